@@ -1,0 +1,58 @@
+import type { Range } from './quantities/range.ts';
+import type { SourceRow } from '../schemas/sources.ts';
+import type { AbsorptionTestRow, FigureRow, OfferRow, PropertyRow, TypeRow } from '../schemas/types.ts';
+import type { SeriesRow, UnitRow, VoltageRow } from '../schemas/values.ts';
+import type {
+  ConditionDefinitionRow,
+  ConditionRow,
+  DemandRow,
+  FindingRow,
+  PositionRow,
+  UnlikelyPairRow,
+  VerdictRuleRow,
+} from '../schemas/positions.ts';
+import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
+import type { CautionRow } from '../schemas/cautions.ts';
+import type { MarkingTables } from '../schemas/markings.ts';
+
+export type TypeId = string;
+export type PropertyId = string;
+export type PositionId = string;
+export type ConditionId = string;
+export type FindingId = string;
+export type SourceId = string;
+export type GuidelineId = string;
+export type Basis = 'published' | 'common-practice' | 'memory';
+
+/** What the figures about one property of one type come to, in SI units. */
+export type Knowledge =
+  | { status: 'known'; range: Range; basis: Basis; sources: SourceId[] }
+  | { status: 'unknown'; sources: SourceId[] }
+  | { status: 'not-applicable'; sources: SourceId[] };
+
+/** Everything the engine reckons from: the curated tables, and what their figures come to. */
+export interface Catalogue {
+  sources: Record<SourceId, SourceRow>;
+  units: Record<string, UnitRow>;
+  types: Record<TypeId, TypeRow>;
+  properties: Record<PropertyId, PropertyRow>;
+  /** Every figure as it stands in its table, for the reader. */
+  figures: FigureRow[];
+  /** What the used figures come to; for a union, the hull of its members. */
+  knowledge: Record<TypeId, Record<PropertyId, Knowledge>>;
+  absorptionTests: Record<string, AbsorptionTestRow>;
+  offers: OfferRow[];
+  series: SeriesRow[];
+  voltages: VoltageRow[];
+  positions: Record<PositionId, PositionRow>;
+  conditionDefinitions: Record<ConditionId, ConditionDefinitionRow>;
+  conditions: ConditionRow[];
+  demands: DemandRow[];
+  findings: Record<FindingId, FindingRow>;
+  verdictRules: VerdictRuleRow[];
+  unlikelyPairs: UnlikelyPairRow[];
+  guidelines: Record<GuidelineId, GuidelineRow>;
+  derating: DeratingRow[];
+  cautions: CautionRow[];
+  markings: MarkingTables;
+}

@@ -1,0 +1,16 @@
+/** What went wrong with something a person wrote, said so that it can stand beside the field. */
+export interface Fault {
+  /** One clear sentence, without the typed text's markup. */
+  message: string;
+  /** Zero-based index of the first character that could not be used, where one is to blame. */
+  at?: number;
+}
+
+export type Result<T> = { ok: true; value: T } | { ok: false; fault: Fault };
+
+export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+
+export const fail = (message: string, at?: number): Result<never> => ({
+  ok: false,
+  fault: at === undefined ? { message } : { message, at },
+});

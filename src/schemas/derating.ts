@@ -1,0 +1,24 @@
+import { z } from 'zod';
+import { id, idList, number, positive, provenance, text } from './cells.ts';
+
+/** A body of rules on how much of a rating to use. */
+export const guidelineRow = z.strictObject({
+  id,
+  name: text,
+  kind: z.enum(['agency', 'military', 'maker', 'handbook', 'workshop']),
+  summary: text,
+  ...provenance,
+});
+export type GuidelineRow = z.output<typeof guidelineRow>;
+
+/** The share of the rated voltage that a guideline lets stand across a type, by temperature. */
+export const deratingRow = z.strictObject({
+  guideline: id,
+  types: idList.describe('types that it is for'),
+  share: positive.describe('of rated voltage, as a fraction'),
+  from_c: number.describe('degC, start of the temperature span'),
+  to_c: number.describe('degC, end of the span'),
+  end_share: positive.describe('share at the end of the span; between them a straight line'),
+  ...provenance,
+});
+export type DeratingRow = z.output<typeof deratingRow>;

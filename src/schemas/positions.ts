@@ -1,0 +1,97 @@
+import { z } from 'zod';
+import { id, idList, list, number, optionalId, optionalNumber, optionalText, positive, provenance, text } from './cells.ts';
+
+/** Where in a circuit a part sits. */
+export const positionRow = z.strictObject({
+  id,
+  name: text,
+  group: z.enum(['hold and integrate', 'timing', 'filter and tuning', 'audio coupling', 'bypass and decoupling', 'supply', 'mains', 'power and pulse', 'other']),
+  also_called: list.describe('other words that a technician may type'),
+  summary: text.describe('what the capacitor does here, one sentence'),
+  decisive: text.describe('what decides the choice, and why'),
+  larger: text.describe('what a larger value does'),
+  smaller: text.describe('what a smaller value does'),
+  value_policy: z.enum(['same', 'at-least', 'window']),
+  value_low: positive.describe('smallest value allowed, as a share of the old one'),
+  value_high: positive.describe('largest value allowed, as a multiple of the old one'),
+  voltage_sense: z.enum(['one sign', 'both signs', 'ac']).describe('what the voltage across the part does'),
+  safety: list.describe('mains duty that a part must be approved for, any one of them: X1;X2, Y1;Y2, motor'),
+  reference_c: positive.describe('value that pages show, F'),
+  usual_c_min: positive.describe('F'),
+  usual_c_max: positive.describe('F'),
+  ...provenance,
+});
+export type PositionRow = z.output<typeof positionRow>;
+
+/** A number of the circuit that a finding may need. */
+export const conditionDefinitionRow = z.strictObject({
+  id,
+  name: text.describe('beside the input, such as "DC voltage across it"'),
+  symbol: text.describe('in equations, such as V_DC'),
+  unit: text.describe('unit in units.csv that people type when they give none'),
+  lowest: number.describe('in the unit'),
+  highest: number.describe('in the unit'),
+  meaning: text,
+});
+export type ConditionDefinitionRow = z.output<typeof conditionDefinitionRow>;
+
+/** The default of one condition at one position; its presence makes the condition editable there. */
+export const conditionRow = z.strictObject({
+  position: id,
+  condition: id,
+  min: optionalNumber,
+  typ: optionalNumber.describe('in the definition unit; nothing where `follows` says how it is found'),
+  max: optionalNumber,
+  follows: z
+    .union([z.literal(''), z.enum(['rated-voltage', 'corner', 'value'])])
+    .describe('rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value; value: typ is a product with the old value in farad'),
+  ...provenance,
+});
+export type ConditionRow = z.output<typeof conditionRow>;
+
+/** What a position asks of a stand-in. */
+export const demandRow = z.strictObject({
+  id: id.describe('unique, such as sample-hold-absorption'),
+  position: id,
+  finding: id.describe('id in findings.csv: how it is worked out'),
+  weight: z.enum(['hard', 'strong', 'mild']),
+  limit: optionalNumber.describe('in the unit of the finding, or a multiple of the condition in limit_of'),
+  limit_high: optionalNumber.describe('upper end, for a finding that must lie in a window'),
+  limit_of: optionalId.describe('condition that the limit is a multiple of'),
+  why: text,
+  ...provenance,
+});
+export type DemandRow = z.output<typeof demandRow>;
+
+/** A thing that can be worked out about a part in a position. */
+export const findingRow = z.strictObject({
+  id,
+  name: text,
+  unit: text.describe('unit in units.csv that pages print'),
+  better: z.enum(['low', 'high', 'window', 'same']),
+  properties: idList.describe('properties that it needs'),
+  conditions: idList.describe('conditions that it needs'),
+  equation: text.describe('in plain text, with the symbols of the condition definitions'),
+  meaning: text,
+  ...provenance,
+});
+export type FindingRow = z.output<typeof findingRow>;
+
+/** From how far beyond a limit on, a demand of some weight earns which verdict. */
+export const verdictRuleRow = z.strictObject({
+  weight: z.enum(['hard', 'strong', 'mild']),
+  end: z.enum(['unfavourable', 'typical']).describe('which end of the range is beyond the limit'),
+  beyond: positive.describe('by at least this factor'),
+  verdict: z.enum(['fits', 'fits-if', 'stopgap', 'keep-out']),
+  meaning: text,
+});
+export type VerdictRuleRow = z.output<typeof verdictRuleRow>;
+
+/** A type and a position that do not go together in practice. */
+export const unlikelyPairRow = z.strictObject({
+  type: id.describe('a type id'),
+  position: id,
+  why: text,
+  ...provenance,
+});
+export type UnlikelyPairRow = z.output<typeof unlikelyPairRow>;

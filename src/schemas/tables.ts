@@ -1,0 +1,180 @@
+import type { z } from 'zod';
+import { cautionRow } from './cautions.ts';
+import { deratingRow, guidelineRow } from './derating.ts';
+import {
+  conditionDefinitionRow,
+  conditionRow,
+  demandRow,
+  findingRow,
+  positionRow,
+  unlikelyPairRow,
+  verdictRuleRow,
+} from './positions.ts';
+import { sourceRow } from './sources.ts';
+import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
+import { seriesRow, unitRow, voltageRow } from './values.ts';
+
+/** A cell that must name a row of another table. */
+export interface Reference {
+  column: string;
+  table: string;
+  /** The cell holds several, joined by `;`. */
+  many?: true;
+}
+
+/** One CSV of `data/`: what its rows look like, what makes a row unique, what it points at. */
+export interface Table {
+  row: z.ZodObject;
+  /** Columns that together are unique. */
+  key: string[];
+  references: Reference[];
+  about: string;
+}
+
+const source: Reference = { column: 'source', table: 'sources.csv' };
+
+/** Every table of `data/`, by file name. Adding a table starts here. */
+export const tables = {
+  'sources.csv': {
+    row: sourceRow,
+    key: ['id'],
+    references: [],
+    about: 'Documents that figures come from.',
+  },
+  'units.csv': { row: unitRow, key: ['unit'], references: [], about: 'Units that tables use.' },
+  'types.csv': {
+    row: typeRow,
+    key: ['id'],
+    references: [source, { column: 'union_of', table: 'types.csv', many: true }],
+    about: 'Kinds of capacitor.',
+  },
+  'properties.csv': {
+    row: propertyRow,
+    key: ['id'],
+    references: [{ column: 'unit', table: 'units.csv' }],
+    about: 'Properties that figures are given for.',
+  },
+  'absorption-tests.csv': {
+    row: absorptionTestRow,
+    key: ['id'],
+    references: [source],
+    about: 'Ways in which dielectric absorption was measured; the first is the one that all are brought to.',
+  },
+  'figures.csv': {
+    row: figureRow,
+    key: ['type', 'property', 'source', 'locator', 'conditions'],
+    references: [
+      source,
+      { column: 'type', table: 'types.csv' },
+      { column: 'property', table: 'properties.csv' },
+      { column: 'unit', table: 'units.csv' },
+      { column: 'test', table: 'absorption-tests.csv' },
+    ],
+    about: 'Figures of types, one source a row.',
+  },
+  'market.csv': {
+    row: offerRow,
+    key: ['type', 'style', 'c_min', 'voltages'],
+    references: [source, { column: 'type', table: 'types.csv' }],
+    about: 'What can be bought today.',
+  },
+  'e-series.csv': {
+    row: seriesRow,
+    key: ['series', 'position'],
+    references: [source],
+    about: 'Preferred values of IEC 60063.',
+  },
+  'voltages.csv': {
+    row: voltageRow,
+    key: ['volts', 'kind', 'families'],
+    references: [source],
+    about: 'Rated voltages that capacitors are made for.',
+  },
+  'positions.csv': {
+    row: positionRow,
+    key: ['id'],
+    references: [source],
+    about: 'Places in a circuit where a capacitor sits.',
+  },
+  'condition-definitions.csv': {
+    row: conditionDefinitionRow,
+    key: ['id'],
+    references: [{ column: 'unit', table: 'units.csv' }],
+    about: 'Numbers of a circuit that assessments use.',
+  },
+  'conditions.csv': {
+    row: conditionRow,
+    key: ['position', 'condition'],
+    references: [
+      source,
+      { column: 'position', table: 'positions.csv' },
+      { column: 'condition', table: 'condition-definitions.csv' },
+    ],
+    about: 'Default conditions of each position.',
+  },
+  'findings.csv': {
+    row: findingRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'unit', table: 'units.csv' },
+      { column: 'properties', table: 'properties.csv', many: true },
+      { column: 'conditions', table: 'condition-definitions.csv', many: true },
+    ],
+    about: 'Things that are worked out about a part in a position.',
+  },
+  'demands.csv': {
+    row: demandRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'position', table: 'positions.csv' },
+      { column: 'finding', table: 'findings.csv' },
+      { column: 'limit_of', table: 'condition-definitions.csv' },
+    ],
+    about: 'What each position asks.',
+  },
+  'verdict-rules.csv': {
+    row: verdictRuleRow,
+    key: ['weight', 'end', 'beyond'],
+    references: [],
+    about: 'Which verdict a finding earns by how far it is beyond its limit.',
+  },
+  'unlikely-pairs.csv': {
+    row: unlikelyPairRow,
+    key: ['type', 'position'],
+    references: [
+      source,
+      { column: 'type', table: 'types.csv' },
+      { column: 'position', table: 'positions.csv' },
+    ],
+    about: 'Types that are not met in a position, and why.',
+  },
+  'guidelines.csv': {
+    row: guidelineRow,
+    key: ['id'],
+    references: [source],
+    about: 'Bodies of derating rules.',
+  },
+  'derating.csv': {
+    row: deratingRow,
+    key: ['guideline', 'types', 'from_c'],
+    references: [
+      source,
+      { column: 'guideline', table: 'guidelines.csv' },
+      { column: 'types', table: 'types.csv', many: true },
+    ],
+    about: 'Share of the rated voltage to use, by guideline, type and temperature.',
+  },
+  'cautions.csv': {
+    row: cautionRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'types', table: 'types.csv', many: true },
+      { column: 'positions', table: 'positions.csv', many: true },
+      { column: 'condition', table: 'condition-definitions.csv' },
+    ],
+    about: 'What can hurt a person or the equipment.',
+  },
+} as const satisfies Record<string, Table>;

@@ -1,0 +1,85 @@
+import { z } from 'zod';
+import { id, idList, list, optionalNumber, optionalText, positive, numberList, provenance, text, number } from './cells.ts';
+
+/** A kind of capacitor, by what it is made of. */
+export const typeRow = z.strictObject({
+  id,
+  name: text.describe('as the trade says it, in a sentence'),
+  short_name: text.describe('for a table column'),
+  family: z.enum(['film', 'mica', 'glass', 'ceramic', 'paper', 'aluminium', 'tantalum', 'niobium', 'air']),
+  market: z
+    .enum(['current', 'niche', 'old-stock', 'none'])
+    .describe('current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class'),
+  polarity: z.enum(['non-polar', 'polar', 'unknown']),
+  safety_classes: list.describe('X1;X2;Y1;Y2 or motor: the mains duty it is approved for'),
+  union_of: idList.describe('for an unmarked part: the types that it can be'),
+  appearance: text.describe('how it looks'),
+  summary: text.describe('what it is good for and what it is bad at, in our own words'),
+  failure: text.describe('how it ages and fails'),
+  old_c_min: positive.describe('smallest value found in old equipment, F'),
+  old_c_max: positive.describe('largest value found in old equipment, F'),
+  old_v_typical: positive.describe('rated voltage commonly found in old equipment, V'),
+  old_tolerance: positive.describe('tolerance commonly found on the old part, percent each way'),
+  ...provenance,
+});
+export type TypeRow = z.output<typeof typeRow>;
+
+/** A property that figures are given for. */
+export const propertyRow = z.strictObject({
+  id,
+  name: text,
+  unit: id.or(text).describe('unit in units.csv that pages print'),
+  better: z.enum(['low', 'high', 'neither']),
+  scale: z.enum(['log', 'linear']).describe('how its range bar is drawn and its middle taken'),
+  decisive: z.enum(['yes', 'no']).describe('yes: every type needs a row, if only one that says unknown'),
+  lowest: number.describe('physically possible lowest value, in the unit'),
+  highest: number.describe('physically possible highest value, in the unit'),
+  spread: positive.describe('sources whose figures lie further apart than this factor must be explained'),
+  meaning: text,
+});
+export type PropertyRow = z.output<typeof propertyRow>;
+
+/** One figure of one type from one source; several rows may speak of the same property. */
+export const figureRow = z.strictObject({
+  type: id,
+  property: id,
+  min: optionalNumber,
+  typ: optionalNumber,
+  max: optionalNumber,
+  unit: text.describe('unit in units.csv, of the same kind as the property asks'),
+  status: z.enum(['known', 'unknown', 'not-applicable']),
+  use: z
+    .enum(['used', 'shown'])
+    .describe('used: part of the range that assessments take; shown: kept for the reader only'),
+  test: optionalText.describe('absorption only: id in absorption-tests.csv'),
+  conditions: optionalText,
+  disagreement: optionalText.describe('why this row and the others of its kind do not overlap, and how that was settled'),
+  ...provenance,
+});
+export type FigureRow = z.output<typeof figureRow>;
+
+/** How an absorption figure was measured. */
+export const absorptionTestRow = z.strictObject({
+  id,
+  name: text,
+  soak_s: positive.describe('charging time, s'),
+  short_s: positive.describe('time shorted, s'),
+  open_s: positive.describe('time left open until the reading, s'),
+  ...provenance,
+});
+export type AbsorptionTestRow = z.output<typeof absorptionTestRow>;
+
+/** What can be bought: one row a band of values and voltages of a type. */
+export const offerRow = z.strictObject({
+  type: id,
+  style: text.describe('body as one orders it: radial box, dipped, axial, disc, radial can, chip'),
+  c_min: positive.describe('F'),
+  c_max: positive.describe('F'),
+  voltages: numberList.describe('rated volts stocked in this band'),
+  voltage_kind: z.enum(['dc', 'ac']),
+  tolerances: list.describe('percent each way (5) or minus/plus (20/80), joined by ;, the usual one first'),
+  series: id.or(z.string().regex(/^E\d+$/)).describe('the preferred values that it is made in'),
+  pitch_mm: numberList.describe('lead pitches; none for chips and axial parts'),
+  ...provenance,
+});
+export type OfferRow = z.output<typeof offerRow>;

@@ -1,0 +1,29 @@
+import { z } from 'zod';
+import { count, number, positive, provenance, text, optionalText } from './cells.ts';
+
+/** A unit that tables are written in, and what it is in SI. */
+export const unitRow = z.strictObject({
+  unit: text,
+  si: text.describe('the SI unit (or fraction) that the engine reckons in'),
+  factor: positive.describe('one of this unit in the SI unit'),
+  name: text,
+});
+export type UnitRow = z.output<typeof unitRow>;
+
+/** One value of a preferred-number series. */
+export const seriesRow = z.strictObject({
+  series: z.enum(['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192']),
+  position: count.describe('1 for the first value of the decade'),
+  value: number.refine((value) => value >= 1 && value < 10, 'expected a value from 1 up to 10'),
+  ...provenance,
+});
+export type SeriesRow = z.output<typeof seriesRow>;
+
+/** A rated voltage that capacitors are made for. */
+export const voltageRow = z.strictObject({
+  volts: positive,
+  kind: z.enum(['dc', 'ac']),
+  families: optionalText.describe('families that use it, joined by ;, nothing for all'),
+  ...provenance,
+});
+export type VoltageRow = z.output<typeof voltageRow>;
