@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, idList, list, number, optionalId, optionalNumber, optionalText, positive, provenance, text } from './cells.ts';
+import { id, idList, list, number, optionalId, optionalNumber, optionalText, positive, provenance, text, yesNo } from './cells.ts';
 
 /** Where in a circuit a part sits. */
 export const positionRow = z.strictObject({
@@ -69,6 +69,7 @@ export const findingRow = z.strictObject({
   name: text,
   unit: text.describe('unit in units.csv that pages print'),
   better: z.enum(['low', 'high', 'window', 'same']),
+  graded: yesNo.describe('no: a limit met is met, and being far inside it earns nothing'),
   properties: idList.describe('properties that it needs'),
   conditions: idList.describe('conditions that it needs'),
   equation: text.describe('in plain text, with the symbols of the condition definitions'),

@@ -1,0 +1,17 @@
+/**
+ * Third harmonic (fraction of the fundamental) that a part makes whose capacitance moves with
+ * voltage, by the Rayleigh law of small signals in a ferroelectric: 4/(15*pi) times the relative
+ * change of capacitance at the peak. The law from memory, source not seen; an estimate of the
+ * order of magnitude, for comparing parts.
+ *
+ * @param change of capacitance at rated voltage, fraction, sign ignored
+ * @param rated voltage, V
+ * @param signal effective value in the circuit, V
+ * @param share of it that stands across the part, 0 to 1
+ */
+export const thirdHarmonic = (
+  change: number,
+  rated: number,
+  signal: number,
+  share: number,
+): number => ((4 / (15 * Math.PI)) * Math.abs(change) * Math.SQRT2 * signal * share) / rated;

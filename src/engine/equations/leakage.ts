@@ -1,0 +1,74 @@
+import { mapFalling, scale, type Range } from '../quantities/range.ts';
+
+/**
+ * Kelvin per halving of insulation where no figure of the type is known: the trade's "half every
+ * ten kelvin" (common practice, no source).
+ */
+export const usualHalving: Range = { min: 10, typ: 10, max: 10 };
+
+/** Temperature at which insulation figures are given, degC. */
+const REFERENCE_C = 25;
+
+/**
+ * Insulation time constant (s) of a part that is warmer than the 25 degC its figure is for.
+ * @param timeConstant at 25 degC, s
+ * @param halving kelvin per halving
+ * @param temperature of the part, degC; below 25 degC the figure is not improved
+ */
+export const insulationAt = (timeConstant: Range, halving: Range, temperature: number): Range => {
+  const kelvin = Math.max(0, temperature - REFERENCE_C);
+  return {
+    min: timeConstant.min * 2 ** (-kelvin / halving.min),
+    typ: timeConstant.typ * 2 ** (-kelvin / halving.typ),
+    max: timeConstant.max * 2 ** (-kelvin / halving.max),
+  };
+};
+
+/**
+ * Leakage current (A) of a part: V*C/tau, but no less than the maker's floor.
+ * @param voltage across the part, V, zero or above
+ * @param capacitance marked, F
+ * @param timeConstant insulation time constant at the working temperature, s
+ * @param floor leakage that no part is promised to stay below, A
+ */
+export const leakageCurrent = (
+  voltage: number,
+  capacitance: number,
+  timeConstant: Range,
+  floor = 0,
+): Range => {
+  const current = mapFalling(timeConstant, (tau) => (voltage * capacitance) / tau);
+  // A floor is a limit of what is promised, so it moves only the unfavourable end.
+  return voltage === 0 ? current : { ...current, max: Math.max(current.max, floor) };
+};
+
+/**
+ * Voltage (V) that leaks through a part into the resistance behind it: V*R/(R_ins + R).
+ * @param voltage across part and resistance together, V
+ * @param resistance behind the part, ohm
+ * @param insulation resistance of the part, ohm
+ */
+export const leakageOffset = (voltage: number, resistance: number, insulation: Range): Range =>
+  mapFalling(insulation, (ohm) => (voltage * resistance) / (ohm + resistance));
+
+/**
+ * Droop (V) of a held voltage: I*t/C by what is round the part, V*t/tau by the part itself.
+ * @param other current of switch, amplifier and board, A
+ */
+export const droop = (
+  voltage: number,
+  capacitance: number,
+  other: Range,
+  own: Range,
+  time: number,
+): { total: Range; ownShare: number } => {
+  const byOther = scale(other, time / capacitance);
+  const byPart = scale(own, time / capacitance);
+  const total = {
+    min: Math.min(voltage, byOther.min + byPart.min),
+    typ: Math.min(voltage, byOther.typ + byPart.typ),
+    max: Math.min(voltage, byOther.max + byPart.max),
+  };
+  const typical = byOther.typ + byPart.typ;
+  return { total, ownShare: typical > 0 ? byPart.typ / typical : 0 };
+};
