@@ -1,0 +1,38 @@
+import type { Catalogue } from '../engine/catalogue.ts';
+import { valuesOf, type Tables } from './read-folder.ts';
+import { settle } from './settle.ts';
+
+const byId = <Row extends { id: string }>(rows: readonly Row[]): Record<string, Row> =>
+  Object.fromEntries(rows.map((row) => [row.id, row]));
+
+/** Makes the catalogue out of tables; rows with a fault of their own are left out. */
+export const assembleCatalogue = (tables: Tables): Catalogue => {
+  const units = Object.fromEntries(valuesOf(tables, 'units.csv').map((row) => [row.unit, row]));
+  const types = valuesOf(tables, 'types.csv');
+  const properties = valuesOf(tables, 'properties.csv');
+  const figures = valuesOf(tables, 'figures.csv');
+  const absorptionTests = valuesOf(tables, 'absorption-tests.csv');
+  return {
+    sources: byId(valuesOf(tables, 'sources.csv')),
+    units,
+    types: byId(types),
+    properties: byId(properties),
+    figures,
+    knowledge: settle({ types, properties, figures, absorptionTests, units }),
+    absorptionTests: byId(absorptionTests),
+    offers: valuesOf(tables, 'market.csv'),
+    series: valuesOf(tables, 'e-series.csv'),
+    voltages: valuesOf(tables, 'voltages.csv'),
+    positions: byId(valuesOf(tables, 'positions.csv')),
+    conditionDefinitions: byId(valuesOf(tables, 'condition-definitions.csv')),
+    conditions: valuesOf(tables, 'conditions.csv'),
+    demands: valuesOf(tables, 'demands.csv'),
+    findings: byId(valuesOf(tables, 'findings.csv')),
+    verdictRules: valuesOf(tables, 'verdict-rules.csv'),
+    unlikelyPairs: valuesOf(tables, 'unlikely-pairs.csv'),
+    guidelines: byId(valuesOf(tables, 'guidelines.csv')),
+    derating: valuesOf(tables, 'derating.csv'),
+    cautions: valuesOf(tables, 'cautions.csv'),
+    markings: { toleranceLetters: [] },
+  };
+};
