@@ -1,0 +1,24 @@
+import astro from 'eslint-plugin-astro';
+import tseslint from 'typescript-eslint';
+
+/** Text that comes from an address, a file or a person must never be parsed as HTML. */
+const unsafeHtml = ['innerHTML', 'outerHTML'].map((name) => ({
+  selector: `AssignmentExpression[left.property.name='${name}']`,
+  message: `Build elements instead of assigning ${name}.`,
+}));
+
+export default tseslint.config(
+  { ignores: ['dist/', '.astro/', 'node_modules/', 'test-results/', 'playwright-report/'] },
+  ...tseslint.configs.strict,
+  ...tseslint.configs.stylistic,
+  ...astro.configs['flat/recommended'],
+  {
+    rules: {
+      eqeqeq: 'error',
+      'max-lines': ['error', { max: 400, skipComments: true, skipBlankLines: true }],
+      complexity: ['error', 16],
+      'no-restricted-syntax': ['error', ...unsafeHtml],
+      '@typescript-eslint/consistent-type-definitions': 'off',
+    },
+  },
+);

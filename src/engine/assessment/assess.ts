@@ -1,0 +1,148 @@
+import { offeredParts, unofferedPart } from '../candidates/generate.ts';
+import type { Catalogue, TypeId } from '../catalogue.ts';
+import type { Circumstances } from '../findings/model.ts';
+import { resolveSituation } from './conditions.ts';
+import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
+import { rowNamed } from './original.ts';
+import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
+import { compareScores, decisiveDemand, score, type Scored } from './rank.ts';
+import type { Verdict } from './verdict.ts';
+
+/** Guideline used where the visitor chooses none. */
+export const DEFAULT_GUIDELINE = 'workshop';
+
+/** What one stand-in comes to in a position. */
+export interface Assessment {
+  candidate: Part;
+  verdict: Verdict;
+  /** One a demand of the position, the weightiest and worst first. */
+  findings: Finding[];
+  /** Demand id of the finding that decides. */
+  worst: string;
+  /** What to order; nothing where no such part is made. */
+  buy?: {
+    style: string;
+    /** Lead pitches on offer, mm. */
+    pitch: number[];
+    series: string;
+  };
+}
+
+interface Setting {
+  circumstances: Circumstances;
+  demands: PreparedDemand[];
+}
+
+const settingFor = (catalogue: Catalogue, request: Request): Setting => {
+  const { original, conditions } = resolveSituation(catalogue, request);
+  const circumstances: Circumstances = {
+    catalogue,
+    position: rowNamed(catalogue.positions, request.position, 'position'),
+    conditions: Object.fromEntries(conditions.map(({ id, range }) => [id, range])),
+    guideline: request.guideline ?? DEFAULT_GUIDELINE,
+    original,
+  };
+  return { circumstances, demands: prepareDemands(circumstances) };
+};
+
+const scorePart = <P extends Part>(part: P, { circumstances, demands }: Setting): Scored<P> =>
+  score(
+    part,
+    demands.map((demand) => judge(demand, part, circumstances)),
+    circumstances.original.capacitance,
+  );
+
+const WEIGHTS = ['hard', 'strong', 'mild'];
+const VERDICTS: readonly Verdict[] = ['keep-out', 'stopgap', 'fits-if', 'fits'];
+
+const byConcern = (a: Finding, b: Finding): number =>
+  VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) ||
+  WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
+  a.margin - b.margin;
+
+const isOffered = (part: Part | OfferedPart): part is OfferedPart => 'style' in part;
+
+const plainPart = ({ type, capacitance, tolerance, ratedVoltage, voltageKind }: Part): Part => ({
+  type,
+  capacitance,
+  tolerance,
+  ratedVoltage,
+  voltageKind,
+});
+
+const assessmentOf = (
+  { part, judged, verdict }: Scored,
+  { circumstances, demands }: Setting,
+): Assessment => ({
+  candidate: plainPart(part),
+  verdict,
+  findings: demands
+    .flatMap((prepared, index) => {
+      const one = judged[index];
+      return one === undefined ? [] : [explain(prepared, one, part, circumstances)];
+    })
+    .toSorted(byConcern),
+  worst: decisiveDemand(judged, verdict),
+  ...(isOffered(part)
+    ? { buy: { style: part.style, pitch: part.pitch, series: part.series } }
+    : {}),
+});
+
+const bestOfType = (type: TypeId, setting: Setting): Scored => {
+  const offered = offeredParts(setting.circumstances.catalogue, type, setting.circumstances);
+  const parts: Part[] = offered.length > 0 ? offered : [unofferedPart(type, setting.circumstances)];
+  const [first, ...rest] = parts.map((part) => scorePart(part, setting));
+  if (first === undefined) throw new Error(`no part of type ${type} to score`);
+  return rest.reduce((best, next) => (compareScores(next, best) < 0 ? next : best), first);
+};
+
+/** Types that one can buy, and so may be offered. */
+const typesOnTheMarket = (catalogue: Catalogue): TypeId[] =>
+  Object.values(catalogue.types)
+    .filter((type) => type.market === 'current' || type.market === 'niche')
+    .map((type) => type.id);
+
+/**
+ * Stand-ins for an old part in a position: of every type on the market the part that suits best,
+ * best first, kept-out ones last. Each carries all findings with their working.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const findStandIns = (catalogue: Catalogue, request: Request): Assessment[] => {
+  const setting = settingFor(catalogue, request);
+  return typesOnTheMarket(catalogue)
+    .map((type) => bestOfType(type, setting))
+    .toSorted(compareScores)
+    .map((scored) => assessmentOf(scored, setting));
+};
+
+const sameTolerance = (a: Part['tolerance'], b: Part['tolerance']): boolean =>
+  Math.abs(a.minus - b.minus) < 1e-9 && Math.abs(a.plus - b.plus) < 1e-9;
+
+/**
+ * One stand-in in a position, whatever its type: what the visitor leaves open is filled with the
+ * best part that the market offers.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const assess = (
+  catalogue: Catalogue,
+  request: Request,
+  candidate: Candidate,
+): Assessment => {
+  const setting = settingFor(catalogue, request);
+  rowNamed(catalogue.types, candidate.type, 'type');
+  const best = bestOfType(candidate.type, setting).part;
+  const { capacitance, tolerance, ratedVoltage, voltageKind } = candidate;
+  const wanted: Part = {
+    type: candidate.type,
+    capacitance: capacitance ?? best.capacitance,
+    tolerance: tolerance ?? best.tolerance,
+    ratedVoltage: ratedVoltage ?? best.ratedVoltage,
+    voltageKind: voltageKind ?? best.voltageKind,
+  };
+  const isBest =
+    wanted.capacitance === best.capacitance &&
+    wanted.ratedVoltage === best.ratedVoltage &&
+    wanted.voltageKind === best.voltageKind &&
+    sameTolerance(wanted.tolerance, best.tolerance);
+  return assessmentOf(scorePart(isBest ? best : wanted, setting), setting);
+};

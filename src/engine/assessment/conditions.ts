@@ -1,0 +1,84 @@
+import type { ConditionRow } from '../../schemas/positions.ts';
+import type { Catalogue, ConditionId } from '../catalogue.ts';
+import { resistanceForCorner } from '../equations/coupling.ts';
+import { exactly, scale, type Range } from '../quantities/range.ts';
+import { nearestPreferred } from '../values/index.ts';
+import { completeOriginal, rowNamed } from './original.ts';
+import type { Part, Request } from './parts.ts';
+
+/** One condition as an assessment uses it. */
+export interface ResolvedCondition {
+  id: ConditionId;
+  /** SI */
+  range: Range;
+  /** given by the visitor; a default of the position; derived from the old part. */
+  from: 'given' | 'default' | 'derived';
+  row: ConditionRow;
+}
+
+/** Everything that an assessment starts from, filled in. */
+export interface Situation {
+  original: Part;
+  conditions: ResolvedCondition[];
+}
+
+/** SI factor of a condition's unit. */
+const factorOf = (catalogue: Catalogue, id: ConditionId): number => {
+  const unit = catalogue.conditionDefinitions[id]?.unit ?? '';
+  return catalogue.units[unit]?.factor ?? 1;
+};
+
+/** The plain default of a row in SI; a missing end is taken as the typical value. */
+const plainDefault = (catalogue: Catalogue, row: ConditionRow): Range => {
+  const typ = row.typ ?? 0;
+  return scale(
+    { min: row.min ?? typ, typ, max: row.max ?? typ },
+    factorOf(catalogue, row.condition),
+  );
+};
+
+/** The nearest preferred value, since a circuit's resistor was one. */
+const asPreferred = (ohm: number): number => nearestPreferred(ohm, 'E12')[0]?.value ?? ohm;
+
+/** A default that follows from the old part. */
+const derivedDefault = (row: ConditionRow, original: Part): Range => {
+  const rule = row.typ ?? 0;
+  switch (row.follows) {
+    case 'rated-voltage':
+      return exactly(rule * original.ratedVoltage);
+    case 'corner':
+      return exactly(asPreferred(resistanceForCorner(original.capacitance, rule)));
+    case 'value':
+      return exactly(rule * original.capacitance);
+    case '':
+      throw new Error(`condition ${row.condition} at ${row.position} follows from nothing`);
+  }
+};
+
+const STRESSES = ['vdc', 'v-surge'];
+
+/**
+ * The old part completed and every condition of the position: the visitor's numbers where given,
+ * the documented defaults elsewhere.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const resolveSituation = (catalogue: Catalogue, request: Request): Situation => {
+  const position = rowNamed(catalogue.positions, request.position, 'position');
+  const rows = catalogue.conditions.filter((row) => row.position === position.id);
+  const known = (row: ConditionRow): Range | undefined =>
+    request.conditions?.[row.condition] ??
+    (row.follows === '' ? plainDefault(catalogue, row) : undefined);
+  const peak = Math.max(
+    0,
+    ...rows.filter((row) => STRESSES.includes(row.condition)).map((row) => known(row)?.max ?? 0),
+  );
+  const original = completeOriginal(catalogue, request.original, position, peak);
+  const conditions = rows.map((row): ResolvedCondition => {
+    const given = request.conditions?.[row.condition];
+    if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
+    return row.follows === ''
+      ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
+      : { id: row.condition, range: derivedDefault(row, original), from: 'derived', row };
+  });
+  return { original, conditions };
+};

@@ -1,0 +1,183 @@
+import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
+import type { Basis, Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
+import { findingModels } from '../findings/index.ts';
+import {
+  conditionOf,
+  knowledgeOf,
+  type Circumstances,
+  type FindingModel,
+  type Limit,
+  type Outcome,
+} from '../findings/model.ts';
+import type { Range } from '../quantities/range.ts';
+import { rowNamed } from './original.ts';
+import type { Part } from './parts.ts';
+import { beyondLimit, verdictFor, type Beyond, type Verdict } from './verdict.ts';
+
+/** One demand checked for one part, with its working. */
+export interface Finding {
+  /** Demand id; unique within a position. */
+  demand: string;
+  finding: FindingId;
+  name: string;
+  weight: DemandRow['weight'];
+  /** The property that it chiefly rests on, or the finding itself where it rests on none. */
+  property: PropertyId;
+  /** SI unit of the figures below. */
+  unit: string;
+  original?: Range;
+  standIn?: Range;
+  limit?: Limit;
+  /** Limit over figure at the unfavourable end: 1 at the limit, more is better; 0 where not known. */
+  margin: number;
+  verdict: Verdict;
+  /** Properties without data; the finding is then not known. */
+  missing: PropertyId[];
+  working: string;
+  equation: string;
+  why: string;
+  sources: SourceId[];
+  /** The weakest basis that it rests on, as a word. */
+  sure: 'sure' | 'likely' | 'possible';
+}
+
+/** What a demand comes to for one part, without the words. */
+export interface Judged {
+  demand: DemandRow;
+  row: FindingRow;
+  outcome: Outcome;
+  limit: Limit;
+  beyond: Beyond;
+  verdict: Verdict;
+}
+
+/** A demand with all that is needed to judge parts by it, looked up once. */
+export interface PreparedDemand {
+  demand: DemandRow;
+  row: FindingRow;
+  model: FindingModel;
+  limit: Limit;
+}
+
+/** The limit of a demand in SI. */
+const limitOf = (
+  demand: DemandRow,
+  row: FindingRow,
+  model: FindingModel,
+  circumstances: Circumstances,
+): Limit => {
+  if (model.limit !== undefined) return model.limit(circumstances);
+  const factor =
+    demand.limit_of === ''
+      ? (circumstances.catalogue.units[row.unit]?.factor ?? 1)
+      : conditionOf(circumstances, demand.limit_of).typ;
+  const scaled = (limit: number | undefined): number | undefined =>
+    limit === undefined ? undefined : limit * factor;
+  switch (row.better) {
+    case 'high':
+      return { low: scaled(demand.limit) };
+    case 'window':
+    case 'same':
+      return { low: scaled(demand.limit), high: scaled(demand.limit_high) };
+    case 'low':
+      return { high: scaled(demand.limit) };
+  }
+};
+
+/**
+ * Every demand of a position, ready to judge parts by.
+ * @throws RangeError for a finding that the catalogue or the engine does not have
+ */
+export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =>
+  circumstances.catalogue.demands
+    .filter((demand) => demand.position === circumstances.position.id)
+    .map((demand) => {
+      const row = rowNamed(circumstances.catalogue.findings, demand.finding, 'finding');
+      const model = rowNamed(findingModels, demand.finding, 'finding');
+      return { demand, row, model, limit: limitOf(demand, row, model, circumstances) };
+    });
+
+/** What one demand comes to for one part. */
+export const judge = (
+  { demand, row, model, limit }: PreparedDemand,
+  part: Part,
+  circumstances: Circumstances,
+): Judged => {
+  const outcome = model.measure(part, circumstances);
+  if (outcome.status === 'unknown') {
+    const beyond = { unfavourable: 1, typical: 1 };
+    return { demand, row, outcome, limit, beyond, verdict: 'fits-if' };
+  }
+  const beyond = beyondLimit(model, outcome.value, limit);
+  const verdict = verdictFor(circumstances.catalogue.verdictRules, demand.weight, beyond);
+  return { demand, row, outcome, limit, beyond, verdict };
+};
+
+const BASES: readonly Basis[] = ['published', 'common-practice', 'memory'];
+const WORDS = { published: 'sure', 'common-practice': 'likely', memory: 'possible' } as const;
+
+const weakest = (bases: readonly Basis[]): Basis =>
+  bases.reduce((a, b) => (BASES.indexOf(a) >= BASES.indexOf(b) ? a : b), 'published');
+
+const surnessOf = (
+  properties: readonly PropertyId[],
+  part: Part,
+  circumstances: Circumstances,
+): Finding['sure'] =>
+  WORDS[
+    weakest(
+      properties.flatMap((property) => {
+        const knowledge = knowledgeOf(circumstances, part, property);
+        return knowledge.status === 'known' ? [knowledge.basis] : [];
+      }),
+    )
+  ];
+
+const sourcesOf = (
+  judged: Judged,
+  part: Part,
+  circumstances: Circumstances,
+): SourceId[] => {
+  const { outcome, demand, row } = judged;
+  const properties = outcome.status === 'known' ? outcome.properties : outcome.missing;
+  const own = outcome.status === 'known' ? (outcome.sources ?? []) : [];
+  const figures = properties.flatMap(
+    (property) => knowledgeOf(circumstances, part, property).sources,
+  );
+  return [...new Set([...figures, ...own, demand.source, row.source])];
+};
+
+/** SI unit that the figures of a finding are in. */
+export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
+  catalogue.units[row.unit]?.si ?? row.unit;
+
+/** A judged demand with everything that a reader needs to check it. */
+export const explain = (
+  prepared: PreparedDemand,
+  judged: Judged,
+  part: Part,
+  circumstances: Circumstances,
+): Finding => {
+  const { demand, row, outcome, limit, beyond, verdict } = judged;
+  const before = prepared.model.measure(circumstances.original, circumstances);
+  const known = outcome.status === 'known';
+  return {
+    demand: demand.id,
+    finding: row.id,
+    name: row.name,
+    weight: demand.weight,
+    property: (known ? outcome.properties[0] : outcome.missing[0]) ?? row.id,
+    unit: siUnitOf(circumstances.catalogue, row),
+    ...(before.status === 'known' ? { original: before.value } : {}),
+    ...(known ? { standIn: outcome.value } : {}),
+    limit,
+    margin: known ? 1 / Math.max(beyond.unfavourable, Number.MIN_VALUE) : 0,
+    verdict,
+    missing: known ? [] : outcome.missing,
+    working: known ? prepared.model.working(part, circumstances, outcome.value) : 'not known',
+    equation: row.equation,
+    why: demand.why,
+    sources: sourcesOf(judged, part, circumstances),
+    sure: known ? surnessOf(outcome.properties, part, circumstances) : 'possible',
+  };
+};

@@ -1,0 +1,52 @@
+import type { Catalogue } from '../catalogue.ts';
+import type { PositionRow } from '../../schemas/positions.ts';
+import type { TypeRow } from '../../schemas/types.ts';
+import { nearestVoltage } from '../values/index.ts';
+import type { Original, Part } from './parts.ts';
+
+/** A named row, or a clear error for a name that the catalogue does not have. */
+export const rowNamed = <Row>(
+  rows: Record<string, Row>,
+  id: string,
+  kind: 'type' | 'position' | 'finding',
+): Row => {
+  const row = Object.hasOwn(rows, id) ? rows[id] : undefined;
+  if (row === undefined) throw new RangeError(`no ${kind} is called ${id}`);
+  return row;
+};
+
+/** The position's usual value where the type was made in it, else the nearest that it was. */
+export const usualCapacitance = (type: TypeRow, position: PositionRow): number => {
+  const low = Math.max(type.old_c_min, position.usual_c_min);
+  const high = Math.min(type.old_c_max, position.usual_c_max);
+  return Math.min(Math.max(position.reference_c, low), Math.max(low, high));
+};
+
+/** The rating common for the type, or the next higher one that stands the working voltage. */
+const usualRating = (catalogue: Catalogue, type: TypeRow, peak: number): number => {
+  if (type.old_v_typical >= peak) return type.old_v_typical;
+  const preferred = catalogue.voltages.filter((row) => row.kind === 'dc').map((row) => row.volts);
+  return nearestVoltage(peak, preferred) ?? peak;
+};
+
+/**
+ * The old part with everything filled in that the visitor did not say.
+ * @param peak highest voltage (V) that the circuit is known to put across it
+ * @throws RangeError for a type that the catalogue does not have
+ */
+export const completeOriginal = (
+  catalogue: Catalogue,
+  original: Original,
+  position: PositionRow,
+  peak: number,
+): Part => {
+  const type = rowNamed(catalogue.types, original.type, 'type');
+  const usual = type.old_tolerance / 100;
+  return {
+    type: type.id,
+    capacitance: original.capacitance?.typ ?? usualCapacitance(type, position),
+    tolerance: original.tolerance ?? { minus: usual, plus: usual },
+    ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, peak),
+    voltageKind: type.safety_classes.length > 0 ? 'ac' : 'dc',
+  };
+};

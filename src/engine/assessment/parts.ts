@@ -1,0 +1,58 @@
+import type { Range } from '../quantities/range.ts';
+import type { ConditionId, GuidelineId, PositionId, TypeId } from '../catalogue.ts';
+
+/** How far a part may be off its mark, as positive fractions. */
+export interface Tolerance {
+  minus: number;
+  plus: number;
+}
+
+/** The old part, as far as the visitor knows it. */
+export interface Original {
+  type: TypeId;
+  /** F; its typical value is taken as the mark. */
+  capacitance?: Range | undefined;
+  tolerance?: Tolerance | undefined;
+  /** V */
+  ratedVoltage?: Range | undefined;
+}
+
+/** What is asked: an old part, the position it sits in, and what is known of the circuit. */
+export interface Request {
+  original: Original;
+  position: PositionId;
+  /** SI units; what is left out takes the default of the position. */
+  conditions?: Record<ConditionId, Range> | undefined;
+  /** Derating guideline for the voltage margin; the workshop's own unless given. */
+  guideline?: GuidelineId | undefined;
+}
+
+/** A stand-in to be assessed; what is left out is taken from the market for its type. */
+export interface Candidate {
+  type: TypeId;
+  /** F */
+  capacitance?: number | undefined;
+  tolerance?: Tolerance | undefined;
+  /** V */
+  ratedVoltage?: number | undefined;
+  voltageKind?: 'dc' | 'ac' | undefined;
+}
+
+/** A part with everything filled in that a finding may ask for. */
+export interface Part {
+  type: TypeId;
+  /** Marked value, F. */
+  capacitance: number;
+  tolerance: Tolerance;
+  /** V */
+  ratedVoltage: number;
+  voltageKind: 'dc' | 'ac';
+}
+
+/** A part that the market offers, with what one needs to order it. */
+export interface OfferedPart extends Part {
+  style: string;
+  /** Lead pitches, mm; none for axial parts and chips. */
+  pitch: number[];
+  series: string;
+}

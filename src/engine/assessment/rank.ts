@@ -1,0 +1,94 @@
+import type { Part } from './parts.ts';
+import type { Judged } from './finding.ts';
+import { verdictOrder, worse, type Verdict } from './verdict.ts';
+
+/** A part with what all demands of the position come to for it. */
+export interface Scored<P extends Part = Part> {
+  part: P;
+  judged: Judged[];
+  verdict: Verdict;
+  /** What parts are ordered by, the weightiest first; a smaller number stands first. */
+  order: number[];
+}
+
+/** Being ten times better than needed earns no more. */
+const MOST_MARGIN = 1;
+
+/** Margins closer than this (decades) are alike: data are not known better than to a quarter. */
+const STEP = 0.1;
+
+/** Margin in decades: 0 at the limit, positive inside it, capped inside, rounded to steps. */
+const marginOf = ({ beyond, row }: Judged): number => {
+  const ratio = Math.max(beyond.unfavourable, 1e-12);
+  const decades = -Math.log10(ratio);
+  // Where a limit met is met, there is nothing to be gained beyond it.
+  const most = row.graded ? MOST_MARGIN : 0;
+  return Math.round(Math.max(-12, Math.min(most, decades)) / STEP) * STEP;
+};
+
+const worstMargin = (judged: readonly Judged[], weight: string): number =>
+  Math.min(
+    MOST_MARGIN,
+    ...judged
+      .filter((one) => one.demand.weight === weight)
+      // An ungraded demand that is met says nothing about which of two parts is the better.
+      .filter((one) => one.row.graded || one.beyond.unfavourable > 1)
+      .map(marginOf),
+  );
+
+/** Mean of all graded margins of a weight: what is left to tell apart where the worst are alike. */
+const meanMargin = (judged: readonly Judged[], weight: string): number => {
+  const margins = judged
+    .filter((one) => one.demand.weight === weight && one.row.graded)
+    .map(marginOf);
+  return margins.length === 0 ? 0 : margins.reduce((sum, margin) => sum + margin, 0) / margins.length;
+};
+
+/** Distance in decades from the old value, counted in tenths so that rounding does not decide. */
+const valueDistance = (part: Part, old: number): number =>
+  Math.round(Math.abs(Math.log10(part.capacitance / old)) * 10);
+
+/**
+ * What a part is ordered by: verdict, the worst hard margin, the worst strong margin, the mean of
+ * the strong and of the mild ones, closeness to the old value, then the looser tolerance and the
+ * lower rating, which are easier to buy and smaller.
+ */
+const orderOf = (part: Part, judged: Judged[], verdict: Verdict, old: number): number[] => [
+  verdictOrder.indexOf(verdict),
+  -worstMargin(judged, 'hard'),
+  -worstMargin(judged, 'strong'),
+  -meanMargin(judged, 'strong'),
+  -meanMargin(judged, 'mild'),
+  valueDistance(part, old),
+  -part.tolerance.plus,
+  part.ratedVoltage,
+];
+
+/** A part with its verdict and its place in the order. */
+export const score = <P extends Part>(part: P, judged: Judged[], old: number): Scored<P> => {
+  const verdict = judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
+  return { part, judged, verdict, order: orderOf(part, judged, verdict, old) };
+};
+
+/** Compares two scored parts; the better one first. */
+export const compareScores = (a: Scored, b: Scored): number => {
+  for (const [index, mine] of a.order.entries()) {
+    const difference = mine - (b.order[index] ?? 0);
+    if (Math.abs(difference) > 1e-9) return difference;
+  }
+  return a.part.type < b.part.type ? -1 : Number(a.part.type > b.part.type);
+};
+
+/** The demand that decides a part: of those with its verdict, the one furthest beyond its limit. */
+export const decisiveDemand = (judged: readonly Judged[], verdict: Verdict): string => {
+  const deciding = judged.filter((one) => one.verdict === verdict);
+  const weights = ['hard', 'strong', 'mild'];
+  const ordered = (deciding.length > 0 ? deciding : [...judged]).toSorted(
+    (a, b) =>
+      marginOf(a) - marginOf(b) ||
+      weights.indexOf(a.demand.weight) - weights.indexOf(b.demand.weight),
+  );
+  // Where all is well, the demand with the least to spare is one that has degrees at all.
+  const graded = verdict === 'fits' ? ordered.filter((one) => one.row.graded) : ordered;
+  return (graded[0] ?? ordered[0])?.demand.id ?? '';
+};

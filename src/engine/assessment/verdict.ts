@@ -1,0 +1,49 @@
+import type { DemandRow, VerdictRuleRow } from '../../schemas/positions.ts';
+import type { FindingModel, Limit } from '../findings/model.ts';
+import type { Range } from '../quantities/range.ts';
+
+export type Verdict = 'fits' | 'fits-if' | 'stopgap' | 'keep-out';
+
+/** From best to worst. */
+export const verdictOrder: readonly Verdict[] = ['fits', 'fits-if', 'stopgap', 'keep-out'];
+
+/** The worse of two verdicts. */
+export const worse = (a: Verdict, b: Verdict): Verdict =>
+  verdictOrder.indexOf(a) >= verdictOrder.indexOf(b) ? a : b;
+
+/** How far beyond its limit a finding is, as ratios: 1 at the limit, more beyond it. */
+export interface Beyond {
+  unfavourable: number;
+  typical: number;
+}
+
+/** A thousandth past the limit is rounding, not a fault. */
+const SLACK = 1.001;
+
+const against = (value: number, limit: number): number => {
+  if (limit > 0) return value / limit;
+  return value <= limit ? 0 : Infinity;
+};
+
+const ratioOf = (model: FindingModel, value: number, limit: Limit): number => {
+  if (model.beyond !== undefined) return model.beyond(value, limit);
+  const high = limit.high === undefined ? 0 : against(value, limit.high);
+  const low = limit.low === undefined ? 0 : limit.low / value;
+  return Math.max(high, low);
+};
+
+/** How far beyond its limit a range is, at its unfavourable end and at its typical value. */
+export const beyondLimit = (model: FindingModel, value: Range, limit: Limit): Beyond => ({
+  unfavourable: Math.max(ratioOf(model, value.min, limit), ratioOf(model, value.max, limit)),
+  typical: ratioOf(model, value.typ, limit),
+});
+
+/** The verdict that a finding earns: the worst of the rules for its weight that apply. */
+export const verdictFor = (
+  rules: readonly VerdictRuleRow[],
+  weight: DemandRow['weight'],
+  beyond: Beyond,
+): Verdict =>
+  rules
+    .filter((rule) => rule.weight === weight && beyond[rule.end] > rule.beyond * SLACK)
+    .reduce<Verdict>((verdict, rule) => worse(verdict, rule.verdict), 'fits');

@@ -1,0 +1,84 @@
+import type { OfferRow } from '../../schemas/types.ts';
+import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
+import type { Catalogue, TypeId } from '../catalogue.ts';
+import type { Circumstances } from '../findings/model.ts';
+import { neededRating } from '../findings/voltage.ts';
+import { nearestPreferred, type SeriesName, type ValuePolicy } from '../values/index.ts';
+
+/** Values offered to the assessment for each type: the nearest few that the position allows. */
+const VALUES_PER_TYPE = 3;
+
+/** Share by which a value may lie outside a band and still count as its end: rounding only. */
+const ROUNDING = 1e-6;
+
+/** `5` or `20/80` (minus/plus), in percent, as fractions. */
+export const readTolerance = (cell: string): Tolerance => {
+  const [minus = NaN, plus = minus] = cell.split('/').map((percent) => Number(percent) / 100);
+  return { minus, plus };
+};
+
+const policyOf = ({ position }: Circumstances): ValuePolicy => ({
+  kind: position.value_policy,
+  low: position.value_low,
+  high: position.value_high,
+});
+
+/** The preferred values of a band nearest to the old one, the allowed ones first. */
+const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
+  const wanted = circumstances.original.capacitance;
+  const inBand = (farad: number): boolean =>
+    farad >= offer.c_min * (1 - ROUNDING) && farad <= offer.c_max * (1 + ROUNDING);
+  return nearestPreferred(wanted, offer.series as SeriesName, policyOf(circumstances))
+    .map((preferred) => preferred.value)
+    .filter(inBand)
+    .slice(0, VALUES_PER_TYPE);
+};
+
+/** The lowest rating that suffices and the next one up; the highest there is where none does. */
+const voltagesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
+  const needed = neededRating(
+    { type: offer.type, voltageKind: offer.voltage_kind },
+    circumstances,
+  );
+  const sufficient = offer.voltages.filter((volts) => volts >= needed * (1 - ROUNDING));
+  return sufficient.length > 0 ? sufficient.slice(0, 2) : offer.voltages.slice(-1);
+};
+
+const partsOf = (offer: OfferRow, circumstances: Circumstances): OfferedPart[] =>
+  valuesFor(offer, circumstances).flatMap((capacitance) =>
+    voltagesFor(offer, circumstances).flatMap((volts) =>
+      offer.tolerances.map((cell) => ({
+        type: offer.type,
+        capacitance,
+        tolerance: readTolerance(cell),
+        ratedVoltage: volts,
+        voltageKind: offer.voltage_kind,
+        style: offer.style,
+        pitch: offer.pitch_mm,
+        series: offer.series,
+      })),
+    ),
+  );
+
+/** Every part of a type that the market offers for the old value, voltage and position. */
+export const offeredParts = (
+  catalogue: Catalogue,
+  type: TypeId,
+  circumstances: Circumstances,
+): OfferedPart[] =>
+  catalogue.offers
+    .filter((offer) => offer.type === type)
+    .flatMap((offer) => partsOf(offer, circumstances));
+
+/** A part of a type that no offer covers, so that its findings can still be shown. */
+export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part => {
+  const row = circumstances.catalogue.types[type];
+  const usual = (row?.old_tolerance ?? 20) / 100;
+  return {
+    type,
+    capacitance: circumstances.original.capacitance,
+    tolerance: { minus: usual, plus: usual },
+    ratedVoltage: row?.old_v_typical ?? circumstances.original.ratedVoltage,
+    voltageKind: 'dc',
+  };
+};

@@ -1,0 +1,69 @@
+import { cornerFrequency, levelPassed, shareAcross } from '../equations/coupling.ts';
+import { thirdHarmonic } from '../equations/distortion.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import type { Part } from '../assessment/parts.ts';
+import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { serviceCapacitance } from './service-capacitance.ts';
+
+/** Corner frequency over tolerance, temperature, ageing and bias. */
+export const corner: FindingModel = {
+  measure: (part, circumstances) => {
+    const { capacitance, properties } = serviceCapacitance(part, circumstances);
+    return {
+      status: 'known',
+      value: cornerFrequency(capacitance, conditionOf(circumstances, 'load').typ),
+      properties,
+    };
+  },
+  working: (part, circumstances, value) => {
+    const { capacitance } = serviceCapacitance(part, circumstances);
+    const lowest = conditionOf(circumstances, 'frequency').typ;
+    const level = (hertz: number): string => formatValue(levelPassed(lowest, hertz), 'dB');
+    return (
+      `1 / (2π × ${formatValue(conditionOf(circumstances, 'load').typ, 'ohm')} × ` +
+      `${formatQuantity(capacitance, 'F')}) = ${formatQuantity(value, 'Hz')}; level at ` +
+      `${formatValue(lowest, 'Hz')}: ${level(value.min)} to ${level(value.max)}`
+    );
+  },
+};
+
+const CHANGE = 'voltage-coefficient';
+
+/** Share of the signal across the marked value at the lowest frequency. */
+const lowestShare = (part: Part, circumstances: Circumstances): number => {
+  const load = conditionOf(circumstances, 'load').typ;
+  const hertz = 1 / (2 * Math.PI * load * part.capacitance);
+  return shareAcross(conditionOf(circumstances, 'frequency').typ, hertz);
+};
+
+/** Third harmonic by the voltage coefficient; an estimate of the order of magnitude. */
+export const distortion: FindingModel = {
+  measure: (part, circumstances) => {
+    const change = rangeOf(circumstances, part, CHANGE);
+    if (change === undefined) return { status: 'unknown', missing: [CHANGE] };
+    const signal = conditionOf(circumstances, 'signal').max;
+    const share = lowestShare(part, circumstances);
+    const harmonic = (coefficient: number): number =>
+      thirdHarmonic(coefficient, part.ratedVoltage, signal, share);
+    const ends = [harmonic(change.min), harmonic(change.max)];
+    const straddles = change.min < 0 && change.max > 0;
+    return {
+      status: 'known',
+      value: {
+        min: straddles ? 0 : Math.min(...ends),
+        typ: harmonic(change.typ),
+        max: Math.max(...ends),
+      },
+      properties: [CHANGE],
+    };
+  },
+  working: (part, circumstances, value) => {
+    const change = rangeOf(circumstances, part, CHANGE);
+    return (
+      `0.085 × ${change ? formatQuantity(change, 'fraction') : 'unknown'} × √2 × ` +
+      `${formatValue(conditionOf(circumstances, 'signal').max, 'V')} × ` +
+      `${formatValue(lowestShare(part, circumstances), 'ratio')} across it / ` +
+      `${formatValue(part.ratedVoltage, 'V')} = ${formatQuantity(value, 'fraction')}; an estimate`
+    );
+  },
+};

@@ -1,0 +1,86 @@
+import type { Part } from '../assessment/parts.ts';
+import type { PropertyId } from '../catalogue.ts';
+import { ageingLoss, driftByLimits, driftBySlope } from '../equations/drift.ts';
+import { cents } from '../equations/pitch.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import type { Range } from '../quantities/range.ts';
+import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+
+interface Drift {
+  change: Range;
+  property: PropertyId;
+  words: string;
+}
+
+const SLOPE = 'temperature-coefficient';
+const LIMITS = 'capacitance-change-temperature';
+
+const driftOf = (part: Part, circumstances: Circumstances): Drift | undefined => {
+  const span =
+    conditionOf(circumstances, 't-max').max - conditionOf(circumstances, 't-min').min;
+  const slope = rangeOf(circumstances, part, SLOPE);
+  if (slope !== undefined) {
+    return {
+      change: driftBySlope(slope, span),
+      property: SLOPE,
+      words: `${formatQuantity(slope, '1/K')} over ${formatValue(span, 'K')}`,
+    };
+  }
+  const limits = rangeOf(circumstances, part, LIMITS);
+  if (limits === undefined) return undefined;
+  return {
+    change: driftByLimits(limits),
+    property: LIMITS,
+    words:
+      `limits of ${formatValue(limits.min, 'fraction')} and +${formatValue(limits.max, 'fraction')} ` +
+      'over its whole range; where the curve bends is not known, so half the width is taken as usual',
+  };
+};
+
+const driftModel = (
+  convert: (change: Range) => Range,
+  unit: 'fraction' | 'cents',
+): FindingModel => ({
+  measure: (part, circumstances) => {
+    const drift = driftOf(part, circumstances);
+    return drift === undefined
+      ? { status: 'unknown', missing: [SLOPE] }
+      : { status: 'known', value: convert(drift.change), properties: [drift.property] };
+  },
+  working: (part, circumstances, value) =>
+    `${driftOf(part, circumstances)?.words ?? ''}: ${formatQuantity(value, unit)}`,
+});
+
+/** Change of capacitance from the coldest to the warmest. */
+export const drift = driftModel((change) => change, 'fraction');
+
+/** The same as a change of pitch where frequency goes with 1/C. */
+export const pitchDrift = driftModel(cents, 'cents');
+
+const SECONDS_PER_HOUR = 3600;
+
+/** Capacitance lost over the years to come. */
+export const ageing: FindingModel = {
+  measure: (part, circumstances) => {
+    const rate = rangeOf(circumstances, part, 'ageing');
+    const life = rangeOf(circumstances, part, 'life-change');
+    if (rate !== undefined && (rate.max > 0 || life === undefined)) {
+      const hours = conditionOf(circumstances, 'years').typ / SECONDS_PER_HOUR;
+      return { status: 'known', value: ageingLoss(rate, hours), properties: ['ageing'] };
+    }
+    if (life !== undefined) return { status: 'known', value: life, properties: ['life-change'] };
+    return { status: 'unknown', missing: ['ageing'] };
+  },
+  working: (part, circumstances, value) => {
+    const rate = rangeOf(circumstances, part, 'ageing');
+    const years = conditionOf(circumstances, 'years').typ;
+    if (rate === undefined || rate.max === 0) {
+      return `over the part's life: ${formatQuantity(value, 'fraction')}`;
+    }
+    const decades = Math.log10(years / SECONDS_PER_HOUR);
+    return (
+      `${formatQuantity(rate, 'fraction')} per decade of hours × ` +
+      `${formatValue(decades, 'ratio')} decades = ${formatQuantity(value, 'fraction')}`
+    );
+  },
+};

@@ -1,0 +1,40 @@
+import type { FindingId } from '../catalogue.ts';
+import { corner, distortion } from './coupling.ts';
+import { ageing, drift, pitchDrift } from './drift.ts';
+import { absorption, droop } from './hold.ts';
+import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
+import { loss } from './loss.ts';
+import type { FindingModel } from './model.ts';
+import { pulse } from './pulse.ts';
+import { esrWindow, impedance } from './series-elements.ts';
+import { availability, microphony, polarity, safetyClass } from './suitability.ts';
+import { temperature } from './temperature.ts';
+import { tolerance, value } from './value.ts';
+import { ratedVoltage, voltageMargin } from './voltage.ts';
+
+/** How each finding of findings.csv is worked out; the data check holds the two together. */
+export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
+  'rated-voltage': ratedVoltage,
+  'voltage-margin': voltageMargin,
+  temperature,
+  value,
+  tolerance,
+  drift,
+  'pitch-drift': pitchDrift,
+  ageing,
+  absorption,
+  droop,
+  'leakage-offset': leakageOffset,
+  'leakage-share': leakageShare,
+  'leakage-current': leakageCurrent,
+  loss,
+  corner,
+  distortion,
+  polarity,
+  'safety-class': safetyClass,
+  availability,
+  'esr-window': esrWindow,
+  impedance,
+  microphony,
+  pulse,
+};

@@ -1,0 +1,43 @@
+import type { Part } from '../assessment/parts.ts';
+import { insulationAt, leakageCurrent, usualHalving } from '../equations/leakage.ts';
+import type { PropertyId } from '../catalogue.ts';
+import type { Range } from '../quantities/range.ts';
+import { conditionOr, rangeOf, type Circumstances } from './model.ts';
+
+/** Leakage of a part in its circumstances, and what it was worked out from. */
+export interface Leak {
+  /** A */
+  current: Range;
+  /** Insulation time constant at the highest temperature, s. */
+  timeConstant: Range;
+  properties: PropertyId[];
+}
+
+/** Temperature (degC) that insulation is judged at where the position names none. */
+const ROOM_C = 25;
+
+/** Leakage current of a part at a voltage (V) and the highest temperature of the position. */
+export const leakOf = (
+  part: Part,
+  circumstances: Circumstances,
+  voltage: number,
+): Leak | undefined => {
+  const cold = rangeOf(circumstances, part, 'insulation-rc');
+  if (cold === undefined) return undefined;
+  const halving = rangeOf(circumstances, part, 'insulation-halving');
+  const floor = rangeOf(circumstances, part, 'leakage-floor');
+  const timeConstant = insulationAt(
+    cold,
+    halving ?? usualHalving,
+    conditionOr(circumstances, 't-max', ROOM_C).max,
+  );
+  return {
+    current: leakageCurrent(voltage, part.capacitance, timeConstant, floor?.max),
+    timeConstant,
+    properties: [
+      'insulation-rc',
+      ...(halving === undefined ? [] : ['insulation-halving']),
+      ...(floor === undefined ? [] : ['leakage-floor']),
+    ],
+  };
+};

@@ -1,0 +1,88 @@
+import { leakageOffset as offsetOf } from '../equations/leakage.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import { scale, type Range } from '../quantities/range.ts';
+import { leakOf } from './insulation.ts';
+import { conditionOf, type FindingModel } from './model.ts';
+
+const unknown = { status: 'unknown', missing: ['insulation-rc'] } as const satisfies {
+  status: 'unknown';
+  missing: string[];
+};
+
+/** Insulation resistance (ohm) that a leakage current at a voltage speaks of. */
+const insulationFor = (voltage: number, current: Range): Range => ({
+  min: voltage / current.max,
+  typ: voltage / current.typ,
+  max: voltage / current.min,
+});
+
+/** Voltage that the leakage makes across the resistance behind the part. */
+export const leakageOffset: FindingModel = {
+  measure: (part, circumstances) => {
+    const voltage = conditionOf(circumstances, 'vdc').max;
+    const leak = leakOf(part, circumstances, voltage);
+    if (leak === undefined) return { ...unknown };
+    if (voltage === 0) {
+      return { status: 'known', value: { min: 0, typ: 0, max: 0 }, properties: leak.properties };
+    }
+    const resistance = conditionOf(circumstances, 'load').typ;
+    return {
+      status: 'known',
+      value: offsetOf(voltage, resistance, insulationFor(voltage, leak.current)),
+      properties: leak.properties,
+    };
+  },
+  working: (part, circumstances, value) => {
+    const voltage = conditionOf(circumstances, 'vdc').max;
+    const leak = leakOf(part, circumstances, voltage);
+    if (leak === undefined || voltage === 0) return 'no DC across it, so no leakage';
+    const resistance = formatValue(conditionOf(circumstances, 'load').typ, 'ohm');
+    const insulation = formatQuantity(insulationFor(voltage, leak.current), 'ohm');
+    return (
+      `${formatValue(voltage, 'V')} × ${resistance} / (${insulation} + ${resistance}) = ` +
+      formatQuantity(value, 'V')
+    );
+  },
+};
+
+/** Share of the charging current that the part itself eats. */
+export const leakageShare: FindingModel = {
+  measure: (part, circumstances) => {
+    const leak = leakOf(part, circumstances, conditionOf(circumstances, 'vdc').max);
+    if (leak === undefined) return { ...unknown };
+    const charge = conditionOf(circumstances, 'charge-current').min;
+    return {
+      status: 'known',
+      value: scale(leak.current, 1 / charge),
+      properties: leak.properties,
+    };
+  },
+  working: (part, circumstances, value) => {
+    const leak = leakOf(part, circumstances, conditionOf(circumstances, 'vdc').max);
+    if (leak === undefined) return '';
+    return (
+      `${formatQuantity(leak.current, 'A')} / ` +
+      `${formatValue(conditionOf(circumstances, 'charge-current').min, 'A')} = ` +
+      formatQuantity(value, 'fraction')
+    );
+  },
+};
+
+/** Direct current through the part at working voltage. */
+export const leakageCurrent: FindingModel = {
+  measure: (part, circumstances) => {
+    const leak = leakOf(part, circumstances, conditionOf(circumstances, 'vdc').max);
+    return leak === undefined
+      ? { ...unknown }
+      : { status: 'known', value: leak.current, properties: leak.properties };
+  },
+  working: (part, circumstances, value) => {
+    const voltage = conditionOf(circumstances, 'vdc').max;
+    const leak = leakOf(part, circumstances, voltage);
+    if (leak === undefined) return '';
+    return (
+      `${formatValue(voltage, 'V')} × ${formatValue(part.capacitance, 'F')} / ` +
+      `${formatQuantity(leak.timeConstant, 's')} = ${formatQuantity(value, 'A')}`
+    );
+  },
+};

@@ -1,0 +1,47 @@
+import type { Part } from '../assessment/parts.ts';
+import type { PropertyId } from '../catalogue.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import type { Range } from '../quantities/range.ts';
+import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+
+/** The frequencies that loss is published at, Hz. */
+const PUBLISHED_AT: readonly { property: PropertyId; hertz: number }[] = [
+  { property: 'dissipation-factor-120hz', hertz: 120 },
+  { property: 'dissipation-factor-1khz', hertz: 1e3 },
+  { property: 'dissipation-factor-1mhz', hertz: 1e6 },
+];
+
+interface Nearest {
+  property: PropertyId;
+  hertz: number;
+  range: Range;
+}
+
+/** The published loss nearest in ratio to the working frequency. */
+const nearestLoss = (part: Part, circumstances: Circumstances): Nearest | undefined => {
+  const working = conditionOf(circumstances, 'f-work').typ;
+  const distance = (hertz: number): number => Math.abs(Math.log(hertz / working));
+  return PUBLISHED_AT.flatMap(({ property, hertz }) => {
+    const range = rangeOf(circumstances, part, property);
+    return range === undefined ? [] : [{ property, hertz, range }];
+  }).sort((a, b) => distance(a.hertz) - distance(b.hertz))[0];
+};
+
+/** Dissipation factor nearest to the working frequency. */
+export const loss: FindingModel = {
+  measure: (part, circumstances) => {
+    const nearest = nearestLoss(part, circumstances);
+    return nearest === undefined
+      ? { status: 'unknown', missing: ['dissipation-factor-1khz'] }
+      : { status: 'known', value: nearest.range, properties: [nearest.property] };
+  },
+  working: (part, circumstances, value) => {
+    const nearest = nearestLoss(part, circumstances);
+    const quality = { min: 1 / value.max, typ: 1 / value.typ, max: 1 / value.min };
+    return (
+      `tan δ ${formatQuantity(value, 'fraction')} published at ` +
+      `${nearest ? formatValue(nearest.hertz, 'Hz') : '?'}, used at ` +
+      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}; Q ${formatQuantity(quality, 'ratio')}`
+    );
+  },
+};

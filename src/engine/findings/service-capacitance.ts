@@ -1,0 +1,97 @@
+import type { Part } from '../assessment/parts.ts';
+import type { PropertyId } from '../catalogue.ts';
+import { ageingLoss } from '../equations/drift.ts';
+import { exactly, type Range } from '../quantities/range.ts';
+import { conditionOr, rangeOf, type Circumstances } from './model.ts';
+
+/** Temperature at which capacitance is marked, degC. */
+const MARKED_C = 25;
+const SECONDS_PER_HOUR = 3600;
+
+/** One thing that moves capacitance: factors on the marked value, and where they come from. */
+interface Shift {
+  factor: Range;
+  properties: PropertyId[];
+}
+
+const NONE: Shift = { factor: exactly(1), properties: [] };
+
+const byTolerance = ({ tolerance }: Part): Shift => ({
+  factor: { min: 1 - tolerance.minus, typ: 1, max: 1 + tolerance.plus },
+  properties: [],
+});
+
+const byTemperature = (part: Part, circumstances: Circumstances): Shift => {
+  const slope = rangeOf(circumstances, part, 'temperature-coefficient');
+  const cold = conditionOr(circumstances, 't-min', MARKED_C).min - MARKED_C;
+  const hot = conditionOr(circumstances, 't-max', MARKED_C).max - MARKED_C;
+  if (slope !== undefined) {
+    const corners = [slope.min * cold, slope.max * cold, slope.min * hot, slope.max * hot];
+    return {
+      factor: { min: 1 + Math.min(0, ...corners), typ: 1, max: 1 + Math.max(0, ...corners) },
+      properties: ['temperature-coefficient'],
+    };
+  }
+  const change = rangeOf(circumstances, part, 'capacitance-change-temperature');
+  if (change === undefined) return NONE;
+  return {
+    factor: { min: 1 + change.min, typ: 1, max: 1 + change.max },
+    properties: ['capacitance-change-temperature'],
+  };
+};
+
+const byAge = (part: Part, circumstances: Circumstances): Shift => {
+  const hours = conditionOr(circumstances, 'years', 0).typ / SECONDS_PER_HOUR;
+  const rate = rangeOf(circumstances, part, 'ageing');
+  if (rate !== undefined && rate.max > 0) {
+    const lost = ageingLoss(rate, hours);
+    return {
+      // A part just fitted has lost nothing yet, so ageing lowers only the lower end.
+      factor: { min: 1 - lost.max, typ: 1 - lost.typ / 2, max: 1 },
+      properties: ['ageing'],
+    };
+  }
+  const life = rangeOf(circumstances, part, 'life-change');
+  if (life === undefined || hours === 0) return NONE;
+  return { factor: { min: 1 - life.max, typ: 1, max: 1 }, properties: ['life-change'] };
+};
+
+const byBias = (part: Part, circumstances: Circumstances): Shift => {
+  const change = rangeOf(circumstances, part, 'voltage-coefficient');
+  if (change === undefined) return NONE;
+  const share = Math.min(1, conditionOr(circumstances, 'vdc', 0).max / part.ratedVoltage);
+  return {
+    factor: {
+      min: 1 + Math.min(0, change.min * share),
+      typ: 1 + change.typ * share,
+      max: 1 + Math.max(0, change.max * share),
+    },
+    properties: share > 0 ? ['voltage-coefficient'] : [],
+  };
+};
+
+/**
+ * Capacitance (F) of a part over its tolerance, the temperatures of the position, the years to
+ * come and the bias across it. Each factor is a separate cause, so the ends multiply.
+ */
+export const serviceCapacitance = (
+  part: Part,
+  circumstances: Circumstances,
+): { capacitance: Range; properties: PropertyId[] } => {
+  const shifts = [
+    byTolerance(part),
+    byTemperature(part, circumstances),
+    byAge(part, circumstances),
+    byBias(part, circumstances),
+  ];
+  const product = (pick: (range: Range) => number): number =>
+    shifts.reduce((value, shift) => value * Math.max(0, pick(shift.factor)), part.capacitance);
+  return {
+    capacitance: {
+      min: product((range) => range.min),
+      typ: product((range) => range.typ),
+      max: product((range) => range.max),
+    },
+    properties: shifts.flatMap((shift) => shift.properties),
+  };
+};

@@ -1,0 +1,74 @@
+import type { Circumstances, FindingModel, Outcome } from './model.ts';
+import { plain, rangeOf } from './model.ts';
+import type { Part } from '../assessment/parts.ts';
+
+const SUITS = plain(0);
+const DOES_NOT = plain(1);
+
+const typeOf = (part: Part, { catalogue }: Circumstances) => catalogue.types[part.type];
+
+/** A polar part needs a voltage that keeps its sign. */
+export const polarity: FindingModel = {
+  measure: (part, circumstances): Outcome => {
+    const polar = typeOf(part, circumstances)?.polarity;
+    if (circumstances.position.voltage_sense === 'one sign' || polar === 'non-polar') return SUITS;
+    return polar === 'polar' ? DOES_NOT : { status: 'unknown', missing: ['polarity'] };
+  },
+  working: (part, circumstances, value) => {
+    const sense = circumstances.position.voltage_sense;
+    const polar = typeOf(part, circumstances)?.polarity === 'polar';
+    if (value.typ > 0) return 'polar part, but the voltage here takes both signs';
+    return polar
+      ? 'polar part, and the voltage here keeps one sign: mind which way round'
+      : `non-polar part; the voltage here is of ${sense === 'ac' ? 'both signs' : sense}`;
+  },
+};
+
+/** A mains position takes only an approved part. */
+export const safetyClass: FindingModel = {
+  measure: (part, circumstances) => {
+    const wanted = circumstances.position.safety;
+    const has = typeOf(part, circumstances)?.safety_classes ?? [];
+    return wanted.length === 0 || wanted.some((duty) => has.includes(duty)) ? SUITS : DOES_NOT;
+  },
+  working: (part, circumstances) => {
+    const wanted = circumstances.position.safety;
+    const has = typeOf(part, circumstances)?.safety_classes ?? [];
+    if (wanted.length === 0) return 'no mains duty here';
+    return `wanted: approved for ${wanted.join(' or ')}; this type: ${has.join(', ') || 'no approval'}`;
+  },
+};
+
+/** Whether such a part is made today. */
+export const availability: FindingModel = {
+  measure: (part, { catalogue }) =>
+    catalogue.offers.some(
+      (offer) =>
+        offer.type === part.type &&
+        offer.c_min <= part.capacitance * 1.0001 &&
+        offer.c_max >= part.capacitance * 0.9999 &&
+        offer.voltages.includes(part.ratedVoltage),
+    )
+      ? SUITS
+      : DOES_NOT,
+  working: (part, circumstances, value) => {
+    if (value.typ > 0) return 'not made in this value and voltage';
+    return typeOf(part, circumstances)?.market === 'niche'
+      ? 'made, but few stock it'
+      : 'made and stocked';
+  },
+};
+
+/** Whether a knock makes a voltage. */
+export const microphony: FindingModel = {
+  measure: (part, circumstances) => {
+    const range = rangeOf(circumstances, part, 'piezoelectric');
+    return range === undefined
+      ? { status: 'unknown', missing: ['piezoelectric'] }
+      : { status: 'known', value: range, properties: ['piezoelectric'] };
+  },
+  working: (_part, _circumstances, value) => {
+    if (value.max === 0) return 'a knock makes no voltage';
+    return value.min === 1 ? 'a knock makes a voltage' : 'a knock may make a voltage';
+  },
+};

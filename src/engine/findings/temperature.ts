@@ -1,0 +1,45 @@
+import { formatValue } from '../quantities/index.ts';
+import { exactly } from '../quantities/range.ts';
+import { conditionOf, rangeOf, type FindingModel } from './model.ts';
+
+/** Kelvin that count as a factor of two: life and leakage of most types halve in about ten. */
+const KELVIN_PER_DOUBLING = 10;
+
+/** Kelvin to spare at the nearer end of the rated temperature span. */
+export const temperature: FindingModel = {
+  measure: (part, circumstances) => {
+    const lowest = rangeOf(circumstances, part, 'temperature-min');
+    const highest = rangeOf(circumstances, part, 'temperature-max');
+    if (lowest === undefined || highest === undefined) {
+      return {
+        status: 'unknown',
+        missing: [
+          ...(lowest === undefined ? ['temperature-min'] : []),
+          ...(highest === undefined ? ['temperature-max'] : []),
+        ],
+      };
+    }
+    const warmest = conditionOf(circumstances, 't-max').max;
+    const coldest = conditionOf(circumstances, 't-min').min;
+    return {
+      status: 'known',
+      value: {
+        min: Math.min(highest.min - warmest, coldest - lowest.max),
+        typ: Math.min(highest.typ - warmest, coldest - lowest.typ),
+        max: Math.min(highest.max - warmest, coldest - lowest.min),
+      },
+      properties: ['temperature-min', 'temperature-max'],
+    };
+  },
+  working: (part, circumstances, value) => {
+    const lowest = rangeOf(circumstances, part, 'temperature-min') ?? exactly(NaN);
+    const highest = rangeOf(circumstances, part, 'temperature-max') ?? exactly(NaN);
+    const degrees = (celsius: number): string => formatValue(celsius, 'degC');
+    return (
+      `rated ${degrees(lowest.typ)} to ${degrees(highest.typ)}, used from ` +
+      `${degrees(conditionOf(circumstances, 't-min').min)} to ` +
+      `${degrees(conditionOf(circumstances, 't-max').max)}: ${formatValue(value.typ, 'K')} to spare`
+    );
+  },
+  beyond: (value, { low = 0 }) => 2 ** ((low - value) / KELVIN_PER_DOUBLING),
+};
