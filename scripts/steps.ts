@@ -6,11 +6,14 @@ export interface Step {
   arguments?: string[];
 }
 
+/** Nothing that is run here may call home. */
+const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
+
 /** Runs an npm script with its output shown; true if it ended well. */
 export const runStep = ({ name, arguments: given = [] }: Step): boolean => {
   console.log(`\n== npm run ${[name, ...given].join(' ')}`);
   const extra = given.length === 0 ? [] : ['--', ...given];
-  return spawnSync('npm', ['run', '--silent', name, ...extra], { stdio: 'inherit' }).status === 0;
+  return spawnSync('npm', ['run', '--silent', name, ...extra], { stdio: 'inherit', env }).status === 0;
 };
 
 /** Runs scripts in order up to the first that fails. */
