@@ -1,0 +1,47 @@
+/** The public face of the engine. Everything else under src/engine is internal. */
+
+export type { Fault, Result } from './result.ts';
+export type {
+  Basis,
+  Catalogue,
+  ConditionId,
+  FindingId,
+  GuidelineId,
+  Knowledge,
+  PositionId,
+  PropertyId,
+  SourceId,
+  TypeId,
+} from './catalogue.ts';
+
+export type { Range } from './quantities/range.ts';
+export {
+  formatCode,
+  formatQuantity,
+  formatValue,
+  parseQuantity,
+  writeQuantity,
+  type Habit,
+  type Unit,
+} from './quantities/index.ts';
+
+export {
+  nearestPreferred,
+  nearestVoltage,
+  type Preferred,
+  type SeriesName,
+  type ValuePolicy,
+} from './values/index.ts';
+
+export { readMarking, type Hints, type Reading } from './markings/index.ts';
+
+export { assess, DEFAULT_GUIDELINE, findStandIns, type Assessment } from './assessment/assess.ts';
+export {
+  resolveSituation,
+  type ResolvedCondition,
+  type Situation,
+} from './assessment/conditions.ts';
+export type { Finding } from './assessment/finding.ts';
+export type { Candidate, Original, Part, Request, Tolerance } from './assessment/parts.ts';
+export { verdictOrder, type Verdict } from './assessment/verdict.ts';
+export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
