@@ -1,0 +1,82 @@
+/** A number found in a text, kept as digits so that a prefix can be put in without rounding. */
+export interface ScannedNumber {
+  /** Digits with a decimal point, without sign. */
+  digits: string;
+  negative: boolean;
+  /** Power of ten from scientific notation; 0 without it. */
+  exponent: number;
+  /** Whether it is in scientific notation. */
+  scientific: boolean;
+  /** The letter that stood for the decimal point, if any. */
+  letter?: string;
+  /** Index behind it. */
+  end: number;
+}
+
+const GROUPED = /^\d{1,3}(?:([ '’])\d{3})(?:\1\d{3})*(?!\d)(?:[.,]\d+)?/u;
+const COMMA_GROUPS = /^\d{1,3}(?:,\d{3}){2,}(?:\.\d+)?(?![\d,])|^\d{1,3}(?:,\d{3})+\.\d+(?![\d,])/u;
+const POINT_GROUPS = /^\d{1,3}(?:\.\d{3}){2,}(?:,\d+)?(?![\d.])|^\d{1,3}(?:\.\d{3})+,\d+(?![\d.])/u;
+const PLAIN = /^(?:\d+[.,]\d+|\d+[.,](?![.\d])|\d+|[.,]\d+)/u;
+const EXPONENT = /^[eE]([+-]?\d+)/u;
+
+const mantissa = (rest: string): { digits: string; length: number } | undefined => {
+  const grouped = GROUPED.exec(rest);
+  if (grouped) {
+    const digits = grouped[0].replace(/[ '’]/gu, '').replace(',', '.');
+    return { digits, length: grouped[0].length };
+  }
+  const commas = COMMA_GROUPS.exec(rest);
+  if (commas) return { digits: commas[0].replace(/,/gu, ''), length: commas[0].length };
+  const points = POINT_GROUPS.exec(rest);
+  if (points) {
+    const digits = points[0].replace(/\./gu, '').replace(',', '.');
+    return { digits, length: points[0].length };
+  }
+  const plain = PLAIN.exec(rest);
+  if (!plain) return undefined;
+  return { digits: plain[0].replace(',', '.'), length: plain[0].length };
+};
+
+/**
+ * The number that starts at an index, with its sign.
+ *
+ * Groups of three may be parted by spaces or apostrophes: `10 000`, `10'000`. A point or a comma
+ * followed by three digits is ambiguous and stays a decimal sign (`10.000` and `10,000` are ten),
+ * unless there are several such groups or both signs occur: `1,000,000`, `1.000,5`, `1,000.5`.
+ *
+ * @param letters letters that may stand for the decimal point, as in `4n7` and `R47`
+ */
+export const scanNumber = (
+  text: string,
+  start: number,
+  letters: string,
+): ScannedNumber | undefined => {
+  const sign = /^[+-]\s*/u.exec(text.slice(start));
+  const from = start + (sign?.[0].length ?? 0);
+  const rest = text.slice(from);
+  const negative = text.charAt(start) === '-';
+  if (letters !== '') {
+    const coded = new RegExp(`^(\\d*)([${letters}])(\\d+)(?![\\d.,])`, 'u').exec(rest);
+    if (coded) {
+      const [all, whole = '', letter = '', part = ''] = coded;
+      return {
+        digits: `${whole === '' ? '0' : whole}.${part}`,
+        negative,
+        exponent: 0,
+        scientific: false,
+        letter,
+        end: from + all.length,
+      };
+    }
+  }
+  const found = mantissa(rest);
+  if (found === undefined) return undefined;
+  const exponent = EXPONENT.exec(rest.slice(found.length));
+  return {
+    digits: found.digits.startsWith('.') ? `0${found.digits}` : found.digits,
+    negative,
+    exponent: Number(exponent?.[1] ?? 0),
+    scientific: exponent !== null,
+    end: from + found.length + (exponent?.[0].length ?? 0),
+  };
+};

@@ -1,0 +1,106 @@
+import { PREFIXES, PREFIX_WORDS } from './unit.ts';
+import type { Scale, Unit } from './unit.ts';
+import { UNIT_FACTS, UNITS } from './unit-facts.ts';
+
+/** A unit found in a text. */
+export interface FoundUnit {
+  scale: Scale;
+  /** Length of text that it takes up. */
+  length: number;
+}
+
+interface Words {
+  exact: ReadonlyMap<string, Scale>;
+  /** By lower-cased spelling. */
+  folded: ReadonlyMap<string, Scale>;
+}
+
+/** No unit is written longer than `volts per microsecond` with room to spare. */
+const LONGEST = 32;
+
+/** How a unit is looked up: without spaces and full stops, in ASCII for the micro and ohm signs. */
+export const unitKey = (written: string): string =>
+  written
+    .replace(/\s+per\s+(?!cent)/gi, '/')
+    .replace(/[\s.]/g, '')
+    .replace(/µ/g, 'u')
+    .replace(/Ω/g, 'ohm')
+    .replace(/[·⋅]/g, '*');
+
+const collect = (unit: Unit): Words => {
+  const facts = UNIT_FACTS[unit];
+  const exact = new Map<string, Scale>();
+  for (const base of facts.prefixed) {
+    exact.set(base, { power: 0 });
+    for (const prefix of facts.prefixes) {
+      const scale = { power: PREFIXES[prefix] ?? 0 };
+      exact.set(prefix + base, scale);
+      exact.set((PREFIX_WORDS[prefix] ?? '') + base, scale);
+    }
+  }
+  for (const [word, scale] of Object.entries(facts.words)) exact.set(word, scale);
+  const folded = new Map<string, Scale>();
+  for (const [word, scale] of exact) folded.set(word.toLowerCase(), scale);
+  // What is listed by hand decides over what a prefix makes: mf is the old microfarad.
+  for (const [word, scale] of Object.entries(facts.words)) folded.set(word.toLowerCase(), scale);
+  if (facts.prefixAlone) {
+    for (const prefix of facts.prefixes) {
+      if (prefix === 'f') continue;
+      const scale = { power: PREFIXES[prefix] ?? 0 };
+      exact.set(prefix, scale);
+      // M is never taken for m: the two are nine decades apart.
+      if (prefix !== 'm' && prefix !== 'M') folded.set(prefix.toLowerCase(), scale);
+    }
+  }
+  return { exact, folded };
+};
+
+const WORDS = Object.fromEntries(UNITS.map((unit) => [unit, collect(unit)])) as Record<Unit, Words>;
+
+/** The scale that a written unit stands for, if it is one of this kind. */
+export const scaleOf = (written: string, unit: Unit): Scale | undefined => {
+  const key = unitKey(written);
+  return WORDS[unit].exact.get(key) ?? WORDS[unit].folded.get(key.toLowerCase());
+};
+
+/** Letters that may stand where the decimal point would: `4n7`, `4k7`, `4R7`, `3V3`. */
+export const pointLetters = (unit: Unit): string => {
+  const { prefixAlone, prefixes, prefixed } = UNIT_FACTS[unit];
+  if (!prefixAlone) return '';
+  const bases = prefixed.filter((base) => base.length === 1);
+  const letters = [...prefixes].filter((prefix) => prefix !== 'f');
+  const capitals = letters.filter((letter) => letter !== 'm').map((letter) => letter.toUpperCase());
+  const smalls = bases.filter((base) => base === 'R').map((base) => base.toLowerCase());
+  return [...new Set([...letters, ...capitals, ...bases, ...smalls, 'µ'])].join('');
+};
+
+const WORD_CHARACTER = /[\p{L}µΩ°%‰℃⁻¹]/u;
+
+/** The longest unit of the wanted kind at the start of a text. */
+export const findUnit = (text: string, unit: Unit): FoundUnit | undefined => {
+  const stop = text.search(/\.\.|[\d+±…–—<>]/u);
+  const end = Math.min(stop === -1 ? text.length : stop, LONGEST);
+  for (let length = end; length > 0; length -= 1) {
+    const written = text.slice(0, length);
+    // A hyphen joins two halves of a word; at either end it opens a range.
+    if (/\s$|^\s|-$|-[^\p{L}]/u.test(written)) continue;
+    if (length < text.length && /\p{L}$/u.test(written) && WORD_CHARACTER.test(text.charAt(length)))
+      continue;
+    const scale = scaleOf(written, unit);
+    if (scale !== undefined) return { scale, length };
+  }
+  return undefined;
+};
+
+/** Letters that mean too much to tell from them what kind of quantity was meant. */
+const VAGUE = new Set(['K', 'm', 'c', 'C', 'x', 'a', 'd']);
+
+/** The other kind of quantity that a written unit belongs to, if any. */
+export const otherKind = (written: string, wanted: Unit): Unit | undefined => {
+  const key = unitKey(written);
+  if (VAGUE.has(key)) return undefined;
+  return UNITS.find(
+    (unit) =>
+      unit !== wanted && WORDS[unit].exact.has(key) && !(key.length === 1 && key in PREFIXES),
+  );
+};
