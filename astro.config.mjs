@@ -1,0 +1,37 @@
+import { defineConfig } from 'astro/config';
+
+export default defineConfig({
+  site: process.env.SITE ?? 'https://understudy.example',
+  base: process.env.BASE ?? '/',
+  output: 'static',
+  trailingSlash: 'always',
+  // 'jsx', the default, would set "4.7 µF" as "4.7µF" wherever the source breaks the line between them.
+  compressHTML: true,
+  prerenderConflictBehavior: 'error',
+  build: {
+    format: 'directory',
+    concurrency: 1,
+    // One cached file: small enough to load at once, too large to repeat in thousands of pages.
+    inlineStylesheets: 'never',
+  },
+  // Highlighted code would need styles that the policy below forbids.
+  markdown: { syntaxHighlight: false },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "connect-src 'self'",
+        "img-src 'self' data:",
+        "manifest-src 'self'",
+        "base-uri 'none'",
+        "form-action 'self'",
+        "object-src 'none'",
+        "font-src 'none'",
+        "worker-src 'self'",
+      ],
+      // The word search is WebAssembly.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      styleDirective: { resources: ["'self'"] },
+    },
+  },
+});

@@ -1,0 +1,10 @@
+/** The parts of the site that every page leads to, in the order of a repair: read, choose, check. */
+export const navigation: { path: `/${string}`; word: string }[] = [
+  { path: '/read/', word: 'Read' },
+  { path: '/replace/', word: 'Replace' },
+  { path: '/types/', word: 'Types' },
+  { path: '/positions/', word: 'Positions' },
+  { path: '/cautions/', word: 'Cautions' },
+  { path: '/data/', word: 'Data' },
+  { path: '/sources/', word: 'Sources' },
+];

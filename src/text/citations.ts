@@ -1,0 +1,91 @@
+import type { Basis, SourceId } from '../engine/catalogue.ts';
+import type { FigureRow } from '../schemas/types.ts';
+import { tables } from '../schemas/tables.ts';
+import { figureIds } from '../components/row-ids.ts';
+import { anchorOf, rowsOf, tableNames } from './open-data.ts';
+import type { TableName } from './open-data.ts';
+import { printFigure } from './numbers.ts';
+
+/** One row of a table that cites a source. */
+export interface Citation {
+  table: TableName;
+  /** What the row is about, in the columns that make it unique. */
+  what: string;
+  /** The figure it holds, where it holds one. */
+  figure: string;
+  locator: string;
+  basis: Basis;
+  /** The page that shows the row. */
+  path: `/${string}`;
+}
+
+const word = (value: unknown): string =>
+  Array.isArray(value) ? value.join(', ') : String(value ?? '').replaceAll('-', ' ');
+
+/** The page that shows a row; a table without pages of its own is shown with the open data. */
+const pathOf = (
+  table: TableName,
+  row: Record<string, unknown>,
+  figureId: string,
+): Citation['path'] => {
+  const cell = (column: string): string => String(row[column]);
+  switch (table) {
+    case 'types.csv':
+      return `/types/${cell('id')}/`;
+    case 'figures.csv':
+      return `/types/${cell('type')}/#${figureId}`;
+    case 'market.csv':
+      return `/types/${cell('type')}/#market`;
+    case 'positions.csv':
+      return `/positions/${cell('id')}/`;
+    case 'conditions.csv':
+      return `/positions/${cell('position')}/#condition-${cell('condition')}`;
+    case 'demands.csv':
+      return `/positions/${cell('position')}/#${cell('id')}`;
+    case 'cautions.csv':
+      return `/cautions/#${cell('id')}`;
+    default:
+      return `/data/#${anchorOf(table)}`;
+  }
+};
+
+const figureIdsByRow = (): Map<unknown, string> => {
+  const byType = Map.groupBy(rowsOf('figures.csv') as FigureRow[], ({ type }) => type);
+  const ids = new Map<unknown, string>();
+  for (const figures of byType.values()) {
+    figureIds(figures).forEach((id, i) => ids.set(figures[i], id));
+  }
+  return ids;
+};
+
+const collect = (): Map<SourceId, Citation[]> => {
+  const ids = figureIdsByRow();
+  const all = tableNames.flatMap((table) => {
+    const key = tables[table].key.filter((column) => column !== 'source' && column !== 'locator');
+    return rowsOf(table)
+      .filter((row) => typeof row['source'] === 'string')
+      .map((row) => ({
+        source: row['source'] as SourceId,
+        citation: {
+          table,
+          what: key
+            .map((column) => word(row[column]))
+            .filter(Boolean)
+            .join(', '),
+          figure: table === 'figures.csv' ? printFigure(row, String(row['unit'])) : '',
+          locator: word(row['locator']),
+          basis: row['basis'] as Basis,
+          path: pathOf(table, row, ids.get(row) ?? ''),
+        } satisfies Citation,
+      }));
+  });
+  return new Map(
+    [...Map.groupBy(all, ({ source }) => source)].map(([source, entries]) => [
+      source,
+      entries.map(({ citation }) => citation),
+    ]),
+  );
+};
+
+/** Every row that cites each source; a source that nothing cites is not in it. */
+export const citations: ReadonlyMap<SourceId, readonly Citation[]> = collect();

@@ -1,0 +1,58 @@
+/** A number of things: `1 row`, `3 rows`. */
+export const countOf = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+/** Words joined as in a sentence: `a, b and c`. */
+export const listed = (words: readonly string[], last = 'and'): string =>
+  words.length < 2
+    ? words.join('')
+    : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
+
+/** With a capital at the start, the rest left alone. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A text that ends as a sentence. */
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+
+/** A text cut at a word to fit a page's description. */
+export const cutTo = (text: string, length: number): string =>
+  text.length <= length ? text : `${text.slice(0, text.lastIndexOf(' ', length - 1))} …`;
+
+/** What the cells with fixed words mean to a reader. */
+export const marketWords: Record<string, string> = {
+  current: 'made and stocked today',
+  niche: 'made today, hard to find',
+  'old-stock': 'no longer made; old stock only',
+  none: 'not a thing one can order',
+};
+
+export const polarityWords: Record<string, string> = {
+  'non-polar': 'either way round',
+  polar: 'polar',
+  unknown: 'not known; settle before fitting',
+};
+
+export const basisWords: Record<string, { mark: string; meaning: string }> = {
+  published: { mark: 'pub.', meaning: 'published' },
+  'common-practice': { mark: 'prac.', meaning: 'common practice' },
+  memory: { mark: 'mem.', meaning: 'from memory, source not seen' },
+};
+
+export const sourceKindWords: Record<string, string> = {
+  standard: 'Standards',
+  'data-sheet': 'Data sheets',
+  handbook: 'Handbooks',
+  'application-note': 'Application notes',
+  textbook: 'Textbooks',
+  paper: 'Papers',
+  encyclopedia: 'Encyclopedias',
+  'web-page': 'Web pages',
+  trade: 'Practice of the trade',
+  identity: 'Arithmetic',
+};
+
+export const seenWords: Record<string, string> = {
+  'full-text': 'The document itself was read.',
+  excerpt: 'An excerpt was read.',
+  'not-seen': 'The document was not seen; what is said of it is from memory or from others.',
+};
