@@ -1,0 +1,32 @@
+import { E_SERIES } from './e-series.generated.ts';
+
+/** A preferred-number series of IEC 60063; the number is how many values a decade holds. */
+export type SeriesName = keyof typeof E_SERIES;
+
+/** Every series, the coarsest first. */
+export const SERIES_NAMES = Object.keys(E_SERIES) as SeriesName[];
+
+/** The values of one decade, from 1 up to 10, rising. */
+export const decadeOf = (series: SeriesName): readonly number[] => E_SERIES[series];
+
+/**
+ * A series value in some decade, exactly as it would be written: 4.7 in decade -9 is 4.7e-9,
+ * without the rounding of a multiplication.
+ */
+export const inDecade = (value: number, decade: number): number =>
+  Number(`${String(value)}e${String(decade)}`);
+
+/** Every value of a series between two positive limits, both included, rising. */
+export const valuesBetween = (series: SeriesName, low: number, high: number): number[] => {
+  if (!(low > 0) || !(high >= low) || !Number.isFinite(high)) return [];
+  const values: number[] = [];
+  // One decade more at either end, as a logarithm may round to the wrong side of a power of ten.
+  const first = Math.floor(Math.log10(low)) - 1;
+  const last = Math.floor(Math.log10(high)) + 1;
+  for (let decade = first; decade <= last; decade += 1)
+    for (const value of decadeOf(series)) {
+      const member = inDecade(value, decade);
+      if (member >= low && member <= high) values.push(member);
+    }
+  return values;
+};
