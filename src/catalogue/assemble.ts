@@ -1,9 +1,19 @@
 import type { Catalogue } from '../engine/catalogue.ts';
-import { valuesOf, type Tables } from './read-folder.ts';
+import type { MarkingTables } from '../schemas/markings.ts';
+import { markingTables } from '../schemas/marking-tables.ts';
+import { valuesOf, type TableName, type Tables } from './read-folder.ts';
 import { settle } from './settle.ts';
 
 const byId = <Row extends { id: string }>(rows: readonly Row[]): Record<string, Row> =>
   Object.fromEntries(rows.map((row) => [row.id, row]));
+
+const assembleMarkings = (tables: Tables): MarkingTables => {
+  const files = Object.keys(markingTables) as (TableName & keyof typeof markingTables)[];
+  // The registry pairs each name with the schema of its rows, so the values agree with the names.
+  return Object.fromEntries(
+    files.map((file) => [markingTables[file].name, valuesOf(tables, file)]),
+  ) as unknown as MarkingTables;
+};
 
 /** Makes the catalogue out of tables; rows with a fault of their own are left out. */
 export const assembleCatalogue = (tables: Tables): Catalogue => {
@@ -33,6 +43,6 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     guidelines: byId(valuesOf(tables, 'guidelines.csv')),
     derating: valuesOf(tables, 'derating.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
-    markings: { toleranceLetters: [] },
+    markings: assembleMarkings(tables),
   };
 };

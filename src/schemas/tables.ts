@@ -10,6 +10,7 @@ import {
   unlikelyPairRow,
   verdictRuleRow,
 } from './positions.ts';
+import { markingTables } from './marking-tables.ts';
 import { sourceRow } from './sources.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
 import { seriesRow, unitRow, voltageRow } from './values.ts';
@@ -58,7 +59,8 @@ export const tables = {
     row: absorptionTestRow,
     key: ['id'],
     references: [source],
-    about: 'Ways in which dielectric absorption was measured; the first is the one that all are brought to.',
+    about:
+      'Ways in which dielectric absorption was measured; the first is the one that all are brought to.',
   },
   'figures.csv': {
     row: figureRow,
@@ -177,4 +179,5 @@ export const tables = {
     ],
     about: 'What can hurt a person or the equipment.',
   },
+  ...markingTables,
 } as const satisfies Record<string, Table>;

@@ -1,9 +1,70 @@
 import type { Fault } from '../fault.ts';
 import type { Tables } from '../read-folder.ts';
+import { absorptionTest } from './absorption-test.ts';
+import { basisRules } from './basis-rules.ts';
+import { capacitanceBounds } from './capacitance-bounds.ts';
 import type { Check } from './check.ts';
+import { conditionBounds } from './condition-bounds.ts';
+import { conditionNumber } from './condition-number.ts';
+import { conditionsComplete } from './conditions-complete.ts';
+import { conditionsUsed } from './conditions-used.ts';
+import { deratingSpans } from './derating-spans.ts';
+import { disagreement } from './disagreement.ts';
+import { doubleSpaces } from './double-spaces.ts';
+import { eSeries } from './e-series.ts';
+import { figureBounds } from './figure-bounds.ts';
+import { figureStatus } from './figure-status.ts';
+import { figuresComplete } from './figures-complete.ts';
+import { findingsKnown } from './findings-known.ts';
+import { limitUnit } from './limit-unit.ts';
+import { makerNames } from './maker-names.ts';
+import { marketBounds } from './market-bounds.ts';
+import { marketComplete } from './market-complete.ts';
+import { marketSeries } from './market-series.ts';
+import { marketVoltages } from './market-voltages.ts';
+import { numberOrder } from './number-order.ts';
+import { preferredValues } from './preferred-values.ts';
+import { references } from './references.ts';
+import { repeatedItems } from './repeated-items.ts';
+import { sourcesCited } from './sources-cited.ts';
+import { unions } from './unions.ts';
+import { uniqueKeys } from './unique-keys.ts';
+import { unitKind } from './unit-kind.ts';
+import { valueWindow } from './value-window.ts';
 
 /** Every rule that tables keep among themselves. */
-export const checks: readonly Check[] = [];
+export const checks: readonly Check[] = [
+  references,
+  uniqueKeys,
+  repeatedItems,
+  numberOrder,
+  unitKind,
+  limitUnit,
+  figureBounds,
+  conditionBounds,
+  marketBounds,
+  capacitanceBounds,
+  figuresComplete,
+  figureStatus,
+  absorptionTest,
+  marketComplete,
+  conditionNumber,
+  conditionsComplete,
+  conditionsUsed,
+  findingsKnown,
+  eSeries,
+  preferredValues,
+  marketSeries,
+  marketVoltages,
+  basisRules,
+  disagreement,
+  deratingSpans,
+  sourcesCited,
+  unions,
+  valueWindow,
+  doubleSpaces,
+  makerNames,
+];
 
 /** Runs every rule whose tables could be read, and returns every fault that they find. */
 export const checkTables = (tables: Tables): Fault[] =>

@@ -1,0 +1,44 @@
+import type { Fault } from '../fault.ts';
+import { groupBy } from '../group-by.ts';
+import { cellFault, type Check } from './check.ts';
+import { goodRows } from './lookups.ts';
+
+const rule = 'derating';
+
+/** Some makers let a rating be passed a little at low temperature; more than this is a slip. */
+const LARGEST_SHARE = 1.1;
+
+export const deratingSpans: Check = {
+  id: rule,
+  about: 'The temperature spans of a guideline do not overlap for a type, and shares are shares.',
+  needs: ['derating.csv'],
+  check: (tables) => {
+    const rows = goodRows(tables, 'derating.csv');
+    const shares = rows.flatMap((row) =>
+      (['share', 'end_share'] as const)
+        .filter((column) => row.value[column] > LARGEST_SHARE)
+        .map((column) =>
+          cellFault(rule, 'derating.csv', row, column, {
+            wrong: 'more than the rating',
+            expected: `a share up to ${LARGEST_SHARE}`,
+          }),
+        ),
+    );
+    const spans = rows.flatMap((row) => row.value.types.map((type) => ({ type, row })));
+    const groups = groupBy(spans, ({ type, row }) => `${row.value.guideline} ${type}`);
+    const overlaps = [...groups.values()].flatMap((group) => {
+      const upwards = [...group].sort((a, b) => a.row.value.from_c - b.row.value.from_c);
+      return upwards.slice(1).flatMap(({ type, row }, index): Fault[] => {
+        const before = upwards[index]?.row;
+        if (before === undefined || row.value.from_c >= before.value.to_c) return [];
+        return [
+          cellFault(rule, 'derating.csv', row, 'from_c', {
+            wrong: `overlaps line ${before.line} for ${type}`,
+            expected: `a span from ${before.value.to_c} degC on`,
+          }),
+        ];
+      });
+    });
+    return [...shares, ...overlaps];
+  },
+};

@@ -1,0 +1,41 @@
+import { valuesOf } from '../read-folder.ts';
+import { toSi } from '../to-si.ts';
+import { cellFault, type Check } from './check.ts';
+import { byId, goodRows, unitsOf } from './lookups.ts';
+
+const rule = 'out-of-bounds';
+
+/** Room for the rounding of unit conversions at the very edge of a bound. */
+const ROUNDING = 1e-9;
+
+export const figureBounds: Check = {
+  id: rule,
+  about: 'No figure lies outside what its property can physically be.',
+  needs: ['figures.csv', 'properties.csv', 'units.csv'],
+  check: (tables) => {
+    const units = unitsOf(tables);
+    const properties = byId(valuesOf(tables, 'properties.csv'));
+    return goodRows(tables, 'figures.csv').flatMap((row) => {
+      const property = properties.get(row.value.property);
+      const [own, asked] = [units[row.value.unit], units[property?.unit ?? '']];
+      if (property === undefined || own === undefined || own.si !== asked?.si) return [];
+      const lowest = toSi(property.lowest, property.unit, units) ?? -Infinity;
+      const highest = toSi(property.highest, property.unit, units) ?? Infinity;
+      const slack = ROUNDING * (highest - lowest);
+      // A bound near zero of a property that spans decades must not drown in the slack of the other.
+      const lowSlack = lowest > 0 ? ROUNDING * lowest : slack;
+      return (['min', 'typ', 'max'] as const).flatMap((column) => {
+        const number = row.value[column];
+        const value = number === undefined ? undefined : number * own.factor;
+        if (value === undefined) return [];
+        if (value >= lowest - lowSlack && value <= highest + slack) return [];
+        return [
+          cellFault(rule, 'figures.csv', row, column, {
+            wrong: `${row.value.property} cannot be so`,
+            expected: `${property.lowest} to ${property.highest} ${property.unit}`,
+          }),
+        ];
+      });
+    });
+  },
+};

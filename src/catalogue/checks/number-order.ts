@@ -1,0 +1,64 @@
+import type { Fault } from '../fault.ts';
+import type { TableName, Tables } from '../read-folder.ts';
+import { cellFault, type Check } from './check.ts';
+
+const rule = 'number-order';
+
+/** Columns that hold numbers in rising order wherever they hold any. */
+interface Order {
+  file: TableName;
+  columns: readonly string[];
+  /** Two that are equal are a fault too. */
+  strict?: true;
+}
+
+const orders: readonly Order[] = [
+  { file: 'figures.csv', columns: ['min', 'typ', 'max'] },
+  { file: 'conditions.csv', columns: ['min', 'typ', 'max'] },
+  { file: 'demands.csv', columns: ['limit', 'limit_high'] },
+  { file: 'market.csv', columns: ['c_min', 'c_max'] },
+  { file: 'types.csv', columns: ['old_c_min', 'old_c_max'] },
+  { file: 'positions.csv', columns: ['usual_c_min', 'reference_c', 'usual_c_max'] },
+  { file: 'properties.csv', columns: ['lowest', 'highest'], strict: true },
+  { file: 'condition-definitions.csv', columns: ['lowest', 'highest'], strict: true },
+  { file: 'derating.csv', columns: ['from_c', 'to_c'], strict: true },
+  { file: 'markings/bodies.csv', columns: ['c_min', 'c_max'] },
+  { file: 'markings/value-forms.csv', columns: ['figures_min', 'figures_max'] },
+  { file: 'markings/value-forms.csv', columns: ['value_min', 'value_max'] },
+  { file: 'markings/tolerance-letters.csv', columns: ['from_f', 'below_f'], strict: true },
+  { file: 'markings/class1-codes.csv', columns: ['min_ppm', 'typ_ppm', 'max_ppm'] },
+  { file: 'markings/class2-codes.csv', columns: ['t_min', 't_max'], strict: true },
+  { file: 'markings/class2-codes.csv', columns: ['low', 'high'] },
+  { file: 'markings/class2-signs.csv', columns: ['low', 'high'] },
+  { file: 'markings/temperature-systems.csv', columns: ['t_min', 't_ref', 't_max'] },
+  { file: 'markings/voltage-codes.csv', columns: ['volts_min', 'volts_max'] },
+  { file: 'markings/date-schemes.csv', columns: ['years_from', 'years_to'] },
+];
+
+const orderFaults = (tables: Tables, { file, columns, strict }: Order): Fault[] =>
+  tables[file].rows.flatMap((row) => {
+    const value: Readonly<Record<string, unknown>> = row.value ?? {};
+    const numbers = columns.flatMap((column) => {
+      const number = value[column];
+      return typeof number === 'number' ? [{ column, number }] : [];
+    });
+    return numbers.slice(1).flatMap(({ column, number }, index) => {
+      const before = numbers[index];
+      if (before === undefined || number > before.number) return [];
+      if (number === before.number && strict !== true) return [];
+      const least = strict === true ? 'above' : 'not below';
+      return [
+        cellFault(rule, file, row, column, {
+          wrong: `${column} against ${before.column}`,
+          expected: `a number ${least} ${before.number}`,
+        }),
+      ];
+    });
+  });
+
+export const numberOrder: Check = {
+  id: rule,
+  about: 'The numbers of a range rise from its least to its greatest.',
+  needs: [],
+  check: (tables) => orders.flatMap((order) => orderFaults(tables, order)),
+};

@@ -1,0 +1,35 @@
+import { valuesOf } from '../read-folder.ts';
+import { cellFault, type Check } from './check.ts';
+import { goodRows } from './lookups.ts';
+
+const rule = 'preferred-value';
+
+/** Relative room for numbers such as 4.7e-9 that a computer cannot hold exactly. */
+const ROUNDING = 1e-9;
+
+/** The number without its power of ten: from 1 up to 10. */
+const mantissa = (value: number): number => {
+  const within = value / 10 ** Math.floor(Math.log10(value));
+  return within >= 10 - ROUNDING ? within / 10 : within;
+};
+
+export const preferredValues: Check = {
+  id: rule,
+  about: 'The value that a page shows is a preferred one, of E24.',
+  needs: ['positions.csv', 'e-series.csv'],
+  check: (tables) => {
+    const preferred = valuesOf(tables, 'e-series.csv').flatMap((row) =>
+      row.series === 'E24' ? [row.value] : [],
+    );
+    return goodRows(tables, 'positions.csv').flatMap((row) => {
+      const own = mantissa(row.value.reference_c);
+      if (preferred.some((value) => Math.abs(value - own) <= ROUNDING * value)) return [];
+      return [
+        cellFault(rule, 'positions.csv', row, 'reference_c', {
+          wrong: 'not a preferred value',
+          expected: 'a value of E24',
+        }),
+      ];
+    });
+  },
+};

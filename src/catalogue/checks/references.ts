@@ -1,0 +1,48 @@
+import { tables as registry, type Reference, type Table } from '../../schemas/tables.ts';
+import type { Fault } from '../fault.ts';
+import { tableNames, type TableName, type Tables } from '../read-folder.ts';
+import { cellFault, type Check } from './check.ts';
+import { nearest } from './nearest.ts';
+
+const rule = 'reference';
+
+/** What the rows of a table are called by others. */
+const idsOf = (tables: Tables, file: TableName): Set<string> => {
+  const [column] = registry[file].key;
+  return new Set(tables[file].rows.map((row) => row.cells[column] ?? ''));
+};
+
+const referenceFaults = (tables: Tables, file: TableName, reference: Reference): Fault[] => {
+  const target = reference.table as TableName;
+  // What an unreadable table holds cannot be told, so nothing can be said to be missing in it.
+  if (!tables[target].readable) return [];
+  const ids = idsOf(tables, target);
+  return tables[file].rows.flatMap((row) => {
+    const cell = row.cells[reference.column] ?? '';
+    const named = reference.many === true ? cell.split(';').map((item) => item.trim()) : [cell];
+    return named
+      .filter((name) => name !== '' && !ids.has(name))
+      .map((name) => {
+        const near = nearest(name, ids);
+        return cellFault(rule, file, row, reference.column, {
+          wrong: `${reference.column} names what ${target} does not have`,
+          got: name,
+          expected: `one of the ${ids.size} names in ${target}`,
+          ...(near === undefined ? {} : { how: `did you mean ${near}?` }),
+        });
+      });
+  });
+};
+
+export const references: Check = {
+  id: rule,
+  about: 'Every name of a row in another table is the name of a row that is there.',
+  needs: [],
+  check: (tables) =>
+    tableNames
+      .filter((file) => tables[file].readable)
+      .flatMap((file) => {
+        const table: Table = registry[file];
+        return table.references.flatMap((reference) => referenceFaults(tables, file, reference));
+      }),
+};

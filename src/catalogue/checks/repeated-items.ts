@@ -1,0 +1,30 @@
+import { tables as registry, type Table } from '../../schemas/tables.ts';
+import { tableNames } from '../read-folder.ts';
+import { cellFault, type Check } from './check.ts';
+
+const rule = 'repeated-item';
+
+export const repeatedItems: Check = {
+  id: rule,
+  about: 'No list of names in a cell has the same name twice.',
+  needs: [],
+  check: (tables) =>
+    tableNames.flatMap((file) => {
+      const { references }: Table = registry[file];
+      const lists = references.filter(({ many }) => many === true);
+      return tables[file].rows.flatMap((row) =>
+        lists.flatMap(({ column }) => {
+          const items = (row.cells[column] ?? '').split(';').map((item) => item.trim());
+          return items
+            .filter((item, index) => items.indexOf(item) !== index)
+            .map((got) =>
+              cellFault(rule, file, row, column, {
+                wrong: `${column} names the same thing twice`,
+                got,
+                expected: 'each name once',
+              }),
+            );
+        }),
+      );
+    }),
+};

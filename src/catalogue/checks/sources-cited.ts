@@ -1,0 +1,28 @@
+import { tables as registry, type Table } from '../../schemas/tables.ts';
+import { tableNames } from '../read-folder.ts';
+import { cellFault, type Check } from './check.ts';
+
+const rule = 'uncited-source';
+
+export const sourcesCited: Check = {
+  id: rule,
+  about: 'Every source stands behind some row.',
+  needs: ['sources.csv'],
+  check: (tables) => {
+    const cited = new Set(
+      tableNames.flatMap((file) => {
+        const table: Table = registry[file];
+        const columns = table.references.filter(({ table: target }) => target === 'sources.csv');
+        return columns.flatMap(({ column }) => tables[file].rows.map(({ cells }) => cells[column]));
+      }),
+    );
+    return tables['sources.csv'].rows
+      .filter(({ cells }) => !cited.has(cells['id']))
+      .map((row) =>
+        cellFault(rule, 'sources.csv', row, 'id', {
+          wrong: 'no row cites this source',
+          expected: 'a source that some row cites',
+        }),
+      );
+  },
+};

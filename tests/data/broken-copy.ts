@@ -1,0 +1,97 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { checkFolder, type Fault } from '../../src/catalogue/index.ts';
+
+/** The data of this project, which the copies are made of. */
+export const realFolder = join(import.meta.dirname, '../../data');
+
+/** A cell as it stands in its file; found without the reader that is being tested. */
+export interface Cell {
+  text: string;
+  /** Line from 1. */
+  line: number;
+  /** Character of the line from 1. */
+  column: number;
+  /** Where its characters, with any quotes, start and end in the file. */
+  from: number;
+  to: number;
+}
+
+export type CellsOfRow = Record<string, Cell>;
+
+/** Takes a well-formed table apart, character by character. */
+export const cellsOf = (text: string): CellsOfRow[] => {
+  const lines: Cell[][] = [[]];
+  let [line, lineStart, from, quoted] = [1, 0, 0, false];
+  for (let at = 0; at < text.length; at += 1) {
+    const character = text[at];
+    if (character === '"') quoted = !quoted;
+    if (quoted || (character !== ',' && character !== '\n')) continue;
+    const raw = text.slice(from, at);
+    const bare = raw.startsWith('"') ? raw.slice(1, -1).replaceAll('""', '"') : raw;
+    const before = [...text.slice(lineStart, from)].length;
+    lines.at(-1)?.push({ text: bare, line, column: before + 1, from, to: at });
+    from = at + 1;
+    if (character === '\n') {
+      line += 1;
+      lineStart = from;
+      lines.push([]);
+    }
+  }
+  const [header = [], ...rows] = lines.filter((cells) => cells.length > 0);
+  return rows.map((cells) =>
+    Object.fromEntries(
+      header.map((name, index) => {
+        const cell = cells[index];
+        if (cell === undefined) throw new Error(`a ragged row in the real data: line ${line}`);
+        return [name.text, cell];
+      }),
+    ),
+  );
+};
+
+/** A row as plain texts, to be picked by what it says. */
+export type Pick = (row: Record<string, string>, rows: Record<string, string>[]) => boolean;
+
+const textsOf = (row: CellsOfRow): Record<string, string> =>
+  Object.fromEntries(Object.entries(row).map(([column, cell]) => [column, cell.text]));
+
+/** The first row that is picked. */
+export const findRow = (text: string, pick: Pick): CellsOfRow => {
+  const rows = cellsOf(text);
+  const texts = rows.map(textsOf);
+  const index = texts.findIndex((row) => pick(row, texts));
+  const found = rows[index];
+  if (found === undefined) throw new Error('the real data have no row to break in this way');
+  return found;
+};
+
+export const realText = (file: string): string => readFileSync(join(realFolder, file), 'utf8');
+
+/** Runs something on a copy of the real data in which some files are replaced or, at null, gone. */
+export const onCopy = <Result>(
+  files: Readonly<Record<string, string | Uint8Array | null>>,
+  run: (folder: string) => Result,
+): Result => {
+  const folder = mkdtempSync(join(tmpdir(), 'data-'));
+  try {
+    cpSync(realFolder, folder, { recursive: true });
+    for (const [file, content] of Object.entries(files)) {
+      if (content === null) rmSync(join(folder, file));
+      else writeFileSync(join(folder, file), content);
+    }
+    return run(folder);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+};
+
+/** Where a fault is and which rule it breaks. */
+export const placeOf = ({ file, line, column, rule }: Fault): string =>
+  `${file}:${line}:${column}: ${rule}`;
+
+/** Places of all faults of a copy. */
+export const faultsOfCopy = (
+  files: Readonly<Record<string, string | Uint8Array | null>>,
+): string[] => onCopy(files, (folder) => checkFolder(folder).map(placeOf));
