@@ -20,7 +20,10 @@ export default defineConfig({
   testDir: 'tests/browser',
   workers: 2,
   fullyParallel: true,
-  reporter: [[process.env['CI'] ? 'dot' : 'list'], ['json', { outputFile: 'test-results/browser.json' }]],
+  reporter: [
+    [process.env['CI'] ? 'dot' : 'list'],
+    ['json', { outputFile: 'test-results/browser.json' }],
+  ],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
     launchOptions: {

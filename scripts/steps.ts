@@ -13,7 +13,9 @@ const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
 export const runStep = ({ name, arguments: given = [] }: Step): boolean => {
   console.log(`\n== npm run ${[name, ...given].join(' ')}`);
   const extra = given.length === 0 ? [] : ['--', ...given];
-  return spawnSync('npm', ['run', '--silent', name, ...extra], { stdio: 'inherit', env }).status === 0;
+  return (
+    spawnSync('npm', ['run', '--silent', name, ...extra], { stdio: 'inherit', env }).status === 0
+  );
 };
 
 /** Runs scripts in order up to the first that fails. */

@@ -19,9 +19,10 @@ const unitReport = z
 
 const browserReport = z
   .object({ stats: z.object({ expected: z.number(), unexpected: z.number(), flaky: z.number() }) })
-  .transform(
-    ({ stats }): Count => ({ passed: stats.expected, failed: stats.unexpected + stats.flaky }),
-  );
+  .transform(({ stats }): Count => ({
+    passed: stats.expected,
+    failed: stats.unexpected + stats.flaky,
+  }));
 
 /** A step that is one check by itself: it passes or it fails. */
 const single = (step: Step): Count =>

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, idList, list, number, optionalId, optionalNumber, optionalText, positive, provenance, text, yesNo } from './cells.ts';
+import { id, idList, list, number, optionalId, optionalNumber, positive, provenance, text, yesNo } from './cells.ts';
 
 /** Where in a circuit a part sits. */
 export const positionRow = z.strictObject({

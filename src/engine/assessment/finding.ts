@@ -133,11 +133,7 @@ const surnessOf = (
     )
   ];
 
-const sourcesOf = (
-  judged: Judged,
-  part: Part,
-  circumstances: Circumstances,
-): SourceId[] => {
+const sourcesOf = (judged: Judged, part: Part, circumstances: Circumstances): SourceId[] => {
   const { outcome, demand, row } = judged;
   const properties = outcome.status === 'known' ? outcome.properties : outcome.missing;
   const own = outcome.status === 'known' ? (outcome.sources ?? []) : [];

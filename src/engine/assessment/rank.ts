@@ -41,7 +41,9 @@ const meanMargin = (judged: readonly Judged[], weight: string): number => {
   const margins = judged
     .filter((one) => one.demand.weight === weight && one.row.graded)
     .map(marginOf);
-  return margins.length === 0 ? 0 : margins.reduce((sum, margin) => sum + margin, 0) / margins.length;
+  return margins.length === 0
+    ? 0
+    : margins.reduce((sum, margin) => sum + margin, 0) / margins.length;
 };
 
 /** Distance in decades from the old value, counted in tenths so that rounding does not decide. */

@@ -36,10 +36,7 @@ const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
 
 /** The lowest rating that suffices and the next one up; the highest there is where none does. */
 const voltagesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
-  const needed = neededRating(
-    { type: offer.type, voltageKind: offer.voltage_kind },
-    circumstances,
-  );
+  const needed = neededRating({ type: offer.type, voltageKind: offer.voltage_kind }, circumstances);
   const sufficient = offer.voltages.filter((volts) => volts >= needed * (1 - ROUNDING));
   return sufficient.length > 0 ? sufficient.slice(0, 2) : offer.voltages.slice(-1);
 };

@@ -16,8 +16,7 @@ const SLOPE = 'temperature-coefficient';
 const LIMITS = 'capacitance-change-temperature';
 
 const driftOf = (part: Part, circumstances: Circumstances): Drift | undefined => {
-  const span =
-    conditionOf(circumstances, 't-max').max - conditionOf(circumstances, 't-min').min;
+  const span = conditionOf(circumstances, 't-max').max - conditionOf(circumstances, 't-min').min;
   const slope = rangeOf(circumstances, part, SLOPE);
   if (slope !== undefined) {
     return {

@@ -77,11 +77,8 @@ export const conditionOf = ({ conditions, position }: Circumstances, id: string)
 };
 
 /** One condition, or a stand-in for it where the position does not speak of it. */
-export const conditionOr = (
-  { conditions }: Circumstances,
-  id: string,
-  otherwise: number,
-): Range => conditions[id] ?? { min: otherwise, typ: otherwise, max: otherwise };
+export const conditionOr = ({ conditions }: Circumstances, id: string, otherwise: number): Range =>
+  conditions[id] ?? { min: otherwise, typ: otherwise, max: otherwise };
 
 /** An outcome with a single sure value, such as yes or no. */
 export const plain = (value: number): Outcome => ({

@@ -21,13 +21,17 @@ export const peakVoltage = (circumstances: Circumstances): Range => {
  * Voltage (V) to hold against the rating of a part: the effective value for a part rated for AC,
  * the peak for one rated for DC.
  */
-export const ratingStress = (part: Pick<Part, 'voltageKind'>, circumstances: Circumstances): Range =>
-  part.voltageKind === 'ac'
-    ? conditionOr(circumstances, 'vac', 0)
-    : peakVoltage(circumstances);
+export const ratingStress = (
+  part: Pick<Part, 'voltageKind'>,
+  circumstances: Circumstances,
+): Range =>
+  part.voltageKind === 'ac' ? conditionOr(circumstances, 'vac', 0) : peakVoltage(circumstances);
 
 /** Highest voltage (V) that can stand across the part for a while: in use or at switch-on. */
-export const highestStress = (part: Pick<Part, 'voltageKind'>, circumstances: Circumstances): Range => {
+export const highestStress = (
+  part: Pick<Part, 'voltageKind'>,
+  circumstances: Circumstances,
+): Range => {
   const use = ratingStress(part, circumstances);
   if (part.voltageKind === 'ac') return use;
   const start = conditionOr(circumstances, 'v-surge', 0);
@@ -119,7 +123,4 @@ const stressModel = (
 export const ratedVoltage: FindingModel = stressModel(highestStress, () => MAKER);
 
 /** Working voltage against the chosen derating guideline. */
-export const voltageMargin: FindingModel = stressModel(
-  ratingStress,
-  ({ guideline }) => guideline,
-);
+export const voltageMargin: FindingModel = stressModel(ratingStress, ({ guideline }) => guideline);

@@ -1,0 +1,118 @@
+import {
+  formatQuantity,
+  formatValue,
+  type Assessment,
+  type Catalogue,
+  type Finding,
+  type Habit,
+  type Part,
+  type Range,
+  type Unit,
+} from '../engine/index.ts';
+
+/** A range in the unit of a finding, as a reader sees it. */
+export const printRange = (range: Range, unit: string, habit?: Habit): string =>
+  formatQuantity(range, unit as Unit, habit);
+
+/** The headline of a range: its typical value. */
+export const printTypical = (range: Range, unit: string, habit?: Habit): string =>
+  formatValue(range.typ, unit as Unit, habit);
+
+/** The limit of a finding in words. */
+export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {
+  if (limit === undefined || unit === 'grade') return '';
+  const print = (value: number): string => formatValue(value, unit as Unit, habit);
+  const { low, high } = limit;
+  if (low !== undefined && high !== undefined) return `${print(low)} to ${print(high)}`;
+  if (high !== undefined) return `at most ${print(high)}`;
+  return low === undefined ? '' : `at least ${print(low)}`;
+};
+
+/** Margins beyond this are all the same to a reader. */
+const AMPLE = 100;
+
+/** How much a finding has to spare, in words. */
+export const printMargin = ({ margin, missing, unit }: Finding): string => {
+  if (missing.length > 0) return 'not known';
+  if (unit === 'grade') return margin >= 1 ? 'met' : 'not met';
+  if (margin >= AMPLE) return 'over 100 ×';
+  if (margin >= 0.9995) return `${formatValue(margin, 'ratio')}`;
+  return margin < 1 / AMPLE ? 'missed by far' : `${formatValue(margin, 'ratio')}, short`;
+};
+
+/** One finding as a reason, such as "offset by leakage 13.5 V, at most 0.5 V". */
+export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
+  const name = finding.name.charAt(0).toLowerCase() + finding.name.slice(1);
+  if (finding.standIn === undefined) return `${name} not known`;
+  if (finding.unit === 'grade') return finding.working;
+  const limit = printLimit(finding, habit);
+  return `${name} ${printRange(finding.standIn, finding.unit, habit)}${limit === '' ? '' : ` (${limit})`}`;
+};
+
+/** The finding that decides an assessment. */
+export const decidingFinding = ({ findings, worst }: Assessment): Finding | undefined =>
+  findings.find((finding) => finding.demand === worst) ?? findings[0];
+
+/** What to order, in the order in which one reads it out: `10 nF ±5 % 100 V`. */
+export const partPhrase = (part: Part, habit?: Habit): string => {
+  const { minus, plus } = part.tolerance;
+  const percent = (fraction: number): string => formatValue(fraction, 'fraction', habit);
+  const tolerance = minus === plus ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
+  const alternating = part.voltageKind === 'ac' ? ' AC' : '';
+  return `${formatValue(part.capacitance, 'F', habit)} ${tolerance} ${formatValue(part.ratedVoltage, 'V', habit)}${alternating}`;
+};
+
+/** Body and pitch to order: `radial box, 5 or 7.5 mm`. */
+export const bodyPhrase = ({ buy }: Assessment): string => {
+  if (buy === undefined) return '';
+  const pitch = buy.pitch.map((millimetre) => String(millimetre));
+  const last = pitch.pop();
+  if (last === undefined) return buy.style;
+  return `${buy.style}, ${pitch.length > 0 ? `${pitch.join(', ')} or ` : ''}${last}\u00A0mm`;
+};
+
+const nameOf = (catalogue: Catalogue, { candidate }: Assessment): string =>
+  catalogue.types[candidate.type]?.short_name ?? candidate.type;
+
+const joinWords = (words: readonly string[], joint: string): string => {
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} ${joint} ${last}`;
+};
+
+/** Names that fit in one sentence. */
+const NAMED = 3;
+
+/** The sentence that answers: what fits, what to buy, what to keep out and why. */
+export const answerSentence = (
+  catalogue: Catalogue,
+  assessments: readonly Assessment[],
+  habit?: Habit,
+): string => {
+  const of = (verdict: Assessment['verdict']): Assessment[] =>
+    assessments.filter((assessment) => assessment.verdict === verdict);
+  const names = (list: readonly Assessment[], joint: string): string =>
+    joinWords(
+      list.slice(0, NAMED).map((assessment) => nameOf(catalogue, assessment)),
+      joint,
+    );
+  const best = assessments.find((assessment) => assessment.verdict !== 'keep-out');
+  const kept = of('keep-out').find((assessment) => assessment.buy !== undefined);
+  const keptReason = kept && decidingFinding(kept);
+  const keepOut =
+    kept && keptReason
+      ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(keptReason, habit)}.`
+      : '';
+  if (best === undefined) return `No part made today fits here as it stands.${keepOut}`;
+  const same = of(best.verdict);
+  const what = partPhrase(best.candidate, habit);
+  const first = decidingFinding(best);
+  const reason = first ? reasonPhrase(first, habit) : '';
+  switch (best.verdict) {
+    case 'fits':
+      return `${names(same, 'or')} fits: ${what}.${keepOut}`;
+    case 'fits-if':
+      return `${names(same, 'or')} fits if one thing is checked: ${what}; ${reason}.${keepOut}`;
+    default:
+      return `Only a stopgap is to be had: ${names(same, 'or')}, ${what}; ${reason}.${keepOut}`;
+  }
+};
