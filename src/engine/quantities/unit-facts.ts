@@ -1,3 +1,4 @@
+import { SLOPES } from './slopes.ts';
 import { alike, printed, printedWith } from './unit.ts';
 import type { Unit, UnitFacts } from './unit.ts';
 
@@ -14,19 +15,6 @@ const YEAR = 365.25 * DAY;
 const INCH = 0.0254;
 
 const unprefixed = { prefixed: [], prefixes: '', prefixAlone: false };
-
-const slopes = Object.fromEntries(
-  [
-    ...[['V', 0] as const, ['volt', 0] as const, ['volts', 0] as const],
-    ...[['uV', -6] as const, ['mV', -3] as const, ['kV', 3] as const],
-  ].flatMap(([volts, up]) =>
-    [
-      ...[['s', 0] as const, ['sec', 0] as const, ['second', 0] as const, ['ms', 3] as const],
-      ...[['us', 6] as const, ['usec', 6] as const, ['microsecond', 6] as const],
-      ...[['ns', 9] as const],
-    ].map(([time, down]) => [`${volts}/${time}`, { power: up + down }]),
-  ),
-);
 
 /**
  * Every unit with the ways in which people write it. Keys of `words` are as `unitKey` leaves them:
@@ -237,7 +225,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     usual: 'V/us',
     suggest: 'V/µs or V/s',
     ...unprefixed,
-    words: slopes,
+    words: SLOPES,
     print: [printed('mV/s', -3), printed('V/s', 0), printed('V/µs', 6, 1e4)],
   },
   'V/octave': {

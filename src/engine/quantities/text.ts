@@ -1,0 +1,19 @@
+/** One character for every way of writing the same thing; length and indices stay the same. */
+export const plainText = (text: string): string =>
+  text
+    .replace(/[\u00a0\u2000-\u200a\u202f\t\r\n]/gu, ' ')
+    .replace(/\u03bc/gu, 'µ')
+    .replace(/\u2126/gu, 'Ω')
+    .replace(/º/gu, '°')
+    .replace(/[\u2212\u2011\u2010\ufe63\uff0d]/gu, '-')
+    .replace(/\u2044|\u2215/gu, '/');
+
+/** Index of the first character from an index on that is no space. */
+export const skipSpaces = (text: string, from: number): number => {
+  let index = from;
+  while (text.charAt(index) === ' ') index += 1;
+  return index;
+};
+
+/** A text with its first letter as a capital. */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
