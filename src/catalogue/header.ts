@@ -9,7 +9,7 @@ export interface Header {
 }
 
 /** Reads the first line of a table and compares it with the columns that it should name. */
-export const headerFaults = (file: string, line: string, expected: readonly string[]): Header => {
+export const readHeader = (file: string, line: string, expected: readonly string[]): Header => {
   const split = splitLine(line);
   const names = split.cells;
   const faults: Fault[] = [];

@@ -1,8 +1,9 @@
 import type { z } from 'zod';
-import { cellExpectation } from './cell-expectation.ts';
+import { firstOfEachCell, forbiddenCharacters, schemaFaults } from './cell-faults.ts';
 import type { Fault } from './fault.ts';
-import { headerFaults } from './header.ts';
-import { splitLine } from './split-line.ts';
+import { readHeader } from './header.ts';
+import { readText } from './read-text.ts';
+import { splitLine, type SplitLine } from './split-line.ts';
 
 /** One row of a table, as it stands in its file and as its schema reads it. */
 export interface Row<Value> {
@@ -33,76 +34,6 @@ export interface TableReading<Value> {
 /** A quoted cell that runs on for more lines than this is a forgotten quote. */
 const MOST_LINES_OF_A_BROKEN_CELL = 20;
 
-const BYTE_ORDER_MARK = '\uFEFF';
-
-/** Characters that no cell may hold, with the rule that forbids each. */
-const forbidden = [
-  {
-    rule: 'utf-8',
-    pattern: /\uFFFD/,
-    wrong: 'bytes that are not UTF-8',
-    expected: 'valid UTF-8',
-  },
-  {
-    rule: 'control-character',
-    // Finding control characters is the purpose here.
-    pattern: /\p{Cc}/u,
-    wrong: 'a character that cannot be seen',
-    expected: 'text without tabs and other control characters',
-  },
-  {
-    rule: 'space-around',
-    pattern: /^\s|\s$/,
-    wrong: 'space before or after the text of a cell',
-    expected: 'a cell without space round it',
-  },
-] as const;
-
-/** Faults of the file as a whole, and its text without what would only repeat them. */
-const readText = (file: string, bytes: Uint8Array): { lines: string[]; faults: Fault[] } => {
-  const faults: Fault[] = [];
-  const add = (fault: Omit<Fault, 'file'>): void => void faults.push({ file, ...fault });
-  let text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
-  if (text.startsWith(BYTE_ORDER_MARK)) {
-    add({
-      line: 1,
-      column: 1,
-      rule: 'byte-order-mark',
-      wrong: 'the file starts with a byte order mark',
-      got: BYTE_ORDER_MARK,
-      expected: 'the first column name at once',
-    });
-    text = text.slice(BYTE_ORDER_MARK.length);
-  }
-  const returns = text.split('\r').length - 1;
-  if (returns > 0) {
-    const before = text.slice(0, text.indexOf('\r')).split('\n');
-    add({
-      line: before.length,
-      column: [...(before.at(-1) ?? '')].length + 1,
-      rule: 'line-ending',
-      wrong: `a carriage return, first of ${returns}`,
-      got: '\r',
-      expected: 'lines that end in a line feed alone',
-    });
-    text = text.replaceAll('\r', '');
-  }
-  const lines = text.split('\n');
-  const last = lines.pop() ?? '';
-  if (last !== '') {
-    add({
-      line: lines.length + 1,
-      column: [...last].length + 1,
-      rule: 'end-of-file',
-      wrong: 'the last line is not ended',
-      got: last,
-      expected: 'a line feed at the end of the file',
-    });
-    lines.push(last);
-  }
-  return { lines, faults };
-};
-
 /** How many lines a cell that is open at the end of its line runs on, if it ends in good order. */
 const brokenOver = (lines: readonly string[], from: number, width: number): number => {
   let joined = lines[from] ?? '';
@@ -118,6 +49,36 @@ const brokenOver = (lines: readonly string[], from: number, width: number): numb
   return 0;
 };
 
+/** What is wrong with the shape of a line, so that its cells cannot be told apart for certain. */
+const shapeFault = (
+  text: string,
+  split: SplitLine,
+  width: number,
+  runsOn: number,
+): Omit<Fault, 'file' | 'line'> | undefined => {
+  if (!split.ok) {
+    const broken = runsOn > 0;
+    return {
+      column: (split.starts[split.cell] ?? 0) + 1,
+      rule: broken ? 'newline-in-cell' : 'quotes',
+      wrong: broken ? 'a cell goes on over the end of its line' : 'quotes out of order',
+      got: split.cells[split.cell] ?? '',
+      expected: broken
+        ? 'every cell on one line'
+        : 'a cell quoted from end to end, with each quote inside it doubled',
+    };
+  }
+  if (split.cells.length === width) return undefined;
+  const over = split.starts[width] ?? [...text].length;
+  return {
+    column: over + 1,
+    rule: 'cell-count',
+    wrong: `${split.cells.length} cells in this row`,
+    got: text,
+    expected: `${width} cells, as in the header`,
+  };
+};
+
 /**
  * Reads one table: comma-separated values by RFC 4180, one record a line, the columns of the
  * schema exactly and in order, every cell as the schema has it. Never throws for what stands in
@@ -129,100 +90,49 @@ export const readTable = <Schema extends z.ZodObject>(
   schema: Schema,
 ): TableReading<z.output<Schema>> => {
   const { lines, faults } = readText(file, bytes);
-  const columns = Object.keys(schema.shape);
-  const header = headerFaults(file, lines[0] ?? '', columns);
+  const header = readHeader(file, lines[0] ?? '', Object.keys(schema.shape));
   faults.push(...header.faults);
   const rows: Row<z.output<Schema>>[] = [];
-  let skip = 0;
 
-  lines.slice(1).forEach((text, index) => {
-    const line = index + 2;
-    if (skip > 0) {
-      skip -= 1;
-      return;
-    }
+  /** Reads the row at an index of the lines; returns how many lines it takes. */
+  const readRow = (index: number): number => {
+    const text = lines[index] ?? '';
+    const line = index + 1;
     if (text.trim() === '') {
-      faults.push({
-        file,
-        line,
-        column: 1,
-        rule: 'blank-line',
-        wrong: 'a line without a row',
-        got: text,
-        expected: 'one row on every line',
-      });
-      return;
+      const wrong = 'a line without a row';
+      const expected = 'one row on every line';
+      faults.push({ file, line, column: 1, rule: 'blank-line', wrong, got: text, expected });
+      return 1;
     }
     const split = splitLine(text);
-    const cells = Object.fromEntries(
-      header.columns.map((name, at) => [name, split.cells[at] ?? '']),
+    const named = header.columns.map((name, at) => [name, at] as const);
+    const cells = Object.fromEntries(named.map(([name, at]) => [name, split.cells[at] ?? '']));
+    const columns = Object.fromEntries(
+      named.map(([name, at]) => [name, (split.starts[at] ?? 0) + 1]),
     );
-    const starts = Object.fromEntries(
-      header.columns.map((name, at) => [name, (split.starts[at] ?? 0) + 1]),
-    );
-    const row: Row<z.output<Schema>> = { line, cells, columns: starts };
+    const row: Row<z.output<Schema>> = { line, cells, columns };
     rows.push(row);
 
-    if (!split.ok) {
-      const runsOn =
-        split.reason === 'open' ? brokenOver(lines, line - 1, header.columns.length) : 0;
-      skip = runsOn;
-      faults.push({
-        file,
-        line,
-        column: (split.starts[split.cell] ?? 0) + 1,
-        rule: runsOn > 0 ? 'newline-in-cell' : 'quotes',
-        wrong: runsOn > 0 ? 'a cell goes on over the end of its line' : 'quotes out of order',
-        got: split.cells[split.cell] ?? '',
-        expected:
-          runsOn > 0
-            ? 'every cell on one line'
-            : 'a cell quoted from end to end, with each quote inside it doubled',
-      });
-      return;
+    const open = !split.ok && split.reason === 'open';
+    const runsOn = open ? brokenOver(lines, index, named.length) : 0;
+    const shape = shapeFault(text, split, named.length, runsOn);
+    if (shape !== undefined) {
+      faults.push({ file, line, ...shape });
+      return 1 + runsOn;
     }
-    if (split.cells.length !== header.columns.length) {
-      const over = split.starts[header.columns.length];
-      faults.push({
-        file,
-        line,
-        column: over === undefined ? [...text].length + 1 : over + 1,
-        rule: 'cell-count',
-        wrong: `${split.cells.length} cells in this row`,
-        got: text,
-        expected: `${header.columns.length} cells, as in the header`,
-      });
-      return;
+    const parsed = header.right ? schema.safeParse(cells) : undefined;
+    const cellFaults = firstOfEachCell([
+      ...forbiddenCharacters(cells),
+      ...schemaFaults(cells, parsed?.error?.issues ?? []),
+    ]);
+    for (const { name, ...fault } of cellFaults) {
+      faults.push({ file, line, column: columns[name] ?? 1, got: cells[name] ?? '', ...fault });
     }
+    if (parsed?.success === true && cellFaults.length === 0) row.value = parsed.data;
+    return 1;
+  };
 
-    const faulty = new Set<string>();
-    const addCellFault = (
-      name: string,
-      fault: Pick<Fault, 'rule' | 'wrong' | 'expected'>,
-    ): void => {
-      // One fault a cell: what the schema says of a mangled cell would only repeat the first.
-      if (faulty.has(name)) return;
-      faulty.add(name);
-      faults.push({ file, line, column: starts[name] ?? 1, ...fault, got: cells[name] ?? '' });
-    };
-    for (const name of header.columns) {
-      for (const { pattern, ...fault } of forbidden) {
-        if (pattern.test(cells[name] ?? '')) addCellFault(name, fault);
-      }
-    }
-    if (!header.right) return;
-    const parsed = schema.safeParse(cells);
-    for (const issue of parsed.error?.issues ?? []) {
-      const name = String(issue.path[0] ?? columns[0]);
-      const empty = cells[name] === '';
-      addCellFault(name, {
-        rule: empty ? 'empty-cell' : 'cell',
-        wrong: empty ? `nothing in ${name}` : `${name} is not as it should be`,
-        expected: cellExpectation(issue),
-      });
-    }
-    if (parsed.success && faulty.size === 0) row.value = parsed.data;
-  });
-
+  let next = 1;
+  while (next < lines.length) next += readRow(next);
   return { table: { file, readable: header.right, rows }, faults };
 };

@@ -16,7 +16,7 @@ export const repeatedItems: Check = {
         lists.flatMap(({ column }) => {
           const items = (row.cells[column] ?? '').split(';').map((item) => item.trim());
           return items
-            .filter((item, index) => items.indexOf(item) !== index)
+            .filter((item, index) => item !== '' && items.indexOf(item) !== index)
             .map((got) =>
               cellFault(rule, file, row, column, {
                 wrong: `${column} names the same thing twice`,

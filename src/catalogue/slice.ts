@@ -1,0 +1,128 @@
+import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+
+const pick = <Value>(
+  record: Readonly<Record<string, Value>>,
+  keys: Iterable<string>,
+): Record<string, Value> =>
+  Object.fromEntries(
+    [...keys].flatMap((key) => {
+      const value = record[key];
+      return value === undefined ? [] : [[key, value]];
+    }),
+  );
+
+/** A row without the words that only its own page shows. */
+const without = <Row extends object>(row: Row, columns: readonly (keyof Row)[]): Row => {
+  const blank = columns.map((column) => [column, '']);
+  return { ...row, ...Object.fromEntries(blank) };
+};
+
+/** A catalogue with nothing in it, to lay parts into. */
+const nothing = (catalogue: Catalogue): Catalogue => ({
+  sources: {},
+  units: {},
+  types: {},
+  properties: {},
+  figures: [],
+  knowledge: {},
+  absorptionTests: {},
+  offers: [],
+  series: [],
+  voltages: [],
+  positions: {},
+  conditionDefinitions: {},
+  conditions: [],
+  demands: [],
+  findings: {},
+  verdictRules: [],
+  unlikelyPairs: [],
+  guidelines: {},
+  derating: [],
+  cautions: [],
+  markings: Object.fromEntries(
+    Object.keys(catalogue.markings).map((table) => [table, []]),
+  ) as unknown as Catalogue['markings'],
+});
+
+/** Properties that some finding needs besides those that findings.csv lists for it. */
+const neededProperties = (catalogue: Catalogue, findings: ReadonlySet<string>): Set<string> =>
+  new Set(
+    Object.values(catalogue.findings)
+      .filter((finding) => findings.has(finding.id))
+      .flatMap((finding) => finding.properties),
+  );
+
+/**
+ * The part of the catalogue that assessments in one position need: every type, but only the
+ * properties, conditions and sources that this position speaks of.
+ */
+export const slicePosition = (catalogue: Catalogue, position: PositionId): Catalogue => {
+  const demands = catalogue.demands.filter((demand) => demand.position === position);
+  const conditions = catalogue.conditions.filter((row) => row.position === position);
+  const findings = new Set(demands.map((demand) => demand.finding));
+  const properties = neededProperties(catalogue, findings);
+  const knowledge = Object.fromEntries(
+    Object.entries(catalogue.knowledge).map(([type, known]) => [type, pick(known, properties)]),
+  );
+  const derating = catalogue.derating.map((row) => without(row, ['locator', 'note']));
+  const cited = new Set([
+    ...Object.values(knowledge).flatMap((known) => Object.values(known).flatMap((k) => k.sources)),
+    ...demands.map((demand) => demand.source),
+    ...derating.map((row) => row.source),
+    ...[...findings].map((finding) => catalogue.findings[finding]?.source ?? ''),
+  ]);
+  const sources = Object.fromEntries(
+    Object.entries(pick(catalogue.sources, cited)).map(([id, row]) => [
+      id,
+      without({ ...row, year: undefined }, ['publisher', 'url']),
+    ]),
+  );
+  const types = Object.fromEntries(
+    Object.entries(catalogue.types).map(([id, row]) => [
+      id,
+      without(row, ['appearance', 'summary', 'failure', 'locator', 'note']),
+    ]),
+  );
+  return {
+    ...nothing(catalogue),
+    sources,
+    units: catalogue.units,
+    types,
+    knowledge,
+    absorptionTests: findings.has('absorption') ? catalogue.absorptionTests : {},
+    offers: catalogue.offers.map((row) => without(row, ['locator', 'note', 'source'])),
+    voltages: catalogue.voltages.map((row) => without(row, ['locator', 'note', 'source'])),
+    positions: pick(catalogue.positions, [position]),
+    conditionDefinitions: pick(
+      catalogue.conditionDefinitions,
+      conditions.map((row) => row.condition),
+    ),
+    conditions,
+    demands,
+    findings: pick(catalogue.findings, findings),
+    verdictRules: catalogue.verdictRules,
+    guidelines: catalogue.guidelines,
+    derating,
+  };
+};
+
+/** The part of the catalogue that reading a marking and naming types and positions need. */
+export const sliceReading = (catalogue: Catalogue): Catalogue => ({
+  ...nothing(catalogue),
+  units: catalogue.units,
+  series: catalogue.series,
+  types: Object.fromEntries(
+    Object.entries(catalogue.types).map(([id, row]) => [
+      id,
+      without(row, ['appearance', 'failure', 'locator', 'note']),
+    ]),
+  ),
+  positions: Object.fromEntries(
+    Object.entries(catalogue.positions).map(([id, row]) => [
+      id,
+      without(row, ['decisive', 'larger', 'smaller', 'locator', 'note']),
+    ]),
+  ),
+  unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
+  markings: catalogue.markings,
+});
