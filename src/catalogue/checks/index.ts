@@ -31,6 +31,7 @@ import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
 import { unitKind } from './unit-kind.ts';
 import { valueWindow } from './value-window.ts';
+import { voltageFamilies } from './voltage-families.ts';
 
 /** Every rule that tables keep among themselves. */
 export const checks: readonly Check[] = [
@@ -62,6 +63,7 @@ export const checks: readonly Check[] = [
   sourcesCited,
   unions,
   valueWindow,
+  voltageFamilies,
   doubleSpaces,
   makerNames,
 ];
