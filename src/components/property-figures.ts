@@ -1,7 +1,7 @@
 import type { Catalogue, PropertyId, TypeId } from '../engine/catalogue.ts';
 import type { Range } from '../engine/quantities/range.ts';
 import type { PropertyRow } from '../schemas/types.ts';
-import { printFigure } from '../text/numbers.ts';
+import { printFigure, printUnit } from '../text/numbers.ts';
 import { axisOver } from './range-axis.ts';
 import type { Axis } from './range-axis.ts';
 
@@ -25,6 +25,9 @@ export const joinedRange = (
   return known?.status === 'known' ? inPropertyUnit(catalogue, property, known.range) : undefined;
 };
 
+/** The middle of a joined range is worked out, so that more than two digits would be pretence. */
+const twoDigits = (value: number): number => Number(value.toPrecision(2));
+
 /** What is known of a property of a type, in words. */
 export const knowledgeText = (
   catalogue: Catalogue,
@@ -34,8 +37,32 @@ export const knowledgeText = (
   const known = catalogue.knowledge[type]?.[property.id];
   if (known?.status === 'not-applicable') return 'does not apply';
   if (known?.status !== 'known') return 'not known';
-  return printFigure(inPropertyUnit(catalogue, property, known.range), property.unit);
+  const { min, typ, max } = inPropertyUnit(catalogue, property, known.range);
+  return printFigure({ min, typ: min === max ? typ : twoDigits(typ), max }, property.unit);
 };
+
+/** What is known of a property of a type, for a column that names the unit: the ends alone. */
+export const knowledgeCell = (
+  catalogue: Catalogue,
+  type: TypeId,
+  property: PropertyRow,
+): { text: string; typically: string } => {
+  const range = joinedRange(catalogue, type, property);
+  if (!range) return { text: knowledgeText(catalogue, type, property), typically: '' };
+  const { min, typ, max } = range;
+  return {
+    text: printFigure({ min, max }, 'x'),
+    typically: `typically ${printFigure({ typ: twoDigits(typ) }, property.unit)}`,
+  };
+};
+
+/** A property's name with its unit, as a column is headed. */
+export const propertyHeading = ({ name, unit }: PropertyRow): string =>
+  [name, printUnit(unit)].filter(Boolean).join(', ');
+
+/** Typical values of a property for every type that has one, in the unit that pages print. */
+export const typicalOfAll = (catalogue: Catalogue, property: PropertyRow): number[] =>
+  Object.keys(catalogue.types).flatMap((type) => joinedRange(catalogue, type, property)?.typ ?? []);
 
 /** One axis for all types, so that the bars of one property compare from page to page. */
 export const propertyAxis = (catalogue: Catalogue, property: PropertyId): Axis => {

@@ -10,10 +10,7 @@ const decade = (value: number): number => Math.floor(Math.log10(value) + 1e-9);
 
 const logTicks = (min: number, max: number): number[] => {
   const first = Math.ceil(Math.log10(min) - 1e-9);
-  const last = decade(max);
-  const step = Math.ceil((last - first + 1) / 5) || 1;
-  const exponents = Array.from({ length: last - first + 1 }, (_, i) => first + i);
-  return exponents.filter((_, i) => i % step === 0).map((exponent) => Number(`1e${exponent}`));
+  return Array.from({ length: decade(max) - first + 1 }, (_, i) => Number(`1e${first + i}`));
 };
 
 const linearTicks = (min: number, max: number): number[] => {

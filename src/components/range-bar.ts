@@ -1,4 +1,8 @@
 import type { Range } from '../engine/quantities/range.ts';
+import { h } from '../markup/node.ts';
+import type { Element } from '../markup/node.ts';
+import { toHtml } from '../markup/to-html.ts';
+import { hatch, px, stroke, upright, word } from './range-bar-marks.ts';
 import { axisOver, placeOn } from './range-axis.ts';
 import type { Axis } from './range-axis.ts';
 
@@ -23,41 +27,27 @@ export interface RangeBar {
   scale: 'log' | 'linear';
   /** A value as people read it, with its unit. */
   print: (value: number) => string;
+  /** A value on the axis; with its unit unless given. */
+  printTick?: ((value: number) => string) | undefined;
   /** Where several bars must compare: the axis that they share. */
   axis?: Axis | undefined;
+  /** Typical values of the others, as small strokes on the axis. */
+  others?: readonly number[] | undefined;
+}
+
+/** Where things stand in a drawing, in its own units. */
+interface Frame {
+  left: number;
+  top: number;
+  bottom: number;
+  at: (value: number) => number;
 }
 
 const WIDTH = 320;
 const RIGHT = 308;
 const ROW = 20;
-const TEXT = 11;
-
-const escape = (text: string): string =>
-  text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
-
-const px = (value: number): string => String(Math.round(value * 10) / 10);
-
-const line = (cls: string, x1: number, y1: number, x2: number, y2: number, width = 1): string =>
-  `<path class="${cls}" stroke-width="${width}" fill="none" d="M${px(x1)} ${px(y1)}L${px(x2)} ${px(y2)}"/>`;
-
-const word = (text: string, x: number, y: number, anchor: string, cls = ''): string =>
-  `<text${cls && ` class="${cls}"`} x="${px(x)}" y="${px(y)}" font-size="${TEXT}" text-anchor="${anchor}">${escape(text)}</text>`;
-
-/** Strokes at 45 degrees over a rectangle, cut off at its sides. */
-const hatch = (left: number, right: number, top: number, bottom: number): string => {
-  const height = bottom - top;
-  const strokes: string[] = [];
-  for (let start = left - height + 3; start < right; start += 6) {
-    const from = Math.max(start, left);
-    const to = Math.min(start + height, right);
-    if (to > from) {
-      strokes.push(
-        `M${px(from)} ${px(bottom - from + start)}L${px(to)} ${px(bottom - to + start)}`,
-      );
-    }
-  }
-  return `<path class="rb-hatch" stroke-width=".75" fill="none" d="${strokes.join('')}"/>`;
-};
+/** Width of a character, about: enough to keep words from running into each other. */
+const CHARACTER = 6.2;
 
 /** The numbers that a bar draws, as one phrase. */
 export const rangePhrase = (range: Range, print: (value: number) => string): string =>
@@ -78,89 +68,140 @@ export const rangeBarName = ({ title, rows, limit, print }: RangeBar): string =>
   return `${title}: ${[...parts, allowed].filter(Boolean).join('; ')}`;
 };
 
-/** A bar from min to max with a tick at typical; open for an original, filled for what stands in. */
-const bar = (range: Range, cls: string, y: number, at: (value: number) => number): string => {
-  const left = at(range.min);
-  const width = Math.max(at(range.max) - left, 2);
-  return (
-    `<rect class="${cls}" x="${px(left)}" y="${px(y - 3.5)}" width="${px(width)}" height="7"/>` +
-    line('rb-typical', at(range.typ), y - 7.5, at(range.typ), y + 7.5, 2)
-  );
+/** A bar from min to max with a tick at typical; a lozenge where there is no width to draw. */
+const bar = (range: Range, cls: string, y: number, { at }: Frame): Element[] => {
+  const [left, middle, right] = [at(range.min), at(range.typ), at(range.max)];
+  if (right - left < 3) {
+    return [h('path', { class: cls, d: `M${px(middle)} ${px(y - 6)}l4.5 6l-4.5 6l-4.5-6z` })];
+  }
+  return [
+    h('rect', { class: cls, x: px(left), y: px(y - 3.5), width: px(right - left), height: 7 }),
+    upright('rb-typical', middle, y - 7.5, y + 7.5, 2),
+  ];
+};
+
+/** A word at a place on the axis, kept inside the drawing: where it starts, and how it is set. */
+const placed = (text: string, x: number): { start: number; anchor: string } => {
+  const width = text.length * CHARACTER;
+  if (x + width / 2 > WIDTH) return { start: x - width, anchor: 'end' };
+  if (x - width / 2 < 0) return { start: x, anchor: 'start' };
+  return { start: x - width / 2, anchor: 'middle' };
+};
+
+/** Upright strokes at every tick, and words at those that have room. */
+const axisMarks = (axis: Axis, frame: Frame, print: (value: number) => string): Element[] => {
+  let free = -Infinity;
+  const words = axis.ticks.flatMap((tick) => {
+    const text = print(tick);
+    const x = frame.at(tick);
+    const { start, anchor } = placed(text, x);
+    if (start < free) return [];
+    free = start + text.length * CHARACTER + 8;
+    return [word(text, x, frame.bottom + 15, anchor)];
+  });
+  const strokes = axis.ticks.map((tick) => `M${px(frame.at(tick))} ${frame.top}V${frame.bottom}`);
+  const rule = `M${frame.left} ${frame.bottom}H${RIGHT}`;
+  return [stroke('rb-axis', rule + strokes.join('')), ...words];
 };
 
 const limitMarks = (
-  limit: RangeBarLimit,
-  left: number,
-  top: number,
-  bottom: number,
-  at: (value: number) => number,
-  print: (value: number) => string,
-): string => {
-  const mark = (value: number): string =>
-    line('rb-limit', at(value), top - 3, at(value), bottom, 1.5) +
-    word(
-      print(value),
-      at(value),
-      top - 6,
-      at(value) > RIGHT - 30 ? 'end' : at(value) < left + 30 ? 'start' : 'middle',
-      'rb-limit-word',
-    );
-  const { low, high } = limit;
-  return (
-    (low === undefined ? '' : hatch(left, at(low), top, bottom) + mark(low)) +
-    (high === undefined ? '' : hatch(at(high), RIGHT, top, bottom) + mark(high))
-  );
+  { low, high }: RangeBarLimit,
+  { left, top, bottom, at }: Frame,
+  print: RangeBar['print'],
+): Element[] => {
+  const mark = (value: number): Element[] => {
+    const text = print(value);
+    const x = at(value);
+    return [
+      upright('rb-limit', x, top - 3, bottom, 1.5),
+      word(text, x, top - 6, placed(text, x).anchor, 'rb-limit-word'),
+    ];
+  };
+  return [
+    ...(low === undefined ? [] : [hatch(left, at(low), top, bottom), ...mark(low)]),
+    ...(high === undefined ? [] : [hatch(at(high), RIGHT, top, bottom), ...mark(high)]),
+  ];
+};
+
+const otherMarks = (others: readonly number[], { at, bottom }: Frame): Element[] => {
+  const places = [...new Set(others.map((value) => px(at(value))))];
+  const strokes = places.map((x) => `M${x} ${bottom - 4}v4`).join('');
+  return strokes === '' ? [] : [stroke('rb-others', strokes)];
 };
 
 /**
- * The site's own mark, as the text of an SVG: every row a bar from min to max with a tick at
- * typical, on one axis; the limit as an upright line, its unfavourable side hatched.
- * Presentation attributes and classes only, so that it passes a policy without inline styles.
+ * The site's own mark: every row a bar from min to max with a tick at typical, on one axis; the
+ * limit as an upright line, its unfavourable side hatched. Presentation attributes and classes
+ * only, so that it passes a policy without inline styles.
  */
-export const rangeBarSvg = (drawing: RangeBar): string => {
-  const { rows, limit, scale, print } = drawing;
+export const rangeBar = (drawing: RangeBar): Element => {
+  const { rows, limit, scale, print, printTick = print, others = [] } = drawing;
   const limits = [limit?.low, limit?.high].filter((value) => value !== undefined);
   const axis =
     drawing.axis ??
     axisOver([...rows.flatMap(({ range }) => [range.min, range.typ, range.max]), ...limits], scale);
-  const labelled = rows.some(({ label }) => label !== '');
-  const left = labelled ? 84 : 12;
-  const at = (value: number): number => left + placeOn(axis, value) * (RIGHT - left);
+  const left = rows.some(({ label }) => label !== '') ? 84 : 12;
   const top = limits.length > 0 ? 20 : 2;
   const bottom = top + rows.length * ROW;
-  const height = bottom + 18;
-  const ticks = axis.ticks.map(
-    (tick, i) =>
-      line('rb-axis', at(tick), top, at(tick), bottom + 3) +
-      word(
-        print(tick),
-        at(tick),
-        bottom + 14,
-        at(tick) > RIGHT - 16 ? 'end' : i === 0 && at(tick) < left + 16 ? 'start' : 'middle',
-      ),
-  );
-  const bars = rows.map(({ label, range }, i) => {
+  const frame: Frame = {
+    left,
+    top,
+    bottom,
+    at: (value) => left + placeOn(axis, value) * (RIGHT - left),
+  };
+  const bars = rows.flatMap(({ label, range }, i) => {
     const y = top + i * ROW + ROW / 2;
     const cls = i === 0 && rows.length > 1 ? 'rb-old' : 'rb-new';
-    return (label && word(label, 0, y + 4, 'start')) + bar(range, cls, y, at);
+    return [
+      ...(label === '' ? [] : [word(label, 0, y + 4, 'start')]),
+      ...bar(range, cls, y, frame),
+    ];
   });
-  return (
-    `<svg class="range-bar" role="img" aria-label="${escape(rangeBarName(drawing))}" width="${WIDTH}" height="${height}" viewBox="0 0 ${WIDTH} ${height}">` +
-    line('rb-axis', left, bottom, RIGHT, bottom) +
-    ticks.join('') +
-    (limit ? limitMarks(limit, left, top, bottom, at, print) : '') +
-    bars.join('') +
-    '</svg>'
+  const height = bottom + 18;
+  return h(
+    'svg',
+    {
+      class: 'range-bar',
+      role: 'img',
+      'aria-label': rangeBarName(drawing),
+      width: WIDTH,
+      height,
+      viewBox: `0 0 ${WIDTH} ${height}`,
+    },
+    axisMarks(axis, frame, printTick),
+    otherMarks(others, frame),
+    limit ? limitMarks(limit, frame, print) : [],
+    bars,
   );
 };
 
-/** The bar alone, for a table cell that says the numbers beside it. */
-export const rangeBarCell = (range: Range, axis: Axis): string => {
-  const at = (value: number): number => 1 + placeOn(axis, value) * 94;
-  return (
-    '<svg class="range-bar" aria-hidden="true" width="96" height="14" viewBox="0 0 96 14">' +
-    '<path class="rb-axis" d="M1 7H95"/>' +
-    `<path class="rb-new" stroke-width="5" d="M${px(at(range.min))} 7H${px(Math.max(at(range.max), at(range.min) + 1))}"/>` +
-    `<path class="rb-typical" stroke-width="2" d="M${px(at(range.typ))} 1V13"/></svg>`
+/** A range bar as the text of an SVG. */
+export const rangeBarSvg = (drawing: RangeBar): string => toHtml(rangeBar(drawing));
+
+/** The bar alone, for a table cell that says the ends beside it; `name` says what the tick shows. */
+export const rangeBarCell = (range: Range, axis: Axis, name: string): string => {
+  const at = (value: number): number => 4 + placeOn(axis, value) * 88;
+  const [left, middle, right] = [at(range.min), at(range.typ), at(range.max)];
+  const drawn =
+    right - left < 2
+      ? [h('path', { class: 'rb-new', d: `M${px(middle)} 3l3 4l-3 4l-3-4z` })]
+      : [
+          stroke('rb-new', `M${px(left)} 7H${px(right)}`, 4),
+          upright('rb-typical', middle, 1, 13, 2),
+        ];
+  return toHtml(
+    h(
+      'svg',
+      {
+        class: 'range-bar',
+        role: 'img',
+        'aria-label': name,
+        width: 96,
+        height: 14,
+        viewBox: '0 0 96 14',
+      },
+      stroke('rb-axis', 'M4 7H92'),
+      drawn,
+    ),
   );
 };

@@ -1,10 +1,12 @@
 import type { Basis, SourceId } from '../engine/catalogue.ts';
 import type { FigureRow } from '../schemas/types.ts';
 import { tables } from '../schemas/tables.ts';
+import type { Table } from '../schemas/tables.ts';
 import { figureIds } from '../components/row-ids.ts';
 import { anchorOf, rowsOf, tableNames } from './open-data.ts';
 import type { TableName } from './open-data.ts';
 import { printFigure } from './numbers.ts';
+import { capital } from './words.ts';
 
 /** One row of a table that cites a source. */
 export interface Citation {
@@ -19,8 +21,37 @@ export interface Citation {
   path: `/${string}`;
 }
 
-const word = (value: unknown): string =>
-  Array.isArray(value) ? value.join(', ') : String(value ?? '').replaceAll('-', ' ');
+const text = (value: unknown): string =>
+  Array.isArray(value) ? value.join(', ') : String(value ?? '');
+
+/** Names of the rows of a table by their ids, where it has both. */
+const namesOf = (table: string): Map<string, string> => {
+  const known = tableNames.find((name) => name === table);
+  const rows = known ? rowsOf(known) : [];
+  return new Map(
+    rows
+      .filter((row) => 'id' in row && 'name' in row)
+      .map((row) => [text(row['id']), text(row['name'])]),
+  );
+};
+
+/** What a row is about: the cells that make it unique, ids by the names that they stand for. */
+const aboutRow = (table: TableName): ((row: Record<string, unknown>) => string) => {
+  const { key, references }: Table = tables[table];
+  const said = key.filter((column) => !['source', 'locator', 'conditions'].includes(column));
+  const words = said.map((column) => {
+    const target = references.find((reference) => reference.column === column)?.table;
+    return { column, names: namesOf(target ?? (column === 'id' ? table : '')) };
+  });
+  return (row) =>
+    words
+      .flatMap(({ column, names }) =>
+        [row[column]].flat().map((cell) => names.get(text(cell)) ?? text(cell)),
+      )
+      .filter(Boolean)
+      .map((cell, i) => (i === 0 ? capital(cell) : cell))
+      .join(', ');
+};
 
 /** The page that shows a row; a table without pages of its own is shown with the open data. */
 const pathOf = (
@@ -61,19 +92,16 @@ const figureIdsByRow = (): Map<unknown, string> => {
 const collect = (): Map<SourceId, Citation[]> => {
   const ids = figureIdsByRow();
   const all = tableNames.flatMap((table) => {
-    const key = tables[table].key.filter((column) => column !== 'source' && column !== 'locator');
+    const about = aboutRow(table);
     return rowsOf(table)
       .filter((row) => typeof row['source'] === 'string')
       .map((row) => ({
         source: row['source'] as SourceId,
         citation: {
           table,
-          what: key
-            .map((column) => word(row[column]))
-            .filter(Boolean)
-            .join(', '),
+          what: about(row),
           figure: table === 'figures.csv' ? printFigure(row, String(row['unit'])) : '',
-          locator: word(row['locator']),
+          locator: text(row['locator']),
           basis: row['basis'] as Basis,
           path: pathOf(table, row, ids.get(row) ?? ''),
         } satisfies Citation,

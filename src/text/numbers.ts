@@ -1,5 +1,4 @@
 const NO_BREAK = '\u00a0';
-const NARROW = '\u202f';
 const MINUS = '\u2212';
 
 const superscript = (exponent: number): string =>
@@ -21,7 +20,7 @@ export const printNumber = (value: number): string => {
     return `${sign}${mantissa === 1 ? '' : `${mantissa}${NO_BREAK}×${NO_BREAK}`}10${superscript(exponent)}`;
   }
   const [whole = '', decimals] = String(Number(size.toPrecision(4))).split('.');
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, NARROW) : whole;
+  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, NO_BREAK) : whole;
   return sign + grouped + (decimals ? `.${decimals}` : '');
 };
 
@@ -47,14 +46,16 @@ export interface GivenFigure {
   max?: number | undefined;
 }
 
-/** A figure in words and numbers: `0.05 to 0.1 %`, `up to 2 %`, `0.2 to 0.5 %, typically 0.3 %`. */
+/** A figure in words and numbers: `0.05–0.1 %`, `up to 2 %`, `0.2–0.5 %, typically 0.3 %`. */
 export const printFigure = ({ min, typ, max }: GivenFigure, unit: string): string => {
   const sign = printUnit(unit);
   const one = (value: number) => printWithUnit(value, unit);
   const typically = typ === undefined ? '' : `, typically ${one(typ)}`;
   if (min !== undefined && max !== undefined) {
     if (min === max) return one(min);
-    const span = `${printNumber(min)} to ${printNumber(max)}${sign && NO_BREAK + sign}`;
+    // A dash beside a minus sign would be read as one.
+    const dash = min < 0 ? ' to ' : '–';
+    const span = `${printNumber(min)}${dash}${printNumber(max)}${sign && NO_BREAK + sign}`;
     return typ === min || typ === max ? span : span + typically;
   }
   if (max !== undefined) return typ === max ? one(max) : `up to ${one(max)}${typically}`;

@@ -11,8 +11,8 @@ export const listed = (words: readonly string[], last = 'and'): string =>
 /** With a capital at the start, the rest left alone. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** A text that ends as a sentence. */
-export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+/** A text with a capital at its start and a full stop at its end. */
+export const sentence = (text: string): string => capital(/[.!?]$/.test(text) ? text : `${text}.`);
 
 /** A text cut at a word to fit a page's description. */
 export const cutTo = (text: string, length: number): string =>
@@ -27,9 +27,9 @@ export const marketWords: Record<string, string> = {
 };
 
 export const polarityWords: Record<string, string> = {
-  'non-polar': 'either way round',
+  'non-polar': 'non-polar, fits either way round',
   polar: 'polar',
-  unknown: 'not known; settle before fitting',
+  unknown: 'not known; settle it before fitting',
 };
 
 export const basisWords: Record<string, { mark: string; meaning: string }> = {
