@@ -35,7 +35,8 @@ export {
 
 export { readMarking, type Hints, type Reading } from './markings/index.ts';
 
-export { assess, DEFAULT_GUIDELINE, findStandIns, type Assessment } from './assessment/assess.ts';
+export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
+export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
 export {
   resolveSituation,
   type ResolvedCondition,

@@ -1,11 +1,33 @@
 import { z } from 'zod';
-import { id, idList, list, number, optionalId, optionalNumber, positive, provenance, text, yesNo } from './cells.ts';
+import {
+  id,
+  idList,
+  list,
+  number,
+  optionalId,
+  optionalNumber,
+  optionalText,
+  positive,
+  provenance,
+  text,
+  yesNo,
+} from './cells.ts';
 
 /** Where in a circuit a part sits. */
 export const positionRow = z.strictObject({
   id,
   name: text,
-  group: z.enum(['hold and integrate', 'timing', 'filter and tuning', 'audio coupling', 'bypass and decoupling', 'supply', 'mains', 'power and pulse', 'other']),
+  group: z.enum([
+    'hold and integrate',
+    'timing',
+    'filter and tuning',
+    'audio coupling',
+    'bypass and decoupling',
+    'supply',
+    'mains',
+    'power and pulse',
+    'other',
+  ]),
   also_called: list.describe('other words that a technician may type'),
   summary: text.describe('what the capacitor does here, one sentence'),
   decisive: text.describe('what decides the choice, and why'),
@@ -14,8 +36,12 @@ export const positionRow = z.strictObject({
   value_policy: z.enum(['same', 'at-least', 'window']),
   value_low: positive.describe('smallest value allowed, as a share of the old one'),
   value_high: positive.describe('largest value allowed, as a multiple of the old one'),
-  voltage_sense: z.enum(['one sign', 'both signs', 'ac']).describe('what the voltage across the part does'),
-  safety: list.describe('mains duty that a part must be approved for, any one of them: X1;X2, Y1;Y2, motor'),
+  voltage_sense: z
+    .enum(['one sign', 'both signs', 'ac'])
+    .describe('what the voltage across the part does'),
+  safety: list.describe(
+    'mains duty that a part must be approved for, any one of them: X1;X2, Y1;Y2, motor',
+  ),
   reference_c: positive.describe('value that pages show, F'),
   usual_c_min: positive.describe('F'),
   usual_c_max: positive.describe('F'),
@@ -40,11 +66,15 @@ export const conditionRow = z.strictObject({
   position: id,
   condition: id,
   min: optionalNumber,
-  typ: optionalNumber.describe('in the definition unit; nothing where `follows` says how it is found'),
+  typ: optionalNumber.describe(
+    'in the definition unit; nothing where `follows` says how it is found',
+  ),
   max: optionalNumber,
   follows: z
     .union([z.literal(''), z.enum(['rated-voltage', 'corner', 'value'])])
-    .describe('rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value; value: typ is a product with the old value in farad'),
+    .describe(
+      'rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value; value: typ is a product with the old value in farad',
+    ),
   ...provenance,
 });
 export type ConditionRow = z.output<typeof conditionRow>;
@@ -55,7 +85,9 @@ export const demandRow = z.strictObject({
   position: id,
   finding: id.describe('id in findings.csv: how it is worked out'),
   weight: z.enum(['hard', 'strong', 'mild']),
-  limit: optionalNumber.describe('in the unit of the finding, or a multiple of the condition in limit_of'),
+  limit: optionalNumber.describe(
+    'in the unit of the finding, or a multiple of the condition in limit_of',
+  ),
   limit_high: optionalNumber.describe('upper end, for a finding that must lie in a window'),
   limit_of: optionalId.describe('condition that the limit is a multiple of'),
   why: text,
@@ -72,7 +104,7 @@ export const findingRow = z.strictObject({
   graded: yesNo.describe('no: a limit met is met, and being far inside it earns nothing'),
   properties: idList.describe('properties that it needs'),
   conditions: idList.describe('conditions that it needs'),
-  equation: text.describe('in plain text, with the symbols of the condition definitions'),
+  equation: optionalText.describe('in plain text, with the symbols of the condition definitions'),
   meaning: text,
   ...provenance,
 });

@@ -1,15 +1,13 @@
 import { offeredParts, unofferedPart } from '../candidates/generate.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
+import { DEFAULT_GUIDELINE } from '../findings/voltage.ts';
 import { resolveSituation } from './conditions.ts';
 import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
 import { rowNamed } from './original.ts';
 import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
 import { compareScores, decisiveDemand, score, type Scored } from './rank.ts';
-import type { Verdict } from './verdict.ts';
-
-/** Guideline used where the visitor chooses none. */
-export const DEFAULT_GUIDELINE = 'workshop';
+import { worse, type Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
 export interface Assessment {
@@ -88,18 +86,35 @@ const assessmentOf = (
     : {}),
 });
 
+/**
+ * The part of a type with the best verdict; of several, the one that one would choose anyway. Being
+ * far inside a limit is no reason to buy another value or a tighter tolerance than usual.
+ */
 const bestOfType = (type: TypeId, setting: Setting): Scored => {
-  const offered = offeredParts(setting.circumstances.catalogue, type, setting.circumstances);
-  const parts: Part[] = offered.length > 0 ? offered : [unofferedPart(type, setting.circumstances)];
-  const [first, ...rest] = parts.map((part) => scorePart(part, setting));
-  if (first === undefined) throw new Error(`no part of type ${type} to score`);
-  return rest.reduce((best, next) => (compareScores(next, best) < 0 ? next : best), first);
+  const { circumstances } = setting;
+  const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
+  let best: Scored = scorePart(first ?? unofferedPart(type, circumstances), setting);
+  for (const part of rest) {
+    if (best.verdict === 'fits') break;
+    const next = scorePart(part, setting);
+    if (worse(next.verdict, best.verdict) !== next.verdict) best = next;
+  }
+  return best;
 };
 
-/** Types that one can buy, and so may be offered. */
-const typesOnTheMarket = (catalogue: Catalogue): TypeId[] =>
+/**
+ * Types that may be offered in a position: those that one can buy, save parts made for the mains
+ * where the position is not at the mains.
+ */
+const offeredTypes = ({ catalogue, position }: Circumstances): TypeId[] =>
   Object.values(catalogue.types)
     .filter((type) => type.market === 'current' || type.market === 'niche')
+    .filter(
+      (type) =>
+        type.safety_classes.length === 0 ||
+        position.safety.length > 0 ||
+        position.voltage_sense === 'ac',
+    )
     .map((type) => type.id);
 
 /**
@@ -109,7 +124,7 @@ const typesOnTheMarket = (catalogue: Catalogue): TypeId[] =>
  */
 export const findStandIns = (catalogue: Catalogue, request: Request): Assessment[] => {
   const setting = settingFor(catalogue, request);
-  return typesOnTheMarket(catalogue)
+  return offeredTypes(setting.circumstances)
     .map((type) => bestOfType(type, setting))
     .toSorted(compareScores)
     .map((scored) => assessmentOf(scored, setting));

@@ -5,8 +5,8 @@ import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
 import { nearestPreferred, type SeriesName, type ValuePolicy } from '../values/index.ts';
 
-/** Values offered to the assessment for each type: the nearest few that the position allows. */
-const VALUES_PER_TYPE = 3;
+/** Values of a band that are tried: the nearest few that the position allows. */
+const VALUES_PER_BAND = 3;
 
 /** Share by which a value may lie outside a band and still count as its end: rounding only. */
 const ROUNDING = 1e-6;
@@ -23,16 +23,30 @@ const policyOf = ({ position }: Circumstances): ValuePolicy => ({
   high: position.value_high,
 });
 
-/** The preferred values of a band nearest to the old one, the allowed ones first. */
-const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
-  const wanted = circumstances.original.capacitance;
-  const inBand = (farad: number): boolean =>
-    farad >= offer.c_min * (1 - ROUNDING) && farad <= offer.c_max * (1 + ROUNDING);
-  return nearestPreferred(wanted, offer.series as SeriesName, policyOf(circumstances))
-    .map((preferred) => preferred.value)
-    .filter(inBand)
-    .slice(0, VALUES_PER_TYPE);
+/** Preferred values near the old one, worked out once a series for each set of circumstances. */
+const nearValues = new WeakMap<Circumstances, Map<string, number[]>>();
+
+const valuesOfSeries = (series: string, circumstances: Circumstances): number[] => {
+  const known = nearValues.get(circumstances) ?? new Map<string, number[]>();
+  nearValues.set(circumstances, known);
+  const values =
+    known.get(series) ??
+    nearestPreferred(
+      circumstances.original.capacitance,
+      series as SeriesName,
+      policyOf(circumstances),
+    ).map((preferred) => preferred.value);
+  known.set(series, values);
+  return values;
 };
+
+/** The preferred values of a band nearest to the old one, the allowed ones first. */
+const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] =>
+  valuesOfSeries(offer.series, circumstances)
+    .filter(
+      (farad) => farad >= offer.c_min * (1 - ROUNDING) && farad <= offer.c_max * (1 + ROUNDING),
+    )
+    .slice(0, VALUES_PER_BAND);
 
 /** The lowest rating that suffices and the next one up; the highest there is where none does. */
 const voltagesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
@@ -41,23 +55,45 @@ const voltagesFor = (offer: OfferRow, circumstances: Circumstances): number[] =>
   return sufficient.length > 0 ? sufficient.slice(0, 2) : offer.voltages.slice(-1);
 };
 
-const partsOf = (offer: OfferRow, circumstances: Circumstances): OfferedPart[] =>
-  valuesFor(offer, circumstances).flatMap((capacitance) =>
-    voltagesFor(offer, circumstances).flatMap((volts) =>
-      offer.tolerances.map((cell) => ({
-        type: offer.type,
-        capacitance,
-        tolerance: readTolerance(cell),
-        ratedVoltage: volts,
-        voltageKind: offer.voltage_kind,
-        style: offer.style,
-        pitch: offer.pitch_mm,
-        series: offer.series,
-      })),
-    ),
-  );
+/** An offered part with how readily one would choose it; a smaller number stands first. */
+interface Preference {
+  part: OfferedPart;
+  order: readonly number[];
+}
 
-/** Every part of a type that the market offers for the old value, voltage and position. */
+const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] =>
+  valuesFor(offer, circumstances).flatMap((capacitance) => {
+    const distance = Math.abs(Math.log(capacitance / circumstances.original.capacitance));
+    return voltagesFor(offer, circumstances).flatMap((volts, step) =>
+      offer.tolerances.map((cell, usual) => ({
+        part: {
+          type: offer.type,
+          capacitance,
+          tolerance: readTolerance(cell),
+          ratedVoltage: volts,
+          voltageKind: offer.voltage_kind,
+          style: offer.style,
+          pitch: offer.pitch_mm,
+          series: offer.series,
+        },
+        order: [distance, step, usual, volts],
+      })),
+    );
+  });
+
+const compareOrders = (a: readonly number[], b: readonly number[]): number => {
+  for (const [index, mine] of a.entries()) {
+    const difference = mine - (b[index] ?? 0);
+    if (Math.abs(difference) > ROUNDING) return difference;
+  }
+  return 0;
+};
+
+/**
+ * Every part of a type that the market offers for the old value, voltage and position, in the
+ * order in which one would choose if all were equally good: the nearest value, the lowest rating
+ * that suffices, the tolerance that is usual.
+ */
 export const offeredParts = (
   catalogue: Catalogue,
   type: TypeId,
@@ -65,7 +101,9 @@ export const offeredParts = (
 ): OfferedPart[] =>
   catalogue.offers
     .filter((offer) => offer.type === type)
-    .flatMap((offer) => partsOf(offer, circumstances));
+    .flatMap((offer) => partsOf(offer, circumstances))
+    .toSorted((a, b) => compareOrders(a.order, b.order))
+    .map(({ part }) => part);
 
 /** A part of a type that no offer covers, so that its findings can still be shown. */
 export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part => {

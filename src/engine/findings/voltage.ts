@@ -1,4 +1,5 @@
 import type { Part } from '../assessment/parts.ts';
+import type { SourceId, TypeId } from '../catalogue.ts';
 import { allowedShare } from '../equations/derating.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
@@ -42,35 +43,59 @@ export const highestStress = (
   };
 };
 
-/** Highest temperature (degC) beside the part. */
-const warmest = (circumstances: Circumstances): number =>
-  conditionOr(circumstances, 't-max', 25).max;
+/** Temperature (degC) taken where a position names none. */
+const ROOM_C = 25;
+
+/** Guideline used where the visitor chooses none, and where the chosen one is silent. */
+export const DEFAULT_GUIDELINE = 'workshop';
 
 /** Guideline that holds the makers' own ceilings. */
 const MAKER = 'maker';
 
-const shareOf = (part: Part, circumstances: Circumstances, guideline: string): number | undefined =>
-  allowedShare(circumstances.catalogue.derating, guideline, part.type, warmest(circumstances))
-    ?.share;
+/** What a guideline says of a type at the highest temperature of the position. */
+interface Allowed {
+  /** Share of the rated voltage; the whole rating where no guideline speaks of the type. */
+  share: number;
+  sources: SourceId[];
+  /** What stands in where the guideline is silent on the type. */
+  instead?: string;
+}
 
-/** Share for a type that the guideline does not name: the whole rating, as nothing was said. */
-const sharesFor = (part: Part, circumstances: Circumstances, guideline: string): number => {
-  const members = circumstances.catalogue.types[part.type]?.union_of ?? [];
-  const shares = (members.length === 0 ? [part.type] : members)
-    .map((type) => shareOf({ ...part, type }, circumstances, guideline))
-    .filter((share) => share !== undefined);
-  return shares.length === 0 ? 1 : Math.min(...shares);
+/** For a part of unknown class, the strictest of what it can be. */
+const ruleFor = (
+  type: TypeId,
+  { catalogue, conditions }: Circumstances,
+  guideline: string,
+): Allowed | undefined => {
+  const members = catalogue.types[type]?.union_of ?? [];
+  const warm = conditions['t-max']?.max ?? ROOM_C;
+  const found = (members.length === 0 ? [type] : members)
+    .flatMap((member) => allowedShare(catalogue.derating, guideline, member, warm) ?? [])
+    .toSorted((a, b) => a.share - b.share);
+  const strictest = found[0];
+  return strictest && { share: strictest.share, sources: [strictest.row.source] };
 };
 
-/** Rows of the derating table that a finding rests on, as source ids. */
-const sourcesFor = (part: Part, circumstances: Circumstances, guideline: string): string[] => {
-  const found = allowedShare(
-    circumstances.catalogue.derating,
-    guideline,
-    part.type,
-    warmest(circumstances),
-  );
-  return found === undefined ? [] : [found.row.source];
+/** The rule of the guideline, or of the usual one where that is silent. */
+const lookUp = (type: TypeId, circumstances: Circumstances, guideline: string): Allowed => {
+  const own = ruleFor(type, circumstances, guideline);
+  if (own !== undefined) return own;
+  const usual = ruleFor(type, circumstances, DEFAULT_GUIDELINE);
+  return usual === undefined
+    ? { share: 1, sources: [], instead: 'no guideline speaks of this type, so its whole rating' }
+    : { ...usual, instead: 'the guideline is silent on this type, so the usual one' };
+};
+
+/** Each type is looked up once for each set of circumstances: every candidate of it asks. */
+const lookedUp = new WeakMap<Circumstances, Map<string, Allowed>>();
+
+const allowedFor = (type: TypeId, circumstances: Circumstances, guideline: string): Allowed => {
+  const known = lookedUp.get(circumstances) ?? new Map<string, Allowed>();
+  lookedUp.set(circumstances, known);
+  const key = `${guideline} ${type}`;
+  const allowed = known.get(key) ?? lookUp(type, circumstances, guideline);
+  known.set(key, allowed);
+  return allowed;
 };
 
 /** Lowest rating (V) that passes both the maker's ceiling and the guideline. */
@@ -78,17 +103,11 @@ export const neededRating = (
   part: Pick<Part, 'type' | 'voltageKind'>,
   circumstances: Circumstances,
 ): number => {
-  const probe: Part = {
-    ...part,
-    capacitance: 1,
-    tolerance: { minus: 0, plus: 0 },
-    ratedVoltage: 1,
-  };
-  const ceiling = sharesFor(probe, circumstances, MAKER);
-  const guide = sharesFor(probe, circumstances, circumstances.guideline);
+  const ceiling = allowedFor(part.type, circumstances, MAKER).share;
+  const guide = allowedFor(part.type, circumstances, circumstances.guideline).share;
   return Math.max(
-    highestStress(probe, circumstances).max / ceiling,
-    ratingStress(probe, circumstances).max / guide,
+    highestStress(part, circumstances).max / ceiling,
+    ratingStress(part, circumstances).max / guide,
   );
 };
 
@@ -97,25 +116,21 @@ const stressModel = (
   guidelineOf: (circumstances: Circumstances) => string,
 ): FindingModel => ({
   measure: (part, circumstances) => {
-    const share = sharesFor(part, circumstances, guidelineOf(circumstances));
+    const { share, sources } = allowedFor(part.type, circumstances, guidelineOf(circumstances));
     const stress = stressOf(part, circumstances);
     const value =
       share > 0
         ? scale(stress, 1 / (part.ratedVoltage * share))
         : exactly(stress.max > 0 ? Number.MAX_VALUE : 0);
-    return {
-      status: 'known',
-      value,
-      properties: [],
-      sources: sourcesFor(part, circumstances, guidelineOf(circumstances)),
-    };
+    return { status: 'known', value, properties: [], sources };
   },
   working: (part, circumstances, value) => {
-    const share = sharesFor(part, circumstances, guidelineOf(circumstances));
+    const { share, instead } = allowedFor(part.type, circumstances, guidelineOf(circumstances));
     const stress = formatValue(stressOf(part, circumstances).typ, 'V');
     const rated = formatValue(part.ratedVoltage, 'V');
     if (share === 0) return `${stress} on a part that may not be used at this temperature`;
-    return `${stress} / (${rated} × ${formatValue(share, 'ratio')}) = ${formatValue(value.typ, 'fraction')}`;
+    const silent = instead === undefined ? '' : `; ${instead}`;
+    return `${stress} / (${rated} × ${formatValue(share, 'ratio')}) = ${formatValue(value.typ, 'fraction')}${silent}`;
   },
 });
 

@@ -1,0 +1,22 @@
+import { href } from '../components/links.ts';
+import type { Catalogue } from '../engine/index.ts';
+
+const loading = new Map<string, Promise<Catalogue>>();
+
+/**
+ * One part of the catalogue, fetched from this site once a visit.
+ * @param part a position id, or `reading`
+ */
+export const cataloguePart = (part: string): Promise<Catalogue> => {
+  const known = loading.get(part);
+  if (known !== undefined) return known;
+  const fetched = fetch(href(`/catalogue/${part}.json`)).then((response) => {
+    if (!response.ok) throw new Error(`the data came back with ${response.status}`);
+    // Built from the same schemas as this script, on the same site, so its shape is trusted.
+    return response.json() as Promise<Catalogue>;
+  });
+  // A failure, such as no network, is not kept: the next change tries again.
+  fetched.catch(() => loading.delete(part));
+  loading.set(part, fetched);
+  return fetched;
+};

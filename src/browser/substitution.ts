@@ -1,0 +1,150 @@
+import { findStandIns, resolveSituation, type Catalogue } from '../engine/index.ts';
+import { toDom } from '../markup/to-dom.ts';
+import {
+  fieldsFor,
+  guidelineKey,
+  readAddress,
+  type Asked,
+  type Field,
+} from '../substitution/address.ts';
+import { answerSentence } from '../substitution/phrases.ts';
+import { fieldNote, resultsMarkup } from '../substitution/view.ts';
+import { cataloguePart } from './catalogue-part.ts';
+import { copyLinkButton } from './copy-link.ts';
+
+/** Brings a substitution page to life: reckons with the visitor's numbers, kept in the address. */
+
+const byId = <E extends HTMLElement>(id: string, kind: new () => E): E => {
+  const element = document.getElementById(id);
+  if (!(element instanceof kind)) throw new Error(`the page has no ${id}`);
+  return element;
+};
+
+const form = byId('numbers', HTMLFormElement);
+const results = byId('results', HTMLElement);
+const answer = byId('answer', HTMLElement);
+const { type = '', position = '' } = form.dataset;
+
+/** What the visitor has written, by key; what is not here takes the usual number. */
+const given = new Map(new URLSearchParams(location.search));
+
+const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
+  const element = form.elements.namedItem(key);
+  return element instanceof HTMLInputElement || element instanceof HTMLSelectElement
+    ? element
+    : undefined;
+};
+
+const showField = (field: Field): void => {
+  const input = inputFor(field.key);
+  if (input === undefined) return;
+  if (input !== document.activeElement) input.value = field.text;
+  const { text, fault } = fieldNote(field);
+  const note = document.getElementById(`${field.key}-note`);
+  if (note !== null) {
+    note.textContent = text;
+    note.className = fault ? 'fault' : 'hint';
+  }
+  input.toggleAttribute('aria-invalid', fault);
+  if (fault) input.setAttribute('aria-invalid', 'true');
+  input.closest('.field')?.setAttribute('data-from', field.from);
+};
+
+/** Types whose findings stand open. */
+const openTypes = (): Set<string> =>
+  new Set(
+    [...results.querySelectorAll('details[open]')].flatMap(
+      (details) => details.closest('li')?.id ?? [],
+    ),
+  );
+
+const showResults = (catalogue: Catalogue, asked: Asked): void => {
+  const open = openTypes();
+  const assessments = findStandIns(catalogue, asked.request);
+  answer.textContent = answerSentence(catalogue, assessments);
+  const markup = resultsMarkup({ catalogue, assessments }, ({ candidate }) => ({
+    open: open.has(candidate.type),
+    bars: open.has(candidate.type),
+  }));
+  results.replaceChildren(...markup.map((piece) => toDom(piece)));
+};
+
+/** Cautions that a condition brings up come and go with it. */
+const showCautions = (catalogue: Catalogue, asked: Asked): void => {
+  const { conditions } = resolveSituation(catalogue, asked.request);
+  for (const element of document.querySelectorAll<HTMLElement>('[data-condition][data-from]')) {
+    const condition = conditions.find(({ id }) => id === element.dataset['condition']);
+    element.hidden = (condition?.range.max ?? 0) < Number(element.dataset['from']);
+  }
+};
+
+const writeAddressBar = (): void => {
+  const query = new URLSearchParams([...given]).toString();
+  history.replaceState(null, '', `${location.pathname}${query && `?${query}`}${location.hash}`);
+};
+
+const recompute = (catalogue: Catalogue): void => {
+  const asked = readAddress(catalogue, type, position, new URLSearchParams([...given]));
+  fieldsFor(catalogue, asked).forEach(showField);
+  const guideline = inputFor(guidelineKey);
+  if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
+  showResults(catalogue, asked);
+  showCautions(catalogue, asked);
+};
+
+const update = (): void => {
+  cataloguePart(position).then(recompute, () => {
+    answer.textContent =
+      'The data for reckoning could not be fetched. What stands below is for the usual numbers; your own stay in the address.';
+  });
+};
+
+/** The guideline that holds when the address names none, as the page was built. */
+const usualGuideline = inputFor(guidelineKey)?.value;
+
+form.addEventListener('input', (event) => {
+  const { target } = event;
+  if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+  const text = target.value.trim();
+  if (text === '' || (target.name === guidelineKey && text === usualGuideline)) {
+    given.delete(target.name);
+  } else {
+    given.set(target.name, text);
+  }
+  writeAddressBar();
+  update();
+});
+
+// Leaving an emptied field puts the usual number back where it can be seen.
+form.addEventListener('focusout', () => {
+  if (given.size > 0) setTimeout(update);
+});
+
+form.addEventListener('reset', () => {
+  given.clear();
+  writeAddressBar();
+  setTimeout(update);
+});
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+});
+
+form.addEventListener('focusin', () => void cataloguePart(position).catch(() => undefined), {
+  once: true,
+});
+
+results.addEventListener(
+  'toggle',
+  ({ target }) => {
+    const opened = target instanceof HTMLDetailsElement && target.open;
+    if (opened && target.querySelector('svg.range-bar') === null && target.closest('ol')) update();
+  },
+  true,
+);
+
+for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
+  element.hidden = false;
+}
+copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
+if (given.size > 0) update();
