@@ -1,0 +1,171 @@
+import type { TypeId } from '../catalogue.ts';
+import { exactly } from '../quantities/range.ts';
+import type { Range } from '../quantities/range.ts';
+import type { Lexicon } from './lexicon.ts';
+import { common } from './lexicon.ts';
+import type { Parse } from './parse.ts';
+import type { Reading, TemperatureCharacteristic, Tolerance } from './reading.ts';
+import type { Content, Token } from './token.ts';
+import { weights } from './weights.ts';
+
+type Said<Says extends Content['says']> = Extract<Content, { says: Says }>;
+
+const said = <Says extends Content['says']>(parse: Parse, says: Says): Said<Says>[] =>
+  parse.taken
+    .map((token) => token.content)
+    .filter((content): content is Said<Says> => content.says === says);
+
+/** Bodies that a reading may stand on. */
+const bodiesOf = (lexicon: Lexicon, parse: Parse) => {
+  const { body } = lexicon.hints;
+  const named = body === undefined ? parse.bodies : [body];
+  return lexicon.tables.bodies.filter((row) => named.length === 0 || named.includes(row.id));
+};
+
+const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
+  const bodies = bodiesOf(lexicon, parse);
+  const value = said(parse, 'capacitance')[0]?.value;
+  const volts = said(parse, 'voltage').find((content) => content.rated)?.volts.typ;
+  return (
+    bodies.length === 0 ||
+    bodies.some(
+      (row) =>
+        (value === undefined || (value >= row.c_min * 0.999 && value <= row.c_max * 1.001)) &&
+        (volts === undefined || volts <= row.v_max),
+    )
+  );
+};
+
+/** What a hint makes of a list that the tokens agree on. */
+const hinted = (
+  hint: string | undefined,
+  list: readonly string[],
+  agrees: number,
+  differs: number,
+): number => {
+  if (hint === undefined || list.length === 0) return 0;
+  return list.includes(hint) ? agrees : differs;
+};
+
+/** How well a parse holds together, with what is known about the part. */
+export const scoreOf = (lexicon: Lexicon, parse: Parse): number => {
+  const { hints } = lexicon;
+  const kind = said(parse, 'resistance').length > 0 ? 'resistor' : 'capacitor';
+  return (
+    parse.score +
+    (parse.value === undefined ? weights.noValue : 0) +
+    (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+    hinted(hints.body, parse.bodies, weights.bodyAgrees, weights.bodyDiffers) +
+    hinted(hints.origin, parse.origins, weights.originAgrees, weights.originDiffers) +
+    (hints.kind === undefined || hints.kind === kind ? 0 : weights.kindDiffers)
+  );
+};
+
+/** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
+const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
+  const naming = parse.taken.filter((token) => token.types.length > 0);
+  const first = (token: Token): number => (token.slot === 'safety' ? 0 : 1);
+  const ordered = [...naming].sort((a, b) => first(a) - first(b));
+  const agreed = ordered.reduce<readonly TypeId[] | undefined>(
+    (types, token) => (types === undefined ? undefined : common(types, token.types)),
+    [],
+  );
+  const types = agreed ?? [...new Set(ordered.flatMap((token) => token.types))];
+  const { body } = lexicon.hints;
+  if (types.length > 0) return [...types];
+  const bodies = body === undefined ? (parse.bodies.length === 1 ? parse.bodies : []) : [body];
+  return lexicon.tables.bodies.filter((row) => bodies.includes(row.id)).flatMap((row) => row.types);
+};
+
+/** The ends of a value with its tolerance. */
+const withTolerance = (value: number, tolerance: Tolerance | undefined): Range => {
+  if (tolerance === undefined) return exactly(value);
+  const { minus, plus, unit } = tolerance;
+  return unit === 'fraction'
+    ? { min: value * (1 - minus), typ: value, max: value * (1 + plus) }
+    : { min: Math.max(0, value - minus), typ: value, max: value + plus };
+};
+
+/** Largest fall and rise over the temperature span, as fractions. */
+const changeOver = (characteristic: TemperatureCharacteristic): { min: number; max: number } => {
+  const { capacitanceChange, coefficient, tReference, tMin, tMax } = characteristic;
+  if (capacitanceChange !== undefined) return capacitanceChange;
+  if (coefficient === undefined) return { min: 0, max: 0 };
+  const ends = [tMin - tReference, tMax - tReference].flatMap((difference) => [
+    coefficient.min * difference,
+    coefficient.max * difference,
+  ]);
+  return { min: Math.min(0, ...ends), max: Math.max(0, ...ends) };
+};
+
+const overTemperature = (
+  value: number,
+  tolerance: Tolerance | undefined,
+  characteristic: TemperatureCharacteristic,
+): Range => {
+  const range = withTolerance(value, tolerance);
+  const change = changeOver(characteristic);
+  return {
+    min: Math.max(0, range.min * (1 + change.min)),
+    typ: value,
+    max: range.max * (1 + change.max),
+  };
+};
+
+const voltageOf = (parse: Parse): Pick<Reading, 'ratedVoltage' | 'voltageKind'> => {
+  const rated = said(parse, 'voltage').find((content) => content.rated);
+  if (rated === undefined) return {};
+  return {
+    ratedVoltage: rated.volts,
+    ...(rated.kind === undefined ? {} : { voltageKind: rated.kind }),
+  };
+};
+
+const safetyOf = (parse: Parse): Pick<Reading, 'safetyClass' | 'safetyPulses'> => {
+  const [safety] = said(parse, 'safety');
+  if (safety === undefined) return {};
+  const { peakInService, impulseTest } = safety;
+  return {
+    safetyClass: safety.class,
+    safetyPulses: {
+      ...(peakInService === undefined ? {} : { peakInService }),
+      ...(impulseTest === undefined ? {} : { impulseTest }),
+    },
+  };
+};
+
+/** Puts a reading together from a parse; how far to trust it is settled among its rivals. */
+export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading => {
+  const value = said(parse, 'capacitance')[0]?.value;
+  const resistance = said(parse, 'resistance')[0]?.value;
+  const tolerance = said(parse, 'tolerance')[0]?.tolerance;
+  const characteristic = said(parse, 'temperature')[0]?.characteristic;
+  const polarity = said(parse, 'polarity')[0]?.polarity;
+  const climate = said(parse, 'climate')[0]?.climate;
+  const dates = said(parse, 'date')[0]?.dates;
+  return {
+    kind: resistance === undefined ? 'capacitor' : 'resistor',
+    ...(value === undefined ? {} : { capacitance: withTolerance(value, tolerance) }),
+    ...(resistance === undefined ? {} : { resistance: withTolerance(resistance, tolerance) }),
+    ...(tolerance === undefined ? {} : { tolerance }),
+    ...voltageOf(parse),
+    ...(characteristic === undefined ? {} : { temperatureCharacteristic: characteristic }),
+    ...(value === undefined || characteristic === undefined
+      ? {}
+      : { capacitanceOverTemperature: overTemperature(value, tolerance, characteristic) }),
+    types: typesOf(lexicon, parse),
+    ...(dates === undefined ? {} : { date: dates.join(' or ') }),
+    ...safetyOf(parse),
+    ...(polarity === undefined ? {} : { polarity }),
+    ...(climate === undefined ? {} : { climate }),
+    sure: 'possible',
+    evidence: parse.taken.map(({ at, end, means, source }) => ({
+      text: text.slice(at, end),
+      at,
+      means,
+      source,
+    })),
+    notUnderstood: parse.skipped.map(({ at, end }) => text.slice(at, end)),
+    settleBy: [],
+  };
+};

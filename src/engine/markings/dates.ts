@@ -1,0 +1,145 @@
+import type { MarkingTables } from '../../schemas/markings.ts';
+import type { Hints } from './reading.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Marking } from './text.ts';
+import { endOfWord, wordBegins } from './text.ts';
+import type { Token, Use } from './token.ts';
+import { weightOf, weights } from './weights.ts';
+
+type Scheme = MarkingTables['dateSchemes'][number];
+
+/** A date code under one scheme: every date that it can stand for, earliest first. */
+export interface DateMeaning {
+  scheme: string;
+  /** `1998-05` or `1989-W23`. */
+  dates: string[];
+  use: Use;
+  origins: readonly string[];
+  bodies: readonly string[];
+  source: string;
+  settle: string;
+}
+
+/** What has been read of a date code so far. */
+interface Parts {
+  rest: string;
+  years?: number[];
+  month?: number;
+  week?: number;
+}
+
+const twoPlaces = (value: number): string => String(value).padStart(2, '0');
+
+const yearsOf = (scheme: Scheme): number[] =>
+  Array.from({ length: scheme.years_to - scheme.years_from + 1 }, (_, i) => scheme.years_from + i);
+
+const signs = (tables: MarkingTables, scheme: Scheme, place: string, symbol: string) =>
+  tables.dateSigns
+    .filter((row) => row.scheme === scheme.id && row.place === place && row.symbol === symbol)
+    .map((row) => row.value);
+
+type Step = (tables: MarkingTables, scheme: Scheme, parts: Parts) => Parts | undefined;
+
+const lettersOfYear: Step = (tables, scheme, parts) => {
+  const years = signs(tables, scheme, 'year', parts.rest.charAt(0));
+  return years.length === 0 ? undefined : { ...parts, rest: parts.rest.slice(1), years };
+};
+
+const figuresOfYear =
+  (count: 1 | 2): Step =>
+  (_, scheme, parts) => {
+    const figures = parts.rest.slice(0, count);
+    if (!/^\d+$/.test(figures) || figures.length < count) return undefined;
+    const years = yearsOf(scheme).filter((year) => String(year).endsWith(figures));
+    return years.length === 0 ? undefined : { ...parts, rest: parts.rest.slice(count), years };
+  };
+
+/** How date codes are taken apart, by the names that `date-schemes.csv` uses for their signs. */
+const steps: Record<string, Step> = {
+  year: lettersOfYear,
+  month: (tables, scheme, parts) => {
+    const [month] = signs(tables, scheme, 'month', parts.rest.charAt(0));
+    return month === undefined ? undefined : { ...parts, rest: parts.rest.slice(1), month };
+  },
+  week: (tables, scheme, parts) => {
+    const [figure] = signs(tables, scheme, 'week', parts.rest.charAt(0));
+    if (figure === undefined) return undefined;
+    return { ...parts, rest: parts.rest.slice(1), week: (parts.week ?? 0) * 10 + figure };
+  },
+  'year-figure': figuresOfYear(1),
+  'year-figures': figuresOfYear(2),
+  'year-figure-letter': (tables, scheme, parts) => {
+    const [figure] = signs(tables, scheme, 'year', parts.rest.charAt(0));
+    if (figure === undefined) return undefined;
+    const years = yearsOf(scheme).filter((year) => year % 10 === figure);
+    return { ...parts, rest: parts.rest.slice(1), years };
+  },
+  'week-figures': (_, __, parts) => {
+    const figures = /^-?(\d{2})/.exec(parts.rest);
+    if (figures === null) return undefined;
+    return { ...parts, rest: parts.rest.slice(figures[0].length), week: Number(figures[1]) };
+  },
+  'maker-figures': (_, __, parts) => {
+    const figures = /^\d{3}-?/.exec(parts.rest)?.[0];
+    return figures === undefined ? undefined : { ...parts, rest: parts.rest.slice(figures.length) };
+  },
+};
+
+const isWeek = (week: number): boolean => week >= 1 && week <= 53;
+
+const datesOf = (parts: Parts): string[] =>
+  (parts.years ?? []).flatMap((year) => {
+    if (parts.month !== undefined) return [`${year}-${twoPlaces(parts.month)}`];
+    return parts.week !== undefined && isWeek(parts.week)
+      ? [`${year}-W${twoPlaces(parts.week)}`]
+      : [];
+  });
+
+const inEra = (date: string, era: Hints['era']): boolean =>
+  era === undefined || (Number(date.slice(0, 4)) >= era.from && Number(date.slice(0, 4)) <= era.to);
+
+/** Every date that a code may stand for, one entry a scheme; an era narrows them. */
+export const readDateCode = (
+  tables: MarkingTables,
+  code: string,
+  era?: Hints['era'],
+): DateMeaning[] =>
+  tables.dateSchemes.flatMap((scheme): DateMeaning[] => {
+    const parts = scheme.order.reduce<Parts | undefined>(
+      (sofar, name) => (sofar === undefined ? undefined : steps[name]?.(tables, scheme, sofar)),
+      { rest: code },
+    );
+    if (parts?.rest !== '') return [];
+    const dates = datesOf(parts)
+      .filter((date) => inEra(date, era))
+      .sort();
+    if (dates.length === 0) return [];
+    const { id, use, origins, bodies, source, settle } = scheme;
+    return [{ scheme: id, dates, use, origins, bodies, source, settle }];
+  });
+
+const LOT_LETTER = /^(\d{4})[A-Z]$/;
+const LONGEST = 12;
+
+/** Dates in the form of a whole word; a lot letter may follow the figures. */
+export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
+  if (!wordBegins(marking, at)) return [];
+  const stretch = /^\d{3}-\d-\d{2}(?!\d)/.exec(marking.text.slice(at, at + LONGEST))?.[0];
+  const end = stretch === undefined ? endOfWord(marking, at) : at + stretch.length;
+  if (end - at > LONGEST) return [];
+  const word = marking.text.slice(at, end);
+  const code = LOT_LETTER.exec(word)?.[1] ?? word;
+  return readDateCode(lexicon.tables, code, lexicon.hints.era).map((meaning) => ({
+    at,
+    end,
+    slot: 'date',
+    content: { says: 'date', dates: meaning.dates },
+    weight: weightOf(weights.date, meaning.use),
+    needs: [],
+    bodies: meaning.bodies,
+    origins: meaning.origins,
+    types: [],
+    means: `made ${meaning.dates.join(' or ')}`,
+    source: meaning.source,
+  }));
+};

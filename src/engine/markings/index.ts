@@ -1,0 +1,2 @@
+export const readMarking = (): never[] => [];
+export type { Hints, Reading } from './reading.ts';

@@ -1,0 +1,130 @@
+import type { Parse } from './parse.ts';
+import type { Reading, Sureness } from './reading.ts';
+import { say } from './say.ts';
+
+/** A reading with what it was made from, before it is set among its rivals. */
+export interface Candidate {
+  reading: Reading;
+  parse: Parse;
+  score: number;
+}
+
+/** A rival with another value is shown if it scores no more than this below the best. */
+const WITHIN_OF_VALUE = 4;
+/** A rival with the same value, but another tolerance or voltage, must come closer. */
+const WITHIN_OF_REST = 1;
+/** Least score of a reading that is worth showing. */
+const LEAST = 0.4;
+/** Least score, lead and share of understood characters that make a reading sure. */
+const SURE = { score: 5, lead: 2.8, understood: 0.6 };
+/** Least score and lead that make a reading likely. */
+const LIKELY = { score: 2.5, lead: 1.5 };
+/** Readings shown at most. */
+const MOST = 6;
+
+const valueKey = ({ reading }: Candidate): string => {
+  const value = reading.capacitance?.typ ?? reading.resistance?.typ;
+  return `${reading.kind} ${value?.toPrecision(6) ?? '-'}`;
+};
+
+const wholeKey = (candidate: Candidate): string => {
+  const { tolerance, ratedVoltage, temperatureCharacteristic } = candidate.reading;
+  const { capacitanceChange, coefficient } = temperatureCharacteristic ?? {};
+  return JSON.stringify([
+    valueKey(candidate),
+    tolerance,
+    ratedVoltage,
+    temperatureCharacteristic?.code,
+    capacitanceChange,
+    coefficient,
+  ]);
+};
+
+/** The best candidate of each meaning, best first. */
+const distinct = (candidates: readonly Candidate[]): Candidate[] => {
+  const best = new Map<string, Candidate>();
+  for (const candidate of candidates) {
+    const key = wholeKey(candidate);
+    if ((best.get(key)?.score ?? -Infinity) < candidate.score) best.set(key, candidate);
+  }
+  return [...best.values()].sort((a, b) => b.score - a.score);
+};
+
+/** Leaves out what is too far behind to be worth a look. */
+const worthShowing = (candidates: readonly Candidate[]): Candidate[] => {
+  const [top] = candidates;
+  if (top === undefined) return [];
+  return candidates
+    .filter((candidate) => {
+      if (candidate === top) return true;
+      const rival = candidates.find((other) => valueKey(other) === valueKey(candidate));
+      const leader = rival ?? candidate;
+      const near = top.score - leader.score <= WITHIN_OF_VALUE && leader.score >= LEAST;
+      return near && leader.score - candidate.score <= WITHIN_OF_REST;
+    })
+    .slice(0, MOST);
+};
+
+const letters = (text: string): number => text.replace(/[^\p{L}\d]/gu, '').length;
+
+/** Share of the letters and figures of a marking that a reading gives a meaning to. */
+const understood = ({ reading }: Candidate): number => {
+  const known = reading.evidence.reduce((sum, { text }) => sum + letters(text), 0);
+  const unknown = reading.notUnderstood.reduce((sum, text) => sum + letters(text), 0);
+  return known + unknown === 0 ? 0 : known / (known + unknown);
+};
+
+const hasValue = ({ reading }: Candidate): boolean =>
+  reading.capacitance !== undefined || reading.resistance !== undefined;
+
+const surenessOfBest = (best: Candidate, rival: Candidate | undefined): Sureness => {
+  const lead = best.score - (rival?.score ?? -Infinity);
+  const share = understood(best);
+  if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
+  return best.score >= SURE.score && lead >= SURE.lead && share >= SURE.understood
+    ? 'sure'
+    : 'likely';
+};
+
+const sayValue = ({ reading }: Candidate): string =>
+  reading.capacitance !== undefined
+    ? say(reading.capacitance.typ, 'F')
+    : say(reading.resistance?.typ ?? 0, 'Ω');
+
+/** Above this a capacitance is measured at mains-ripple frequency, F. */
+const LARGE = 1e-6;
+
+const measuring = (candidates: readonly Candidate[]): string[] => {
+  const byValue = new Map(
+    candidates.filter(hasValue).map((candidate) => [valueKey(candidate), candidate]),
+  );
+  const rivals = [...byValue.values()];
+  if (rivals.length < 2) return [];
+  const smallest = Math.min(...rivals.map(({ reading }) => reading.capacitance?.typ ?? Infinity));
+  const at = smallest > LARGE ? '100 or 120 Hz' : '1 kHz';
+  return [`measure at ${at}: ${rivals.map(sayValue).join(' or ')}`];
+};
+
+/** What would settle between a reading and its rivals. */
+const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
+  const own = candidate.parse.value?.settle ?? '';
+  const fromTables = candidates
+    .filter((other) => valueKey(other) !== valueKey(candidate))
+    .map((other) => other.parse.value?.settle ?? '');
+  const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
+  return [...new Set([...measuring(candidates), ...texts])].filter((text) => text !== '');
+};
+
+/** Sets candidates in order, leaves out the hopeless, and says how far each is to be trusted. */
+export const ranked = (candidates: readonly Candidate[]): Reading[] => {
+  const apart = distinct(candidates);
+  const shown = worthShowing(apart);
+  const [best] = shown;
+  if (best === undefined) return [];
+  const rival = apart.find((other) => valueKey(other) !== valueKey(best));
+  return shown.map((candidate) => ({
+    ...candidate.reading,
+    sure: candidate === best ? surenessOfBest(best, rival) : 'possible',
+    settleBy: settling(shown, candidate),
+  }));
+};

@@ -1,0 +1,94 @@
+import type { SourceId, TypeId } from '../catalogue.ts';
+import type { Range } from '../quantities/range.ts';
+
+/** What is known about the part beside its marking; everything may be missing. */
+export interface Hints {
+  /** Id in `markings/bodies.csv`, such as `ceramic`, `film`, `aluminium`. */
+  body?: string;
+  /** Where the part comes from, as the tables name it: `british`, `soviet`, `german`, … */
+  origin?: string;
+  /** Years that the part may have been made in; narrows dates. */
+  era?: { from: number; to: number };
+  /** What the part is, where that is known. */
+  kind?: ReadingKind;
+}
+
+export type ReadingKind = 'capacitor' | 'resistor';
+
+/** How far a reading may be trusted. */
+export type Sureness = 'sure' | 'likely' | 'possible';
+
+/** How far a part may be off its value, both as positive magnitudes: 0.2 and 0.8 for −20/+80 %. */
+export interface Tolerance {
+  minus: number;
+  plus: number;
+  unit: 'fraction' | 'F' | 'ohm';
+}
+
+/** How a ceramic's capacitance follows temperature. */
+export interface TemperatureCharacteristic {
+  code: string;
+  class: number;
+  /** Largest change over the temperature span, as fractions; class 2. */
+  capacitanceChange?: { min: number; max: number };
+  /** Temperature coefficient, 1/K; class 1. */
+  coefficient?: Range;
+  /** True where the code says how far the coefficient may be off. */
+  spreadKnown: boolean;
+  /** degC at which the value is stated. */
+  tReference: number;
+  /** degC. */
+  tMin: number;
+  /** degC. */
+  tMax: number;
+}
+
+/** One stretch of the marking and what it was taken for. */
+export interface Evidence {
+  text: string;
+  /** Zero-based index of its first character in the marking. */
+  at: number;
+  means: string;
+  source: SourceId;
+}
+
+/** Climatic category: temperature limits in degC and days of damp heat. */
+export interface Climate {
+  tMin?: number;
+  tMax?: number;
+  dampDays?: number;
+}
+
+/** One way in which a marking can be understood. SI units throughout. */
+export interface Reading {
+  kind: ReadingKind;
+  /** F. */
+  capacitance?: Range;
+  /** ohm. */
+  resistance?: Range;
+  tolerance?: Tolerance;
+  /** V. */
+  ratedVoltage?: Range;
+  voltageKind?: 'dc' | 'ac';
+  temperatureCharacteristic?: TemperatureCharacteristic;
+  /** F, with tolerance and temperature; only where a temperature characteristic is marked. */
+  capacitanceOverTemperature?: Range;
+  /** Types that the marking suggests, the likeliest first. */
+  types: TypeId[];
+  /** Dates that the date code may stand for, `1989-W23` or `1998-05`, joined by ` or `. */
+  date?: string;
+  /** `X2`, `X1/Y2`, … */
+  safetyClass?: string;
+  /** V: highest pulse in service and impulse test of the safety class, where known. */
+  safetyPulses?: { peakInService?: number; impulseTest?: number };
+  /** Which lead is which, where the marking says so. */
+  polarity?: string;
+  climate?: Climate;
+  sure: Sureness;
+  /** In the order of the marking, not overlapping. */
+  evidence: Evidence[];
+  /** Stretches that stayed without a meaning, in the order of the marking. */
+  notUnderstood: string[];
+  /** What would settle between this reading and its rivals. */
+  settleBy: string[];
+}

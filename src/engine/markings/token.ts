@@ -1,0 +1,68 @@
+import type { SourceId, TypeId } from '../catalogue.ts';
+import type { Range } from '../quantities/range.ts';
+import type { Climate, TemperatureCharacteristic, Tolerance } from './reading.ts';
+
+/** Where a meaning stands among its rivals in a table. */
+export type Use = 'usual' | 'other' | 'rare';
+
+/** What a token must have about it to be taken so. */
+export type Need =
+  /** The token before is the value, with no more than blanks between. */
+  | 'after-value'
+  /** As `after-value`, without a gap. */
+  | 'touching-value'
+  /** The token before is a tolerance letter, without a gap. */
+  | 'touching-tolerance'
+  /** The token before is a temperature letter, without a gap. */
+  | 'touching-temperature'
+  /** The next token is the value, without a gap. */
+  | 'touching-before-value'
+  /** A value stands somewhere before. */
+  | 'value-before'
+  /** It fills a whole word. */
+  | 'whole-word';
+
+/** The place in a reading that a token fills; each is filled once at most. */
+export type Slot =
+  'value' | 'tolerance' | 'voltage' | 'temperature' | 'safety' | 'date' | 'climate' | 'dielectric';
+
+/** What a token says. */
+export type Content =
+  | { says: 'capacitance'; value: number; figures: string; withUnit: boolean }
+  | { says: 'resistance'; value: number; figures: string; withUnit: boolean }
+  | {
+      says: 'tolerance';
+      /** Meanings by capacitance: those whose span holds the value count. */
+      tolerance: Tolerance;
+      fromF?: number | undefined;
+      belowF?: number | undefined;
+    }
+  | { says: 'voltage'; volts: Range; kind?: 'dc' | 'ac' | undefined; rated: boolean }
+  | { says: 'temperature'; characteristic: TemperatureCharacteristic }
+  | { says: 'types' }
+  | { says: 'safety'; class: string; peakInService?: number; impulseTest?: number }
+  | { says: 'polarity'; polarity: string }
+  | { says: 'date'; dates: string[] }
+  | { says: 'climate'; climate: Climate }
+  | { says: 'remark' };
+
+/** One way to take a stretch of the marking. */
+export interface Token {
+  /** Index of the first character. */
+  at: number;
+  /** Index after the last character. */
+  end: number;
+  slot?: Slot;
+  content: Content;
+  /** How readily it is believed; sums over a reading. */
+  weight: number;
+  needs: Need[];
+  bodies: readonly string[];
+  origins: readonly string[];
+  types: readonly TypeId[];
+  means: string;
+  source: SourceId;
+  settle?: string;
+  /** Figures with a usual unit: the same figures are then not also taken without it. */
+  withUsualUnit?: boolean;
+}

@@ -1,0 +1,126 @@
+import type { Tolerance } from './reading.ts';
+import type { Lexicon } from './lexicon.ts';
+import { sayTolerance } from './say.ts';
+import type { Marking } from './text.ts';
+import { isBlank, isFigure, wordAt } from './text.ts';
+import type { Token } from './token.ts';
+import { weightOf, weights } from './weights.ts';
+import type { MarkingTables } from '../../schemas/markings.ts';
+
+type ToleranceRow = MarkingTables['toleranceLetters'][number];
+
+/** What a row of the table of tolerance letters says, in SI units. */
+export const toleranceOf = (row: ToleranceRow): Tolerance =>
+  row.unit === 'percent'
+    ? { minus: row.minus / 100, plus: row.plus / 100, unit: 'fraction' }
+    : { minus: row.minus * 1e-12, plus: row.plus * 1e-12, unit: 'F' };
+
+/** What a letter in the other case than the table has it costs; more where it is a unit's letter. */
+const caseWeight = (lexicon: Lexicon, written: string, row: ToleranceRow): number => {
+  if (written === row.letter) return 0;
+  const isUnit = lexicon.tables.pointLetters.some((letter) => letter.letter === written);
+  return weights.otherCase * (isUnit ? 2 : 1);
+};
+
+/** Tolerance letters. */
+export const toleranceLettersAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
+  const gap = at > 0 && isBlank(marking.text.charAt(at - 1));
+  return lexicon.tables.toleranceLetters.flatMap((row): Token[] => {
+    const found = wordAt(marking, at, row.letter, row.script === 'cyrillic');
+    if (found === undefined || isFigureBefore(marking, at, gap)) return [];
+    const written = marking.text.slice(at, found.end);
+    return [
+      {
+        at,
+        end: found.end,
+        slot: 'tolerance',
+        content: {
+          says: 'tolerance',
+          tolerance: toleranceOf(row),
+          fromF: row.from_f,
+          belowF: row.below_f,
+        },
+        weight:
+          weightOf(weights.tolerance, row.use) +
+          caseWeight(lexicon, written, row) +
+          (gap ? weights.gap : 0),
+        needs: gap ? ['after-value', 'whole-word'] : ['touching-value'],
+        bodies: row.bodies,
+        origins: row.origins,
+        types: [],
+        means: sayTolerance(row.minus, row.plus, row.unit === 'percent' ? '%' : 'pF'),
+        source: row.source,
+      },
+    ];
+  });
+};
+
+const isFigureBefore = (marking: Marking, at: number, gap: boolean): boolean =>
+  gap && isFigure(marking.text.charAt(at));
+
+const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;
+const BOTH = new RegExp(String.raw`(?:±|\+\s?/?\s?[-−–])\s?${NUMBER}\s?(%|pF)`, 'y');
+const TWO = new RegExp(
+  String.raw`([-−–+])\s?${NUMBER}\s?%?\s?[/,]?\s?([-−–+])\s?${NUMBER}\s?%`,
+  'y',
+);
+const BARE = new RegExp(String.raw`${NUMBER}\s?%`, 'y');
+
+const matchAt = (pattern: RegExp, marking: Marking, at: number): RegExpExecArray | null => {
+  pattern.lastIndex = at;
+  return pattern.exec(marking.text);
+};
+
+const numberOf = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
+
+const writtenAt = (
+  marking: Marking,
+  at: number,
+): { end: number; minus: number; plus: number; unit: '%' | 'pF' } | undefined => {
+  const two = matchAt(TWO, marking, at);
+  if (two !== null && (two[1] === '+') !== (two[3] === '+')) {
+    const [first, second] = [numberOf(two[2]), numberOf(two[4])];
+    const [minus, plus] = two[1] === '+' ? [second, first] : [first, second];
+    return { end: at + two[0].length, minus, plus, unit: '%' };
+  }
+  const both = matchAt(BOTH, marking, at);
+  if (both !== null) {
+    const size = numberOf(both[1]);
+    const unit = both[2] === '%' ? '%' : 'pF';
+    return { end: at + both[0].length, minus: size, plus: size, unit };
+  }
+  const bare = isFigure(marking.text.charAt(at - 1)) ? null : matchAt(BARE, marking, at);
+  if (bare === null) return undefined;
+  const size = numberOf(bare[1]);
+  return { end: at + bare[0].length, minus: size, plus: size, unit: '%' };
+};
+
+/** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */
+export const writtenTolerancesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
+  const found = writtenAt(marking, at);
+  const row = lexicon.tables.unitWords.find((unit) => unit.quantity === 'fraction');
+  if (found === undefined || row === undefined || found.minus > 100) return [];
+  const factor = found.unit === '%' ? row.factor : 1e-12;
+  return [
+    {
+      at,
+      end: found.end,
+      slot: 'tolerance',
+      content: {
+        says: 'tolerance',
+        tolerance: {
+          minus: found.minus * factor,
+          plus: found.plus * factor,
+          unit: found.unit === '%' ? 'fraction' : 'F',
+        },
+      },
+      weight: weights.writtenTolerance,
+      needs: [],
+      bodies: [],
+      origins: [],
+      types: [],
+      means: sayTolerance(found.minus, found.plus, found.unit),
+      source: row.source,
+    },
+  ];
+};

@@ -1,0 +1,194 @@
+import type { Reference, Table } from './tables.ts';
+import {
+  ambiguityRow,
+  bodyMarkRow,
+  bodyRow,
+  class1CodeRow,
+  class1SignRow,
+  class2CodeRow,
+  class2SignRow,
+  climateLetterRow,
+  dateSchemeRow,
+  dateSignRow,
+  dielectricCodeRow,
+  mantissaLetterRow,
+  multiplierRow,
+  oldMantissaRow,
+  pointLetterRow,
+  safetyClassRow,
+  temperatureSystemRow,
+  toleranceLetterRow,
+  unitWordRow,
+  valueFormRow,
+  voltageCodeRow,
+  voltageWordRow,
+} from './markings.ts';
+import type { MarkingTables } from './markings.ts';
+
+/** A table of `data/markings/`, and the property of the marking tables that it fills. */
+export interface MarkingTable extends Table {
+  name: keyof MarkingTables;
+}
+
+const source: Reference = { column: 'source', table: 'sources.csv' };
+const bodies: Reference = { column: 'bodies', table: 'markings/bodies.csv', many: true };
+const types: Reference = { column: 'types', table: 'types.csv', many: true };
+const system: Reference = { column: 'system', table: 'markings/temperature-systems.csv' };
+
+/** Every table that markings are read with, by file name. */
+export const markingTables = {
+  'markings/bodies.csv': {
+    name: 'bodies',
+    row: bodyRow,
+    key: ['id'],
+    references: [source, types],
+    about: 'Kinds of body; the same mark means different things on different bodies.',
+  },
+  'markings/value-forms.csv': {
+    name: 'valueForms',
+    row: valueFormRow,
+    key: ['id'],
+    references: [source, bodies],
+    about: 'Values written in figures without a unit.',
+  },
+  'markings/multipliers.csv': {
+    name: 'multipliers',
+    row: multiplierRow,
+    key: ['scheme', 'figure', 'factor'],
+    references: [source, bodies],
+    about: 'The last figure of a value code.',
+  },
+  'markings/point-letters.csv': {
+    name: 'pointLetters',
+    row: pointLetterRow,
+    key: ['letter', 'quantity', 'factor'],
+    references: [source, bodies],
+    about: 'Letters that stand for the decimal point and name the unit.',
+  },
+  'markings/mantissa-letters.csv': {
+    name: 'mantissaLetters',
+    row: mantissaLetterRow,
+    key: ['letter', 'value'],
+    references: [source, bodies],
+    about: 'Letter and figure codes of small ceramic chips.',
+  },
+  'markings/unit-words.csv': {
+    name: 'unitWords',
+    row: unitWordRow,
+    key: ['word', 'factor'],
+    references: [source, bodies],
+    about: 'Units as they were written over the years.',
+  },
+  'markings/old-mantissas.csv': {
+    name: 'oldMantissas',
+    row: oldMantissaRow,
+    key: ['value'],
+    references: [source],
+    about: 'Values that were usual before preferred values.',
+  },
+  'markings/tolerance-letters.csv': {
+    name: 'toleranceLetters',
+    row: toleranceLetterRow,
+    key: ['letter', 'from_f', 'below_f', 'minus', 'plus', 'unit', 'origins'],
+    references: [source, bodies],
+    about: 'Letters that give the tolerance.',
+  },
+  'markings/temperature-systems.csv': {
+    name: 'temperatureSystems',
+    row: temperatureSystemRow,
+    key: ['id'],
+    references: [source],
+    about: 'Systems of temperature codes.',
+  },
+  'markings/class1-signs.csv': {
+    name: 'class1Signs',
+    row: class1SignRow,
+    key: ['system', 'place', 'symbol', 'value'],
+    references: [source, types, system],
+    about: 'Signs that class 1 ceramic codes are put together from.',
+  },
+  'markings/class1-codes.csv': {
+    name: 'class1Codes',
+    row: class1CodeRow,
+    key: ['code', 'system', 'min_ppm', 'max_ppm'],
+    references: [source, bodies, types, system],
+    about: 'Temperature coefficients that have a name of their own.',
+  },
+  'markings/class2-signs.csv': {
+    name: 'class2Signs',
+    row: class2SignRow,
+    key: ['system', 'place', 'symbol', 'low', 'high'],
+    references: [source, types, system],
+    about: 'Signs that class 2 ceramic codes are put together from.',
+  },
+  'markings/class2-codes.csv': {
+    name: 'class2Codes',
+    row: class2CodeRow,
+    key: ['code', 'system'],
+    references: [source, bodies, types, system],
+    about: 'Class 2 characteristics that have a name of their own.',
+  },
+  'markings/voltage-codes.csv': {
+    name: 'voltageCodes',
+    row: voltageCodeRow,
+    key: ['scheme', 'code', 'volts_min', 'volts_max'],
+    references: [source, bodies],
+    about: 'Codes for the rated voltage.',
+  },
+  'markings/voltage-words.csv': {
+    name: 'voltageWords',
+    row: voltageWordRow,
+    key: ['word', 'place'],
+    references: [source, bodies],
+    about: 'Words beside the figures of a voltage.',
+  },
+  'markings/dielectric-codes.csv': {
+    name: 'dielectricCodes',
+    row: dielectricCodeRow,
+    key: ['code', 'form', 'dielectric', 'origins'],
+    references: [source, bodies, types],
+    about: 'Letters and words that say what a part is made of.',
+  },
+  'markings/safety-classes.csv': {
+    name: 'safetyClasses',
+    row: safetyClassRow,
+    key: ['mark'],
+    references: [source, bodies, types],
+    about: 'Marks of mains duty.',
+  },
+  'markings/body-marks.csv': {
+    name: 'bodyMarks',
+    row: bodyMarkRow,
+    key: ['mark', 'bodies'],
+    references: [source, bodies, types],
+    about: 'Polarity, outer foil and approval marks.',
+  },
+  'markings/climate-letters.csv': {
+    name: 'climateLetters',
+    row: climateLetterRow,
+    key: ['place', 'letter'],
+    references: [source],
+    about: 'Letters of the climatic class.',
+  },
+  'markings/date-schemes.csv': {
+    name: 'dateSchemes',
+    row: dateSchemeRow,
+    key: ['id'],
+    references: [source, bodies],
+    about: 'Ways of writing the date of making.',
+  },
+  'markings/date-signs.csv': {
+    name: 'dateSigns',
+    row: dateSignRow,
+    key: ['scheme', 'place', 'symbol', 'value'],
+    references: [source, { column: 'scheme', table: 'markings/date-schemes.csv' }],
+    about: 'Letters and figures of date codes.',
+  },
+  'markings/ambiguities.csv': {
+    name: 'ambiguities',
+    row: ambiguityRow,
+    key: ['mark'],
+    references: [source],
+    about: 'Marks that can be taken in two ways.',
+  },
+} as const satisfies Record<string, MarkingTable>;
