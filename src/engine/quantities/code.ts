@@ -1,3 +1,5 @@
+import { roundDigits } from './decimal.ts';
+
 /** The letters of IEC 60062 that stand for the unit and, in the number, for the decimal point. */
 const LETTERS = {
   F: [
@@ -28,10 +30,13 @@ export const formatCode = (value: number, unit: 'F' | 'ohm' = 'F', digits = 3): 
   if (!Number.isFinite(value) || value < 0) return '';
   const letters = LETTERS[unit];
   if (value === 0) return `0${letters[0][0]}`;
-  const [mantissa, exponent] = value.toExponential(digits - 1).split('e') as [string, string];
+  const [mantissa, exponent] = roundDigits(value, digits).toExponential().split('e') as [
+    string,
+    string,
+  ];
   const power = Number(exponent);
   const [letter, scale] = letters.findLast(([, from]) => power >= from) ?? letters[0];
-  const figures = mantissa.replace('.', '').replace(/0+$/u, '');
+  const figures = mantissa.replace('.', '');
   // Digits before the letter; none or fewer below the smallest unit.
   const before = power - scale + 1;
   const whole = before > 0 ? figures.slice(0, before).padEnd(before, '0') : '';

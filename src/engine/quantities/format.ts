@@ -1,5 +1,5 @@
 import { formatCode } from './code.ts';
-import { fromSi } from './decimal.ts';
+import { fromSi, roundDigits, toSi } from './decimal.ts';
 import { digitsOf } from './habit.ts';
 import type { Habit } from './habit.ts';
 import type { Range } from './range.ts';
@@ -21,17 +21,27 @@ const PICO_AND_MICRO: readonly PrintScale[] = printedWith('F', 'pu').map((scale)
 const scalesFor = (unit: Unit, habit: Habit): readonly PrintScale[] =>
   unit === 'F' && habit.capacitance === 'pF-uF' ? PICO_AND_MICRO : UNIT_FACTS[unit].print;
 
-const rounded = (value: number, digits: number): number => Number(value.toPrecision(digits));
+/** Digits that arithmetic leaves right; what lies behind them is noise that would tip a half. */
+const CLEAN = 12;
 
-/** The unit to print a value in, after rounding: 999.99 nF is 1 µF. */
+const rounded = (value: number, digits: number): number =>
+  roundDigits(roundDigits(value, CLEAN), digits);
+
+/**
+ * The unit to print a value in. It moves up only where the rounded figure reaches the next one:
+ * 999.99 nF is 1 µF, and what is printed would be printed the same again.
+ */
 const printScale = (value: number, unit: Unit, habit: Habit): PrintScale => {
-  const scales = scalesFor(unit, habit);
-  const size = Math.abs(rounded(value, digitsOf(habit)));
-  const usual = scales.find(({ power, factor }) => power === 0 && factor === undefined);
-  const smallest = scales[0] as PrintScale;
-  if (size === 0) return usual ?? smallest;
-  return scales.findLast(({ from }) => size >= from) ?? smallest;
+  const [smallest, ...larger] = scalesFor(unit, habit) as [PrintScale, ...PrintScale[]];
+  const size = Math.abs(value);
+  if (size === 0) return larger.find(isSi) ?? smallest;
+  return larger.reduce((scale, next) => {
+    const printed = toSi(rounded(fromSi(size, scale), digitsOf(habit)), scale);
+    return printed >= next.from ? next : scale;
+  }, smallest);
 };
+
+const isSi = ({ power, factor }: PrintScale): boolean => power === 0 && factor === undefined;
 
 /** Plain digits without an exponent, thousands parted from five digits on. */
 const written = (value: number, habit: Habit): string => {
@@ -57,11 +67,11 @@ const sign = (value: number): string => (value < 0 ? MINUS : '');
 const decimal = (digits: string, { decimal: mark }: Habit): string =>
   mark === 'comma' ? digits.replace('.', ',') : digits;
 
-const withUnit = (number: string, { symbol }: PrintScale): string =>
-  symbol === '' ? number : `${number}${NO_BREAK}${symbol}`;
+const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string =>
+  symbol === '' ? number : `${number}${NO_BREAK}${number === '1' ? one : symbol}`;
 
 const numberIn = (value: number, scale: PrintScale, habit: Habit): string =>
-  written(fromSi(rounded(value, 15), scale), habit);
+  written(fromSi(value, scale), habit);
 
 /**
  * One value as people read it: engineering prefix, significant digits by habit (3), a space that
@@ -75,6 +85,13 @@ export const formatValue = (value: number, unit: Unit, habit: Habit = {}): strin
     return decimal(formatCode(value, 'ohm', digitsOf(habit)), habit);
   const scale = printScale(value, unit, habit);
   return withUnit(numberIn(value, scale, habit), scale);
+};
+
+/** Judged by what is printed, so that the printed range is printed the same again. */
+const areFarApart = (one: number, other: number, digits: number): boolean => {
+  const sizes = [one, other].map((value) => Math.abs(rounded(value, digits)));
+  const smaller = Math.min(...sizes);
+  return smaller > 0 && Math.max(...sizes) / smaller >= FAR_APART;
 };
 
 /**
@@ -92,8 +109,8 @@ export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habi
   const scale = printScale(largest, unit, habit);
   const [from, to] = [numberIn(min, scale, habit), numberIn(max, scale, habit)];
   if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;
-  const smaller = Math.min(Math.abs(min), Math.abs(max));
-  if (smaller > 0 && largest / smaller >= FAR_APART) return `${low} to ${high}`;
+  if (areFarApart(fromSi(min, scale), fromSi(max, scale), digitsOf(habit)))
+    return `${low} to ${high}`;
   // A dash beside a minus sign would be read as one.
   return withUnit(min < 0 ? `${from} to ${to}` : `${from}–${to}`, scale);
 };

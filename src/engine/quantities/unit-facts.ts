@@ -100,8 +100,8 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     print: [
       ...printedWith('s', 'fpnum_'),
       { symbol: 'h', power: 0, factor: HOUR, from: HOUR },
-      { symbol: 'days', power: 0, factor: DAY, from: 2 * DAY },
-      { symbol: 'years', power: 0, factor: YEAR, from: YEAR },
+      { symbol: 'days', one: 'day', power: 0, factor: DAY, from: 2 * DAY },
+      { symbol: 'years', one: 'year', power: 0, factor: YEAR, from: 365 * DAY },
     ],
   },
   Hz: {
@@ -250,7 +250,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       ...alike({ power: 0 }, 'cents', 'cent', 'ct', 'c'),
       ...alike({ power: 2 }, 'semitone', 'semitones'),
     },
-    print: [printed('cents', 0)],
+    print: [{ ...printed('cents', 0), one: 'cent' }],
   },
   dB: {
     kind: 'a level',

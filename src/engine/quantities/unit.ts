@@ -33,6 +33,8 @@ export interface Scale {
 /** A unit as pages print it, and the value from which on it is the one to print. */
 export interface PrintScale extends Scale {
   symbol: string;
+  /** The symbol behind the number one, where it differs. */
+  one?: string;
   from: number;
 }
 

@@ -9,8 +9,24 @@ interface Suffix extends Scale {
   text: string;
 }
 
-/** Shortest digits that read back as the same number, without a plus sign, which addresses lose. */
-const digits = (value: number): string => String(value === 0 ? 0 : value).replace('e+', 'e');
+/** Outside of these powers of ten a row of zeros is harder to read than an exponent. */
+const SMALLEST = -7;
+const LARGEST = 15;
+
+/** The shortest digits of a number, with its decimal point moved to the left: no digit is lost. */
+const digits = (value: number, left: number): string => {
+  if (value === 0) return '0';
+  const [mantissa, exponent] = Math.abs(value).toExponential().split('e') as [string, string];
+  const power = Number(exponent) - left;
+  const sign = value < 0 ? '-' : '';
+  if (power < SMALLEST || power > LARGEST) return `${sign}${mantissa}e${String(power)}`;
+  const figures = mantissa.replace('.', '');
+  if (power < 0) return `${sign}0.${'0'.repeat(-power - 1)}${figures}`;
+  const part = figures.slice(power + 1);
+  return (
+    sign + figures.slice(0, power + 1).padEnd(power + 1, '0') + (part === '' ? '' : `.${part}`)
+  );
+};
 
 /** The prefix letter, or the unit itself, behind the numbers. */
 const suffixFor = (largest: number, unit: Unit): Suffix => {
@@ -40,7 +56,11 @@ export const writeQuantity = ({ min, typ, max }: Range, unit: Unit, bare?: strin
   const given = bare === undefined ? undefined : scaleOf(bare, unit);
   const largest = Math.max(Math.abs(min), Math.abs(max));
   const suffix = given === undefined ? suffixFor(largest, unit) : { text: '', ...given };
-  const write = (value: number): string => digits(fromSi(value, suffix));
+  const { power, factor, offset } = suffix;
+  const write = (value: number): string =>
+    factor === undefined && offset === undefined
+      ? digits(value, power)
+      : digits(fromSi(value, suffix), 0);
   if (min === max) return write(typ) + suffix.text;
   const middle = Math.abs(typ - (min + max) / 2) <= 1e-12 * Math.abs(typ);
   const values = middle ? [min, max] : [min, typ, max];

@@ -33,8 +33,12 @@ const ROUNDING = 1e-9;
 /** No policy reaches further than this, which bounds the search. */
 const FARTHEST = 1e6;
 
-/** Every series has a value within less than a decade of any number. */
+/** Searched beyond what is allowed, where every series has a value that is not allowed. */
 const ONE_DECADE = 10;
+
+/** A bound of a policy, as far as it is searched; one that is no number counts as the value. */
+const reach = (ratio: number): number =>
+  Number.isNaN(ratio) ? 1 : Math.min(FARTHEST, Math.max(1 / FARTHEST, ratio));
 
 const distance = ({ ratio }: Preferred): number => Math.abs(Math.log(ratio));
 
@@ -69,7 +73,7 @@ const explain = (ratio: number, { low, high }: ValuePolicy): string => {
  * it does not allow. Of two equally near, `at-least` puts the larger first and the others the
  * smaller.
  *
- * Values further than a million times away are not looked for.
+ * Values further than ten million times away are not looked for.
  *
  * @param value above zero, in any unit; anything else gives an empty list
  * @param policy default: within ten percent
@@ -80,9 +84,8 @@ export const nearestPreferred = (
   policy: ValuePolicy = NEARLY_THE_SAME,
 ): Preferred[] => {
   if (!(value > 0) || !Number.isFinite(value)) return [];
-  const reach = (ratio: number): number => Math.min(FARTHEST, Math.max(1 / FARTHEST, ratio));
-  const low = value * Math.min(reach(policy.low) * (1 - ROUNDING), 1 / ONE_DECADE);
-  const high = value * Math.max(reach(policy.high) * (1 + ROUNDING), ONE_DECADE);
+  const low = (value * reach(policy.low)) / ONE_DECADE;
+  const high = value * reach(policy.high) * ONE_DECADE;
   const candidates = valuesBetween(series, low, high).map((member): Preferred => {
     const ratio = member / value;
     const allowed = ratio >= policy.low - ROUNDING && ratio <= policy.high + ROUNDING;
