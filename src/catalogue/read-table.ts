@@ -1,9 +1,14 @@
 import type { z } from 'zod';
-import { firstOfEachCell, forbiddenCharacters, schemaFaults } from './cell-faults.ts';
+import {
+  firstOfEachCell,
+  forbiddenCharacters,
+  schemaFaults,
+  type CellFault,
+} from './cell-faults.ts';
 import type { Fault } from './fault.ts';
 import { readHeader } from './header.ts';
 import { readText } from './read-text.ts';
-import { splitLine, type SplitLine } from './split-line.ts';
+import { splitLine, splitLines, type SplitLine } from './split-line.ts';
 
 /** One row of a table, as it stands in its file and as its schema reads it. */
 export interface Row<Value> {
@@ -49,6 +54,15 @@ const brokenOver = (lines: readonly string[], from: number, width: number): numb
   return 0;
 };
 
+/** The cells of a line and the characters at which they start, by column; what lacks is empty. */
+const byColumn = (
+  names: readonly string[],
+  { cells, starts }: SplitLine,
+): Pick<Row<never>, 'cells' | 'columns'> => ({
+  cells: Object.fromEntries(names.map((name, at) => [name, cells[at] ?? ''])),
+  columns: Object.fromEntries(names.map((name, at) => [name, (starts[at] ?? 0) + 1])),
+});
+
 /** What is wrong with the shape of a line, so that its cells cannot be told apart for certain. */
 const shapeFault = (
   text: string,
@@ -79,6 +93,21 @@ const shapeFault = (
   };
 };
 
+/** What is wrong with the cells of a row, and the row as its schema reads it if nothing is. */
+const judge = <Schema extends z.ZodObject>(
+  cells: Readonly<Record<string, string>>,
+  schema: Schema | undefined,
+): { faults: CellFault[]; value?: z.output<Schema> } => {
+  const parsed = schema?.safeParse(cells);
+  const faults = firstOfEachCell([
+    ...forbiddenCharacters(cells),
+    ...schemaFaults(cells, parsed?.error?.issues ?? []),
+  ]);
+  return faults.length === 0 && parsed?.success === true
+    ? { faults, value: parsed.data }
+    : { faults };
+};
+
 /**
  * Reads one table: comma-separated values by RFC 4180, one record a line, the columns of the
  * schema exactly and in order, every cell as the schema has it. Never throws for what stands in
@@ -93,6 +122,7 @@ export const readTable = <Schema extends z.ZodObject>(
   const header = readHeader(file, lines[0] ?? '', Object.keys(schema.shape));
   faults.push(...header.faults);
   const rows: Row<z.output<Schema>>[] = [];
+  const splits = splitLines(lines);
 
   /** Reads the row at an index of the lines; returns how many lines it takes. */
   const readRow = (index: number): number => {
@@ -104,31 +134,23 @@ export const readTable = <Schema extends z.ZodObject>(
       faults.push({ file, line, column: 1, rule: 'blank-line', wrong, got: text, expected });
       return 1;
     }
-    const split = splitLine(text);
-    const named = header.columns.map((name, at) => [name, at] as const);
-    const cells = Object.fromEntries(named.map(([name, at]) => [name, split.cells[at] ?? '']));
-    const columns = Object.fromEntries(
-      named.map(([name, at]) => [name, (split.starts[at] ?? 0) + 1]),
-    );
+    const split = splits[index] ?? splitLine(text);
+    const { cells, columns } = byColumn(header.columns, split);
     const row: Row<z.output<Schema>> = { line, cells, columns };
     rows.push(row);
 
     const open = !split.ok && split.reason === 'open';
-    const runsOn = open ? brokenOver(lines, index, named.length) : 0;
-    const shape = shapeFault(text, split, named.length, runsOn);
+    const runsOn = open ? brokenOver(lines, index, header.columns.length) : 0;
+    const shape = shapeFault(text, split, header.columns.length, runsOn);
     if (shape !== undefined) {
       faults.push({ file, line, ...shape });
       return 1 + runsOn;
     }
-    const parsed = header.right ? schema.safeParse(cells) : undefined;
-    const cellFaults = firstOfEachCell([
-      ...forbiddenCharacters(cells),
-      ...schemaFaults(cells, parsed?.error?.issues ?? []),
-    ]);
-    for (const { name, ...fault } of cellFaults) {
+    const judged = judge(cells, header.right ? schema : undefined);
+    for (const { name, ...fault } of judged.faults) {
       faults.push({ file, line, column: columns[name] ?? 1, got: cells[name] ?? '', ...fault });
     }
-    if (parsed?.success === true && cellFaults.length === 0) row.value = parsed.data;
+    if (judged.value !== undefined) row.value = judged.value;
     return 1;
   };
 

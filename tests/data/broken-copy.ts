@@ -1,6 +1,6 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { checkFolder, type Fault } from '../../src/catalogue/index.ts';
 
 /** The data of this project, which the copies are made of. */
@@ -67,19 +67,33 @@ export const findRow = (text: string, pick: Pick): CellsOfRow => {
   return found;
 };
 
-export const realText = (file: string): string => readFileSync(join(realFolder, file), 'utf8');
+/** The tables as they were when the tests began, so that copies and originals always agree. */
+const originals: ReadonlyMap<string, Uint8Array> = new Map(
+  readdirSync(realFolder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.csv'))
+    .map((file) => [file, readFileSync(join(realFolder, file))]),
+);
 
-/** Runs something on a copy of the real data in which some files are replaced or, at null, gone. */
-export const onCopy = <Result>(
-  files: Readonly<Record<string, string | Uint8Array | null>>,
-  run: (folder: string) => Result,
-): Result => {
+export const realBytes = (file: string): Uint8Array => {
+  const bytes = originals.get(file);
+  if (bytes === undefined) throw new Error(`no table ${file}`);
+  return bytes;
+};
+
+export const realText = (file: string): string => new TextDecoder().decode(realBytes(file));
+
+/** Contents of some files of a copy; null for a file that is not there. */
+export type Changes = Readonly<Record<string, string | Uint8Array | null>>;
+
+/** Runs something on a copy of the real data in which some files are changed. */
+export const onCopy = <Result>(changes: Changes, run: (folder: string) => Result): Result => {
   const folder = mkdtempSync(join(tmpdir(), 'data-'));
   try {
-    cpSync(realFolder, folder, { recursive: true });
-    for (const [file, content] of Object.entries(files)) {
-      if (content === null) rmSync(join(folder, file));
-      else writeFileSync(join(folder, file), content);
+    for (const [file, original] of originals) {
+      const content = changes[file] === undefined ? original : changes[file];
+      if (content === null) continue;
+      mkdirSync(dirname(join(folder, file)), { recursive: true });
+      writeFileSync(join(folder, file), content);
     }
     return run(folder);
   } finally {
@@ -91,7 +105,11 @@ export const onCopy = <Result>(
 export const placeOf = ({ file, line, column, rule }: Fault): string =>
   `${file}:${line}:${column}: ${rule}`;
 
-/** Places of all faults of a copy. */
-export const faultsOfCopy = (
-  files: Readonly<Record<string, string | Uint8Array | null>>,
-): string[] => onCopy(files, (folder) => checkFolder(folder).map(placeOf));
+const placesOfCopy = (changes: Changes): string[] =>
+  onCopy(changes, (folder) => checkFolder(folder).map(placeOf));
+
+const before = new Set(placesOfCopy({}));
+
+/** Places of the faults that changes bring about. */
+export const newFaults = (changes: Changes): string[] =>
+  placesOfCopy(changes).filter((place) => !before.has(place));

@@ -1,6 +1,4 @@
-import { valuesOf } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
-import { byId } from './lookups.ts';
 
 const rule = 'unused-condition';
 
@@ -9,11 +7,16 @@ export const conditionsUsed: Check = {
   about: 'Every condition of a position is reckoned with by a demand on it.',
   needs: ['demands.csv', 'findings.csv', 'conditions.csv'],
   check: (tables) => {
-    const findings = byId(valuesOf(tables, 'findings.csv'));
+    const conditionsOf = new Map(
+      tables['findings.csv'].rows.map(({ cells }) => [
+        cells['id'],
+        (cells['conditions'] ?? '').split(';'),
+      ]),
+    );
     const used = new Set(
-      valuesOf(tables, 'demands.csv').flatMap(({ position, finding, limit_of: limitOf }) =>
-        [...(findings.get(finding)?.conditions ?? []), limitOf].map(
-          (condition) => `${position} ${condition}`,
+      tables['demands.csv'].rows.flatMap(({ cells }) =>
+        [...(conditionsOf.get(cells['finding']) ?? []), cells['limit_of']].map(
+          (condition) => `${cells['position']} ${condition}`,
         ),
       ),
     );

@@ -29,18 +29,19 @@ const mayDiffer = (series: string, exact: number): number =>
 
 const oneSeries = (series: string, rows: readonly SeriesRow[]): Fault[] => {
   const size = sizeOf(series);
-  const faults: Fault[] = [];
   const gap = rows.findIndex((row, index) => row.value.position !== index + 1);
   const gapped = rows[gap];
-  const last = rows.at(-1);
   if (gapped !== undefined) {
-    faults.push(
+    return [
       cellFault(rule, 'e-series.csv', gapped, 'position', {
         wrong: `positions of ${series} are not numbered from 1 without a gap`,
         expected: String(gap + 1),
       }),
-    );
-  } else if (last !== undefined && rows.length !== size) {
+    ];
+  }
+  const faults: Fault[] = [];
+  const last = rows.at(-1);
+  if (last !== undefined && rows.length !== size) {
     faults.push(
       cellFault(rule, 'e-series.csv', last, 'position', {
         wrong: `${series} has ${rows.length} values`,
@@ -112,7 +113,7 @@ export const eSeries: Check = {
   check: (tables) => {
     const bySeries = groupBy(goodRows(tables, 'e-series.csv'), (row) => row.value.series);
     const rowsOf = (series: string): SeriesRow[] => bySeries.get(series) ?? [];
-    return families.flatMap((family) =>
+    const faults = families.flatMap((family) =>
       family.flatMap((series, index) => {
         const larger = family[index + 1];
         return [
@@ -124,5 +125,8 @@ export const eSeries: Check = {
         ];
       }),
     );
+    // A value that is wrong in its own series is hardly ever in the larger one: said once.
+    const lines = faults.map(({ line }) => line);
+    return faults.filter(({ line }, index) => line === 1 || lines.indexOf(line) === index);
   },
 };

@@ -16,7 +16,8 @@ export const marketVoltages: Check = {
     const rated = valuesOf(tables, 'voltages.csv');
     const types = byId(valuesOf(tables, 'types.csv'));
     return goodRows(tables, 'market.csv').flatMap((row) => {
-      const family = types.get(row.value.type)?.family ?? '';
+      const family = types.get(row.value.type)?.family;
+      if (family === undefined) return [];
       const fits = (volts: number): boolean =>
         rated.some(
           (voltage) =>
