@@ -40,9 +40,8 @@ const collect = (unit: Unit): Words => {
   }
   for (const [word, scale] of Object.entries(facts.words)) exact.set(word, scale);
   const folded = new Map<string, Scale>();
+  // What is listed by hand comes last and decides: mf is the old microfarad, not a millifarad.
   for (const [word, scale] of exact) folded.set(word.toLowerCase(), scale);
-  // What is listed by hand decides over what a prefix makes: mf is the old microfarad.
-  for (const [word, scale] of Object.entries(facts.words)) folded.set(word.toLowerCase(), scale);
   if (facts.prefixAlone) {
     for (const prefix of facts.prefixes) {
       if (prefix === 'f') continue;

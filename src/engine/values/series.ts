@@ -20,9 +20,9 @@ export const inDecade = (value: number, decade: number): number =>
 export const valuesBetween = (series: SeriesName, low: number, high: number): number[] => {
   if (!(low > 0) || !(high >= low) || !Number.isFinite(high)) return [];
   const values: number[] = [];
-  // One decade more at either end, as a logarithm may round to the wrong side of a power of ten.
-  const first = Math.floor(Math.log10(low)) - 1;
-  const last = Math.floor(Math.log10(high)) + 1;
+  // Rounded outwards: the logarithm of a power of ten need not come out whole everywhere.
+  const first = Math.floor(Math.log10(low));
+  const last = Math.ceil(Math.log10(high));
   for (let decade = first; decade <= last; decade += 1)
     for (const value of decadeOf(series)) {
       const member = inDecade(value, decade);

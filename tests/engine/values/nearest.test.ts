@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -99,6 +101,33 @@ describe('old values that are made no more', () => {
   });
 });
 
+describe('what others publish about the series', () => {
+  interface Statement {
+    kind: string;
+    series: SeriesName;
+    of: string;
+    expected: string;
+    source: string;
+  }
+  const table = new URL('../../published/e-series.csv', import.meta.url);
+  const statements: Statement[] = parse(readFileSync(table, 'utf8'), { columns: true });
+  const nearest = statements.filter(({ kind }) => kind === 'nearest');
+  const member = statements.filter(({ kind }) => kind === 'member');
+
+  test.each(nearest)(
+    'nearest to $of in $series is $expected ($source)',
+    ({ series, of, expected }) => {
+      const [best] = nearestPreferred(Number(of), series, within(0.5, 2));
+      expect((best?.value ?? NaN) / Number(expected)).toBeCloseTo(1, 9);
+    },
+  );
+
+  test.each(member)('$of in $series: $expected ($source)', ({ series, of, expected }) => {
+    const exact = nearestPreferred(Number(of), series, same(1, 1)).some(({ allowed }) => allowed);
+    expect(exact).toBe(expected === 'yes');
+  });
+});
+
 describe('in every series', () => {
   const series = fc.constantFrom(...SERIES_NAMES);
   const value = fc
@@ -173,6 +202,13 @@ describe('in every series', () => {
         },
       ),
     );
+  });
+
+  test('a power of ten is a member of every decade', () => {
+    for (let decade = -300; decade <= 300; decade += 1) {
+      const value = Number(`1e${String(decade)}`);
+      expect(valuesBetween('E3', value, value)).toEqual([value]);
+    }
   });
 
   test('values between two limits are in order and hold both ends', () => {
