@@ -28,7 +28,10 @@ export const number = z
 /** A number, or nothing. */
 export const optionalNumber = z
   .string()
-  .refine((cell) => cell === '' || NUMBER.test(cell), 'expected a number such as 0.05, or nothing')
+  .refine(
+    (cell) => cell === '' || (NUMBER.test(cell) && Number.isFinite(Number(cell))),
+    'expected a number such as 0.05, or nothing',
+  )
   .transform((cell) => (cell === '' ? undefined : Number(cell)));
 
 /** A number above zero. */
@@ -54,7 +57,10 @@ export const idList = list.refine(
 
 /** Numbers joined by `;`. */
 export const numberList = list
-  .refine((items) => items.every((item) => NUMBER.test(item)), 'expected numbers joined by semicolons')
+  .refine(
+    (items) => items.every((item) => NUMBER.test(item) && Number.isFinite(Number(item))),
+    'expected numbers joined by semicolons',
+  )
   .transform((items) => items.map(Number));
 
 /** `yes` or `no`. */

@@ -142,6 +142,13 @@ const figures: Omit<BrokenCell, 'file'>[] = [
     rule: 'basis',
   },
   {
+    what: 'published, without a place in the source',
+    pick: (row) => row['basis'] === 'published',
+    column: 'locator',
+    to: '',
+    rule: 'locator',
+  },
+  {
     what: 'a basis that there is not',
     pick: any,
     column: 'basis',

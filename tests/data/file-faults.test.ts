@@ -304,7 +304,7 @@ describe('rows that contradict or miss each other', () => {
     ['a document that nobody saw', 'data-sheet', 'not-seen'],
   ])('published in %s', (_, kind, seen) => {
     const source = `invented,Invented,,,${kind},,${seen}`;
-    const row = 'sample-hold,film-unknown,seldom,invented,,published,';
+    const row = 'sample-hold,film-unknown,seldom,invented,page 1,published,';
     const order = headerOf('unlikely-pairs.csv').startsWith('type')
       ? row.replace('sample-hold,film-unknown', 'film-unknown,sample-hold')
       : row;

@@ -100,6 +100,13 @@ describe('a faulty table', () => {
       ],
     ],
     [
+      'a number that a computer cannot hold',
+      `${header}a,1e999,x\n`,
+      [
+        'things.csv:2:3: cell: value is not as it should be; got "1e999"; expected a number such as 0.05, or nothing',
+      ],
+    ],
+    [
       'a cell over two lines, and a fault after it',
       `${header}a,1,"x\ny"\nB,2,z\n`,
       [

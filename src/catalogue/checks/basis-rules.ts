@@ -9,7 +9,7 @@ const carriesFigures: readonly string[] = publishedKinds;
 
 export const basisRules: Check = {
   id: rule,
-  about: 'Only what was seen in a document that may carry figures is called published.',
+  about: 'What is called published was seen at a named place of a document that may carry figures.',
   needs: ['sources.csv'],
   check: (tables) => {
     const sources = byId(valuesOf(tables, 'sources.csv'));
@@ -23,7 +23,14 @@ export const basisRules: Check = {
         if (!carriesFigures.includes(source.kind)) {
           return [fault(`published in a source of kind ${source.kind}`)];
         }
-        return source.seen === 'not-seen' ? [fault('published in a source that nobody saw')] : [];
+        if (source.seen === 'not-seen') return [fault('published in a source that nobody saw')];
+        if (row.cells['locator'] !== '') return [];
+        return [
+          cellFault('locator', file, row, 'locator', {
+            wrong: 'published, but not where',
+            expected: 'a table, clause or heading of the source',
+          }),
+        ];
       }),
     );
   },
