@@ -1,22 +1,26 @@
 import type { Reference, Table } from './tables.ts';
 import {
-  ambiguityRow,
-  bodyMarkRow,
-  bodyRow,
   class1CodeRow,
   class1SignRow,
   class2CodeRow,
   class2SignRow,
+  temperatureSystemRow,
+} from './marking-temperatures.ts';
+import {
+  ambiguityRow,
+  bodyMarkRow,
   climateLetterRow,
   dateSchemeRow,
   dateSignRow,
   dielectricCodeRow,
+  safetyClassRow,
+} from './marking-words.ts';
+import {
+  bodyRow,
   mantissaLetterRow,
   multiplierRow,
   oldMantissaRow,
   pointLetterRow,
-  safetyClassRow,
-  temperatureSystemRow,
   toleranceLetterRow,
   unitWordRow,
   valueFormRow,
@@ -61,7 +65,7 @@ export const markingTables = {
   'markings/point-letters.csv': {
     name: 'pointLetters',
     row: pointLetterRow,
-    key: ['letter', 'quantity', 'factor'],
+    key: ['letter', 'quantity', 'factor', 'places'],
     references: [source, bodies],
     about: 'Letters that stand for the decimal point and name the unit.',
   },

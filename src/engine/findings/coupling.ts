@@ -5,8 +5,20 @@ import type { Part } from '../assessment/parts.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 import { serviceCapacitance } from './service-capacitance.ts';
 
+/**
+ * Highest corner allowed: the lowest frequency to pass; or, where the old part's marked value gave
+ * a higher corner by design, that of the smallest value that the position allows.
+ */
+const highestCorner = (circumstances: Circumstances): number => {
+  const { original, position } = circumstances;
+  const load = conditionOf(circumstances, 'load').typ;
+  const least = original.capacitance * position.value_low;
+  return Math.max(conditionOf(circumstances, 'frequency').typ, 1 / (2 * Math.PI * load * least));
+};
+
 /** Corner frequency over tolerance, temperature, ageing and bias. */
 export const corner: FindingModel = {
+  limit: (circumstances) => ({ high: highestCorner(circumstances) }),
   measure: (part, circumstances) => {
     const { capacitance, properties } = serviceCapacitance(part, circumstances);
     return {

@@ -1,6 +1,7 @@
 import type { FindingId } from '../catalogue.ts';
 import { corner, distortion } from './coupling.ts';
 import { ageing, drift, pitchDrift } from './drift.ts';
+import { body, leadPitch } from './fit.ts';
 import { absorption, droop } from './hold.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
 import { loss } from './loss.ts';
@@ -37,4 +38,6 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   impedance,
   microphony,
   pulse,
+  'lead-pitch': leadPitch,
+  body,
 };

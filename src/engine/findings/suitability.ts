@@ -1,3 +1,4 @@
+import type { OfferRow } from '../../schemas/types.ts';
 import type { Circumstances, FindingModel, Outcome } from './model.ts';
 import { plain, rangeOf } from './model.ts';
 import type { Part } from '../assessment/parts.ts';
@@ -39,18 +40,20 @@ export const safetyClass: FindingModel = {
   },
 };
 
+/** Share by which a value may lie outside an offer's band: rounding only. */
+const ROUNDING = 1e-4;
+
+/** Whether an offer covers a part's type, value and rating. */
+export const covers = (offer: OfferRow, part: Part): boolean =>
+  offer.type === part.type &&
+  offer.c_min <= part.capacitance * (1 + ROUNDING) &&
+  offer.c_max >= part.capacitance * (1 - ROUNDING) &&
+  offer.voltages.includes(part.ratedVoltage);
+
 /** Whether such a part is made today. */
 export const availability: FindingModel = {
   measure: (part, { catalogue }) =>
-    catalogue.offers.some(
-      (offer) =>
-        offer.type === part.type &&
-        offer.c_min <= part.capacitance * 1.0001 &&
-        offer.c_max >= part.capacitance * 0.9999 &&
-        offer.voltages.includes(part.ratedVoltage),
-    )
-      ? SUITS
-      : DOES_NOT,
+    catalogue.offers.some((offer) => covers(offer, part)) ? SUITS : DOES_NOT,
   working: (part, circumstances, value) => {
     if (value.typ > 0) return 'not made in this value and voltage';
     return typeOf(part, circumstances)?.market === 'niche'

@@ -1,0 +1,80 @@
+import { h } from '../markup/node.ts';
+import { toDom } from '../markup/to-dom.ts';
+import { answerMarkup } from '../search/answer.ts';
+import { cataloguePart } from './catalogue-part.ts';
+import { searchWords, type Hit } from './word-search.ts';
+
+/** The box on the first page: answers while someone types, and keeps the text in the address. */
+
+const box = document.querySelector<HTMLInputElement>('#box');
+const atOnce = document.querySelector<HTMLElement>('#at-once');
+const pages = document.querySelector<HTMLElement>('#pages');
+
+const KEY = 'q';
+
+const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
+  const list = h(
+    'section',
+    { class: 'answer-part' },
+    h('h2', {}, 'Pages'),
+    h(
+      'ul',
+      { class: 'plain-list' },
+      ...hits.map(({ url, title, excerpt }) =>
+        h('li', {}, h('a', { href: url }, title), ' ', h('small', { class: 'quiet' }, excerpt)),
+      ),
+    ),
+  );
+  place.replaceChildren(...(hits.length > 0 ? [toDom(list)] : []));
+};
+
+const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
+  cataloguePart('reading').then(
+    (catalogue) => {
+      // Typing may have gone on while the data came.
+      if (box?.value !== text) return;
+      answerPlace.replaceChildren(...answerMarkup(catalogue, text).map((piece) => toDom(piece)));
+    },
+    () => {
+      answerPlace.textContent = 'The data could not be fetched; please try again.';
+    },
+  );
+  if (text.trim().length < 2) {
+    pagePlace.replaceChildren();
+    return;
+  }
+  searchWords(text).then(
+    (hits) => {
+      if (hits !== undefined && box?.value === text) showHits(pagePlace, hits);
+    },
+    () => {
+      pagePlace.textContent = 'The index of pages could not be fetched.';
+    },
+  );
+};
+
+const keepInAddress = (text: string): void => {
+  const query = text.trim() === '' ? '' : `?${new URLSearchParams({ [KEY]: text }).toString()}`;
+  history.replaceState(null, '', `${location.pathname}${query}`);
+};
+
+if (box !== null && atOnce !== null && pages !== null) {
+  const update = (): void => {
+    document.body.toggleAttribute('data-asked', box.value.trim() !== '');
+    answer(box.value, atOnce, pages);
+  };
+  box.addEventListener('input', () => {
+    keepInAddress(box.value);
+    update();
+  });
+  box.form?.addEventListener('submit', (event) => {
+    event.preventDefault();
+    update();
+  });
+  box.addEventListener('focus', () => void cataloguePart('reading').catch(() => undefined), {
+    once: true,
+  });
+  const asked = new URLSearchParams(location.search).get(KEY) ?? '';
+  if (asked !== '') box.value = asked.slice(0, box.maxLength);
+  if (box.value !== '') update();
+}

@@ -1,0 +1,56 @@
+import { href } from '../components/links.ts';
+
+/** One page that the word search found. */
+export interface Hit {
+  url: string;
+  title: string;
+  /** Words round the match. */
+  excerpt: string;
+}
+
+/** The part of the search library that is used here. */
+interface SearchLibrary {
+  init: () => Promise<void>;
+  debouncedSearch: (
+    text: string,
+    options?: object,
+    wait?: number,
+  ) => Promise<{ results: { data: () => Promise<FoundPage> }[] } | null>;
+}
+
+interface FoundPage {
+  url: string;
+  meta: Record<string, string>;
+  plain_excerpt: string;
+}
+
+const PAGES = 6;
+const WAIT_MS = 150;
+
+let library: Promise<SearchLibrary> | undefined;
+
+const loadLibrary = async (): Promise<SearchLibrary> => {
+  // The library is written into the site after the build, so its address is not known to it.
+  const address = new URL(href('/pagefind/pagefind.js'), location.href).href;
+  const loaded = (await import(/* @vite-ignore */ address)) as SearchLibrary;
+  await loaded.init();
+  return loaded;
+};
+
+/**
+ * Pages that hold the words of a text, best first; nothing where newer typing has overtaken it.
+ * @throws where the index cannot be fetched
+ */
+export const searchWords = async (text: string): Promise<Hit[] | undefined> => {
+  library ??= loadLibrary();
+  // A failure, such as no network, is not kept: the next text tries again.
+  library.catch(() => (library = undefined));
+  const found = await (await library).debouncedSearch(text, {}, WAIT_MS);
+  if (found === null) return undefined;
+  const pages = await Promise.all(found.results.slice(0, PAGES).map((result) => result.data()));
+  return pages.map(({ url, meta, plain_excerpt }) => ({
+    url,
+    title: meta['title'] ?? url,
+    excerpt: plain_excerpt,
+  }));
+};

@@ -1,0 +1,62 @@
+import type { Catalogue } from '../engine/index.ts';
+import type { PositionRow } from '../schemas/positions.ts';
+import type { TypeRow } from '../schemas/types.ts';
+
+/** Words that say nothing about which type or position is meant. */
+const EMPTY_WORDS = new Set(
+  'a an and at by can cap capacitor capacitors caps for from in into is it me my of on or part replace replaced replacement replaces replacing stand stand-in substitute swap the to what which with'.split(
+    ' ',
+  ),
+);
+
+/** Lower-case words of a text that can tell something, without plural endings. */
+export const tellingWords = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word.length > 1 && !EMPTY_WORDS.has(word))
+    .map((word) => (word.length > 3 ? word.replace(/(?<!s)s$/, '') : word));
+
+const bagOf = (texts: readonly string[]): Set<string> => new Set(texts.flatMap(tellingWords));
+
+/** Shortest beginning of a word that is taken for it while someone types. */
+const SHORTEST_STEM = 3;
+
+const matches = (word: string, bag: ReadonlySet<string>): boolean =>
+  bag.has(word) ||
+  (word.length >= SHORTEST_STEM && [...bag].some((candidate) => candidate.startsWith(word)));
+
+/** Share of the query's words found, weighed against how many words the name has besides. */
+const score = (words: readonly string[], bag: ReadonlySet<string>): number => {
+  const found = words.filter((word) => matches(word, bag)).length;
+  return found === 0 ? 0 : found + 1 / (1 + bag.size);
+};
+
+const best = <Row>(
+  rows: readonly Row[],
+  words: readonly string[],
+  bag: (row: Row) => Set<string>,
+): Row[] => {
+  const scored = rows
+    .map((row) => ({ row, score: score(words, bag(row)) }))
+    .filter((one) => one.score > 0)
+    .toSorted((a, b) => b.score - a.score);
+  const top = Math.floor(scored[0]?.score ?? 0);
+  return scored.filter((one) => Math.floor(one.score) === top).map((one) => one.row);
+};
+
+/** Types and positions that a text names, those with most of its words first. */
+export const findNames = (
+  catalogue: Catalogue,
+  text: string,
+): { types: TypeRow[]; positions: PositionRow[] } => {
+  const words = tellingWords(text);
+  return {
+    types: best(Object.values(catalogue.types), words, (row) =>
+      bagOf([row.name, row.short_name, row.family, row.id]),
+    ),
+    positions: best(Object.values(catalogue.positions), words, (row) =>
+      bagOf([row.name, row.id, ...row.also_called]),
+    ),
+  };
+};
