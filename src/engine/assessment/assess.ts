@@ -47,7 +47,7 @@ const scorePart = <P extends Part>(part: P, { circumstances, demands }: Setting)
   score(
     part,
     demands.map((demand) => judge(demand, part, circumstances)),
-    circumstances.original.capacitance,
+    circumstances,
   );
 
 const WEIGHTS = ['hard', 'strong', 'mild'];

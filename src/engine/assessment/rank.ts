@@ -1,3 +1,4 @@
+import type { Circumstances } from '../findings/model.ts';
 import type { Part } from './parts.ts';
 import type { Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';
@@ -51,25 +52,35 @@ const valueDistance = (part: Part, old: number): number =>
   Math.round(Math.abs(Math.log10(part.capacitance / old)) * 10);
 
 /**
- * What a part is ordered by: verdict, the worst hard margin, the worst strong margin, the mean of
- * the strong and of the mild ones, closeness to the old value, then the looser tolerance and the
- * lower rating, which are easier to buy and smaller.
+ * What a part is ordered by: verdict, the worst hard margin, the worst strong margin, whether it is
+ * stocked, the mean of the strong and of the mild margins, closeness to the old value, then the
+ * looser tolerance and the lower rating, which are easier to buy and smaller.
  */
-const orderOf = (part: Part, judged: Judged[], verdict: Verdict, old: number): number[] => [
+const orderOf = (
+  part: Part,
+  judged: Judged[],
+  verdict: Verdict,
+  { catalogue, original }: Circumstances,
+): number[] => [
   verdictOrder.indexOf(verdict),
   -worstMargin(judged, 'hard'),
   -worstMargin(judged, 'strong'),
+  Number(catalogue.types[part.type]?.market !== 'current'),
   -meanMargin(judged, 'strong'),
   -meanMargin(judged, 'mild'),
-  valueDistance(part, old),
+  valueDistance(part, original.capacitance),
   -part.tolerance.plus,
   part.ratedVoltage,
 ];
 
 /** A part with its verdict and its place in the order. */
-export const score = <P extends Part>(part: P, judged: Judged[], old: number): Scored<P> => {
+export const score = <P extends Part>(
+  part: P,
+  judged: Judged[],
+  circumstances: Circumstances,
+): Scored<P> => {
   const verdict = judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
-  return { part, judged, verdict, order: orderOf(part, judged, verdict, old) };
+  return { part, judged, verdict, order: orderOf(part, judged, verdict, circumstances) };
 };
 
 /** Compares two scored parts; the better one first. */

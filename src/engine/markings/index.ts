@@ -1,2 +1,20 @@
-export const readMarking = (): never[] => [];
-export type { Hints, Reading } from './reading.ts';
+export { readMarking, type MarkingCatalogue } from './read-marking.ts';
+export type {
+  Climate,
+  Evidence,
+  Hints,
+  Reading,
+  ReadingKind,
+  Sureness,
+  TemperatureCharacteristic,
+  Tolerance,
+} from './reading.ts';
+export { readToleranceLetter, type ToleranceMeaning } from './tolerances.ts';
+export {
+  readTemperatureCharacteristic,
+  sayCharacteristic,
+  type TemperatureMeaning,
+} from './temperatures.ts';
+export { readVoltageCode, type VoltageMeaning } from './voltages.ts';
+export { readDateCode, type DateMeaning } from './dates.ts';
+export { readClimate } from './climate.ts';
