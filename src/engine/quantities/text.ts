@@ -5,6 +5,8 @@ export const plainText = (text: string): string =>
     .replace(/\u03bc/gu, 'µ')
     .replace(/\u2126/gu, 'Ω')
     .replace(/º/gu, '°')
+    // A digit behind a unit of length is a power; 4m3 stays what it is.
+    .replace(/(?<=[cmd/ ]m)3(?![\d.,])/gu, '³')
     .replace(/[\u2212\u2011\u2010\ufe63\uff0d]/gu, '-')
     .replace(/\u2044|\u2215/gu, '/');
 

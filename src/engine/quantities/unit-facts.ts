@@ -1,5 +1,5 @@
-import { SLOPES } from './slopes.ts';
-import { alike, printed, printedWith } from './unit.ts';
+import { DERIVED_UNIT_FACTS } from './derived-unit-facts.ts';
+import { alike, printed, printedWith, unprefixed } from './unit.ts';
 import type { Unit, UnitFacts } from './unit.ts';
 
 /** Speed of light in vacuum, m/s, exact by definition. */
@@ -13,8 +13,6 @@ const DAY = 24 * HOUR;
 /** Of 365.25 days. */
 const YEAR = 365.25 * DAY;
 const INCH = 0.0254;
-
-const unprefixed = { prefixed: [], prefixes: '', prefixAlone: false };
 
 /**
  * Every unit with the ways in which people write it. Keys of `words` are as `unitKey` leaves them:
@@ -144,19 +142,6 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     },
     print: [printed('K', 0)],
   },
-  '1/K': {
-    kind: 'a temperature coefficient',
-    signed: true,
-    usual: 'ppm/K',
-    suggest: 'ppm/K',
-    ...unprefixed,
-    words: {
-      ...alike({ power: -6 }, 'ppm/K', 'ppm/°C', 'ppm/℃', 'ppm/C', 'ppm/degC', 'ppm'),
-      ...alike({ power: -2 }, '%/K', '%/°C', '%/℃', '%/C', '%/degC'),
-      ...alike({ power: 0 }, '/K', '/°C', 'K⁻¹'),
-    },
-    print: [printed('ppm/K', -6)],
-  },
   fraction: {
     kind: 'a percentage',
     signed: true,
@@ -219,27 +204,6 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     words: {},
     print: printedWith('J', 'num_k'),
   },
-  'V/s': {
-    kind: 'a rate of voltage change',
-    signed: true,
-    usual: 'V/us',
-    suggest: 'V/µs or V/s',
-    ...unprefixed,
-    words: SLOPES,
-    print: [printed('mV/s', -3), printed('V/s', 0), printed('V/µs', 6, 1e4)],
-  },
-  'V/octave': {
-    kind: 'a pitch scale',
-    signed: true,
-    usual: 'V/octave',
-    suggest: 'V/octave',
-    ...unprefixed,
-    words: {
-      ...alike({ power: 0 }, 'V/octave', 'V/oct', 'volt/octave', 'volts/octave'),
-      ...alike({ power: -3 }, 'mV/octave', 'mV/oct'),
-    },
-    print: [printed('V/octave', 0)],
-  },
   cents: {
     kind: 'a pitch interval',
     signed: true,
@@ -282,6 +246,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     },
     print: [printed('×', 0)],
   },
+  ...DERIVED_UNIT_FACTS,
 };
 
 /** Every unit that the engine reckons in. */

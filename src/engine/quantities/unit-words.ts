@@ -25,7 +25,8 @@ export const unitKey = (written: string): string =>
     .replace(/[\s.]/g, '')
     .replace(/µ/g, 'u')
     .replace(/Ω/g, 'ohm')
-    .replace(/[·⋅]/g, '*');
+    .replace(/[·⋅]/g, '*')
+    .replace(/m3$/, 'm³');
 
 const collect = (unit: Unit): Words => {
   const facts = UNIT_FACTS[unit];
@@ -73,7 +74,7 @@ export const pointLetters = (unit: Unit): string => {
   return [...new Set([...letters, ...capitals, ...bases, ...smalls, 'µ'])].join('');
 };
 
-const WORD_CHARACTER = /[\p{L}µΩ°%‰℃⁻¹]/u;
+const WORD_CHARACTER = /[\p{L}µΩ°%‰℃⁻¹³]/u;
 
 /** The longest unit of the wanted kind at the start of a text. */
 export const findUnit = (text: string, unit: Unit): FoundUnit | undefined => {

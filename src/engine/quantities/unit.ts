@@ -12,10 +12,12 @@ export type Unit =
   | 'fraction'
   | 'H'
   | 'm'
+  | 'm3'
   | 'W'
   | 'J'
   | 'V/s'
   | 'V/octave'
+  | 'F*V/m3'
   | 'cents'
   | 'dB'
   | 'grade'
@@ -89,6 +91,9 @@ export const PREFIX_WORDS: Readonly<Record<string, string>> = {
 /** One scale under many spellings. */
 export const alike = (scale: Scale, ...spellings: string[]): Record<string, Scale> =>
   Object.fromEntries(spellings.map((spelling) => [spelling, scale]));
+
+/** What a unit without prefixes has in their place. */
+export const unprefixed = { prefixed: [], prefixes: '', prefixAlone: false };
 
 /** A printed unit that takes over from its own size on. */
 export const printed = (symbol: string, power: number, from = 10 ** power): PrintScale => ({
