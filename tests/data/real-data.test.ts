@@ -1,9 +1,12 @@
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { capacitances } from '../../src/catalogue/checks/capacitance-bounds.ts';
 import { checks } from '../../src/catalogue/checks/index.ts';
+import { orders } from '../../src/catalogue/checks/number-order.ts';
 import { dataFolder } from '../../src/catalogue/data-folder.ts';
 import { checkFolder, loadCatalogue, printFault } from '../../src/catalogue/index.ts';
+import { tables } from '../../src/schemas/tables.ts';
 import { realFolder } from './broken-copy.ts';
 
 describe('the data of this project', () => {
@@ -61,4 +64,10 @@ describe('the data folder', () => {
 
 test('every rule says what it asks', () => {
   for (const { about } of checks) expect(about).toMatch(/^[A-Z].+\.$/);
+});
+
+test('rules name columns that their tables have', () => {
+  for (const { file, columns } of [...orders, ...capacitances]) {
+    expect(Object.keys(tables[file].row.shape)).toEqual(expect.arrayContaining([...columns]));
+  }
 });

@@ -7,7 +7,7 @@ const rule = 'out-of-bounds';
 const CAPACITANCE = { smallest: 1e-13, largest: 1 };
 
 /** Columns that hold a capacitance in farad. */
-const capacitances: readonly { file: TableName; columns: readonly string[] }[] = [
+export const capacitances: readonly { file: TableName; columns: readonly string[] }[] = [
   { file: 'types.csv', columns: ['old_c_min', 'old_c_max'] },
   { file: 'market.csv', columns: ['c_min', 'c_max'] },
   { file: 'positions.csv', columns: ['reference_c', 'usual_c_min', 'usual_c_max'] },

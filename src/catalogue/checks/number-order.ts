@@ -12,7 +12,7 @@ interface Order {
   strict?: true;
 }
 
-const orders: readonly Order[] = [
+export const orders: readonly Order[] = [
   { file: 'figures.csv', columns: ['min', 'typ', 'max'] },
   { file: 'conditions.csv', columns: ['min', 'typ', 'max'] },
   { file: 'demands.csv', columns: ['limit', 'limit_high'] },
