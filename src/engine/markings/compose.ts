@@ -36,6 +36,12 @@ const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
   );
 };
 
+/** Whether the voltage is lower than parts with such a value have. */
+const voltageTooLow = (parse: Parse): boolean =>
+  said(parse, 'voltage').some(
+    (content) => content.rated && content.volts.typ < (parse.value?.voltsFrom ?? 0),
+  );
+
 /** What a hint makes of a list that the tokens agree on. */
 const hinted = (
   hint: string | undefined,
@@ -55,10 +61,21 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number => {
     parse.score +
     (parse.value === undefined ? weights.noValue : 0) +
     (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+    (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
     hinted(hints.body, parse.bodies, weights.bodyAgrees, weights.bodyDiffers) +
     hinted(hints.origin, parse.origins, weights.originAgrees, weights.originDiffers) +
     (hints.kind === undefined || hints.kind === kind ? 0 : weights.kindDiffers)
   );
+};
+
+/** Those of some types that the bodies of a reading can be, or all where that leaves none. */
+const ofBodies = (lexicon: Lexicon, parse: Parse, types: readonly TypeId[]): TypeId[] => {
+  const families = bodiesOf(lexicon, parse).map((row) => row.family);
+  const fitting = types.filter((type) => {
+    const family = lexicon.types[type]?.family;
+    return family === undefined || families.includes(family);
+  });
+  return fitting.length === 0 ? [...types] : fitting;
 };
 
 /** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
@@ -72,7 +89,9 @@ const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
   );
   const types = agreed ?? [...new Set(ordered.flatMap((token) => token.types))];
   const { body } = lexicon.hints;
-  if (types.length > 0) return [...types];
+  const { type } = lexicon.hints;
+  if (type !== undefined && (types.length === 0 || types.includes(type))) return [type];
+  if (types.length > 0) return ofBodies(lexicon, parse, types);
   const bodies = body === undefined ? (parse.bodies.length === 1 ? parse.bodies : []) : [body];
   return lexicon.tables.bodies.filter((row) => bodies.includes(row.id)).flatMap((row) => row.types);
 };
@@ -112,52 +131,63 @@ const overTemperature = (
   };
 };
 
-const voltageOf = (parse: Parse): Pick<Reading, 'ratedVoltage' | 'voltageKind'> => {
-  const rated = said(parse, 'voltage').find((content) => content.rated);
-  if (rated === undefined) return {};
+/** A property, left out where it has no value. */
+const given = <Key extends string, Value>(
+  key: Key,
+  value: Value | undefined,
+): Partial<Record<Key, Value>> =>
+  value === undefined ? {} : ({ [key]: value } as Record<Key, Value>);
+
+const valueOf = (parse: Parse, tolerance: Tolerance | undefined) => {
+  const value = said(parse, 'capacitance')[0]?.value;
+  const resistance = said(parse, 'resistance')[0]?.value;
+  const characteristic = said(parse, 'temperature')[0]?.characteristic;
   return {
-    ratedVoltage: rated.volts,
-    ...(rated.kind === undefined ? {} : { voltageKind: rated.kind }),
+    ...given('capacitance', value === undefined ? value : withTolerance(value, tolerance)),
+    ...given(
+      'resistance',
+      resistance === undefined ? resistance : withTolerance(resistance, tolerance),
+    ),
+    ...given('temperatureCharacteristic', characteristic),
+    ...given(
+      'capacitanceOverTemperature',
+      value === undefined || characteristic === undefined
+        ? undefined
+        : overTemperature(value, tolerance, characteristic),
+    ),
   };
 };
 
-const safetyOf = (parse: Parse): Pick<Reading, 'safetyClass' | 'safetyPulses'> => {
+const voltageOf = (parse: Parse) => {
+  const rated = said(parse, 'voltage').find((content) => content.rated);
+  return { ...given('ratedVoltage', rated?.volts), ...given('voltageKind', rated?.kind) };
+};
+
+const safetyOf = (parse: Parse) => {
   const [safety] = said(parse, 'safety');
   if (safety === undefined) return {};
-  const { peakInService, impulseTest } = safety;
   return {
     safetyClass: safety.class,
     safetyPulses: {
-      ...(peakInService === undefined ? {} : { peakInService }),
-      ...(impulseTest === undefined ? {} : { impulseTest }),
+      ...given('peakInService', safety.peakInService),
+      ...given('impulseTest', safety.impulseTest),
     },
   };
 };
 
 /** Puts a reading together from a parse; how far to trust it is settled among its rivals. */
 export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading => {
-  const value = said(parse, 'capacitance')[0]?.value;
-  const resistance = said(parse, 'resistance')[0]?.value;
   const tolerance = said(parse, 'tolerance')[0]?.tolerance;
-  const characteristic = said(parse, 'temperature')[0]?.characteristic;
-  const polarity = said(parse, 'polarity')[0]?.polarity;
-  const climate = said(parse, 'climate')[0]?.climate;
-  const dates = said(parse, 'date')[0]?.dates;
   return {
-    kind: resistance === undefined ? 'capacitor' : 'resistor',
-    ...(value === undefined ? {} : { capacitance: withTolerance(value, tolerance) }),
-    ...(resistance === undefined ? {} : { resistance: withTolerance(resistance, tolerance) }),
-    ...(tolerance === undefined ? {} : { tolerance }),
+    kind: said(parse, 'resistance').length === 0 ? 'capacitor' : 'resistor',
+    ...given('tolerance', tolerance),
+    ...valueOf(parse, tolerance),
     ...voltageOf(parse),
-    ...(characteristic === undefined ? {} : { temperatureCharacteristic: characteristic }),
-    ...(value === undefined || characteristic === undefined
-      ? {}
-      : { capacitanceOverTemperature: overTemperature(value, tolerance, characteristic) }),
     types: typesOf(lexicon, parse),
-    ...(dates === undefined ? {} : { date: dates.join(' or ') }),
+    ...given('date', said(parse, 'date')[0]?.dates.join(' or ')),
     ...safetyOf(parse),
-    ...(polarity === undefined ? {} : { polarity }),
-    ...(climate === undefined ? {} : { climate }),
+    ...given('polarity', said(parse, 'polarity')[0]?.polarity),
+    ...given('climate', said(parse, 'climate')[0]?.climate),
     sure: 'possible',
     evidence: parse.taken.map(({ at, end, means, source }) => ({
       text: text.slice(at, end),

@@ -2,7 +2,7 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Hints } from './reading.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Marking } from './text.ts';
-import { endOfWord, wordBegins } from './text.ts';
+import { endOfWord, isBlank } from './text.ts';
 import type { Token, Use } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 
@@ -123,10 +123,11 @@ const LONGEST = 12;
 
 /** Dates in the form of a whole word; a lot letter may follow the figures. */
 export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
-  if (!wordBegins(marking, at)) return [];
+  if (at > 0 && !isBlank(marking.text.charAt(at - 1))) return [];
   const stretch = /^\d{3}-\d-\d{2}(?!\d)/.exec(marking.text.slice(at, at + LONGEST))?.[0];
   const end = stretch === undefined ? endOfWord(marking, at) : at + stretch.length;
-  if (end - at > LONGEST) return [];
+  const next = marking.text.charAt(end);
+  if (end - at > LONGEST || (next !== '' && !isBlank(next))) return [];
   const word = marking.text.slice(at, end);
   const code = LOT_LETTER.exec(word)?.[1] ?? word;
   return readDateCode(lexicon.tables, code, lexicon.hints.era).map((meaning) => ({

@@ -9,6 +9,8 @@ export interface WrittenNumber {
   figures: string;
   /** How many figures are written, leading noughts counted. */
   written: number;
+  /** Whether a nought stands first without a point behind it, as in `010`. */
+  padded: boolean;
   /** Whether it has a decimal point or comma. */
   decimal: boolean;
   /** Whether its thousands are set apart, as in `10 000`. */
@@ -37,6 +39,7 @@ export const numbersAt = (marking: Marking, at: number): WrittenNumber[] => {
       value: Number(whole),
       figures: significant(whole),
       written: whole.length,
+      padded: whole.startsWith('0'),
       decimal: false,
       grouped: false,
     });
@@ -49,6 +52,7 @@ export const numbersAt = (marking: Marking, at: number): WrittenNumber[] => {
       value: Number(decimal.replace(',', '.')),
       figures: significant(digits),
       written: digits.length,
+      padded: false,
       decimal: true,
       grouped: false,
     });
@@ -62,6 +66,7 @@ export const numbersAt = (marking: Marking, at: number): WrittenNumber[] => {
         value: Number(digits),
         figures: significant(digits),
         written: digits.length,
+        padded: false,
         decimal: false,
         grouped: true,
       });

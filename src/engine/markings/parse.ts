@@ -1,8 +1,17 @@
 import type { Lexicon } from './lexicon.ts';
 import { common } from './lexicon.ts';
 import type { Marking } from './text.ts';
-import { cutsRun, endOfWord, isFigure, isSeparator, wordBegins, wordEnds } from './text.ts';
+import {
+  cutsRun,
+  endOfWord,
+  isFigure,
+  isLetter,
+  isSeparator,
+  wordBegins,
+  wordEnds,
+} from './text.ts';
 import type { Need, Token } from './token.ts';
+import { spanHolds } from './tolerances.ts';
 import { tokensAt } from './tokens.ts';
 import { weights } from './weights.ts';
 
@@ -77,7 +86,7 @@ const fitsValue = (parse: Parse, token: Token): boolean => {
   const content = parse.value.content;
   if (content.says === 'resistance') return tolerance.unit === 'fraction' && belowF === undefined;
   if (content.says !== 'capacitance') return true;
-  return content.value >= (fromF ?? 0) * (1 - 1e-9) && content.value < (belowF ?? Infinity);
+  return spanHolds(content.value, { from: fromF, below: belowF });
 };
 
 const filled = (parse: Parse, token: Token): boolean =>
@@ -130,6 +139,14 @@ const isPointOfNumber = (marking: Marking, at: number): boolean =>
   isFigure(marking.text.charAt(at + 1)) &&
   (isFigure(marking.text.charAt(at - 1)) || wordBegins(marking, at));
 
+/** Letters before figures, such as a maker's sign, stay without a meaning by themselves. */
+const skipLetters = (parse: Parse, marking: Marking): Parse[] => {
+  let end = parse.at;
+  while (isLetter(marking.text.charAt(end))) end += 1;
+  const figuresFollow = end > parse.at && isFigure(marking.text.charAt(end));
+  return figuresFollow ? [skip(parse, end, weights.restOfWord)] : [];
+};
+
 /** The ways on from a parse other than by a token. */
 const passOver = (parse: Parse, marking: Marking): Parse[] => {
   if (awaitsValue(parse)) return [];
@@ -139,7 +156,7 @@ const passOver = (parse: Parse, marking: Marking): Parse[] => {
     return [{ ...parse, at: at + 1, near: parse.near && /\s/u.test(character) }];
   }
   const end = endOfWord(marking, isSeparator(character) ? at + 1 : at);
-  if (wordBegins(marking, at)) return [skip(parse, end, 0)];
+  if (wordBegins(marking, at)) return [skip(parse, end, 0), ...skipLetters(parse, marking)];
   return cutsRun(marking, at) ? [] : [skip(parse, end, weights.restOfWord)];
 };
 

@@ -10,7 +10,7 @@ export interface Candidate {
 }
 
 /** A rival with another value is shown if it scores no more than this below the best. */
-const WITHIN_OF_VALUE = 4;
+const WITHIN_OF_VALUE = 2.4;
 /** A rival with the same value, but another tolerance or voltage, must come closer. */
 const WITHIN_OF_REST = 1;
 /** Least score of a reading that is worth showing. */
@@ -77,11 +77,16 @@ const understood = ({ reading }: Candidate): number => {
 const hasValue = ({ reading }: Candidate): boolean =>
   reading.capacitance !== undefined || reading.resistance !== undefined;
 
-const surenessOfBest = (best: Candidate, rival: Candidate | undefined): Sureness => {
+/** The only reading worth showing, far ahead and of most of the marking, is sure. */
+const surenessOfBest = (
+  best: Candidate,
+  rival: Candidate | undefined,
+  alone: boolean,
+): Sureness => {
   const lead = best.score - (rival?.score ?? -Infinity);
   const share = understood(best);
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
-  return best.score >= SURE.score && lead >= SURE.lead && share >= SURE.understood
+  return alone && best.score >= SURE.score && lead >= SURE.lead && share >= SURE.understood
     ? 'sure'
     : 'likely';
 };
@@ -105,6 +110,22 @@ const measuring = (candidates: readonly Candidate[]): string[] => {
   return [`measure at ${at}: ${rivals.map(sayValue).join(' or ')}`];
 };
 
+/** Stretches that a rival with the same value takes otherwise, with both meanings. */
+const otherwise = (candidates: readonly Candidate[], candidate: Candidate): string[] =>
+  candidates
+    .filter((other) => other !== candidate && valueKey(other) === valueKey(candidate))
+    .flatMap((other) =>
+      candidate.reading.evidence.flatMap((own) =>
+        other.reading.evidence
+          .filter(
+            ({ at, text, means }) => at === own.at && text === own.text && means !== own.means,
+          )
+          .map(
+            ({ means }) => `where and when it was made: ${own.text} is ${own.means}, or ${means}`,
+          ),
+      ),
+    );
+
 /** What would settle between a reading and its rivals. */
 const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
   const own = candidate.parse.value?.settle ?? '';
@@ -112,7 +133,9 @@ const settling = (candidates: readonly Candidate[], candidate: Candidate): strin
     .filter((other) => valueKey(other) !== valueKey(candidate))
     .map((other) => other.parse.value?.settle ?? '');
   const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
-  return [...new Set([...measuring(candidates), ...texts])].filter((text) => text !== '');
+  return [
+    ...new Set([...measuring(candidates), ...texts, ...otherwise(candidates, candidate)]),
+  ].filter((text) => text !== '');
 };
 
 /** Sets candidates in order, leaves out the hopeless, and says how far each is to be trusted. */
@@ -124,7 +147,7 @@ export const ranked = (candidates: readonly Candidate[]): Reading[] => {
   const rival = apart.find((other) => valueKey(other) !== valueKey(best));
   return shown.map((candidate) => ({
     ...candidate.reading,
-    sure: candidate === best ? surenessOfBest(best, rival) : 'possible',
+    sure: candidate === best ? surenessOfBest(best, rival, shown.length === 1) : 'possible',
     settleBy: settling(shown, candidate),
   }));
 };

@@ -7,7 +7,7 @@ import type { Hints, Reading } from './reading.ts';
 import { markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
-export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series'>;
+export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
 
 /** Parses that are looked at in full. */
 const LOOKED_AT = 60;
@@ -26,7 +26,7 @@ export const readMarking = (
   text: string,
   hints: Hints = {},
 ): Reading[] => {
-  const lexicon = lexiconOf(catalogue.markings, catalogue.series, hints);
+  const lexicon = lexiconOf(catalogue, hints);
   const head = text.slice(0, LONGEST_MARKING);
   const candidates = parsesOf(lexicon, markingOf(head))
     .filter((parse) => parse.taken.length > 0)

@@ -5,6 +5,8 @@ import type { Range } from '../quantities/range.ts';
 export interface Hints {
   /** Id in `markings/bodies.csv`, such as `ceramic`, `film`, `aluminium`. */
   body?: string;
+  /** The type, where it is known already; stands for its body too. */
+  type?: TypeId;
   /** Where the part comes from, as the tables name it: `british`, `soviet`, `german`, … */
   origin?: string;
   /** Years that the part may have been made in; narrows dates. */

@@ -30,6 +30,12 @@ const tokenOf = (
 const standsFree = (marking: Marking, at: number, end: number): boolean =>
   !cutsRun(marking, at) && !cutsRun(marking, end);
 
+/** A single letter stands alone, or begins a word that goes on with the value. */
+const letterNeeds = (marking: Marking, at: number, end: number): Need =>
+  wordBegins(marking, at) && /^\d{3}(?!\d)/.test(marking.text.slice(end))
+    ? 'touching-before-value'
+    : 'whole-word';
+
 /** Codes that stand whole in a table. */
 const namedAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
   [
@@ -49,7 +55,7 @@ const namedAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
           meaning,
           weightOf(meaning.alone ? weights.temperature : weights.temperatureLetter, meaning.use) +
             (found.sameCase ? 0 : weights.otherCase),
-          meaning.alone ? [] : ['whole-word'],
+          meaning.alone ? [] : [letterNeeds(marking, at, found.end)],
         ),
       );
     });

@@ -2,6 +2,7 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import type { TypeId } from '../catalogue.ts';
 import { between, exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
+import { inOrderOfUse } from './lexicon.ts';
 import type { TemperatureCharacteristic } from './reading.ts';
 import type { Use } from './token.ts';
 
@@ -246,7 +247,7 @@ export const readTemperatureCharacteristic = (
   code: string,
 ): TemperatureMeaning[] => {
   const named = [...namedClass1(tables, code), ...namedClass2(tables, code)];
-  if (named.length > 0) return named;
+  if (named.length > 0) return inOrderOfUse(named);
   return [
     ...class2ByLetters(tables, code),
     ...class1ByFigure(tables, code),

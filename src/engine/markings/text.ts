@@ -29,13 +29,23 @@ export interface Marking {
 /** Prepares a marking for the tokenizer. */
 export const markingOf = (text: string): Marking => ({ text, folded: fold(text) });
 
+/** Whether words part at a character: a separator, but not the point of an abbreviation. */
+const parts = (marking: Marking, at: number): boolean => {
+  const character = marking.text.charAt(at);
+  const inside =
+    character === '.' &&
+    isLetter(marking.text.charAt(at - 1)) &&
+    isLetter(marking.text.charAt(at + 1));
+  return isSeparator(character) && !inside;
+};
+
 /** Whether a word may begin at an index: nothing but a separator is before it. */
 export const wordBegins = (marking: Marking, at: number): boolean =>
-  at === 0 || isSeparator(marking.text.charAt(at - 1));
+  at === 0 || parts(marking, at - 1);
 
 /** Whether a word may end before an index: nothing but a separator follows. */
 export const wordEnds = (marking: Marking, end: number): boolean =>
-  end >= marking.text.length || isSeparator(marking.text.charAt(end));
+  end >= marking.text.length || parts(marking, end);
 
 /** Whether cutting the marking here would cut a run of figures or a run of letters in two. */
 export const cutsRun = (marking: Marking, at: number): boolean => {
@@ -60,7 +70,7 @@ export const wordAt = (
 /** Index of the end of the word that begins at an index. */
 export const endOfWord = (marking: Marking, at: number): number => {
   let end = at;
-  while (end < marking.text.length && !isSeparator(marking.text.charAt(end))) end += 1;
+  while (end < marking.text.length && !parts(marking, end)) end += 1;
   return end;
 };
 

@@ -63,6 +63,8 @@ export interface Token {
   means: string;
   source: SourceId;
   settle?: string;
+  /** Lowest rated voltage of parts that bear such a value, V. */
+  voltsFrom?: number;
   /** Figures with a usual unit: the same figures are then not also taken without it. */
   withUsualUnit?: boolean;
 }

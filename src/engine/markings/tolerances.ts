@@ -1,5 +1,6 @@
 import type { Tolerance } from './reading.ts';
 import type { Lexicon } from './lexicon.ts';
+import { caseCost, inOrderOfUse } from './lexicon.ts';
 import { sayTolerance } from './say.ts';
 import type { Marking } from './text.ts';
 import { isBlank, isFigure, wordAt } from './text.ts';
@@ -15,12 +16,47 @@ export const toleranceOf = (row: ToleranceRow): Tolerance =>
     ? { minus: row.minus / 100, plus: row.plus / 100, unit: 'fraction' }
     : { minus: row.minus * 1e-12, plus: row.plus * 1e-12, unit: 'F' };
 
-/** What a letter in the other case than the table has it costs; more where it is a unit's letter. */
-const caseWeight = (lexicon: Lexicon, written: string, row: ToleranceRow): number => {
-  if (written === row.letter) return 0;
-  const isUnit = lexicon.tables.pointLetters.some((letter) => letter.letter === written);
-  return weights.otherCase * (isUnit ? 2 : 1);
-};
+/** One meaning of a tolerance letter. */
+export interface ToleranceMeaning {
+  tolerance: Tolerance;
+  use: ToleranceRow['use'];
+  bodies: readonly string[];
+  origins: readonly string[];
+  source: string;
+}
+
+/** Whether a capacitance in F is in the span that a meaning is for. */
+export const spanHolds = (
+  capacitance: number,
+  span: { from: number | undefined; below: number | undefined },
+): boolean =>
+  capacitance >= (span.from ?? 0) * (1 - 1e-9) &&
+  capacitance < (span.below ?? Infinity) * (1 - 1e-9);
+
+/**
+ * Every meaning of a tolerance letter, the usual one first. The same letter is picofarads below
+ * 10 pF and per cent above, so a capacitance in F narrows them. Latin and Cyrillic letters differ.
+ */
+export const readToleranceLetter = (
+  tables: MarkingTables,
+  letter: string,
+  capacitance?: number,
+): ToleranceMeaning[] =>
+  inOrderOfUse(
+    tables.toleranceLetters
+      .filter((row) => row.letter === letter)
+      .filter(
+        (row) =>
+          capacitance === undefined ||
+          spanHolds(capacitance, { from: row.from_f, below: row.below_f }),
+      ),
+  ).map((row) => ({
+    tolerance: toleranceOf(row),
+    use: row.use,
+    bodies: row.bodies,
+    origins: row.origins,
+    source: row.source,
+  }));
 
 /** Tolerance letters. */
 export const toleranceLettersAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
@@ -42,7 +78,7 @@ export const toleranceLettersAt = (lexicon: Lexicon, marking: Marking, at: numbe
         },
         weight:
           weightOf(weights.tolerance, row.use) +
-          caseWeight(lexicon, written, row) +
+          caseCost(lexicon, written, row.letter) +
           (gap ? weights.gap : 0),
         needs: gap ? ['after-value', 'whole-word'] : ['touching-value'],
         bodies: row.bodies,

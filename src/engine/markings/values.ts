@@ -10,6 +10,10 @@ import { weightOf, weights } from './weights.ts';
 
 type Quantity = 'capacitance' | 'resistance';
 
+/** A product without the noise of binary fractions. */
+const times = (...factors: number[]): number =>
+  Number(factors.reduce((product, factor) => product * factor, 1).toPrecision(12));
+
 const contentOf = (quantity: Quantity, value: number, figures: string, withUnit: boolean) => ({
   says: quantity,
   value,
@@ -31,7 +35,7 @@ const multiplied = (lexicon: Lexicon, at: number, number: WrittenNumber, text: s
         .flatMap((row): Token[] => {
           const bodies = common(form.bodies, row.bodies);
           const origins = common(form.origins, row.origins);
-          const value = Number(text.slice(0, -1)) * row.factor * form.unit_f;
+          const value = times(Number(text.slice(0, -1)), row.factor, form.unit_f);
           if (bodies === undefined || origins === undefined) return [];
           if (!inSpan(form, value)) return [];
           const figures = text.slice(0, -1).replace(/^0+/, '');
@@ -43,7 +47,7 @@ const multiplied = (lexicon: Lexicon, at: number, number: WrittenNumber, text: s
               content: contentOf('capacitance', value, figures, false),
               weight:
                 weightOf(weights.value, rarer(form.use, row.use)) +
-                lexicon.seriesWeight(figures, false),
+                lexicon.seriesWeight(figures, number.written > 3 ? 'precise' : 'bare'),
               needs: [],
               bodies,
               origins,
@@ -51,6 +55,7 @@ const multiplied = (lexicon: Lexicon, at: number, number: WrittenNumber, text: s
               means: say(value, 'F'),
               source: row.use === 'usual' ? form.source : row.source,
               settle: form.settle,
+              voltsFrom: form.volts_min,
             },
           ];
         }),
@@ -62,16 +67,17 @@ const inSpan = (form: { value_min: number; value_max: number }, value: number): 
 /** The meanings of figures that are to be taken as they stand. */
 const asWritten = (lexicon: Lexicon, at: number, number: WrittenNumber): Token[] =>
   lexicon.tables.valueForms
+    .filter(() => number.decimal || !number.padded)
     .filter((form) => form.shape === (number.decimal ? 'decimal' : 'plain'))
     .filter((form) => number.written >= form.figures_min && number.written <= form.figures_max)
-    .map((form) => ({ form, value: number.value * form.unit_f }))
+    .map((form) => ({ form, value: times(number.value, form.unit_f) }))
     .filter(({ form, value }) => inSpan(form, value))
     .map(({ form, value }) => ({
       at,
       end: number.end,
       slot: 'value',
       content: contentOf('capacitance', value, number.figures, false),
-      weight: weightOf(weights.value, form.use) + lexicon.seriesWeight(number.figures, false),
+      weight: weightOf(weights.value, form.use) + lexicon.seriesWeight(number.figures, 'bare'),
       needs: [],
       bodies: form.bodies,
       origins: form.origins,
@@ -79,6 +85,7 @@ const asWritten = (lexicon: Lexicon, at: number, number: WrittenNumber): Token[]
       means: say(value, 'F'),
       source: form.source,
       settle: form.settle,
+      voltsFrom: form.volts_min,
     }));
 
 /** Values written in figures alone. */
@@ -164,17 +171,20 @@ export const letterValuesAt = (lexicon: Lexicon, marking: Marking, at: number): 
     .flatMap((form) =>
       lexicon.tables.pointLetters
         .filter((row) => row.letter === form.letter && row.places.includes(form.place))
+        .filter((row) => form.value >= row.number_min && form.value <= row.number_max)
         .map((row) => ({
           at,
           end: form.end,
           slot: 'value',
-          content: contentOf(row.quantity, form.value * row.factor, form.figures, false),
-          weight: weightOf(weights.value, row.use) + lexicon.seriesWeight(form.figures, false),
+          content: contentOf(row.quantity, times(form.value, row.factor), form.figures, false),
+          weight:
+            weightOf(weights.value, row.use) +
+            lexicon.seriesWeight(form.figures, row.precise ? 'precise' : 'bare'),
           needs: [],
           bodies: row.bodies,
           origins: row.origins,
           types: [],
-          means: sayIn(row.quantity, form.value * row.factor),
+          means: sayIn(row.quantity, times(form.value, row.factor)),
           source: row.source,
           settle: row.settle,
         })),
@@ -184,35 +194,41 @@ export const letterValuesAt = (lexicon: Lexicon, marking: Marking, at: number): 
 const unitEnds = (marking: Marking, end: number): boolean =>
   !isLetter(marking.text.charAt(end)) || !isLetter(marking.text.charAt(end + 1));
 
+/** The longest units of the table that stand at an index. */
+const unitsAt = (lexicon: Lexicon, marking: Marking, at: number) => {
+  const found = lexicon.tables.unitWords.flatMap((row) => {
+    const word = wordAt(marking, at, row.word, row.exact_case);
+    return row.quantity !== 'fraction' && word !== undefined && unitEnds(marking, word.end)
+      ? [{ row, quantity: row.quantity, end: word.end }]
+      : [];
+  });
+  const longest = Math.max(...found.map(({ end }) => end));
+  return found.filter(({ end }) => end === longest);
+};
+
 /** Values with their unit. */
 export const unitValuesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
   numbersAt(marking, at)
     .filter((number) => number.figures !== '')
     .flatMap((number) =>
-      lexicon.tables.unitWords.flatMap((row): Token[] => {
-        if (row.quantity === 'fraction') return [];
-        const start = skipBlanks(marking, number.end);
-        const found = wordAt(marking, start, row.word, row.exact_case);
-        if (found === undefined || !unitEnds(marking, found.end)) return [];
-        const value = number.value * row.factor;
-        return [
-          {
-            at,
-            end: found.end,
-            slot: 'value',
-            content: contentOf(row.quantity, value, number.figures, true),
-            weight:
-              weightOf(weights.valueWithUnit, row.use) + lexicon.seriesWeight(number.figures, true),
-            needs: [],
-            bodies: row.bodies,
-            origins: row.origins,
-            types: [],
-            means: `${sayIn(row.quantity, value)} (${row.name})`,
-            source: row.source,
-            settle: row.settle,
-            withUsualUnit: row.use === 'usual',
-          },
-        ];
+      unitsAt(lexicon, marking, skipBlanks(marking, number.end)).map(({ row, quantity, end }) => {
+        const value = times(number.value, row.factor);
+        return {
+          at,
+          end,
+          slot: 'value',
+          content: contentOf(quantity, value, number.figures, true),
+          weight:
+            weightOf(weights.valueWithUnit, row.use) + lexicon.seriesWeight(number.figures, 'unit'),
+          needs: [],
+          bodies: row.bodies,
+          origins: row.origins,
+          types: [],
+          means: `${sayIn(quantity, value)} (${row.name})`,
+          source: row.source,
+          settle: row.settle,
+          withUsualUnit: row.use === 'usual',
+        };
       }),
     );
 
@@ -224,7 +240,7 @@ export const mantissaValuesAt = (lexicon: Lexicon, marking: Marking, at: number)
     .flatMap((row) =>
       lexicon.tables.multipliers
         .filter((digit) => digit.scheme === 'letter-figure' && digit.figure === text.charAt(1))
-        .map((digit) => row.value * digit.factor * 1e-12)
+        .map((digit) => times(row.value, digit.factor, 1e-12))
         .map((value) => ({
           at,
           end: at + 2,

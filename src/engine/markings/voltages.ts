@@ -1,6 +1,7 @@
-import { exactly } from '../quantities/range.ts';
+import { between, exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
 import type { Lexicon } from './lexicon.ts';
+import { caseCost, inOrderOfUse } from './lexicon.ts';
 import { numbersAt } from './numbers.ts';
 import { say } from './say.ts';
 import type { Marking } from './text.ts';
@@ -117,6 +118,35 @@ const wordBeforeAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =
       )
     : [];
 
+/** One meaning of a voltage code. */
+export interface VoltageMeaning {
+  /** V. */
+  volts: Range;
+  kind?: 'dc' | 'ac';
+  scheme: CodeRow['scheme'];
+  use: CodeRow['use'];
+  bodies: readonly string[];
+  origins: readonly string[];
+  source: string;
+}
+
+const voltsOf = (row: CodeRow): Range => between(row.volts_min, row.volts_max);
+
+/** Every meaning of a voltage code by itself, such as `2A` or a chip's `V`, the usual one first. */
+export const readVoltageCode = (tables: MarkingTables, code: string): VoltageMeaning[] =>
+  inOrderOfUse(tables.voltageCodes.filter((row) => row.code === code)).map((row) => {
+    const kind = kindOf(row.kind);
+    return {
+      volts: voltsOf(row),
+      ...(kind === undefined ? {} : { kind }),
+      scheme: row.scheme,
+      use: row.use,
+      bodies: row.bodies,
+      origins: row.origins,
+      source: row.source,
+    };
+  });
+
 const whereCodesStand = {
   'figure-letter': { needs: [], weights: weights.voltageCode },
   'chip-letter': { needs: ['touching-before-value'], weights: weights.voltageLetter },
@@ -129,6 +159,10 @@ const whereCodesStand = {
   { needs: Need[]; weights: Record<CodeRow['use'], number> }
 >;
 
+/** Whether a letter begins a word and three figures follow it. */
+const beforeThreeFigures = (marking: Marking, letter: { end: number }): boolean =>
+  wordBegins(marking, letter.end - 1) && /^\d{3}(?!\d)/.test(marking.text.slice(letter.end));
+
 /** Whether a code of the table stands at an index, and where it ends. */
 const codeAt = (
   marking: Marking,
@@ -139,7 +173,7 @@ const codeAt = (
   const found = wordAt(marking, at, row.code, exact);
   if (found === undefined || isFigure(marking.text.charAt(at - 1))) return undefined;
   const next = marking.text.charAt(found.end);
-  if (row.scheme === 'chip-letter') return wordBegins(marking, at) ? found : undefined;
+  if (row.scheme === 'chip-letter') return beforeThreeFigures(marking, found) ? found : undefined;
   if (isLetter(next)) return undefined;
   const figuresRunOn =
     isFigure(next) || (next === '.' && isFigure(marking.text.charAt(found.end + 1)));
@@ -152,18 +186,16 @@ export const codedVoltagesAt = (lexicon: Lexicon, marking: Marking, at: number):
     const found = codeAt(marking, at, row);
     if (found === undefined) return [];
     const place = whereCodesStand[row.scheme];
-    const volts = {
-      min: row.volts_min,
-      typ: (row.volts_min + row.volts_max) / 2,
-      max: row.volts_max,
-    };
+    const volts = voltsOf(row);
     return [
       {
         at,
         end: found.end,
         slot: 'voltage',
         content: { says: 'voltage', volts, kind: kindOf(row.kind), rated: true },
-        weight: weightOf(place.weights, row.use) + (found.sameCase ? 0 : weights.otherCase),
+        weight:
+          weightOf(place.weights, row.use) +
+          caseCost(lexicon, marking.text.slice(at, found.end), row.code),
         needs: [...place.needs],
         bodies: row.bodies,
         origins: row.origins,

@@ -7,41 +7,45 @@ import type { Use } from './token.ts';
  */
 export const weights = {
   value: { usual: 3, other: 2, rare: 0.5 },
-  mantissaLetter: { usual: 2, other: 1, rare: 0.3 },
+  mantissaLetter: { usual: 0.6, other: 0, rare: -0.6 },
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
   voltageWithUnit: { usual: 2, other: 1, rare: 0 },
-  voltageCode: { usual: 1.8, other: 0.8, rare: 0 },
+  voltageCode: { usual: 2, other: 0.8, rare: 0 },
   voltageFigures: { usual: 1, other: 0.2, rare: 0 },
   voltageLetter: { usual: 1.2, other: 0.2, rare: -0.5 },
   temperature: { usual: 2.5, other: 1.2, rare: 0.3 },
-  temperatureLetter: { usual: 0.8, other: 0.4, rare: -0.3 },
+  temperatureLetter: { usual: 0.8, other: 0.4, rare: -0.8 },
   word: { usual: 1.5, other: 0.8, rare: 0.2 },
-  safety: { usual: 1.8, other: 1, rare: 0 },
+  safety: { usual: 2.2, other: 1, rare: 0 },
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: 0 },
   climate: 1.2,
   climateLetters: 0.4,
   /** A letter in the other case than its table has it. */
   otherCase: -0.4,
+  /** The same, where the small letter is a unit's. */
+  otherCaseOfUnit: -3,
   /** A letter with a gap before it. */
   gap: -0.2,
   /** A stretch that stays without a meaning, and each of its characters. */
   notUnderstood: -1,
   notUnderstoodCharacter: -0.1,
   notUnderstoodMost: -2.5,
-  /** What follows understood tokens in the same word. */
-  restOfWord: -1.5,
+  /** The same beside understood tokens in one word. */
+  restOfWord: -2.5,
   /** The value is in the series of the given step, or was usual before there were series. */
   coarseSeries: 1,
   fineSeries: 0.6,
   oldValue: 0,
-  precisionSeries: 0,
-  noSeries: -2,
-  noSeriesWithUnit: -0.3,
+  /** Only in a series of precision parts, or in none, by how the value is written. */
+  precisionSeries: { bare: -2, precise: 0, unit: 0 },
+  noSeries: { bare: -3.5, precise: -2, unit: -0.3 },
   /** The value cannot be had in the body. */
   outsideBody: -3,
+  /** The voltage is lower than parts marked in such a way have. */
+  voltageTooLow: -2,
   /** Tokens that belong to different bodies or origins. */
   bodiesClash: -3,
   originsClash: -2,
@@ -52,7 +56,7 @@ export const weights = {
   originDiffers: -1.5,
   kindDiffers: -6,
   /** A reading without a value. */
-  noValue: -1,
+  noValue: -0.5,
 } as const;
 
 /** The weight of a use among the three of a kind. */

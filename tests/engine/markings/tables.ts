@@ -3,6 +3,7 @@ import { parse } from 'csv-parse/sync';
 import { z } from 'zod';
 import { markingTables } from '../../../src/schemas/marking-tables.ts';
 import type { MarkingTables } from '../../../src/schemas/markings.ts';
+import { typeRow } from '../../../src/schemas/types.ts';
 import { seriesRow } from '../../../src/schemas/values.ts';
 import type { MarkingCatalogue } from '../../../src/engine/markings/read-marking.ts';
 
@@ -17,4 +18,8 @@ export const markings = Object.fromEntries(
 ) as unknown as MarkingTables;
 
 /** What `readMarking` needs of the catalogue. */
-export const catalogue: MarkingCatalogue = { markings, series: read('e-series.csv', seriesRow) };
+export const catalogue: MarkingCatalogue = {
+  markings,
+  series: read('e-series.csv', seriesRow),
+  types: Object.fromEntries(read('types.csv', typeRow).map((row) => [row.id, row])),
+};

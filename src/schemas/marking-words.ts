@@ -1,0 +1,104 @@
+import { z } from 'zod';
+import {
+  id,
+  idList,
+  list,
+  number,
+  optionalId,
+  optionalNumber,
+  optionalText,
+  provenance,
+  text,
+  yesNo,
+} from './cells.ts';
+import { context, use } from './marking-context.ts';
+
+/** Letters or a word that say what a part is made of. */
+export const dielectricCodeRow = z.strictObject({
+  code: text,
+  form: z
+    .enum(['word', 'prefix'])
+    .describe('word: stands alone; prefix: figures of a style or series follow'),
+  construction: optionalText,
+  dielectric: text,
+  types: idList,
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** A mark of the mains duty that a part is approved for. */
+export const safetyClassRow = z.strictObject({
+  mark: text,
+  class: text.describe('X1, X2, Y1, Y2 …; several joined by a stroke'),
+  peak_in_service_v: optionalNumber.describe('V, highest pulse expected in service'),
+  impulse_test_v: optionalNumber.describe('V, impulse test'),
+  types: idList,
+  meaning: text,
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** Words on a body that tell something, though no figure. */
+export const bodyMarkRow = z.strictObject({
+  mark: text,
+  group: z.enum(['polarity', 'approval', 'foil', 'duty', 'material']),
+  printed: yesNo.describe(
+    'yes: found among printed words; no: a thing to look for, for the reader',
+  ),
+  meaning: text,
+  polarity: optionalText.describe('which lead is which, where it says so'),
+  types: idList,
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** One letter of a three-letter climatic class. */
+export const climateLetterRow = z.strictObject({
+  place: z
+    .enum(['low', 'high', 'humidity', 'figures'])
+    .describe('figures: the three numbers that are written instead of letters'),
+  letter: text.describe('the letter, or an example in figures'),
+  degc: optionalNumber.describe('degC, for the first two letters'),
+  meaning: text,
+  ...provenance,
+});
+
+/** One sign of a date code. */
+export const dateSignRow = z.strictObject({
+  scheme: id.describe('id in date-schemes.csv'),
+  place: z.enum(['year', 'month', 'week']),
+  symbol: text,
+  value: number.describe('year, month 1 to 12, or a figure of a week'),
+  ...provenance,
+});
+
+/** A way of writing the date of making. */
+export const dateSchemeRow = z.strictObject({
+  id,
+  name: text,
+  order: list.describe(
+    'signs in their order: year, year-figure, year-figures, month, week-figures, week, maker-figures',
+  ),
+  years_from: number.describe('first year that it is met in'),
+  years_to: number.describe('last year that it is met in'),
+  example: text,
+  means: text,
+  settle: optionalText,
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** A mark that can be taken in two ways, and what settles it. */
+export const ambiguityRow = z.strictObject({
+  mark: text,
+  reading_1: text,
+  reading_2: text,
+  reading_3: optionalText,
+  settled_by: text,
+  topic: optionalId.describe('code table that it belongs to'),
+  ...provenance,
+});

@@ -1,0 +1,184 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Reading } from '../../../src/engine/markings/index.ts';
+import { readMarking } from '../../../src/engine/markings/index.ts';
+import { isSeparator } from '../../../src/engine/markings/text.ts';
+import { catalogue } from './tables.ts';
+
+/** Strings that look like markings: their letters, figures and signs, and pieces of real ones. */
+const pieces = fc.constantFrom(
+  '104',
+  '473',
+  '1H',
+  '2A',
+  'K',
+  'J',
+  'M',
+  'Z',
+  'Z5U',
+  'X7R',
+  'NP0',
+  '250V',
+  '16V',
+  'KV',
+  'mfd',
+  'uF',
+  'nF',
+  'pF',
+  'MKP',
+  'X2',
+  '~',
+  '-',
+  '+',
+  '.',
+  ',',
+  '/',
+  ' ',
+  '\n',
+  'n',
+  'u',
+  'R',
+  '4n7',
+  'П',
+  'М',
+  '8923',
+  '±10%',
+);
+const markingLike = fc
+  .array(fc.oneof(pieces, fc.string({ minLength: 1, maxLength: 2 })), { maxLength: 60 })
+  .map((parts) => parts.join('').slice(0, 200));
+const anyText = fc.oneof(
+  fc.string({ maxLength: 200, unit: 'binary' }),
+  fc.string({ maxLength: 200, unit: 'grapheme' }),
+  markingLike,
+);
+
+/** Puts a marking together again from a reading; nothing but separators may be left over. */
+const leftOver = (text: string, reading: Reading): string => {
+  let rest = '';
+  let at = 0;
+  for (const { text: taken, at: start } of reading.evidence) {
+    expect(start).toBeGreaterThanOrEqual(at);
+    expect(text.slice(start, start + taken.length)).toBe(taken);
+    rest += `${text.slice(at, start)}\u0000`;
+    at = start + taken.length;
+  }
+  rest += text.slice(at);
+  let from = 0;
+  for (const lost of reading.notUnderstood) {
+    const found = rest.indexOf(lost, from);
+    expect(found).toBeGreaterThanOrEqual(from);
+    rest = `${rest.slice(0, found)}\u0000${rest.slice(found + lost.length)}`;
+    from = found + 1;
+  }
+  return rest.replaceAll('\u0000', '');
+};
+
+describe('any string', () => {
+  test('never throws, and every character is accounted for once', () => {
+    fc.assert(
+      fc.property(
+        anyText.filter((text) => !text.includes('\u0000')),
+        (text) => {
+          for (const reading of readMarking(catalogue, text)) {
+            expect([...leftOver(text, reading)].every(isSeparator)).toBe(true);
+          }
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('is never sure without a value', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        for (const reading of readMarking(catalogue, text)) {
+          if (reading.sure !== 'possible')
+            expect(reading.capacitance ?? reading.resistance).toBeDefined();
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('is never sure where there is no figure', () => {
+    fc.assert(
+      fc.property(
+        fc.string({ maxLength: 200 }).map((text) => text.replace(/\d/g, 'x')),
+        (text) => {
+          expect(readMarking(catalogue, text).filter(({ sure }) => sure === 'sure')).toEqual([]);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test('is JSON-able, with ranges in order and positive magnitudes', () => {
+    fc.assert(
+      fc.property(markingLike, (text) => {
+        for (const reading of readMarking(catalogue, text)) {
+          expect(JSON.parse(JSON.stringify(reading))).toEqual(reading);
+          const { capacitance, ratedVoltage, tolerance, capacitanceOverTemperature } = reading;
+          for (const range of [capacitance, ratedVoltage, capacitanceOverTemperature]) {
+            if (range === undefined) continue;
+            expect(range.min).toBeLessThanOrEqual(range.typ);
+            expect(range.typ).toBeLessThanOrEqual(range.max);
+            expect(range.min).toBeGreaterThanOrEqual(0);
+          }
+          expect(tolerance?.minus ?? 0).toBeGreaterThanOrEqual(0);
+          expect(tolerance?.plus ?? 0).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('of the longest kind is read in well under a second', () => {
+    for (const piece of ['104K', '1', 'K', '2A', '1,', '47 ', 'N1', '10 000 ', '.1K', 'MKP ']) {
+      const text = piece.repeat(200).slice(0, 200);
+      const before = performance.now();
+      readMarking(catalogue, text);
+      expect(performance.now() - before).toBeLessThan(1000);
+    }
+  });
+});
+
+const preferred = [
+  ...new Set(catalogue.series.filter((row) => row.series === 'E24').map((row) => row.value)),
+];
+const letters: [string, number][] = [
+  ['p', 1e-12],
+  ['n', 1e-9],
+  ['u', 1e-6],
+];
+
+describe('a value that was written comes back', () => {
+  const codes = preferred.flatMap((value) =>
+    [0, 1, 2, 3, 4, 5, 6].map((zeros): [string, number] => {
+      const two = Math.round(value * 10);
+      return [`${two}${zeros}`, two * 10 ** zeros * 1e-12];
+    }),
+  );
+
+  test.each(codes)('three figures: %s', (code, value) => {
+    const [best] = readMarking(catalogue, `${code}K`);
+    expect((best?.capacitance?.typ ?? NaN) / value).toBeCloseTo(1, 9);
+    expect(best?.tolerance).toEqual({ minus: 0.1, plus: 0.1, unit: 'fraction' });
+  });
+
+  const withLetter = preferred.flatMap((value) =>
+    letters.flatMap(([letter, unit]): [string, number][] => {
+      const [whole = '', fraction = '0'] = String(value).split('.');
+      return [
+        [`${whole}${letter}${fraction}`, value * unit],
+        [`${letter}${whole}${fraction}`, (value / 10) * unit],
+        [`${whole}${fraction}${letter}`, value * 10 * unit],
+      ];
+    }),
+  );
+
+  test.each(withLetter)('a letter for the point: %s', (code, value) => {
+    const [best] = readMarking(catalogue, code);
+    expect((best?.capacitance?.typ ?? NaN) / value).toBeCloseTo(1, 9);
+  });
+});
