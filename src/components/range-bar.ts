@@ -180,13 +180,13 @@ export const rangeBarSvg = (drawing: RangeBar): string => toHtml(rangeBar(drawin
 
 /** The bar alone, for a table cell that says the ends beside it; `name` says what the tick shows. */
 export const rangeBarCell = (range: Range, axis: Axis, name: string): string => {
-  const at = (value: number): number => 4 + placeOn(axis, value) * 88;
+  const at = (value: number): number => 1 + placeOn(axis, value) * 118;
   const [left, middle, right] = [at(range.min), at(range.typ), at(range.max)];
   const drawn =
     right - left < 2
       ? [h('path', { class: 'rb-new', d: `M${px(middle)} 3l3 4l-3 4l-3-4z` })]
       : [
-          stroke('rb-new', `M${px(left)} 7H${px(right)}`, 4),
+          stroke('rb-new', `M${px(left)} 7H${px(right)}`, 5),
           upright('rb-typical', middle, 1, 13, 2),
         ];
   return toHtml(
@@ -196,11 +196,11 @@ export const rangeBarCell = (range: Range, axis: Axis, name: string): string => 
         class: 'range-bar',
         role: 'img',
         'aria-label': name,
-        width: 96,
+        width: 120,
         height: 14,
-        viewBox: '0 0 96 14',
+        viewBox: '0 0 120 14',
       },
-      stroke('rb-axis', 'M4 7H92'),
+      stroke('rb-axis', 'M1 7H119'),
       drawn,
     ),
   );

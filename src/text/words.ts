@@ -11,8 +11,25 @@ export const listed = (words: readonly string[], last = 'and'): string =>
 /** With a capital at the start, the rest left alone. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/**
+ * A text of the tables, which are plain ASCII, with the signs of its units: `100 uF at 85 degC` is
+ * set as 100 µF at 85 °C, and no unit parts from its number.
+ */
+export const typeset = (text: string): string =>
+  text
+    .replace(/\bdegC\b/g, '°C')
+    .replace(/\bu(?=[FAVHs]\b)/g, 'µ')
+    .replace(/\b(\d[\d.]*) ([kMG]?)ohm\b/g, '$1 $2Ω')
+    .replace(/\b([kMG])ohm\b/g, '$1Ω')
+    .replace(/Ω\*µF/g, 'Ω·µF')
+    .replace(
+      /(?<=\d) (?=(?:[pnµmkMG]?[FAVHΩWs]|[mk]?Hz|MHz|GHz|°C|K|%|mm|min|h|dB|kV)(?![\w]))/g,
+      '\u00a0',
+    );
+
 /** A text with a capital at its start and a full stop at its end. */
-export const sentence = (text: string): string => capital(/[.!?]$/.test(text) ? text : `${text}.`);
+export const sentence = (text: string): string =>
+  typeset(capital(/[.!?]$/.test(text) ? text : `${text}.`));
 
 /** A text cut at a word to fit a page's description. */
 export const cutTo = (text: string, length: number): string =>
