@@ -136,7 +136,7 @@ export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[]
     slot: 'date',
     content: { says: 'date', dates: meaning.dates },
     weight: weightOf(weights.date, meaning.use),
-    needs: [],
+    needs: meaning.use === 'usual' ? [] : ['value-before'],
     bodies: meaning.bodies,
     origins: meaning.origins,
     types: [],

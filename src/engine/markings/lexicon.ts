@@ -60,10 +60,18 @@ export const common = (
 
 const order = ['usual', 'other', 'rare'] as const;
 
-/** What a letter costs that is in the other case than its table has it; more where it is a unit's. */
+/**
+ * What letters cost that are in the other case than their table has them; far more where the letter
+ * as written is a unit wherever it stands.
+ */
 export const caseCost = (lexicon: Lexicon, written: string, inTable: string): number => {
   if (written === inTable) return 0;
-  const isUnit = lexicon.tables.pointLetters.some((row) => written.includes(row.letter));
+  const isUnit = lexicon.tables.pointLetters.some(
+    (row) =>
+      written.includes(row.letter) &&
+      row.use === 'usual' &&
+      row.bodies.length + row.origins.length === 0,
+  );
   return isUnit ? weights.otherCaseOfUnit : weights.otherCase;
 };
 

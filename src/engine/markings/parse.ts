@@ -7,6 +7,7 @@ import {
   isFigure,
   isLetter,
   isSeparator,
+  parts,
   wordBegins,
   wordEnds,
 } from './text.ts';
@@ -121,13 +122,16 @@ const take = (parse: Parse, token: Token): Parse => {
   };
 };
 
-const skip = (parse: Parse, end: number, extra: number): Parse => {
-  const characters = (end - parse.at) * weights.notUnderstoodCharacter;
+const skip = (parse: Parse, marking: Marking, end: number, extra: number): Parse => {
+  const text = marking.text.slice(parse.at, end);
+  const cost =
+    weights.notUnderstood +
+    text.length * weights.notUnderstoodCharacter +
+    (/\d/.test(text) ? weights.notUnderstoodFigures : 0);
   return {
     ...parse,
     at: end,
-    score:
-      parse.score + Math.max(weights.notUnderstood + characters, weights.notUnderstoodMost) + extra,
+    score: parse.score + Math.max(cost, weights.notUnderstoodMost) + extra,
     near: false,
     skipped: [...parse.skipped, { at: parse.at, end }],
   };
@@ -144,7 +148,7 @@ const skipLetters = (parse: Parse, marking: Marking): Parse[] => {
   let end = parse.at;
   while (isLetter(marking.text.charAt(end))) end += 1;
   const figuresFollow = end > parse.at && isFigure(marking.text.charAt(end));
-  return figuresFollow ? [skip(parse, end, weights.restOfWord)] : [];
+  return figuresFollow ? [skip(parse, marking, end, weights.restOfWord)] : [];
 };
 
 /** The ways on from a parse other than by a token. */
@@ -152,12 +156,14 @@ const passOver = (parse: Parse, marking: Marking): Parse[] => {
   if (awaitsValue(parse)) return [];
   const { at } = parse;
   const character = marking.text.charAt(at);
-  if (isSeparator(character) && !isPointOfNumber(marking, at)) {
+  const passable = isSeparator(character) || parts(marking, at);
+  if (passable && !isPointOfNumber(marking, at)) {
     return [{ ...parse, at: at + 1, near: parse.near && /\s/u.test(character) }];
   }
-  const end = endOfWord(marking, isSeparator(character) ? at + 1 : at);
-  if (wordBegins(marking, at)) return [skip(parse, end, 0), ...skipLetters(parse, marking)];
-  return cutsRun(marking, at) ? [] : [skip(parse, end, weights.restOfWord)];
+  const end = endOfWord(marking, passable ? at + 1 : at);
+  if (wordBegins(marking, at))
+    return [skip(parse, marking, end, 0), ...skipLetters(parse, marking)];
+  return cutsRun(marking, at) ? [] : [skip(parse, marking, end, weights.restOfWord)];
 };
 
 const byScore = (a: Parse, b: Parse): number => b.score - a.score;

@@ -50,6 +50,12 @@ const distinct = (candidates: readonly Candidate[]): Candidate[] => {
   return [...best.values()].sort((a, b) => b.score - a.score);
 };
 
+const letters = (text: string): number => text.replace(/[^\p{L}\d]/gu, '').length;
+
+/** How many letters and figures a reading leaves without a meaning. */
+const lost = ({ reading }: Candidate): number =>
+  reading.notUnderstood.reduce((sum, text) => sum + letters(text), 0);
+
 /** Leaves out what is too far behind to be worth a look. */
 const worthShowing = (candidates: readonly Candidate[]): Candidate[] => {
   const [top] = candidates;
@@ -60,12 +66,12 @@ const worthShowing = (candidates: readonly Candidate[]): Candidate[] => {
       const rival = candidates.find((other) => valueKey(other) === valueKey(candidate));
       const leader = rival ?? candidate;
       const near = top.score - leader.score <= WITHIN_OF_VALUE && leader.score >= LEAST;
-      return near && leader.score - candidate.score <= WITHIN_OF_REST;
+      if (!near || leader.score - candidate.score > WITHIN_OF_REST) return false;
+      // Leaving more of the marking aside makes no rival of a reading that is behind already.
+      return lost(candidate) <= Math.min(lost(leader), lost(top));
     })
     .slice(0, MOST);
 };
-
-const letters = (text: string): number => text.replace(/[^\p{L}\d]/gu, '').length;
 
 /** Share of the letters and figures of a marking that a reading gives a meaning to. */
 const understood = ({ reading }: Candidate): number => {
@@ -86,7 +92,12 @@ const surenessOfBest = (
   const lead = best.score - (rival?.score ?? -Infinity);
   const share = understood(best);
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
-  return alone && best.score >= SURE.score && lead >= SURE.lead && share >= SURE.understood
+  const figuresLost = best.reading.notUnderstood.some((text) => /\d/.test(text));
+  return alone &&
+    !figuresLost &&
+    best.score >= SURE.score &&
+    lead >= SURE.lead &&
+    share >= SURE.understood
     ? 'sure'
     : 'likely';
 };

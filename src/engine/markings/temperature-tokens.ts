@@ -30,6 +30,10 @@ const tokenOf = (
 const standsFree = (marking: Marking, at: number, end: number): boolean =>
   !cutsRun(marking, at) && !cutsRun(marking, end);
 
+/** A letter by itself that seldom means anything is looked at only where the body is known. */
+const isAskedFor = (lexicon: Lexicon, meaning: TemperatureMeaning): boolean =>
+  meaning.alone || meaning.use !== 'rare' || meaning.bodies.includes(lexicon.hints.body ?? '');
+
 /** A single letter stands alone, or begins a word that goes on with the value. */
 const letterNeeds = (marking: Marking, at: number, end: number): Need =>
   wordBegins(marking, at) && /^\d{3}(?!\d)/.test(marking.text.slice(end))
@@ -48,16 +52,18 @@ const namedAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
       if (found === undefined || !standsFree(marking, at, found.end)) return [];
       // Two letters by themselves are too easily part of a name to be taken in small ones.
       if (!found.sameCase && code.length < 3) return [];
-      return readTemperatureCharacteristic(lexicon.tables, code).map((meaning) =>
-        tokenOf(
-          at,
-          found.end,
-          meaning,
-          weightOf(meaning.alone ? weights.temperature : weights.temperatureLetter, meaning.use) +
-            (found.sameCase ? 0 : weights.otherCase),
-          meaning.alone ? [] : [letterNeeds(marking, at, found.end)],
-        ),
-      );
+      return readTemperatureCharacteristic(lexicon.tables, code)
+        .filter((meaning) => isAskedFor(lexicon, meaning))
+        .map((meaning) =>
+          tokenOf(
+            at,
+            found.end,
+            meaning,
+            weightOf(meaning.alone ? weights.temperature : weights.temperatureLetter, meaning.use) +
+              (found.sameCase ? 0 : weights.otherCase),
+            meaning.alone ? [] : [letterNeeds(marking, at, found.end)],
+          ),
+        );
     });
 
 const BY_RULE = /[A-Za-z]\d[A-Za-z]|\d[A-Z]\d/y;

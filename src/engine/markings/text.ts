@@ -29,14 +29,15 @@ export interface Marking {
 /** Prepares a marking for the tokenizer. */
 export const markingOf = (text: string): Marking => ({ text, folded: fold(text) });
 
-/** Whether words part at a character: a separator, but not the point of an abbreviation. */
-const parts = (marking: Marking, at: number): boolean => {
+/**
+ * Whether words part at a character: a separator, but not the point of an abbreviation; and the
+ * plus between the sections of a part, such as `16+16`.
+ */
+export const parts = (marking: Marking, at: number): boolean => {
   const character = marking.text.charAt(at);
-  const inside =
-    character === '.' &&
-    isLetter(marking.text.charAt(at - 1)) &&
-    isLetter(marking.text.charAt(at + 1));
-  return isSeparator(character) && !inside;
+  const [before, after] = [marking.text.charAt(at - 1), marking.text.charAt(at + 1)];
+  if (character === '+') return isFigure(before) && isFigure(after);
+  return isSeparator(character) && !(character === '.' && isLetter(before) && isLetter(after));
 };
 
 /** Whether a word may begin at an index: nothing but a separator is before it. */

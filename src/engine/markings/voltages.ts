@@ -91,13 +91,14 @@ const pairAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
         .filter(({ row }) => row.role === 'rated')
         .map(({ row, end }) => {
           const high = say(second.value * row.factor, 'V');
-          return withWord(
+          const token = withWord(
             at,
             end,
             row,
             first.value * row.factor,
             `; ${high} is a test or surge figure`,
           );
+          return { ...token, weight: token.weight + weights.voltagePair, withUsualUnit: false };
         }),
     );
   });

@@ -12,26 +12,30 @@ export const weights = {
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
   voltageWithUnit: { usual: 2, other: 1, rare: 0 },
+  /** Two voltages with a stroke between them, which may also be a value and a voltage. */
+  voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
-  voltageFigures: { usual: 1, other: 0.2, rare: 0 },
+  voltageFigures: { usual: 1.2, other: 0.2, rare: 0 },
   voltageLetter: { usual: 1.2, other: 0.2, rare: -0.5 },
   temperature: { usual: 2.5, other: 1.2, rare: 0.3 },
   temperatureLetter: { usual: 0.8, other: 0.4, rare: -0.8 },
   word: { usual: 1.5, other: 0.8, rare: 0.2 },
   safety: { usual: 2.2, other: 1, rare: 0 },
   mark: { usual: 0.6, other: 0.3, rare: 0 },
-  date: { usual: 0.5, other: 0.2, rare: 0 },
+  date: { usual: 0.5, other: 0.2, rare: -0.5 },
   climate: 1.2,
   climateLetters: 0.4,
   /** A letter in the other case than its table has it. */
-  otherCase: -0.4,
+  otherCase: -0.6,
   /** The same, where the small letter is a unit's. */
-  otherCaseOfUnit: -3,
+  otherCaseOfUnit: -4.5,
   /** A letter with a gap before it. */
   gap: -0.2,
   /** A stretch that stays without a meaning, and each of its characters. */
   notUnderstood: -1,
   notUnderstoodCharacter: -0.1,
+  /** Figures left aside: a maker's sign has letters, seldom figures. */
+  notUnderstoodFigures: -0.6,
   notUnderstoodMost: -2.5,
   /** The same beside understood tokens in one word. */
   restOfWord: -2.5,
@@ -45,7 +49,7 @@ export const weights = {
   /** The value cannot be had in the body. */
   outsideBody: -3,
   /** The voltage is lower than parts marked in such a way have. */
-  voltageTooLow: -2,
+  voltageTooLow: -3,
   /** Tokens that belong to different bodies or origins. */
   bodiesClash: -3,
   originsClash: -2,
