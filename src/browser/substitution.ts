@@ -8,7 +8,8 @@ import {
   type Field,
 } from '../substitution/address.ts';
 import { answerSentence } from '../substitution/phrases.ts';
-import { fieldNote, resultsMarkup } from '../substitution/view.ts';
+import { fieldNote } from '../substitution/form.ts';
+import { resultsMarkup } from '../substitution/view.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 
@@ -45,8 +46,8 @@ const showField = (field: Field): void => {
     note.textContent = text;
     note.className = fault ? 'fault' : 'hint';
   }
-  input.toggleAttribute('aria-invalid', fault);
   if (fault) input.setAttribute('aria-invalid', 'true');
+  else input.removeAttribute('aria-invalid');
   input.closest('.field')?.setAttribute('data-from', field.from);
 };
 
@@ -61,7 +62,7 @@ const openTypes = (): Set<string> =>
 const showResults = (catalogue: Catalogue, asked: Asked): void => {
   const open = openTypes();
   const assessments = findStandIns(catalogue, asked.request);
-  answer.textContent = answerSentence(catalogue, assessments);
+  answer.textContent = answerSentence(catalogue, type, assessments);
   const markup = resultsMarkup({ catalogue, assessments }, ({ candidate }) => ({
     open: open.has(candidate.type),
     bars: open.has(candidate.type),

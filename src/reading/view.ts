@@ -7,6 +7,7 @@ import {
   type Catalogue,
   type Habit,
   type PositionId,
+  type Range,
   type Reading,
   type TypeId,
 } from '../engine/index.ts';
@@ -48,8 +49,8 @@ const characteristicText = ({ temperatureCharacteristic: own }: Reading, habit?:
 export const readingHeadline = (reading: Reading, habit?: Habit): string => {
   const { capacitance, resistance, temperatureCharacteristic, safetyClass, date } = reading;
   const parts = [
-    capacitance && formatQuantity(capacitance, 'F', habit),
-    resistance && formatQuantity(resistance, 'ohm', habit),
+    capacitance && formatValue(capacitance.typ, 'F', habit),
+    resistance && formatValue(resistance.typ, 'ohm', habit),
     toleranceText(reading, habit),
     voltageText(reading, habit),
     temperatureCharacteristic?.code,
@@ -59,12 +60,14 @@ export const readingHeadline = (reading: Reading, habit?: Habit): string => {
   return parts.join(' ');
 };
 
+const point = (value: number): Range => ({ min: value, typ: value, max: value });
+
 /** The query that carries a reading to a substitution page. */
 export const readingQuery = ({ capacitance, tolerance, ratedVoltage }: Reading): string => {
   const query = new URLSearchParams();
-  if (capacitance) query.set(partKeys.capacitance, writeQuantity(capacitance, 'F'));
+  if (capacitance) query.set(partKeys.capacitance, writeQuantity(point(capacitance.typ), 'F'));
   if (tolerance?.unit === 'fraction') query.set(partKeys.tolerance, writeTolerance(tolerance));
-  if (ratedVoltage) query.set(partKeys.ratedVoltage, writeQuantity(ratedVoltage, 'V'));
+  if (ratedVoltage) query.set(partKeys.ratedVoltage, writeQuantity(point(ratedVoltage.typ), 'V'));
   const text = query.toString();
   return text === '' ? '' : `?${text}`;
 };

@@ -1,8 +1,9 @@
 import {
   DEFAULT_GUIDELINE,
+  formatQuantity,
+  formatValue,
   parseQuantity,
   resolveSituation,
-  writeQuantity,
   type Catalogue,
   type PositionId,
   type Range,
@@ -33,32 +34,42 @@ export interface Asked {
 
 type Read<T> = { value: T } | { message: string };
 
-const readRange = (text: string, unit: Unit, lowest: number, highest: number): Read<Range> => {
+/** How the numbers of one key are read. */
+interface Measure {
+  unit: Unit;
+  /** Unit of a number without one, as in units.csv. */
+  bare?: string | undefined;
+  /** SI */
+  lowest: number;
+  /** SI */
+  highest: number;
+}
+
+const readRange = (text: string, { unit, bare, lowest, highest }: Measure): Read<Range> => {
   if (text.length > LONGEST) return { message: `Please keep to ${LONGEST} characters.` };
-  const parsed = parseQuantity(text, unit);
+  const parsed = parseQuantity(text, unit, bare);
   if (!parsed.ok) return { message: parsed.fault.message };
   const { min, max } = parsed.value;
   return min >= lowest && max <= highest
     ? { value: parsed.value }
     : {
-        message: `Please give a value from ${writeQuantity(point(lowest), unit)} to ${writeQuantity(point(highest), unit)}.`,
+        message: `Please give a value from ${formatValue(lowest, unit)} to ${formatValue(highest, unit)}.`,
       };
 };
-
-const point = (value: number): Range => ({ min: value, typ: value, max: value });
 
 /** Least and greatest values that an old part may have, SI. */
 const PART_LIMITS = {
   capacitance: { unit: 'F', lowest: 1e-13, highest: 10 },
   ratedVoltage: { unit: 'V', lowest: 0.5, highest: 100_000 },
-} as const;
+} as const satisfies Record<string, Measure>;
 
 const WORST_TOLERANCE = 2;
 
-/** `10`, `10 %`, `20/80` or `-20 +80`: how far the old part may be off, minus before plus. */
+/** `10`, `±10 %`, `20/80` (minus before plus) or `+80 −20`: how far the old part may be off. */
 export const readToleranceText = (text: string): Read<Tolerance> => {
   const numbers = text.replaceAll(',', '.').match(/\d+(?:\.\d+)?/g) ?? [];
-  const [minus, plus = minus] = numbers.map((number) => Number(number) / 100);
+  const inOrder = text.startsWith('+') ? numbers.toReversed() : numbers;
+  const [minus, plus = minus] = inOrder.map((number) => Number(number) / 100);
   if (minus === undefined || plus === undefined || numbers.length > 2) {
     return { message: 'Please write a tolerance such as 10 % or 20/80.' };
   }
@@ -73,16 +84,29 @@ export const writeTolerance = ({ minus, plus }: Tolerance): string => {
   return minus === plus ? percent(plus) : `${percent(minus)}/${percent(plus)}`;
 };
 
+/** A tolerance as a field shows it: `±10 %`, `−20/+80 %`. */
+const printTolerance = (tolerance: Tolerance): string => {
+  const { minus, plus } = tolerance;
+  return minus === plus
+    ? `±${formatValue(plus, 'fraction')}`
+    : `−${formatValue(minus, 'fraction')}/+${formatValue(plus, 'fraction')}`;
+};
+
 /** SI unit of a condition, as the engine names it. */
 export const conditionUnit = (catalogue: Catalogue, id: string): Unit => {
   const unit = catalogue.conditionDefinitions[id]?.unit ?? '';
   return (catalogue.units[unit]?.si ?? 'ratio') as Unit;
 };
 
-const conditionLimits = (catalogue: Catalogue, id: string): { lowest: number; highest: number } => {
+const conditionMeasure = (catalogue: Catalogue, id: string): Measure => {
   const row = catalogue.conditionDefinitions[id];
   const factor = catalogue.units[row?.unit ?? '']?.factor ?? 1;
-  return { lowest: (row?.lowest ?? 0) * factor, highest: (row?.highest ?? Infinity) * factor };
+  return {
+    unit: conditionUnit(catalogue, id),
+    bare: row?.unit,
+    lowest: (row?.lowest ?? 0) * factor,
+    highest: (row?.highest ?? Infinity) * factor,
+  };
 };
 
 /** Ids of the conditions that a position lets the visitor change. */
@@ -108,14 +132,12 @@ export const readAddress = (
     rejected[key] = { text, message: result.message };
     return undefined;
   };
-  const capacitance = take(partKeys.capacitance, (text) => {
-    const { unit, lowest, highest } = PART_LIMITS.capacitance;
-    return readRange(text, unit, lowest, highest);
-  });
-  const ratedVoltage = take(partKeys.ratedVoltage, (text) => {
-    const { unit, lowest, highest } = PART_LIMITS.ratedVoltage;
-    return readRange(text, unit, lowest, highest);
-  });
+  const capacitance = take(partKeys.capacitance, (text) =>
+    readRange(text, PART_LIMITS.capacitance),
+  );
+  const ratedVoltage = take(partKeys.ratedVoltage, (text) =>
+    readRange(text, PART_LIMITS.ratedVoltage),
+  );
   const tolerance = take(partKeys.tolerance, readToleranceText);
   const guideline = take(guidelineKey, (text) =>
     Object.hasOwn(catalogue.guidelines, text)
@@ -124,10 +146,7 @@ export const readAddress = (
   );
   const conditions: Record<string, Range> = {};
   for (const id of conditionIds(catalogue, position)) {
-    const { lowest, highest } = conditionLimits(catalogue, id);
-    const range = take(id, (text) =>
-      readRange(text, conditionUnit(catalogue, id), lowest, highest),
-    );
+    const range = take(id, (text) => readRange(text, conditionMeasure(catalogue, id)));
     if (range !== undefined) conditions[id] = range;
   }
   return {
@@ -169,7 +188,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       key: partKeys.capacitance,
       label: 'Capacitance',
       unit: 'F',
-      text: writeQuantity(point(original.capacitance), 'F'),
+      text: formatValue(original.capacitance, 'F'),
       from: given(request.original.capacitance),
       note: '',
     }),
@@ -177,7 +196,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       key: partKeys.tolerance,
       label: 'Tolerance',
       unit: 'fraction',
-      text: writeTolerance(original.tolerance),
+      text: printTolerance(original.tolerance),
       from: given(request.original.tolerance),
       note: '',
     }),
@@ -185,7 +204,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       key: partKeys.ratedVoltage,
       label: 'Rated voltage',
       unit: 'V',
-      text: writeQuantity(point(original.ratedVoltage), 'V'),
+      text: formatValue(original.ratedVoltage, 'V'),
       from: given(request.original.ratedVoltage),
       note: '',
     }),
@@ -194,27 +213,10 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
         key: id,
         label: catalogue.conditionDefinitions[id]?.name ?? id,
         unit: conditionUnit(catalogue, id),
-        text: writeQuantity(range, conditionUnit(catalogue, id)),
+        text: formatQuantity(range, conditionUnit(catalogue, id)),
         from,
         note: row.note,
       }),
     ),
   ];
-};
-
-/**
- * The query of an address that carries the visitor's own numbers and nothing else.
- * @param texts what stands in the fields, by key; an empty text stands for the default
- * @param defaults what would stand there if the visitor had changed nothing
- */
-export const writeAddress = (
-  texts: Readonly<Record<string, string>>,
-  defaults: Readonly<Record<string, string>>,
-): URLSearchParams => {
-  const query = new URLSearchParams();
-  for (const [key, text] of Object.entries(texts)) {
-    const trimmed = text.trim();
-    if (trimmed !== '' && trimmed !== defaults[key]) query.set(key, trimmed);
-  }
-  return query;
 };

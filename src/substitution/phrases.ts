@@ -7,6 +7,7 @@ import {
   type Habit,
   type Part,
   type Range,
+  type TypeId,
   type Unit,
 } from '../engine/index.ts';
 
@@ -79,40 +80,59 @@ const joinWords = (words: readonly string[], joint: string): string => {
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} ${joint} ${last}`;
 };
 
+/** Whether a part is only ruled out because nobody makes it. */
+export const isNotMade = ({ findings }: Assessment): boolean =>
+  findings.some(({ finding, verdict }) => finding === 'availability' && verdict === 'keep-out');
+
+/** The kept-out part that a reader is likeliest to reach for: one of the old part's own family. */
+const temptation = (
+  catalogue: Catalogue,
+  original: TypeId,
+  assessments: readonly Assessment[],
+): Assessment | undefined => {
+  const family = catalogue.types[original]?.family;
+  const kept = assessments.filter(
+    (assessment) => assessment.verdict === 'keep-out' && !isNotMade(assessment),
+  );
+  return (
+    kept.find(({ candidate }) => catalogue.types[candidate.type]?.family === family) ?? kept[0]
+  );
+};
+
 /** Names that fit in one sentence. */
 const NAMED = 3;
 
 /** The sentence that answers: what fits, what to buy, what to keep out and why. */
 export const answerSentence = (
   catalogue: Catalogue,
+  original: TypeId,
   assessments: readonly Assessment[],
   habit?: Habit,
 ): string => {
-  const of = (verdict: Assessment['verdict']): Assessment[] =>
-    assessments.filter((assessment) => assessment.verdict === verdict);
-  const names = (list: readonly Assessment[], joint: string): string =>
-    joinWords(
-      list.slice(0, NAMED).map((assessment) => nameOf(catalogue, assessment)),
-      joint,
-    );
-  const best = assessments.find((assessment) => assessment.verdict !== 'keep-out');
-  const kept = of('keep-out').find((assessment) => assessment.buy !== undefined);
-  const keptReason = kept && decidingFinding(kept);
+  const kept = temptation(catalogue, original, assessments);
+  const against = kept && decidingFinding(kept);
   const keepOut =
-    kept && keptReason
-      ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(keptReason, habit)}.`
-      : '';
-  if (best === undefined) return `No part made today fits here as it stands.${keepOut}`;
-  const same = of(best.verdict);
-  const what = partPhrase(best.candidate, habit);
+    kept && against ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(against, habit)}.` : '';
+  const best = assessments[0];
+  if (best === undefined || best.verdict === 'keep-out') {
+    return `No part made today fits here as it stands.${keepOut}`;
+  }
+  const names = joinWords(
+    assessments
+      .filter((assessment) => assessment.verdict === best.verdict)
+      .slice(0, NAMED)
+      .map((assessment) => nameOf(catalogue, assessment)),
+    'or',
+  );
+  const part = partPhrase(best.candidate, habit);
   const first = decidingFinding(best);
   const reason = first ? reasonPhrase(first, habit) : '';
   switch (best.verdict) {
     case 'fits':
-      return `${names(same, 'or')} fits: ${what}.${keepOut}`;
+      return `${names} fits, such as ${part}.${keepOut}`;
     case 'fits-if':
-      return `${names(same, 'or')} fits if one thing is checked: ${what}; ${reason}.${keepOut}`;
-    default:
-      return `Only a stopgap is to be had: ${names(same, 'or')}, ${what}; ${reason}.${keepOut}`;
+      return `${names} fits if one thing is checked, such as ${part}: ${reason}.${keepOut}`;
+    case 'stopgap':
+      return `Only a stopgap is to be had, ${names}, such as ${part}: ${reason}.${keepOut}`;
   }
 };

@@ -1,20 +1,22 @@
 import { href } from '../components/links.ts';
 import { rangeBar } from '../components/range-bar.ts';
-import { verdictMark } from '../components/verdict-shape.ts';
+import { verdictMark, verdictWords } from '../components/verdict-shape.ts';
 import {
   formatValue,
   type Assessment,
   type Catalogue,
   type Finding,
   type Habit,
+  type Range,
   type SourceId,
+  type TypeId,
   type Unit,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import type { Field } from './address.ts';
 import {
   bodyPhrase,
   decidingFinding,
+  isNotMade,
   partPhrase,
   printLimit,
   printMargin,
@@ -36,115 +38,103 @@ const link = (path: `/${string}`, ...children: Markup[]): Markup =>
 const typeName = (catalogue: Catalogue, { candidate }: Assessment): string =>
   catalogue.types[candidate.type]?.name ?? candidate.type;
 
-const sourceLinks = (catalogue: Catalogue, sources: readonly SourceId[]): Markup[] =>
-  sources.flatMap((source, index) => [
-    ...(index === 0 ? [] : ['; ']),
-    link(`/sources/${source}/`, catalogue.sources[source]?.title ?? source),
-  ]);
+/** The sources of a page in the order in which it first cites them. */
+const citedSources = (assessments: readonly Assessment[]): SourceId[] => [
+  ...new Set(assessments.flatMap(({ findings }) => findings.flatMap(({ sources }) => sources))),
+];
 
 /** Words for how well a finding is known. */
 const SURE = {
-  sure: 'published figures',
+  sure: 'published',
   likely: 'common practice',
-  possible: 'figures from memory',
+  possible: 'from memory',
 } as const;
 
-const figureCell = (finding: Finding, range: Finding['standIn'], habit?: Habit): Markup => {
-  if (range === undefined) return h('td', { class: 'num' }, 'not known');
-  if (finding.unit === 'grade') return h('td', {}, range.typ > 0 ? 'no' : 'yes');
-  return h(
-    'td',
-    { class: 'num' },
-    h('strong', {}, printTypical(range, finding.unit, habit)),
-    range.min === range.max ? '' : h('small', {}, ` ${printRange(range, finding.unit, habit)}`),
-  );
+/** A figure with its typical value in front: `16 Hz (15.1–17.2 Hz)`. */
+const figureText = (range: Range | undefined, unit: string, habit?: Habit): string => {
+  if (range === undefined) return 'not known';
+  if (unit === 'grade') return range.typ > 0 ? 'no' : 'yes';
+  const typical = printTypical(range, unit, habit);
+  return range.min === range.max ? typical : `${typical} (${printRange(range, unit, habit)})`;
 };
 
-const barOf = (finding: Finding, habit?: Habit): Markup | undefined => {
-  const { standIn, original, limit, unit } = finding;
+const barOf = (
+  { standIn, original, limit, unit, name }: Finding,
+  habit?: Habit,
+): Markup | undefined => {
   if (standIn === undefined || unit === 'grade') return undefined;
   const rows = [
-    ...(original === undefined ? [] : [{ label: 'old', range: original }]),
+    ...(original === undefined ? [] : [{ label: 'old part', range: original }]),
     { label: 'stand-in', range: standIn },
   ];
-  const positive = rows.every(({ range }) => range.min > 0);
   return rangeBar({
-    title: finding.name,
+    title: name,
     rows,
     limit,
-    scale: positive ? 'log' : 'linear',
+    scale: rows.every(({ range }) => range.min > 0) ? 'log' : 'linear',
     print: (value) => formatValue(value, unit as Unit, habit),
   });
 };
 
-const findingRows = (
-  catalogue: Catalogue,
-  finding: Finding,
-  bars: boolean,
-  habit?: Habit,
-): Markup[] => [
-  h(
-    'tr',
-    { class: 'finding' },
-    h('th', { scope: 'row' }, finding.name, h('small', {}, ` ${finding.weight}`)),
-    figureCell(finding, finding.original, habit),
-    figureCell(finding, finding.standIn, habit),
-    h('td', { class: 'num' }, printLimit(finding, habit)),
-    h('td', { class: 'num' }, printMargin(finding)),
-    h('td', {}, verdictMark(finding.verdict)),
-  ),
-  h(
-    'tr',
-    { class: 'working' },
+const sourceMarks = (sources: readonly SourceId[], cited: readonly SourceId[]): Markup[] =>
+  sources.flatMap((source) => {
+    const number = cited.indexOf(source) + 1;
+    return [' ', h('a', { href: `#source-${number}` }, `[${number}]`)];
+  });
+
+interface TableParts {
+  shown: Shown;
+  cited: readonly SourceId[];
+  bars: boolean;
+}
+
+const findingRows = (finding: Finding, { shown, cited, bars }: TableParts): Markup[] => {
+  const { habit } = shown;
+  return [
     h(
-      'td',
-      { colspan: 6 },
-      bars ? barOf(finding, habit) : undefined,
-      h('p', {}, h('code', {}, finding.equation), ' → ', finding.working, '. '),
+      'tr',
+      {},
+      h('th', { scope: 'row' }, h('a', { href: `#ask-${finding.demand}` }, finding.name)),
+      h('td', {}, figureText(finding.original, finding.unit, habit)),
+      h('td', {}, figureText(finding.standIn, finding.unit, habit)),
+      h('td', {}, printLimit(finding, habit)),
+      h('td', {}, printMargin(finding)),
+      h('td', { 'data-verdict': finding.verdict }, verdictWords[finding.verdict]),
+    ),
+    h(
+      'tr',
+      {},
       h(
-        'p',
-        { class: 'quiet small' },
-        `${finding.why} Rests on ${SURE[finding.sure]}: `,
-        ...sourceLinks(catalogue, finding.sources),
-        '.',
+        'td',
+        { colspan: 6 },
+        bars ? barOf(finding, habit) : undefined,
+        `${finding.working}; ${SURE[finding.sure]}`,
+        ...sourceMarks(finding.sources, cited),
       ),
     ),
-  ),
-];
+  ];
+};
+
+const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
 
 const findingTable = (
-  { catalogue, habit }: Shown,
   assessment: Assessment,
   findings: readonly Finding[],
-  bars: boolean,
+  parts: TableParts,
 ): Markup =>
   h(
     'div',
     {
-      class: 'scroll',
+      class: 'table-scroll',
       tabindex: 0,
       role: 'region',
-      'aria-label': `Findings, ${typeName(catalogue, assessment)}`,
+      'aria-label': `Findings, ${typeName(parts.shown.catalogue, assessment)}`,
     },
     h(
       'table',
       { class: 'findings' },
-      h(
-        'thead',
-        {},
-        h(
-          'tr',
-          {},
-          ...['Asked', 'Old part', 'Stand-in', 'Limit', 'Limit over figure', 'Verdict'].map(
-            (word) => h('th', { scope: 'col' }, word),
-          ),
-        ),
-      ),
-      h(
-        'tbody',
-        {},
-        ...findings.flatMap((finding) => findingRows(catalogue, finding, bars, habit)),
-      ),
+      h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
+      h('tbody', {}, ...findings.flatMap((finding) => findingRows(finding, parts))),
     ),
   );
 
@@ -152,7 +142,7 @@ const reasonLine = (assessment: Assessment, habit?: Habit): Markup | undefined =
   const finding = decidingFinding(assessment);
   if (finding === undefined) return undefined;
   const lead = assessment.verdict === 'fits' ? 'Least to spare: ' : 'Decides: ';
-  return h('p', { class: 'deciding' }, lead, reasonPhrase(finding, habit), '.');
+  return h('p', {}, lead, reasonPhrase(finding, habit), '.');
 };
 
 /** What else to look into, for an assessment that is not a plain yes. */
@@ -164,7 +154,7 @@ const alsoLine = (assessment: Assessment, habit?: Habit): Markup | undefined => 
     ? undefined
     : h(
         'p',
-        { class: 'also quiet' },
+        { class: 'quiet' },
         'Also: ',
         rest.map((finding) => reasonPhrase(finding, habit)).join('; '),
         '.',
@@ -178,13 +168,13 @@ export interface Openness {
 }
 
 /** One stand-in with its verdict, what to buy, why, and its findings. */
-const standInItem = (shown: Shown, assessment: Assessment, { open, bars }: Openness): Markup => {
-  const { catalogue, habit } = shown;
+const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): Markup => {
+  const { catalogue, habit } = parts.shown;
   const { type } = assessment.candidate;
   const body = bodyPhrase(assessment);
   return h(
     'li',
-    { class: `stand-in is-${assessment.verdict}`, id: type },
+    { id: type },
     h(
       'h3',
       {},
@@ -192,53 +182,117 @@ const standInItem = (shown: Shown, assessment: Assessment, { open, bars }: Openn
       ' ',
       link(`/types/${type}/`, typeName(catalogue, assessment)),
     ),
-    h(
-      'p',
-      { class: 'buy' },
-      h('strong', {}, partPhrase(assessment.candidate, habit)),
-      body && `, ${body}`,
-    ),
+    h('p', {}, h('strong', {}, partPhrase(assessment.candidate, habit)), body && `, ${body}`),
     reasonLine(assessment, habit),
     alsoLine(assessment, habit),
     h(
       'details',
       { open },
       h('summary', {}, `${assessment.findings.length} findings with their working`),
-      findingTable(shown, assessment, assessment.findings, bars),
+      findingTable(assessment, assessment.findings, parts),
     ),
   );
 };
 
 /** One type that is kept out, with what rules it out. */
-const keptOutItem = (shown: Shown, assessment: Assessment): Markup => {
+const keptOutItem = (assessment: Assessment, parts: TableParts): Markup => {
   const against = assessment.findings.filter((finding) => finding.verdict === 'keep-out');
-  const { type } = assessment.candidate;
   return h(
     'li',
-    { class: 'stand-in is-keep-out', id: type },
+    { id: assessment.candidate.type },
     h(
       'details',
       {},
       h(
         'summary',
         {},
-        verdictMark('keep-out'),
-        ' ',
-        h('strong', {}, typeName(shown.catalogue, assessment)),
+        verdictMark('keep-out', typeName(parts.shown.catalogue, assessment)),
         ': ',
-        against.map((finding) => reasonPhrase(finding, shown.habit)).join('; '),
+        against.map((finding) => reasonPhrase(finding, parts.shown.habit)).join('; '),
         '.',
       ),
-      h('p', {}, link(`/types/${type}/`, 'What this type is'), '.'),
-      findingTable(shown, assessment, against, false),
+      findingTable(assessment, against, parts),
     ),
   );
 };
 
+const notMadeLine = (catalogue: Catalogue, types: readonly TypeId[]): Markup =>
+  h(
+    'p',
+    { class: 'quiet' },
+    'Not made in this value and voltage: ',
+    ...types.flatMap((type, index) => [
+      index === 0 ? '' : ', ',
+      link(`/types/${type}/`, catalogue.types[type]?.short_name ?? type),
+    ]),
+    '.',
+  );
+
+/** Every demand of the position: the limit, what the old part comes to, why it is asked. */
+const askedTable = ({ catalogue, assessments, habit }: Shown): Markup => {
+  const findings = (assessments[0]?.findings ?? []).toSorted((a, b) =>
+    a.demand < b.demand ? -1 : 1,
+  );
+  const weights = { hard: 'must', strong: 'should', mild: 'better if' } as const;
+  const rows = (['hard', 'strong', 'mild'] as const).flatMap((weight) =>
+    findings
+      .filter((finding) => finding.weight === weight)
+      .map((finding) =>
+        h(
+          'tr',
+          { id: `ask-${finding.demand}` },
+          h('th', { scope: 'row' }, finding.name),
+          h('td', {}, weights[weight]),
+          h('td', {}, printLimit(finding, habit) || 'yes'),
+          h(
+            'td',
+            {},
+            finding.why,
+            finding.equation && h('code', {}, ` ${finding.equation}`),
+            ` ${catalogue.findings[finding.finding]?.meaning ?? ''}.`,
+          ),
+        ),
+      ),
+  );
+  return h(
+    'div',
+    { class: 'table-scroll', tabindex: 0, role: 'region', 'aria-label': 'What is asked here' },
+    h(
+      'table',
+      { class: 'asked' },
+      h(
+        'thead',
+        {},
+        h(
+          'tr',
+          {},
+          ...['Asked', 'Weight', 'Limit', 'Why, and how it is reckoned'].map((word) =>
+            h('th', { scope: 'col' }, word),
+          ),
+        ),
+      ),
+      h('tbody', {}, ...rows),
+    ),
+  );
+};
+
+const sourceList = (catalogue: Catalogue, cited: readonly SourceId[]): Markup =>
+  h(
+    'ol',
+    { class: 'small' },
+    ...cited.map((source, index) =>
+      h(
+        'li',
+        { id: `source-${index + 1}` },
+        link(`/sources/${source}/`, catalogue.sources[source]?.title ?? source),
+      ),
+    ),
+  );
+
 /** Stand-ins whose findings are drawn as well as told. */
 const DRAWN = 1;
 
-/** The ranked stand-ins, then what to keep out. */
+/** The ranked stand-ins, what to keep out, what is asked, and the sources of it all. */
 export const resultsMarkup = (
   shown: Shown,
   openness: (assessment: Assessment, index: number) => Openness = (_, index) => ({
@@ -246,8 +300,12 @@ export const resultsMarkup = (
     bars: index < DRAWN,
   }),
 ): Markup[] => {
-  const usable = shown.assessments.filter(({ verdict }) => verdict !== 'keep-out');
-  const kept = shown.assessments.filter(({ verdict }) => verdict === 'keep-out');
+  const { catalogue, assessments } = shown;
+  const cited = citedSources(assessments);
+  const usable = assessments.filter(({ verdict }) => verdict !== 'keep-out');
+  const kept = assessments.filter(({ verdict }) => verdict === 'keep-out');
+  const harmful = kept.filter((assessment) => !isNotMade(assessment));
+  const notMade = kept.filter(isNotMade).map(({ candidate }) => candidate.type);
   return [
     h('h2', { id: 'stand-ins' }, 'Stand-ins, best first'),
     usable.length === 0
@@ -255,54 +313,21 @@ export const resultsMarkup = (
       : h(
           'ol',
           { class: 'stand-ins' },
-          ...usable.map((assessment, index) =>
-            standInItem(shown, assessment, openness(assessment, index)),
-          ),
+          ...usable.map((assessment, index) => {
+            const { open, bars } = openness(assessment, index);
+            return standInItem(assessment, open, { shown, cited, bars });
+          }),
         ),
     h('h2', { id: 'keep-out' }, 'Keep out'),
-    h('ul', { class: 'stand-ins kept-out' }, ...kept.map((one) => keptOutItem(shown, one))),
-  ];
-};
-
-const fieldHint = ({ from, note }: Field): string => {
-  const origin = { given: 'yours', default: 'usual here', derived: 'follows from the old part' }[
-    from
-  ];
-  return note === '' ? origin : `${origin}: ${note}`;
-};
-
-/** One number of the circuit or the old part, to be read or changed. */
-const fieldMarkup = (field: Field): Markup => {
-  const noteId = `${field.key}-note`;
-  return h(
-    'p',
-    { class: 'field', 'data-from': field.from },
-    h('label', { for: `field-${field.key}` }, field.label),
-    ' ',
-    h('input', {
-      id: `field-${field.key}`,
-      name: field.key,
-      value: field.text,
-      maxlength: 60,
-      autocomplete: 'off',
-      autocapitalize: 'off',
-      spellcheck: 'false',
-      'aria-describedby': noteId,
-      'aria-invalid': field.message === undefined ? undefined : 'true',
-    }),
     h(
-      'small',
-      { id: noteId, class: field.message === undefined ? 'hint' : 'fault' },
-      field.message ?? fieldHint(field),
+      'ul',
+      { class: 'stand-ins' },
+      ...harmful.map((one) => keptOutItem(one, { shown, cited, bars: false })),
     ),
-  );
+    notMade.length > 0 && notMadeLine(catalogue, notMade),
+    h('h2', { id: 'asked' }, 'What is asked here'),
+    askedTable(shown),
+    h('h2', { id: 'sources' }, 'Sources of these figures'),
+    sourceList(catalogue, cited),
+  ].filter((piece) => piece !== false);
 };
-
-/** The form of all numbers that a page rests on. */
-export const fieldsMarkup = (fields: readonly Field[]): Markup[] => fields.map(fieldMarkup);
-
-/** The line under a field: how its number came about, or what is wrong with it. */
-export const fieldNote = (field: Field): { text: string; fault: boolean } => ({
-  text: field.message ?? fieldHint(field),
-  fault: field.message !== undefined,
-});

@@ -5,6 +5,6 @@ export const edition = {
   name: 'Understudy',
   version: manifest.version,
   codeLicence: manifest.license,
-  dataLicence: 'CC0 1.0',
-  dataLicenceUrl: 'https://creativecommons.org/publicdomain/zero/1.0/',
+  dataLicence: 'CC BY 4.0',
+  dataLicenceUrl: 'https://creativecommons.org/licenses/by/4.0/',
 } as const;

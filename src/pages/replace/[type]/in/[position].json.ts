@@ -13,25 +13,39 @@ const short = (_key: string, value: unknown): unknown =>
 /** The assessments of one substitution page at reference conditions, SI units. */
 export const GET: APIRoute = ({ params }) => {
   const { type = '', position = '' } = params;
-  const standIns = referenceStandIns(type, position).map(
-    ({ candidate, verdict, worst, findings }) => ({
-      candidate,
-      verdict,
-      worst,
-      findings: findings.map(
-        ({ demand, unit, original, standIn, limit, margin, verdict: own, sources }) => ({
-          demand,
-          unit,
-          original,
-          standIn,
-          limit,
-          margin,
-          verdict: own,
-          sources,
-        }),
-      ),
+  const assessments = referenceStandIns(type, position);
+  const demands = (assessments[0]?.findings ?? []).map(
+    ({ demand, finding, weight, unit, limit, original }) => ({
+      demand,
+      finding,
+      weight,
+      unit,
+      limit,
+      original,
     }),
   );
-  const page = { type, position, edition: edition.version, licence: edition.dataLicence, standIns };
+  const standIns = assessments.map(({ candidate, verdict, worst, findings }) => ({
+    ...candidate,
+    verdict,
+    worst,
+    findings: Object.fromEntries(
+      findings.map(({ demand, standIn, margin, verdict: own, sure }) => [
+        demand,
+        { ...standIn, margin, verdict: own, sure },
+      ]),
+    ),
+  }));
+  const sources = [
+    ...new Set(assessments.flatMap(({ findings }) => findings.flatMap((one) => one.sources))),
+  ];
+  const page = {
+    type,
+    position,
+    edition: edition.version,
+    licence: edition.dataLicence,
+    demands,
+    standIns,
+    sources,
+  };
   return new Response(JSON.stringify(page, short));
 };

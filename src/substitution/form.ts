@@ -1,0 +1,40 @@
+import { h, type Markup } from '../markup/node.ts';
+import type { Field } from './address.ts';
+
+/** How a number came about, in a word. */
+const ORIGIN = { given: 'yours', default: 'usual', derived: 'from the old part' } as const;
+
+/** The line under a field: how its number came about, or what is wrong with it. */
+export const fieldNote = ({ from, message }: Field): { text: string; fault: boolean } => ({
+  text: message ?? ORIGIN[from],
+  fault: message !== undefined,
+});
+
+const fieldMarkup = (field: Field): Markup => {
+  const { text, fault } = fieldNote(field);
+  const noteId = `${field.key}-note`;
+  return h(
+    'p',
+    { class: 'field', 'data-from': field.from },
+    h('label', { for: `field-${field.key}` }, field.label),
+    h('input', {
+      id: `field-${field.key}`,
+      name: field.key,
+      value: field.text,
+      maxlength: 60,
+      autocomplete: 'off',
+      autocapitalize: 'off',
+      spellcheck: 'false',
+      'aria-describedby': noteId,
+      'aria-invalid': fault ? 'true' : undefined,
+    }),
+    h('small', { id: noteId, class: fault ? 'fault' : 'hint' }, text),
+  );
+};
+
+/** The fields of all numbers that a page rests on. */
+export const fieldsMarkup = (fields: readonly Field[]): Markup[] => fields.map(fieldMarkup);
+
+/** Where each usual number comes from, for those that say. */
+export const fieldNotes = (fields: readonly Field[]): { label: string; note: string }[] =>
+  fields.filter(({ note }) => note !== '').map(({ label, note }) => ({ label, note }));
