@@ -70,7 +70,8 @@ export const caseCost = (lexicon: Lexicon, written: string, inTable: string): nu
     (row) =>
       written.includes(row.letter) &&
       row.use === 'usual' &&
-      row.bodies.length + row.origins.length === 0,
+      row.bodies.length === 0 &&
+      (row.origins.length === 0 || row.origins.includes('international')),
   );
   return isUnit ? weights.otherCaseOfUnit : weights.otherCase;
 };

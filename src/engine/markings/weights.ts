@@ -11,7 +11,7 @@ export const weights = {
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
-  voltageWithUnit: { usual: 2, other: 1, rare: 0 },
+  voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },
   /** Two voltages with a stroke between them, which may also be a value and a voltage. */
   voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
