@@ -38,10 +38,16 @@ const link = (path: `/${string}`, ...children: Markup[]): Markup =>
 const typeName = (catalogue: Catalogue, { candidate }: Assessment): string =>
   catalogue.types[candidate.type]?.name ?? candidate.type;
 
-/** The sources of a page in the order in which it first cites them. */
-const citedSources = (assessments: readonly Assessment[]): SourceId[] => [
-  ...new Set(assessments.flatMap(({ findings }) => findings.flatMap(({ sources }) => sources))),
-];
+/** Stand-ins for a document: a row that rests on one says so by its basis already. */
+const NO_DOCUMENT = ['trade', 'identity'];
+
+/** The documents of a page in the order in which it first cites them. */
+const citedSources = ({ catalogue, assessments }: Shown): SourceId[] => {
+  const all = assessments.flatMap(({ findings }) => findings.flatMap(({ sources }) => sources));
+  return [...new Set(all)].filter(
+    (source) => !NO_DOCUMENT.includes(catalogue.sources[source]?.kind ?? ''),
+  );
+};
 
 /** Words for how well a finding is known. */
 const SURE = {
@@ -62,7 +68,7 @@ const barOf = (
   { standIn, original, limit, unit, name }: Finding,
   habit?: Habit,
 ): Markup | undefined => {
-  if (standIn === undefined || unit === 'grade') return undefined;
+  if (standIn === undefined || standIn.min === standIn.max || unit === 'grade') return undefined;
   const rows = [
     ...(original === undefined ? [] : [{ label: 'old part', range: original }]),
     { label: 'stand-in', range: standIn },
@@ -79,7 +85,7 @@ const barOf = (
 const sourceMarks = (sources: readonly SourceId[], cited: readonly SourceId[]): Markup[] =>
   sources.flatMap((source) => {
     const number = cited.indexOf(source) + 1;
-    return [' ', h('a', { href: `#source-${number}` }, `[${number}]`)];
+    return number === 0 ? [] : [' ', h('a', { href: `#source-${number}` }, `[${number}]`)];
   });
 
 interface TableParts {
@@ -301,7 +307,7 @@ export const resultsMarkup = (
   }),
 ): Markup[] => {
   const { catalogue, assessments } = shown;
-  const cited = citedSources(assessments);
+  const cited = citedSources(shown);
   const usable = assessments.filter(({ verdict }) => verdict !== 'keep-out');
   const kept = assessments.filter(({ verdict }) => verdict === 'keep-out');
   const harmful = kept.filter((assessment) => !isNotMade(assessment));

@@ -52,9 +52,10 @@ const valueDistance = (part: Part, old: number): number =>
   Math.round(Math.abs(Math.log10(part.capacitance / old)) * 10);
 
 /**
- * What a part is ordered by: verdict, the worst hard margin, the worst strong margin, whether it is
- * stocked, the mean of the strong and of the mild margins, closeness to the old value, then the
- * looser tolerance and the lower rating, which are easier to buy and smaller.
+ * What a part is ordered by: verdict, the worst hard margin, closeness to the old value (so that no
+ * type gains by a value that others would gain by as well), the worst strong margin, whether it is
+ * stocked, the mean of the strong and of the mild margins, then the looser tolerance and the lower
+ * rating, which are easier to buy and smaller.
  */
 const orderOf = (
   part: Part,
@@ -64,11 +65,11 @@ const orderOf = (
 ): number[] => [
   verdictOrder.indexOf(verdict),
   -worstMargin(judged, 'hard'),
+  valueDistance(part, original.capacitance),
   -worstMargin(judged, 'strong'),
   Number(catalogue.types[part.type]?.market !== 'current'),
   -meanMargin(judged, 'strong'),
   -meanMargin(judged, 'mild'),
-  valueDistance(part, original.capacitance),
   -part.tolerance.plus,
   part.ratedVoltage,
 ];
@@ -92,14 +93,33 @@ export const compareScores = (a: Scored, b: Scored): number => {
   return a.part.type < b.part.type ? -1 : Number(a.part.type > b.part.type);
 };
 
+/** Weights of demands, the heaviest first. */
+const WEIGHTS = ['hard', 'strong', 'mild'];
+
+/** Decades by which a part falls short of the demands of each weight, summed, the heaviest first. */
+const shortfalls = ({ judged }: Scored): number[] =>
+  WEIGHTS.map((weight) =>
+    judged
+      .filter((one) => one.demand.weight === weight && one.verdict !== 'fits')
+      .reduce((sum, one) => sum - Math.min(0, marginOf(one)), 0),
+  );
+
+/** Whether a part falls less short of its demands than another; the heavier demands decide. */
+export const fallsLessShort = (a: Scored, b: Scored): boolean => {
+  const other = shortfalls(b);
+  const difference = shortfalls(a)
+    .map((mine, index) => mine - (other[index] ?? 0))
+    .find((step) => Math.abs(step) > STEP / 2);
+  return difference !== undefined && difference < 0;
+};
+
 /** The demand that decides a part: of those with its verdict, the one furthest beyond its limit. */
 export const decisiveDemand = (judged: readonly Judged[], verdict: Verdict): string => {
   const deciding = judged.filter((one) => one.verdict === verdict);
-  const weights = ['hard', 'strong', 'mild'];
   const ordered = (deciding.length > 0 ? deciding : [...judged]).toSorted(
     (a, b) =>
       marginOf(a) - marginOf(b) ||
-      weights.indexOf(a.demand.weight) - weights.indexOf(b.demand.weight),
+      WEIGHTS.indexOf(a.demand.weight) - WEIGHTS.indexOf(b.demand.weight),
   );
   // Where all is well, the demand with the least to spare is one that has degrees at all.
   const graded = verdict === 'fits' ? ordered.filter((one) => one.row.graded) : ordered;
