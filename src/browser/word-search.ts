@@ -10,6 +10,7 @@ export interface Hit {
 
 /** The part of the search library that is used here. */
 interface SearchLibrary {
+  options: (options: { baseUrl: string }) => Promise<void>;
   init: () => Promise<void>;
   debouncedSearch: (
     text: string,
@@ -33,6 +34,7 @@ const loadLibrary = async (): Promise<SearchLibrary> => {
   // The library is written into the site after the build, so its address is not known to it.
   const address = new URL(href('/pagefind/pagefind.js'), location.href).href;
   const loaded = (await import(/* @vite-ignore */ address)) as SearchLibrary;
+  await loaded.options({ baseUrl: href('/') });
   await loaded.init();
   return loaded;
 };
