@@ -1,6 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Climate } from './reading.ts';
 import type { Lexicon } from './lexicon.ts';
+import { sayNumber } from './say.ts';
 import type { Marking } from './text.ts';
 import { wordBegins } from './text.ts';
 import type { Token } from './token.ts';
@@ -12,9 +13,9 @@ const LETTERS = /\p{Lu}{3}(?![\p{L}\d])/uy;
 const row = (tables: MarkingTables, place: string, letter: string) =>
   tables.climateLetters.find((each) => each.place === place && each.letter === letter);
 
-const sayClimate = (climate: Climate): string =>
-  `${climate.tMin ?? '?'} to ${climate.tMax ?? '?'} °C${
-    climate.dampDays === undefined ? '' : `, ${climate.dampDays} days of damp heat`
+const sayClimate = (tMin: number, tMax: number, dampDays?: number): string =>
+  `${sayNumber(tMin)} to ${sayNumber(tMax)} °C${
+    dampDays === undefined ? '' : `, ${dampDays} days of damp heat`
   }`;
 
 /**
@@ -38,7 +39,7 @@ export const readClimate = (
     return {
       end: at + figures[0].length,
       climate,
-      means: sayClimate(climate),
+      means: sayClimate(climate.tMin, climate.tMax, climate.dampDays),
       source: form.source,
     };
   }
@@ -53,7 +54,7 @@ export const readClimate = (
   return {
     end: at + letters.length,
     climate,
-    means: `${sayClimate(climate)}; ${humidity.meaning}`,
+    means: `${sayClimate(climate.tMin, climate.tMax)}; ${humidity.meaning}`,
     source: low.source,
   };
 };

@@ -121,6 +121,9 @@ export const readDateCode = (
 const LOT_LETTER = /^(\d{4})[A-Z]$/;
 const LONGEST = 12;
 
+/** Codes that are hardly anything else, and so may stand before the value. */
+const WRITTEN_OUT = /^\d{4}$|-/;
+
 /** Dates in the form of a whole word; a lot letter may follow the figures. */
 export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
   if (at > 0 && !isBlank(marking.text.charAt(at - 1))) return [];
@@ -136,7 +139,7 @@ export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[]
     slot: 'date',
     content: { says: 'date', dates: meaning.dates },
     weight: weightOf(weights.date, meaning.use),
-    needs: meaning.use === 'usual' ? [] : ['value-before'],
+    needs: WRITTEN_OUT.test(code) ? [] : ['value-before'],
     bodies: meaning.bodies,
     origins: meaning.origins,
     types: [],

@@ -7,7 +7,6 @@ import {
   isFigure,
   isLetter,
   isSeparator,
-  parts,
   wordBegins,
   wordEnds,
 } from './text.ts';
@@ -156,7 +155,7 @@ const passOver = (parse: Parse, marking: Marking): Parse[] => {
   if (awaitsValue(parse)) return [];
   const { at } = parse;
   const character = marking.text.charAt(at);
-  const passable = isSeparator(character) || parts(marking, at);
+  const passable = isSeparator(character);
   if (passable && !isPointOfNumber(marking, at)) {
     return [{ ...parse, at: at + 1, near: parse.near && /\s/u.test(character) }];
   }

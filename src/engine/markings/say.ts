@@ -31,3 +31,6 @@ export const sayTolerance = (minus: number, plus: number, unit: '%' | 'pF'): str
   minus === plus
     ? `±${trim(plus)} ${unit}`
     : `${minus === 0 ? '' : '−'}${trim(minus)}/+${trim(plus)} ${unit}`;
+
+/** A number with a true minus, such as `−55`. */
+export const sayNumber = (value: number): string => (value < 0 ? `−${trim(-value)}` : trim(value));

@@ -4,6 +4,7 @@ import { between, exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
 import { inOrderOfUse } from './lexicon.ts';
 import type { TemperatureCharacteristic } from './reading.ts';
+import { sayNumber } from './say.ts';
 import type { Use } from './token.ts';
 
 type SystemRow = MarkingTables['temperatureSystems'][number];
@@ -258,9 +259,8 @@ export const readTemperatureCharacteristic = (
 
 /** ppm/K and percent in words. */
 export const sayCharacteristic = (characteristic: TemperatureCharacteristic): string => {
-  const span = `${characteristic.tMin} to ${characteristic.tMax} °C`;
-  const signed = (value: number): string =>
-    `${value > 0 ? '+' : value < 0 ? '−' : ''}${Math.abs(value)}`;
+  const span = `${sayNumber(characteristic.tMin)} to ${sayNumber(characteristic.tMax)} °C`;
+  const signed = (value: number): string => `${value > 0 ? '+' : ''}${sayNumber(value)}`;
   const { capacitanceChange, coefficient } = characteristic;
   if (capacitanceChange !== undefined) {
     const low = Number((capacitanceChange.min / PERCENT).toFixed(2));

@@ -29,20 +29,30 @@ export interface Marking {
 /** Prepares a marking for the tokenizer. */
 export const markingOf = (text: string): Marking => ({ text, folded: fold(text) });
 
-/**
- * Whether words part at a character: a separator, but not the point of an abbreviation; and the
- * plus between the sections of a part, such as `16+16`.
- */
-export const parts = (marking: Marking, at: number): boolean => {
+/** Whether words part at a character: a separator, but not the point of an abbreviation. */
+const parts = (marking: Marking, at: number): boolean => {
   const character = marking.text.charAt(at);
   const [before, after] = [marking.text.charAt(at - 1), marking.text.charAt(at + 1)];
-  if (character === '+') return isFigure(before) && isFigure(after);
   return isSeparator(character) && !(character === '.' && isLetter(before) && isLetter(after));
+};
+
+/** Signs between the sections of one part, such as `16+16` or `2x50`. */
+const SECTION_SIGNS = '+x×';
+
+/** Whether a sign between two figures sets sections apart; what follows it begins a word. */
+const setsApart = (marking: Marking, at: number): boolean => {
+  const character = marking.text.charAt(at);
+  return (
+    character !== '' &&
+    SECTION_SIGNS.includes(character) &&
+    isFigure(marking.text.charAt(at - 1)) &&
+    isFigure(marking.text.charAt(at + 1))
+  );
 };
 
 /** Whether a word may begin at an index: nothing but a separator is before it. */
 export const wordBegins = (marking: Marking, at: number): boolean =>
-  at === 0 || parts(marking, at - 1);
+  at === 0 || parts(marking, at - 1) || setsApart(marking, at - 1);
 
 /** Whether a word may end before an index: nothing but a separator follows. */
 export const wordEnds = (marking: Marking, end: number): boolean =>
@@ -64,14 +74,19 @@ export const wordAt = (
 ): { end: number; sameCase: boolean } | undefined => {
   const end = at + word.length;
   if (marking.text.startsWith(word, at)) return { end, sameCase: true };
-  if (exactCase || !marking.folded.startsWith(fold(word), at)) return undefined;
+  // Most words of a table differ in the first letter already; folding them all would be slow.
+  if (exactCase || fold(word.charAt(0)) !== marking.folded.charAt(at)) return undefined;
+  if (!marking.folded.startsWith(fold(word), at)) return undefined;
   return { end, sameCase: false };
 };
 
 /** Index of the end of the word that begins at an index. */
 export const endOfWord = (marking: Marking, at: number): number => {
   let end = at;
-  while (end < marking.text.length && !parts(marking, end)) end += 1;
+  while (end < marking.text.length && !parts(marking, end)) {
+    end += 1;
+    if (setsApart(marking, end - 1)) break;
+  }
   return end;
 };
 

@@ -39,7 +39,10 @@ const withWord = (at: number, end: number, row: WordRow, volts: number, note = '
   bodies: row.bodies,
   origins: row.origins,
   types: [],
-  means: `${sayVolts(exactly(volts), row.kind)}: ${row.meaning}${note}`,
+  means:
+    row.role === 'rated'
+      ? `rated ${sayVolts(exactly(volts), row.kind)}${note}`
+      : `${sayVolts(exactly(volts), row.kind)}: ${row.meaning}`,
   source: row.source,
   withUsualUnit: row.use === 'usual',
 });
@@ -201,7 +204,7 @@ export const codedVoltagesAt = (lexicon: Lexicon, marking: Marking, at: number):
         bodies: row.bodies,
         origins: row.origins,
         types: [],
-        means: sayVolts(volts, row.kind),
+        means: `rated ${sayVolts(volts, row.kind)}`,
         source: row.source,
       },
     ];
