@@ -6,7 +6,7 @@ import { resolveSituation } from './conditions.ts';
 import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
 import { rowNamed } from './original.ts';
 import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
-import { compareScores, decisiveDemand, score, type Scored } from './rank.ts';
+import { compareScores, decisiveDemand, fallsLessShort, score, type Scored } from './rank.ts';
 import { worse, type Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
@@ -87,8 +87,18 @@ const assessmentOf = (
 });
 
 /**
+ * Whether a part serves better than one that one would rather choose: by its verdict, or, being of
+ * the same value, by falling less short.
+ */
+const improves = (next: Scored, best: Scored): boolean => {
+  if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
+  return next.part.capacitance === best.part.capacitance && fallsLessShort(next, best);
+};
+
+/**
  * The part of a type with the best verdict; of several, the one that one would choose anyway. Being
- * far inside a limit is no reason to buy another value or a tighter tolerance than usual.
+ * far inside a limit is no reason to buy another value or a tighter tolerance than usual, but
+ * falling less short of one is a reason for another rating or tolerance.
  */
 const bestOfType = (type: TypeId, setting: Setting): Scored => {
   const { circumstances } = setting;
@@ -97,7 +107,7 @@ const bestOfType = (type: TypeId, setting: Setting): Scored => {
   for (const part of rest) {
     if (best.verdict === 'fits') break;
     const next = scorePart(part, setting);
-    if (worse(next.verdict, best.verdict) !== next.verdict) best = next;
+    if (improves(next, best)) best = next;
   }
   return best;
 };

@@ -143,6 +143,9 @@ const sourcesOf = (judged: Judged, part: Part, circumstances: Circumstances): So
   return [...new Set([...figures, ...own, demand.source, row.source])];
 };
 
+/** A figure of nothing at all is this far inside its limit, so that a margin stays a number. */
+const LEAST_BEYOND = 1e-12;
+
 /** SI unit that the figures of a finding are in. */
 export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
   catalogue.units[row.unit]?.si ?? row.unit;
@@ -167,7 +170,7 @@ export const explain = (
     ...(before.status === 'known' ? { original: before.value } : {}),
     ...(known ? { standIn: outcome.value } : {}),
     limit,
-    margin: known ? 1 / Math.max(beyond.unfavourable, Number.MIN_VALUE) : 0,
+    margin: known ? 1 / Math.max(beyond.unfavourable, LEAST_BEYOND) : 0,
     verdict,
     missing: known ? [] : outcome.missing,
     working: known ? prepared.model.working(part, circumstances, outcome.value) : 'not known',

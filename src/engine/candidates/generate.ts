@@ -6,7 +6,7 @@ import { neededRating } from '../findings/voltage.ts';
 import { nearestPreferred, type SeriesName, type ValuePolicy } from '../values/index.ts';
 
 /** Values of a band that are tried: the nearest few that the position allows. */
-const VALUES_PER_BAND = 3;
+const VALUES_PER_BAND = 5;
 
 /** Share by which a value may lie outside a band and still count as its end: rounding only. */
 const ROUNDING = 1e-6;
