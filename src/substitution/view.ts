@@ -13,6 +13,7 @@ import {
   type Unit,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import {
   bodyPhrase,
   decidingFinding,
@@ -121,14 +122,40 @@ const findingRows = (finding: Finding, { shown, cited, bars }: TableParts): Mark
   ];
 };
 
+const sameRange = (a: Range | undefined, b: Range | undefined): boolean =>
+  a !== undefined && b !== undefined && a.min === b.min && a.typ === b.typ && a.max === b.max;
+
+/** Met without anything to compare: a yes, or a figure that the old part had as well. */
+const isPlainlyMet = ({ verdict, unit, original, standIn }: Finding): boolean =>
+  verdict === 'fits' && (unit === 'grade' || sameRange(original, standIn));
+
+const plainlyMetRow = (findings: readonly Finding[]): Markup =>
+  h(
+    'tr',
+    {},
+    h(
+      'td',
+      { colspan: 6 },
+      'Met as by the old part: ',
+      ...findings.flatMap((finding, index) => [
+        index === 0 ? '' : '; ',
+        h('a', { href: `#ask-${finding.demand}` }, midSentence(finding.name)),
+        `, ${finding.working}`,
+      ]),
+      '.',
+    ),
+  );
+
 const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
 
 const findingTable = (
   assessment: Assessment,
   findings: readonly Finding[],
   parts: TableParts,
-): Markup =>
-  h(
+): Markup => {
+  const plain = findings.filter(isPlainlyMet);
+  const compared = findings.filter((finding) => !isPlainlyMet(finding));
+  return h(
     'div',
     {
       class: 'table-scroll',
@@ -140,9 +167,15 @@ const findingTable = (
       'table',
       { class: 'findings' },
       h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
-      h('tbody', {}, ...findings.flatMap((finding) => findingRows(finding, parts))),
+      h(
+        'tbody',
+        {},
+        ...compared.flatMap((finding) => findingRows(finding, parts)),
+        plain.length > 0 && plainlyMetRow(plain),
+      ),
     ),
   );
+};
 
 const reasonLine = (assessment: Assessment, habit?: Habit): Markup | undefined => {
   const finding = decidingFinding(assessment);
