@@ -5,7 +5,7 @@ import { pairPaths, referenceStandIns } from '../../../../substitution/reference
 export const getStaticPaths = () => pairPaths().filter(({ props }) => props.pairing.met);
 
 /** Significant digits that figures are written with: more would only pretend. */
-const DIGITS = 4;
+const DIGITS = 3;
 
 const short = (_key: string, value: unknown): unknown =>
   typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
@@ -29,9 +29,9 @@ export const GET: APIRoute = ({ params }) => {
     verdict,
     worst,
     findings: Object.fromEntries(
-      findings.map(({ demand, standIn, margin, verdict: own, sure }) => [
+      findings.map(({ demand, standIn, verdict: own, sure }) => [
         demand,
-        { ...standIn, margin, verdict: own, sure },
+        { ...standIn, verdict: own, sure },
       ]),
     ),
   }));
