@@ -74,7 +74,7 @@ export const distortion: FindingModel = {
     return (
       `0.085 × ${change ? formatQuantity(change, 'fraction') : 'unknown'} × √2 × ` +
       `${formatValue(conditionOf(circumstances, 'signal').max, 'V')} × ` +
-      `${formatValue(lowestShare(part, circumstances), 'ratio')} across it / ` +
+      `${formatValue(lowestShare(part, circumstances), 'grade')} across it / ` +
       `${formatValue(part.ratedVoltage, 'V')} = ${formatQuantity(value, 'fraction')}; an estimate`
     );
   },

@@ -79,7 +79,7 @@ export const ageing: FindingModel = {
     const decades = Math.log10(years / SECONDS_PER_HOUR);
     return (
       `${formatQuantity(rate, 'fraction')} per decade of hours × ` +
-      `${formatValue(decades, 'ratio')} decades = ${formatQuantity(value, 'fraction')}`
+      `${formatValue(decades, 'grade')} decades = ${formatQuantity(value, 'fraction')}`
     );
   },
 };

@@ -5,7 +5,6 @@ import { conditionOf, plain, rangeOf, type Circumstances, type FindingModel } fr
 import { covers } from './suitability.ts';
 
 const METRES_PER_MM = 1e-3;
-const CM3_PER_M3 = 1e6;
 
 /** Shortest lead pitch (m) on offer for a part; 0 where its leads are bent to fit. */
 const shortestPitch = (part: Part, { catalogue }: Circumstances): number | undefined => {
@@ -45,8 +44,8 @@ export const body: FindingModel = {
     const own = bodyVolume(part, circumstances);
     const old = bodyVolume(circumstances.original, circumstances);
     const size = (range: Range | undefined): string =>
-      range === undefined ? 'unknown' : `${formatValue(range.typ * CM3_PER_M3, 'ratio')}\u00A0cm³`;
-    return `about ${size(own)} for ${size(old)}: ${formatValue(value.typ, 'ratio')} times`;
+      range === undefined ? 'unknown' : formatValue(range.typ, 'm3');
+    return `about ${size(own)} for ${size(old)}: ${formatValue(value.typ, 'ratio')}`;
   },
 };
 

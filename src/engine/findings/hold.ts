@@ -43,7 +43,7 @@ export const absorption: FindingModel = {
     return (
       `${formatValue(conditionOf(circumstances, 'step').typ, 'V')} × ` +
       `${perDecade ? formatQuantity(perDecade, 'fraction') : 'unknown'} per decade × ` +
-      `${formatValue(recoveryDecades(holdTimes(circumstances)), 'ratio')} decades = ` +
+      `${formatValue(recoveryDecades(holdTimes(circumstances)), 'grade')} decades = ` +
       `${formatQuantity(value, 'V')}; from a test of ${formatValue(test.short, 's')} short and ` +
       `${formatValue(test.open, 's')} open, derived`
     );

@@ -41,7 +41,7 @@ export const loss: FindingModel = {
     return (
       `tan δ ${formatQuantity(value, 'fraction')} published at ` +
       `${nearest ? formatValue(nearest.hertz, 'Hz') : '?'}, used at ` +
-      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}; Q ${formatQuantity(quality, 'ratio')}`
+      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}; Q ${formatQuantity(quality, 'grade')}`
     );
   },
 };

@@ -130,7 +130,7 @@ const stressModel = (
     const rated = formatValue(part.ratedVoltage, 'V');
     if (share === 0) return `${stress} on a part that may not be used at this temperature`;
     const silent = instead === undefined ? '' : `; ${instead}`;
-    return `${stress} / (${rated} × ${formatValue(share, 'ratio')}) = ${formatValue(value.typ, 'fraction')}${silent}`;
+    return `${stress} / (${rated} × ${formatValue(share, 'grade')}) = ${formatValue(value.typ, 'fraction')}${silent}`;
   },
 });
 
