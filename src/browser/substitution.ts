@@ -9,7 +9,7 @@ import {
 } from '../substitution/address.ts';
 import { answerSentence } from '../substitution/phrases.ts';
 import { fieldNote } from '../substitution/form.ts';
-import { resultsMarkup } from '../substitution/view.ts';
+import { groundsMarkup, resultsMarkup } from '../substitution/view.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 
@@ -23,6 +23,7 @@ const byId = <E extends HTMLElement>(id: string, kind: new () => E): E => {
 
 const form = byId('numbers', HTMLFormElement);
 const results = byId('results', HTMLElement);
+const grounds = byId('grounds', HTMLElement);
 const answer = byId('answer', HTMLElement);
 const { type = '', position = '' } = form.dataset;
 
@@ -68,6 +69,11 @@ const showResults = (catalogue: Catalogue, asked: Asked): void => {
     bars: open.has(candidate.type),
   }));
   results.replaceChildren(...markup.map((piece) => toDom(piece)));
+  const sourcesOpen = grounds.querySelector('details')?.open ?? false;
+  grounds.replaceChildren(
+    ...groundsMarkup({ catalogue, assessments }).map((piece) => toDom(piece)),
+  );
+  grounds.querySelector('details')?.toggleAttribute('open', sourcesOpen);
 };
 
 /** Cautions that a condition brings up come and go with it. */
@@ -130,6 +136,17 @@ form.addEventListener('reset', () => {
 form.addEventListener('submit', (event) => {
   event.preventDefault();
 });
+
+// A number in brackets leads into the list of sources, which must be open for that.
+const openTarget = (): void => {
+  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const around = target?.closest('details');
+  if (around) {
+    around.open = true;
+    target?.scrollIntoView();
+  }
+};
+addEventListener('hashchange', openTarget);
 
 form.addEventListener('focusin', () => void cataloguePart(position).catch(() => undefined), {
   once: true,

@@ -118,10 +118,35 @@ export const positionsFor = (
     .map((position) => position.id);
 };
 
+/** Types to choose from where the marking does not say what the part is, the commonest first. */
+const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
+  const value = reading.capacitance?.typ ?? 0;
+  const possible = Object.values(catalogue.types)
+    .filter((type) => value >= type.old_c_min && value <= type.old_c_max)
+    .toSorted((a, b) => b.union_of.length - a.union_of.length);
+  return h(
+    'div',
+    { class: 'onward' },
+    h('p', {}, 'The marking does not say what the part is made of. For what replaces it, choose:'),
+    h(
+      'ul',
+      { class: 'chips' },
+      ...possible.map((type) =>
+        h(
+          'li',
+          {},
+          h('a', { href: href(`/replace/${type.id}/${readingQuery(reading)}`) }, type.short_name),
+        ),
+      ),
+    ),
+  );
+};
+
 const replaceLinks = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
   const type = likeliestType(catalogue, reading.types);
   const row = type === undefined ? undefined : catalogue.types[type];
-  if (row === undefined || reading.capacitance === undefined) return undefined;
+  if (reading.capacitance === undefined) return undefined;
+  if (row === undefined) return typeChoice(catalogue, reading);
   const query = readingQuery(reading);
   const positions = positionsFor(catalogue, row.id, reading.capacitance.typ);
   return h(
@@ -205,7 +230,7 @@ export const readingMarkup = (catalogue: Catalogue, reading: Reading, habit?: Ha
       ['Polarity', reading.polarity ?? ''],
       ['Date', reading.date ?? ''],
       ['Not understood', notUnderstood.map((text) => `“${text.trim()}”`).join(', ')],
-      ['To settle it', settleBy.join(' ')],
+      ['To settle it', settleBy.join('; ')],
     ]),
     types.length > 0 && h('p', { class: 'small' }, 'Type: ', ...typeNames(catalogue, types)),
     evidenceTable(reading),

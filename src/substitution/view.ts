@@ -331,7 +331,7 @@ const sourceList = (catalogue: Catalogue, cited: readonly SourceId[]): Markup =>
 /** Stand-ins whose findings are drawn as well as told. */
 const DRAWN = 1;
 
-/** The ranked stand-ins, what to keep out, what is asked, and the sources of it all. */
+/** The ranked stand-ins, then what to keep out. */
 export const resultsMarkup = (
   shown: Shown,
   openness: (assessment: Assessment, index: number) => Openness = (_, index) => ({
@@ -364,9 +364,21 @@ export const resultsMarkup = (
       ...harmful.map((one) => keptOutItem(one, { shown, cited, bars: false })),
     ),
     notMade.length > 0 && notMadeLine(catalogue, notMade),
+  ].filter((piece) => piece !== false);
+};
+
+/** What is asked of any part here, and the documents behind the figures. */
+export const groundsMarkup = (shown: Shown): Markup[] => {
+  const cited = citedSources(shown);
+  return [
     h('h2', { id: 'asked' }, 'What is asked here'),
     askedTable(shown),
     h('h2', { id: 'sources' }, 'Sources of these figures'),
-    sourceList(catalogue, cited),
-  ].filter((piece) => piece !== false);
+    h(
+      'details',
+      { id: 'source-list' },
+      h('summary', {}, `${cited.length} documents`),
+      sourceList(shown.catalogue, cited),
+    ),
+  ];
 };
