@@ -119,19 +119,18 @@ const WORDS = { published: 'sure', 'common-practice': 'likely', memory: 'possibl
 const weakest = (bases: readonly Basis[]): Basis =>
   bases.reduce((a, b) => (BASES.indexOf(a) >= BASES.indexOf(b) ? a : b), 'published');
 
-const surnessOf = (
-  properties: readonly PropertyId[],
+const surenessOf = (
+  outcome: Outcome,
   part: Part,
   circumstances: Circumstances,
-): Finding['sure'] =>
-  WORDS[
-    weakest(
-      properties.flatMap((property) => {
-        const knowledge = knowledgeOf(circumstances, part, property);
-        return knowledge.status === 'known' ? [knowledge.basis] : [];
-      }),
-    )
-  ];
+): Finding['sure'] => {
+  if (outcome.status === 'unknown') return 'possible';
+  const figures = outcome.properties.flatMap((property) => {
+    const knowledge = knowledgeOf(circumstances, part, property);
+    return knowledge.status === 'known' ? [knowledge.basis] : [];
+  });
+  return WORDS[weakest([...figures, ...(outcome.bases ?? [])])];
+};
 
 const sourcesOf = (judged: Judged, part: Part, circumstances: Circumstances): SourceId[] => {
   const { outcome, demand, row } = judged;
@@ -177,6 +176,6 @@ export const explain = (
     equation: row.equation,
     why: demand.why,
     sources: sourcesOf(judged, part, circumstances),
-    sure: known ? surnessOf(outcome.properties, part, circumstances) : 'possible',
+    sure: surenessOf(outcome, part, circumstances),
   };
 };

@@ -1,6 +1,13 @@
 import type { PositionRow } from '../../schemas/positions.ts';
 import type { Part } from '../assessment/parts.ts';
-import type { Catalogue, GuidelineId, Knowledge, PropertyId, SourceId } from '../catalogue.ts';
+import type {
+  Basis,
+  Catalogue,
+  GuidelineId,
+  Knowledge,
+  PropertyId,
+  SourceId,
+} from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
 
 /** What a finding is worked out from. */
@@ -22,8 +29,10 @@ export type Outcome =
       value: Range;
       /** Properties of the part that went into it. */
       properties: PropertyId[];
-      /** Sources besides those of the properties. */
+      /** Sources besides those of the properties, such as a rule or an offer. */
       sources?: SourceId[];
+      /** How well those are known. */
+      bases?: Basis[];
     }
   | { status: 'unknown'; missing: PropertyId[] };
 

@@ -52,8 +52,12 @@ export const covers = (offer: OfferRow, part: Part): boolean =>
 
 /** Whether such a part is made today. */
 export const availability: FindingModel = {
-  measure: (part, { catalogue }) =>
-    catalogue.offers.some((offer) => covers(offer, part)) ? SUITS : DOES_NOT,
+  measure: (part, { catalogue }) => {
+    const offer = catalogue.offers.find((one) => covers(one, part));
+    return offer === undefined
+      ? DOES_NOT
+      : { ...SUITS, sources: [offer.source].filter((id) => id !== ''), bases: [offer.basis] };
+  },
   working: (part, circumstances, value) => {
     if (value.typ > 0) return 'not made in this value and voltage';
     return typeOf(part, circumstances)?.market === 'niche'

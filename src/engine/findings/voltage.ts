@@ -1,5 +1,5 @@
 import type { Part } from '../assessment/parts.ts';
-import type { SourceId, TypeId } from '../catalogue.ts';
+import type { Basis, SourceId, TypeId } from '../catalogue.ts';
 import { allowedShare } from '../equations/derating.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
@@ -57,6 +57,7 @@ interface Allowed {
   /** Share of the rated voltage; the whole rating where no guideline speaks of the type. */
   share: number;
   sources: SourceId[];
+  bases: Basis[];
   /** What stands in where the guideline is silent on the type. */
   instead?: string;
 }
@@ -73,7 +74,13 @@ const ruleFor = (
     .flatMap((member) => allowedShare(catalogue.derating, guideline, member, warm) ?? [])
     .toSorted((a, b) => a.share - b.share);
   const strictest = found[0];
-  return strictest && { share: strictest.share, sources: [strictest.row.source] };
+  return (
+    strictest && {
+      share: strictest.share,
+      sources: [strictest.row.source],
+      bases: [strictest.row.basis],
+    }
+  );
 };
 
 /** The rule of the guideline, or of the usual one where that is silent. */
@@ -82,7 +89,12 @@ const lookUp = (type: TypeId, circumstances: Circumstances, guideline: string): 
   if (own !== undefined) return own;
   const usual = ruleFor(type, circumstances, DEFAULT_GUIDELINE);
   return usual === undefined
-    ? { share: 1, sources: [], instead: 'no guideline speaks of this type, so its whole rating' }
+    ? {
+        share: 1,
+        sources: [],
+        bases: ['memory'],
+        instead: 'no guideline speaks of this type, so its whole rating',
+      }
     : { ...usual, instead: 'the guideline is silent on this type, so the usual one' };
 };
 
@@ -116,13 +128,17 @@ const stressModel = (
   guidelineOf: (circumstances: Circumstances) => string,
 ): FindingModel => ({
   measure: (part, circumstances) => {
-    const { share, sources } = allowedFor(part.type, circumstances, guidelineOf(circumstances));
+    const { share, sources, bases } = allowedFor(
+      part.type,
+      circumstances,
+      guidelineOf(circumstances),
+    );
     const stress = stressOf(part, circumstances);
     const value =
       share > 0
         ? scale(stress, 1 / (part.ratedVoltage * share))
         : exactly(stress.max > 0 ? Number.MAX_VALUE : 0);
-    return { status: 'known', value, properties: [], sources };
+    return { status: 'known', value, properties: [], sources, bases };
   },
   working: (part, circumstances, value) => {
     const { share, instead } = allowedFor(part.type, circumstances, guidelineOf(circumstances));
