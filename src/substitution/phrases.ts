@@ -99,6 +99,16 @@ const temptation = (
   );
 };
 
+/**
+ * How far a stand-in is from what one has in the drawer: a sentence names stocked types of the old
+ * part's family before others of the same verdict. The list below it keeps the ranking.
+ */
+const strangeness = (catalogue: Catalogue, original: TypeId, { candidate }: Assessment): number => {
+  const type = catalogue.types[candidate.type];
+  const rare = type?.market === 'current' ? 0 : 2;
+  return rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
+};
+
 /** Names that fit in one sentence. */
 const NAMED = 3;
 
@@ -113,15 +123,17 @@ export const answerSentence = (
   const against = kept && decidingFinding(kept);
   const keepOut =
     kept && against ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(against, habit)}.` : '';
-  const best = assessments[0];
-  if (best === undefined || best.verdict === 'keep-out') {
+  const leading = assessments[0];
+  if (leading === undefined || leading.verdict === 'keep-out') {
     return `No part made today fits here as it stands.${keepOut}`;
   }
+  const equal = assessments.filter(({ verdict }) => verdict === leading.verdict);
+  const named = equal
+    .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
+    .slice(0, NAMED);
+  const best = named[0] ?? leading;
   const names = joinWords(
-    assessments
-      .filter((assessment) => assessment.verdict === best.verdict)
-      .slice(0, NAMED)
-      .map((assessment) => nameOf(catalogue, assessment)),
+    named.map((assessment) => nameOf(catalogue, assessment)),
     'or',
   );
   const part = partPhrase(best.candidate, habit);

@@ -76,7 +76,7 @@ const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] =>
           pitch: offer.pitch_mm,
           series: offer.series,
         },
-        order: [distance, step, usual, volts],
+        order: [distance, step, usual, -readTolerance(cell).plus, volts],
       })),
     );
   });
@@ -92,7 +92,7 @@ const compareOrders = (a: readonly number[], b: readonly number[]): number => {
 /**
  * Every part of a type that the market offers for the old value, voltage and position, in the
  * order in which one would choose if all were equally good: the nearest value, the lowest rating
- * that suffices, the tolerance that is usual.
+ * that suffices, the tolerance that is usual, of two usual ones the looser.
  */
 export const offeredParts = (
   catalogue: Catalogue,
