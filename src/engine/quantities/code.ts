@@ -1,4 +1,5 @@
-import { roundDigits } from './decimal.ts';
+import { figuresOf } from './figures.ts';
+import { digitsOf } from './habit.ts';
 
 /** The letters of IEC 60062 that stand for the unit and, in the number, for the decimal point. */
 const LETTERS = {
@@ -24,19 +25,16 @@ const LETTERS = {
  * values below zero or without end: those give an empty text.
  *
  * @param value in F or ohm
- * @param digits significant digits
+ * @param digits significant digits, 1 to 12
  */
 export const formatCode = (value: number, unit: 'F' | 'ohm' = 'F', digits = 3): string => {
   if (!Number.isFinite(value) || value < 0) return '';
   const letters = LETTERS[unit];
   if (value === 0) return `0${letters[0][0]}`;
-  const [mantissa, exponent] = roundDigits(value, digits).toExponential().split('e') as [
-    string,
-    string,
-  ];
-  const power = Number(exponent);
+  const short = figuresOf(value, digitsOf({ digits }));
+  const figures = String(short.figures);
+  const power = short.power + figures.length - 1;
   const [letter, scale] = letters.findLast(([, from]) => power >= from) ?? letters[0];
-  const figures = mantissa.replace('.', '');
   // Digits before the letter; none or fewer below the smallest unit.
   const before = power - scale + 1;
   const whole = before > 0 ? figures.slice(0, before).padEnd(before, '0') : '';

@@ -1,5 +1,6 @@
 import { formatCode } from './code.ts';
-import { fromSi, roundDigits, toSi } from './decimal.ts';
+import { figuresOf, timesTen } from './figures.ts';
+import type { Figures } from './figures.ts';
 import { digitsOf } from './habit.ts';
 import type { Habit } from './habit.ts';
 import type { Range } from './range.ts';
@@ -21,57 +22,69 @@ const PICO_AND_MICRO: readonly PrintScale[] = printedWith('F', 'pu').map((scale)
 const scalesFor = (unit: Unit, habit: Habit): readonly PrintScale[] =>
   unit === 'F' && habit.capacitance === 'pF-uF' ? PICO_AND_MICRO : UNIT_FACTS[unit].print;
 
-/** Digits that arithmetic leaves right; what lies behind them is noise that would tip a half. */
-const CLEAN = 12;
+/** Figures of the size of a value in a printed unit. */
+const figuresIn = (value: number, { power, factor }: PrintScale, digits: number): Figures => {
+  const size = Math.abs(value);
+  // The power of ten moves only the decimal point, so it has no part in the rounding.
+  const short = figuresOf(factor === undefined ? size : size / factor, digits);
+  return short.figures === 0 ? short : { figures: short.figures, power: short.power - power };
+};
 
-const rounded = (value: number, digits: number): number =>
-  roundDigits(roundDigits(value, CLEAN), digits);
+/** Whether a size counts as at least another one when printed. */
+const reaches = (size: number, from: number, scale: PrintScale, digits: number): boolean => {
+  // Rounding adds a third at most (1.5 to 2), so most sizes need none.
+  if (size >= from || size < from / 2) return size >= from;
+  const { figures, power } = figuresIn(size, scale, digits);
+  return timesTen(figures, power + scale.power) * (scale.factor ?? 1) >= from;
+};
 
 /**
  * The unit to print a value in. It moves up only where the rounded figure reaches the next one:
  * 999.99 nF is 1 µF, and what is printed would be printed the same again.
  */
 const printScale = (value: number, unit: Unit, habit: Habit): PrintScale => {
-  const [smallest, ...larger] = scalesFor(unit, habit) as [PrintScale, ...PrintScale[]];
-  const size = Math.abs(value);
-  if (size === 0) return larger.find(isSi) ?? smallest;
-  return larger.reduce((scale, next) => {
-    const printed = toSi(rounded(fromSi(size, scale), digitsOf(habit)), scale);
-    return printed >= next.from ? next : scale;
-  }, smallest);
+  const scales = scalesFor(unit, habit);
+  let scale = scales[0] as PrintScale;
+  if (value === 0) return scales.find(isSi) ?? scale;
+  const [size, digits] = [Math.abs(value), digitsOf(habit)];
+  for (const next of scales) {
+    if (next !== scale && !reaches(size, next.from, scale, digits)) break;
+    scale = next;
+  }
+  return scale;
 };
 
 const isSi = ({ power, factor }: PrintScale): boolean => power === 0 && factor === undefined;
 
-/** Plain digits without an exponent, thousands parted from five digits on. */
-const written = (value: number, habit: Habit): string => {
-  const digits = digitsOf(habit);
-  const short = rounded(value, digits);
-  const size = Math.abs(short);
-  // `toFixed` gives up above 1e21, and nobody reads zeros in such numbers.
-  if (size >= 1e15 || (size !== 0 && size < 1e-9)) {
-    const [mantissa = '', exponent = ''] = short.toExponential().split('e');
-    return (
-      sign(short) + decimal(mantissa.replace('-', ''), habit) + `e${exponent.replace('+', '')}`
-    );
-  }
-  const places = size === 0 ? 0 : Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
-  const [whole = '', part = ''] = size.toFixed(Math.min(places, 100)).split('.');
-  const grouped = whole.length > 4 ? whole.replace(/\B(?=(?:\d{3})+$)/gu, NO_BREAK) : whole;
-  const trimmed = part.replace(/0+$/u, '');
-  return sign(short) + decimal(trimmed === '' ? grouped : `${grouped}.${trimmed}`, habit);
+/** Sizes that are printed with an exponent: nobody reads so many zeros. */
+const SMALLEST = -9;
+const LARGEST = 15;
+
+const grouped = (whole: string): string =>
+  whole.length > 4 ? whole.replace(/\B(?=(?:\d{3})+$)/gu, NO_BREAK) : whole;
+
+const decimal = (whole: string, part: string, { decimal: mark }: Habit): string => {
+  if (part === '') return whole;
+  return mark === 'comma' ? `${whole},${part}` : `${whole}.${part}`;
 };
 
-const sign = (value: number): string => (value < 0 ? MINUS : '');
-
-const decimal = (digits: string, { decimal: mark }: Habit): string =>
-  mark === 'comma' ? digits.replace('.', ',') : digits;
+/** Plain digits, thousands parted from five digits on; an exponent where those were too many. */
+const written = ({ figures, power }: Figures, habit: Habit): string => {
+  const digits = String(figures);
+  // How many of the digits stand before the decimal point.
+  const before = digits.length + power;
+  if (before > LARGEST || before <= SMALLEST)
+    return `${decimal(digits.slice(0, 1), digits.slice(1), habit)}e${String(before - 1)}`;
+  if (before <= 0) return decimal('0', '0'.repeat(-before) + digits, habit);
+  if (power >= 0) return grouped(digits + '0'.repeat(power));
+  return decimal(grouped(digits.slice(0, before)), digits.slice(before), habit);
+};
 
 const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string =>
   symbol === '' ? number : `${number}${NO_BREAK}${number === '1' ? one : symbol}`;
 
-const numberIn = (value: number, scale: PrintScale, habit: Habit): string =>
-  written(fromSi(value, scale), habit);
+const signed = (value: number, size: Figures, habit: Habit): string =>
+  value < 0 ? MINUS + written(size, habit) : written(size, habit);
 
 /**
  * One value as people read it: engineering prefix, significant digits by habit (3), a space that
@@ -81,17 +94,16 @@ const numberIn = (value: number, scale: PrintScale, habit: Habit): string =>
  */
 export const formatValue = (value: number, unit: Unit, habit: Habit = {}): string => {
   if (!Number.isFinite(value)) return '–';
-  if (unit === 'ohm' && habit.ohm === 'letter')
-    return decimal(formatCode(value, 'ohm', digitsOf(habit)), habit);
+  if (unit === 'ohm' && habit.ohm === 'letter') return formatCode(value, 'ohm', digitsOf(habit));
   const scale = printScale(value, unit, habit);
-  return withUnit(numberIn(value, scale, habit), scale);
+  return withUnit(signed(value, figuresIn(value, scale, digitsOf(habit)), habit), scale);
 };
 
 /** Judged by what is printed, so that the printed range is printed the same again. */
-const areFarApart = (one: number, other: number, digits: number): boolean => {
-  const sizes = [one, other].map((value) => Math.abs(rounded(value, digits)));
-  const smaller = Math.min(...sizes);
-  return smaller > 0 && Math.max(...sizes) / smaller >= FAR_APART;
+const areFarApart = (one: Figures, other: Figures): boolean => {
+  if (one.figures === 0 || other.figures === 0) return false;
+  const ratio = timesTen(one.figures / other.figures, one.power - other.power);
+  return ratio >= FAR_APART || ratio <= 1 / FAR_APART;
 };
 
 /**
@@ -101,16 +113,19 @@ const areFarApart = (one: number, other: number, digits: number): boolean => {
  */
 export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habit = {}): string => {
   if (min === max) return formatValue(typ, unit, habit);
-  const [low, high] = [formatValue(min, unit, habit), formatValue(max, unit, habit)];
-  if (low === high || !Number.isFinite(min) || !Number.isFinite(max))
-    return low === high ? low : `${low} to ${high}`;
-  if (unit === 'ohm' && habit.ohm === 'letter') return `${low}–${high}`;
-  const largest = Math.max(Math.abs(min), Math.abs(max));
-  const scale = printScale(largest, unit, habit);
-  const [from, to] = [numberIn(min, scale, habit), numberIn(max, scale, habit)];
+  const eachAlone = (joint: string): string => {
+    const [low, high] = [formatValue(min, unit, habit), formatValue(max, unit, habit)];
+    return low === high ? low : low + joint + high;
+  };
+  if (!Number.isFinite(min) || !Number.isFinite(max)) return eachAlone(' to ');
+  if (unit === 'ohm' && habit.ohm === 'letter') return eachAlone('–');
+  const scale = printScale(Math.max(Math.abs(min), Math.abs(max)), unit, habit);
+  const digits = digitsOf(habit);
+  const [low, high] = [figuresIn(min, scale, digits), figuresIn(max, scale, digits)];
+  const [from, to] = [signed(min, low, habit), signed(max, high, habit)];
+  if (from === to) return withUnit(to, scale);
   if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;
-  if (areFarApart(fromSi(min, scale), fromSi(max, scale), digitsOf(habit)))
-    return `${low} to ${high}`;
+  if (areFarApart(low, high)) return eachAlone(' to ');
   // A dash beside a minus sign would be read as one.
   return withUnit(min < 0 ? `${from} to ${to}` : `${from}–${to}`, scale);
 };
