@@ -28,29 +28,48 @@ const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
   place.replaceChildren(...(hits.length > 0 ? [toDom(list)] : []));
 };
 
-const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
+/** Shows what the text says at once; whether that is anything. */
+const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
   cataloguePart('reading').then(
     (catalogue) => {
       // Typing may have gone on while the data came.
-      if (box?.value !== text) return;
-      answerPlace.replaceChildren(...answerMarkup(catalogue, text).map((piece) => toDom(piece)));
+      if (box?.value !== text) return true;
+      const pieces = answerMarkup(catalogue, text);
+      place.replaceChildren(...pieces.map((piece) => toDom(piece)));
+      return pieces.length > 0;
     },
     () => {
-      answerPlace.textContent = 'The data could not be fetched; please try again.';
+      place.textContent = 'The data could not be fetched; please try again.';
+      return true;
     },
   );
-  if (text.trim().length < 2) {
-    pagePlace.replaceChildren();
-    return;
+
+const SHORTEST_SEARCH = 2;
+
+/** Shows the pages that hold the words; whether there are any. */
+const findPages = (text: string, place: HTMLElement): Promise<boolean> => {
+  if (text.trim().length < SHORTEST_SEARCH) {
+    place.replaceChildren();
+    return Promise.resolve(false);
   }
-  searchWords(text).then(
+  return searchWords(text).then(
     (hits) => {
-      if (hits !== undefined && box?.value === text) showHits(pagePlace, hits);
+      if (hits === undefined || box?.value !== text) return true;
+      showHits(place, hits);
+      return hits.length > 0;
     },
     () => {
-      pagePlace.textContent = 'The index of pages could not be fetched.';
+      place.textContent = 'The index of pages could not be fetched.';
+      return true;
     },
   );
+};
+
+const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
+  void Promise.all([answerAtOnce(text, answerPlace), findPages(text, pagePlace)]).then((found) => {
+    if (found.includes(true) || text.trim() === '' || box?.value !== text) return;
+    answerPlace.textContent = `Nothing here answers to “${text.trim()}”. Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.`;
+  });
 };
 
 const keepInAddress = (text: string): void => {
@@ -75,6 +94,6 @@ if (box !== null && atOnce !== null && pages !== null) {
     once: true,
   });
   const asked = new URLSearchParams(location.search).get(KEY) ?? '';
-  if (asked !== '') box.value = asked.slice(0, box.maxLength);
+  if (asked !== '') box.value = asked;
   if (box.value !== '') update();
 }

@@ -51,7 +51,7 @@ if (form !== null) {
   for (const name of ['m', 'body']) {
     const field = fieldOf(name);
     const given = query.get(name);
-    if (field !== undefined && given !== null) field.value = given.slice(0, 200);
+    if (field !== undefined && given !== null) field.value = given;
   }
   form.addEventListener('input', show);
   form.addEventListener('submit', (event) => {

@@ -44,13 +44,20 @@ const showField = (field: Field): void => {
   const { text, fault } = fieldNote(field);
   const note = document.getElementById(`${field.key}-note`);
   if (note !== null) {
-    note.textContent = text;
+    // Written anew only where it changes, since a change is read out.
+    if (note.textContent !== text) note.textContent = text;
     note.className = fault ? 'fault' : 'hint';
   }
   if (fault) input.setAttribute('aria-invalid', 'true');
   else input.removeAttribute('aria-invalid');
   input.closest('.field')?.setAttribute('data-from', field.from);
 };
+
+/** The type whose findings the keyboard stands at. */
+const focusedType = (): string | undefined =>
+  results.contains(document.activeElement)
+    ? document.activeElement?.closest('details')?.closest('li')?.id
+    : undefined;
 
 /** Types whose findings stand open. */
 const openTypes = (): Set<string> =>
@@ -68,7 +75,11 @@ const showResults = (catalogue: Catalogue, asked: Asked): void => {
     open: open.has(candidate.type),
     bars: open.has(candidate.type),
   }));
+  const focused = focusedType();
   results.replaceChildren(...markup.map((piece) => toDom(piece)));
+  if (focused !== undefined) {
+    document.getElementById(focused)?.querySelector('summary')?.focus({ preventScroll: true });
+  }
   const sourcesOpen = grounds.querySelector('details')?.open ?? false;
   grounds.replaceChildren(
     ...groundsMarkup({ catalogue, assessments }).map((piece) => toDom(piece)),
@@ -90,9 +101,16 @@ const writeAddressBar = (): void => {
   history.replaceState(null, '', `${location.pathname}${query && `?${query}`}${location.hash}`);
 };
 
+const askedNow = (catalogue: Catalogue): Asked =>
+  readAddress(catalogue, type, position, new URLSearchParams([...given]));
+
+const showFields = (catalogue: Catalogue): void => {
+  fieldsFor(catalogue, askedNow(catalogue)).forEach(showField);
+};
+
 const recompute = (catalogue: Catalogue): void => {
-  const asked = readAddress(catalogue, type, position, new URLSearchParams([...given]));
-  fieldsFor(catalogue, asked).forEach(showField);
+  const asked = askedNow(catalogue);
+  showFields(catalogue);
   const guideline = inputFor(guidelineKey);
   if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
   showResults(catalogue, asked);
@@ -122,9 +140,10 @@ form.addEventListener('input', (event) => {
   update();
 });
 
-// Leaving an emptied field puts the usual number back where it can be seen.
+// On leaving a field its number is written out as it was understood, or the usual one put back.
+// The results stay as they are: what is being clicked on there may not be replaced meanwhile.
 form.addEventListener('focusout', () => {
-  if (given.size > 0) setTimeout(update);
+  cataloguePart(position).then(showFields, () => undefined);
 });
 
 form.addEventListener('reset', () => {
@@ -139,7 +158,7 @@ form.addEventListener('submit', (event) => {
 
 // A number in brackets leads into the list of sources, which must be open for that.
 const openTarget = (): void => {
-  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const target = document.querySelector(':target');
   const around = target?.closest('details');
   if (around) {
     around.open = true;
@@ -156,11 +175,15 @@ results.addEventListener(
   'toggle',
   ({ target }) => {
     const opened = target instanceof HTMLDetailsElement && target.open;
-    if (opened && target.querySelector('svg.range-bar') === null && target.closest('ol')) update();
+    if (opened && target.querySelector('.drawn') === null && target.closest('ol')) update();
   },
   true,
 );
 
+for (const element of form.elements) {
+  if (element instanceof HTMLInputElement) element.readOnly = false;
+  if (element instanceof HTMLSelectElement) element.disabled = false;
+}
 for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
   element.hidden = false;
 }

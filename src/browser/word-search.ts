@@ -39,6 +39,10 @@ const loadLibrary = async (): Promise<SearchLibrary> => {
   return loaded;
 };
 
+/** An excerpt without the title that it starts with, which stands before it already. */
+const withoutTitle = (excerpt: string, title: string): string =>
+  excerpt.startsWith(title) ? excerpt.slice(title.length).replace(/^[\s.]+/, '') : excerpt;
+
 /**
  * Pages that hold the words of a text, best first; nothing where newer typing has overtaken it.
  * @throws where the index cannot be fetched
@@ -49,10 +53,12 @@ export const searchWords = async (text: string): Promise<Hit[] | undefined> => {
   library.catch(() => (library = undefined));
   const found = await (await library).debouncedSearch(text, {}, WAIT_MS);
   if (found === null) return undefined;
-  const pages = await Promise.all(found.results.slice(0, PAGES).map((result) => result.data()));
-  return pages.map(({ url, meta, plain_excerpt }) => ({
-    url,
-    title: meta['title'] ?? url,
-    excerpt: plain_excerpt,
-  }));
+  const pages = await Promise.all(found.results.slice(0, PAGES + 1).map((result) => result.data()));
+  return pages
+    .map(({ url, meta, plain_excerpt: excerpt }) => {
+      const title = meta['title'] ?? url;
+      return { url, title, excerpt: withoutTitle(excerpt, title) };
+    })
+    .filter(({ url }) => url !== location.pathname)
+    .slice(0, PAGES);
 };

@@ -12,6 +12,7 @@ import {
   type TypeId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { byUse } from '../search/position-order.ts';
 import { partKeys, writeTolerance } from '../substitution/address.ts';
 
 /** Words for how far a reading may be trusted. */
@@ -84,19 +85,6 @@ const likeliestType = (catalogue: Catalogue, types: readonly TypeId[]): TypeId |
   return whole?.id ?? types.find((id) => Object.hasOwn(catalogue.types, id));
 };
 
-/** Order in which positions are offered: those that one looks up most first. */
-const GROUP_ORDER = [
-  'audio coupling',
-  'bypass and decoupling',
-  'filter and tuning',
-  'supply',
-  'timing',
-  'hold and integrate',
-  'mains',
-  'power and pulse',
-  'other',
-];
-
 /** How far outside the usual values of a position a part may lie and still be offered it. */
 const LEEWAY = 3;
 
@@ -114,7 +102,7 @@ export const positionsFor = (
       ({ usual_c_min: low, usual_c_max: high }) =>
         capacitance === undefined || (capacitance >= low / LEEWAY && capacitance <= high * LEEWAY),
     )
-    .toSorted((a, b) => GROUP_ORDER.indexOf(a.group) - GROUP_ORDER.indexOf(b.group))
+    .toSorted(byUse)
     .map((position) => position.id);
 };
 

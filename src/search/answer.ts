@@ -4,6 +4,7 @@ import { h, type Markup } from '../markup/node.ts';
 import { readingMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import { findNames } from './names.ts';
 
 /** Rows that one answer may list of a kind. */
@@ -27,7 +28,10 @@ const pairLinks = (
       positions
         .filter((position) => pairing(catalogue, type, position).met)
         .map((position) =>
-          link(`/replace/${type.id}/in/${position.id}/`, `${type.name} in ${position.name}`),
+          link(
+            `/replace/${type.id}/in/${position.id}/`,
+            `${type.name} in ${midSentence(position.name)}`,
+          ),
         ),
     )
     .slice(0, MOST.pairs);
@@ -37,7 +41,7 @@ const nameParts = (catalogue: Catalogue, text: string): Markup[] => {
   const pairs = pairLinks(catalogue, types, positions);
   const typeLinks = types
     .slice(0, MOST.names)
-    .map((type) => link(`/replace/${type.id}/`, `What replaces ${type.name}`));
+    .map((type) => link(`/replace/${type.id}/`, `What replaces ${midSentence(type.name)}`));
   const positionLinks = positions
     .slice(0, MOST.names)
     .map((position) => link(`/positions/${position.id}/`, position.name));

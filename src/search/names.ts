@@ -1,6 +1,7 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
+import { byUse } from './position-order.ts';
 
 /** Words that say nothing about which type or position is meant. */
 const EMPTY_WORDS = new Set(
@@ -26,7 +27,7 @@ const matches = (word: string, bag: ReadonlySet<string>): boolean =>
   bag.has(word) ||
   (word.length >= SHORTEST_STEM && [...bag].some((candidate) => candidate.startsWith(word)));
 
-/** Share of the query's words found, weighed against how many words the name has besides. */
+/** Words of the query found, weighed against how many words the name has besides. */
 const score = (words: readonly string[], bag: ReadonlySet<string>): number => {
   const found = words.filter((word) => matches(word, bag)).length;
   return found === 0 ? 0 : found + 1 / (1 + bag.size);
@@ -45,18 +46,29 @@ const best = <Row>(
   return scored.filter((one) => Math.floor(one.score) === top).map((one) => one.row);
 };
 
-/** Types and positions that a text names, those with most of its words first. */
+const typeWords = (row: TypeRow): Set<string> =>
+  bagOf([row.name, row.short_name, row.family, row.id]);
+
+const positionWords = (row: PositionRow): Set<string> =>
+  bagOf([row.name, row.id, row.group, ...row.also_called]);
+
+/**
+ * Types and positions that a text names, those with most of its words first. A word that names the
+ * type, such as the disc of "ceramic disc in audio path", is not looked for among the positions
+ * unless the text has no others.
+ */
 export const findNames = (
   catalogue: Catalogue,
   text: string,
 ): { types: TypeRow[]; positions: PositionRow[] } => {
   const words = tellingWords(text);
-  return {
-    types: best(Object.values(catalogue.types), words, (row) =>
-      bagOf([row.name, row.short_name, row.family, row.id]),
-    ),
-    positions: best(Object.values(catalogue.positions), words, (row) =>
-      bagOf([row.name, row.id, ...row.also_called]),
-    ),
-  };
+  const types = best(Object.values(catalogue.types), words, typeWords);
+  const named = types.map(typeWords);
+  const others = words.filter((word) => !named.some((bag) => matches(word, bag)));
+  const positions = best(
+    Object.values(catalogue.positions),
+    others.length > 0 ? others : words,
+    positionWords,
+  );
+  return { types, positions: positions.toSorted(byUse) };
 };

@@ -21,14 +21,15 @@ const fieldMarkup = (field: Field): Markup => {
       id: `field-${field.key}`,
       name: field.key,
       value: field.text,
-      maxlength: 60,
+      // Nothing answers to it until the script of the page is there.
+      readonly: true,
       autocomplete: 'off',
       autocapitalize: 'off',
       spellcheck: 'false',
       'aria-describedby': noteId,
       'aria-invalid': fault ? 'true' : undefined,
     }),
-    h('small', { id: noteId, class: fault ? 'fault' : 'hint' }, text),
+    h('small', { id: noteId, class: fault ? 'fault' : 'hint', 'aria-live': 'polite' }, text),
   );
 };
 

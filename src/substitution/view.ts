@@ -165,7 +165,7 @@ const findingTable = (
     },
     h(
       'table',
-      { class: 'findings' },
+      { class: parts.bars ? 'findings drawn' : 'findings' },
       h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
       h(
         'tbody',
