@@ -144,7 +144,7 @@ export const answerSentence = (
       return `${names} fits, such as ${part}.${keepOut}`;
     case 'fits-if':
       return `${names} fits if one thing is checked, such as ${part}: ${reason}.${keepOut}`;
-    case 'stopgap':
+    default:
       return `Only a stopgap is to be had, ${names}, such as ${part}: ${reason}.${keepOut}`;
   }
 };
