@@ -1,0 +1,245 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { OfferedPart } from '../../../src/engine/assessment/parts.ts';
+import {
+  offeredParts,
+  readTolerance,
+  unofferedPart,
+} from '../../../src/engine/candidates/generate.ts';
+import type { Circumstances } from '../../../src/engine/findings/model.ts';
+import { neededRating } from '../../../src/engine/findings/voltage.ts';
+import { findStandIns, nearestPreferred, type SeriesName } from '../../../src/engine/index.ts';
+import { exactly } from '../../../src/engine/quantities/range.ts';
+import type { OfferRow } from '../../../src/schemas/types.ts';
+import { catalogue, circumstancesOf, given } from '../assessment/setting.ts';
+
+const template = catalogue.offers.find(({ type }) => type === 'pp-metallized');
+if (template === undefined) throw new Error('no offer of polypropylene');
+
+const offer = (changes: Partial<OfferRow>): OfferRow => ({
+  ...template,
+  c_min: 1e-9,
+  c_max: 1e-6,
+  voltages: [63, 100, 160, 250],
+  tolerances: ['10', '5'],
+  series: 'E12',
+  ...changes,
+});
+
+const at = (offers: OfferRow[], position = 'sample-hold', farad = 10e-9): Circumstances =>
+  circumstancesOf(
+    {
+      original: { type: 'pet-metallized', capacitance: exactly(farad) },
+      position,
+      conditions: given({ vdc: 5, 'v-surge': 15 }),
+    },
+    { ...catalogue, offers },
+  );
+
+const partsOf = (circumstances: Circumstances, type = 'pp-metallized'): OfferedPart[] =>
+  offeredParts(circumstances.catalogue, type, circumstances);
+
+describe('offered parts', () => {
+  test('start with the nearest value, the lowest sufficient rating, the usual tolerance', () => {
+    expect(partsOf(at([offer({})]))[0]).toMatchObject({
+      capacitance: 10e-9,
+      ratedVoltage: 63,
+      tolerance: { minus: 0.1, plus: 0.1 },
+    });
+  });
+
+  test('go on by tolerance, then by rating, then by value', () => {
+    const order = partsOf(at([offer({})])).map((part) => [
+      Math.round(part.capacitance * 1e10) / 10,
+      part.ratedVoltage,
+      part.tolerance.plus,
+    ]);
+    expect(order.slice(0, 5)).toEqual([
+      [10, 63, 0.1],
+      [10, 63, 0.05],
+      [10, 100, 0.1],
+      [10, 100, 0.05],
+      [12, 63, 0.1],
+    ]);
+  });
+
+  test('have the nearest value of the series where the old one is none', () => {
+    const values = (farad: number): number | undefined =>
+      partsOf(at([offer({ series: 'E6' })], 'interstage-coupling', farad))[0]?.capacitance;
+    expect(values(25e-9)).toBeCloseTo(22e-9, 12);
+    expect(values(50e-9)).toBeCloseTo(47e-9, 12);
+    expect(values(9e-9)).toBeCloseTo(10e-9, 12);
+  });
+
+  test('have values that the position allows before others', () => {
+    // A regulator takes no smaller value, however near.
+    const circumstances = at([offer({ series: 'E6', c_max: 1e-3 })], 'regulator-output', 11e-6);
+    expect(partsOf(circumstances)[0]?.capacitance).toBeCloseTo(15e-6, 12);
+  });
+
+  test('are of the highest rating there is where none suffices', () => {
+    const high = circumstancesOf(
+      {
+        original: { type: 'pet-metallized' },
+        position: 'sample-hold',
+        conditions: given({ vdc: 1000 }),
+      },
+      { ...catalogue, offers: [offer({})] },
+    );
+    expect([...new Set(partsOf(high).map(({ ratedVoltage }) => ratedVoltage))]).toEqual([250]);
+  });
+
+  test('are of another type none of its own', () => {
+    expect(partsOf(at([offer({})]), 'ceramic-c0g')).toEqual([]);
+  });
+
+  test('are none where no value of the band is near', () => {
+    expect(partsOf(at([offer({ c_min: 5e-7, c_max: 6e-7 })]))).toEqual([]);
+  });
+
+  test('carry what one needs to order them', () => {
+    expect(partsOf(at([offer({ style: 'a box', pitch_mm: [5, 7.5] })]))[0]).toMatchObject({
+      style: 'a box',
+      pitch: [5, 7.5],
+      series: 'E12',
+      voltageKind: 'dc',
+    });
+  });
+});
+
+describe('of every type the market offers', () => {
+  const types = Object.keys(catalogue.types);
+  const volts = fc.double({ min: 0.1, max: 2000, noNaN: true });
+  const request = fc.record({
+    type: fc.constantFrom(...types),
+    position: fc.constantFrom(...Object.keys(catalogue.positions)),
+    farad: fc.double({ min: -12, max: -2, noNaN: true }).map((power) => 10 ** power),
+    rated: volts,
+    direct: volts,
+  });
+
+  test('only parts that lie within an offer, whatever the value and the voltages', () => {
+    fc.assert(
+      fc.property(request, ({ type, position, farad, rated, direct }) => {
+        const circumstances = circumstancesOf({
+          original: { type, capacitance: exactly(farad), ratedVoltage: exactly(rated) },
+          position,
+          conditions: given({ vdc: direct }),
+        });
+        for (const wanted of types) {
+          for (const part of offeredParts(catalogue, wanted, circumstances)) {
+            const within = catalogue.offers.some(
+              (row) =>
+                row.type === part.type &&
+                row.series === part.series &&
+                row.c_min * 0.999999 <= part.capacitance &&
+                row.c_max * 1.000001 >= part.capacitance &&
+                row.voltages.includes(part.ratedVoltage) &&
+                row.voltage_kind === part.voltageKind &&
+                row.tolerances.some((cell) => readTolerance(cell).plus === part.tolerance.plus),
+            );
+            if (!within) throw new Error(`${JSON.stringify(part)} is not offered`);
+            const near = nearestPreferred(part.capacitance, part.series as SeriesName)[0]?.value;
+            if (Math.abs((near ?? 0) / part.capacitance - 1) > 1e-9)
+              throw new Error(`${String(part.capacitance)} F is not in ${part.series}`);
+          }
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test('a list of stand-ins, whatever the value and the voltages', () => {
+    fc.assert(
+      fc.property(request, ({ type, position, farad, rated, direct }) => {
+        const all = findStandIns(catalogue, {
+          original: { type, capacitance: exactly(farad), ratedVoltage: exactly(rated) },
+          position,
+          conditions: given({ vdc: direct }),
+        });
+        return all.length > 0 && all.every(({ findings }) => findings.length > 0);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('no rating below the needed one where a higher is made, and no needless step above it', () => {
+    for (const position of Object.keys(catalogue.positions)) {
+      const circumstances = circumstancesOf({ original: { type: 'pet-metallized' }, position });
+      for (const type of types) {
+        for (const row of catalogue.offers.filter((each) => each.type === type)) {
+          const only = { ...catalogue, offers: [row] };
+          const needed = neededRating(
+            { type, voltageKind: row.voltage_kind },
+            { ...circumstances, catalogue: only },
+          );
+          const sufficient = row.voltages.filter((each) => each >= needed * 0.999999);
+          const allowed = sufficient.length > 0 ? sufficient.slice(0, 2) : row.voltages.slice(-1);
+          const rated = offeredParts(only, type, { ...circumstances, catalogue: only }).map(
+            ({ ratedVoltage }) => ratedVoltage,
+          );
+          expect(allowed).toEqual(expect.arrayContaining([...new Set(rated)]));
+        }
+      }
+    }
+  });
+});
+
+describe('parts for the mains', () => {
+  const approved = new Set(
+    Object.values(catalogue.types)
+      .filter(({ safety_classes: classes }) => classes.length > 0)
+      .map(({ id }) => id),
+  );
+
+  test('are offered at the mains and across an alternating voltage alone', () => {
+    expect(approved.size).toBeGreaterThan(2);
+    for (const { id, safety, voltage_sense: sense } of Object.values(catalogue.positions)) {
+      const offered = findStandIns(catalogue, {
+        original: { type: 'pet-metallized' },
+        position: id,
+      })
+        .map(({ candidate }) => candidate.type)
+        .filter((type) => approved.has(type));
+      expect(offered.length > 0, id).toBe(safety.length > 0 || sense === 'ac');
+    }
+  });
+});
+
+describe('a tolerance cell', () => {
+  test.each([
+    ['5', { minus: 0.05, plus: 0.05 }],
+    ['20/80', { minus: 0.2, plus: 0.8 }],
+    ['0/100', { minus: 0, plus: 1 }],
+  ])('%s', (cell, tolerance) => {
+    expect(readTolerance(cell)).toEqual(tolerance);
+  });
+
+  test('of every offer can be read', () => {
+    for (const { tolerances } of catalogue.offers) {
+      for (const cell of tolerances) {
+        const { minus, plus } = readTolerance(cell);
+        expect(minus).toBeGreaterThanOrEqual(0);
+        expect(plus).toBeGreaterThan(0);
+        expect(minus).toBeLessThan(1);
+      }
+    }
+  });
+});
+
+describe('a part that nobody offers', () => {
+  test('has the old value and what was usual for its type', () => {
+    const circumstances = at([]);
+    const type = catalogue.types['pc-metallized'];
+    expect(unofferedPart('pc-metallized', circumstances)).toEqual({
+      type: 'pc-metallized',
+      capacitance: 10e-9,
+      tolerance: {
+        minus: (type?.old_tolerance ?? NaN) / 100,
+        plus: (type?.old_tolerance ?? NaN) / 100,
+      },
+      ratedVoltage: type?.old_v_typical,
+      voltageKind: 'dc',
+    });
+  });
+});
