@@ -1,4 +1,5 @@
 import { href } from '../components/links.ts';
+import { equationMarkup } from '../components/math.ts';
 import { rangeBar } from '../components/range-bar.ts';
 import { verdictMark, verdictWords } from '../components/verdict-shape.ts';
 import {
@@ -287,7 +288,7 @@ const askedTable = ({ catalogue, assessments, habit }: Shown): Markup => {
             'td',
             {},
             finding.why,
-            finding.equation && h('code', {}, ` ${finding.equation}`),
+            ...(finding.equation ? [' ', equationMarkup(finding.equation)] : []),
             ` ${catalogue.findings[finding.finding]?.meaning ?? ''}.`,
           ),
         ),
