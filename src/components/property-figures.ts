@@ -51,7 +51,7 @@ export const knowledgeCell = (
   if (!range) return { text: knowledgeText(catalogue, type, property), typically: '' };
   const { min, typ, max } = range;
   return {
-    text: printFigure({ min, max }, 'x'),
+    text: printFigure({ min, max }, ''),
     typically: `typically ${printFigure({ typ: twoDigits(typ) }, property.unit)}`,
   };
 };

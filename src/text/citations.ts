@@ -30,23 +30,29 @@ const namesOf = (table: string): Map<string, string> => {
   const rows = known ? rowsOf(known) : [];
   return new Map(
     rows
-      .filter((row) => 'id' in row && 'name' in row)
-      .map((row) => [text(row['id']), text(row['name'])]),
+      .filter((row) => 'id' in row)
+      .map((row) => [text(row['id']), text(row['name'] ?? row['title'])]),
   );
 };
 
+/** Columns that say where a row comes from or how it counts, not what it is about. */
+const unsaid = ['source', 'locator', 'conditions', 'unit', 'test', 'limit_of'];
+
 /** What a row is about: the cells that make it unique, ids by the names that they stand for. */
 const aboutRow = (table: TableName): ((row: Record<string, unknown>) => string) => {
-  const { key, references }: Table = tables[table];
-  const said = key.filter((column) => !['source', 'locator', 'conditions'].includes(column));
+  const { row, key, references }: Table = tables[table];
+  const named = 'name' in row.shape || 'title' in row.shape || key.join() !== 'id';
+  const pointers = references.map(({ column }) => column);
+  // An id alone says little where the row has no name: what the row points at says more.
+  const said = (named ? key : pointers).filter((column) => !unsaid.includes(column));
   const words = said.map((column) => {
     const target = references.find((reference) => reference.column === column)?.table;
     return { column, names: namesOf(target ?? (column === 'id' ? table : '')) };
   });
-  return (row) =>
+  return (cells) =>
     words
       .flatMap(({ column, names }) =>
-        [row[column]].flat().map((cell) => names.get(text(cell)) ?? text(cell)),
+        [cells[column]].flat().map((cell) => names.get(text(cell)) ?? text(cell)),
       )
       .filter(Boolean)
       .map((cell, i) => (i === 0 ? capital(cell) : cell))

@@ -1,41 +1,65 @@
 import type { Catalogue } from '../engine/catalogue.ts';
+import { UNITS, formatQuantity, formatValue } from '../engine/quantities/index.ts';
+import type { Range, Unit } from '../engine/quantities/index.ts';
 import type { ConditionRow, DemandRow } from '../schemas/positions.ts';
-import { printFigure, printNumber, printWithUnit } from './numbers.ts';
+import { printNumber } from './numbers.ts';
+
+/** How much of a unit of the tables goes into the SI unit that quantities are printed from. */
+const siOf = (catalogue: Catalogue, unit: string): { unit: Unit; factor: number } => {
+  const row = catalogue.units[unit];
+  const si = UNITS.find((candidate) => candidate === row?.si);
+  if (!row || !si) throw new Error(`no way to print a quantity in ${unit}`);
+  return { unit: si, factor: row.factor };
+};
+
+const print = (catalogue: Catalogue, value: number, unitName: string): string => {
+  const { unit, factor } = siOf(catalogue, unitName);
+  return formatValue(value * factor, unit);
+};
+
+const printRange = (catalogue: Catalogue, range: Range, unitName: string): string => {
+  const { unit, factor } = siOf(catalogue, unitName);
+  const { min, typ, max } = range;
+  return formatQuantity({ min: min * factor, typ: typ * factor, max: max * factor }, unit);
+};
 
 /** The limit of a demand in words: a number, or a multiple of a condition. */
 export const demandLimit = (catalogue: Catalogue, demand: DemandRow): string => {
   const finding = catalogue.findings[demand.finding];
   if (!finding) return '';
+  const bound = finding.better === 'high' ? 'at least' : 'at most';
   const condition = catalogue.conditionDefinitions[demand.limit_of];
   if (condition) {
     const factor = demand.limit ?? 1;
-    const name = `${condition.name.charAt(0).toLowerCase()}${condition.name.slice(1)}`;
-    const bound = finding.better === 'high' ? 'at least' : 'at most';
-    return factor === 1 ? `${bound} the ${name}` : `${bound} ${printNumber(factor)} × the ${name}`;
+    const name = `the ${condition.name.charAt(0).toLowerCase()}${condition.name.slice(1)}`;
+    return factor === 1 ? `${bound} ${name}` : `${bound} ${printNumber(factor)} × ${name}`;
   }
   const { limit, limit_high } = demand;
   if (finding.unit === 'grade') return 'yes or no';
   if (limit !== undefined && limit_high !== undefined) {
-    return printFigure({ min: limit, max: limit_high }, finding.unit);
+    return printRange(catalogue, { min: limit, typ: limit, max: limit_high }, finding.unit);
   }
-  if (limit_high !== undefined) return `at most ${printWithUnit(limit_high, finding.unit)}`;
+  if (limit_high !== undefined) return `at most ${print(catalogue, limit_high, finding.unit)}`;
   if (limit === undefined) return 'by the conditions';
-  return `${finding.better === 'high' ? 'at least' : 'at most'} ${printWithUnit(limit, finding.unit)}`;
+  return `${bound} ${print(catalogue, limit, finding.unit)}`;
 };
 
 /** The default of a condition in words: a figure, or how it follows from the old part. */
 export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): string => {
   const definition = catalogue.conditionDefinitions[row.condition];
   if (!definition) return '';
-  const typ = row.typ ?? 1;
+  const typ = row.typ ?? row.min ?? row.max ?? 0;
+  const { min = typ, max = typ } = row;
   switch (row.follows) {
     case 'rated-voltage':
       return `${printNumber(typ)} × the old part's rated voltage`;
     case 'corner':
-      return `what puts the corner at ${printWithUnit(typ, 'Hz')} with the old value`;
+      return `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value`;
     case 'value':
-      return `${printNumber(typ)} F·${definition.unit === 'ohm' ? 'Ω' : definition.unit} over the old value`;
+      return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
     default:
-      return printFigure(row, definition.unit);
+      return min === max
+        ? print(catalogue, typ, definition.unit)
+        : `${printRange(catalogue, { min, typ, max }, definition.unit)}, usually ${print(catalogue, typ, definition.unit)}`;
   }
 };

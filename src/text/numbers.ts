@@ -31,7 +31,9 @@ export const printUnit = (unit: string): string =>
     .replace(/\bu(?=[A-ZΩ]|s$)/g, 'µ')
     .replace('degC', '°C')
     .replace('*', '·')
-    .replace(/^(x|fraction|grade)$/, '');
+    .replace('cm3', 'cm³')
+    .replace(/^x$/, '×')
+    .replace(/^(fraction|grade)$/, '');
 
 /** A number with its unit, never parted. */
 export const printWithUnit = (value: number, unit: string): string => {
