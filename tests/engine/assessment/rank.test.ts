@@ -28,7 +28,7 @@ if (demandRow === undefined || findingRow === undefined) throw new Error('an emp
 const judged = (
   weight: Weight,
   unfavourable: number,
-  { typical = unfavourable, graded = true, id = weight } = {},
+  { typical = unfavourable, graded = true, id = String(weight) } = {},
 ): Judged => {
   const demand: DemandRow = { ...demandRow, id, weight };
   const row: FindingRow = { ...findingRow, graded };
