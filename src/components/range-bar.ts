@@ -109,17 +109,19 @@ const limitMarks = (
   { left, top, bottom, at }: Frame,
   print: RangeBar['print'],
 ): Element[] => {
-  const mark = (value: number): Element[] => {
+  // Words of two limits that stand close together are set outwards.
+  const close = low !== undefined && high !== undefined && at(high) - at(low) < 70;
+  const mark = (value: number, outwards: string): Element[] => {
     const text = print(value);
     const x = at(value);
     return [
       upright('rb-limit', x, top - 3, bottom, 1.5),
-      word(text, x, top - 6, placed(text, x).anchor, 'rb-limit-word'),
+      word(text, x, top - 6, close ? outwards : placed(text, x).anchor, 'rb-limit-word'),
     ];
   };
   return [
-    ...(low === undefined ? [] : [hatch(left, at(low), top, bottom), ...mark(low)]),
-    ...(high === undefined ? [] : [hatch(at(high), RIGHT, top, bottom), ...mark(high)]),
+    ...(low === undefined ? [] : [hatch(left, at(low), top, bottom), ...mark(low, 'end')]),
+    ...(high === undefined ? [] : [hatch(at(high), RIGHT, top, bottom), ...mark(high, 'start')]),
   ];
 };
 
