@@ -42,6 +42,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     unlikelyPairs: valuesOf(tables, 'unlikely-pairs.csv'),
     guidelines: byId(valuesOf(tables, 'guidelines.csv')),
     derating: valuesOf(tables, 'derating.csv'),
+    triage: valuesOf(tables, 'triage.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
     markings: assembleMarkings(tables),
   };

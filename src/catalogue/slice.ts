@@ -38,6 +38,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   unlikelyPairs: [],
   guidelines: {},
   derating: [],
+  triage: [],
   cautions: [],
   markings: Object.fromEntries(
     Object.keys(catalogue.markings).map((table) => [table, []]),
@@ -68,6 +69,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
   const cited = new Set([
     ...Object.values(knowledge).flatMap((known) => Object.values(known).flatMap((k) => k.sources)),
     ...demands.map((demand) => demand.source),
+    ...catalogue.triage.map((row) => row.source),
     ...derating.map((row) => row.source),
     ...[...findings].map((finding) => catalogue.findings[finding]?.source ?? ''),
   ]);
@@ -102,6 +104,9 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     findings: pick(catalogue.findings, findings),
     verdictRules: catalogue.verdictRules,
     guidelines: catalogue.guidelines,
+    triage: catalogue.triage.filter(
+      (row) => row.positions.length === 0 || row.positions.includes(position),
+    ),
     derating,
   };
 };

@@ -1,6 +1,12 @@
 import type { Range } from './quantities/range.ts';
 import type { SourceRow } from '../schemas/sources.ts';
-import type { AbsorptionTestRow, FigureRow, OfferRow, PropertyRow, TypeRow } from '../schemas/types.ts';
+import type {
+  AbsorptionTestRow,
+  FigureRow,
+  OfferRow,
+  PropertyRow,
+  TypeRow,
+} from '../schemas/types.ts';
 import type { SeriesRow, UnitRow, VoltageRow } from '../schemas/values.ts';
 import type {
   ConditionDefinitionRow,
@@ -13,6 +19,7 @@ import type {
 } from '../schemas/positions.ts';
 import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
+import type { TriageRow } from '../schemas/triage.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
 
 export type TypeId = string;
@@ -53,6 +60,7 @@ export interface Catalogue {
   unlikelyPairs: UnlikelyPairRow[];
   guidelines: Record<GuidelineId, GuidelineRow>;
   derating: DeratingRow[];
+  triage: TriageRow[];
   cautions: CautionRow[];
   markings: MarkingTables;
 }

@@ -46,3 +46,10 @@ export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
+export {
+  judgeFirst,
+  type Advice,
+  type Evidence,
+  type Judgement,
+  type TriageReason,
+} from './triage/judge-first.ts';

@@ -12,6 +12,7 @@ import {
 } from './positions.ts';
 import { markingTables } from './marking-tables.ts';
 import { sourceRow } from './sources.ts';
+import { triageRow } from './triage.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
 import { seriesRow, unitRow, voltageRow } from './values.ts';
 
@@ -167,6 +168,17 @@ export const tables = {
       { column: 'types', table: 'types.csv', many: true },
     ],
     about: 'Share of the rated voltage to use, by guideline, type and temperature.',
+  },
+  'triage.csv': {
+    row: triageRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'types', table: 'types.csv', many: true },
+      { column: 'positions', table: 'positions.csv', many: true },
+      { column: 'unit', table: 'units.csv' },
+    ],
+    about: 'Whether an old part needs replacing at all.',
   },
   'cautions.csv': {
     row: cautionRow,

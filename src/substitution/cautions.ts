@@ -23,7 +23,9 @@ export const cautionsFor = (
 ): PageCaution[] => {
   const { conditions } = resolveSituation(catalogue, request);
   const pageCaution = (caution: CautionRow): PageCaution[] => {
-    if (caution.types.includes(type.id) || caution.positions.includes(position.id)) {
+    const general =
+      caution.types.length === 0 && caution.positions.length === 0 && caution.condition === '';
+    if (general || caution.types.includes(type.id) || caution.positions.includes(position.id)) {
       return [{ caution, due: true }];
     }
     const condition = conditions.find(({ id }) => id === caution.condition);

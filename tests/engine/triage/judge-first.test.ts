@@ -1,0 +1,177 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { judgeFirst, type Advice, type Evidence } from '../../../src/engine/index.ts';
+
+const catalogue = loadCatalogue();
+const YEAR = 31_557_600;
+
+interface Case {
+  what: string;
+  type: string;
+  position: string;
+  marked: number;
+  evidence: Evidence;
+  advice: Advice;
+}
+
+const cases: Case[] = [
+  {
+    what: 'wax paper is replaced, unmeasured',
+    type: 'paper-wax',
+    position: 'interstage-coupling',
+    marked: 1e-7,
+    evidence: {},
+    advice: 'replace',
+  },
+  {
+    what: 'wax paper is replaced although it measures well',
+    type: 'paper-wax',
+    position: 'interstage-coupling',
+    marked: 1e-7,
+    evidence: { capacitance: 1e-7, loss1khz: 0.005, insulation: 1e11 },
+    advice: 'replace',
+  },
+  {
+    what: 'oil paper is tested where it does not couple',
+    type: 'paper-oil',
+    position: 'bulk-rail',
+    marked: 1e-6,
+    evidence: {},
+    advice: 'test',
+  },
+  {
+    what: 'oil paper with 1000 MΩ at 1 µF stays',
+    type: 'paper-oil',
+    position: 'bulk-rail',
+    marked: 1e-6,
+    evidence: { insulation: 1e9 },
+    advice: 'leave',
+  },
+  {
+    what: 'film without a fault stays',
+    type: 'pet-metallized',
+    position: 'interstage-coupling',
+    marked: 1e-7,
+    evidence: { age: 45 * YEAR },
+    advice: 'leave',
+  },
+  {
+    what: 'polyester with 2 % loss goes',
+    type: 'pet-metallized',
+    position: 'interstage-coupling',
+    marked: 1e-7,
+    evidence: { loss1khz: 0.02 },
+    advice: 'replace',
+  },
+  {
+    what: 'an electrolytic is tested by default',
+    type: 'al-electrolytic-wet',
+    position: 'interstage-coupling',
+    marked: 1e-5,
+    evidence: {},
+    advice: 'test',
+  },
+  {
+    what: 'a reservoir of thirty years goes',
+    type: 'al-electrolytic-wet',
+    position: 'reservoir',
+    marked: 1e-3,
+    evidence: { age: 30 * YEAR },
+    advice: 'replace',
+  },
+  {
+    what: 'an electrolytic with 70 % of its value goes',
+    type: 'al-electrolytic-wet',
+    position: 'interstage-coupling',
+    marked: 1e-5,
+    evidence: { capacitance: 7e-6 },
+    advice: 'replace',
+  },
+  {
+    what: 'an electrolytic with little loss stays',
+    type: 'al-electrolytic-wet',
+    position: 'interstage-coupling',
+    marked: 1e-5,
+    evidence: { capacitance: 1e-5, loss120hz: 0.08 },
+    advice: 'leave',
+  },
+  {
+    what: 'a tantalum bead on an old rail goes',
+    type: 'ta-mno2-solid',
+    position: 'bulk-rail',
+    marked: 1e-5,
+    evidence: { age: 40 * YEAR },
+    advice: 'replace',
+  },
+  {
+    what: 'a tantalum bead in a timer stays',
+    type: 'ta-mno2-solid',
+    position: 'one-shot-timing',
+    marked: 1e-6,
+    evidence: { age: 40 * YEAR },
+    advice: 'leave',
+  },
+  {
+    what: 'a mains metallized-paper part goes',
+    type: 'paper-x-safety',
+    position: 'mains-x',
+    marked: 1e-7,
+    evidence: {},
+    advice: 'replace',
+  },
+  {
+    what: 'polystyrene 4 % off its value goes',
+    type: 'ps-film-foil',
+    position: 'vco-timing',
+    marked: 1e-9,
+    evidence: { capacitance: 1.04e-9 },
+    advice: 'replace',
+  },
+  {
+    what: 'a disc in an easy job stays',
+    type: 'ceramic-z5u',
+    position: 'local-decoupling',
+    marked: 1e-7,
+    evidence: {},
+    advice: 'leave',
+  },
+];
+
+describe('judgeFirst', () => {
+  it.each(cases)('$what', ({ type, position, marked, evidence, advice }) => {
+    const judgement = judgeFirst(catalogue, type, position, marked, evidence);
+    expect(judgement.advice).toBe(advice);
+    expect(judgement.reasons[0]?.advice).toBe(advice);
+  });
+
+  it('has a standing rule for every type, in whatever position', () => {
+    for (const type of Object.keys(catalogue.types)) {
+      const { reasons } = judgeFirst(catalogue, type, 'meter-damping', 1e-7, {});
+      expect(reasons.length, type).toBeGreaterThan(0);
+    }
+  });
+
+  it('shows the reading against the limit', () => {
+    const { reasons } = judgeFirst(catalogue, 'pet-metallized', 'tone-stack', 1e-7, {
+      loss1khz: 0.02,
+    });
+    expect(reasons[0]?.working).toMatch(/2.%.*1\.5.%/u);
+  });
+
+  it('never takes a worse reading for a better part', () => {
+    const gravity = { leave: 0, test: 1, replace: 2 };
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...Object.keys(catalogue.types)),
+        fc.double({ min: 0.0001, max: 0.5, noNaN: true }),
+        fc.double({ min: 1, max: 20, noNaN: true }),
+        (type, loss, factor) => {
+          const judged = (loss1khz: number): number =>
+            gravity[judgeFirst(catalogue, type, 'tone-stack', 1e-7, { loss1khz }).advice];
+          return judged(loss * factor) >= judged(loss);
+        },
+      ),
+    );
+  });
+});
