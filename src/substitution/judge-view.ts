@@ -1,0 +1,38 @@
+import { href } from '../components/links.ts';
+import type { Advice, Judgement, TriageReason } from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import { sentence } from '../text/words.ts';
+
+const WORDS: Record<Advice, string> = {
+  replace: 'Replace it',
+  test: 'Test it before you replace it',
+  leave: 'Leave it, unless it is in the way',
+};
+
+/** Documents that are none: a rule of the trade says so by its basis already. */
+const NO_DOCUMENT = ['trade', 'identity'];
+
+const reasonItem = ({ why, working, source, note }: TriageReason): Markup =>
+  h(
+    'li',
+    {},
+    working !== '' && `${working}: `,
+    sentence(why),
+    note !== '' && ` ${sentence(note)}`,
+    NO_DOCUMENT.includes(source)
+      ? ' Common practice.'
+      : [' ', h('a', { href: href(`/sources/${source}/`) }, 'Source'), '.'],
+  );
+
+/** What to do with the old part and why, and what replacing a good one risks. */
+export const judgementMarkup = ({ advice, reasons }: Judgement): Markup[] =>
+  [
+    h('p', {}, h('strong', {}, `${WORDS[advice]}.`)),
+    h('ul', {}, ...reasons.map(reasonItem)),
+    advice !== 'replace' &&
+      h(
+        'p',
+        { class: 'quiet small' },
+        'Replacing what is good has its own risk: lifted pads, a part the wrong way round, a joint that was sound.',
+      ),
+  ].filter((piece) => piece !== false);
