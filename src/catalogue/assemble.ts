@@ -34,6 +34,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     series: valuesOf(tables, 'e-series.csv'),
     voltages: valuesOf(tables, 'voltages.csv'),
     positions: byId(valuesOf(tables, 'positions.csv')),
+    positionNotes: valuesOf(tables, 'position-notes.csv'),
     conditionDefinitions: byId(valuesOf(tables, 'condition-definitions.csv')),
     conditions: valuesOf(tables, 'conditions.csv'),
     demands: valuesOf(tables, 'demands.csv'),

@@ -30,6 +30,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   series: [],
   voltages: [],
   positions: {},
+  positionNotes: [],
   conditionDefinitions: {},
   conditions: [],
   demands: [],

@@ -13,6 +13,7 @@ import type {
   ConditionRow,
   DemandRow,
   FindingRow,
+  PositionNoteRow,
   PositionRow,
   UnlikelyPairRow,
   VerdictRuleRow,
@@ -52,6 +53,8 @@ export interface Catalogue {
   series: SeriesRow[];
   voltages: VoltageRow[];
   positions: Record<PositionId, PositionRow>;
+  /** What pages about positions tell besides; no assessment uses it. */
+  positionNotes: PositionNoteRow[];
   conditionDefinitions: Record<ConditionId, ConditionDefinitionRow>;
   conditions: ConditionRow[];
   demands: DemandRow[];

@@ -128,3 +128,22 @@ export const unlikelyPairRow = z.strictObject({
   ...provenance,
 });
 export type UnlikelyPairRow = z.output<typeof unlikelyPairRow>;
+
+/** What an engineer wants to know of a position besides its demands. */
+export const positionNoteRow = z.strictObject({
+  position: id,
+  kind: z
+    .enum(['equation', 'limit', 'usual-choice', 'larger-value', 'symptom', 'trap'])
+    .describe(
+      'equation: how a number comes about; limit: a figure to hold against; usual-choice: what is fitted; larger-value: how far up; symptom: how a bad part shows; trap: what misleads',
+    ),
+  title: text,
+  text: text.describe('in our own words'),
+  equation: optionalText.describe('in plain text, for kind equation alone'),
+  min: optionalNumber,
+  typ: optionalNumber,
+  max: optionalNumber,
+  unit: optionalText.describe('unit in units.csv, where there is a figure'),
+  ...provenance,
+});
+export type PositionNoteRow = z.output<typeof positionNoteRow>;

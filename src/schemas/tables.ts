@@ -6,6 +6,7 @@ import {
   conditionRow,
   demandRow,
   findingRow,
+  positionNoteRow,
   positionRow,
   unlikelyPairRow,
   verdictRuleRow,
@@ -98,6 +99,16 @@ export const tables = {
     key: ['id'],
     references: [source],
     about: 'Places in a circuit where a capacitor sits.',
+  },
+  'position-notes.csv': {
+    row: positionNoteRow,
+    key: ['position', 'kind', 'title'],
+    references: [
+      source,
+      { column: 'position', table: 'positions.csv' },
+      { column: 'unit', table: 'units.csv' },
+    ],
+    about: 'Equations, figures, usual choices, symptoms and traps of each position.',
   },
   'condition-definitions.csv': {
     row: conditionDefinitionRow,

@@ -22,6 +22,8 @@ import { marketBounds } from './market-bounds.ts';
 import { marketComplete } from './market-complete.ts';
 import { marketSeries } from './market-series.ts';
 import { marketVoltages } from './market-voltages.ts';
+import { noteFigures } from './note-figures.ts';
+import { notesComplete } from './notes-complete.ts';
 import { numberOrder } from './number-order.ts';
 import { preferredValues } from './preferred-values.ts';
 import { references } from './references.ts';
@@ -53,6 +55,8 @@ export const checks: readonly Check[] = [
   conditionsComplete,
   conditionsUsed,
   findingsKnown,
+  noteFigures,
+  notesComplete,
   eSeries,
   preferredValues,
   marketSeries,

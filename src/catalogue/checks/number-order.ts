@@ -15,6 +15,7 @@ interface Order {
 export const orders: readonly Order[] = [
   { file: 'figures.csv', columns: ['min', 'typ', 'max'] },
   { file: 'conditions.csv', columns: ['min', 'typ', 'max'] },
+  { file: 'position-notes.csv', columns: ['min', 'typ', 'max'] },
   { file: 'demands.csv', columns: ['limit', 'limit_high'] },
   { file: 'market.csv', columns: ['c_min', 'c_max'] },
   { file: 'types.csv', columns: ['old_c_min', 'old_c_max'] },
