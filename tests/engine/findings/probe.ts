@@ -1,7 +1,7 @@
 import type { Part } from '../../../src/engine/assessment/parts.ts';
 import type { Catalogue, Knowledge } from '../../../src/engine/catalogue.ts';
 import type { Circumstances } from '../../../src/engine/findings/model.ts';
-import { exactly, hull } from '../../../src/engine/quantities/range.ts';
+import { exactly, hull, type Range } from '../../../src/engine/quantities/range.ts';
 import type { PositionRow } from '../../../src/schemas/positions.ts';
 import type { OfferRow, TypeRow } from '../../../src/schemas/types.ts';
 import { known } from '../assessment/setting.ts';
@@ -36,6 +36,8 @@ export interface Spoiling {
   type?: Partial<TypeRow>;
   position?: Partial<PositionRow>;
   offer?: Partial<OfferRow>;
+  /** What the circuit does, for a finding that the part alone cannot spoil. */
+  conditions?: Record<string, Range>;
 }
 
 export interface Probed {
@@ -92,6 +94,7 @@ export const probeIn = (circumstances: Circumstances, spoiling: Spoiling = {}): 
       ...circumstances,
       catalogue: spoilt,
       position: { ...position, ...spoiling.position },
+      conditions: { ...conditions, ...spoiling.conditions },
     },
   };
 };
@@ -116,6 +119,15 @@ const LOSSES = ['dissipation-factor-120hz', 'dissipation-factor-1khz', 'dissipat
 
 const leakage: Sweep = { values: decades(1e18, 1e-12), spoil: property('insulation-rc') };
 const drift: Sweep = { values: decades(1e-12, 1e3), spoil: property('temperature-coefficient') };
+/** Ever less resistance in front of a part. */
+const stiffer: Sweep = {
+  values: decades(1e5, 1e-9),
+  spoil: (ohm) => ({ conditions: { 'source-resistance': exactly(ohm) } }),
+};
+const larger: Sweep = {
+  values: decades(1, 1e4),
+  spoil: (times, { original }) => ({ part: { capacitance: original.capacitance * times } }),
+};
 const rating: Sweep = {
   values: decades(1e6, 1e-6),
   spoil: (ratedVoltage) => ({ part: { ratedVoltage } }),
@@ -129,10 +141,8 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
     values: Array.from({ length: 121 }, (_, step) => 500 - 6 * step),
     spoil: property('temperature-max'),
   },
-  value: {
-    values: decades(1, 1e4),
-    spoil: (times, { original }) => ({ part: { capacitance: original.capacitance * times } }),
-  },
+  value: larger,
+  inrush: larger,
   tolerance: {
     values: decades(1e-6, 1e3),
     spoil: (minus) => ({ part: { tolerance: { minus, plus: 0 } } }),
@@ -163,6 +173,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
     spoil: (pitch) => ({ offer: { pitch_mm: [pitch] } }),
   },
   body: { values: decades(1e12, 1e-12), spoil: property('charge-density') },
+  inrush: stiffer,
 };
 
 /** The findings that are a plain yes or no, with the part made unfit. */
