@@ -12,6 +12,7 @@ import {
   verdictRuleRow,
 } from './positions.ts';
 import { markingTables } from './marking-tables.ts';
+import { bodyRow, pulseRatingRow, seriesResistanceRow } from './sizes.ts';
 import { sourceRow } from './sources.ts';
 import { triageRow } from './triage.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
@@ -81,6 +82,24 @@ export const tables = {
     key: ['type', 'style', 'c_min', 'voltages'],
     references: [source, { column: 'type', table: 'types.csv' }],
     about: 'What can be bought today.',
+  },
+  'bodies.csv': {
+    row: bodyRow,
+    key: ['type', 'style', 'c_min', 'voltage', 'length_mm', 'width_mm', 'height_mm'],
+    references: [source, { column: 'type', table: 'types.csv' }],
+    about: 'Sizes of parts by value and rated voltage.',
+  },
+  'series-resistance.csv': {
+    row: seriesResistanceRow,
+    key: ['type', 'capacitance', 'v_min', 'frequency_hz'],
+    references: [source, { column: 'type', table: 'types.csv' }],
+    about: 'Series resistance by value and rated voltage.',
+  },
+  'pulse-ratings.csv': {
+    row: pulseRatingRow,
+    key: ['type', 'style', 'c_min', 'voltage'],
+    references: [source, { column: 'type', table: 'types.csv' }],
+    about: 'Steepest edges that film parts withstand, by value and rated voltage.',
   },
   'e-series.csv': {
     row: seriesRow,

@@ -10,6 +10,9 @@ const CAPACITANCE = { smallest: 1e-13, largest: 1 };
 export const capacitances: readonly { file: TableName; columns: readonly string[] }[] = [
   { file: 'types.csv', columns: ['old_c_min', 'old_c_max'] },
   { file: 'market.csv', columns: ['c_min', 'c_max'] },
+  { file: 'bodies.csv', columns: ['c_min', 'c_max'] },
+  { file: 'pulse-ratings.csv', columns: ['c_min', 'c_max'] },
+  { file: 'series-resistance.csv', columns: ['capacitance'] },
   { file: 'positions.csv', columns: ['reference_c', 'usual_c_min', 'usual_c_max'] },
   { file: 'markings/bodies.csv', columns: ['c_min', 'c_max'] },
 ];

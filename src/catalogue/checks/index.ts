@@ -2,6 +2,7 @@ import type { Fault } from '../fault.ts';
 import type { Tables } from '../read-folder.ts';
 import { absorptionTest } from './absorption-test.ts';
 import { basisRules } from './basis-rules.ts';
+import { bodyShapes } from './body-shapes.ts';
 import { capacitanceBounds } from './capacitance-bounds.ts';
 import type { Check } from './check.ts';
 import { conditionBounds } from './condition-bounds.ts';
@@ -28,6 +29,7 @@ import { numberOrder } from './number-order.ts';
 import { preferredValues } from './preferred-values.ts';
 import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
+import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
@@ -61,6 +63,8 @@ export const checks: readonly Check[] = [
   preferredValues,
   marketSeries,
   marketVoltages,
+  bodyShapes,
+  sizeOffers,
   basisRules,
   disagreement,
   deratingSpans,

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { id, numberList, optionalNumber, positive, provenance, text } from './cells.ts';
+
+/** A number above zero, or nothing. */
+const optionalPositive = optionalNumber.refine(
+  (value) => value === undefined || value > 0,
+  'expected a number above zero, or nothing',
+);
+
+/** Voltage that a rating is for, as parts are marked. */
+const voltageKind = z.enum(['dc', 'ac']);
+
+/** The body that holds a span of values at one rated voltage. */
+export const bodyRow = z.strictObject({
+  type: id,
+  style: text.describe('as in market.csv'),
+  shape: z
+    .enum(['can', 'tube', 'box', 'disc', 'drop', 'chip'])
+    .describe(
+      'can: round, upright; tube: round, lying, with a lead at each end; box; disc: upright; drop: dipped, its leads spread or straight; chip: without leads',
+    ),
+  c_min: positive.describe('smallest value made in this body, F'),
+  c_max: positive.describe('largest value made in it, F'),
+  voltage: positive.describe('rated, V'),
+  voltage_kind: voltageKind,
+  length_mm: positive.describe('longer side on the board; the diameter of a can or disc'),
+  width_mm: positive.describe(
+    'shorter side on the board: thickness of a box or disc, diameter of a tube',
+  ),
+  height_mm: positive.describe('above the board, without the leads'),
+  pitch_mm: numberList.describe('between the leads as they come; none for tubes and chips'),
+  lead_mm: optionalPositive.describe('wire or pin across its widest, where it is given'),
+  ...provenance,
+});
+export type BodyRow = z.output<typeof bodyRow>;
+
+/** Series resistance of one value in a band of rated voltages at one frequency. */
+export const seriesResistanceRow = z.strictObject({
+  type: id,
+  capacitance: positive.describe('F'),
+  v_min: positive.describe('lowest rated voltage of the band, V'),
+  v_max: positive.describe('highest rated voltage of the band, V'),
+  frequency_hz: positive.describe('Hz'),
+  esr_min: optionalPositive.describe(
+    'of a good new part, ohm; nothing where only a typical is said',
+  ),
+  esr_typ: positive.describe('of a usual new part, ohm'),
+  esr_max: positive.describe('limit of the sheet, or what follows from its limits, ohm'),
+  ripple_a: optionalPositive.describe('ripple current at this frequency, effective value, A'),
+  ...provenance,
+});
+export type SeriesResistanceRow = z.output<typeof seriesResistanceRow>;
+
+/** Steepest repeated edge that a span of values at one rated voltage withstands. */
+export const pulseRatingRow = z.strictObject({
+  type: id,
+  style: text.describe('as in market.csv'),
+  c_min: positive.describe('F'),
+  c_max: positive.describe('F'),
+  voltage: positive.describe('rated, V'),
+  voltage_kind: voltageKind,
+  dvdt: positive.describe('V/us at rated voltage'),
+  ...provenance,
+});
+export type PulseRatingRow = z.output<typeof pulseRatingRow>;
