@@ -241,4 +241,11 @@ export const readingsMarkup = (
           `“${text}” does not read as a marking of a capacitor. Write what is printed, line by line: value, tolerance letter, volts, other letters.`,
         ),
       ]
-    : readings.map((reading) => readingMarkup(catalogue, reading, habit));
+    : [
+        h(
+          'h2',
+          {},
+          readings.length === 1 ? 'One reading' : `${readings.length} readings, likeliest first`,
+        ),
+        ...readings.map((reading) => readingMarkup(catalogue, reading, habit)),
+      ];

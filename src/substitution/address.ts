@@ -180,7 +180,12 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
     const fault = rejected[own.key];
     return fault === undefined
       ? own
-      : { ...own, text: fault.text, message: fault.message, from: 'given' };
+      : {
+          ...own,
+          text: fault.text,
+          message: `${fault.message} Until then ${own.text} counts.`,
+          from: 'given',
+        };
   };
   const given = (value: unknown): Field['from'] => (value === undefined ? 'default' : 'given');
   return [

@@ -1,0 +1,113 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { onePageOfEachKind, SUBSTITUTION } from './site.ts';
+import { expect, test } from './watched.ts';
+
+/** For everybody: by keyboard, by screen reader, narrow, light and dark. */
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Everything once wide and once narrow; between light and dark only colours differ. */
+const VIEWS = [
+  { width: 1280, colorScheme: 'light', only: [] },
+  { width: 390, colorScheme: 'dark', only: [] },
+  { width: 390, colorScheme: 'light', only: ['color-contrast', 'link-in-text-block'] },
+  { width: 1280, colorScheme: 'dark', only: ['color-contrast', 'link-in-text-block'] },
+] as const;
+
+/** Rules that a page breaks, with the first places. */
+const broken = async (page: Page, only: readonly string[] = []) => {
+  const axe = new AxeBuilder({ page });
+  const { violations } = await (
+    only.length > 0 ? axe.withRules([...only]) : axe.withTags(RULES)
+  ).analyze();
+  return violations.map(({ id, nodes }) => ({
+    id,
+    at: nodes.slice(0, 3).map(({ html }) => html.slice(0, 160)),
+  }));
+};
+
+/** axe puts its own script into the page, which the policy would stop. */
+const forAxe = { bypassCSP: true };
+
+test.describe('axe', () => {
+  test.use(forAxe);
+  // It takes its time over long tables.
+  test.describe.configure({ timeout: 90_000 });
+  for (const path of onePageOfEachKind) {
+    test(`${path} breaks no rule`, async ({ page }) => {
+      await page.goto(path);
+      for (const { width, colorScheme, only } of VIEWS) {
+        await page.setViewportSize({ width, height: 900 });
+        await page.emulateMedia({ colorScheme });
+        expect.soft(await broken(page, only), `${width} px, ${colorScheme}`).toEqual([]);
+      }
+    });
+  }
+
+  test('a reading, results of a search and opened findings break no rule', async ({ page }) => {
+    for (const { path, ready } of [
+      { path: '/?q=103M+1KV+Z5U', ready: '.reading .chips' },
+      { path: '/read/?m=103M+1KV+Z5U', ready: '.reading .chips' },
+      { path: `${SUBSTITUTION}?c=abc&load=47k`, ready: '.fault' },
+    ]) {
+      await page.goto(path);
+      await expect(page.locator(ready).first()).toBeVisible();
+      const summary = page.locator('#results summary');
+      if ((await summary.count()) > 0) {
+        await summary.first().click();
+        await summary.last().click();
+      }
+      expect.soft(await broken(page), path).toEqual([]);
+    }
+  });
+});
+
+for (const path of onePageOfEachKind) {
+  test(`${path} fits 320 px`, async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 700 });
+    await page.goto(path);
+    const widest = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(widest).toBeLessThanOrEqual(320);
+  });
+}
+
+test('the keyboard goes from the box to the first answer', async ({ page }) => {
+  await page.goto('/');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.skip')).toBeFocused();
+  await expect(page.locator('.skip')).toBeInViewport();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('#box')).toBeFocused();
+  await page.keyboard.type('ceramic disc in audio path');
+  const first = page.locator('#at-once a').first();
+  await expect(first).toBeVisible();
+  await page.keyboard.press('Tab');
+  await expect(first).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(new RegExp(`${SUBSTITUTION}$`));
+});
+
+test('focus is seen wherever it goes', async ({ page }) => {
+  await page.goto(SUBSTITUTION);
+  const seen = new Set<string>();
+  for (let step = 0; step < 45; step += 1) {
+    await page.keyboard.press('Tab');
+    const { what, outline, inView } = await page.evaluate(() => {
+      const element = document.activeElement as HTMLElement;
+      const { outlineStyle, outlineWidth } = getComputedStyle(element);
+      const { top, bottom } = element.getBoundingClientRect();
+      return {
+        what: `${element.tagName} ${element.id || (element.textContent ?? '').trim().slice(0, 40)}`,
+        outline: outlineStyle === 'none' ? 0 : Number.parseFloat(outlineWidth),
+        inView: bottom > 0 && top < innerHeight,
+      };
+    });
+    seen.add(what);
+    expect.soft(outline, `outline of ${what}`).toBeGreaterThanOrEqual(2);
+    expect.soft(inView, `${what} in view`).toBe(true);
+  }
+  expect([...seen].some((what) => what.startsWith('INPUT field-load'))).toBe(true);
+  expect([...seen].some((what) => what.startsWith('SUMMARY'))).toBe(true);
+});

@@ -1,0 +1,42 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+
+/** The built site, as files. */
+
+export const SITE = 'dist';
+
+const pathOf = (file: string): string =>
+  `/${file.split(sep).join('/')}`.replace(/\/index\.html$/, '/');
+
+/** Addresses of all built pages. */
+export const pagePaths: readonly string[] = globSync('**/*.html', { cwd: SITE })
+  .map(pathOf)
+  .toSorted();
+
+if (pagePaths.length === 0) throw new Error(`${SITE}/ is empty: run "npm run build" first`);
+
+/** What a built page says in HTML. */
+export const htmlOf = (path: string): string =>
+  readFileSync(join(SITE, path.endsWith('/') ? `${path}index.html` : path), 'utf8');
+
+/** Whether a page only leads on to another. */
+export const leadsOn = (html: string): boolean => html.includes('http-equiv="refresh"');
+
+export const SUBSTITUTION = '/replace/ceramic-disc-unknown/in/interstage-coupling/';
+
+/** Pages that stand for their kind, where the first by alphabet would be a poor example. */
+const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/reservoir/'];
+
+/** The kind of a page: its address with its last names left open. */
+const kindOf = (path: string): string =>
+  path.replace(/^(\/[^/]+\/)[^/]+\//, '$1*/').replace(/\/in\/[^/]+\/$/, '/in/*/');
+
+/** One page of each kind that the site has, new kinds included as they come. */
+export const onePageOfEachKind: readonly string[] = [
+  ...Map.groupBy(pagePaths, kindOf).values(),
+].flatMap(
+  (paths) =>
+    EXAMPLES.find((path) => paths.includes(path)) ??
+    paths.find((path) => !leadsOn(htmlOf(path))) ??
+    [],
+);
