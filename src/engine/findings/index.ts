@@ -3,6 +3,7 @@ import { corner, distortion } from './coupling.ts';
 import { ageing, drift, pitchDrift } from './drift.ts';
 import { body, leadPitch } from './fit.ts';
 import { absorption, droop } from './hold.ts';
+import { inrush } from './inrush.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
 import { loss } from './loss.ts';
 import type { FindingModel } from './model.ts';
@@ -40,4 +41,5 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   pulse,
   'lead-pitch': leadPitch,
   body,
+  inrush,
 };

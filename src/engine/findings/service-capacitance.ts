@@ -1,7 +1,7 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { ageingLoss } from '../equations/drift.ts';
-import { exactly, type Range } from '../quantities/range.ts';
+import { exactly, scale, type Range } from '../quantities/range.ts';
 import { conditionOr, rangeOf, type Circumstances } from './model.ts';
 
 /** Temperature at which capacitance is marked, degC. */
@@ -69,6 +69,10 @@ const byBias = (part: Part, circumstances: Circumstances): Shift => {
     properties: share > 0 ? ['voltage-coefficient'] : [],
   };
 };
+
+/** Capacitance (F) of a part as it comes from the shelf, over its tolerance. */
+export const capacitanceAsBought = (part: Part): Range =>
+  scale(byTolerance(part).factor, part.capacitance);
 
 /**
  * Capacitance (F) of a part over its tolerance, the temperatures of the position, the years to

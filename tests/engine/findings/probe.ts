@@ -142,7 +142,6 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
     spoil: property('temperature-max'),
   },
   value: larger,
-  inrush: larger,
   tolerance: {
     values: decades(1e-6, 1e3),
     spoil: (minus) => ({ part: { tolerance: { minus, plus: 0 } } }),

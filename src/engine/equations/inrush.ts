@@ -1,0 +1,37 @@
+/**
+ * Current (A) at the first instant after switching on: only resistance limits it.
+ * @param voltage peak of what charges the capacitor, V
+ * @param resistance of transformer, rectifier and capacitor together, ohm
+ */
+export const switchOnPeak = (voltage: number, resistance: number): number => voltage / resistance;
+
+/**
+ * Surge at switch-on as the height (A) of a half sine that heats the rectifier as much.
+ *
+ * Charging a capacitor through a resistance has an I2t of V^2*C/(2*R), a half sine of height I and
+ * length t one of I^2*t/2. Setting them alike gives V*sqrt(C/(R*t)); a capacitor too large to be
+ * charged within the half cycle draws V/R and no more. Worked out from these identities; rectifiers
+ * are rated by such a half sine.
+ *
+ * @param capacitance F
+ * @param halfCycle of the mains, s
+ */
+export const surgeCurrent = (
+  voltage: number,
+  resistance: number,
+  capacitance: number,
+  halfCycle: number,
+): number =>
+  switchOnPeak(voltage, resistance) *
+  Math.min(1, Math.sqrt((resistance * capacitance) / halfCycle));
+
+/** Energy (J) that a capacitance (F) holds at a voltage (V). */
+export const storedEnergy = (capacitance: number, voltage: number): number =>
+  (capacitance * voltage ** 2) / 2;
+
+/** Series resistance (ohm) that a loss at a frequency (Hz) stands for: tan delta/(2*pi*f*C). */
+export const lossResistance = (
+  dissipationFactor: number,
+  frequency: number,
+  capacitance: number,
+): number => dissipationFactor / (2 * Math.PI * frequency * capacitance);
