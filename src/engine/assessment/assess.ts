@@ -6,7 +6,15 @@ import { resolveSituation } from './conditions.ts';
 import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
 import { rowNamed } from './original.ts';
 import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
-import { compareScores, decisiveDemand, fallsLessShort, score, type Scored } from './rank.ts';
+import {
+  compareScores,
+  decisiveDemand,
+  fallsLessShort,
+  score,
+  tryOut,
+  type Scored,
+  type Tried,
+} from './rank.ts';
 import { worse, type Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
@@ -43,11 +51,10 @@ const settingFor = (catalogue: Catalogue, request: Request): Setting => {
   return { circumstances, demands: prepareDemands(circumstances) };
 };
 
-const scorePart = <P extends Part>(part: P, { circumstances, demands }: Setting): Scored<P> =>
-  score(
+const tryPart = <P extends Part>(part: P, { circumstances, demands }: Setting): Tried<P> =>
+  tryOut(
     part,
     demands.map((demand) => judge(demand, part, circumstances)),
-    circumstances,
   );
 
 const WEIGHTS = ['hard', 'strong', 'mild'];
@@ -69,7 +76,7 @@ const plainPart = ({ type, capacitance, tolerance, ratedVoltage, voltageKind }: 
 });
 
 const assessmentOf = (
-  { part, judged, verdict }: Scored,
+  { part, judged, verdict }: Tried,
   { circumstances, demands }: Setting,
 ): Assessment => ({
   candidate: plainPart(part),
@@ -90,7 +97,7 @@ const assessmentOf = (
  * Whether a part serves better than one that one would rather choose: by its verdict, or, being of
  * the same value, by falling less short.
  */
-const improves = (next: Scored, best: Scored): boolean => {
+const improves = (next: Tried, best: Tried): boolean => {
   if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
   return next.part.capacitance === best.part.capacitance && fallsLessShort(next, best);
 };
@@ -100,13 +107,13 @@ const improves = (next: Scored, best: Scored): boolean => {
  * far inside a limit is no reason to buy another value or a tighter tolerance than usual, but
  * falling less short of one is a reason for another rating or tolerance.
  */
-const bestOfType = (type: TypeId, setting: Setting): Scored => {
+const bestOfType = (type: TypeId, setting: Setting): Tried => {
   const { circumstances } = setting;
   const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
-  let best: Scored = scorePart(first ?? unofferedPart(type, circumstances), setting);
+  let best: Tried = tryPart(first ?? unofferedPart(type, circumstances), setting);
   for (const part of rest) {
     if (best.verdict === 'fits') break;
-    const next = scorePart(part, setting);
+    const next = tryPart(part, setting);
     if (improves(next, best)) best = next;
   }
   return best;
@@ -135,7 +142,10 @@ const offeredTypes = ({ catalogue, position }: Circumstances): TypeId[] =>
 export const findStandIns = (catalogue: Catalogue, request: Request): Assessment[] => {
   const setting = settingFor(catalogue, request);
   return offeredTypes(setting.circumstances)
-    .map((type) => bestOfType(type, setting))
+    .map((type): Scored => {
+      const { part, judged } = bestOfType(type, setting);
+      return score(part, judged, setting.circumstances);
+    })
     .toSorted(compareScores)
     .map((scored) => assessmentOf(scored, setting));
 };
@@ -169,5 +179,5 @@ export const assess = (
     wanted.ratedVoltage === best.ratedVoltage &&
     wanted.voltageKind === best.voltageKind &&
     sameTolerance(wanted.tolerance, best.tolerance);
-  return assessmentOf(scorePart(isBest ? best : wanted, setting), setting);
+  return assessmentOf(tryPart(isBest ? best : wanted, setting), setting);
 };

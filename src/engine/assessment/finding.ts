@@ -57,6 +57,8 @@ export interface PreparedDemand {
   row: FindingRow;
   model: FindingModel;
   limit: Limit;
+  /** What the old part comes to. */
+  before: Outcome;
 }
 
 /** The limit of a demand in SI. */
@@ -94,7 +96,13 @@ export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =
     .map((demand) => {
       const row = rowNamed(circumstances.catalogue.findings, demand.finding, 'finding');
       const model = rowNamed(findingModels, demand.finding, 'finding');
-      return { demand, row, model, limit: limitOf(demand, row, model, circumstances) };
+      return {
+        demand,
+        row,
+        model,
+        limit: limitOf(demand, row, model, circumstances),
+        before: model.measure(circumstances.original, circumstances),
+      };
     });
 
 /** What one demand comes to for one part. */
@@ -151,13 +159,12 @@ export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
 
 /** A judged demand with everything that a reader needs to check it. */
 export const explain = (
-  prepared: PreparedDemand,
+  { model, before }: PreparedDemand,
   judged: Judged,
   part: Part,
   circumstances: Circumstances,
 ): Finding => {
   const { demand, row, outcome, limit, beyond, verdict } = judged;
-  const before = prepared.model.measure(circumstances.original, circumstances);
   const known = outcome.status === 'known';
   return {
     demand: demand.id,
@@ -172,7 +179,7 @@ export const explain = (
     margin: known ? 1 / Math.max(beyond.unfavourable, LEAST_BEYOND) : 0,
     verdict,
     missing: known ? [] : outcome.missing,
-    working: known ? prepared.model.working(part, circumstances, outcome.value) : 'not known',
+    working: known ? model.working(part, circumstances, outcome.value) : 'not known',
     equation: row.equation,
     why: demand.why,
     sources: sourcesOf(judged, part, circumstances),

@@ -4,10 +4,15 @@ import type { Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';
 
 /** A part with what all demands of the position come to for it. */
-export interface Scored<P extends Part = Part> {
+export interface Tried<P extends Part = Part> {
   part: P;
   judged: Judged[];
+  /** The worst of all demands. */
   verdict: Verdict;
+}
+
+/** A part that has been tried, with its place among others. */
+export interface Scored<P extends Part = Part> extends Tried<P> {
   /** What parts are ordered by, the weightiest first; a smaller number stands first. */
   order: number[];
 }
@@ -74,14 +79,21 @@ const orderOf = (
   part.ratedVoltage,
 ];
 
+/** A part with its verdict. */
+export const tryOut = <P extends Part>(part: P, judged: Judged[]): Tried<P> => ({
+  part,
+  judged,
+  verdict: judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits'),
+});
+
 /** A part with its verdict and its place in the order. */
 export const score = <P extends Part>(
   part: P,
   judged: Judged[],
   circumstances: Circumstances,
 ): Scored<P> => {
-  const verdict = judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
-  return { part, judged, verdict, order: orderOf(part, judged, verdict, circumstances) };
+  const tried = tryOut(part, judged);
+  return { ...tried, order: orderOf(part, judged, tried.verdict, circumstances) };
 };
 
 /** Compares two scored parts; the better one first. */
@@ -97,7 +109,7 @@ export const compareScores = (a: Scored, b: Scored): number => {
 const WEIGHTS = ['hard', 'strong', 'mild'];
 
 /** Decades by which a part falls short of the demands of each weight, summed, the heaviest first. */
-const shortfalls = ({ judged }: Scored): number[] =>
+const shortfalls = ({ judged }: Tried): number[] =>
   WEIGHTS.map((weight) =>
     judged
       .filter((one) => one.demand.weight === weight && one.verdict !== 'fits')
@@ -105,7 +117,7 @@ const shortfalls = ({ judged }: Scored): number[] =>
   );
 
 /** Whether a part falls less short of its demands than another; the heavier demands decide. */
-export const fallsLessShort = (a: Scored, b: Scored): boolean => {
+export const fallsLessShort = (a: Tried, b: Tried): boolean => {
   const other = shortfalls(b);
   const difference = shortfalls(a)
     .map((mine, index) => mine - (other[index] ?? 0))

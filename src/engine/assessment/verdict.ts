@@ -43,7 +43,10 @@ export const verdictFor = (
   rules: readonly VerdictRuleRow[],
   weight: DemandRow['weight'],
   beyond: Beyond,
-): Verdict =>
-  rules
-    .filter((rule) => rule.weight === weight && beyond[rule.end] > rule.beyond * SLACK)
-    .reduce<Verdict>((verdict, rule) => worse(verdict, rule.verdict), 'fits');
+): Verdict => {
+  let verdict: Verdict = 'fits';
+  for (const rule of rules)
+    if (rule.weight === weight && beyond[rule.end] > rule.beyond * SLACK)
+      verdict = worse(verdict, rule.verdict);
+  return verdict;
+};

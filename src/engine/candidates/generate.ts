@@ -3,6 +3,7 @@ import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
+import { offersOf } from './offers.ts';
 import { nearestPreferred, type SeriesName, type ValuePolicy } from '../values/index.ts';
 
 /** Values of a band that are tried: the nearest few that the position allows. */
@@ -61,25 +62,28 @@ interface Preference {
   order: readonly number[];
 }
 
-const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] =>
-  valuesFor(offer, circumstances).flatMap((capacitance) => {
+const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] => {
+  const voltages = voltagesFor(offer, circumstances);
+  const tolerances = offer.tolerances.map(readTolerance);
+  return valuesFor(offer, circumstances).flatMap((capacitance) => {
     const distance = Math.abs(Math.log(capacitance / circumstances.original.capacitance));
-    return voltagesFor(offer, circumstances).flatMap((volts, step) =>
-      offer.tolerances.map((cell, usual) => ({
+    return voltages.flatMap((volts, step) =>
+      tolerances.map((tolerance, usual) => ({
         part: {
           type: offer.type,
           capacitance,
-          tolerance: readTolerance(cell),
+          tolerance,
           ratedVoltage: volts,
           voltageKind: offer.voltage_kind,
           style: offer.style,
           pitch: offer.pitch_mm,
           series: offer.series,
         },
-        order: [distance, step, usual, -readTolerance(cell).plus, volts],
+        order: [distance, step, usual, -tolerance.plus, volts],
       })),
     );
   });
+};
 
 const compareOrders = (a: readonly number[], b: readonly number[]): number => {
   for (const [index, mine] of a.entries()) {
@@ -99,8 +103,7 @@ export const offeredParts = (
   type: TypeId,
   circumstances: Circumstances,
 ): OfferedPart[] =>
-  catalogue.offers
-    .filter((offer) => offer.type === type)
+  offersOf(catalogue, type)
     .flatMap((offer) => partsOf(offer, circumstances))
     .toSorted((a, b) => compareOrders(a.order, b.order))
     .map(({ part }) => part);

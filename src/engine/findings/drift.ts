@@ -9,7 +9,8 @@ import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './m
 interface Drift {
   change: Range;
   property: PropertyId;
-  words: string;
+  /** Put into words only where they are read: every candidate is measured. */
+  words: () => string;
 }
 
 const SLOPE = 'temperature-coefficient';
@@ -22,7 +23,7 @@ const driftOf = (part: Part, circumstances: Circumstances): Drift | undefined =>
     return {
       change: driftBySlope(slope, span),
       property: SLOPE,
-      words: `${formatQuantity(slope, '1/K')} over ${formatValue(span, 'K')}`,
+      words: () => `${formatQuantity(slope, '1/K')} over ${formatValue(span, 'K')}`,
     };
   }
   const limits = rangeOf(circumstances, part, LIMITS);
@@ -30,7 +31,7 @@ const driftOf = (part: Part, circumstances: Circumstances): Drift | undefined =>
   return {
     change: driftByLimits(limits),
     property: LIMITS,
-    words:
+    words: () =>
       `limits of ${formatValue(limits.min, 'fraction')} and +${formatValue(limits.max, 'fraction')} ` +
       'over its whole range; where the curve bends is not known, so half the width is taken as usual',
   };
@@ -47,7 +48,7 @@ const driftModel = (
       : { status: 'known', value: convert(drift.change), properties: [drift.property] };
   },
   working: (part, circumstances, value) =>
-    `${driftOf(part, circumstances)?.words ?? ''}: ${formatQuantity(value, unit)}`,
+    `${driftOf(part, circumstances)?.words() ?? ''}: ${formatQuantity(value, unit)}`,
 });
 
 /** Change of capacitance from the coldest to the warmest. */

@@ -2,6 +2,7 @@ import type { OfferRow } from '../../schemas/types.ts';
 import type { Circumstances, FindingModel, Outcome } from './model.ts';
 import { plain, rangeOf } from './model.ts';
 import type { Part } from '../assessment/parts.ts';
+import { offersOf } from '../candidates/offers.ts';
 
 const SUITS = plain(0);
 const DOES_NOT = plain(1);
@@ -53,7 +54,7 @@ export const covers = (offer: OfferRow, part: Part): boolean =>
 /** Whether such a part is made today. */
 export const availability: FindingModel = {
   measure: (part, { catalogue }) => {
-    const offer = catalogue.offers.find((one) => covers(one, part));
+    const offer = offersOf(catalogue, part.type).find((one) => covers(one, part));
     return offer === undefined
       ? DOES_NOT
       : { ...SUITS, sources: [offer.source].filter((id) => id !== ''), bases: [offer.basis] };

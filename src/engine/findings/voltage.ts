@@ -1,5 +1,5 @@
 import type { Part } from '../assessment/parts.ts';
-import type { Basis, SourceId, TypeId } from '../catalogue.ts';
+import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
 import { allowedShare } from '../equations/derating.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
@@ -98,15 +98,25 @@ const lookUp = (type: TypeId, circumstances: Circumstances, guideline: string): 
     : { ...usual, instead: 'the guideline is silent on this type, so the usual one' };
 };
 
-/** Each type is looked up once for each set of circumstances: every candidate of it asks. */
-const lookedUp = new WeakMap<Circumstances, Map<string, Allowed>>();
+/** What has been looked up, by guideline and type: every candidate of a type asks again. */
+const lookedUp = new WeakMap<Circumstances, Map<GuidelineId, Map<TypeId, Allowed>>>();
 
-const allowedFor = (type: TypeId, circumstances: Circumstances, guideline: string): Allowed => {
-  const known = lookedUp.get(circumstances) ?? new Map<string, Allowed>();
-  lookedUp.set(circumstances, known);
-  const key = `${guideline} ${type}`;
-  const allowed = known.get(key) ?? lookUp(type, circumstances, guideline);
-  known.set(key, allowed);
+const lookedUpIn = (circumstances: Circumstances, guideline: GuidelineId): Map<TypeId, Allowed> => {
+  const all = lookedUp.get(circumstances) ?? new Map<GuidelineId, Map<TypeId, Allowed>>();
+  lookedUp.set(circumstances, all);
+  const own = all.get(guideline) ?? new Map<TypeId, Allowed>();
+  all.set(guideline, own);
+  return own;
+};
+
+const allowedFor = (
+  type: TypeId,
+  circumstances: Circumstances,
+  guideline: GuidelineId,
+): Allowed => {
+  const known = lookedUpIn(circumstances, guideline);
+  const allowed = known.get(type) ?? lookUp(type, circumstances, guideline);
+  known.set(type, allowed);
   return allowed;
 };
 
