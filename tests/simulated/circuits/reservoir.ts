@@ -1,0 +1,167 @@
+import { surgeCurrent, switchOnPeak } from '../../../src/engine/equations/inrush.ts';
+import { netlistOf, type SimulatedCase } from '../case.ts';
+import { between, realOf, type Waves } from '../waves.ts';
+
+interface Supply {
+  /** Peak of the winding, V. */
+  peak: number;
+  mains: number;
+  /** Winding, wiring and rectifier, ohm. */
+  source: number;
+  capacitance: number;
+  esr: number;
+  /** A */
+  load: number;
+}
+
+/** Junctions of the bridge: two conduct at a time. */
+const BRIDGE = [
+  'D1 a plus rectifier',
+  'D2 b plus rectifier',
+  'D3 0 a rectifier',
+  'D4 0 b rectifier',
+  '.model rectifier d(is=1e-9 n=1.6 rs=0 cjo=50p)',
+  // While no junction conducts, something must say where the winding stands.
+  'Rstraya a 0 10meg',
+  'Rstrayb b 0 10meg',
+];
+
+/** Drop (V) of two junctions of the bridge at a current (A). */
+export const bridgeDrop = (current: number): number =>
+  2 * 1.6 * 0.025865 * Math.log(current / 1e-9);
+
+/** What the winding and the load do in one simulation. */
+interface Run {
+  /** Where in its cycle the mains is switched on, degrees. */
+  phase: number;
+  halfCycles: number;
+  /** What the reservoir stands at to begin with, V. */
+  charged: number;
+}
+
+const netlist = (supply: Supply, { phase, halfCycles, charged }: Run): string => {
+  const { peak, mains, source, capacitance, esr, load } = supply;
+  const step = 1 / (mains * 2000);
+  return netlistOf(
+    'full-wave rectifier and reservoir',
+    '.options reltol=1e-5',
+    `Vs winding b SIN(0 ${peak} ${mains} 0 0 ${phase})`,
+    `Rs winding a ${source}`,
+    ...BRIDGE,
+    'Vsense plus rail 0',
+    `Resr rail c ${esr}`,
+    `C1 c 0 ${capacitance} IC=${charged}`,
+    // A rail that is not up yet gives no current.
+    `Bload rail 0 I=${load}*min(1,max(0,v(rail)))`,
+    `.tran ${step} ${halfCycles / (2 * mains)} 0 ${step} uic`,
+  );
+};
+
+const words = ({ peak, source, capacitance, esr, load }: Supply): string =>
+  `bridge on ${peak} V peak behind ${source} ohm, ${capacitance} F with ${esr} ohm, ${load} A drawn`;
+
+const HALF_CYCLES = 16;
+
+/** The trade's rule: the load alone empties the reservoir from one crest to the next. */
+const rippleByRule = ({ load, mains, capacitance }: Supply): number =>
+  load / (2 * mains * capacitance);
+
+const rippleCase = (supply: Supply): SimulatedCase => {
+  const end = HALF_CYCLES / (2 * supply.mains);
+  return {
+    what: `ripple of ${supply.capacitance} F at ${supply.load} A`,
+    circuit: words(supply),
+    netlist: netlist(supply, {
+      phase: 0,
+      halfCycles: HALF_CYCLES,
+      charged: 0.9 * supply.peak,
+    }),
+    simulated: (waves) => {
+      const rail = between(waves, 'v(rail)', end - 1 / supply.mains, end);
+      return Math.max(...rail) - Math.min(...rail);
+    },
+    engine: rippleByRule(supply),
+    unit: 'V',
+    ratio: { low: 0.65, high: 1 },
+    because:
+      'the rule lets the load draw on the reservoir for the whole half cycle, while the rectifier ' +
+      'feeds it for a fifth to a third of that; so the rule is never too low',
+  };
+};
+
+/** What is left for the resistance at the first instant, by the drop at the current that flows. */
+const peakAfterBridge = ({ peak, source, esr }: Supply): number =>
+  peak - bridgeDrop(peak / (source + esr));
+
+const firstInstant = (supply: Supply): SimulatedCase => ({
+  what: `current at the first instant into ${supply.capacitance} F, switched on at the crest`,
+  circuit: words(supply),
+  netlist: netlist(supply, { phase: 90, halfCycles: 1, charged: 0 }),
+  simulated: (waves) => Math.max(...realOf(waves, 'i(vsense)')),
+  engine: switchOnPeak(peakAfterBridge(supply), supply.source + supply.esr),
+  unit: 'A',
+  ratio: { low: 0.97, high: 1.01 },
+  because: 'the first step of the solver charges the reservoir a little; the drop is taken at V/R',
+});
+
+/** Integral of the square of a current over time, A2s. */
+const heatOf = (waves: Waves, name: string): number => {
+  const time = realOf(waves, 'time');
+  return realOf(waves, name).reduce((sum, ampere, index) => {
+    const before = time[index - 1];
+    return before === undefined ? 0 : sum + ampere ** 2 * ((time[index] ?? NaN) - before);
+  }, 0);
+};
+
+const surgeCase = (supply: Supply, ratio: SimulatedCase['ratio']): SimulatedCase => {
+  const halfCycle = 1 / (2 * supply.mains);
+  return {
+    what: `surge of half a cycle into ${supply.capacitance} F, switched on near the crest`,
+    circuit: words(supply),
+    netlist: netlist(supply, { phase: 70, halfCycles: 1, charged: 0 }),
+    simulated: (waves) => Math.sqrt((2 * heatOf(waves, 'i(vsense)')) / halfCycle),
+    engine: surgeCurrent(
+      peakAfterBridge(supply),
+      supply.source + supply.esr,
+      supply.capacitance,
+      halfCycle,
+    ),
+    unit: 'A',
+    ratio,
+    because:
+      'the engine charges from a voltage that stands still, the mains falls from its crest: it is ' +
+      'never too low, and most too high where charging takes about half a cycle',
+  };
+};
+
+const lowVoltage: Supply = {
+  peak: 24,
+  mains: 50,
+  source: 0.4,
+  capacitance: 2200e-6,
+  esr: 0.05,
+  load: 0.5,
+};
+const highVoltage: Supply = {
+  peak: 400,
+  mains: 50,
+  source: 100,
+  capacitance: 32e-6,
+  esr: 2,
+  load: 0.08,
+};
+const unloaded = (supply: Supply): Supply => ({ ...supply, load: 0 });
+
+export const reservoirCases: SimulatedCase[] = [
+  rippleCase(lowVoltage),
+  rippleCase({ ...lowVoltage, capacitance: 10e-3 }),
+  rippleCase({ ...lowVoltage, load: 0.1 }),
+  rippleCase(highVoltage),
+  firstInstant(unloaded(lowVoltage)),
+  firstInstant(unloaded({ ...lowVoltage, source: 2 })),
+  firstInstant(unloaded(highVoltage)),
+  surgeCase(unloaded({ ...lowVoltage, capacitance: 1000e-6 }), { low: 0.9, high: 1 }),
+  surgeCase(unloaded(lowVoltage), { low: 0.9, high: 1 }),
+  surgeCase(unloaded({ ...lowVoltage, capacitance: 22e-3 }), { low: 0.7, high: 1 }),
+  surgeCase(unloaded(highVoltage), { low: 0.8, high: 1 }),
+];
