@@ -1,0 +1,96 @@
+import { amplifier, opAmp } from './amplifiers.ts';
+import { box, ground, input, joints, linked, output, supply, tap, wire } from './marks.ts';
+import { capacitor, crystal, currentSource, diode, openSwitch, resistor } from './parts.ts';
+import type { Schematic } from './schematic.ts';
+
+/** Circuits in which a capacitor makes a time or a frequency. */
+export const timingSchematics: Readonly<Record<string, Schematic>> = {
+  'vco-timing': {
+    name: 'A current charges a capacitor to ground; when it reaches a threshold a comparator closes a switch that empties it.',
+    size: [32, 15],
+    draw: [
+      supply('+V', [9, 1.3]),
+      currentSource([9, 1.3], [9, 7], { name: 'I' }),
+      joints([9, 7], [14, 7], [27, 8]),
+      wire([5, 7], [21, 7]),
+      tap('ramp', [4.7, 7], 'end'),
+      capacitor([9, 7], [9, 13], { other: true }),
+      openSwitch([14, 13], [14, 7]),
+      ground([9, 13], [14, 13]),
+      opAmp([21, 8], '+'),
+      wire([21, 9], [19.8, 9]),
+      tap('V_p', [19.5, 9], 'end'),
+      linked([27, 8], [27, 11], [14.3, 11]),
+      output('reset', [25, 8], [30, 8]),
+    ],
+  },
+  'one-shot-timing': {
+    name: 'A resistor from the supply charges a capacitor to ground; a timer chip watches the voltage across it.',
+    size: [28, 15],
+    draw: [
+      supply('+V', [6, 1.3]),
+      resistor([6, 1.3], [6, 7], { name: 'R' }),
+      wire([6, 7], [12, 7]),
+      joints([6, 7]),
+      capacitor([6, 7], [6, 13]),
+      ground([6, 13]),
+      box('timer', [12, 3.5], 8, 7),
+      wire([16, 12.7], [16, 10.5]),
+      tap('start', [16, 13], 'start'),
+      output('pulse', [20, 7], [25, 7]),
+    ],
+  },
+  'reset-delay': {
+    name: 'A resistor from the supply charges a capacitor to ground and holds the reset input of a logic circuit for a while; a diode empties the capacitor when the supply goes.',
+    size: [26, 15],
+    draw: [
+      supply('+V', [6, 1.3]),
+      wire([6, 1.3], [6, 2.5], [11, 2.5]),
+      resistor([6, 2.5], [6, 7.5], { name: 'R', other: true }),
+      diode([11, 7.5], [11, 2.5]),
+      wire([6, 7.5], [16, 7.5]),
+      joints([6, 2.5], [6, 7.5], [11, 7.5]),
+      capacitor([6, 7.5], [6, 13], { polar: true }),
+      ground([6, 13]),
+      box('logic', [16, 4.5], 7, 6),
+    ],
+  },
+  'crystal-load': {
+    name: 'An inverter with a crystal from its output back to its input, and a capacitor to ground at each end of the crystal.',
+    size: [24, 18],
+    draw: [
+      wire([5, 4.5], [10, 4.5]),
+      amplifier([10, 4.5], true),
+      wire([13, 4.5], [18, 4.5]),
+      wire([5, 4.5], [5, 1.5]),
+      resistor([5, 1.5], [18, 1.5]),
+      wire([18, 1.5], [18, 4.5]),
+      joints([5, 4.5], [18, 4.5], [5, 9.5], [18, 9.5]),
+      wire([5, 4.5], [5, 9.5]),
+      wire([18, 4.5], [18, 9.5]),
+      crystal([5, 9.5], [18, 9.5]),
+      capacitor([5, 9.5], [5, 15.5], { name: 'C_1', other: true }),
+      capacitor([18, 9.5], [18, 15.5], { name: 'C_2' }),
+      ground([5, 15.5], [18, 15.5]),
+      output('clock', [18, 4.5], [22, 4.5]),
+    ],
+  },
+  'delay-line-clock': {
+    name: 'A resistor and a capacitor to ground set the frequency of a clock driver, which shifts the signal through a delay line.',
+    size: [33, 15],
+    draw: [
+      box('clock/driver', [8, 3.5], 7, 7),
+      wire([8, 4.5], [4.5, 4.5]),
+      resistor([4.5, 4.5], [4.5, 9], { name: 'R', other: true }),
+      wire([4.5, 9], [8, 9]),
+      joints([4.5, 9]),
+      capacitor([4.5, 9], [4.5, 13]),
+      ground([4.5, 13]),
+      wire([15, 7], [20, 7]),
+      wire([15, 9], [20, 9]),
+      box('delay/line', [20, 2], 7, 8.5),
+      input('in', [17, 3.5], [20, 3.5]),
+      output('out', [27, 6.2], [31, 6.2]),
+    ],
+  },
+};
