@@ -5,9 +5,11 @@ import { body, leadPitch } from './fit.ts';
 import { absorption, droop } from './hold.ts';
 import { inrush } from './inrush.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
+import { life } from './life.ts';
 import { loss } from './loss.ts';
 import type { FindingModel } from './model.ts';
 import { pulse } from './pulse.ts';
+import { rippleHeating, rippleVoltage } from './ripple.ts';
 import { esrWindow, impedance } from './series-elements.ts';
 import { availability, microphony, polarity, safetyClass } from './suitability.ts';
 import { temperature } from './temperature.ts';
@@ -42,4 +44,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   'lead-pitch': leadPitch,
   body,
   inrush,
+  'ripple-voltage': rippleVoltage,
+  'ripple-heating': rippleHeating,
+  life,
 };

@@ -11,14 +11,15 @@ const PUBLISHED_AT: readonly { property: PropertyId; hertz: number }[] = [
   { property: 'dissipation-factor-1mhz', hertz: 1e6 },
 ];
 
-interface Nearest {
+/** A published loss, and the frequency (Hz) that it was published at. */
+export interface Nearest {
   property: PropertyId;
   hertz: number;
   range: Range;
 }
 
 /** The published loss nearest in ratio to the working frequency. */
-const nearestLoss = (part: Part, circumstances: Circumstances): Nearest | undefined => {
+export const nearestLoss = (part: Part, circumstances: Circumstances): Nearest | undefined => {
   const working = conditionOf(circumstances, 'f-work').typ;
   const distance = (hertz: number): number => Math.abs(Math.log(hertz / working));
   return PUBLISHED_AT.flatMap(({ property, hertz }) => {

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { voltageLifeFactor, wearLife, type Wear } from '../../../src/engine/equations/life.ts';
+import { canRise, canSurface, rippleVoltage } from '../../../src/engine/equations/ripple.ts';
 import { surgeCurrent, switchOnPeak } from '../../../src/engine/equations/inrush.ts';
 
 const positive = fc.double({ min: 1e-6, max: 1e6, noNaN: true });
@@ -33,5 +35,61 @@ describe('surge at switch-on', () => {
   it('doubles with four times a small capacitance', () => {
     const one = surgeCurrent(20, 0.5, 1e-4, 0.01);
     expect(surgeCurrent(20, 0.5, 4e-4, 0.01)).toBeCloseTo(2 * one, 9);
+  });
+});
+
+describe('ripple', () => {
+  it('keeps the range in order and halves with twice the capacitance', () => {
+    fc.assert(
+      fc.property(positive, positive, factor, (ampere, farad, times) => {
+        const range = { min: farad, typ: farad * times, max: farad * times * times };
+        const { min, typ, max } = rippleVoltage(ampere, 100, range);
+        const half = rippleVoltage(ampere, 200, range);
+        return min <= typ && typ <= max && Math.abs(half.typ * 2 - typ) <= 1e-9 * typ;
+      }),
+    );
+  });
+});
+
+describe('heat of ripple current', () => {
+  it('grows with the square of the current and falls with the surface', () => {
+    fc.assert(
+      fc.property(positive, positive, positive, factor, (ampere, ohm, volume, times) => {
+        const rise = canRise(ampere, ohm, canSurface(volume));
+        const more = canRise(ampere * times, ohm, canSurface(volume));
+        const larger = canRise(ampere, ohm, canSurface(volume * times));
+        return Math.abs(more / rise / times ** 2 - 1) < 1e-9 && larger <= rise * (1 + 1e-9);
+      }),
+    );
+  });
+});
+
+describe('life of a wet part', () => {
+  const wear: Wear = {
+    rated: 3600,
+    ratedTemperature: 85,
+    ambient: 60,
+    doubling: 10,
+    rise: 3,
+    riseHalving: 7,
+    voltageFactor: 1,
+  };
+  const kelvin = fc.double({ min: 0, max: 60, noNaN: true });
+
+  it('never grows when it is warmer, outside or inside', () => {
+    fc.assert(
+      fc.property(kelvin, kelvin, (outside, inside) => {
+        const usual = wearLife(wear);
+        return (
+          wearLife({ ...wear, ambient: wear.ambient + outside }) <= usual &&
+          wearLife({ ...wear, rise: wear.rise + inside }) <= usual
+        );
+      }),
+    );
+  });
+
+  it('is the rated life at the rated temperature, with no heat and full voltage', () => {
+    const voltageFactor = voltageLifeFactor(63, 63);
+    expect(wearLife({ ...wear, ambient: 85, rise: 0, voltageFactor })).toBe(3600);
   });
 });

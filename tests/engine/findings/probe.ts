@@ -27,6 +27,7 @@ const PERFECT: Record<string, Knowledge> = {
   piezoelectric: known(0),
   dvdt: known(1e15),
   'charge-density': known(1e12),
+  'rated-life': known(1e12),
 };
 
 /** What is changed about the perfect part. */
@@ -173,6 +174,12 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   },
   body: { values: decades(1e12, 1e-12), spoil: property('charge-density') },
   inrush: stiffer,
+  'ripple-voltage': {
+    values: decades(1, 1e-9),
+    spoil: (times, { original }) => ({ part: { capacitance: original.capacitance * times } }),
+  },
+  'ripple-heating': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
+  life: { values: decades(1e12, 1e-18), spoil: property('rated-life') },
 };
 
 /** The findings that are a plain yes or no, with the part made unfit. */

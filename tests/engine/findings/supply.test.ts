@@ -49,3 +49,59 @@ describe('surge at switch-on', () => {
     );
   });
 });
+
+describe('ripple and life', () => {
+  /** A rail of 25 V parts with 1 A, 55 °C, ten years at a quarter of the time. */
+  const rail = (type: string, capacitance: number, vdc = 18): Assessment =>
+    assess(
+      catalogue,
+      {
+        original: {
+          type: 'al-electrolytic-wet',
+          capacitance: exactly(2200e-6),
+          ratedVoltage: exactly(25),
+        },
+        position: 'reservoir',
+        conditions: given({ vdc, 'load-current': 0.3, 'ripple-current': 0.6, 't-max': 55 }),
+      },
+      { type, capacitance, ratedVoltage: 25 },
+    );
+
+  test('half the capacitance lets twice the ripple through', () => {
+    const [whole, half] = [2200e-6, 1100e-6].map((farad) =>
+      findingOf(rail('al-electrolytic-wet', farad), 'ripple-voltage'),
+    );
+    expect(half?.standIn?.typ).toBeCloseTo(2 * (whole?.standIn?.typ ?? 0), 9);
+    expect(half?.standIn?.max).toBeCloseTo(2 * (whole?.standIn?.max ?? 0), 9);
+  });
+
+  test('a low-impedance part lasts longer than a general one', () => {
+    const [general, better] = ['al-electrolytic-wet', 'al-electrolytic-low-esr'].map(
+      (type) => findingOf(rail(type, 2200e-6), 'life').standIn?.typ ?? NaN,
+    );
+    expect(better).toBeLessThan(general ?? 0);
+  });
+
+  test('unused voltage lengthens the typical life, but not that of the worst part', () => {
+    const [full, half] = [25, 12].map((vdc) =>
+      findingOf(rail('al-electrolytic-wet', 2200e-6, vdc), 'life'),
+    );
+    expect(half?.standIn?.typ).toBeLessThan(full?.standIn?.typ ?? 0);
+    expect(half?.standIn?.max).toBe(full?.standIn?.max);
+  });
+
+  test('nothing dries out in a solid part', () => {
+    const solid = rail('ta-mno2-solid', 2200e-6);
+    expect(findingOf(solid, 'life').standIn).toEqual(exactly(0));
+    expect(workingOf(solid, 'life')).toBe('nothing in it dries out');
+  });
+
+  test('the workings carry the numbers', () => {
+    const part = rail('al-electrolytic-wet', 2200e-6);
+    expect(workingOf(part, 'ripple-voltage')).toMatch(
+      /^300 mA \/ \(100 Hz × [\d.]+–[\d.]+ µF\) = .* V from crest to trough, .* effective$/,
+    );
+    expect(workingOf(part, 'ripple-heating')).toMatch(/^600 mA squared × .* = 31\.3 mW in a body/);
+    expect(workingOf(part, 'life')).toMatch(/ at 55 °C and .* K of its own heat, × 2\.27 for/);
+  });
+});

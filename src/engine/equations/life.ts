@@ -1,0 +1,39 @@
+/** Hours (as s) beyond which no maker vouches for a wet electrolytic: fifteen years. */
+const LONGEST = 131_400 * 3600;
+
+/**
+ * How much longer a part lives below its rated voltage: (U/U_R)^-2.5, and no more than at 60 %
+ * (lifetime model of an electrolytic maker).
+ */
+export const voltageLifeFactor = (used: number, rated: number): number =>
+  Math.max(0.6, Math.min(1, used / rated)) ** -2.5;
+
+/** What the life of a wet electrolytic follows from. */
+export interface Wear {
+  /** Life (s) that the maker promises at the rated temperature. */
+  rated: number;
+  /** degC */
+  ratedTemperature: number;
+  /** Of what surrounds the part, degC. */
+  ambient: number;
+  /** Kelvin cooler that double the life: ten for a wet part. */
+  doubling: number;
+  /** Kelvin that the current warms the part. */
+  rise: number;
+  /** Kelvin of such a rise that halve the life. */
+  riseHalving: number;
+  /** Factor for the voltage that is left unused. */
+  voltageFactor: number;
+}
+
+/**
+ * Life (s) in use: L0 * 2^((T0 - T)/10) * 2^(-dT/h) * K_V, and no more than fifteen years. Warmer
+ * than rated it shortens by the same rule.
+ */
+export const wearLife = (wear: Wear): number =>
+  Math.min(
+    LONGEST,
+    wear.rated *
+      2 ** ((wear.ratedTemperature - wear.ambient) / wear.doubling - wear.rise / wear.riseHalving) *
+      wear.voltageFactor,
+  );

@@ -1,0 +1,97 @@
+import type { Part } from '../assessment/parts.ts';
+import type { PropertyId } from '../catalogue.ts';
+import { voltageLifeFactor, wearLife } from '../equations/life.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import { exactly, mapFalling, type Range } from '../quantities/range.ts';
+import {
+  conditionOf,
+  knowledgeOf,
+  rangeOf,
+  type Circumstances,
+  type FindingModel,
+} from './model.ts';
+import { heatingOf } from './ripple.ts';
+
+const RATED = 'rated-life';
+const DOUBLING = 'life-doubling';
+const RISE = 'rise-halving';
+const TEMPERATURE = 'temperature-max';
+
+/** The trade's rule for a wet part where its own is not known, K. */
+const TEN_KELVIN = exactly(10);
+
+interface Life {
+  /** In use, s. */
+  life: Range;
+  rated: Range;
+  ratedTemperature: Range;
+  voltageFactor: number;
+  rise: Range;
+  properties: PropertyId[];
+}
+
+const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
+  const rated = rangeOf(circumstances, part, RATED);
+  const ratedTemperature = rangeOf(circumstances, part, TEMPERATURE);
+  const heating = heatingOf(part, circumstances);
+  if (rated === undefined || ratedTemperature === undefined || heating === undefined) return;
+  const doubling = rangeOf(circumstances, part, DOUBLING) ?? TEN_KELVIN;
+  const riseHalving = rangeOf(circumstances, part, RISE) ?? TEN_KELVIN;
+  const ambient = conditionOf(circumstances, 't-max');
+  const voltageFactor = voltageLifeFactor(conditionOf(circumstances, 'vdc').typ, part.ratedVoltage);
+  const { rise } = heating;
+  const at = (good: 'min' | 'typ' | 'max', bad: 'min' | 'typ' | 'max', factor: number): number =>
+    wearLife({
+      rated: rated[good],
+      ratedTemperature: ratedTemperature[good],
+      ambient: ambient[bad],
+      doubling: doubling.typ,
+      rise: rise[bad],
+      riseHalving: riseHalving[good],
+      voltageFactor: factor,
+    });
+  return {
+    // Makers differ on whether unused voltage lengthens life at all: the worst part gains nothing.
+    life: {
+      min: at('min', 'max', 1),
+      typ: at('typ', 'typ', voltageFactor),
+      max: at('max', 'min', voltageFactor),
+    },
+    rated,
+    ratedTemperature,
+    voltageFactor,
+    rise,
+    properties: [RATED, TEMPERATURE, ...heating.properties],
+  };
+};
+
+/** Share of its life that a part uses up in the years to come. */
+export const life: FindingModel = {
+  measure: (part, circumstances) => {
+    if (knowledgeOf(circumstances, part, RATED).status === 'not-applicable') {
+      return { status: 'known', value: exactly(0), properties: [] };
+    }
+    const own = lifeOf(part, circumstances);
+    if (own === undefined) return { status: 'unknown', missing: [RATED] };
+    const inUse = conditionOf(circumstances, 'years').max * conditionOf(circumstances, 'duty').max;
+    return {
+      status: 'known',
+      value: mapFalling(own.life, (seconds) => inUse / seconds),
+      properties: own.properties,
+    };
+  },
+  working: (part, circumstances, value) => {
+    const own = lifeOf(part, circumstances);
+    if (own === undefined) return 'nothing in it dries out';
+    const ambient = conditionOf(circumstances, 't-max').typ;
+    const duty = conditionOf(circumstances, 'duty').typ;
+    return (
+      `${formatQuantity(own.rated, 's')} at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
+      `used at ${formatValue(ambient, 'degC')} and ${formatValue(own.rise.typ, 'K')} of its own ` +
+      `heat, × ${formatValue(own.voltageFactor, 'grade')} for the voltage: ` +
+      `${formatQuantity(own.life, 's')} of use; ` +
+      `${formatValue(conditionOf(circumstances, 'years').typ, 's')} at ` +
+      `${formatValue(duty, 'fraction')} of the time use up ${formatQuantity(value, 'fraction')}`
+    );
+  },
+};
