@@ -23,6 +23,8 @@ interface FoundPage {
   url: string;
   meta: Record<string, string>;
   plain_excerpt: string;
+  /** As HTML, with the words that were found marked. */
+  excerpt: string;
 }
 
 const PAGES = 6;
@@ -43,6 +45,20 @@ const loadLibrary = async (): Promise<SearchLibrary> => {
 const withoutTitle = (excerpt: string, title: string): string =>
   excerpt.startsWith(title) ? excerpt.slice(title.length).replace(/^[\s.]+/, '') : excerpt;
 
+/** Letters at the start of a word that must be found before a page counts as holding it. */
+const STEM = 3;
+
+/** Whether a page was found by a word itself, not by a few letters that it begins with. */
+const holdsWordOf = (text: string, { excerpt }: FoundPage): boolean => {
+  const marked = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/g)].map(([, word = '']) =>
+    word.toLowerCase().replace(/^[^\p{L}\p{N}]+/u, ''),
+  );
+  const asked = text.toLowerCase().split(/[^\p{L}\p{N}]+/u);
+  return asked.some(
+    (word) => word !== '' && marked.some((one) => one.startsWith(word.slice(0, STEM))),
+  );
+};
+
 /**
  * Pages that hold the words of a text, best first; nothing where newer typing has overtaken it.
  * @throws where the index cannot be fetched
@@ -55,6 +71,7 @@ export const searchWords = async (text: string): Promise<Hit[] | undefined> => {
   if (found === null) return undefined;
   const pages = await Promise.all(found.results.slice(0, PAGES + 1).map((result) => result.data()));
   return pages
+    .filter((page) => holdsWordOf(text, page))
     .map(({ url, meta, plain_excerpt: excerpt }) => {
       const title = meta['title'] ?? url;
       return { url, title, excerpt: withoutTitle(excerpt, title) };

@@ -1,6 +1,6 @@
 import type { Basis, Catalogue, SourceId } from '../engine/index.ts';
 import { markingTables } from '../schemas/marking-tables.ts';
-import { capital } from '../text/words.ts';
+import { capital, typeset } from '../text/words.ts';
 
 /** A table of codes as its page shows it. */
 export interface CodeTable {
@@ -37,7 +37,10 @@ export const codeTables = (catalogue: Catalogue): CodeTable[] =>
       about,
       columns,
       rows: rows.map((row) => ({
-        cells: columns.map((column) => cellText(row[column])),
+        // The first cell is what is printed on parts, and stays as it is.
+        cells: columns.map((column, index) =>
+          index === 0 ? cellText(row[column]) : typeset(cellText(row[column])),
+        ),
         basis: row['basis'] as Basis,
         source: String(row['source']),
         note: cellText(row['note']),

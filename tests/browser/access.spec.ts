@@ -15,9 +15,13 @@ const VIEWS = [
   { width: 1280, colorScheme: 'dark', only: ['color-contrast', 'link-in-text-block'] },
 ] as const;
 
+/** Rows after these are made by the same code and would only take time. */
+const REPEATED = ['tbody', 'ul', 'ol', 'dl'].map((list) => `${list} > *:nth-child(n + 13)`);
+
 /** Rules that a page breaks, with the first places. */
 const broken = async (page: Page, only: readonly string[] = []) => {
   const axe = new AxeBuilder({ page });
+  for (const rows of REPEATED) axe.exclude(rows);
   const { violations } = await (
     only.length > 0 ? axe.withRules([...only]) : axe.withTags(RULES)
   ).analyze();
@@ -63,14 +67,14 @@ test.describe('axe', () => {
   });
 });
 
-for (const path of onePageOfEachKind) {
-  test(`${path} fits 320 px`, async ({ page }) => {
-    await page.setViewportSize({ width: 320, height: 700 });
+test('every kind of page fits 320 px; tables scroll by themselves', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 700 });
+  for (const path of onePageOfEachKind) {
     await page.goto(path);
     const widest = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(widest).toBeLessThanOrEqual(320);
-  });
-}
+    expect.soft(widest, path).toBeLessThanOrEqual(320);
+  }
+});
 
 test('the keyboard goes from the box to the first answer', async ({ page }) => {
   await page.goto('/');
