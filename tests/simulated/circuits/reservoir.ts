@@ -1,4 +1,6 @@
 import { surgeCurrent, switchOnPeak } from '../../../src/engine/equations/inrush.ts';
+import { rippleVoltage, triangularRms } from '../../../src/engine/equations/ripple.ts';
+import { exactly } from '../../../src/engine/quantities/range.ts';
 import { netlistOf, type SimulatedCase } from '../case.ts';
 import { between, realOf, type Waves } from '../waves.ts';
 
@@ -62,31 +64,62 @@ const words = ({ peak, source, capacitance, esr, load }: Supply): string =>
 
 const HALF_CYCLES = 16;
 
-/** The trade's rule: the load alone empties the reservoir from one crest to the next. */
-const rippleByRule = ({ load, mains, capacitance }: Supply): number =>
-  load / (2 * mains * capacitance);
-
-const rippleCase = (supply: Supply): SimulatedCase => {
-  const end = HALF_CYCLES / (2 * supply.mains);
+/** Two whole pulses of the rail (V) at the end of the simulation. */
+const settledRail = (waves: Waves, { mains }: Supply): { volts: number[]; times: number[] } => {
+  const end = HALF_CYCLES / (2 * mains);
+  const [from, to] = [end - 1 / mains, end];
   return {
-    what: `ripple of ${supply.capacitance} F at ${supply.load} A`,
+    volts: between(waves, 'v(rail)', from, to),
+    times: between(waves, 'time', from, to),
+  };
+};
+
+/** Effective value (V) of what is left of the rail when its mean is taken away. */
+const rippleRms = ({ volts, times }: ReturnType<typeof settledRail>): number => {
+  const mean = (of: (volt: number) => number): number => {
+    const area = volts.slice(1).reduce((sum, volt, index) => {
+      const width = (times[index + 1] ?? NaN) - (times[index] ?? NaN);
+      return sum + (width * (of(volt) + of(volts[index] ?? NaN))) / 2;
+    }, 0);
+    return area / ((times.at(-1) ?? NaN) - (times[0] ?? NaN));
+  };
+  const average = mean((volt) => volt);
+  return Math.sqrt(mean((volt) => (volt - average) ** 2));
+};
+
+const rippleCases = (supply: Supply): SimulatedCase[] => {
+  const { load, mains, capacitance } = supply;
+  const peakToPeak = rippleVoltage(load, 2 * mains, exactly(capacitance)).typ;
+  const common = {
     circuit: words(supply),
     netlist: netlist(supply, {
       phase: 0,
       halfCycles: HALF_CYCLES,
       charged: 0.9 * supply.peak,
     }),
-    simulated: (waves) => {
-      const rail = between(waves, 'v(rail)', end - 1 / supply.mains, end);
-      return Math.max(...rail) - Math.min(...rail);
-    },
-    engine: rippleByRule(supply),
     unit: 'V',
     ratio: { low: 0.65, high: 1 },
     because:
-      'the rule lets the load draw on the reservoir for the whole half cycle, while the rectifier ' +
-      'feeds it for a fifth to a third of that; so the rule is never too low',
+      'the equation lets the load draw on the reservoir for the whole half cycle, while the ' +
+      'rectifier feeds it for a tenth to a third of that; so it is never too low',
   };
+  return [
+    {
+      ...common,
+      what: `ripple from crest to trough of ${capacitance} F at ${load} A`,
+      simulated: (waves) => {
+        const { volts } = settledRail(waves, supply);
+        return Math.max(...volts) - Math.min(...volts);
+      },
+      engine: peakToPeak,
+    },
+    {
+      ...common,
+      what: `effective value of the ripple of ${capacitance} F at ${load} A`,
+      simulated: (waves) => rippleRms(settledRail(waves, supply)),
+      engine: triangularRms(peakToPeak),
+    },
+  ];
 };
 
 /** What is left for the resistance at the first instant, by the drop at the current that flows. */
@@ -94,7 +127,7 @@ const peakAfterBridge = ({ peak, source, esr }: Supply): number =>
   peak - bridgeDrop(peak / (source + esr));
 
 const firstInstant = (supply: Supply): SimulatedCase => ({
-  what: `current at the first instant into ${supply.capacitance} F, switched on at the crest`,
+  what: `first instant through ${supply.source} ohm into ${supply.capacitance} F, switched on at the crest`,
   circuit: words(supply),
   netlist: netlist(supply, { phase: 90, halfCycles: 1, charged: 0 }),
   simulated: (waves) => Math.max(...realOf(waves, 'i(vsense)')),
@@ -153,10 +186,10 @@ const highVoltage: Supply = {
 const unloaded = (supply: Supply): Supply => ({ ...supply, load: 0 });
 
 export const reservoirCases: SimulatedCase[] = [
-  rippleCase(lowVoltage),
-  rippleCase({ ...lowVoltage, capacitance: 10e-3 }),
-  rippleCase({ ...lowVoltage, load: 0.1 }),
-  rippleCase(highVoltage),
+  ...rippleCases(lowVoltage),
+  ...rippleCases({ ...lowVoltage, capacitance: 10e-3 }),
+  ...rippleCases({ ...lowVoltage, load: 0.1 }),
+  ...rippleCases(highVoltage),
   firstInstant(unloaded(lowVoltage)),
   firstInstant(unloaded({ ...lowVoltage, source: 2 })),
   firstInstant(unloaded(highVoltage)),
