@@ -19,6 +19,15 @@ const POINT_GROUPS = /^\d{1,3}(?:\.\d{3}){2,}(?:,\d+)?(?![\d.])|^\d{1,3}(?:\.\d{
 const PLAIN = /^(?:\d+[.,]\d+|\d+[.,](?![.\d])|\d+|[.,]\d+)/u;
 const EXPONENT = /^[eE]([+-]?\d+)/u;
 
+/** A number with a letter for its decimal point, by the letters that may be one. */
+const CODED = new Map<string, RegExp>();
+
+const codedWith = (letters: string): RegExp => {
+  const known = CODED.get(letters) ?? new RegExp(`^(\\d*)([${letters}])(\\d+)(?![\\d.,])`, 'u');
+  CODED.set(letters, known);
+  return known;
+};
+
 const mantissa = (rest: string): { digits: string; length: number } | undefined => {
   const grouped = GROUPED.exec(rest);
   if (grouped) {
@@ -56,7 +65,7 @@ export const scanNumber = (
   const rest = text.slice(from);
   const negative = text.charAt(start) === '-';
   if (letters !== '') {
-    const coded = new RegExp(`^(\\d*)([${letters}])(\\d+)(?![\\d.,])`, 'u').exec(rest);
+    const coded = codedWith(letters).exec(rest);
     if (coded) {
       const [all, whole = '', letter = '', part = ''] = coded;
       return {

@@ -63,8 +63,7 @@ export const scaleOf = (written: string, unit: Unit): Scale | undefined => {
   return WORDS[unit].exact.get(key) ?? WORDS[unit].folded.get(key.toLowerCase());
 };
 
-/** Letters that may stand where the decimal point would: `4n7`, `4k7`, `4R7`, `3V3`. */
-export const pointLetters = (unit: Unit): string => {
+const collectLetters = (unit: Unit): string => {
   const { prefixAlone, prefixes, prefixed } = UNIT_FACTS[unit];
   if (!prefixAlone) return '';
   const bases = prefixed.filter((base) => base.length === 1);
@@ -73,6 +72,14 @@ export const pointLetters = (unit: Unit): string => {
   const smalls = bases.filter((base) => base === 'R').map((base) => base.toLowerCase());
   return [...new Set([...letters, ...capitals, ...bases, ...smalls, 'µ'])].join('');
 };
+
+const LETTERS = Object.fromEntries(UNITS.map((unit) => [unit, collectLetters(unit)])) as Record<
+  Unit,
+  string
+>;
+
+/** Letters that may stand where the decimal point would: `4n7`, `4k7`, `4R7`, `3V3`. */
+export const pointLetters = (unit: Unit): string => LETTERS[unit];
 
 const WORD_CHARACTER = /[\p{L}µΩ°%‰℃⁻¹³]/u;
 
