@@ -6,7 +6,9 @@ export const cautionRow = z.strictObject({
   id,
   title: text,
   text: text.describe('what to do, in our own words'),
-  severity: z.enum(['danger', 'care']).describe('danger: it can kill or maim; care: it spoils parts or mildly hurts'),
+  severity: z
+    .enum(['danger', 'care'])
+    .describe('danger: it can kill or maim; care: it spoils parts or mildly hurts'),
   types: idList.describe('types whose pages show it; none for all'),
   positions: idList.describe('positions whose pages show it; none for all'),
   condition: optionalId.describe('condition that brings it up'),

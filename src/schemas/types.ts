@@ -1,15 +1,38 @@
 import { z } from 'zod';
-import { id, idList, list, optionalNumber, optionalText, positive, numberList, provenance, text, number } from './cells.ts';
+import {
+  id,
+  idList,
+  list,
+  optionalNumber,
+  optionalText,
+  positive,
+  numberList,
+  provenance,
+  text,
+  number,
+} from './cells.ts';
 
 /** A kind of capacitor, by what it is made of. */
 export const typeRow = z.strictObject({
   id,
   name: text.describe('as the trade says it, in a sentence'),
   short_name: text.describe('for a table column'),
-  family: z.enum(['film', 'mica', 'glass', 'ceramic', 'paper', 'aluminium', 'tantalum', 'niobium', 'air']),
+  family: z.enum([
+    'film',
+    'mica',
+    'glass',
+    'ceramic',
+    'paper',
+    'aluminium',
+    'tantalum',
+    'niobium',
+    'air',
+  ]),
   market: z
     .enum(['current', 'niche', 'old-stock', 'none'])
-    .describe('current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class'),
+    .describe(
+      'current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class',
+    ),
   polarity: z.enum(['non-polar', 'polar', 'unknown']),
   safety_classes: list.describe('X1;X2;Y1;Y2 or motor: the mains duty it is approved for'),
   union_of: idList.describe('for an unmarked part: the types that it can be'),
@@ -31,10 +54,14 @@ export const propertyRow = z.strictObject({
   unit: id.or(text).describe('unit in units.csv that pages print'),
   better: z.enum(['low', 'high', 'neither']),
   scale: z.enum(['log', 'linear']).describe('how its range bar is drawn and its middle taken'),
-  decisive: z.enum(['yes', 'no']).describe('yes: every type needs a row, if only one that says unknown'),
+  decisive: z
+    .enum(['yes', 'no'])
+    .describe('yes: every type needs a row, if only one that says unknown'),
   lowest: number.describe('physically possible lowest value, in the unit'),
   highest: number.describe('physically possible highest value, in the unit'),
-  spread: positive.describe('sources whose figures lie further apart than this factor must be explained'),
+  spread: positive.describe(
+    'sources whose figures lie further apart than this factor must be explained',
+  ),
   meaning: text,
 });
 export type PropertyRow = z.output<typeof propertyRow>;
@@ -53,7 +80,9 @@ export const figureRow = z.strictObject({
     .describe('used: part of the range that assessments take; shown: kept for the reader only'),
   test: optionalText.describe('absorption only: id in absorption-tests.csv'),
   conditions: optionalText,
-  disagreement: optionalText.describe('why this row and the others of its kind do not overlap, and how that was settled'),
+  disagreement: optionalText.describe(
+    'why this row and the others of its kind do not overlap, and how that was settled',
+  ),
   ...provenance,
 });
 export type FigureRow = z.output<typeof figureRow>;
@@ -77,7 +106,9 @@ export const offerRow = z.strictObject({
   c_max: positive.describe('F'),
   voltages: numberList.describe('rated volts stocked in this band'),
   voltage_kind: z.enum(['dc', 'ac']),
-  tolerances: list.describe('percent each way (5) or minus/plus (20/80), joined by ;, the usual one first'),
+  tolerances: list.describe(
+    'percent each way (5) or minus/plus (20/80), joined by ;, the usual one first',
+  ),
   series: id.or(z.string().regex(/^E\d+$/)).describe('the preferred values that it is made in'),
   pitch_mm: numberList.describe('lead pitches; none for chips and axial parts'),
   ...provenance,
