@@ -1,5 +1,6 @@
 import { h } from '../markup/node.ts';
 import type { Element, Markup } from '../markup/node.ts';
+import { printUnit } from '../text/numbers.ts';
 import { readEquation } from './equation-tree.ts';
 import type { Term } from './equation-tree.ts';
 
@@ -85,7 +86,7 @@ const callMarkup = (name: string, of: Term): Element =>
 
 /** A number and its unit, which stands upright. */
 const amountMarkup = (amount: string, unit: string): Element =>
-  mrow(numberMarkup(amount), h('mspace', { width: '0.17em' }), h('mtext', {}, unit));
+  mrow(numberMarkup(amount), h('mspace', { width: '0.17em' }), h('mtext', {}, printUnit(unit)));
 
 const groupMarkup = ({ bars, inner, sub }: Extract<Term, { kind: 'group' }>): Element => {
   const [open, close] = bars ? ['|', '|'] : ['(', ')'];

@@ -38,6 +38,9 @@ const namesOf = (table: string): Map<string, string> => {
 /** Columns that say where a row comes from or how it counts, not what it is about. */
 const unsaid = ['source', 'locator', 'conditions', 'unit', 'test', 'limit_of'];
 
+/** Tables whose rows hold a figure of their own. */
+const withFigures: readonly TableName[] = ['figures.csv', 'position-notes.csv'];
+
 /** What a row is about: the cells that make it unique, ids by the names that they stand for. */
 const aboutRow = (table: TableName): ((row: Record<string, unknown>) => string) => {
   const { row, key, references }: Table = tables[table];
@@ -77,6 +80,8 @@ const pathOf = (
       return `/positions/${cell('id')}/`;
     case 'conditions.csv':
       return `/positions/${cell('position')}/#condition-${cell('condition')}`;
+    case 'position-notes.csv':
+      return `/positions/${cell('position')}/#${cell('kind')}`;
     case 'demands.csv':
       return `/positions/${cell('position')}/#${cell('id')}`;
     case 'cautions.csv':
@@ -106,7 +111,7 @@ const collect = (): Map<SourceId, Citation[]> => {
         citation: {
           table,
           what: about(row),
-          figure: table === 'figures.csv' ? printFigure(row, String(row['unit'])) : '',
+          figure: withFigures.includes(table) ? printFigure(row, String(row['unit'])) : '',
           locator: text(row['locator']),
           basis: row['basis'] as Basis,
           path: pathOf(table, row, ids.get(row) ?? ''),

@@ -56,6 +56,7 @@ describe('equations as MathML', () => {
     ],
     ['p <= q', `<mrow>${name('p')}<mo>≤</mo>${name('q')}</mrow>`],
     ['1 h', '<mrow><mn>1</mn><mspace width="0.17em"></mspace><mtext>h</mtext></mrow>'],
+    ['318 us', '<mrow><mn>318</mn><mspace width="0.17em"></mspace><mtext>µs</mtext></mrow>'],
     ['1e6*a', `<mrow><msup><mn>10</mn><mn>6</mn></msup>${name('a')}</mrow>`],
     [
       'a, each at least b',
@@ -78,9 +79,14 @@ describe('equations as MathML', () => {
     },
   );
 
-  const equations = Object.values(catalogue.findings).flatMap(({ equation }) => equation || []);
-  it.each(equations)('reads the equation of a finding: %s', (equation) => {
+  const findings = Object.values(catalogue.findings).flatMap(({ equation }) => equation || []);
+  it.each(findings)('reads the equation of a finding: %s', (equation) => {
     expect(readEquation(equation)).toBeDefined();
+  });
+
+  const notes = catalogue.positionNotes.flatMap(({ equation }) => equation || []);
+  it.each(notes)('reads the equation of a position: %s', (equation) => {
+    for (const one of equation.split('; ')) expect(readEquation(one)).toBeDefined();
   });
 });
 
