@@ -1,4 +1,5 @@
 import type { Basis, Knowledge, PropertyId, TypeId } from '../engine/catalogue.ts';
+import { recoveryDecades, type AbsorptionTimes } from '../engine/equations/absorption.ts';
 import { hull, type Range } from '../engine/quantities/range.ts';
 import type { AbsorptionTestRow, FigureRow, PropertyRow, TypeRow } from '../schemas/types.ts';
 import { groupBy } from './group-by.ts';
@@ -24,12 +25,11 @@ const weakest = (found: readonly Basis[]): Basis =>
 
 const distinct = <Item>(items: readonly Item[]): Item[] => [...new Set(items)];
 
-/**
- * Recovery of a part that relaxes evenly over log time, as a multiple of its recovery per decade
- * (the Curie-von Schweidler law with a long soak).
- */
-const decadesOpen = (test: AbsorptionTestRow): number =>
-  Math.log10((test.short_s + test.open_s) / test.short_s);
+const timesOf = ({ soak_s, short_s, open_s }: AbsorptionTestRow): AbsorptionTimes => ({
+  soak: soak_s,
+  short: short_s,
+  open: open_s,
+});
 
 /**
  * The factor that brings an absorption figure from its own test to the reference test, which is the
@@ -42,7 +42,7 @@ export const toReferenceTest = (
   const own = absorptionTests.find((row) => row.id === test);
   const reference = absorptionTests[0];
   if (own === undefined || reference === undefined) return 1;
-  return decadesOpen(reference) / decadesOpen(own);
+  return recoveryDecades(timesOf(reference)) / recoveryDecades(timesOf(own));
 };
 
 /** Least, typical and greatest number of one figure in SI, whichever it gives. */

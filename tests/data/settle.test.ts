@@ -72,7 +72,7 @@ const figure = (given: Partial<FigureRow>): FigureRow => ({
 const times = (id: string, short_s: number, open_s: number): AbsorptionTestRow => ({
   id,
   name: id,
-  soak_s: 3600,
+  soak_s: 1e18,
   short_s,
   open_s,
   ...provenance,
@@ -185,6 +185,16 @@ describe('absorption', () => {
     ['no test: as it is', '', 1],
   ])('%s', (_, own, factor) => {
     expect(toReferenceTest(own, absorptionTests)).toBeCloseTo(factor, 5);
+  });
+
+  test('of a short soak is brought up, since a short soak fills less', () => {
+    const [first] = absorptionTests;
+    const short = { ...first, id: 'short-soak', soak_s: 90 } as (typeof absorptionTests)[number];
+    // 10 s short and 90 s open after 90 s of soak: log10(10) - log10(190/100) decades.
+    expect(toReferenceTest('short-soak', [...absorptionTests, short])).toBeCloseTo(
+      1 / (1 - Math.log10(1.9)),
+      5,
+    );
   });
 
   test('is brought to the reference test before figures are joined', () => {

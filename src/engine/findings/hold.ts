@@ -15,7 +15,7 @@ const ABSORPTION = 'dielectric-absorption';
 const referenceTest = ({ catalogue }: Circumstances): AbsorptionTimes => {
   const test = Object.values(catalogue.absorptionTests)[0];
   if (test === undefined) throw new Error('no absorption test in the catalogue');
-  return { short: test.short_s, open: test.open_s };
+  return { soak: test.soak_s, short: test.short_s, open: test.open_s };
 };
 
 const holdTimes = (circumstances: Circumstances): AbsorptionTimes => ({
