@@ -45,7 +45,6 @@ const inUnit = (size: number, { power, factor = 1 }: PrintScale, digits: number)
 
 const unitFor = (size: number, unit: Unit, digits: number): PrintScale => {
   const [first, ...larger] = UNIT_FACTS[unit].print as [PrintScale, ...PrintScale[]];
-  if (size === 0) return larger.find(({ symbol }) => symbol === unit) ?? first;
   return larger.reduce((scale, next) => {
     const { whole, power } = asWritten(inUnit(size, scale, digits));
     const printed = valueOf({ whole, power: power + scale.power }) * (scale.factor ?? 1);
