@@ -12,6 +12,10 @@ export const resistanceForCorner = (capacitance: number, frequency: number): num
 export const shareAcross = (frequency: number, corner: number): number =>
   1 / Math.sqrt(1 + (frequency / corner) ** 2);
 
+/** Phase (degrees) by which a high-pass leads at a frequency: atan(fc/f). */
+export const phaseLead = (frequency: number, corner: number): number =>
+  (Math.atan(corner / frequency) * 180) / Math.PI;
+
 /** Level (dB, zero or below) that passes a corner: -10*log10(1 + (fc/f)^2). */
 export const levelPassed = (frequency: number, corner: number): number =>
   -10 * Math.log10(1 + (corner / frequency) ** 2);

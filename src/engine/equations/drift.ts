@@ -1,7 +1,7 @@
-import type { Range } from '../quantities/range.ts';
+import { add, type Range } from '../quantities/range.ts';
 
 /** Size of a slope that may have either sign, as a range of magnitudes. */
-const magnitude = (range: Range): Range => {
+export const magnitude = (range: Range): Range => {
   const ends = [Math.abs(range.min), Math.abs(range.max)] as const;
   const straddles = range.min <= 0 && range.max >= 0;
   const max = Math.max(...ends);
@@ -18,6 +18,10 @@ export const driftBySlope = (coefficient: Range, span: number): Range => {
   const slope = magnitude(coefficient);
   return { min: slope.min * span, typ: slope.typ * span, max: slope.max * span };
 };
+
+/** The same with a resistor beside it, whose slope (1/K) adds to or balances that of the part. */
+export const driftWithResistor = (coefficient: Range, resistor: Range, span: number): Range =>
+  driftBySlope(add(coefficient, resistor), span);
 
 /**
  * Change of capacitance (fraction, without sign) for a type that only has limits over its whole

@@ -1,7 +1,8 @@
-import { cornerFrequency, levelPassed, shareAcross } from '../equations/coupling.ts';
+import { cornerFrequency, levelPassed, phaseLead, shareAcross } from '../equations/coupling.ts';
 import { thirdHarmonic } from '../equations/distortion.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Part } from '../assessment/parts.ts';
+import { mapRising } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 import { serviceCapacitance } from './service-capacitance.ts';
 
@@ -35,6 +36,32 @@ export const corner: FindingModel = {
       `1 / (2π × ${formatValue(conditionOf(circumstances, 'load').typ, 'ohm')} × ` +
       `${formatQuantity(capacitance, 'F')}) = ${formatQuantity(value, 'Hz')}; level at ` +
       `${formatValue(lowest, 'Hz')}: ${level(value.min)} to ${level(value.max)}`
+    );
+  },
+};
+
+/** Lead of the phase at the lowest frequency; allowed is what the corner is allowed. */
+export const phase: FindingModel = {
+  limit: (circumstances) => ({
+    high: phaseLead(conditionOf(circumstances, 'frequency').typ, highestCorner(circumstances)),
+  }),
+  measure: (part, circumstances) => {
+    const { capacitance, properties } = serviceCapacitance(part, circumstances);
+    const hertz = cornerFrequency(capacitance, conditionOf(circumstances, 'load').typ);
+    const lowest = conditionOf(circumstances, 'frequency').typ;
+    return {
+      status: 'known',
+      value: mapRising(hertz, (each) => phaseLead(lowest, each)),
+      properties,
+    };
+  },
+  working: (part, circumstances, value) => {
+    const { capacitance } = serviceCapacitance(part, circumstances);
+    const hertz = cornerFrequency(capacitance, conditionOf(circumstances, 'load').typ);
+    return (
+      `atan(${formatQuantity(hertz, 'Hz')} / ` +
+      `${formatValue(conditionOf(circumstances, 'frequency').typ, 'Hz')}) = ` +
+      formatQuantity(value, 'deg')
     );
   },
 };

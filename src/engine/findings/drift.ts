@@ -1,9 +1,9 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
-import { ageingLoss, driftByLimits, driftBySlope } from '../equations/drift.ts';
+import { ageingLoss, driftByLimits, driftBySlope, driftWithResistor } from '../equations/drift.ts';
 import { cents } from '../equations/pitch.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import type { Range } from '../quantities/range.ts';
+import { add, type Range } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 
 interface Drift {
@@ -40,22 +40,46 @@ const driftOf = (part: Part, circumstances: Circumstances): Drift | undefined =>
 const driftModel = (
   convert: (change: Range) => Range,
   unit: 'fraction' | 'cents',
+  driftIn = driftOf,
 ): FindingModel => ({
   measure: (part, circumstances) => {
-    const drift = driftOf(part, circumstances);
+    const drift = driftIn(part, circumstances);
     return drift === undefined
       ? { status: 'unknown', missing: [SLOPE] }
       : { status: 'known', value: convert(drift.change), properties: [drift.property] };
   },
   working: (part, circumstances, value) =>
-    `${driftOf(part, circumstances)?.words() ?? ''}: ${formatQuantity(value, unit)}`,
+    `${driftIn(part, circumstances)?.words() ?? ''}: ${formatQuantity(value, unit)}`,
 });
 
 /** Change of capacitance from the coldest to the warmest. */
 export const drift = driftModel((change) => change, 'fraction');
 
-/** The same as a change of pitch where frequency goes with 1/C. */
-export const pitchDrift = driftModel(cents, 'cents');
+/**
+ * Drift of part and resistor together, where frequency goes with 1/(R*C). A part without a steady
+ * slope cannot be balanced: what the resistor does is added to whichever way the part goes.
+ */
+const netDrift = (part: Part, circumstances: Circumstances): Drift | undefined => {
+  const own = driftOf(part, circumstances);
+  const resistor = conditionOf(circumstances, 'resistor-tc');
+  if (own === undefined || (resistor.min === 0 && resistor.max === 0)) return own;
+  const span = conditionOf(circumstances, 't-max').max - conditionOf(circumstances, 't-min').min;
+  const slope = rangeOf(circumstances, part, SLOPE);
+  const net =
+    slope === undefined
+      ? add(own.change, driftBySlope(resistor, span))
+      : driftWithResistor(slope, resistor, span);
+  return {
+    ...own,
+    change: net,
+    words: () =>
+      `${own.words()}, alone ${formatQuantity(cents(own.change), 'cents')}; with a resistor of ` +
+      formatQuantity(resistor, '1/K'),
+  };
+};
+
+/** The same as a change of pitch where frequency goes with 1/(R*C). */
+export const pitchDrift = driftModel(cents, 'cents', netDrift);
 
 const SECONDS_PER_HOUR = 3600;
 

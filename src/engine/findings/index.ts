@@ -1,5 +1,6 @@
 import type { FindingId } from '../catalogue.ts';
-import { corner, distortion } from './coupling.ts';
+import { acVoltage } from './alternating.ts';
+import { corner, distortion, phase } from './coupling.ts';
 import { ageing, drift, pitchDrift } from './drift.ts';
 import { body, leadPitch } from './fit.ts';
 import { absorption, droop } from './hold.ts';
@@ -7,10 +8,15 @@ import { inrush } from './inrush.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
 import { life } from './life.ts';
 import { loss } from './loss.ts';
+import { discharge, residualVoltage, touchCurrent } from './mains.ts';
 import type { FindingModel } from './model.ts';
 import { pulse } from './pulse.ts';
+import { selfResonance } from './resonance.ts';
+import { reverseVoltage } from './reverse.ts';
 import { rippleHeating, rippleVoltage } from './ripple.ts';
+import { acquisition, holdStep } from './sampling.ts';
 import { esrWindow, impedance } from './series-elements.ts';
+import { filterShift, tuningShift } from './shift.ts';
 import { availability, microphony, polarity, safetyClass } from './suitability.ts';
 import { temperature } from './temperature.ts';
 import { tolerance, value } from './value.ts';
@@ -47,4 +53,15 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   'ripple-voltage': rippleVoltage,
   'ripple-heating': rippleHeating,
   life,
+  'filter-shift': filterShift,
+  'tuning-shift': tuningShift,
+  'hold-step': holdStep,
+  acquisition,
+  phase,
+  'touch-current': touchCurrent,
+  discharge,
+  'residual-voltage': residualVoltage,
+  'reverse-voltage': reverseVoltage,
+  'ac-voltage': acVoltage,
+  'self-resonance': selfResonance,
 };

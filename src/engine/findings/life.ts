@@ -2,7 +2,7 @@ import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { voltageLifeFactor, wearLife } from '../equations/life.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { exactly, mapFalling, type Range } from '../quantities/range.ts';
+import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
 import {
   conditionOf,
   knowledgeOf,
@@ -16,6 +16,8 @@ const RATED = 'rated-life';
 const DOUBLING = 'life-doubling';
 const RISE = 'rise-halving';
 const TEMPERATURE = 'temperature-max';
+
+const SECONDS_PER_HOUR = 3600;
 
 /** The trade's rule for a wet part where its own is not known, K. */
 const TEN_KELVIN = exactly(10);
@@ -86,7 +88,7 @@ export const life: FindingModel = {
     const ambient = conditionOf(circumstances, 't-max').typ;
     const duty = conditionOf(circumstances, 'duty').typ;
     return (
-      `${formatQuantity(own.rated, 's')} at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
+      `${formatQuantity(scale(own.rated, 1 / SECONDS_PER_HOUR), 'grade')} h at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
       `used at ${formatValue(ambient, 'degC')} and ${formatValue(own.rise.typ, 'K')} of its own ` +
       `heat, × ${formatValue(own.voltageFactor, 'grade')} for the voltage: ` +
       `${formatQuantity(own.life, 's')} of use; ` +

@@ -1,11 +1,31 @@
 import { SLOPES } from './slopes.ts';
-import { alike, printed, unprefixed } from './unit.ts';
+import { alike, printed, printedWith, unprefixed } from './unit.ts';
 import type { Unit, UnitFacts } from './unit.ts';
 
-type DerivedUnit = Extract<Unit, '1/K' | 'V/s' | 'V/octave' | 'm3' | 'F*V/m3'>;
+type DerivedUnit = Extract<Unit, 'C' | 'deg' | '1/K' | 'V/s' | 'V/octave' | 'm3' | 'F*V/m3'>;
 
 /** Units made of others, with the ways in which people write them. */
 export const DERIVED_UNIT_FACTS: Readonly<Record<DerivedUnit, UnitFacts>> = {
+  C: {
+    kind: 'a charge',
+    signed: false,
+    usual: 'pC',
+    suggest: 'pC or nC',
+    prefixed: ['C', 'As', 'coulomb', 'coulombs'],
+    prefixes: 'fpnum',
+    prefixAlone: false,
+    words: {},
+    print: printedWith('C', 'fpnum_'),
+  },
+  deg: {
+    kind: 'an angle',
+    signed: true,
+    usual: '°',
+    suggest: '°',
+    ...unprefixed,
+    words: alike({ power: 0 }, '°', 'deg', 'degree', 'degrees'),
+    print: [printed('°', 0)],
+  },
   '1/K': {
     kind: 'a temperature coefficient',
     signed: true,

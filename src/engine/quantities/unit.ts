@@ -15,11 +15,13 @@ export type Unit =
   | 'm3'
   | 'W'
   | 'J'
+  | 'C'
   | 'V/s'
   | 'V/octave'
   | 'F*V/m3'
   | 'cents'
   | 'dB'
+  | 'deg'
   | 'grade'
   | 'ratio';
 

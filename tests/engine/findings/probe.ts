@@ -28,6 +28,8 @@ const PERFECT: Record<string, Knowledge> = {
   dvdt: known(1e15),
   'charge-density': known(1e12),
   'rated-life': known(1e12),
+  'reverse-voltage': known(0.1),
+  'ac-share': known(1),
 };
 
 /** What is changed about the perfect part. */
@@ -120,6 +122,10 @@ const LOSSES = ['dissipation-factor-120hz', 'dissipation-factor-1khz', 'dissipat
 
 const leakage: Sweep = { values: decades(1e18, 1e-12), spoil: property('insulation-rc') };
 const drift: Sweep = { values: decades(1e-12, 1e3), spoil: property('temperature-coefficient') };
+const smaller: Sweep = {
+  values: decades(1, 1e-9),
+  spoil: (times, { original }) => ({ part: { capacitance: original.capacitance * times } }),
+};
 /** Ever less resistance in front of a part. */
 const stiffer: Sweep = {
   values: decades(1e5, 1e-9),
@@ -174,10 +180,24 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   },
   body: { values: decades(1e12, 1e-12), spoil: property('charge-density') },
   inrush: stiffer,
-  'ripple-voltage': {
-    values: decades(1, 1e-9),
-    spoil: (times, { original }) => ({ part: { capacitance: original.capacitance * times } }),
+  'ripple-voltage': smaller,
+  'filter-shift': smaller,
+  'tuning-shift': smaller,
+  'hold-step': smaller,
+  acquisition: larger,
+  phase: smaller,
+  'touch-current': larger,
+  discharge: larger,
+  'residual-voltage': larger,
+  'reverse-voltage': {
+    values: decades(1e-9, 1e9),
+    spoil: (volt) => ({
+      type: { polarity: 'polar' },
+      conditions: { 'v-reverse': exactly(volt) },
+    }),
   },
+  'ac-voltage': { values: decades(1e3, 1e-9), spoil: property('ac-share') },
+  'self-resonance': { values: decades(1e-15, 1e3), spoil: property('inductance') },
   'ripple-heating': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
   life: { values: decades(1e12, 1e-18), spoil: property('rated-life') },
 };

@@ -1,0 +1,12 @@
+import { magnitude } from './drift.ts';
+import { mapFalling, type Range } from '../quantities/range.ts';
+
+/**
+ * Change of a frequency (fraction, without sign) when a capacitance is not what it was designed for:
+ * |(C_old/C)^n - 1|.
+ * @param capacitance in service, F
+ * @param designed marked value of the old part, F
+ * @param exponent 1 with a resistor, 1/2 with a coil
+ */
+export const frequencyShift = (capacitance: Range, designed: number, exponent: number): Range =>
+  magnitude(mapFalling(capacitance, (farad) => (designed / farad) ** exponent - 1));

@@ -1,0 +1,40 @@
+import type { Part } from '../assessment/parts.ts';
+import { selfResonance as resonanceOf } from '../equations/resonance.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import type { Range } from '../quantities/range.ts';
+import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+
+const INDUCTANCE = 'inductance';
+
+/** Up to four times its resonance a part is still of use, if its impedance allows. */
+const BEYOND_RESONANCE = 4;
+
+const resonance = (part: Part, circumstances: Circumstances): Range | undefined => {
+  const inductance = rangeOf(circumstances, part, INDUCTANCE);
+  return inductance && resonanceOf(inductance, part.capacitance);
+};
+
+/** Frequency above which a part is an inductance, against the working frequency. */
+export const selfResonance: FindingModel = {
+  // A stand-in as good as the old part is good enough, wherever that one resonated.
+  limit: (circumstances) => {
+    const asked = conditionOf(circumstances, 'f-work').typ / BEYOND_RESONANCE;
+    return {
+      low: Math.min(asked, resonance(circumstances.original, circumstances)?.typ ?? asked),
+    };
+  },
+  measure: (part, circumstances) => {
+    const value = resonance(part, circumstances);
+    return value === undefined
+      ? { status: 'unknown', missing: [INDUCTANCE] }
+      : { status: 'known', value, properties: [INDUCTANCE] };
+  },
+  working: (part, circumstances, value) => {
+    const inductance = rangeOf(circumstances, part, INDUCTANCE);
+    return (
+      `1 / (2π × √(${inductance ? formatQuantity(inductance, 'H') : 'not known'} × ` +
+      `${formatValue(part.capacitance, 'F')})) = ${formatQuantity(value, 'Hz')}, used up to ` +
+      formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')
+    );
+  },
+};

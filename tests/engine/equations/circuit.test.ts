@@ -1,0 +1,86 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { phaseLead } from '../../../src/engine/equations/coupling.ts';
+import { driftBySlope, driftWithResistor } from '../../../src/engine/equations/drift.ts';
+import { reactiveCurrent, timeToFall, voltageLeft } from '../../../src/engine/equations/mains.ts';
+import { selfResonance } from '../../../src/engine/equations/resonance.ts';
+import {
+  holdStep,
+  settlingConstants,
+  settlingTime,
+} from '../../../src/engine/equations/sampling.ts';
+import { frequencyShift } from '../../../src/engine/equations/shift.ts';
+import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
+
+const positive = fc.double({ min: 1e-9, max: 1e9, noNaN: true });
+const up = fc.double({ min: 1, max: 100, noNaN: true });
+const range = fc
+  .tuple(positive, up, up)
+  .map(([min, more, most]): Range => ({ min, typ: min * more, max: min * more * most }));
+const inOrder = ({ min, typ, max }: Range): boolean => min <= typ && typ <= max;
+
+describe('equations of circuits keep ranges in order', () => {
+  it.each([
+    ['shift of a corner above the mark', (r: Range) => frequencyShift(r, 1e-9, 1)],
+    ['shift of a resonance below the mark', (r: Range) => frequencyShift(r, 1e12, 1 / 2)],
+    ['hold step', (r: Range) => holdStep(1e-12, r)],
+    ['settling time', (r: Range) => settlingTime(r, 5, 0.01)],
+    ['touch current', (r: Range) => reactiveCurrent(50, r, 230)],
+    ['self-resonance', (r: Range) => selfResonance(r, 1e-7)],
+  ] as const)('%s', (_name, equation) => {
+    fc.assert(fc.property(range, (r) => inOrder(equation(r))));
+  });
+});
+
+describe('shift of a frequency', () => {
+  it('is nothing at the mark, and counts both ways', () => {
+    expect(frequencyShift(exactly(1e-9), 1e-9, 1)).toEqual(exactly(0));
+    const both = frequencyShift({ min: 0.8, typ: 1, max: 1.25 }, 1, 1);
+    expect(both.min).toBe(0);
+    expect(both.max).toBeCloseTo(0.25, 12);
+  });
+});
+
+describe('a resistor beside a part', () => {
+  it('balances its own opposite and never does more than add', () => {
+    const slope = fc.double({ min: -1e-3, max: 1e-3, noNaN: true });
+    fc.assert(
+      fc.property(slope, slope, (part, resistor) => {
+        const net = driftWithResistor(exactly(part), exactly(resistor), 20).max;
+        const alone = driftBySlope(exactly(part), 20).max + driftBySlope(exactly(resistor), 20).max;
+        const balanced = driftWithResistor(exactly(part), exactly(-part), 20).max;
+        return net <= alone + 1e-15 && balanced === 0;
+      }),
+    );
+  });
+});
+
+describe('settling', () => {
+  it('needs no time for a step within the error, and ln 2 more for half the error', () => {
+    expect(settlingConstants(1, 2)).toBe(0);
+    expect(settlingConstants(8, 1) - settlingConstants(8, 2)).toBeCloseTo(Math.LN2, 12);
+  });
+});
+
+describe('discharge', () => {
+  it('is at the end voltage at the time that it takes to get there', () => {
+    fc.assert(
+      fc.property(up, up, positive, (end, more, tau) => {
+        const start = end * more;
+        const left = voltageLeft(start, timeToFall(start, end, tau), tau);
+        return Math.abs(left / end - 1) < 1e-9;
+      }),
+    );
+  });
+});
+
+describe('phase lead', () => {
+  it('falls from 90 degrees to nothing as the frequency rises', () => {
+    fc.assert(
+      fc.property(positive, positive, up, (hertz, corner, more) => {
+        const lead = phaseLead(hertz, corner);
+        return lead > 0 && lead < 90.000001 && phaseLead(hertz * more, corner) <= lead;
+      }),
+    );
+  });
+});
