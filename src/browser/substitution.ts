@@ -10,8 +10,10 @@ import {
 import { answerSentence } from '../substitution/phrases.ts';
 import { fieldNote } from '../substitution/form.ts';
 import { groundsMarkup, resultsMarkup } from '../substitution/view.ts';
+import { given, writeAddressBar } from './address-bar.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { listenForEvidence, showJudgement } from './judge-first.ts';
 
 /** Brings a substitution page to life: reckons with the visitor's numbers, kept in the address. */
 
@@ -26,9 +28,6 @@ const results = byId('results', HTMLElement);
 const grounds = byId('grounds', HTMLElement);
 const answer = byId('answer', HTMLElement);
 const { type = '', position = '' } = form.dataset;
-
-/** What the visitor has written, by key; what is not here takes the usual number. */
-const given = new Map(new URLSearchParams(location.search));
 
 const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
   const element = form.elements.namedItem(key);
@@ -96,11 +95,6 @@ const showCautions = (catalogue: Catalogue, asked: Asked): void => {
   }
 };
 
-const writeAddressBar = (): void => {
-  const query = new URLSearchParams([...given]).toString();
-  history.replaceState(null, '', `${location.pathname}${query && `?${query}`}${location.hash}`);
-};
-
 const askedNow = (catalogue: Catalogue): Asked =>
   readAddress(catalogue, type, position, new URLSearchParams([...given]));
 
@@ -115,6 +109,7 @@ const recompute = (catalogue: Catalogue): void => {
   if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
   showResults(catalogue, asked);
   showCautions(catalogue, asked);
+  showJudgement(catalogue, asked);
 };
 
 const update = (): void => {
@@ -145,6 +140,8 @@ form.addEventListener('input', (event) => {
 form.addEventListener('focusout', () => {
   cataloguePart(position).then(showFields, () => undefined);
 });
+
+listenForEvidence(update);
 
 form.addEventListener('reset', () => {
   given.clear();

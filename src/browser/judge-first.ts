@@ -1,0 +1,59 @@
+import { judgeFirst, resolveSituation, type Catalogue } from '../engine/index.ts';
+import { toDom } from '../markup/to-dom.ts';
+import type { Asked } from '../substitution/address.ts';
+import { judgementMarkup } from '../substitution/judge-view.ts';
+import { evidenceFields, readEvidence } from '../substitution/old-part.ts';
+import { given, writeAddressBar } from './address-bar.ts';
+
+/** The part of a substitution page that asks whether the old part needs replacing at all. */
+
+const form = document.querySelector<HTMLFormElement>('#evidence');
+const place = document.querySelector<HTMLElement>('#judgement');
+
+const inputFor = (key: string): HTMLInputElement | undefined => {
+  const element = form?.elements.namedItem(key);
+  return element instanceof HTMLInputElement ? element : undefined;
+};
+
+/** Shows what to do with the old part by all that was found out about it. */
+export const showJudgement = (catalogue: Catalogue, { request }: Asked): void => {
+  const { evidence, rejected } = readEvidence(new URLSearchParams([...given]));
+  for (const { key, hint } of evidenceFields) {
+    const input = inputFor(key);
+    const note = document.getElementById(`${key}-note`);
+    const message = rejected[key];
+    if (input !== undefined && input !== document.activeElement) input.value = given.get(key) ?? '';
+    if (message === undefined) input?.removeAttribute('aria-invalid');
+    else input?.setAttribute('aria-invalid', 'true');
+    if (note !== null) {
+      // Written anew only where it changes, since a change is read out.
+      if (note.textContent !== (message ?? hint)) note.textContent = message ?? hint;
+      note.className = message === undefined ? 'hint' : 'fault';
+    }
+  }
+  const { original } = resolveSituation(catalogue, request);
+  const judgement = judgeFirst(
+    catalogue,
+    original.type,
+    request.position,
+    original.capacitance,
+    evidence,
+  );
+  place?.replaceChildren(...judgementMarkup(judgement).map((piece) => toDom(piece)));
+};
+
+/** Keeps what is written about the old part in the address, and has the page reckon again. */
+export const listenForEvidence = (update: () => void): void => {
+  for (const { key } of evidenceFields) inputFor(key)?.removeAttribute('readonly');
+  form?.addEventListener('input', ({ target }) => {
+    if (!(target instanceof HTMLInputElement)) return;
+    const text = target.value.trim();
+    if (text === '') given.delete(target.name);
+    else given.set(target.name, text);
+    writeAddressBar();
+    update();
+  });
+  form?.addEventListener('submit', (event) => {
+    event.preventDefault();
+  });
+};
