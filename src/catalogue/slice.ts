@@ -1,4 +1,5 @@
 import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+import { sliceSizes } from './slice-sizes.ts';
 
 const pick = <Value>(
   record: Readonly<Record<string, Value>>,
@@ -27,6 +28,9 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   knowledge: {},
   absorptionTests: {},
   offers: [],
+  bodies: [],
+  seriesResistance: [],
+  pulseRatings: [],
   series: [],
   voltages: [],
   positions: {},
@@ -67,11 +71,13 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     Object.entries(catalogue.knowledge).map(([type, known]) => [type, pick(known, properties)]),
   );
   const derating = catalogue.derating.map((row) => without(row, ['locator', 'note']));
+  const sizes = sliceSizes(catalogue, position, findings);
   const cited = new Set([
     ...Object.values(knowledge).flatMap((known) => Object.values(known).flatMap((k) => k.sources)),
     ...demands.map((demand) => demand.source),
     ...catalogue.triage.map((row) => row.source),
     ...derating.map((row) => row.source),
+    ...Object.values(sizes).flatMap((rows) => rows.map((row) => row.source)),
     ...[...findings].map((finding) => catalogue.findings[finding]?.source ?? ''),
   ]);
   const sources = Object.fromEntries(
@@ -94,6 +100,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     knowledge,
     absorptionTests: findings.has('absorption') ? catalogue.absorptionTests : {},
     offers: catalogue.offers.map((row) => without(row, ['locator', 'note', 'source'])),
+    ...sizes,
     voltages: catalogue.voltages.map((row) => without(row, ['locator', 'note', 'source'])),
     positions: pick(catalogue.positions, [position]),
     conditionDefinitions: pick(

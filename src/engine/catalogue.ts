@@ -7,6 +7,7 @@ import type {
   PropertyRow,
   TypeRow,
 } from '../schemas/types.ts';
+import type { BodyRow, PulseRatingRow, SeriesResistanceRow } from '../schemas/sizes.ts';
 import type { SeriesRow, UnitRow, VoltageRow } from '../schemas/values.ts';
 import type {
   ConditionDefinitionRow,
@@ -50,6 +51,10 @@ export interface Catalogue {
   knowledge: Record<TypeId, Record<PropertyId, Knowledge>>;
   absorptionTests: Record<string, AbsorptionTestRow>;
   offers: OfferRow[];
+  /** Sizes by value and rated voltage. */
+  bodies: BodyRow[];
+  seriesResistance: SeriesResistanceRow[];
+  pulseRatings: PulseRatingRow[];
   series: SeriesRow[];
   voltages: VoltageRow[];
   positions: Record<PositionId, PositionRow>;

@@ -37,6 +37,7 @@ export { readMarking, type Hints, type Reading } from './markings/index.ts';
 
 export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
 export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
+export { sidesInWords } from './sizes/body-words.ts';
 export {
   resolveSituation,
   type ResolvedCondition,

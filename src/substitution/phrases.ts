@@ -1,6 +1,7 @@
 import {
   formatQuantity,
   formatValue,
+  sidesInWords,
   type Assessment,
   type Catalogue,
   type Finding,
@@ -63,13 +64,20 @@ export const partPhrase = (part: Part, habit?: Habit): string => {
   return `${formatValue(part.capacitance, 'F', habit)} ${tolerance} ${formatValue(part.ratedVoltage, 'V', habit)}${alternating}`;
 };
 
-/** Body and pitch to order: `radial box, 5 or 7.5 mm`. */
+/** Body and pitch to order: `radial can, ⌀8 × 11.5 mm, pitch 3.5 mm`. */
 export const bodyPhrase = ({ buy }: Assessment): string => {
   if (buy === undefined) return '';
-  const pitch = buy.pitch.map((millimetre) => String(millimetre));
+  const { style, body } = buy;
+  const pitch = (body === undefined || body.pitch.length === 0 ? buy.pitch : body.pitch).map(
+    (millimetre) => String(millimetre),
+  );
   const last = pitch.pop();
-  if (last === undefined) return buy.style;
-  return `${buy.style}, ${pitch.length > 0 ? `${pitch.join(', ')} or ` : ''}${last}\u00A0mm`;
+  const apart =
+    last === undefined
+      ? []
+      : [`pitch ${pitch.length > 0 ? `${pitch.join(', ')} or ` : ''}${last}\u00A0mm`];
+  const sides = body === undefined ? [] : [sidesInWords(body.shape, body)];
+  return [style, ...sides, ...apart].join(', ');
 };
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment): string =>

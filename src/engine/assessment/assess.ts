@@ -2,6 +2,8 @@ import { offeredParts, unofferedPart } from '../candidates/generate.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { DEFAULT_GUIDELINE } from '../findings/voltage.ts';
+import { bodyOf } from '../sizes/body-of.ts';
+import type { Shape } from '../sizes/body.ts';
 import { resolveSituation } from './conditions.ts';
 import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
 import { rowNamed } from './original.ts';
@@ -31,6 +33,16 @@ export interface Assessment {
     /** Lead pitches on offer, mm. */
     pitch: number[];
     series: string;
+    /** The smallest listed body that takes the part, where one is listed. */
+    body?: {
+      shape: Shape;
+      /** Sides, mm; the diameter of a can or disc is its length, of a tube its width. */
+      length: number;
+      width: number;
+      height: number;
+      /** Lead pitches as the parts come, mm. */
+      pitch: number[];
+    };
   };
 }
 
@@ -67,6 +79,26 @@ const byConcern = (a: Finding, b: Finding): number =>
 
 const isOffered = (part: Part | OfferedPart): part is OfferedPart => 'style' in part;
 
+const toBuy = (part: OfferedPart, { catalogue }: Circumstances): NonNullable<Assessment['buy']> => {
+  const row = bodyOf(catalogue, part)?.row;
+  return {
+    style: part.style,
+    pitch: part.pitch,
+    series: part.series,
+    ...(row === undefined
+      ? {}
+      : {
+          body: {
+            shape: row.shape,
+            length: row.length_mm,
+            width: row.width_mm,
+            height: row.height_mm,
+            pitch: row.pitch_mm,
+          },
+        }),
+  };
+};
+
 const plainPart = ({ type, capacitance, tolerance, ratedVoltage, voltageKind }: Part): Part => ({
   type,
   capacitance,
@@ -88,9 +120,7 @@ const assessmentOf = (
     })
     .toSorted(byConcern),
   worst: decisiveDemand(judged, verdict),
-  ...(isOffered(part)
-    ? { buy: { style: part.style, pitch: part.pitch, series: part.series } }
-    : {}),
+  ...(isOffered(part) ? { buy: toBuy(part, circumstances) } : {}),
 });
 
 /**

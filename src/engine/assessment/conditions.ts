@@ -2,6 +2,7 @@ import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
+import { bodyOf } from '../sizes/body-of.ts';
 import { nearestPreferred } from '../values/index.ts';
 import { completeOriginal, rowNamed } from './original.ts';
 import type { Part, Request } from './parts.ts';
@@ -40,8 +41,17 @@ const plainDefault = (catalogue: Catalogue, row: ConditionRow): Range => {
 /** The nearest preferred value, since a circuit's resistor was one. */
 const asPreferred = (ohm: number): number => nearestPreferred(ohm, 'E12')[0]?.value ?? ohm;
 
+/** Room (m) that follows from a side of the old part, but no less than its lead pitch says. */
+const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Range =>
+  exactly(Math.max((row.min ?? 0) * pitch, (row.typ ?? 0) * (side?.typ ?? 0)));
+
 /** A default that follows from the old part. */
-const derivedDefault = (row: ConditionRow, original: Part): Range => {
+const derivedDefault = (
+  catalogue: Catalogue,
+  row: ConditionRow,
+  original: Part,
+  room: number,
+): Range => {
   const rule = row.typ ?? 0;
   switch (row.follows) {
     case 'rated-voltage':
@@ -50,6 +60,10 @@ const derivedDefault = (row: ConditionRow, original: Part): Range => {
       return exactly(asPreferred(resistanceForCorner(original.capacitance, rule)));
     case 'value':
       return exactly(rule * original.capacitance);
+    case 'body-height':
+      return roomFor(row, bodyOf(catalogue, original)?.height, room);
+    case 'body-side':
+      return roomFor(row, bodyOf(catalogue, original)?.length, room);
     case '':
       throw new Error(`condition ${row.condition} at ${row.position} follows from nothing`);
   }
@@ -73,12 +87,19 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
     ...rows.filter((row) => STRESSES.includes(row.condition)).map((row) => known(row)?.max ?? 0),
   );
   const original = completeOriginal(catalogue, request.original, position, peak);
+  const pitch = rows.find(({ condition }) => condition === 'room');
+  const room = (pitch && known(pitch))?.typ ?? 0;
   const conditions = rows.map((row): ResolvedCondition => {
     const given = request.conditions?.[row.condition];
     if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
     return row.follows === ''
       ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
-      : { id: row.condition, range: derivedDefault(row, original), from: 'derived', row };
+      : {
+          id: row.condition,
+          range: derivedDefault(catalogue, row, original, room),
+          from: 'derived',
+          row,
+        };
   });
   return { original, conditions };
 };

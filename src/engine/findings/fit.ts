@@ -1,64 +1,156 @@
 import { formatValue } from '../quantities/index.ts';
 import type { Part } from '../assessment/parts.ts';
-import { mapFalling, scale, type Range } from '../quantities/range.ts';
-import { conditionOf, plain, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { offersOf } from '../candidates/offers.ts';
+import { exactly, mapRising, scale, type Range } from '../quantities/range.ts';
+import { bodyOf, DENSITY, type Sized } from '../sizes/body-of.ts';
+import type { Body } from '../sizes/body.ts';
+import { bodyWords } from '../sizes/body-words.ts';
+import {
+  conditionOf,
+  knowledgeOf,
+  plain,
+  rangeOf,
+  type Circumstances,
+  type FindingModel,
+  type Outcome,
+} from './model.ts';
 import { covers } from './suitability.ts';
 
 const METRES_PER_MM = 1e-3;
 
-/** Shortest lead pitch (m) on offer for a part; 0 where its leads are bent to fit. */
-const shortestPitch = (part: Part, { catalogue }: Circumstances): number | undefined => {
-  const offers = catalogue.offers.filter((offer) => covers(offer, part));
-  if (offers.length === 0) return undefined;
-  const pitches = offers.map((offer) => Math.min(...offer.pitch_mm));
-  const shortest = Math.min(...pitches);
-  return Number.isFinite(shortest) ? shortest * METRES_PER_MM : 0;
+/** What a figure read from a body rests on. */
+const restingOn = (value: Range, { from, sources, bases }: Body): Outcome => ({
+  status: 'known',
+  value,
+  properties: from === 'estimate' ? [DENSITY] : [],
+  sources: [...sources],
+  bases: [...bases],
+});
+
+const NO_BODY: Outcome = { status: 'unknown', missing: [DENSITY] };
+
+/** A finding that is one figure of the body. */
+const bodyModel = (
+  figure: (body: Body, circumstances: Circumstances) => Range | undefined,
+  working: FindingModel['working'],
+): FindingModel => ({
+  measure: (part, circumstances) => {
+    const own = bodyOf(circumstances.catalogue, part);
+    const value = own && figure(own, circumstances);
+    return own === undefined || value === undefined ? NO_BODY : restingOn(value, own);
+  },
+  working,
+});
+
+const bodyInWords = (part: Part, { catalogue }: Circumstances): string => {
+  const own = bodyOf(catalogue, part);
+  return own === undefined ? 'size not known' : bodyWords(own);
 };
 
 /** Bodies smaller than this (m3, 0.15 cm3) are all alike to a board. */
 const SMALLEST_BODY = 0.15e-6;
 
-const DENSITY = 'charge-density';
+const seenByBoard = (volume: number): number => Math.max(SMALLEST_BODY, volume);
 
-/** Volume (m3) of a part's body, estimated from what its type packs into a given size. */
-const bodyVolume = (part: Part, circumstances: Circumstances): Range | undefined => {
-  const density = rangeOf(circumstances, part, DENSITY);
-  return (
-    density &&
-    mapFalling(density, (rho) =>
-      Math.max(SMALLEST_BODY, (part.capacitance * part.ratedVoltage) / rho),
-    )
-  );
-};
-
-/** Body of the part against that of the old one, by their typical densities. */
-export const body: FindingModel = {
-  measure: (part, circumstances) => {
-    const own = bodyVolume(part, circumstances);
-    const old = bodyVolume(circumstances.original, circumstances);
-    if (own === undefined || old === undefined) return { status: 'unknown', missing: [DENSITY] };
+/** Volume of the body against that of the old one, neither less than what a board notices. */
+export const body: FindingModel = bodyModel(
+  ({ volume }, { catalogue, original }) => {
+    const old = bodyOf(catalogue, original);
     // What the old body measured is one size, unknown as it is; only the new one is open.
-    return { status: 'known', value: scale(own, 1 / old.typ), properties: [DENSITY] };
+    return old && scale(mapRising(volume, seenByBoard), 1 / seenByBoard(old.volume.typ));
   },
-  working: (part, circumstances, value) => {
-    const own = bodyVolume(part, circumstances);
-    const old = bodyVolume(circumstances.original, circumstances);
-    const size = (range: Range | undefined): string =>
-      range === undefined ? 'unknown' : formatValue(range.typ, 'm3');
-    return `about ${size(own)} for ${size(old)}: ${formatValue(value.typ, 'ratio')}`;
+  (part, circumstances, value) => {
+    const volume = (one: Part): string => {
+      const own = bodyOf(circumstances.catalogue, one);
+      return own === undefined ? 'unknown' : formatValue(own.volume.typ, 'm3');
+    };
+    return (
+      `${bodyInWords(part, circumstances)}: ${volume(part)} for ` +
+      `${volume(circumstances.original)} (${bodyInWords(circumstances.original, circumstances)}): ` +
+      formatValue(value.typ, 'ratio')
+    );
   },
+);
+
+/** Height above the board against the free height. */
+export const height: FindingModel = bodyModel(
+  (own) => own.height,
+  (part, circumstances, value) =>
+    `${bodyInWords(part, circumstances)}: ${formatValue(value.typ, 'm')} high, ` +
+    `room for ${formatValue(conditionOf(circumstances, 'height-room').typ, 'm')}`,
+);
+
+/** Longest side on the board against the room there is. */
+export const side: FindingModel = bodyModel(
+  (own) => own.length,
+  (part, circumstances, value) =>
+    `${bodyInWords(part, circumstances)}: ${formatValue(value.typ, 'm')} long, ` +
+    `room for ${formatValue(conditionOf(circumstances, 'side-room').typ, 'm')}`,
+);
+
+/** Shortest lead pitch (m) on offer for a part; 0 where its leads are bent to fit. */
+const shortestOffered = (part: Sized & Part, { catalogue }: Circumstances): number | undefined => {
+  const offers = offersOf(catalogue, part.type).filter(
+    (offer) => covers(offer, part) && (part.style ?? offer.style) === offer.style,
+  );
+  if (offers.length === 0) return undefined;
+  const shortest = Math.min(...offers.map((offer) => Math.min(...offer.pitch_mm)));
+  return Number.isFinite(shortest) ? shortest * METRES_PER_MM : 0;
 };
 
-/** Shortest lead pitch on offer against the room there is. */
+/** Shortest lead pitch against the room there is: of the body where it is known, else on offer. */
 export const leadPitch: FindingModel = {
   measure: (part, circumstances) => {
-    const pitch = shortestPitch(part, circumstances);
-    return pitch === undefined ? { status: 'unknown', missing: ['lead-pitch'] } : plain(pitch);
+    const offered = shortestOffered(part, circumstances);
+    if (offered === undefined) return { status: 'unknown', missing: ['lead-pitch'] };
+    const own = bodyOf(circumstances.catalogue, part);
+    return own === undefined || own.pitch.length === 0
+      ? plain(offered)
+      : restingOn(exactly(Math.min(...own.pitch)), own);
+  },
+  working: (part, circumstances, value) => {
+    const room = formatValue(conditionOf(circumstances, 'room').typ, 'm');
+    if (value.typ === 0) return `leads to be bent, or a chip; room for ${room}`;
+    const own = bodyOf(circumstances.catalogue, part);
+    const from =
+      own === undefined || own.pitch.length === 0
+        ? 'at the shortest on offer'
+        : `at the shortest, for ${bodyWords(own)}`;
+    return `${formatValue(value.typ, 'm')} ${from}, room for ${room}`;
+  },
+};
+
+const LEAD = 'lead-wire';
+
+/** Clearance (m) between a lead and its hole that lets it in and solder follow it. */
+const CLEARANCE = 0.2e-3;
+
+/** Thickness (m) of the leads: of the body where its table says, else of the type. */
+const leadOf = (part: Part, circumstances: Circumstances): Outcome => {
+  const own = bodyOf(circumstances.catalogue, part);
+  if (own?.shape === 'chip') return plain(0);
+  if (own?.lead !== undefined) return restingOn(exactly(own.lead), own);
+  const known = knowledgeOf(circumstances, part, LEAD);
+  if (known.status === 'not-applicable') return plain(0);
+  const range = rangeOf(circumstances, part, LEAD);
+  return range === undefined
+    ? { status: 'unknown', missing: [LEAD] }
+    : { status: 'known', value: range, properties: [LEAD] };
+};
+
+/** Hole that the lead needs against the hole there is. */
+export const leadWire: FindingModel = {
+  measure: (part, circumstances) => {
+    const lead = leadOf(part, circumstances);
+    if (lead.status === 'unknown' || lead.value.max === 0) return lead;
+    const { min, typ, max } = lead.value;
+    return { ...lead, value: { min: min + CLEARANCE, typ: typ + CLEARANCE, max: max + CLEARANCE } };
   },
   working: (_part, circumstances, value) => {
-    const room = formatValue(conditionOf(circumstances, 'room').typ, 'm');
-    return value.typ === 0
-      ? `leads to be bent, or a chip; room for ${room}`
-      : `${formatValue(value.typ, 'm')} at the shortest, room for ${room}`;
+    const hole = formatValue(conditionOf(circumstances, 'hole').typ, 'm');
+    return value.max === 0
+      ? `no leads; hole of ${hole}`
+      : `leads of ${formatValue(value.typ - CLEARANCE, 'm')} and ` +
+          `${formatValue(CLEARANCE, 'm')} to spare, hole of ${hole}`;
   },
 };

@@ -2,7 +2,7 @@ import type { FindingId } from '../catalogue.ts';
 import { acVoltage } from './alternating.ts';
 import { corner, distortion, phase } from './coupling.ts';
 import { ageing, drift, pitchDrift } from './drift.ts';
-import { body, leadPitch } from './fit.ts';
+import { body, height, leadPitch, leadWire, side } from './fit.ts';
 import { absorption, droop } from './hold.ts';
 import { inrush } from './inrush.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
@@ -49,6 +49,9 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   pulse,
   'lead-pitch': leadPitch,
   body,
+  height,
+  side,
+  'lead-wire': leadWire,
   inrush,
   'ripple-voltage': rippleVoltage,
   'ripple-heating': rippleHeating,

@@ -1,24 +1,29 @@
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapFalling } from '../quantities/range.ts';
-import { conditionOf, rangeOf, type FindingModel } from './model.ts';
+import { EDGE, pulseRatingOf } from '../sizes/pulse-of.ts';
+import { conditionOf, type FindingModel } from './model.ts';
 
 /** Steepest edge as a share of what the part withstands. */
 export const pulse: FindingModel = {
   measure: (part, circumstances) => {
-    const withstood = rangeOf(circumstances, part, 'dvdt');
-    if (withstood === undefined) return { status: 'unknown', missing: ['dvdt'] };
+    const withstood = pulseRatingOf(circumstances.catalogue, part);
+    if (withstood === undefined) return { status: 'unknown', missing: [EDGE] };
     const edge = conditionOf(circumstances, 'edge').max;
     return {
       status: 'known',
-      value: mapFalling(withstood, (slope) => edge / slope),
-      properties: ['dvdt'],
+      value: mapFalling(withstood.range, (slope) => edge / slope),
+      properties: withstood.by === 'type' ? [EDGE] : [],
+      sources: [...withstood.sources],
+      bases: [...withstood.bases],
     };
   },
   working: (part, circumstances, value) => {
-    const withstood = rangeOf(circumstances, part, 'dvdt');
+    const withstood = pulseRatingOf(circumstances.catalogue, part);
+    const rated = withstood === undefined ? 'unknown' : formatQuantity(withstood.range, 'V/s');
+    const of = withstood?.by === 'value' ? ' (by its value and voltage)' : ' (of its type)';
     return (
-      `${formatValue(conditionOf(circumstances, 'edge').max, 'V/s')} / ` +
-      `${withstood ? formatQuantity(withstood, 'V/s') : 'unknown'} = ${formatQuantity(value, 'fraction')}`
+      `${formatValue(conditionOf(circumstances, 'edge').max, 'V/s')} / ${rated}${of} = ` +
+      formatQuantity(value, 'fraction')
     );
   },
 };

@@ -1,23 +1,38 @@
 import { impedanceSpan } from '../equations/impedance.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly } from '../quantities/range.ts';
+import { esrOf, RESISTANCE, type SeriesResistance } from '../sizes/esr-of.ts';
 import { conditionOf, rangeOf, type FindingModel } from './model.ts';
 
-const RESISTANCE = 'esr-100khz';
 const INDUCTANCE = 'inductance';
+
+/** Where a series resistance is from, for a working. */
+const origin = ({ by }: SeriesResistance): string =>
+  by === 'value' ? 'for its value and voltage' : 'as of its type, whatever the value';
+
+/** What a finding that uses a series resistance rests on. */
+const restingOn = ({ by, sources, bases }: SeriesResistance) => ({
+  properties: by === 'type' ? [RESISTANCE] : [],
+  sources: [...sources],
+  bases: [...bases],
+});
 
 /** Series resistance against the window that keeps the circuit stable. */
 export const esrWindow: FindingModel = {
-  measure: (part, circumstances) => {
-    const range = rangeOf(circumstances, part, RESISTANCE);
-    return range === undefined
+  measure: (part, { catalogue }) => {
+    const resistance = esrOf(catalogue, part);
+    return resistance === undefined
       ? { status: 'unknown', missing: [RESISTANCE] }
-      : { status: 'known', value: range, properties: [RESISTANCE] };
+      : { status: 'known', value: resistance.range, ...restingOn(resistance) };
   },
-  working: (_part, circumstances, value) =>
-    `${formatQuantity(value, 'ohm')}, wanted ` +
-    `${formatValue(conditionOf(circumstances, 'esr-min').typ, 'ohm')} to ` +
-    formatValue(conditionOf(circumstances, 'esr-max').typ, 'ohm'),
+  working: (part, circumstances, value) => {
+    const resistance = esrOf(circumstances.catalogue, part);
+    return (
+      `${formatQuantity(value, 'ohm')}${resistance ? ` ${origin(resistance)}` : ''}, wanted ` +
+      `${formatValue(conditionOf(circumstances, 'esr-min').typ, 'ohm')} to ` +
+      formatValue(conditionOf(circumstances, 'esr-max').typ, 'ohm')
+    );
+  },
   limit: (circumstances) => ({
     low: conditionOf(circumstances, 'esr-min').typ,
     high: conditionOf(circumstances, 'esr-max').typ,
@@ -29,24 +44,28 @@ export const impedance: FindingModel = {
   measure: (part, circumstances) => {
     const inductance = rangeOf(circumstances, part, INDUCTANCE);
     if (inductance === undefined) return { status: 'unknown', missing: [INDUCTANCE] };
-    const resistance = rangeOf(circumstances, part, RESISTANCE);
+    const resistance = esrOf(circumstances.catalogue, part);
+    const rests = resistance === undefined ? { properties: [] } : restingOn(resistance);
     return {
       status: 'known',
+      ...rests,
       value: impedanceSpan(
         conditionOf(circumstances, 'f-work').typ,
-        resistance ?? exactly(0),
+        resistance?.range ?? exactly(0),
         inductance,
         part.capacitance,
       ),
-      properties: resistance === undefined ? [INDUCTANCE] : [INDUCTANCE, RESISTANCE],
+      properties: [INDUCTANCE, ...rests.properties],
     };
   },
   working: (part, circumstances, value) => {
     const inductance = rangeOf(circumstances, part, INDUCTANCE) ?? exactly(NaN);
-    const resistance = rangeOf(circumstances, part, RESISTANCE);
+    const resistance = esrOf(circumstances.catalogue, part);
+    const ohms = resistance
+      ? `${formatQuantity(resistance.range, 'ohm')} ${origin(resistance)}`
+      : 'series resistance not known';
     return (
-      `${formatQuantity(inductance, 'H')}, ` +
-      `${resistance ? formatQuantity(resistance, 'ohm') : 'series resistance not known'} and ` +
+      `${formatQuantity(inductance, 'H')}, ${ohms} and ` +
       `${formatValue(part.capacitance, 'F')} at ` +
       `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}: ${formatQuantity(value, 'ohm')}`
     );
