@@ -1,4 +1,4 @@
-import { mapFalling, scale, type Range } from '../quantities/range.ts';
+import { mapFalling, mapRising, scale, type Range } from '../quantities/range.ts';
 
 /**
  * Kelvin per halving of insulation where no figure of the type is known: the trade's "half every
@@ -25,22 +25,49 @@ export const insulationAt = (timeConstant: Range, halving: Range, temperature: n
 };
 
 /**
- * Leakage current (A) of a part: V*C/tau, but no less than the maker's floor.
+ * Insulation resistance (ohm) of a part: tau/C or a fixed resistance, whichever is less. Makers
+ * promise both, because below some value leakage over the body and along the leads decides.
+ * @param timeConstant of the dielectric, s
+ * @param capacitance marked, F
+ * @param cap resistance that no part exceeds however small, ohm
+ */
+export const insulationResistance = (
+  timeConstant: Range,
+  capacitance: number,
+  cap?: Range,
+): Range => {
+  const byDielectric = mapRising(timeConstant, (tau) => tau / capacitance);
+  if (cap === undefined) return byDielectric;
+  return {
+    min: Math.min(byDielectric.min, cap.min),
+    typ: Math.min(byDielectric.typ, cap.typ),
+    max: Math.min(byDielectric.max, cap.max),
+  };
+};
+
+/**
+ * Leakage current (A) of a part: V/R_ins, but no less than the maker's floor.
  * @param voltage across the part, V, zero or above
+ * @param insulation resistance at the working temperature, ohm
+ * @param floor leakage that no part is promised to stay below, A
+ */
+export const leakageThrough = (voltage: number, insulation: Range, floor = 0): Range => {
+  const current = mapFalling(insulation, (ohm) => voltage / ohm);
+  // A floor is a limit of what is promised, so it moves only the unfavourable end.
+  return voltage === 0 ? current : { ...current, max: Math.max(current.max, floor) };
+};
+
+/**
+ * Leakage current (A) of a part by its dielectric alone: V*C/tau, but no less than the floor.
  * @param capacitance marked, F
  * @param timeConstant insulation time constant at the working temperature, s
- * @param floor leakage that no part is promised to stay below, A
  */
 export const leakageCurrent = (
   voltage: number,
   capacitance: number,
   timeConstant: Range,
   floor = 0,
-): Range => {
-  const current = mapFalling(timeConstant, (tau) => (voltage * capacitance) / tau);
-  // A floor is a limit of what is promised, so it moves only the unfavourable end.
-  return voltage === 0 ? current : { ...current, max: Math.max(current.max, floor) };
-};
+): Range => leakageThrough(voltage, insulationResistance(timeConstant, capacitance), floor);
 
 /**
  * Voltage (V) that leaks through a part into the resistance behind it: V*R/(R_ins + R).

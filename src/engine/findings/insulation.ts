@@ -1,5 +1,10 @@
 import type { Part } from '../assessment/parts.ts';
-import { insulationAt, leakageCurrent, usualHalving } from '../equations/leakage.ts';
+import {
+  insulationAt,
+  insulationResistance,
+  leakageThrough,
+  usualHalving,
+} from '../equations/leakage.ts';
 import type { PropertyId } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
 import { conditionOr, rangeOf, type Circumstances } from './model.ts';
@@ -8,8 +13,8 @@ import { conditionOr, rangeOf, type Circumstances } from './model.ts';
 export interface Leak {
   /** A */
   current: Range;
-  /** Insulation time constant at the highest temperature, s. */
-  timeConstant: Range;
+  /** Insulation resistance at the highest temperature, ohm. */
+  insulation: Range;
   properties: PropertyId[];
 }
 
@@ -26,16 +31,19 @@ export const leakOf = (
   if (cold === undefined) return undefined;
   const halving = rangeOf(circumstances, part, 'insulation-halving');
   const floor = rangeOf(circumstances, part, 'leakage-floor');
-  const timeConstant = insulationAt(
-    cold,
+  const cap = rangeOf(circumstances, part, 'insulation-cap');
+  // What limits small parts, dirt and damp on their bodies, suffers from heat as the dielectric does.
+  const insulation = insulationAt(
+    insulationResistance(cold, part.capacitance, cap),
     halving ?? usualHalving,
     conditionOr(circumstances, 't-max', ROOM_C).max,
   );
   return {
-    current: leakageCurrent(voltage, part.capacitance, timeConstant, floor?.max),
-    timeConstant,
+    current: leakageThrough(voltage, insulation, floor?.max),
+    insulation,
     properties: [
       'insulation-rc',
+      ...(cap === undefined ? [] : ['insulation-cap']),
       ...(halving === undefined ? [] : ['insulation-halving']),
       ...(floor === undefined ? [] : ['leakage-floor']),
     ],

@@ -81,8 +81,8 @@ export const leakageCurrent: FindingModel = {
     const leak = leakOf(part, circumstances, voltage);
     if (leak === undefined) return '';
     return (
-      `${formatValue(voltage, 'V')} × ${formatValue(part.capacitance, 'F')} / ` +
-      `${formatQuantity(leak.timeConstant, 's')} = ${formatQuantity(value, 'A')}`
+      `${formatValue(voltage, 'V')} / ${formatQuantity(leak.insulation, 'ohm')} = ` +
+      formatQuantity(value, 'A')
     );
   },
 };

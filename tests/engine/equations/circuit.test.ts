@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { phaseLead } from '../../../src/engine/equations/coupling.ts';
 import { driftBySlope, driftWithResistor } from '../../../src/engine/equations/drift.ts';
+import { insulationResistance, leakageThrough } from '../../../src/engine/equations/leakage.ts';
 import { reactiveCurrent, timeToFall, voltageLeft } from '../../../src/engine/equations/mains.ts';
 import { selfResonance } from '../../../src/engine/equations/resonance.ts';
 import {
@@ -80,6 +81,30 @@ describe('phase lead', () => {
       fc.property(positive, positive, up, (hertz, corner, more) => {
         const lead = phaseLead(hertz, corner);
         return lead > 0 && lead < 90.000001 && phaseLead(hertz * more, corner) <= lead;
+      }),
+    );
+  });
+});
+
+describe('insulation', () => {
+  it('is never more than either promise, and in order', () => {
+    fc.assert(
+      fc.property(range, range, positive, (tau, cap, farad) => {
+        const both = insulationResistance(tau, farad, cap);
+        const dielectric = insulationResistance(tau, farad);
+        return (
+          inOrder(both) && both.min <= cap.min && both.max <= cap.max && both.typ <= dielectric.typ
+        );
+      }),
+    );
+  });
+
+  it('lets a smaller part leak no more than a larger one', () => {
+    fc.assert(
+      fc.property(range, range, positive, up, (tau, cap, farad, more) => {
+        const small = leakageThrough(10, insulationResistance(tau, farad, cap));
+        const large = leakageThrough(10, insulationResistance(tau, farad * more, cap));
+        return small.max <= large.max * (1 + 1e-9) && small.typ <= large.typ * (1 + 1e-9);
       }),
     );
   });

@@ -203,3 +203,27 @@ describe('self-resonance', () => {
     expect(findingOf(same, 'self-resonance').verdict).toBe('fits');
   });
 });
+
+describe('insulation of small parts', () => {
+  const leaking = (type: string, capacitance: number): Finding =>
+    findingOf(
+      judged(
+        'input-coupling-high-impedance',
+        { type, capacitance, ratedVoltage: 500 },
+        { type, ratedVoltage: 500 },
+        { vdc: 100, load: 1e6, 't-max': 25 },
+      ),
+      'leakage-offset',
+    );
+
+  test.each(['silvered-mica', 'ceramic-c0g'])(
+    '%s: below ten nanofarads the offset no longer falls with the value',
+    (type) => {
+      const [one, ten, hundred] = [1e-9, 1e-8, 1e-7].map((farad) => leaking(type, farad).standIn);
+      // 100 V over 100 gigohm into a megohm.
+      expect(one?.max).toBeCloseTo(1e-3, 6);
+      expect(ten?.max).toBeCloseTo(1e-3, 6);
+      expect(hundred?.max).toBeCloseTo(1e-2, 4);
+    },
+  );
+});
