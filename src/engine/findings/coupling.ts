@@ -75,7 +75,11 @@ const lowestShare = (part: Part, circumstances: Circumstances): number => {
   return shareAcross(conditionOf(circumstances, 'frequency').typ, hertz);
 };
 
-/** Third harmonic by the voltage coefficient; an estimate of the order of magnitude. */
+/**
+ * Third harmonic at the load by the voltage coefficient; an estimate of the order of magnitude. The
+ * share counts twice: it sets the swing across the part, and how much of what the part makes of it
+ * reaches the load beside the signal.
+ */
 export const distortion: FindingModel = {
   measure: (part, circumstances) => {
     const change = rangeOf(circumstances, part, CHANGE);
@@ -83,7 +87,7 @@ export const distortion: FindingModel = {
     const signal = conditionOf(circumstances, 'signal').max;
     const share = lowestShare(part, circumstances);
     const harmonic = (coefficient: number): number =>
-      thirdHarmonic(coefficient, part.ratedVoltage, signal, share);
+      share * thirdHarmonic(coefficient, part.ratedVoltage, signal, share);
     const ends = [harmonic(change.min), harmonic(change.max)];
     const straddles = change.min < 0 && change.max > 0;
     return {
@@ -101,7 +105,7 @@ export const distortion: FindingModel = {
     return (
       `0.085 × ${change ? formatQuantity(change, 'fraction') : 'unknown'} × √2 × ` +
       `${formatValue(conditionOf(circumstances, 'signal').max, 'V')} × ` +
-      `${formatValue(lowestShare(part, circumstances), 'grade')} across it / ` +
+      `(${formatValue(lowestShare(part, circumstances), 'grade')} across it)² / ` +
       `${formatValue(part.ratedVoltage, 'V')} = ${formatQuantity(value, 'fraction')}; an estimate`
     );
   },

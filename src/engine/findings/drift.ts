@@ -1,7 +1,7 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { ageingLoss, driftByLimits, driftBySlope, driftWithResistor } from '../equations/drift.ts';
-import { cents } from '../equations/pitch.ts';
+import { centsOfDrift } from '../equations/pitch.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, type Range } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
@@ -73,13 +73,13 @@ const netDrift = (part: Part, circumstances: Circumstances): Drift | undefined =
     ...own,
     change: net,
     words: () =>
-      `${own.words()}, alone ${formatQuantity(cents(own.change), 'cents')}; with a resistor of ` +
+      `${own.words()}, alone ${formatQuantity(centsOfDrift(own.change), 'cents')}; with a resistor of ` +
       formatQuantity(resistor, '1/K'),
   };
 };
 
 /** The same as a change of pitch where frequency goes with 1/(R*C). */
-export const pitchDrift = driftModel(cents, 'cents', netDrift);
+export const pitchDrift = driftModel(centsOfDrift, 'cents', netDrift);
 
 const SECONDS_PER_HOUR = 3600;
 

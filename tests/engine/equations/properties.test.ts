@@ -6,6 +6,7 @@ import { allowedShare } from '../../../src/engine/equations/derating.ts';
 import { thirdHarmonic } from '../../../src/engine/equations/distortion.ts';
 import { ageingLoss, driftByLimits, driftBySlope } from '../../../src/engine/equations/drift.ts';
 import { impedanceSpan } from '../../../src/engine/equations/impedance.ts';
+import { centsOfDrift } from '../../../src/engine/equations/pitch.ts';
 import { droop, insulationAt, leakageCurrent } from '../../../src/engine/equations/leakage.ts';
 import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { DeratingRow } from '../../../src/schemas/derating.ts';
@@ -105,6 +106,17 @@ const row = (from: number, to: number, share: number, end: number): DeratingRow 
   locator: '',
   basis: 'common-practice',
   note: '',
+});
+
+describe('cents between the ends of a drift', () => {
+  it.each([
+    ['a thousandth', 0.001, 1.731],
+    ['a tenth, 5 % to each side', 0.1, 173.3],
+    ['two thirds, from 4/3 to 2/3: an octave', 2 / 3, 1200],
+    ['none', 0, 0],
+  ])('%s', (_name, drift, expected) => {
+    expect(centsOfDrift(exactly(drift)).typ).toBeCloseTo(expected, 1);
+  });
 });
 
 describe('allowedShare', () => {
