@@ -13,6 +13,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
+import { typeset } from '../text/words.ts';
 import { partKeys, writeTolerance } from '../substitution/address.ts';
 
 /** Words for how far a reading may be trusted. */
@@ -172,7 +173,7 @@ const evidenceTable = (reading: Reading): Markup =>
           'tr',
           {},
           h('th', { scope: 'row' }, h('code', {}, text.trim())),
-          h('td', {}, means),
+          h('td', {}, typeset(means)),
           h('td', {}, h('a', { class: 'basis', href: href(`/sources/${source}/`) }, 'source')),
         ),
       ),
