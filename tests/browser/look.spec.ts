@@ -19,6 +19,9 @@ for (const path of onePageOfEachKind) {
     await page.goto(path);
     const working = page.locator('#results summary').first();
     if ((await working.count()) > 0) await working.click();
+    await page.evaluate(() => {
+      scrollTo(0, 0);
+    });
     for (const { name, width, colorScheme, media } of VIEWS) {
       await page.setViewportSize({ width, height: 900 });
       await page.emulateMedia({ colorScheme, media });
