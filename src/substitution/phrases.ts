@@ -108,8 +108,8 @@ const temptation = (
 };
 
 /**
- * How far a stand-in is from what one has in the drawer: a sentence names stocked types of the old
- * part's family before others of the same verdict. The list below it keeps the ranking.
+ * How far a stand-in is from what one has in the drawer: a sentence names stocked types with leads
+ * of the old part's family before others of the same verdict. The list below it keeps the ranking.
  */
 const strangeness = (catalogue: Catalogue, original: TypeId, { candidate }: Assessment): number => {
   const type = catalogue.types[candidate.type];

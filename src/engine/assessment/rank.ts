@@ -1,5 +1,5 @@
 import type { Circumstances } from '../findings/model.ts';
-import type { Part } from './parts.ts';
+import type { OfferedPart, Part } from './parts.ts';
 import type { Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';
 
@@ -56,11 +56,15 @@ const meanMargin = (judged: readonly Judged[], weight: string): number => {
 const valueDistance = (part: Part, old: number): number =>
   Math.round(Math.abs(Math.log10(part.capacitance / old)) * 10);
 
+/** A part without leads, which a board made for leads has no place for. */
+const isChip = (part: Part | OfferedPart): boolean =>
+  'style' in part && part.style.startsWith('chip');
+
 /**
  * What a part is ordered by: verdict, the worst hard margin, closeness to the old value (so that no
- * type gains by a value that others would gain by as well), the worst strong margin, whether it is
- * stocked, the mean of the strong and of the mild margins, then the looser tolerance and the lower
- * rating, which are easier to buy and smaller.
+ * type gains by a value that others would gain by as well), whether it has leads, the worst strong
+ * margin, whether it is stocked, the mean of the strong and of the mild margins, then the looser
+ * tolerance and the lower rating, which are easier to buy and smaller.
  */
 const orderOf = (
   part: Part,
@@ -71,6 +75,7 @@ const orderOf = (
   verdictOrder.indexOf(verdict),
   -worstMargin(judged, 'hard'),
   valueDistance(part, original.capacitance),
+  Number(isChip(part)),
   -worstMargin(judged, 'strong'),
   Number(catalogue.types[part.type]?.market !== 'current'),
   -meanMargin(judged, 'strong'),
