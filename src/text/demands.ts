@@ -55,6 +55,10 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
       return `${printNumber(typ)} × the old part's rated voltage`;
     case 'corner':
       return `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value`;
+    case 'body-height':
+      return `${printNumber(typ)} × the usual height of the old part, at least ${printNumber(min)} × the room between the leads`;
+    case 'body-side':
+      return `${printNumber(typ)} × the usual length of the old part, at least ${printNumber(min)} × the room between the leads`;
     case 'value':
       return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
     default:

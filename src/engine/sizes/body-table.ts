@@ -30,6 +30,9 @@ interface Shelf {
  */
 const HIGHEST_STEP = 2.6;
 
+/** Nor does a body that is listed only for values this many times larger. */
+const HIGHEST_VALUE = 10;
+
 const shelvesOf = (rows: readonly BodyRow[]): Map<TypeId, Shelf[]> => {
   const byType = new Map<TypeId, Shelf[]>();
   const byKey = new Map<string, Shelf>();
@@ -80,7 +83,7 @@ const nextBelow = (entries: readonly Entry[], farads: number): Entry | undefined
 const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined => {
   const farads = wanted.capacitance;
   const cover = entries.find(({ row }) => row.c_max >= farads * (1 - ROUNDING));
-  if (cover === undefined) return undefined;
+  if (cover === undefined || cover.row.c_min > farads * HIGHEST_VALUE) return undefined;
   const { row, volume } = cover;
   const whole = (from: 'listed' | 'covering'): Found => ({
     volume,

@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { esrOf } from '../../../src/engine/sizes/esr-of.ts';
+import { catalogue, knowing, known, notKnown } from '../assessment/setting.ts';
+import { madeResistance, sized } from './setting.ts';
+
+const table = knowing(
+  sized({
+    seriesResistance: [
+      madeResistance({ capacitance: 1e-5, esr_min: 0.05, esr_typ: 0.1, esr_max: 0.4 }),
+      madeResistance({ capacitance: 1e-6, esr_min: 0.5, esr_typ: 1, esr_max: 4 }),
+      madeResistance({ frequency_hz: 120, esr_min: undefined, esr_typ: 30, esr_max: 60 }),
+    ],
+  }),
+  'glass',
+  { 'esr-100khz': known({ min: 7, typ: 8, max: 9 }) },
+);
+
+const at = (capacitance: number, ratedVoltage = 63, frequency?: number) =>
+  esrOf(table, { type: 'glass', capacitance, ratedVoltage }, frequency);
+
+describe('series resistance', () => {
+  test('is what a row says at its own value', () => {
+    expect(at(1e-5)?.range).toEqual({ min: 0.05, typ: 0.1, max: 0.4 });
+    expect(at(1e-5)?.by).toBe('value');
+  });
+
+  test('lies between two rows on logarithmic scales', () => {
+    const range = at(Math.sqrt(10) * 1e-6)?.range;
+    expect(range?.typ).toBeCloseTo(1 / Math.sqrt(10), 9);
+    expect(range?.max).toBeCloseTo(4 / Math.sqrt(10), 9);
+  });
+
+  test.each([
+    ['a value below the rows', 4.7e-7, 63],
+    ['a value above the rows', 2.2e-5, 63],
+    ['a voltage outside the band', 1e-6, 160],
+  ])('is that of the whole type for %s', (_what, farads, volts) => {
+    expect(at(farads, volts)).toMatchObject({ by: 'type', range: { min: 7, typ: 8, max: 9 } });
+  });
+
+  test('at another frequency is taken from rows for it alone', () => {
+    expect(at(1e-6, 63, 120)?.range).toEqual({ min: 30, typ: 30, max: 60 });
+    expect(at(1e-5, 63, 120)).toBeUndefined();
+    expect(at(1e-6, 63, 1000)).toBeUndefined();
+  });
+});
+
+describe('series resistance of a part of unknown class', () => {
+  const union = 'film-unknown';
+  const members = catalogue.types[union]?.union_of ?? [];
+  const one = { type: union, capacitance: 1e-6, ratedVoltage: 63 };
+  const rows = members.map((type, index) =>
+    madeResistance({ type, esr_min: index + 1, esr_typ: index + 2, esr_max: index + 3 }),
+  );
+
+  test('spans what it can be', () => {
+    const found = esrOf(sized({ seriesResistance: rows }), one);
+    expect(found?.by).toBe('value');
+    expect(found?.range).toMatchObject({ min: 1, max: members.length + 2 });
+  });
+
+  test('rests on the type where one of them is not tabulated', () => {
+    expect(esrOf(sized({ seriesResistance: rows.slice(1) }), one)?.by).toBe('type');
+  });
+
+  test('is not known where one of them is not', () => {
+    const [first = ''] = members;
+    const bare = knowing(sized({ seriesResistance: rows.slice(1) }), first, {
+      'esr-100khz': notKnown,
+    });
+    expect(esrOf(bare, one)).toBeUndefined();
+  });
+});
+
+test('tabulated resistance never leaves the two rows beside the value', () => {
+  const rows = catalogue.seriesResistance;
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...rows),
+      fc.double({ min: 0.2, max: 5, noNaN: true }),
+      ({ type, v_min: ratedVoltage, frequency_hz: frequency, capacitance: near }, times) => {
+        const capacitance = near * times;
+        const found = esrOf(catalogue, { type, capacitance, ratedVoltage }, frequency);
+        if (found?.by !== 'value') return;
+        const own = rows
+          .filter(
+            (row) =>
+              row.type === type && row.v_min === ratedVoltage && row.frequency_hz === frequency,
+          )
+          .toSorted((a, b) => a.capacitance - b.capacitance);
+        const upper = own.find((row) => row.capacitance >= capacitance * 0.9999);
+        const lower = own.findLast((row) => row.capacitance <= capacitance * 1.0001);
+        if (upper === undefined || lower === undefined) throw new Error('read beyond the rows');
+        const typical = [upper.esr_typ, lower.esr_typ];
+        const most = [upper.esr_max, lower.esr_max];
+        expect(found.range.typ).toBeGreaterThanOrEqual(Math.min(...typical) * (1 - 1e-9));
+        expect(found.range.typ).toBeLessThanOrEqual(Math.max(...typical) * (1 + 1e-9));
+        expect(found.range.max).toBeGreaterThanOrEqual(Math.min(...most) * (1 - 1e-9));
+        expect(found.range.max).toBeLessThanOrEqual(Math.max(...most) * (1 + 1e-9));
+        expect(found.range.min).toBeLessThanOrEqual(found.range.typ);
+        expect(found.range.typ).toBeLessThanOrEqual(found.range.max);
+      },
+    ),
+    { numRuns: 500 },
+  );
+});
