@@ -42,6 +42,11 @@ export const typeRow = z.strictObject({
   old_c_min: positive.describe('smallest value found in old equipment, F'),
   old_c_max: positive.describe('largest value found in old equipment, F'),
   old_v_typical: positive.describe('rated voltage commonly found in old equipment, V'),
+  old_rating: z
+    .enum(['tight', 'ample'])
+    .describe(
+      'tight: chosen near the working voltage; ample: often rated far above it, so that the mark says little about the circuit',
+    ),
   old_tolerance: positive.describe('tolerance commonly found on the old part, percent each way'),
   ...provenance,
 });

@@ -102,18 +102,25 @@ const temptation = (
   const kept = assessments.filter(
     (assessment) => assessment.verdict === 'keep-out' && !isNotMade(assessment),
   );
-  return (
-    kept.find(({ candidate }) => catalogue.types[candidate.type]?.family === family) ?? kept[0]
-  );
+  // That a type is not made for the voltage teaches less than what it does wrong.
+  const dullness = (assessment: Assessment): number =>
+    (catalogue.types[assessment.candidate.type]?.family === family ? 0 : 1) +
+    (decidingFinding(assessment)?.finding === 'rated-voltage' ? 2 : 0);
+  return kept.toSorted((a, b) => dullness(a) - dullness(b))[0];
 };
 
 /**
  * How far a stand-in is from what one has in the drawer: a sentence names stocked types with leads
  * of the old part's family before others of the same verdict. The list below it keeps the ranking.
  */
-const strangeness = (catalogue: Catalogue, original: TypeId, { candidate }: Assessment): number => {
+const strangeness = (
+  catalogue: Catalogue,
+  original: TypeId,
+  { candidate, buy }: Assessment,
+): number => {
   const type = catalogue.types[candidate.type];
-  const rare = type?.market === 'current' ? 0 : 2;
+  const chip = buy?.style.startsWith('chip') ?? false;
+  const rare = type?.market === 'current' && !chip ? 0 : 2;
   return rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
 };
 

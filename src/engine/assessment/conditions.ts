@@ -45,6 +45,15 @@ const asPreferred = (ohm: number): number => nearestPreferred(ohm, 'E12')[0]?.va
 const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Range =>
   exactly(Math.max((row.min ?? 0) * pitch, (row.typ ?? 0) * (side?.typ ?? 0)));
 
+/**
+ * Rating (V) to infer the circuit's voltage from. Types that are often rated far above their circuit
+ * say little by a high mark, so what is usual for the type counts then.
+ */
+const tellingRating = (catalogue: Catalogue, { type, ratedVoltage }: Part): number => {
+  const row = catalogue.types[type];
+  return row?.old_rating === 'ample' ? Math.min(ratedVoltage, row.old_v_typical) : ratedVoltage;
+};
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
@@ -55,7 +64,7 @@ const derivedDefault = (
   const rule = row.typ ?? 0;
   switch (row.follows) {
     case 'rated-voltage':
-      return exactly(rule * original.ratedVoltage);
+      return exactly(rule * tellingRating(catalogue, original));
     case 'corner':
       return exactly(asPreferred(resistanceForCorner(original.capacitance, rule)));
     case 'value':

@@ -73,10 +73,16 @@ describe('what follows from the old part', () => {
     expect(resolved({ ...coupling, original }, 'load').range.typ).toBeCloseTo(ohm, 0);
   });
 
-  test('a voltage goes with the rating', () => {
-    const original = { ...coupling.original, ratedVoltage: exactly(400) };
-    expect(resolved({ ...coupling, original }, 'vdc').range.typ).toBe(200);
-    expect(resolved({ ...coupling, original }, 'v-surge').range.typ).toBe(360);
+  test.each([
+    // Paper is rated near its circuit; a disc of 1 kV sits as often in one of 25 V.
+    ['paper-wax', 400, 200, 360],
+    ['paper-wax', 600, 300, 540],
+    ['ceramic-z5u', 1000, 25, 45],
+    ['ceramic-z5u', 25, 12.5, 22.5],
+  ])('for %s of %d V, %d V across it and %d V at switch-on', (type, rated, direct, surge) => {
+    const original = { ...coupling.original, type, ratedVoltage: exactly(rated) };
+    expect(resolved({ ...coupling, original }, 'vdc').range.typ).toBe(direct);
+    expect(resolved({ ...coupling, original }, 'v-surge').range.typ).toBe(surge);
   });
 
   test('a current goes with the value', () => {
