@@ -43,9 +43,9 @@ export const bodyWords = (body: Body): string => {
   const [first, second] = body.rows;
   switch (body.from) {
     case 'listed':
-      return first === undefined ? '' : `listed ${rowInWords(first)}`;
+      return first === undefined ? '' : `a listed ${rowInWords(first)}`;
     case 'covering':
-      return first === undefined ? '' : `${rowInWords(first)} that takes ${holding(first)}`;
+      return first === undefined ? '' : `a ${rowInWords(first)} that takes ${holding(first)}`;
     case 'between':
       return first === undefined || second === undefined
         ? ''
@@ -54,6 +54,6 @@ export const bodyWords = (body: Body): string => {
     case 'members':
       return 'what such a part may be';
     case 'estimate':
-      return 'not listed, estimated from the charge that the type packs into a given size';
+      return 'not listed, so estimated from the charge that the type packs in';
   }
 };
