@@ -1,3 +1,4 @@
+import { PROPERTIES_FOR_COMBINING } from '../engine/candidates/combinations.ts';
 import type { Catalogue, PositionId } from '../engine/catalogue.ts';
 import { sliceSizes } from './slice-sizes.ts';
 
@@ -32,6 +33,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   seriesResistance: [],
   pulseRatings: [],
   series: [],
+  valueLists: [],
   voltages: [],
   positions: {},
   positionNotes: [],
@@ -43,6 +45,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   unlikelyPairs: [],
   guidelines: {},
   derating: [],
+  combinations: {},
   triage: [],
   cautions: [],
   markings: Object.fromEntries(
@@ -50,13 +53,14 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   ) as unknown as Catalogue['markings'],
 });
 
-/** Properties that some finding needs besides those that findings.csv lists for it. */
+/** Properties that the findings of a position need, or a stand-in made of two parts. */
 const neededProperties = (catalogue: Catalogue, findings: ReadonlySet<string>): Set<string> =>
-  new Set(
-    Object.values(catalogue.findings)
+  new Set([
+    ...PROPERTIES_FOR_COMBINING,
+    ...Object.values(catalogue.findings)
       .filter((finding) => findings.has(finding.id))
       .flatMap((finding) => finding.properties),
-  );
+  ]);
 
 /**
  * The part of the catalogue that assessments in one position need: every type, but only the
@@ -78,6 +82,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     ...catalogue.triage.map((row) => row.source),
     ...derating.map((row) => row.source),
     ...Object.values(sizes).flatMap((rows) => rows.map((row) => row.source)),
+    ...Object.values(catalogue.combinations).map((row) => row.source),
     ...[...findings].map((finding) => catalogue.findings[finding]?.source ?? ''),
   ]);
   const sources = Object.fromEntries(
@@ -101,6 +106,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     absorptionTests: findings.has('absorption') ? catalogue.absorptionTests : {},
     offers: catalogue.offers.map((row) => without(row, ['locator', 'note', 'source'])),
     ...sizes,
+    valueLists: catalogue.valueLists.map((row) => without(row, ['locator', 'note', 'source'])),
     voltages: catalogue.voltages.map((row) => without(row, ['locator', 'note', 'source'])),
     positions: pick(catalogue.positions, [position]),
     conditionDefinitions: pick(
@@ -116,6 +122,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
       (row) => row.positions.length === 0 || row.positions.includes(position),
     ),
     derating,
+    combinations: catalogue.combinations,
   };
 };
 

@@ -8,7 +8,7 @@ import type {
   TypeRow,
 } from '../schemas/types.ts';
 import type { BodyRow, PulseRatingRow, SeriesResistanceRow } from '../schemas/sizes.ts';
-import type { SeriesRow, UnitRow, VoltageRow } from '../schemas/values.ts';
+import type { SeriesRow, UnitRow, ValueListRow, VoltageRow } from '../schemas/values.ts';
 import type {
   ConditionDefinitionRow,
   ConditionRow,
@@ -20,6 +20,7 @@ import type {
   VerdictRuleRow,
 } from '../schemas/positions.ts';
 import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
+import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { TriageRow } from '../schemas/triage.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
@@ -56,6 +57,8 @@ export interface Catalogue {
   seriesResistance: SeriesResistanceRow[];
   pulseRatings: PulseRatingRow[];
   series: SeriesRow[];
+  /** Values of parts that are not made in a series of preferred numbers, rising. */
+  valueLists: ValueListRow[];
   voltages: VoltageRow[];
   positions: Record<PositionId, PositionRow>;
   /** What pages about positions tell besides; no assessment uses it. */
@@ -68,6 +71,8 @@ export interface Catalogue {
   unlikelyPairs: UnlikelyPairRow[];
   guidelines: Record<GuidelineId, GuidelineRow>;
   derating: DeratingRow[];
+  /** How a stand-in is made of two parts, by kind. */
+  combinations: Record<string, CombinationRow>;
   triage: TriageRow[];
   cautions: CautionRow[];
   markings: MarkingTables;

@@ -44,7 +44,7 @@ export {
   type Situation,
 } from './assessment/conditions.ts';
 export type { Finding } from './assessment/finding.ts';
-export type { Candidate, Original, Part, Request, Tolerance } from './assessment/parts.ts';
+export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
 export {

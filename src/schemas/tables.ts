@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { cautionRow } from './cautions.ts';
+import { combinationRow } from './combinations.ts';
 import { deratingRow, guidelineRow } from './derating.ts';
 import {
   conditionDefinitionRow,
@@ -16,7 +17,7 @@ import { bodyRow, pulseRatingRow, seriesResistanceRow } from './sizes.ts';
 import { sourceRow } from './sources.ts';
 import { triageRow } from './triage.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
-import { seriesRow, unitRow, voltageRow } from './values.ts';
+import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
 
 /** A cell that must name a row of another table. */
 export interface Reference {
@@ -106,6 +107,12 @@ export const tables = {
     key: ['series', 'position'],
     references: [source],
     about: 'Preferred values of IEC 60063.',
+  },
+  'value-lists.csv': {
+    row: valueListRow,
+    key: ['list', 'value'],
+    references: [source],
+    about: 'Values of parts that are not made in a series of preferred numbers.',
   },
   'voltages.csv': {
     row: voltageRow,
@@ -198,6 +205,12 @@ export const tables = {
       { column: 'types', table: 'types.csv', many: true },
     ],
     about: 'Share of the rated voltage to use, by guideline, type and temperature.',
+  },
+  'combinations.csv': {
+    row: combinationRow,
+    key: ['id'],
+    references: [source],
+    about: 'Stand-ins made of two parts where no single part serves.',
   },
   'triage.csv': {
     row: triageRow,

@@ -114,7 +114,9 @@ export const offerRow = z.strictObject({
   tolerances: list.describe(
     'percent each way (5) or minus/plus (20/80), joined by ;, the usual one first',
   ),
-  series: id.or(z.string().regex(/^E\d+$/)).describe('the preferred values that it is made in'),
+  series: id
+    .or(z.string().regex(/^E\d+$/))
+    .describe('the preferred values that it is made in: a series, or a list of value-lists.csv'),
   pitch_mm: numberList.describe('lead pitches; none for chips and axial parts'),
   ...provenance,
 });

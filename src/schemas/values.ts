@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, number, positive, provenance, text, optionalText } from './cells.ts';
+import { count, id, number, positive, provenance, text, optionalText } from './cells.ts';
 
 /** A unit that tables are written in, and what it is in SI. */
 export const unitRow = z.strictObject({
@@ -18,6 +18,14 @@ export const seriesRow = z.strictObject({
   ...provenance,
 });
 export type SeriesRow = z.output<typeof seriesRow>;
+
+/** One value of parts that are made in a list of values of their own. */
+export const valueListRow = z.strictObject({
+  list: id.describe('named as a series in market.csv'),
+  value: positive.describe('F'),
+  ...provenance,
+});
+export type ValueListRow = z.output<typeof valueListRow>;
 
 /** A rated voltage that capacitors are made for. */
 export const voltageRow = z.strictObject({

@@ -6,6 +6,7 @@ import {
   type Catalogue,
   type Finding,
   type Habit,
+  type Made,
   type Part,
   type Range,
   type TypeId,
@@ -55,14 +56,35 @@ export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
 export const decidingFinding = ({ findings, worst }: Assessment): Finding | undefined =>
   findings.find((finding) => finding.demand === worst) ?? findings[0];
 
-/** What to order, in the order in which one reads it out: `10 nF ±5 % 100 V`. */
-export const partPhrase = (part: Part, habit?: Habit): string => {
+/** A single part, in the order in which one reads it out: `10 nF ±5 % 100 V`. */
+const singlePhrase = (part: Part, habit?: Habit): string => {
   const { minus, plus } = part.tolerance;
   const percent = (fraction: number): string => formatValue(fraction, 'fraction', habit);
   const tolerance = minus === plus ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
   const alternating = part.voltageKind === 'ac' ? ' AC' : '';
   return `${formatValue(part.capacitance, 'F', habit)} ${tolerance} ${formatValue(part.ratedVoltage, 'V', habit)}${alternating}`;
 };
+
+/** How the parts of a stand-in are joined, after them. */
+const JOINED = {
+  parallel: 'in parallel',
+  series: 'in series',
+  'back-to-back': 'back to back',
+} as const;
+
+const madePhrase = ({ kind, parts, resistor, bleeder }: Made, habit?: Habit): string => {
+  const singles = parts.map((part) => singlePhrase(part, habit));
+  const [first = '', second] = singles;
+  const ohms = (ohm: number): string => formatValue(ohm, 'ohm', habit);
+  if (kind === 'with-resistor') return `${first} with ${ohms(resistor ?? 0)} in series`;
+  const together = first === second ? `2 × ${first}` : singles.join(' and ');
+  const across = bleeder === undefined ? '' : `, ${ohms(bleeder)} across each`;
+  return `${together} ${JOINED[kind]}${across}`;
+};
+
+/** What to order: `10 nF ±5 % 100 V`, or `2 × 22 nF ±1 % 63 V in parallel`. */
+export const partPhrase = (part: Part, habit?: Habit): string =>
+  part.made === undefined ? singlePhrase(part, habit) : madePhrase(part.made, habit);
 
 /** Body and pitch to order: `radial can, ⌀8 × 11.5 mm, pitch 3.5 mm`. */
 export const bodyPhrase = ({ buy }: Assessment): string => {
@@ -110,8 +132,9 @@ const temptation = (
 };
 
 /**
- * How far a stand-in is from what one has in the drawer: a sentence names stocked types with leads
- * of the old part's family before others of the same verdict. The list below it keeps the ranking.
+ * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
+ * and stocked types with leads of the old part's family before others of the same verdict. The list
+ * below it keeps the ranking.
  */
 const strangeness = (
   catalogue: Catalogue,
@@ -121,7 +144,8 @@ const strangeness = (
   const type = catalogue.types[candidate.type];
   const chip = buy?.style.startsWith('chip') ?? false;
   const rare = type?.market === 'current' && !chip ? 0 : 2;
-  return rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
+  const made = candidate.made === undefined ? 0 : 4;
+  return made + rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
 };
 
 /** Names that fit in one sentence. */

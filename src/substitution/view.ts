@@ -15,6 +15,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
+import { sentence } from '../text/words.ts';
 import {
   bodyPhrase,
   decidingFinding,
@@ -201,6 +202,21 @@ const alsoLine = (assessment: Assessment, habit?: Habit): Markup | undefined => 
       );
 };
 
+/** How to put together a stand-in that takes more than one part, and what to mind. */
+const madeNote = ({ candidate }: Assessment, { shown, cited }: TableParts): Markup | undefined => {
+  if (candidate.made === undefined) return undefined;
+  const { kind, why } = candidate.made;
+  const way = shown.catalogue.combinations[kind];
+  return h(
+    'p',
+    {},
+    sentence(why),
+    ...(way === undefined
+      ? []
+      : [` ${way.wiring} ${way.mind}`, ...sourceMarks([way.source], cited)]),
+  );
+};
+
 /** Whether a stand-in's table of findings stands open, and with drawings. */
 export interface Openness {
   open: boolean;
@@ -223,6 +239,7 @@ const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): 
       link(`/types/${type}/`, typeName(catalogue, assessment)),
     ),
     h('p', {}, h('strong', {}, partPhrase(assessment.candidate, habit)), body && `, ${body}`),
+    madeNote(assessment, parts),
     reasonLine(assessment, habit),
     alsoLine(assessment, habit),
     h(

@@ -189,9 +189,13 @@ describe('what the notes of the cases say', () => {
     expect([400, 630]).toContain(ratedVoltage);
   });
 
-  test('c12: a ceramic part is no more than a stopgap, by its series resistance', () => {
-    const { verdict, worst } = standing(caseOf('c12'), 'ceramic-x7r').assessment;
+  test('c12: a ceramic part alone is no more than a stopgap, by its series resistance', () => {
+    const { verdict, worst } = assess(catalogue, requestOf(caseOf('c12')), {
+      type: 'ceramic-x7r',
+      capacitance: 1e-5,
+    });
     expect([verdict, worst]).toEqual(['stopgap', 'regulator-output-esr-window']);
+    expect(offered('c12', 'ceramic-x7r').made?.kind).toBe('with-resistor');
   });
 
   test('c15: a rating of 25 or 35 V is offered, not 16 V again', () => {

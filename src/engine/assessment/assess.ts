@@ -1,4 +1,6 @@
+import { combinedParts, isBetter, isWorthwhile } from '../candidates/combinations.ts';
 import { offeredParts, unofferedPart } from '../candidates/generate.ts';
+import type { TypeRow } from '../../schemas/types.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { DEFAULT_GUIDELINE } from '../findings/voltage.ts';
@@ -49,6 +51,8 @@ export interface Assessment {
 interface Setting {
   circumstances: Circumstances;
   demands: PreparedDemand[];
+  /** The best single part of each type, as far as it has been asked for. */
+  singles: Map<TypeId, Tried>;
 }
 
 const settingFor = (catalogue: Catalogue, request: Request): Setting => {
@@ -60,7 +64,7 @@ const settingFor = (catalogue: Catalogue, request: Request): Setting => {
     guideline: request.guideline ?? DEFAULT_GUIDELINE,
     original,
   };
-  return { circumstances, demands: prepareDemands(circumstances) };
+  return { circumstances, demands: prepareDemands(circumstances), singles: new Map() };
 };
 
 const tryPart = <P extends Part>(part: P, { circumstances, demands }: Setting): Tried<P> =>
@@ -99,12 +103,20 @@ const toBuy = (part: OfferedPart, { catalogue }: Circumstances): NonNullable<Ass
   };
 };
 
-const plainPart = ({ type, capacitance, tolerance, ratedVoltage, voltageKind }: Part): Part => ({
+const plainPart = ({
   type,
   capacitance,
   tolerance,
   ratedVoltage,
   voltageKind,
+  made,
+}: Part): Part => ({
+  type,
+  capacitance,
+  tolerance,
+  ratedVoltage,
+  voltageKind,
+  ...(made === undefined ? {} : { made }),
 });
 
 const assessmentOf = (
@@ -132,12 +144,7 @@ const improves = (next: Tried, best: Tried): boolean => {
   return next.part.capacitance === best.part.capacitance && fallsLessShort(next, best);
 };
 
-/**
- * The part of a type with the best verdict; of several, the one that one would choose anyway. Being
- * far inside a limit is no reason to buy another value or a tighter tolerance than usual, but
- * falling less short of one is a reason for another rating or tolerance.
- */
-const bestOfType = (type: TypeId, setting: Setting): Tried => {
+const findBestSingle = (type: TypeId, setting: Setting): Tried => {
   const { circumstances } = setting;
   const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
   let best: Tried = tryPart(first ?? unofferedPart(type, circumstances), setting);
@@ -150,10 +157,21 @@ const bestOfType = (type: TypeId, setting: Setting): Tried => {
 };
 
 /**
+ * The part of a type with the best verdict; of several, the one that one would choose anyway. Being
+ * far inside a limit is no reason to buy another value or a tighter tolerance than usual, but
+ * falling less short of one is a reason for another rating or tolerance.
+ */
+const bestSingle = (type: TypeId, setting: Setting): Tried => {
+  const best = setting.singles.get(type) ?? findBestSingle(type, setting);
+  setting.singles.set(type, best);
+  return best;
+};
+
+/**
  * Types that may be offered in a position: those that one can buy, save parts made for the mains
  * where the position is not at the mains.
  */
-const offeredTypes = ({ catalogue, position }: Circumstances): TypeId[] =>
+const offeredTypes = ({ catalogue, position }: Circumstances): TypeRow[] =>
   Object.values(catalogue.types)
     .filter((type) => type.market === 'current' || type.market === 'niche')
     .filter(
@@ -161,8 +179,40 @@ const offeredTypes = ({ catalogue, position }: Circumstances): TypeId[] =>
         type.safety_classes.length === 0 ||
         position.safety.length > 0 ||
         position.voltage_sense === 'ac',
-    )
-    .map((type) => type.id);
+    );
+
+/**
+ * Whether some single part for both signs serves: one that fits, or, of the families that are mostly
+ * polar, one that fits on a condition, for two polar ones would meet the same condition.
+ */
+const nonPolarServes = (setting: Setting): boolean => {
+  const types = Object.values(setting.circumstances.catalogue.types);
+  const polar = new Set(
+    types.filter(({ polarity }) => polarity === 'polar').map(({ family }) => family),
+  );
+  return offeredTypes(setting.circumstances)
+    .filter(({ polarity }) => polarity === 'non-polar')
+    .some(({ id, family }) => {
+      const { verdict } = bestSingle(id, setting);
+      return verdict === 'fits' || (polar.has(family) && verdict === 'fits-if');
+    });
+};
+
+/**
+ * What of a type suits best: a single part, unless one made of two earns a better verdict. More
+ * parts for the same verdict are more joints and more room for nothing.
+ */
+const bestOfType = (type: TypeId, setting: Setting): Tried => {
+  const single = bestSingle(type, setting);
+  if (single.verdict === 'fits') return single;
+  let best = single;
+  for (const part of combinedParts(single, setting.circumstances, () => nonPolarServes(setting))) {
+    const next = tryPart(part, setting);
+    if (isWorthwhile(next.verdict) && isBetter(next.verdict, best.verdict)) best = next;
+    if (best.verdict === 'fits') break;
+  }
+  return best;
+};
 
 /**
  * Stand-ins for an old part in a position: of every type on the market the part that suits best,
@@ -172,8 +222,8 @@ const offeredTypes = ({ catalogue, position }: Circumstances): TypeId[] =>
 export const findStandIns = (catalogue: Catalogue, request: Request): Assessment[] => {
   const setting = settingFor(catalogue, request);
   return offeredTypes(setting.circumstances)
-    .map((type): Scored => {
-      const { part, judged } = bestOfType(type, setting);
+    .map(({ id }): Scored => {
+      const { part, judged } = bestOfType(id, setting);
       return score(part, judged, setting.circumstances);
     })
     .toSorted(compareScores)
@@ -195,8 +245,12 @@ export const assess = (
 ): Assessment => {
   const setting = settingFor(catalogue, request);
   rowNamed(catalogue.types, candidate.type, 'type');
-  const best = bestOfType(candidate.type, setting).part;
   const { capacitance, tolerance, ratedVoltage, voltageKind } = candidate;
+  const open = [capacitance, tolerance, ratedVoltage, voltageKind].every(
+    (said) => said === undefined,
+  );
+  if (open) return assessmentOf(bestOfType(candidate.type, setting), setting);
+  const best = bestSingle(candidate.type, setting).part;
   const wanted: Part = {
     type: candidate.type,
     capacitance: capacitance ?? best.capacitance,

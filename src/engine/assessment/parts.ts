@@ -38,6 +38,20 @@ export interface Candidate {
   voltageKind?: 'dc' | 'ac' | undefined;
 }
 
+/** How a stand-in is made of two parts, or of one and a resistor, where no single part serves. */
+export interface Made {
+  /** Side by side; in a row; in a row with like poles joined; one with a resistor in series. */
+  kind: 'parallel' | 'series' | 'back-to-back' | 'with-resistor';
+  /** What one buys: two parts, or the one that the resistor goes with. */
+  parts: OfferedPart[];
+  /** In series with the part, ohm. */
+  resistor?: number;
+  /** Across each of the parts, ohm. */
+  bleeder?: number;
+  /** What it comes to, in numbers. */
+  why: string;
+}
+
 /** A part with everything filled in that a finding may ask for. */
 export interface Part {
   type: TypeId;
@@ -47,6 +61,8 @@ export interface Part {
   /** V */
   ratedVoltage: number;
   voltageKind: 'dc' | 'ac';
+  /** Where it takes more than one part; value, tolerance and rating are then those of the whole. */
+  made?: Made;
 }
 
 /** A part that the market offers, with what one needs to order it. */

@@ -61,10 +61,10 @@ const isChip = (part: Part | OfferedPart): boolean =>
   'style' in part && part.style.startsWith('chip');
 
 /**
- * What a part is ordered by: verdict, the worst hard margin, closeness to the old value (so that no
- * type gains by a value that others would gain by as well), whether it has leads, the worst strong
- * margin, whether it is stocked, the mean of the strong and of the mild margins, then the looser
- * tolerance and the lower rating, which are easier to buy and smaller.
+ * What a part is ordered by: verdict, whether it is a single part, the worst hard margin, closeness
+ * to the old value (so that no type gains by a value that others would gain by as well), whether it
+ * has leads, the worst strong margin, whether it is stocked, the mean of the strong and of the mild
+ * margins, then the looser tolerance and the lower rating, which are easier to buy and smaller.
  */
 const orderOf = (
   part: Part,
@@ -73,6 +73,8 @@ const orderOf = (
   { catalogue, original }: Circumstances,
 ): number[] => [
   verdictOrder.indexOf(verdict),
+  // Two parts never stand before a single one that does as well.
+  Number(part.made !== undefined),
   -worstMargin(judged, 'hard'),
   valueDistance(part, original.capacitance),
   Number(isChip(part)),

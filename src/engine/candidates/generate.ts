@@ -3,8 +3,9 @@ import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
+import { nearestMade, type ValuePolicy } from '../values/index.ts';
+import { madeValues } from './made-values.ts';
 import { offersOf } from './offers.ts';
-import { nearestPreferred, type SeriesName, type ValuePolicy } from '../values/index.ts';
 
 /** Values of a band that are tried: the nearest few that the position allows. */
 const VALUES_PER_BAND = 5;
@@ -24,7 +25,7 @@ const policyOf = ({ position }: Circumstances): ValuePolicy => ({
   high: position.value_high,
 });
 
-/** Preferred values near the old one, worked out once a series for each set of circumstances. */
+/** Values near the old one, worked out once a series for each set of circumstances. */
 const nearValues = new WeakMap<Circumstances, Map<string, number[]>>();
 
 const valuesOfSeries = (series: string, circumstances: Circumstances): number[] => {
@@ -32,11 +33,9 @@ const valuesOfSeries = (series: string, circumstances: Circumstances): number[] 
   nearValues.set(circumstances, known);
   const values =
     known.get(series) ??
-    nearestPreferred(
-      circumstances.original.capacitance,
-      series as SeriesName,
-      policyOf(circumstances),
-    ).map((preferred) => preferred.value);
+    nearestMade(circumstances.original.capacitance, policyOf(circumstances), (low, high) =>
+      madeValues(circumstances.catalogue, series, low, high),
+    ).map((near) => near.value);
   known.set(series, values);
   return values;
 };

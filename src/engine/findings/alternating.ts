@@ -1,3 +1,4 @@
+import { timesTheVoltage } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
@@ -21,8 +22,9 @@ const allowedFor = (part: Part, circumstances: Circumstances): Range | undefined
   const share = rangeOf(circumstances, part, SHARE);
   if (share === undefined) return undefined;
   const byShare = scale(share, part.ratedVoltage);
-  const corona = rangeOf(circumstances, part, CORONA);
-  if (corona === undefined) return byShare;
+  const start = rangeOf(circumstances, part, CORONA);
+  if (start === undefined) return byShare;
+  const corona = scale(start, timesTheVoltage(part));
   return {
     min: Math.min(byShare.min, corona.min),
     typ: Math.min(byShare.typ, corona.typ),

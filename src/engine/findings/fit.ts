@@ -1,4 +1,5 @@
 import { formatValue } from '../quantities/index.ts';
+import { singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { offersOf } from '../candidates/offers.ts';
 import { exactly, mapRising, scale, type Range } from '../quantities/range.ts';
@@ -98,10 +99,17 @@ const shortestOffered = (part: Sized & Part, { catalogue }: Circumstances): numb
   return Number.isFinite(shortest) ? shortest * METRES_PER_MM : 0;
 };
 
+/** The same of a part that may be made of two: what the wider one needs. */
+const shortestOfAll = (part: Part, circumstances: Circumstances): number | undefined => {
+  const each = singleParts(part).map((single) => shortestOffered(single, circumstances));
+  const known = each.filter((pitch) => pitch !== undefined);
+  return known.length < each.length ? undefined : Math.max(...known);
+};
+
 /** Shortest lead pitch against the room there is: of the body where it is known, else on offer. */
 export const leadPitch: FindingModel = {
   measure: (part, circumstances) => {
-    const offered = shortestOffered(part, circumstances);
+    const offered = shortestOfAll(part, circumstances);
     if (offered === undefined) return { status: 'unknown', missing: ['lead-pitch'] };
     const own = bodyOf(circumstances.catalogue, part);
     return own === undefined || own.pitch.length === 0

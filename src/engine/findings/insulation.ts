@@ -1,3 +1,4 @@
+import { leakageOfWhole, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import {
   insulationAt,
@@ -21,8 +22,7 @@ export interface Leak {
 /** Temperature (degC) that insulation is judged at where the position names none. */
 const ROOM_C = 25;
 
-/** Leakage current of a part at a voltage (V) and the highest temperature of the position. */
-export const leakOf = (
+const leakOfSingle = (
   part: Part,
   circumstances: Circumstances,
   voltage: number,
@@ -48,4 +48,24 @@ export const leakOf = (
       ...(floor === undefined ? [] : ['leakage-floor']),
     ],
   };
+};
+
+/**
+ * Leakage current of a part at a voltage (V) and the highest temperature of the position: of one
+ * that is made of two, that of both together and of what lies across them.
+ */
+export const leakOf = (
+  part: Part,
+  circumstances: Circumstances,
+  voltage: number,
+): Leak | undefined => {
+  const [first = part] = singleParts(part);
+  const leak = leakOfSingle(first, circumstances, voltage);
+  if (leak === undefined || part.made === undefined) return leak;
+  const current = leakageOfWhole(
+    part,
+    voltage,
+    (single, across) => leakOfSingle(single, circumstances, across)?.current,
+  );
+  return current && { ...leak, current };
 };

@@ -2,6 +2,7 @@ import { leakageOffset as offsetOf } from '../equations/leakage.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { scale, type Range } from '../quantities/range.ts';
 import { leakOf } from './insulation.ts';
+import { leakageOfMade } from './leakage-of-made.ts';
 import { conditionOf, type FindingModel } from './model.ts';
 
 const unknown = { status: 'unknown', missing: ['insulation-rc'] } as const satisfies {
@@ -77,6 +78,7 @@ export const leakageCurrent: FindingModel = {
       : { status: 'known', value: leak.current, properties: leak.properties };
   },
   working: (part, circumstances, value) => {
+    if (part.made !== undefined) return leakageOfMade(part.made, circumstances, value);
     const voltage = conditionOf(circumstances, 'vdc').max;
     const leak = leakOf(part, circumstances, voltage);
     if (leak === undefined) return '';

@@ -1,7 +1,9 @@
+import { addedResistance } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
+import { lossByResistor } from '../equations/combinations.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import type { Range } from '../quantities/range.ts';
+import { add, exactly, type Range } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 
 /** The frequencies that loss is published at, Hz. */
@@ -28,21 +30,34 @@ export const nearestLoss = (part: Part, circumstances: Circumstances): Nearest |
   }).sort((a, b) => distance(a.hertz) - distance(b.hertz))[0];
 };
 
+/** Dissipation factor that a resistor put in series adds at the working frequency. */
+const addedLoss = (part: Part, circumstances: Circumstances): number =>
+  lossByResistor(conditionOf(circumstances, 'f-work').typ, addedResistance(part), part.capacitance);
+
 /** Dissipation factor nearest to the working frequency. */
 export const loss: FindingModel = {
   measure: (part, circumstances) => {
     const nearest = nearestLoss(part, circumstances);
     return nearest === undefined
       ? { status: 'unknown', missing: ['dissipation-factor-1khz'] }
-      : { status: 'known', value: nearest.range, properties: [nearest.property] };
+      : {
+          status: 'known',
+          value: add(nearest.range, exactly(addedLoss(part, circumstances))),
+          properties: [nearest.property],
+        };
   },
   working: (part, circumstances, value) => {
     const nearest = nearestLoss(part, circumstances);
+    const added = addedLoss(part, circumstances);
+    const resistor =
+      added === 0
+        ? ''
+        : `, with ${formatValue(added, 'fraction')} by ${formatValue(addedResistance(part), 'ohm')} in it`;
     const quality = { min: 1 / value.max, typ: 1 / value.typ, max: 1 / value.min };
     return (
       `tan δ ${formatQuantity(value, 'fraction')} published at ` +
       `${nearest ? formatValue(nearest.hertz, 'Hz') : '?'}, used at ` +
-      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}; Q ${formatQuantity(quality, 'grade')}`
+      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}${resistor}; Q ${formatQuantity(quality, 'grade')}`
     );
   },
 };

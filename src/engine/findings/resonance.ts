@@ -2,7 +2,8 @@ import type { Part } from '../assessment/parts.ts';
 import { selfResonance as resonanceOf } from '../equations/resonance.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Range } from '../quantities/range.ts';
-import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
+import { inductanceOf } from './series-elements.ts';
 
 const INDUCTANCE = 'inductance';
 
@@ -10,7 +11,7 @@ const INDUCTANCE = 'inductance';
 const BEYOND_RESONANCE = 4;
 
 const resonance = (part: Part, circumstances: Circumstances): Range | undefined => {
-  const inductance = rangeOf(circumstances, part, INDUCTANCE);
+  const inductance = inductanceOf(part, circumstances);
   return inductance && resonanceOf(inductance, part.capacitance);
 };
 
@@ -30,7 +31,7 @@ export const selfResonance: FindingModel = {
       : { status: 'known', value, properties: [INDUCTANCE] };
   },
   working: (part, circumstances, value) => {
-    const inductance = rangeOf(circumstances, part, INDUCTANCE);
+    const inductance = inductanceOf(part, circumstances);
     return (
       `1 / (2π × √(${inductance ? formatQuantity(inductance, 'H') : 'not known'} × ` +
       `${formatValue(part.capacitance, 'F')})) = ${formatQuantity(value, 'Hz')}, used up to ` +

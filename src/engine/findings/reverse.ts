@@ -7,7 +7,7 @@ const SHARE = 'reverse-voltage';
 const MOST = 'reverse-voltage-most';
 
 /** Reverse voltage (V) that a part withstands: a share of its rating, and never more than a limit. */
-const withstood = (part: Part, circumstances: Circumstances): Range | undefined => {
+export const reverseWithstood = (part: Part, circumstances: Circumstances): Range | undefined => {
   const share = rangeOf(circumstances, part, SHARE);
   const most = rangeOf(circumstances, part, MOST);
   const byShare = share && scale(share, part.ratedVoltage);
@@ -20,7 +20,7 @@ const withstood = (part: Part, circumstances: Circumstances): Range | undefined 
 };
 
 const isPolar = (part: Part, { catalogue }: Circumstances): boolean =>
-  catalogue.types[part.type]?.polarity !== 'non-polar';
+  catalogue.types[part.type]?.polarity !== 'non-polar' && part.made?.kind !== 'back-to-back';
 
 /** Voltage the wrong way round as a share of what a polar part withstands. */
 export const reverseVoltage: FindingModel = {
@@ -29,7 +29,7 @@ export const reverseVoltage: FindingModel = {
     if (reverse === 0 || !isPolar(part, circumstances)) {
       return { status: 'known', value: exactly(0), properties: [] };
     }
-    const limit = withstood(part, circumstances);
+    const limit = reverseWithstood(part, circumstances);
     if (limit === undefined) return { status: 'unknown', missing: [SHARE] };
     return {
       status: 'known',
@@ -44,7 +44,7 @@ export const reverseVoltage: FindingModel = {
     if (!isPolar(part, circumstances)) return 'non-polar: either way round';
     const reverse = conditionOf(circumstances, 'v-reverse').max;
     if (reverse === 0) return 'no reverse voltage occurs here';
-    const limit = withstood(part, circumstances);
+    const limit = reverseWithstood(part, circumstances);
     return (
       `${formatValue(reverse, 'V')} the wrong way round / ` +
       `${limit ? formatQuantity(limit, 'V') : 'not known'} withstood = ` +

@@ -1,9 +1,10 @@
+import { currentShare, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { lossResistance } from '../equations/inrush.ts';
 import { canRise, canSurface, rippleVoltage as sagOf, triangularRms } from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import type { Range } from '../quantities/range.ts';
+import { scale, type Range } from '../quantities/range.ts';
 import { nearestLoss } from './loss.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 import { capacitanceAsBought, serviceCapacitance } from './service-capacitance.ts';
@@ -58,19 +59,24 @@ export interface Heating {
   rise: Range;
   /** ohm */
   resistance: Range;
+  /** A */
+  current: Range;
   properties: PropertyId[];
 }
 
 /**
- * Rise of a part's temperature by the ripple current, estimated from its loss and from the size of
+ * Rise of a single part's temperature by the current through it, estimated from its loss and from the size of
  * body that its type packs its charge into. Nothing where either is not known.
  */
-export const heatingOf = (part: Part, circumstances: Circumstances): Heating | undefined => {
+const heatingOfSingle = (
+  part: Part,
+  current: Range,
+  circumstances: Circumstances,
+): Heating | undefined => {
   const density = rangeOf(circumstances, part, DENSITY);
   const loss = nearestLoss(part, circumstances);
   if (density === undefined || loss === undefined) return undefined;
   const hertz = conditionOf(circumstances, 'f-work').typ;
-  const current = conditionOf(circumstances, 'ripple-current');
   const farad = capacitanceAsBought(part);
   const resistance: Range = {
     min: lossResistance(loss.range.min, hertz, farad.max),
@@ -87,8 +93,23 @@ export const heatingOf = (part: Part, circumstances: Circumstances): Heating | u
       max: canRise(current.max, resistance.max, surface(density.max)),
     },
     resistance,
+    current,
     properties: [loss.property, DENSITY],
   };
+};
+
+/** Rise of a part's temperature by the ripple current; of several parts, the warmest. */
+export const heatingOf = (part: Part, circumstances: Circumstances): Heating | undefined => {
+  const current = conditionOf(circumstances, 'ripple-current');
+  return singleParts(part)
+    .map((single) =>
+      heatingOfSingle(single, scale(current, currentShare(part, single)), circumstances),
+    )
+    .reduce((warmest, next) =>
+      warmest !== undefined && next !== undefined && next.rise.typ <= warmest.rise.typ
+        ? warmest
+        : next,
+    );
 };
 
 /** Rise of temperature by the ripple current. */
@@ -104,7 +125,7 @@ export const rippleHeating: FindingModel = {
   working: (part, circumstances, value) => {
     const heating = heatingOf(part, circumstances);
     if (heating === undefined) return '';
-    const current = conditionOf(circumstances, 'ripple-current').typ;
+    const current = heating.current.typ;
     return (
       `${formatValue(current, 'A')} squared × ${formatQuantity(heating.resistance, 'ohm')} = ` +
       `${formatValue(current ** 2 * heating.resistance.typ, 'W')} in a body of the usual size: ` +

@@ -1,10 +1,16 @@
+import { inThePath } from '../assessment/made.ts';
+import type { Part } from '../assessment/parts.ts';
 import { impedanceSpan } from '../equations/impedance.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { exactly } from '../quantities/range.ts';
+import { exactly, type Range } from '../quantities/range.ts';
 import { esrOf, RESISTANCE, type SeriesResistance } from '../sizes/esr-of.ts';
-import { conditionOf, rangeOf, type FindingModel } from './model.ts';
+import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 
 const INDUCTANCE = 'inductance';
+
+/** Self-inductance (H) of a part. */
+export const inductanceOf = (part: Part, circumstances: Circumstances): Range | undefined =>
+  inThePath(part, (single) => rangeOf(circumstances, single, INDUCTANCE));
 
 /** Where a series resistance is from, for a working. */
 const origin = ({ by }: SeriesResistance): string =>
@@ -42,7 +48,7 @@ export const esrWindow: FindingModel = {
 /** Impedance at the highest frequency that a bypass must serve. */
 export const impedance: FindingModel = {
   measure: (part, circumstances) => {
-    const inductance = rangeOf(circumstances, part, INDUCTANCE);
+    const inductance = inductanceOf(part, circumstances);
     if (inductance === undefined) return { status: 'unknown', missing: [INDUCTANCE] };
     const resistance = esrOf(circumstances.catalogue, part);
     const rests = resistance === undefined ? { properties: [] } : restingOn(resistance);
@@ -59,7 +65,7 @@ export const impedance: FindingModel = {
     };
   },
   working: (part, circumstances, value) => {
-    const inductance = rangeOf(circumstances, part, INDUCTANCE) ?? exactly(NaN);
+    const inductance = inductanceOf(part, circumstances) ?? exactly(NaN);
     const resistance = esrOf(circumstances.catalogue, part);
     const ohms = resistance
       ? `${formatQuantity(resistance.range, 'ohm')} ${origin(resistance)}`

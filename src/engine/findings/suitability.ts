@@ -1,6 +1,7 @@
 import type { OfferRow } from '../../schemas/types.ts';
 import type { Circumstances, FindingModel, Outcome } from './model.ts';
 import { plain, rangeOf } from './model.ts';
+import { keepsItsSign, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { offersOf } from '../candidates/offers.ts';
 
@@ -12,17 +13,18 @@ const typeOf = (part: Part, { catalogue }: Circumstances) => catalogue.types[par
 /** A polar part needs a voltage that keeps its sign. */
 export const polarity: FindingModel = {
   measure: (part, circumstances): Outcome => {
-    const polar = typeOf(part, circumstances)?.polarity;
-    if (circumstances.position.voltage_sense === 'one sign' || polar === 'non-polar') return SUITS;
-    return polar === 'polar' ? DOES_NOT : { status: 'unknown', missing: ['polarity'] };
+    const polarity = typeOf(part, circumstances)?.polarity;
+    if (circumstances.position.voltage_sense === 'one sign') return SUITS;
+    if (keepsItsSign(part, polarity)) return DOES_NOT;
+    return polarity === 'unknown' ? { status: 'unknown', missing: ['polarity'] } : SUITS;
   },
   working: (part, circumstances, value) => {
     const sense = circumstances.position.voltage_sense;
-    const polar = typeOf(part, circumstances)?.polarity === 'polar';
+    const polar = keepsItsSign(part, typeOf(part, circumstances)?.polarity);
     if (value.typ > 0) return 'polar part, but the voltage here takes both signs';
     return polar
       ? 'polar part, and the voltage here keeps one sign: mind which way round'
-      : `non-polar part; the voltage here is of ${sense === 'ac' ? 'both signs' : sense}`;
+      : `non-polar ${part.made?.kind === 'back-to-back' ? 'pair' : 'part'}; the voltage here is of ${sense === 'ac' ? 'both signs' : sense}`;
   },
 };
 
@@ -54,10 +56,19 @@ export const covers = (offer: OfferRow, part: Part): boolean =>
 /** Whether such a part is made today. */
 export const availability: FindingModel = {
   measure: (part, { catalogue }) => {
-    const offer = offersOf(catalogue, part.type).find((one) => covers(one, part));
-    return offer === undefined
-      ? DOES_NOT
-      : { ...SUITS, sources: [offer.source].filter((id) => id !== ''), bases: [offer.basis] };
+    const offers = singleParts(part).map((single) =>
+      offersOf(catalogue, single.type).find((offer) => covers(offer, single)),
+    );
+    const found = offers.filter((offer) => offer !== undefined);
+    if (found.length < offers.length) return DOES_NOT;
+    // How it is put together is as much a ground for it as where to buy it.
+    const made = part.made && catalogue.combinations[part.made.kind];
+    const grounds = made === undefined ? found : [...found, made];
+    return {
+      ...SUITS,
+      sources: grounds.map(({ source }) => source).filter((id) => id !== ''),
+      bases: grounds.map(({ basis }) => basis),
+    };
   },
   working: (part, circumstances, value) => {
     if (value.typ > 0) return 'not made in this value and voltage';

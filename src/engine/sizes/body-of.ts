@@ -1,11 +1,11 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import { mapFalling } from '../quantities/range.ts';
-import { bodyOfMembers, estimatedBody, type Body } from './body.ts';
+import { bodiesTogether, bodyOfMembers, estimatedBody, type Body } from './body.ts';
 import { tabulatedBody } from './body-table.ts';
 
 /** A part as far as its size is concerned; an old part has no known style. */
-export type Sized = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage'> & {
+export type Sized = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage' | 'made'> & {
   style?: string | undefined;
 };
 
@@ -54,5 +54,13 @@ const estimate = ({ knowledge }: Catalogue, part: Sized): Body | undefined => {
  * unknown class the span of what it can be; where no row covers it, a volume estimated from what
  * its type packs into a given size. Nothing where not even that is known.
  */
-export const bodyOf = (catalogue: Catalogue, part: Sized): Body | undefined =>
+const bodyOfSingle = (catalogue: Catalogue, part: Sized): Body | undefined =>
   published(catalogue, part) ?? estimate(catalogue, part);
+
+/** The same of a part that may be made of two: both bodies beside each other. */
+export const bodyOf = (catalogue: Catalogue, part: Sized): Body | undefined => {
+  const parts = part.made?.parts ?? [part];
+  const [first, second] = parts.map((single) => bodyOfSingle(catalogue, single));
+  if (parts.length === 1) return first;
+  return first && second && bodiesTogether(first, second);
+};

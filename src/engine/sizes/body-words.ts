@@ -53,6 +53,8 @@ export const bodyWords = (body: Body): string => {
             `${rowInWords(second)} for ${holding(second)}`;
     case 'members':
       return 'what such a part may be';
+    case 'together':
+      return `two bodies, ${body.rows.map(rowInWords).join(' and ')}`;
     case 'estimate':
       return 'not listed, so estimated from the charge that the type packs in';
   }

@@ -1,6 +1,6 @@
 import type { BodyRow } from '../../schemas/sizes.ts';
 import type { Basis, SourceId } from '../catalogue.ts';
-import { hull, mapRising, type Range } from '../quantities/range.ts';
+import { add, hull, mapRising, type Range } from '../quantities/range.ts';
 
 export type Shape = BodyRow['shape'];
 
@@ -35,7 +35,7 @@ export interface Body {
   /** The tabulated body that takes the whole part, mm; nothing for an estimate. */
   row: BodyRow | undefined;
   /** How it was found, for a working: `the listed body of 1 uF 100 V`. */
-  from: 'listed' | 'covering' | 'between' | 'members' | 'estimate';
+  from: 'listed' | 'covering' | 'between' | 'members' | 'together' | 'estimate';
   /** Tabulated bodies that it rests on, the smaller first. */
   rows: readonly BodyRow[];
   sources: readonly SourceId[];
@@ -134,5 +134,32 @@ export const bodyOfMembers = (members: readonly [Body, ...Body[]]): Body => {
     rows: members.flatMap(({ rows }) => rows),
     sources: [...new Set(members.flatMap(({ sources }) => sources))],
     bases: members.flatMap(({ bases }) => bases),
+  };
+};
+
+const larger = (a: Range, b: Range): Range => ({
+  min: Math.max(a.min, b.min),
+  typ: Math.max(a.typ, b.typ),
+  max: Math.max(a.max, b.max),
+});
+
+/** Two bodies beside each other: as long and as high as the larger, as wide as both. */
+export const bodiesTogether = (a: Body, b: Body): Body => {
+  const leads = [a.lead, b.lead].filter((lead) => lead !== undefined);
+  // The one with the wider leads decides what room they need.
+  const wider = Math.min(...a.pitch) >= Math.min(...b.pitch) ? a : b;
+  return {
+    shape: undefined,
+    length: larger(a.length, b.length),
+    width: add(a.width, b.width),
+    height: larger(a.height, b.height),
+    volume: add(a.volume, b.volume),
+    pitch: a.pitch.length === 0 || b.pitch.length === 0 ? [] : wider.pitch,
+    lead: leads.length === 0 ? undefined : Math.max(...leads),
+    row: undefined,
+    from: a.from === 'estimate' && b.from === 'estimate' ? 'estimate' : 'together',
+    rows: [a, b].flatMap(({ row }) => row ?? []),
+    sources: [...new Set([...a.sources, ...b.sources])],
+    bases: [...a.bases, ...b.bases],
   };
 };

@@ -1,11 +1,12 @@
 import type { SeriesResistanceRow } from '../../schemas/sizes.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, SourceId, TypeId } from '../catalogue.ts';
-import { hull, type Range } from '../quantities/range.ts';
+import { besideEachOther, sumOf } from '../equations/combinations.ts';
+import { add, exactly, hull, type Range } from '../quantities/range.ts';
 import { logBetweenRanges, logShare, ROUNDING } from './interpolate.ts';
 
 /** A part as far as its series resistance is concerned. */
-export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage'>;
+export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage' | 'made'>;
 
 /** Series resistance (ohm) of a part. */
 export interface SeriesResistance {
@@ -110,11 +111,11 @@ const ofOneType = (
 };
 
 /**
- * Series resistance of a part at 100 kHz, or at another tabulated frequency (Hz): read between the
+ * Series resistance of a single part at 100 kHz, or at another tabulated frequency (Hz): read between the
  * rows of its type for its voltage where they cover its value, else, at 100 kHz, the span of its
  * type. For a part of unknown class the span of what it can be. Nothing where nothing is known.
  */
-export const esrOf = (
+const esrOfSingle = (
   catalogue: Catalogue,
   part: Resisting,
   frequency = TABLE_FREQUENCY,
@@ -129,5 +130,27 @@ export const esrOf = (
     by: found.every(({ by }) => by === 'value') ? 'value' : 'type',
     sources: [...new Set(found.flatMap(({ sources }) => sources))],
     bases: found.flatMap(({ bases }) => bases),
+  };
+};
+
+/**
+ * The same of a part that may be made of two, or of one and a resistor: that of each put together.
+ */
+export const esrOf = (
+  catalogue: Catalogue,
+  part: Resisting,
+  frequency = TABLE_FREQUENCY,
+): SeriesResistance | undefined => {
+  if (part.made === undefined) return esrOfSingle(catalogue, part, frequency);
+  const { kind, parts, resistor = 0 } = part.made;
+  const each = parts.flatMap((single) => esrOfSingle(catalogue, single, frequency) ?? []);
+  const [first, ...rest] = each.map(({ range }) => range);
+  if (first === undefined || each.length < parts.length) return undefined;
+  const range = kind === 'parallel' ? besideEachOther([first, ...rest]) : sumOf([first, ...rest]);
+  return {
+    range: add(range, exactly(resistor)),
+    by: each.every(({ by }) => by === 'value') ? 'value' : 'type',
+    sources: [...new Set(each.flatMap(({ sources }) => sources))],
+    bases: each.flatMap(({ bases }) => bases),
   };
 };

@@ -82,11 +82,19 @@ const byValue = ({ pulseRatings }: Catalogue, part: Sized): PulseRating | undefi
  * style, or for all styles where that is open; else the span of its type. Nothing where nothing is
  * known.
  */
-export const pulseRatingOf = (catalogue: Catalogue, part: Sized): PulseRating | undefined => {
+const ratingOfSingle = (catalogue: Catalogue, part: Sized): PulseRating | undefined => {
   const tabulated = byValue(catalogue, part);
   if (tabulated !== undefined) return tabulated;
   const whole = catalogue.knowledge[part.type]?.[EDGE];
   return whole?.status === 'known'
     ? { range: whole.range, by: 'type', sources: whole.sources, bases: [whole.basis] }
     : undefined;
+};
+
+/** The same of a part that may be made of two: what the weaker one withstands, with nothing added. */
+export const pulseRatingOf = (catalogue: Catalogue, part: Sized): PulseRating | undefined => {
+  const each = (part.made?.parts ?? [part]).map((single) => ratingOfSingle(catalogue, single));
+  return each.reduce((weaker, next) =>
+    weaker === undefined || next === undefined || next.range.min < weaker.range.min ? next : weaker,
+  );
 };

@@ -40,7 +40,10 @@ const ONE_DECADE = 10;
 const reach = (ratio: number): number =>
   Number.isNaN(ratio) ? 1 : Math.min(FARTHEST, Math.max(1 / FARTHEST, ratio));
 
-const distance = ({ ratio }: Preferred): number => Math.abs(Math.log(ratio));
+/** A value near a wanted one, whatever it is a member of. */
+export type Near = Omit<Preferred, 'series'>;
+
+const distance = ({ ratio }: Near): number => Math.abs(Math.log(ratio));
 
 const percent = (share: number): string => {
   const figure = share * 100;
@@ -68,6 +71,34 @@ const explain = (ratio: number, { low, high }: ValuePolicy): string => {
 };
 
 /**
+ * Values near a wanted one, in the order of `nearestPreferred`, of those that are made.
+ * @param made the values that are made between two limits, both included
+ */
+export const nearestMade = (
+  value: number,
+  policy: ValuePolicy,
+  made: (low: number, high: number) => readonly number[],
+): Near[] => {
+  if (!(value > 0) || !Number.isFinite(value)) return [];
+  const low = (value * reach(policy.low)) / ONE_DECADE;
+  const high = value * reach(policy.high) * ONE_DECADE;
+  const candidates = made(low, high).map((member): Near => {
+    const ratio = member / value;
+    const allowed = ratio >= policy.low - ROUNDING && ratio <= policy.high + ROUNDING;
+    return { value: member, ratio, allowed, why: explain(ratio, policy) };
+  });
+  const larger = policy.kind === 'at-least' ? -1 : 1;
+  const nearestFirst = candidates.sort((a, b) => {
+    const difference = distance(a) - distance(b);
+    return Math.abs(difference) > ROUNDING ? difference : larger * (a.value - b.value);
+  });
+  return [
+    ...nearestFirst.filter(({ allowed }) => allowed),
+    ...nearestFirst.filter(({ allowed }) => !allowed).slice(0, 1),
+  ];
+};
+
+/**
  * Preferred values near a wanted one, for the old values that are made no more (0.05 µF, 25 µF,
  * 500 pF). First all that the policy allows, the nearest in ratio first, then the nearest one that
  * it does not allow. Of two equally near, `at-least` puts the larger first and the others the
@@ -82,25 +113,11 @@ export const nearestPreferred = (
   value: number,
   series: SeriesName,
   policy: ValuePolicy = NEARLY_THE_SAME,
-): Preferred[] => {
-  if (!(value > 0) || !Number.isFinite(value)) return [];
-  const low = (value * reach(policy.low)) / ONE_DECADE;
-  const high = value * reach(policy.high) * ONE_DECADE;
-  const candidates = valuesBetween(series, low, high).map((member): Preferred => {
-    const ratio = member / value;
-    const allowed = ratio >= policy.low - ROUNDING && ratio <= policy.high + ROUNDING;
-    return { value: member, ratio, series, allowed, why: explain(ratio, policy) };
-  });
-  const larger = policy.kind === 'at-least' ? -1 : 1;
-  const nearestFirst = candidates.sort((a, b) => {
-    const difference = distance(a) - distance(b);
-    return Math.abs(difference) > ROUNDING ? difference : larger * (a.value - b.value);
-  });
-  return [
-    ...nearestFirst.filter(({ allowed }) => allowed),
-    ...nearestFirst.filter(({ allowed }) => !allowed).slice(0, 1),
-  ];
-};
+): Preferred[] =>
+  nearestMade(value, policy, (low, high) => valuesBetween(series, low, high)).map((near) => ({
+    ...near,
+    series,
+  }));
 
 /**
  * The smallest offered rating that is not below the wanted one: 630 V for 600 V.

@@ -6,6 +6,9 @@ export type SeriesName = keyof typeof E_SERIES;
 /** Every series, the coarsest first. */
 export const SERIES_NAMES = Object.keys(E_SERIES) as SeriesName[];
 
+/** Whether a name is that of a series. */
+export const isSeriesName = (name: string): name is SeriesName => Object.hasOwn(E_SERIES, name);
+
 /** The values of one decade, from 1 up to 10, rising. */
 export const decadeOf = (series: SeriesName): readonly number[] => E_SERIES[series];
 

@@ -6,9 +6,10 @@ import {
   readTolerance,
   unofferedPart,
 } from '../../../src/engine/candidates/generate.ts';
+import { madeValues } from '../../../src/engine/candidates/made-values.ts';
 import type { Circumstances } from '../../../src/engine/findings/model.ts';
 import { neededRating } from '../../../src/engine/findings/voltage.ts';
-import { findStandIns, nearestPreferred, type SeriesName } from '../../../src/engine/index.ts';
+import { findStandIns } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import type { OfferRow } from '../../../src/schemas/types.ts';
 import { catalogue, circumstancesOf, given } from '../assessment/setting.ts';
@@ -139,8 +140,13 @@ describe('of every type the market offers', () => {
                 row.tolerances.some((cell) => readTolerance(cell).plus === part.tolerance.plus),
             );
             if (!within) throw new Error(`${JSON.stringify(part)} is not offered`);
-            const near = nearestPreferred(part.capacitance, part.series as SeriesName)[0]?.value;
-            if (Math.abs((near ?? 0) / part.capacitance - 1) > 1e-9)
+            const made = madeValues(
+              catalogue,
+              part.series,
+              part.capacitance * (1 - 1e-9),
+              part.capacitance * (1 + 1e-9),
+            );
+            if (made.length === 0)
               throw new Error(`${String(part.capacitance)} F is not in ${part.series}`);
           }
         }

@@ -1,0 +1,177 @@
+import type { Made, OfferedPart, Part } from '../assessment/parts.ts';
+import {
+  dissipation,
+  equalisingResistor,
+  parallelCapacitance,
+  parallelTolerance,
+  seriesCapacitance,
+  seriesTolerance,
+  worstShare,
+} from '../equations/combinations.ts';
+import { leakOf } from '../findings/insulation.ts';
+import { conditionOr, type Circumstances } from '../findings/model.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import type { Range } from '../quantities/range.ts';
+import { valuesBetween } from '../values/index.ts';
+import type { Pair } from './side-by-side.ts';
+
+const orderingOf = ([a, b]: Pair): Pick<OfferedPart, 'style' | 'pitch' | 'series'> => ({
+  style: a.style === b.style ? a.style : `${a.style} and ${b.style}`,
+  pitch: a.style === b.style ? a.pitch.filter((pitch) => b.pitch.includes(pitch)) : [],
+  series: a.series,
+});
+
+const joined = (
+  pair: Pair,
+  whole: Pick<Part, 'capacitance' | 'tolerance' | 'ratedVoltage'>,
+  made: Omit<Made, 'parts'>,
+): OfferedPart => ({
+  type: pair[0].type,
+  voltageKind: pair[0].voltageKind,
+  ...whole,
+  ...orderingOf(pair),
+  made: { ...made, parts: [...pair] },
+});
+
+const percent = (fraction: number): string => formatValue(fraction, 'fraction');
+
+const spread = ({ minus, plus }: Part['tolerance']): string =>
+  Math.abs(minus - plus) < 1e-6 ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
+
+/** Two parts side by side: their values add up, the lower rating counts. */
+export const sideBySide = (pair: Pair): OfferedPart => {
+  const capacitance = parallelCapacitance(pair.map((part) => part.capacitance));
+  const tolerance = parallelTolerance(pair);
+  const [first, second] = pair.map((part) => formatValue(part.capacitance, 'F'));
+  return joined(
+    pair,
+    { capacitance, tolerance, ratedVoltage: Math.min(...pair.map((part) => part.ratedVoltage)) },
+    {
+      kind: 'parallel',
+      why:
+        `${first ?? ''} and ${second ?? ''} side by side make ${formatValue(capacitance, 'F')}; ` +
+        `${spread(tolerance)} together where both are off the same way`,
+    },
+  );
+};
+
+/** Largest resistor (ohm) that one buys; beyond it dirt on the board does as much. */
+const LARGEST_RESISTOR = 10e6;
+/** Heat (W) beyond which a resistor has no place beside a capacitor. */
+const MOST_HEAT = 5;
+
+/** The largest E12 value (ohm) that is not above a resistance. */
+const nextLower = (ohm: number): number | undefined => valuesBetween('E12', ohm / 2, ohm).at(-1);
+
+interface Equalising {
+  bleeder?: number;
+  words: string;
+}
+
+/**
+ * The resistor across each of two parts in a row that keeps direct voltage shared no worse than
+ * while charging, should one leak as much as its limit and the other not at all. Nothing where
+ * leakage is not known or the resistor would run too hot.
+ */
+const equalising = (
+  part: Part,
+  share: number,
+  circumstances: Circumstances,
+): Equalising | undefined => {
+  const voltage = conditionOr(circumstances, 'vdc', 0).max;
+  if (voltage === 0) return { words: 'no direct voltage stands across them here' };
+  const most = share * voltage;
+  const leak = leakOf(part, circumstances, most);
+  if (leak === undefined) return undefined;
+  const needed = equalisingResistor(voltage, share, leak.current.max);
+  const bleeder = nextLower(Math.min(LARGEST_RESISTOR, needed));
+  if (bleeder === undefined) return undefined;
+  const heat = dissipation(most, bleeder);
+  if (heat > MOST_HEAT) return undefined;
+  return {
+    bleeder,
+    words:
+      `${formatValue(bleeder, 'ohm')} across each keeps it so with ` +
+      `${formatValue(voltage, 'V')} standing there, should one leak ` +
+      `${formatValue(leak.current.max, 'A')} and the other nothing; up to ` +
+      `${formatValue(most, 'V')} and ${formatValue(heat, 'W')} at each resistor`,
+  };
+};
+
+/** Two like parts in a row: half the value, and as much voltage as the worse off of them allows. */
+export const inARow = (part: OfferedPart, circumstances: Circumstances): OfferedPart[] => {
+  const share = worstShare(part.tolerance);
+  const evened = equalising(part, share, circumstances);
+  if (evened === undefined) return [];
+  const pair: Pair = [part, part];
+  const ratedVoltage = part.ratedVoltage / share;
+  return [
+    joined(
+      pair,
+      {
+        capacitance: seriesCapacitance(pair.map(({ capacitance }) => capacitance)),
+        tolerance: seriesTolerance(pair),
+        ratedVoltage,
+      },
+      {
+        kind: 'series',
+        ...(evened.bleeder === undefined ? {} : { bleeder: evened.bleeder }),
+        why:
+          `at ${spread(part.tolerance)} one of them may take ${percent(share)} of the voltage, so ` +
+          `together they stand ${formatValue(ratedVoltage, 'V')} and not ` +
+          `${formatValue(2 * part.ratedVoltage, 'V')}; ${evened.words}`,
+      },
+    ),
+  ];
+};
+
+/** Two like polar parts in a row with like poles joined: half the value, the rating of one. */
+export const backToBack = (part: OfferedPart): OfferedPart => {
+  const pair: Pair = [part, part];
+  const capacitance = seriesCapacitance(pair.map((one) => one.capacitance));
+  return joined(
+    pair,
+    { capacitance, tolerance: seriesTolerance(pair), ratedVoltage: part.ratedVoltage },
+    {
+      kind: 'back-to-back',
+      why:
+        `two of ${formatValue(part.capacitance, 'F')} in series make ` +
+        `${formatValue(capacitance, 'F')}; whichever sign the voltage has, one of them stands ` +
+        `all of it, so the pair is good for ${formatValue(part.ratedVoltage, 'V')}, as each is`,
+    },
+  );
+};
+
+/** How far a usual resistor may be off its mark, as a fraction. */
+const RESISTOR_TOLERANCE = 0.05;
+
+/**
+ * A part with the E12 resistor that brings its series resistance (ohm) into a window at both ends:
+ * the one in the middle, which leaves as much to spare either way. Nothing where none does.
+ */
+export const withResistor = (
+  part: OfferedPart,
+  own: Range,
+  window: { low: number; high: number },
+): OfferedPart[] => {
+  const least = (window.low - own.min) / (1 - RESISTOR_TOLERANCE);
+  const most = (window.high - own.max) / (1 + RESISTOR_TOLERANCE);
+  const fitting = least > 0 ? valuesBetween('E12', least, most) : [];
+  const resistor = fitting[Math.floor(fitting.length / 2)];
+  if (resistor === undefined) return [];
+  const total = { min: own.min + resistor, typ: own.typ + resistor, max: own.max + resistor };
+  return [
+    {
+      ...part,
+      made: {
+        kind: 'with-resistor',
+        parts: [part],
+        resistor,
+        why:
+          `${formatValue(resistor, 'ohm')} and ${formatQuantity(own, 'ohm')} of its own make ` +
+          `${formatQuantity(total, 'ohm')}, wanted ${formatValue(window.low, 'ohm')} to ` +
+          formatValue(window.high, 'ohm'),
+      },
+    },
+  ];
+};

@@ -1,0 +1,63 @@
+import type { OfferedPart, Tolerance } from '../assessment/parts.ts';
+import type { TypeId } from '../catalogue.ts';
+import type { Circumstances } from '../findings/model.ts';
+import { neededRating } from '../findings/voltage.ts';
+import { readTolerance } from './generate.ts';
+import { madeValues } from './made-values.ts';
+import { offersOf } from './offers.ts';
+
+/** Values from one to another, F. */
+export type Span = readonly [low: number, high: number];
+
+/** Share by which a number may lie outside a bound: rounding only. */
+const ROUNDING = 1e-6;
+
+/** The tolerance that is usual for an offer, and the closest one where that is another. */
+const worthTrying = (cells: readonly string[]): Tolerance[] => {
+  const all = cells.map(readTolerance);
+  const closest = all.reduce<Tolerance | undefined>(
+    (best, one) => (best === undefined || one.plus < best.plus ? one : best),
+    undefined,
+  );
+  return all.filter((one, index) => index === 0 || one === closest);
+};
+
+/**
+ * The offered parts of a type with values in a span, each of the lowest rating that serves as half
+ * of a pair; none where no rating does.
+ * @param share of the voltage that the part must stand, by its tolerance
+ */
+export const singlesWithin = (
+  type: TypeId,
+  [low, high]: Span,
+  circumstances: Circumstances,
+  share: (tolerance: Tolerance) => number = () => 1,
+): OfferedPart[] =>
+  offersOf(circumstances.catalogue, type).flatMap((offer) => {
+    if (offer.c_max < low || offer.c_min > high) return [];
+    const part = {
+      type,
+      voltageKind: offer.voltage_kind,
+      style: offer.style,
+      pitch: offer.pitch_mm,
+      series: offer.series,
+    };
+    const needed = neededRating(part, circumstances) * (1 - ROUNDING);
+    const suitable = worthTrying(offer.tolerances).flatMap((tolerance) => {
+      const ratedVoltage = offer.voltages.find((volts) => volts >= needed * share(tolerance));
+      return ratedVoltage === undefined ? [] : [{ ...part, tolerance, ratedVoltage }];
+    });
+    if (suitable.length === 0) return [];
+    return madeValues(
+      circumstances.catalogue,
+      offer.series,
+      Math.max(low, offer.c_min) * (1 - ROUNDING),
+      Math.min(high, offer.c_max) * (1 + ROUNDING),
+    ).flatMap((capacitance) => suitable.map((one) => ({ ...one, capacitance })));
+  });
+
+/** The span of values that the position allows. */
+export const allowedSpan = ({ original, position }: Circumstances): Span => [
+  original.capacitance * position.value_low * (1 - ROUNDING),
+  original.capacitance * position.value_high * (1 + ROUNDING),
+];

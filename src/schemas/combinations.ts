@@ -1,0 +1,11 @@
+import { z } from 'zod';
+import { provenance, text } from './cells.ts';
+
+/** One way of making a stand-in of two parts, or of a part and a resistor. */
+export const combinationRow = z.strictObject({
+  id: z.enum(['parallel', 'series', 'back-to-back', 'with-resistor']),
+  wiring: text.describe('how it is put together'),
+  mind: text.describe('what it does not do, or what to look after'),
+  ...provenance,
+});
+export type CombinationRow = z.output<typeof combinationRow>;
