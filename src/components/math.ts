@@ -4,40 +4,44 @@ import { printUnit } from '../text/numbers.ts';
 import { readEquation } from './equation-tree.ts';
 import type { Term } from './equation-tree.ts';
 
-const GREEK: Readonly<Record<string, string>> = {
-  alpha: 'α',
-  beta: 'β',
-  delta: 'δ',
-  eta: 'η',
-  lambda: 'λ',
-  mu: 'µ',
-  omega: 'ω',
-  phi: 'φ',
-  pi: 'π',
-  rho: 'ρ',
-  tau: 'τ',
-  theta: 'θ',
-};
+const GREEK: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    alpha: 'α',
+    beta: 'β',
+    delta: 'δ',
+    eta: 'η',
+    lambda: 'λ',
+    mu: 'µ',
+    omega: 'ω',
+    phi: 'φ',
+    pi: 'π',
+    rho: 'ρ',
+    tau: 'τ',
+    theta: 'θ',
+  }),
+);
 
-const SIGNS: Readonly<Record<string, string>> = {
-  '-': '\u2212',
-  '<=': '≤',
-  '>=': '≥',
-  '~=': '≈',
-};
+const SIGNS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    '-': '\u2212',
+    '<=': '≤',
+    '>=': '≥',
+    '~=': '≈',
+  }),
+);
 
 const INVISIBLE_TIMES = '\u2062';
 const TIMES = '\u22c5';
 const APPLY = '\u2061';
 
-const mo = (sign: string): Element => h('mo', {}, SIGNS[sign] ?? sign);
+const mo = (sign: string): Element => h('mo', {}, SIGNS.get(sign) ?? sign);
 const mrow = (...children: Markup[]): Element => h('mrow', {}, ...children);
 
 /** Change of a quantity: a `d` and the name of the quantity, such as `dV` and `dt`. */
 const CHANGE = /^d(?:[CIQTV]|[ft])$/;
 
 const nameMarkup = (text: string): Element => {
-  const letters = GREEK[text] ?? text;
+  const letters = GREEK.get(text) ?? text;
   if (!CHANGE.test(text)) return h('mi', {}, letters);
   return mrow(h('mi', { mathvariant: 'normal' }, 'd'), h('mi', {}, letters.slice(1)));
 };
@@ -67,7 +71,7 @@ const bare = (term: Term): Term =>
 
 /** A name of several letters would run into its neighbour. */
 const isWord = (term: Term | undefined): boolean =>
-  term?.kind === 'name' && term.text.length > 1 && !(term.text in GREEK) && !CHANGE.test(term.text);
+  term?.kind === 'name' && term.text.length > 1 && !GREEK.has(term.text) && !CHANGE.test(term.text);
 
 const isCall = (term: Term | undefined): boolean => term?.kind === 'call' && term.name !== 'sqrt';
 

@@ -114,6 +114,13 @@ describe('any text', () => {
     );
   });
 
+  it.each(['valueOf', 'constructor', '__proto__', 'toString / hasOwnProperty'])(
+    '%s is a name like any other',
+    (text) => {
+      expect(depthsAreRight(toHtml(equationMarkup(text)))).toBe(true);
+    },
+  );
+
   it('made of the signs of equations is drawn without an error', () => {
     const signs = fc.constantFrom(...'Rft12+-*/^=<>(),;|%_ .', 'sqrt', 'max(', 'pi', '<=', 'with');
     fc.assert(
