@@ -14,8 +14,8 @@ type Kind = Made['kind'];
 
 /** Ways of making a stand-in of two parts that can mend a finding of a single one. */
 const MENDING: Readonly<Record<FindingId, readonly Kind[]>> = {
-  value: ['parallel', 'series'],
-  availability: ['parallel', 'series'],
+  value: ['parallel'],
+  availability: ['parallel'],
   'rated-voltage': ['series'],
   'voltage-margin': ['series'],
   'ac-voltage': ['series'],
@@ -103,21 +103,21 @@ const kindsFor = ({ judged, verdict }: Tried): Set<Kind> => {
 
 /**
  * Stand-ins made of two parts of a type, or of one and a resistor, where the best single part of
- * the type lacks something that this can mend; few, in the order in which one would choose.
+ * the type lacks something that this can mend; few, in the order in which one would choose, each
+ * made up only when it is asked for.
  * @param single the best single part of the type
  * @param nonPolarServes whether a single part for both signs does: two back to back are a makeshift
  */
-export const combinedParts = (
+export function* combinedParts(
   single: Tried,
   circumstances: Circumstances,
   nonPolarServes: () => boolean,
-): OfferedPart[] => {
+): Generator<OfferedPart, void, undefined> {
   const { type } = single.part;
   const kinds = kindsFor(single);
-  return [
-    ...(kinds.has('with-resistor') ? partWithResistor(single) : []),
-    ...(kinds.has('parallel') ? nearestPairs(type, circumstances, TRIED).map(sideBySide) : []),
-    ...(kinds.has('series') ? pairsInARow(type, circumstances) : []),
-    ...(kinds.has('back-to-back') && !nonPolarServes() ? pairsBackToBack(type, circumstances) : []),
-  ];
-};
+  if (kinds.has('with-resistor')) yield* partWithResistor(single);
+  if (kinds.has('parallel'))
+    for (const pair of nearestPairs(type, circumstances, TRIED)) yield sideBySide(pair);
+  if (kinds.has('series')) yield* pairsInARow(type, circumstances);
+  if (kinds.has('back-to-back') && !nonPolarServes()) yield* pairsBackToBack(type, circumstances);
+}

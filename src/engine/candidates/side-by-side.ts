@@ -1,12 +1,9 @@
 import type { OfferedPart } from '../assessment/parts.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
-import { allowedSpan, singlesWithin } from './singles.ts';
+import { allowedSpan, singlesWithin, SMALLEST_SHARE } from './singles.ts';
 
 export type Pair = readonly [OfferedPart, OfferedPart];
-
-/** A second part of less than this share of the value would trim the first one, not help it. */
-const SMALLEST_SHARE = 0.04;
 
 /** Parts that go together: of one tolerance, rated for one kind of voltage. */
 const kindred = (parts: readonly OfferedPart[]): OfferedPart[][] => {

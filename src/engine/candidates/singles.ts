@@ -12,6 +12,34 @@ export type Span = readonly [low: number, high: number];
 /** Share by which a number may lie outside a bound: rounding only. */
 const ROUNDING = 1e-6;
 
+/** The span of values that the position allows. */
+export const allowedSpan = ({ original, position }: Circumstances): Span => [
+  original.capacitance * position.value_low * (1 - ROUNDING),
+  original.capacitance * position.value_high * (1 + ROUNDING),
+];
+
+/** Values from which two may be joined, worked out once a series for each set of circumstances. */
+const nearValues = new WeakMap<Circumstances, Map<string, number[]>>();
+
+/** A second part of less than this share of the value would trim the first one, not help it. */
+export const SMALLEST_SHARE = 0.04;
+
+const valuesOfSeries = (series: string, circumstances: Circumstances): number[] => {
+  const known = nearValues.get(circumstances) ?? new Map<string, number[]>();
+  nearValues.set(circumstances, known);
+  const [, high] = allowedSpan(circumstances);
+  const values =
+    known.get(series) ??
+    madeValues(
+      circumstances.catalogue,
+      series,
+      circumstances.original.capacitance * SMALLEST_SHARE * (1 - ROUNDING),
+      2 * high * (1 + ROUNDING),
+    );
+  known.set(series, values);
+  return values;
+};
+
 /** The tolerance that is usual for an offer, and the closest one where that is another. */
 const worthTrying = (cells: readonly string[]): Tolerance[] => {
   const all = cells.map(readTolerance);
@@ -24,7 +52,8 @@ const worthTrying = (cells: readonly string[]): Tolerance[] => {
 
 /**
  * The offered parts of a type with values in a span, each of the lowest rating that serves as half
- * of a pair; none where no rating does.
+ * of a pair; none where no rating does. The span lies between the smallest share of the old value
+ * that makes a pair and twice the largest that the position allows.
  * @param share of the voltage that the part must stand, by its tolerance
  */
 export const singlesWithin = (
@@ -48,16 +77,9 @@ export const singlesWithin = (
       return ratedVoltage === undefined ? [] : [{ ...part, tolerance, ratedVoltage }];
     });
     if (suitable.length === 0) return [];
-    return madeValues(
-      circumstances.catalogue,
-      offer.series,
-      Math.max(low, offer.c_min) * (1 - ROUNDING),
-      Math.min(high, offer.c_max) * (1 + ROUNDING),
-    ).flatMap((capacitance) => suitable.map((one) => ({ ...one, capacitance })));
+    const least = Math.max(low, offer.c_min) * (1 - ROUNDING);
+    const most = Math.min(high, offer.c_max) * (1 + ROUNDING);
+    return valuesOfSeries(offer.series, circumstances)
+      .filter((farad) => farad >= least && farad <= most)
+      .flatMap((capacitance) => suitable.map((one) => ({ ...one, capacitance })));
   });
-
-/** The span of values that the position allows. */
-export const allowedSpan = ({ original, position }: Circumstances): Span => [
-  original.capacitance * position.value_low * (1 - ROUNDING),
-  original.capacitance * position.value_high * (1 + ROUNDING),
-];
