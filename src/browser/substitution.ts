@@ -9,7 +9,8 @@ import {
 } from '../substitution/address.ts';
 import { answerSentence } from '../substitution/phrases.ts';
 import { fieldNote } from '../substitution/form.ts';
-import { groundsMarkup, resultsMarkup } from '../substitution/view.ts';
+import { groundsMarkup } from '../substitution/grounds.ts';
+import { resultsMarkup } from '../substitution/results.ts';
 import { given, writeAddressBar } from './address-bar.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
