@@ -112,7 +112,8 @@ test('a bad address is answered for the rest of it', async ({ page }) => {
   await expect(note(page, 'load')).toHaveClass('fault');
   await expect(input(page, 'load')).toHaveValue(MARKUP);
   await expect(input(page, 'v')).toHaveValue(/^100\sV$/);
-  await expect(input(page, 'vdc')).toHaveValue(/^50\sV$/);
+  // Half of what is usual for such discs, since many are rated far above their circuit.
+  await expect(input(page, 'vdc')).toHaveValue(/^25\sV$/);
   await expect(input(page, 'g')).toHaveValue('workshop');
   await expect(standIns(page)).not.toHaveCount(0);
   await expect(page.locator('main img')).toHaveCount(0);
