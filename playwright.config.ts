@@ -1,7 +1,7 @@
 import { defineConfig } from '@playwright/test';
 import { findBrowser } from './scripts/browser.ts';
 
-const PORT = 4377;
+const PORT = Number(process.env['PORT'] ?? 4377);
 
 /** Flags that keep Chromium from calling home and let it run as root in a container. */
 const QUIET = [
