@@ -1,3 +1,4 @@
+import { colourRow } from './marking-colours.ts';
 import type { Reference, Table } from './tables.ts';
 import {
   class1CodeRow,
@@ -194,5 +195,12 @@ export const markingTables = {
     key: ['mark'],
     references: [source],
     about: 'Marks that can be taken in two ways.',
+  },
+  'markings/colours.csv': {
+    name: 'colours',
+    row: colourRow,
+    key: ['id'],
+    references: [source, { column: 'shade_of', table: 'markings/colours.csv' }],
+    about: 'Colours that parts are marked with.',
   },
 } as const satisfies Record<string, MarkingTable>;

@@ -11,6 +11,7 @@ import {
   text,
   yesNo,
 } from './cells.ts';
+import type { ColourTables } from './marking-colours.ts';
 import { context, use } from './marking-context.ts';
 import type {
   temperatureSystemRow,
@@ -161,7 +162,7 @@ export const voltageWordRow = z.strictObject({
 type Rows<Row extends z.ZodType> = z.output<Row>[];
 
 /** The tables that markings are read with. */
-export interface MarkingTables {
+export interface MarkingTables extends ColourTables {
   bodies: Rows<typeof bodyRow>;
   valueForms: Rows<typeof valueFormRow>;
   multipliers: Rows<typeof multiplierRow>;
