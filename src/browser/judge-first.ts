@@ -2,7 +2,7 @@ import { judgeFirst, resolveSituation, type Catalogue } from '../engine/index.ts
 import { toDom } from '../markup/to-dom.ts';
 import type { Asked } from '../substitution/address.ts';
 import { judgementMarkup } from '../substitution/judge-view.ts';
-import { evidenceFields, readEvidence } from '../substitution/old-part.ts';
+import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
 import { given, writeAddressBar } from './address-bar.ts';
 
 /** The part of a substitution page that asks whether the old part needs replacing at all. */
@@ -13,6 +13,15 @@ const place = document.querySelector<HTMLElement>('#judgement');
 const inputFor = (key: string): HTMLInputElement | undefined => {
   const element = form?.elements.namedItem(key);
   return element instanceof HTMLInputElement ? element : undefined;
+};
+
+/** The boxes to tick for what is seen on the part. */
+const signBoxes = [
+  ...(form?.querySelectorAll<HTMLInputElement>(`input[type=checkbox][name=${signsKey}]`) ?? []),
+];
+
+const showSigns = (seen: readonly string[]): void => {
+  for (const box of signBoxes) box.checked = seen.includes(box.value);
 };
 
 /** Shows what to do with the old part by all that was found out about it. */
@@ -31,23 +40,21 @@ export const showJudgement = (catalogue: Catalogue, { request }: Asked): void =>
       note.className = message === undefined ? 'hint' : 'fault';
     }
   }
+  showSigns(evidence.signs ?? []);
   const { original } = resolveSituation(catalogue, request);
-  const judgement = judgeFirst(
-    catalogue,
-    original.type,
-    request.position,
-    original.capacitance,
-    evidence,
-  );
+  const judgement = judgeFirst(catalogue, original, request.position, evidence);
   place?.replaceChildren(...judgementMarkup(judgement).map((piece) => toDom(piece)));
 };
 
 /** Keeps what is written about the old part in the address, and has the page reckon again. */
 export const listenForEvidence = (update: () => void): void => {
   for (const { key } of evidenceFields) inputFor(key)?.removeAttribute('readonly');
+  for (const box of signBoxes) box.disabled = false;
   form?.addEventListener('input', ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
-    const text = target.value.trim();
+    const text = signBoxes.includes(target)
+      ? signBoxes.flatMap((box) => (box.checked ? [box.value] : [])).join(',')
+      : target.value.trim();
     if (text === '') given.delete(target.name);
     else given.set(target.name, text);
     writeAddressBar();

@@ -49,6 +49,8 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     derating: valuesOf(tables, 'derating.csv'),
     combinations: byId(valuesOf(tables, 'combinations.csv')),
     triage: valuesOf(tables, 'triage.csv'),
+    esrOfNew: valuesOf(tables, 'esr-of-new.csv'),
+    leakageLimits: valuesOf(tables, 'leakage-limits.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
     markings: assembleMarkings(tables),
   };

@@ -47,6 +47,8 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   derating: [],
   combinations: {},
   triage: [],
+  esrOfNew: [],
+  leakageLimits: [],
   cautions: [],
   markings: Object.fromEntries(
     Object.keys(catalogue.markings).map((table) => [table, []]),
@@ -120,6 +122,10 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     guidelines: catalogue.guidelines,
     triage: catalogue.triage.filter(
       (row) => row.positions.length === 0 || row.positions.includes(position),
+    ),
+    esrOfNew: catalogue.esrOfNew.map((row) => without(row, ['locator', 'note', 'source'])),
+    leakageLimits: catalogue.leakageLimits.map((row) =>
+      without(row, ['locator', 'note', 'source']),
     ),
     derating,
     combinations: catalogue.combinations,

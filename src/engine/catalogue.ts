@@ -22,7 +22,7 @@ import type {
 import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
-import type { TriageRow } from '../schemas/triage.ts';
+import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
 
 export type TypeId = string;
@@ -74,6 +74,8 @@ export interface Catalogue {
   /** How a stand-in is made of two parts, by kind. */
   combinations: Record<string, CombinationRow>;
   triage: TriageRow[];
+  esrOfNew: EsrOfNewRow[];
+  leakageLimits: LeakageLimitRow[];
   cautions: CautionRow[];
   markings: MarkingTables;
 }

@@ -49,8 +49,10 @@ export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
 export {
   judgeFirst,
+  signsOf,
   type Advice,
-  type Evidence,
   type Judgement,
+  type Sign,
   type TriageReason,
 } from './triage/judge-first.ts';
+export type { Evidence, Marked } from './triage/readings.ts';

@@ -37,6 +37,9 @@ export const optionalNumber = z
 /** A number above zero. */
 export const positive = number.refine((value) => value > 0, 'expected a number above zero');
 
+/** A number, zero or above. */
+export const nonNegative = number.refine((value) => value >= 0, 'expected a number, zero or above');
+
 /** A whole number, zero or above. */
 export const count = number.refine(
   (value) => Number.isInteger(value) && value >= 0,

@@ -15,7 +15,7 @@ import {
 import { markingTables } from './marking-tables.ts';
 import { bodyRow, pulseRatingRow, seriesResistanceRow } from './sizes.ts';
 import { sourceRow } from './sources.ts';
-import { triageRow } from './triage.ts';
+import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
 import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
 
@@ -222,6 +222,18 @@ export const tables = {
       { column: 'unit', table: 'units.csv' },
     ],
     about: 'Whether an old part needs replacing at all.',
+  },
+  'esr-of-new.csv': {
+    row: esrOfNewRow,
+    key: ['grade', 'rated_voltage', 'capacitance'],
+    references: [source],
+    about: 'What new electrolytics read on a meter for series resistance.',
+  },
+  'leakage-limits.csv': {
+    row: leakageLimitRow,
+    key: ['types', 'v_from'],
+    references: [source, { column: 'types', table: 'types.csv', many: true }],
+    about: 'What new electrolytics may leak.',
   },
   'cautions.csv': {
     row: cautionRow,

@@ -4,7 +4,7 @@ import { parseQuantity, type Evidence, type Unit } from '../engine/index.ts';
 interface EvidenceField {
   key: string;
   /** The reading that it fills in. */
-  reading: keyof Evidence;
+  reading: Exclude<keyof Evidence, 'signs'>;
   label: string;
   unit: Unit;
   /** Unit of a number without one. */
@@ -45,6 +45,20 @@ export const evidenceFields: readonly EvidenceField[] = [
     hint: 'per cent',
   },
   {
+    key: 'esr',
+    reading: 'esr',
+    label: 'Series resistance (ESR)',
+    unit: 'ohm',
+    hint: 'as a meter reads it near 100 kHz',
+  },
+  {
+    key: 'leak',
+    reading: 'leakage',
+    label: 'Leakage current',
+    unit: 'A',
+    hint: 'after five minutes at rated voltage, such as 20 µA',
+  },
+  {
     key: 'ins',
     reading: 'insulation',
     label: 'Insulation at working voltage',
@@ -52,6 +66,13 @@ export const evidenceFields: readonly EvidenceField[] = [
     hint: 'such as 500 MΩ',
   },
 ];
+
+/** Key of the address that carries the signs seen, joined by commas. */
+export const signsKey = 'seen';
+
+/** Signs that an address says were seen; what is no id of a rule has no effect. */
+const readSigns = (query: URLSearchParams): string[] =>
+  (query.get(signsKey) ?? '').split(',').filter((id) => id !== '');
 
 /** Readings of an address, and what of them could not be understood, by key. */
 export interface FoundOut {
@@ -64,7 +85,7 @@ const LONGEST = 60;
 
 /** The readings that an address carries; what cannot be understood is passed over and reported. */
 export const readEvidence = (query: URLSearchParams): FoundOut => {
-  const found: FoundOut = { evidence: {}, rejected: {} };
+  const found: FoundOut = { evidence: { signs: readSigns(query) }, rejected: {} };
   for (const { key, reading, unit, bare } of evidenceFields) {
     const text = (query.get(key) ?? '').trim().slice(0, LONGEST);
     if (text === '') continue;

@@ -42,8 +42,10 @@ describe('a browser reckons from its slice as the build does from everything', (
       expect(JSON.parse(JSON.stringify(shown(findStandIns(slice, request)))), type).toEqual(
         JSON.parse(JSON.stringify(shown(full))),
       );
-      expect(judgeFirst(slice, type, position, 1e-7, {})).toEqual(
-        judgeFirst(catalogue, type, position, 1e-7, {}),
+      const marked = { type, capacitance: 1e-5, ratedVoltage: 25 };
+      const evidence = { esr: 1, leakage: 1e-5, signs: ['wet-signs'] };
+      expect(judgeFirst(slice, marked, position, evidence)).toEqual(
+        judgeFirst(catalogue, marked, position, evidence),
       );
       const cited = new Set(full.flatMap(({ findings }) => findings.flatMap((one) => one.sources)));
       const missing = [...cited].filter((source) => !Object.hasOwn(slice.sources, source));

@@ -27,6 +27,8 @@ export const orders: readonly Order[] = [
   { file: 'properties.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'condition-definitions.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'derating.csv', columns: ['from_c', 'to_c'], strict: true },
+  { file: 'triage.csv', columns: ['v_from', 'v_to'], strict: true },
+  { file: 'leakage-limits.csv', columns: ['v_from', 'v_to'], strict: true },
   { file: 'markings/bodies.csv', columns: ['c_min', 'c_max'] },
   { file: 'markings/value-forms.csv', columns: ['figures_min', 'figures_max'] },
   { file: 'markings/value-forms.csv', columns: ['value_min', 'value_max'] },

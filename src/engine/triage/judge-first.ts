@@ -1,20 +1,7 @@
 import type { TriageRow } from '../../schemas/triage.ts';
 import type { Basis, Catalogue, PositionId, SourceId, TypeId } from '../catalogue.ts';
 import { formatValue, type Unit } from '../quantities/index.ts';
-
-/** What is known of the old part itself, SI units; all of it may be missing. */
-export interface Evidence {
-  /** s */
-  age?: number | undefined;
-  /** Measured, F. */
-  capacitance?: number | undefined;
-  /** Dissipation factor at 100 or 120 Hz, fraction. */
-  loss120hz?: number | undefined;
-  /** Dissipation factor at 1 kHz, fraction. */
-  loss1khz?: number | undefined;
-  /** Insulation resistance at working voltage, ohm. */
-  insulation?: number | undefined;
-}
+import { compared, type Compared, type Evidence, type Marked } from './readings.ts';
 
 /** What to do with the old part. */
 export type Advice = TriageRow['advice'];
@@ -36,45 +23,45 @@ export interface Judgement {
   reasons: TriageReason[];
 }
 
-/** A reading in the SI unit of the rules that go by it. */
-const readingFor = (row: TriageRow, evidence: Evidence, marked: number): number | undefined => {
-  const { age, capacitance, loss120hz, loss1khz, insulation } = evidence;
-  switch (row.reading) {
-    case 'none':
-      return undefined;
-    case 'age':
-      return age;
-    case 'capacitance':
-      return capacitance === undefined ? undefined : capacitance / marked;
-    case 'loss-120hz':
-      return loss120hz;
-    case 'loss-1khz':
-      return loss1khz;
-    case 'insulation':
-      return insulation;
-    case 'insulation-rc':
-      return insulation === undefined ? undefined : insulation * marked;
+/** Units of the readings that are set against a new part, by what the rule goes by. */
+const READ_IN: Partial<Record<TriageRow['reading'], Unit>> = {
+  capacitance: 'F',
+  'esr-of-new': 'ohm',
+  'esr-of-standard': 'ohm',
+  'leakage-of-new': 'A',
+};
+
+/** What a reading comes to, and what it was set against: `0.3 Ω, 0.94 × the 0.32 Ω of a new one`. */
+const sayCompared = (rule: TriageRow, { value, ofNew, read }: Compared, unit: Unit): string => {
+  const own = READ_IN[rule.reading];
+  if (own === undefined || ofNew === undefined || read === undefined) {
+    return formatValue(value, unit);
   }
+  const mark = rule.reading === 'capacitance' ? 'marked' : 'of a new one';
+  return `${formatValue(read, own)}, ${formatValue(value, unit)} the ${formatValue(ofNew, own)} ${mark}`;
 };
 
 const reasonFor = (
   catalogue: Catalogue,
   row: TriageRow,
   evidence: Evidence,
-  marked: number,
+  marked: Marked,
 ): TriageReason | undefined => {
   const { advice, why, source, basis, note } = row;
   const reason = (working: string): TriageReason => ({ advice, why, working, source, basis, note });
   if (row.reading === 'none') return reason('');
-  const value = readingFor(row, evidence, marked);
-  if (value === undefined || row.limit === undefined) return undefined;
+  if (row.reading === 'sign') {
+    return evidence.signs?.includes(row.id) === true ? reason(`Seen: ${row.sign}`) : undefined;
+  }
+  const reading = compared(catalogue, row, evidence, marked);
+  if (reading === undefined || row.limit === undefined) return undefined;
   const unit = catalogue.units[row.unit];
   const limit = row.limit * (unit?.factor ?? 1);
-  const holds = row.comparison === 'below' ? value < limit : value >= limit;
-  const print = (number: number): string => formatValue(number, (unit?.si ?? 'ratio') as Unit);
-  return holds
+  const below = row.comparison === 'below';
+  const si = (unit?.si ?? 'ratio') as Unit;
+  return (below ? reading.value < limit : reading.value >= limit)
     ? reason(
-        `${print(value)}, ${row.comparison === 'below' ? 'below' : 'at least'} ${print(limit)}`,
+        `${sayCompared(row, reading, si)}; ${below ? 'below' : 'at least'} ${formatValue(limit, si)}`,
       )
     : undefined;
 };
@@ -82,6 +69,29 @@ const reasonFor = (
 /** Readings weigh more than age, and age more than what is true of the type in general. */
 const strength = (row: TriageRow): number =>
   row.reading === 'none' ? Number(row.positions.length > 0) : row.reading === 'age' ? 2 : 3;
+
+/** Rules of a type in a position, whatever was read. */
+const rulesFor = (catalogue: Catalogue, type: TypeId, position: PositionId): TriageRow[] =>
+  catalogue.triage
+    .filter((row) => row.types.includes(type))
+    .filter((row) => row.positions.length === 0 || row.positions.includes(position));
+
+const isForRating = ({ v_from: from, v_to: to }: TriageRow, volt: number): boolean =>
+  volt >= (from ?? 0) && volt < (to ?? Infinity);
+
+/** A sign of failure that can be seen or smelled. */
+export interface Sign {
+  /** Id of the rule that it belongs to. */
+  id: string;
+  /** What is seen. */
+  sign: string;
+}
+
+/** What to look for on an old part of a type. */
+export const signsOf = (catalogue: Catalogue, type: TypeId, position: PositionId): Sign[] =>
+  rulesFor(catalogue, type, position)
+    .filter((row) => row.reading === 'sign')
+    .map(({ id, sign }) => ({ id, sign }));
 
 const GRAVITY: readonly Advice[] = ['leave', 'test', 'replace'];
 
@@ -91,19 +101,15 @@ const GRAVITY: readonly Advice[] = ['leave', 'test', 'replace'];
  * Rules are taken from the strongest kind that applies: readings first, then age, then what holds
  * for the type in the position, then for the type. Among rules of one kind the gravest counts, and a
  * rule to replace always counts, since no reading can clear a part that is condemned by its kind.
- *
- * @param marked capacitance on the part, F
  */
 export const judgeFirst = (
   catalogue: Catalogue,
-  type: TypeId,
+  marked: Marked,
   position: PositionId,
-  marked: number,
   evidence: Evidence,
 ): Judgement => {
-  const applying = catalogue.triage
-    .filter((row) => row.types.includes(type))
-    .filter((row) => row.positions.length === 0 || row.positions.includes(position))
+  const applying = rulesFor(catalogue, marked.type, position)
+    .filter((row) => isForRating(row, marked.ratedVoltage))
     .flatMap((row) => {
       const reason = reasonFor(catalogue, row, evidence, marked);
       return reason === undefined ? [] : [{ reason, strength: strength(row) }];
