@@ -1,0 +1,108 @@
+import { leadLength, signBelow, wire } from '../lead.ts';
+import { ellipse, line, rectangle, turned, type Path } from '../path.ts';
+import { paint, solid, type Shape, type View } from '../shape.ts';
+import type { PartSpec } from '../spec.ts';
+import type { Form } from './form.ts';
+
+/** Where the minus stripe begins and ends, from the middle, as shares of the diameter. */
+const STRIPE = [0.2, 0.42] as const;
+
+/** A can from the side: round edges above, a rolled groove above the seal. */
+export const canOutline = (width: number, height: number): Path => {
+  const [half, edge] = [width / 2, Math.min(width * 0.08, 1)];
+  const groove = Math.min(height * 0.16, 1.2 + width * 0.1);
+  const [deep, wide] = [Math.min(width * 0.035, 0.5), Math.min(groove * 0.45, 1)];
+  const profile: Path = [
+    ['M', [0, -height]],
+    ['L', [half - edge, -height]],
+    ['C', [half - edge * 0.4, -height], [half, -height + edge * 0.6], [half, -height + edge]],
+    ['L', [half, -groove - wide]],
+    [
+      'C',
+      [half, -groove - wide * 0.4],
+      [half - deep, -groove - wide * 0.5],
+      [half - deep, -groove],
+    ],
+    [
+      'C',
+      [half - deep, -groove + wide * 0.5],
+      [half, -groove + wide * 0.4],
+      [half, -groove + wide],
+    ],
+    ['L', [half, -edge * 0.5]],
+    ['L', [half - edge * 0.5, 0]],
+  ];
+  return turned(profile, ([x, y]) => [-x, y]);
+};
+
+/** The minus stripe of a can, with its signs. */
+export const minusStripe = (width: number, height: number, stripe = 'paper' as const): Shape[] => {
+  const [from, to] = [STRIPE[0] * width, STRIPE[1] * width];
+  const [top, bottom] = [-height * 0.97, -height * 0.2];
+  const signs = Math.max(1, Math.min(4, Math.floor((bottom - top) / 4)));
+  const long = Math.min((to - from) * 0.6, 2.4);
+  return [
+    solid(rectangle([from, top], to - from, bottom - top), stripe),
+    ...Array.from({ length: signs }, (_, i) => {
+      const y = top + ((i + 0.5) * (bottom - top)) / signs;
+      const x = (from + to) / 2;
+      const thick = Math.min(0.7, long * 0.3);
+      return paint(rectangle([x - long / 2, y - thick / 2], long, thick), 'dark');
+    }),
+  ];
+};
+
+const front = (spec: PartSpec): View => {
+  const { length: width, height } = spec;
+  const half = (spec.pitch ?? Math.max(1.5, width * 0.42)) / 2;
+  const end = leadLength(height);
+  const striped = spec.polarity === 'stripe-minus';
+  const room = striped ? width * (0.5 + STRIPE[0]) : width;
+  return {
+    name: 'front',
+    from: -width / 2,
+    shapes: [
+      wire(spec, [-half, -0.3], [-half, end + 1.5]),
+      wire(spec, [half, -0.3], [half, end]),
+      solid(canOutline(width, height), 'body'),
+      ...(striped ? minusStripe(width, height) : []),
+    ],
+    print: {
+      at: [striped ? (STRIPE[0] * width - width / 2) / 2 : 0, -height * 0.57],
+      width: room * 0.86,
+      height: height * 0.72,
+    },
+    notes:
+      spec.polarity === undefined
+        ? []
+        : [signBelow('+', [-half, end + 1.5]), signBelow('−', [half, end])],
+  };
+};
+
+/** From above: the vent that lets a can open before it bursts, on cans that are wide enough. */
+const above = (spec: PartSpec): View => {
+  const radius = spec.length / 2;
+  const sleeve = spec.finish === 'metal' ? 0 : Math.min(0.9, radius * 0.16);
+  const score = (radius - sleeve) * 0.62;
+  return {
+    name: 'above',
+    from: -radius,
+    shapes: [
+      solid(ellipse([0, -radius], radius), 'body'),
+      ...(sleeve > 0 ? [solid(ellipse([0, -radius], radius - sleeve), 'metal')] : []),
+      ...(spec.length >= 6.3
+        ? [
+            { path: line([-score, -radius], [score, -radius]), line: 'ink' } as const,
+            { path: line([0, -radius - score], [0, -radius + score]), line: 'ink' } as const,
+          ]
+        : []),
+    ],
+  };
+};
+
+/** A round can that stands on the board, both leads below. */
+export const can: Form = {
+  name: 'can',
+  round: 'upright',
+  views: (spec) => [front(spec), above(spec)],
+};

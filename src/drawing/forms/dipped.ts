@@ -1,0 +1,97 @@
+import { leadLength, runDown, wire, wireOf } from '../lead.ts';
+import { mapped, polygon, rectangle, type Path, type Point } from '../path.ts';
+import { inner, paint, solid, type Shape, type View } from '../shape.ts';
+import type { PartSpec } from '../spec.ts';
+import type { Form } from './form.ts';
+
+/** Coating that runs down the leads, mm. */
+const NECK = 1.4;
+
+/** Radius of the corners as a share of the shorter side. */
+const ROUND = 0.34;
+
+/** A stripe from side to side of a cushion whose top is at y = 0, between two heights. */
+const stripe = (width: number, height: number, from: number, to: number): Path => {
+  const corner = Math.min(width, height) * ROUND;
+  const half = (y: number): number => {
+    const within = Math.max(0, corner - Math.min(y, height - y));
+    return width / 2 - corner + Math.sqrt(Math.max(0, corner ** 2 - within ** 2));
+  };
+  const steps = Array.from({ length: 9 }, (_, i) => from + ((to - from) * i) / 8);
+  return polygon(
+    ...steps.map((y): Point => [half(y), y]),
+    ...steps.toReversed().map((y): Point => [-half(y), y]),
+  );
+};
+
+/** Stripes from above to below, in the order in which they are read. */
+const stripes = ({ bands = [], length }: PartSpec, top: number, height: number): Shape[] =>
+  bands.map((colour, i) => {
+    const [from, to] = [i, i + 1].map((n) => (n * height) / bands.length) as [number, number];
+    return paint(
+      mapped(stripe(length, height, from, to), ([x, y]) => [x, y + top]),
+      { colour },
+    );
+  });
+
+const front = (spec: PartSpec): View => {
+  const { length } = spec;
+  const height = spec.height - NECK;
+  const top = -spec.height;
+  const half = Math.min((spec.pitch ?? length * 0.8) / 2, length * 0.45);
+  const end = leadLength(spec.height);
+  const outline = rectangle([-length / 2, top], length, height, Math.min(length, height) * ROUND);
+  const coats = [-half, half].map((x) => {
+    const sunk = half > length * 0.33 ? 0.5 : 0;
+    return runDown(spec, [x, -NECK - sunk - wireOf(spec) * 0.3], NECK + sunk);
+  });
+  const striped = spec.bands !== undefined && spec.bands.length > 0;
+  return {
+    name: 'front',
+    from: -length / 2,
+    shapes: [
+      ...[-half, half].map((x) => wire(spec, [x, -NECK], [x, end])),
+      ...coats.map((coat) => solid(coat, 'body')),
+      solid(outline, 'body'),
+      ...stripes(spec, top, height),
+      ...(striped ? [{ path: outline, line: 'ink' } as const] : []),
+      ...(striped ? [] : coats.map((coat) => paint(coat, 'body'))),
+      ...(spec.finish === 'gloss'
+        ? [
+            inner([
+              ['M', [-length * 0.36, top + height * 0.34]],
+              [
+                'C',
+                [-length * 0.36, top + height * 0.18],
+                [-length * 0.3, top + height * 0.13],
+                [-length * 0.18, top + height * 0.13],
+              ],
+            ]),
+          ]
+        : []),
+    ],
+    ...(striped
+      ? {}
+      : { print: { at: [0, top + height / 2], width: length * 0.88, height: height * 0.72 } }),
+  };
+};
+
+const side = (spec: PartSpec): View => {
+  const height = spec.height - NECK;
+  return {
+    name: 'side',
+    from: -spec.width / 2,
+    shapes: [
+      wire(spec, [0, -NECK], [0, leadLength(spec.height)]),
+      solid(runDown(spec, [0, -NECK - 0.4], NECK + 0.4), 'body'),
+      solid(
+        rectangle([-spec.width / 2, -spec.height], spec.width, height, spec.width * 0.5),
+        'body',
+      ),
+      paint(runDown(spec, [0, -NECK - 0.4], NECK + 0.4), 'body'),
+    ],
+  };
+};
+
+/** A flat part dipped in resin: film, mica, multilayer ceramic. */
+export const dipped: Form = { name: 'dipped lozenge', views: (spec) => [front(spec), side(spec)] };

@@ -1,0 +1,86 @@
+import { mapped, rectangle, turned, type Path } from '../path.ts';
+import { paint, solid, type View } from '../shape.ts';
+import type { PartSpec } from '../spec.ts';
+import type { Form } from './form.ts';
+import { bandPlaces, lyingLeads, ring } from './tube.ts';
+
+/** A coated rod with caps that stand out a little at both ends. */
+const dogBone = (length: number, width: number): Path => {
+  const half = length / 2;
+  const cap = Math.min(length * 0.24, width);
+  const waist = width * 0.09;
+  const edge = width * 0.28;
+  const profile: Path = [
+    ['M', [-half, edge - width]],
+    ['C', [-half, edge * 0.4 - width], [edge * 0.4 - half, -width], [edge - half, -width]],
+    ['L', [cap * 0.7 - half, -width]],
+    ['C', [cap - half, -width], [cap - half, waist - width], [cap * 1.25 - half, waist - width]],
+    ['L', [half - cap * 1.25, waist - width]],
+    ['C', [half - cap, waist - width], [half - cap, -width], [half - cap * 0.7, -width]],
+    ['L', [half - edge, -width]],
+    ['C', [half - edge * 0.4, -width], [half, edge * 0.4 - width], [half, edge - width]],
+  ];
+  return turned(profile, ([x, y]) => [x, -width - y]);
+};
+
+/** A band that follows the body: thinner between the caps. */
+const bandOn = (spec: PartSpec, place: { x: number; width: number }): Path => {
+  const cap = Math.min(spec.length * 0.24, spec.width);
+  const within = Math.abs(place.x + place.width / 2) < spec.length / 2 - cap;
+  const waist = within ? spec.width * 0.09 : 0;
+  const whole = ring(place, spec.width - 2 * waist);
+  return mapped(whole, ([x, y]) => [x, y - waist]);
+};
+
+/** A film resistor: coated rod with end caps. */
+export const resistor: Form = {
+  name: 'resistor',
+  round: 'lying',
+  views: (spec) => {
+    const { length, width } = spec;
+    const inset = length * 0.07;
+    const bands = bandPlaces(spec.bands?.length ?? 0, inset - length / 2, length / 2 - inset / 2);
+    const outline = dogBone(length, width);
+    const view: View = {
+      name: 'front',
+      from: -length / 2,
+      shapes: [
+        ...lyingLeads(spec),
+        solid(outline, 'body'),
+        ...bands.map((place, i) =>
+          paint(bandOn(spec, place), { colour: spec.bands?.[i] ?? 'none' }),
+        ),
+        { path: outline, line: 'ink' },
+      ],
+      ...(bands.length > 0
+        ? {}
+        : { print: { at: [0, -width / 2], width: length * 0.8, height: width * 0.74 } }),
+    };
+    return [view];
+  },
+};
+
+/** A carbon composition resistor: a moulded rod with sharp ends. */
+export const composition: Form = {
+  name: 'composition resistor',
+  round: 'lying',
+  views: (spec) => {
+    const { length, width } = spec;
+    const body = rectangle([-length / 2, -width], length, width, width * 0.06);
+    const bands = bandPlaces(spec.bands?.length ?? 0, -length * 0.48, length * 0.46);
+    return [
+      {
+        name: 'front',
+        from: -length / 2,
+        shapes: [
+          ...lyingLeads(spec),
+          solid(body, 'body'),
+          ...bands.map((place, i) =>
+            paint(ring(place, width), { colour: spec.bands?.[i] ?? 'none' }),
+          ),
+          { path: body, line: 'ink' },
+        ],
+      },
+    ];
+  },
+};

@@ -1,0 +1,44 @@
+import type { Fill } from './shape.ts';
+import type { Colours, PartSpec } from './spec.ts';
+
+/** Attributes of SVG that paint one outline. */
+export type Painted = Readonly<Record<string, string | number | undefined>>;
+
+/** Letters and lines that can be read on a light or on a dark surface, whatever the page's ink. */
+const INKS = { dark: '#1d1c1a', light: '#f7f5ef' } as const;
+
+const PAPER = '#ece7da';
+
+/** What lines and letters on the body are drawn with: the page's ink where no colour is known. */
+export const inkOn = (spec: PartSpec, colours: Colours): string => {
+  const colour = spec.colour === undefined ? undefined : colours(spec.colour);
+  return colour === undefined || colour.fill === '' || spec.finish === 'clear'
+    ? 'currentColor'
+    : INKS[colour.ink];
+};
+
+const byName = (id: string, colours: Colours, clear: boolean): Painted => {
+  const fill = colours(id)?.fill ?? '';
+  if (fill === '') return { class: 'pd-body' };
+  return { fill, 'fill-opacity': clear ? 0.35 : undefined };
+};
+
+/** How a surface is painted: colours by name as they are, materials by the page's own style. */
+export const painted = (fill: Fill, spec: PartSpec, colours: Colours): Painted => {
+  if (typeof fill === 'object') {
+    return fill.colour === 'none' ? {} : byName(fill.colour, colours, false);
+  }
+  switch (fill) {
+    case 'body':
+      if (spec.colour !== undefined) return byName(spec.colour, colours, spec.finish === 'clear');
+      return { class: spec.finish === 'metal' ? 'pd-metal' : 'pd-body' };
+    case 'metal':
+      return { class: 'pd-metal' };
+    case 'print':
+      return { fill: inkOn(spec, colours) };
+    case 'dark':
+      return { fill: INKS.dark };
+    case 'paper':
+      return { fill: PAPER };
+  }
+};

@@ -1,0 +1,157 @@
+import { h, type Element, type Markup } from '../markup/node.ts';
+import { partInWords } from './describe.ts';
+import { forms } from './forms/index.ts';
+import type { Form } from './forms/form.ts';
+import { RULE_HEIGHT, ruleMarkup } from './rule.ts';
+import type { Colours, PartSpec } from './spec.ts';
+import { viewMarkup, type Drawn } from './view-markup.ts';
+
+/** The scale of all drawings that say nothing else: px of the drawing to the millimetre. */
+export const USUAL_SCALE = 8;
+
+export interface DrawingOptions {
+  /** Px to the millimetre; a scale other than the usual one is said beside the rule. */
+  pxPerMm?: number;
+  /** Finds the paint and the name of a colour. */
+  colours?: Colours;
+  /** Without the rule, where a neighbour at the same scale has one. */
+  rule?: boolean;
+  /** Every view that helps, or only the one with the marking. */
+  views?: 'all' | 'first';
+  /** Beside words that say the same: hidden from those who listen. */
+  decorative?: boolean;
+  /** What is said instead of the drawing's own words. */
+  label?: string;
+}
+
+/** A part among several in one drawing, with a name in ink below it. */
+export interface NamedPart {
+  spec: PartSpec;
+  name?: string;
+}
+
+/** Between views of one part and between parts, px; and round the whole. */
+const BETWEEN_VIEWS = 22;
+const BETWEEN_PARTS = 40;
+const EDGE = 3;
+const NAME = 12;
+
+interface Placed extends Drawn {
+  x: number;
+}
+
+/** Views in a row, each as far to the right as the one before allows. */
+const inRow = (groups: readonly (readonly Drawn[])[]): Placed[] => {
+  let right = 0;
+  return groups.flatMap((group, part) =>
+    group.map((drawn, i): Placed => {
+      const gap = i === 0 ? (part === 0 ? 0 : BETWEEN_PARTS) : BETWEEN_VIEWS;
+      const x = right + gap - drawn.extent.left;
+      right = x + drawn.extent.right;
+      return { ...drawn, x };
+    }),
+  );
+};
+
+const round = (value: number): number => Math.round(value * 10) / 10;
+
+const scaleWords = (scale: number): string => {
+  const times = scale / USUAL_SCALE;
+  if (times === 1) return '';
+  return times > 1
+    ? `drawn ${round(times)} times as large as usual`
+    : `drawn 1/${round(1 / times)} as large as usual`;
+};
+
+/**
+ * Parts beside each other, to one scale, over a millimetre rule that begins at the first body's
+ * left edge. All stand or lie on the same board.
+ */
+export const partsDrawing = (
+  parts: readonly NamedPart[],
+  options: DrawingOptions = {},
+): Element => {
+  const { pxPerMm: scale = USUAL_SCALE, colours = () => undefined, rule = true } = options;
+  const groups = parts.map(({ spec }) => {
+    const form: Form = forms[spec.form];
+    const views = form.views(spec);
+    const shown = options.views === 'first' ? views.slice(0, 1) : views;
+    return shown.map((view) => viewMarkup(view, spec, { scale, colours }));
+  });
+  const placed = inRow(groups);
+  const [first] = placed;
+  const top = Math.min(...placed.map(({ extent }) => extent.top));
+  const bottom = Math.max(...placed.map(({ extent }) => extent.bottom));
+  const right = Math.max(...placed.map(({ x, extent }) => x + extent.right));
+  const start = first === undefined ? 0 : first.x + first.from;
+  const length = Math.max(10, Math.floor((right - start) / scale / 5) * 5);
+  const named = parts.some(({ name }) => name !== undefined) ? NAME * 1.7 : 0;
+  const below = bottom + 6 + named;
+  const words = scaleWords(scale);
+  const width = Math.max(right, start + length * scale + 24) + 2 * EDGE;
+  const height = below - top + (rule ? RULE_HEIGHT + (words === '' ? 0 : 14) : -6) + 2 * EDGE;
+  const label =
+    options.label ??
+    [
+      ...parts.map(({ spec, name }) =>
+        [name, partInWords(spec, colours)].filter(Boolean).join(': '),
+      ),
+      words,
+    ]
+      .filter((text) => text !== '')
+      .join('; ');
+  let index = 0;
+  return h(
+    'svg',
+    {
+      class: 'part-drawing',
+      ...(options.decorative
+        ? { 'aria-hidden': 'true' }
+        : { role: 'img', 'aria-label': `${label}.` }),
+      width: Math.ceil(width),
+      height: Math.ceil(height),
+      viewBox: `${-EDGE} ${round(top - EDGE)} ${Math.ceil(width)} ${Math.ceil(height)}`,
+      fill: 'none',
+      stroke: 'currentColor',
+      'stroke-width': 1.3,
+      'stroke-linejoin': 'round',
+      'stroke-linecap': 'round',
+      'data-px-per-mm': scale,
+    },
+    parts.map(({ name }, part) => {
+      const own = placed.slice(index, (index += groups[part]?.length ?? 0));
+      const [head] = own;
+      return [
+        ...own.map(({ x, elements }) =>
+          h('g', { transform: `translate(${round(x)} 0)` }, elements),
+        ),
+        ...(name === undefined || head === undefined
+          ? []
+          : [
+              h(
+                'text',
+                {
+                  class: 'pd-name',
+                  x: round(head.x + head.from),
+                  y: round(bottom + NAME + 6),
+                  'font-size': NAME,
+                },
+                name,
+              ),
+            ]),
+      ];
+    }),
+    rule && ruleMarkup({ x: start, y: below, length, scale }),
+    rule &&
+      words !== '' &&
+      h(
+        'text',
+        { class: 'pd-note', x: round(start), y: round(below + RULE_HEIGHT + 9), 'font-size': 10 },
+        words,
+      ),
+  );
+};
+
+/** A part to scale beside a millimetre rule, with its marking as printed. */
+export const partDrawing = (spec: PartSpec, options: DrawingOptions = {}): Markup =>
+  partsDrawing([{ spec }], options);

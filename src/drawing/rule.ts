@@ -1,0 +1,47 @@
+import { h, type Element } from '../markup/node.ts';
+
+/** A millimetre rule from a place to the right: px. */
+export interface Rule {
+  x: number;
+  y: number;
+  /** Long, mm. */
+  length: number;
+  scale: number;
+}
+
+/** How high the rule and its numbers are, px. */
+export const RULE_HEIGHT = 24;
+
+/** Strokes closer than this run together, px. */
+const CLOSEST = 3.5;
+
+const tick = (millimetre: number): number => {
+  if (millimetre % 10 === 0) return 8;
+  return millimetre % 5 === 0 ? 6 : 3.5;
+};
+
+/** A rule with a stroke a millimetre where there is room, and a number every ten. */
+export const ruleMarkup = ({ x, y, length, scale }: Rule): Element => {
+  const step = [1, 5, 10].find((size) => size * scale >= CLOSEST) ?? 10;
+  const at = (millimetre: number): number => Math.round((x + millimetre * scale) * 10) / 10;
+  const marks = Array.from({ length: Math.floor(length / step) + 1 }, (_, i) => i * step);
+  const every = 10 * scale >= 26 ? 10 : 50;
+  const numbered = marks.filter((mark) => mark % every === 0);
+  const last = numbered.at(-1) ?? 0;
+  return h(
+    'g',
+    { class: 'pd-rule' },
+    h('path', {
+      d:
+        `M${at(0)} ${y}H${at(length)}` +
+        marks.map((mark) => `M${at(mark)} ${y}v${tick(mark)}`).join(''),
+    }),
+    numbered.map((mark) =>
+      h(
+        'text',
+        { x: at(mark), y: y + 19, 'text-anchor': mark === 0 && last > 0 ? 'middle' : 'middle' },
+        mark === last ? `${mark} mm` : String(mark),
+      ),
+    ),
+  );
+};
