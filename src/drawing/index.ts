@@ -1,5 +1,6 @@
 export { coloursOf } from './colours-of.ts';
 export { partInWords, sidesOf } from './describe.ts';
+export { specOfRow } from './of-row.ts';
 export { forms, type FormId } from './forms/index.ts';
 export {
   partDrawing,
@@ -8,13 +9,4 @@ export {
   type DrawingOptions,
   type NamedPart,
 } from './part-drawing.ts';
-export {
-  FINISHES,
-  POLARITY_MARKS,
-  type Colour,
-  type ColourId,
-  type Colours,
-  type Finish,
-  type PartSpec,
-  type PolarityMark,
-} from './spec.ts';
+export type { Colour, ColourId, Colours, Finish, PartSpec, PolarityMark } from './spec.ts';

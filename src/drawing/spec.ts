@@ -1,4 +1,5 @@
 import type { ColourTables } from '../schemas/marking-colours.ts';
+import type { FINISHES, POLARITY_MARKS } from '../schemas/drawings.ts';
 import type { FormId } from './forms/index.ts';
 
 /** An id of `markings/colours.csv`. */
@@ -10,21 +11,7 @@ export type Colour = Pick<ColourTables['colours'][number], 'name' | 'fill' | 'in
 /** Finds a colour by its id. */
 export type Colours = (id: ColourId) => Colour | undefined;
 
-/** What the surface is: how it shines, and whether one sees through it. */
-export const FINISHES = ['matt', 'gloss', 'wax', 'clear', 'metal', 'sleeve', 'card'] as const;
 export type Finish = (typeof FINISHES)[number];
-
-/** How the part says which lead is which. */
-export const POLARITY_MARKS = [
-  'stripe-minus',
-  'segment-minus',
-  'arrow-minus',
-  'plus-mark',
-  'groove-plus',
-  'bar-plus',
-  'outer-foil-band',
-  'cathode-band',
-] as const;
 export type PolarityMark = (typeof POLARITY_MARKS)[number];
 
 /**
