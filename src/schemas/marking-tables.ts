@@ -1,4 +1,10 @@
-import { colourRow } from './marking-colours.ts';
+import {
+  colourFormRow,
+  colourLayoutRow,
+  colourMeaningRow,
+  colourRow,
+  colourSchemeRow,
+} from './marking-colours.ts';
 import type { Reference, Table } from './tables.ts';
 import {
   class1CodeRow,
@@ -202,5 +208,38 @@ export const markingTables = {
     key: ['id'],
     references: [source, { column: 'shade_of', table: 'markings/colours.csv' }],
     about: 'Colours that parts are marked with.',
+  },
+  'markings/colour-forms.csv': {
+    name: 'colourForms',
+    row: colourFormRow,
+    key: ['id'],
+    references: [source, { column: 'body', table: 'markings/bodies.csv' }],
+    about: 'Bodies that carry colours instead of figures.',
+  },
+  'markings/colour-layouts.csv': {
+    name: 'colourLayouts',
+    row: colourLayoutRow,
+    key: ['id'],
+    references: [source, { column: 'form', table: 'markings/colour-forms.csv' }],
+    about: 'Where the colours are on a body, by how many there are.',
+  },
+  'markings/colour-schemes.csv': {
+    name: 'colourSchemes',
+    row: colourSchemeRow,
+    key: ['id'],
+    references: [source, types, { column: 'layout', table: 'markings/colour-layouts.csv' }],
+    about: 'What each coloured place tells.',
+  },
+  'markings/colour-meanings.csv': {
+    name: 'colourMeanings',
+    row: colourMeaningRow,
+    key: ['code', 'role', 'colour', 'second', 'from_f', 'below_f', 'low', 'value', 'high', 'word'],
+    references: [
+      source,
+      types,
+      { column: 'colour', table: 'markings/colours.csv' },
+      { column: 'second', table: 'markings/colours.csv' },
+    ],
+    about: 'What a colour stands for in each place.',
   },
 } as const satisfies Record<string, MarkingTable>;

@@ -5,6 +5,8 @@ import { basisRules } from './basis-rules.ts';
 import { bodyShapes } from './body-shapes.ts';
 import { capacitanceBounds } from './capacitance-bounds.ts';
 import type { Check } from './check.ts';
+import { colourCodes } from './colour-codes.ts';
+import { colourMeanings } from './colour-meanings.ts';
 import { conditionBounds } from './condition-bounds.ts';
 import { conditionNumber } from './condition-number.ts';
 import { conditionsComplete } from './conditions-complete.ts';
@@ -72,6 +74,8 @@ export const checks: readonly Check[] = [
   unions,
   valueWindow,
   voltageFamilies,
+  colourCodes,
+  colourMeanings,
   doubleSpaces,
   makerNames,
 ];

@@ -40,6 +40,9 @@ export const orders: readonly Order[] = [
   { file: 'markings/temperature-systems.csv', columns: ['t_min', 't_ref', 't_max'] },
   { file: 'markings/voltage-codes.csv', columns: ['volts_min', 'volts_max'] },
   { file: 'markings/date-schemes.csv', columns: ['years_from', 'years_to'] },
+  { file: 'markings/colour-schemes.csv', columns: ['value_min', 'value_max'] },
+  { file: 'markings/colour-meanings.csv', columns: ['low', 'value', 'high'] },
+  { file: 'markings/colour-meanings.csv', columns: ['from_f', 'below_f'], strict: true },
 ];
 
 const orderFaults = (tables: Tables, { file, columns, strict }: Order): Fault[] =>
