@@ -1,4 +1,5 @@
 import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+import { FINDINGS_OF_RESISTANCE } from '../engine/findings/series-resistance.ts';
 
 /** The tables of sizes in a catalogue. */
 export type Sizes = Pick<Catalogue, 'bodies' | 'seriesResistance' | 'pulseRatings'>;
@@ -27,7 +28,7 @@ export const sliceSizes = (
   const most = (row?.usual_c_max ?? Infinity) * BEYOND_USUAL;
   const met = (one: { c_min: number; c_max: number }): boolean =>
     one.c_max >= least && one.c_min <= most;
-  const resists = findings.has('esr-window') || findings.has('impedance');
+  const resists = FINDINGS_OF_RESISTANCE.some((finding) => findings.has(finding));
   return {
     bodies: catalogue.bodies.filter(met).map(bare),
     seriesResistance: resists ? catalogue.seriesResistance.map(bare) : [],

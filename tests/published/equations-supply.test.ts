@@ -6,12 +6,9 @@ import {
   switchOnPeak,
 } from '../../src/engine/equations/inrush.ts';
 import { voltageLifeFactor, wearLife } from '../../src/engine/equations/life.ts';
-import {
-  canRise,
-  canSurface,
-  rippleVoltage,
-  triangularRms,
-} from '../../src/engine/equations/ripple.ts';
+import { canRise, currentForRise, rippleVoltage, triangularRms } from '../../src/engine/equations/ripple.ts';
+import { resistanceBetween } from '../../src/engine/equations/series-resistance.ts';
+import { canSurface } from '../../src/engine/equations/surface.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 import { expectAnswer, type Case } from './equation-case.ts';
 
@@ -139,6 +136,24 @@ const ripple: Case[] = [
     source: 'formula printed, technical notes of an electrolytic maker, equations 4.2 and 4.3',
     got: canRise(1, 0.1, 10e-4),
     expected: 0.1 / (2.3e-3 * 10 ** -0.2 * 10),
+    within: 1e-9,
+  },
+  {
+    what: 'current that warms 0.1 Ω on 10 cm² by as much as 1 A does',
+    source: 'formula printed, technical notes of an electrolytic maker, equations 4.2 and 4.3',
+    got: currentForRise(0.1 / (2.3e-3 * 10 ** -0.2 * 10), 0.1, 10e-4),
+    expected: 1,
+    within: 1e-9,
+  },
+  {
+    what: 'series resistance at 1 kHz of a part of 10 mΩ and a loss that makes 90 mΩ more at 100 Hz',
+    source: 'identity: 10 mΩ + 9 Ω·Hz/f',
+    got: resistanceBetween(
+      { frequency: 100, resistance: exactly(0.1) },
+      { frequency: 1e5, resistance: exactly(0.01 + 9 / 1e5) },
+      1000,
+    ).typ,
+    expected: 0.019,
     within: 1e-9,
   },
   {

@@ -14,14 +14,9 @@ export const triangularRms = (peakToPeak: number): number => peakToPeak / (2 * M
 
 const SQUARE_CM_PER_SQUARE_M = 1e4;
 
-/** Length over diameter of a usual can. */
-const CAN_SHAPE = 1.6;
-
-/** Surface (m2) that cools a can of a volume (m3): its side and its top. */
-export const canSurface = (volume: number): number => {
-  const diameter = Math.cbrt((4 * volume) / (Math.PI * CAN_SHAPE));
-  return (Math.PI / 4) * diameter ** 2 * (1 + 4 * CAN_SHAPE);
-};
+/** Heat (W) that a surface (m2) gives off for each kelvin that it is warmer than its surroundings. */
+const heatPerKelvin = (surface: number): number =>
+  2.3e-3 * (surface * SQUARE_CM_PER_SQUARE_M) ** 0.8;
 
 /**
  * Kelvin by which current warms a can above its surroundings: I^2*R/(beta*S) with
@@ -31,7 +26,9 @@ export const canSurface = (volume: number): number => {
  * @param resistance in series, ohm
  * @param surface m2
  */
-export const canRise = (current: number, resistance: number, surface: number): number => {
-  const squareCm = surface * SQUARE_CM_PER_SQUARE_M;
-  return (current ** 2 * resistance) / (2.3e-3 * squareCm ** 0.8);
-};
+export const canRise = (current: number, resistance: number, surface: number): number =>
+  (current ** 2 * resistance) / heatPerKelvin(surface);
+
+/** The same turned round: current (A, effective value) that warms a can by so much (K). */
+export const currentForRise = (rise: number, resistance: number, surface: number): number =>
+  Math.sqrt((rise * heatPerKelvin(surface)) / resistance);

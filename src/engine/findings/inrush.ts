@@ -1,33 +1,35 @@
 import type { Part } from '../assessment/parts.ts';
-import { lossResistance, storedEnergy, surgeCurrent, switchOnPeak } from '../equations/inrush.ts';
+import { storedEnergy, surgeCurrent, switchOnPeak } from '../equations/inrush.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
-import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
+import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
 
-const LOSS = 'dissipation-factor-120hz';
-/** Frequency (Hz) that this loss is given at; charging takes about as long. */
-const LOSS_HERTZ = 120;
+/** Pulses come at the working frequency, and charging takes about as long as one of them. */
+const pulseFrequency = (circumstances: Circumstances): number =>
+  conditionOf(circumstances, 'f-work').typ;
 
-/** Resistance (ohm) of source and part together, by the loss of the part at its capacitance. */
-const resistanceWith = (circumstances: Circumstances, loss: number, farad: number): number =>
-  conditionOf(circumstances, 'source-resistance').typ + lossResistance(loss, LOSS_HERTZ, farad);
+const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined =>
+  resistanceOf(part, circumstances, pulseFrequency(circumstances));
 
-/** Loss of the part; none where no figure is known, which errs on the side of a larger surge. */
-const lossOf = (part: Part, circumstances: Circumstances): Range =>
-  rangeOf(circumstances, part, LOSS) ?? exactly(0);
+/** Resistance (ohm) of source and part together; without that of a part whose own is not known. */
+const resistanceWith = (part: Part, circumstances: Circumstances): Range => {
+  const source = conditionOf(circumstances, 'source-resistance').typ;
+  // None where no figure is known, which errs on the side of a larger surge.
+  const own = ownResistance(part, circumstances)?.range ?? exactly(0);
+  return { min: source + own.min, typ: source + own.typ, max: source + own.max };
+};
 
 const surgeOf = (part: Part, circumstances: Circumstances): Range => {
   const voltage = conditionOf(circumstances, 'v-surge');
-  const halfCycle = 1 / conditionOf(circumstances, 'f-work').typ;
+  const halfCycle = 1 / pulseFrequency(circumstances);
   const farad = capacitanceAsBought(part);
-  const loss = lossOf(part, circumstances);
-  const surge = (volt: number, capacitance: number, tan: number): number =>
-    surgeCurrent(volt, resistanceWith(circumstances, tan, capacitance), capacitance, halfCycle);
+  const resistance = resistanceWith(part, circumstances);
   return {
-    min: surge(voltage.min, farad.min, loss.max),
-    typ: surge(voltage.typ, farad.typ, loss.typ),
-    max: surge(voltage.max, farad.max, loss.min),
+    min: surgeCurrent(voltage.min, resistance.max, farad.min, halfCycle),
+    typ: surgeCurrent(voltage.typ, resistance.typ, farad.typ, halfCycle),
+    max: surgeCurrent(voltage.max, resistance.min, farad.max, halfCycle),
   };
 };
 
@@ -42,23 +44,26 @@ export const inrush: FindingModel = {
       surgeOf(circumstances.original, circumstances).max,
     ),
   }),
-  measure: (part, circumstances) => ({
-    status: 'known',
-    value: surgeOf(part, circumstances),
-    properties: rangeOf(circumstances, part, LOSS) === undefined ? [] : [LOSS],
-  }),
+  measure: (part, circumstances) => {
+    const own = ownResistance(part, circumstances);
+    return {
+      status: 'known',
+      value: surgeOf(part, circumstances),
+      properties: own?.properties ?? [],
+      sources: own?.sources ?? [],
+      bases: own?.bases ?? [],
+    };
+  },
   working: (part, circumstances, value) => {
     const voltage = conditionOf(circumstances, 'v-surge').typ;
     const source = conditionOf(circumstances, 'source-resistance').typ;
-    const resistance = resistanceWith(
-      circumstances,
-      lossOf(part, circumstances).typ,
-      part.capacitance,
-    );
+    const own = ownResistance(part, circumstances);
+    const resistance = resistanceWith(part, circumstances).typ;
     const old = circumstances.original.capacitance;
+    const from = own ? originOf(own, pulseFrequency(circumstances)) : 'not known';
     return (
       `${formatValue(voltage, 'V')} / (${formatValue(source, 'ohm')} + ` +
-      `${formatValue(resistance - source, 'ohm')}) = ` +
+      `${formatValue(own?.range.typ ?? 0, 'ohm')} ${from}) = ` +
       `${formatValue(switchOnPeak(voltage, resistance), 'A')} at the first instant; as hot as a ` +
       `half sine of ${formatQuantity(value, 'A')}; charge ` +
       `${formatValue(part.capacitance / old, 'ratio')} that of the old part, energy ` +

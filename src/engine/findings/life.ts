@@ -1,5 +1,5 @@
 import type { Part } from '../assessment/parts.ts';
-import type { PropertyId } from '../catalogue.ts';
+import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
 import { voltageLifeFactor, wearLife } from '../equations/life.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
@@ -10,7 +10,7 @@ import {
   type Circumstances,
   type FindingModel,
 } from './model.ts';
-import { heatingOf } from './ripple.ts';
+import { heatingOf } from './heating.ts';
 
 const RATED = 'rated-life';
 const DOUBLING = 'life-doubling';
@@ -30,13 +30,15 @@ interface Life {
   voltageFactor: number;
   rise: Range;
   properties: PropertyId[];
+  sources: SourceId[];
+  bases: Basis[];
 }
 
 const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
   const rated = rangeOf(circumstances, part, RATED);
   const ratedTemperature = rangeOf(circumstances, part, TEMPERATURE);
   const heating = heatingOf(part, circumstances);
-  if (rated === undefined || ratedTemperature === undefined || heating === undefined) return;
+  if (rated === undefined || ratedTemperature === undefined || Array.isArray(heating)) return;
   const doubling = rangeOf(circumstances, part, DOUBLING) ?? TEN_KELVIN;
   const riseHalving = rangeOf(circumstances, part, RISE) ?? TEN_KELVIN;
   const ambient = conditionOf(circumstances, 't-max');
@@ -63,7 +65,9 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
     ratedTemperature,
     voltageFactor,
     rise,
-    properties: [RATED, TEMPERATURE, ...heating.properties],
+    properties: [RATED, TEMPERATURE, ...heating.thermal.properties],
+    sources: heating.thermal.sources,
+    bases: heating.thermal.bases,
   };
 };
 
@@ -80,6 +84,8 @@ export const life: FindingModel = {
       status: 'known',
       value: mapFalling(own.life, (seconds) => inUse / seconds),
       properties: own.properties,
+      sources: own.sources,
+      bases: own.bases,
     };
   },
   working: (part, circumstances, value) => {

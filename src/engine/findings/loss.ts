@@ -20,15 +20,22 @@ export interface Nearest {
   range: Range;
 }
 
-/** The published loss nearest in ratio to the working frequency. */
-export const nearestLoss = (part: Part, circumstances: Circumstances): Nearest | undefined => {
-  const working = conditionOf(circumstances, 'f-work').typ;
+/** The published loss nearest in ratio to a frequency (Hz). */
+export const nearestLoss = (
+  part: Pick<Part, 'type'>,
+  circumstances: Circumstances,
+  working: number,
+): Nearest | undefined => {
   const distance = (hertz: number): number => Math.abs(Math.log(hertz / working));
   return PUBLISHED_AT.flatMap(({ property, hertz }) => {
     const range = rangeOf(circumstances, part, property);
     return range === undefined ? [] : [{ property, hertz, range }];
   }).sort((a, b) => distance(a.hertz) - distance(b.hertz))[0];
 };
+
+/** The published loss nearest to the working frequency. */
+const workingLoss = (part: Part, circumstances: Circumstances): Nearest | undefined =>
+  nearestLoss(part, circumstances, conditionOf(circumstances, 'f-work').typ);
 
 /** Dissipation factor that a resistor put in series adds at the working frequency. */
 const addedLoss = (part: Part, circumstances: Circumstances): number =>
@@ -37,7 +44,7 @@ const addedLoss = (part: Part, circumstances: Circumstances): number =>
 /** Dissipation factor nearest to the working frequency. */
 export const loss: FindingModel = {
   measure: (part, circumstances) => {
-    const nearest = nearestLoss(part, circumstances);
+    const nearest = workingLoss(part, circumstances);
     return nearest === undefined
       ? { status: 'unknown', missing: ['dissipation-factor-1khz'] }
       : {
@@ -47,7 +54,7 @@ export const loss: FindingModel = {
         };
   },
   working: (part, circumstances, value) => {
-    const nearest = nearestLoss(part, circumstances);
+    const nearest = workingLoss(part, circumstances);
     const added = addedLoss(part, circumstances);
     const resistor =
       added === 0

@@ -1,13 +1,7 @@
-import { currentShare, singleParts } from '../assessment/made.ts';
-import type { Part } from '../assessment/parts.ts';
-import type { PropertyId } from '../catalogue.ts';
-import { lossResistance } from '../equations/inrush.ts';
-import { canRise, canSurface, rippleVoltage as sagOf, triangularRms } from '../equations/ripple.ts';
+import { rippleVoltage as sagOf, triangularRms } from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { scale, type Range } from '../quantities/range.ts';
-import { nearestLoss } from './loss.ts';
-import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
-import { capacitanceAsBought, serviceCapacitance } from './service-capacitance.ts';
+import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
+import { serviceCapacitance } from './service-capacitance.ts';
 
 /** Ripple (V) of a part that never goes below its smallest allowed value. */
 const designedRipple = (circumstances: Circumstances): number => {
@@ -44,92 +38,6 @@ export const rippleVoltage: FindingModel = {
       `(${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')} × ` +
       `${formatQuantity(capacitance, 'F')}) = ${formatQuantity(value, 'V')} from crest to trough, ` +
       `${formatValue(triangularRms(value.typ), 'V')} effective`
-    );
-  },
-};
-
-const DENSITY = 'charge-density';
-
-/** Bodies (m3) smaller than this are not made with leads. */
-const SMALLEST_BODY = 0.05e-6;
-
-/** How a current warms a part, and what that was worked out from. */
-export interface Heating {
-  /** K */
-  rise: Range;
-  /** ohm */
-  resistance: Range;
-  /** A */
-  current: Range;
-  properties: PropertyId[];
-}
-
-/**
- * Rise of a single part's temperature by the current through it, estimated from its loss and from the size of
- * body that its type packs its charge into. Nothing where either is not known.
- */
-const heatingOfSingle = (
-  part: Part,
-  current: Range,
-  circumstances: Circumstances,
-): Heating | undefined => {
-  const density = rangeOf(circumstances, part, DENSITY);
-  const loss = nearestLoss(part, circumstances);
-  if (density === undefined || loss === undefined) return undefined;
-  const hertz = conditionOf(circumstances, 'f-work').typ;
-  const farad = capacitanceAsBought(part);
-  const resistance: Range = {
-    min: lossResistance(loss.range.min, hertz, farad.max),
-    typ: lossResistance(loss.range.typ, hertz, farad.typ),
-    max: lossResistance(loss.range.max, hertz, farad.min),
-  };
-  // A body is made for what is marked, whatever the part in it measures.
-  const surface = (charge: number): number =>
-    canSurface(Math.max(SMALLEST_BODY, (part.capacitance * part.ratedVoltage) / charge));
-  return {
-    rise: {
-      min: canRise(current.min, resistance.min, surface(density.min)),
-      typ: canRise(current.typ, resistance.typ, surface(density.typ)),
-      max: canRise(current.max, resistance.max, surface(density.max)),
-    },
-    resistance,
-    current,
-    properties: [loss.property, DENSITY],
-  };
-};
-
-/** Rise of a part's temperature by the ripple current; of several parts, the warmest. */
-export const heatingOf = (part: Part, circumstances: Circumstances): Heating | undefined => {
-  const current = conditionOf(circumstances, 'ripple-current');
-  return singleParts(part)
-    .map((single) =>
-      heatingOfSingle(single, scale(current, currentShare(part, single)), circumstances),
-    )
-    .reduce((warmest, next) =>
-      warmest !== undefined && next !== undefined && next.rise.typ <= warmest.rise.typ
-        ? warmest
-        : next,
-    );
-};
-
-/** Rise of temperature by the ripple current. */
-export const rippleHeating: FindingModel = {
-  measure: (part, circumstances) => {
-    const heating = heatingOf(part, circumstances);
-    if (heating !== undefined) {
-      return { status: 'known', value: heating.rise, properties: heating.properties };
-    }
-    const lacksSize = rangeOf(circumstances, part, DENSITY) === undefined;
-    return { status: 'unknown', missing: [lacksSize ? DENSITY : 'dissipation-factor-120hz'] };
-  },
-  working: (part, circumstances, value) => {
-    const heating = heatingOf(part, circumstances);
-    if (heating === undefined) return '';
-    const current = heating.current.typ;
-    return (
-      `${formatValue(current, 'A')} squared × ${formatQuantity(heating.resistance, 'ohm')} = ` +
-      `${formatValue(current ** 2 * heating.resistance.typ, 'W')} in a body of the usual size: ` +
-      `${formatQuantity(value, 'K')}; an estimate`
     );
   },
 };

@@ -2,7 +2,9 @@ import type { Part } from '../assessment/parts.ts';
 import { holdStep as stepOf, settlingConstants, settlingTime } from '../equations/sampling.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, exactly, timesPositive, type Range } from '../quantities/range.ts';
-import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
+import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
+import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
 
 /** Step of the held voltage when the switch opens. */
@@ -25,13 +27,15 @@ export const holdStep: FindingModel = {
     `${formatQuantity(capacitanceAsBought(part), 'F')} = ${formatQuantity(value, 'V')}`,
 };
 
-const ESR = 'esr-100khz';
+/** Resistance (ohm) of the part itself; a new voltage is taken in microseconds. */
+const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined =>
+  resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
 /** Resistance (ohm) through which the part is charged; that of the part where it is known. */
 const chargingResistance = (part: Part, circumstances: Circumstances): Range =>
   add(
     conditionOf(circumstances, 'switch-resistance'),
-    rangeOf(circumstances, part, ESR) ?? exactly(0),
+    ownResistance(part, circumstances)?.range ?? exactly(0),
   );
 
 const errorOf = (circumstances: Circumstances) =>
@@ -39,20 +43,31 @@ const errorOf = (circumstances: Circumstances) =>
 
 /** Time until the part has taken a new voltage within the error allowed. */
 export const acquisition: FindingModel = {
-  measure: (part, circumstances) => ({
-    status: 'known',
-    value: settlingTime(
-      timesPositive(chargingResistance(part, circumstances), capacitanceAsBought(part)),
-      ...errorOf(circumstances),
-    ),
-    properties: rangeOf(circumstances, part, ESR) === undefined ? [] : [ESR],
-  }),
+  measure: (part, circumstances) => {
+    const own = ownResistance(part, circumstances);
+    return {
+      status: 'known',
+      value: settlingTime(
+        timesPositive(chargingResistance(part, circumstances), capacitanceAsBought(part)),
+        ...errorOf(circumstances),
+      ),
+      properties: own?.properties ?? [],
+      sources: own?.sources ?? [],
+      bases: own?.bases ?? [],
+    };
+  },
   working: (part, circumstances, value) => {
     const [step, error] = errorOf(circumstances);
+    const own = ownResistance(part, circumstances);
+    const switched = conditionOf(circumstances, 'switch-resistance');
+    const resistance =
+      own === undefined
+        ? 'that of the part, not known'
+        : `${formatQuantity(own.range, 'ohm')} ${originOf(own, TABLE_FREQUENCY)}`;
     return (
       `ln(${formatValue(step, 'V')} / ${formatValue(error, 'V')}) = ` +
       `${formatValue(settlingConstants(step, error), 'grade')} time constants of ` +
-      `${formatQuantity(chargingResistance(part, circumstances), 'ohm')} × ` +
+      `(${formatQuantity(switched, 'ohm')} + ${resistance}) × ` +
       `${formatQuantity(capacitanceAsBought(part), 'F')}: ${formatQuantity(value, 's')}`
     );
   },

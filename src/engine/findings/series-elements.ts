@@ -3,8 +3,9 @@ import type { Part } from '../assessment/parts.ts';
 import { impedanceSpan } from '../equations/impedance.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
-import { esrOf, RESISTANCE, type SeriesResistance } from '../sizes/esr-of.ts';
+import { RESISTANCE, TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 
 const INDUCTANCE = 'inductance';
 
@@ -12,29 +13,34 @@ const INDUCTANCE = 'inductance';
 export const inductanceOf = (part: Part, circumstances: Circumstances): Range | undefined =>
   inThePath(part, (single) => rangeOf(circumstances, single, INDUCTANCE));
 
-/** Where a series resistance is from, for a working. */
-const origin = ({ by }: SeriesResistance): string =>
-  by === 'value' ? 'for its value and voltage' : 'as of its type, whatever the value';
+/** Series resistance where regulators and bypasses need it low: near 100 kHz. */
+const highFrequencyResistance = (
+  part: Part,
+  circumstances: Circumstances,
+): PartResistance | undefined => resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
 /** What a finding that uses a series resistance rests on. */
-const restingOn = ({ by, sources, bases }: SeriesResistance) => ({
-  properties: by === 'type' ? [RESISTANCE] : [],
-  sources: [...sources],
-  bases: [...bases],
+const restingOn = ({ properties, sources, bases }: PartResistance) => ({
+  properties,
+  sources,
+  bases,
 });
+
+const inWords = (resistance: PartResistance): string =>
+  `${formatQuantity(resistance.range, 'ohm')} ${originOf(resistance, TABLE_FREQUENCY)}`;
 
 /** Series resistance against the window that keeps the circuit stable. */
 export const esrWindow: FindingModel = {
-  measure: (part, { catalogue }) => {
-    const resistance = esrOf(catalogue, part);
+  measure: (part, circumstances) => {
+    const resistance = highFrequencyResistance(part, circumstances);
     return resistance === undefined
       ? { status: 'unknown', missing: [RESISTANCE] }
       : { status: 'known', value: resistance.range, ...restingOn(resistance) };
   },
-  working: (part, circumstances, value) => {
-    const resistance = esrOf(circumstances.catalogue, part);
+  working: (part, circumstances) => {
+    const resistance = highFrequencyResistance(part, circumstances);
     return (
-      `${formatQuantity(value, 'ohm')}${resistance ? ` ${origin(resistance)}` : ''}, wanted ` +
+      `${resistance ? inWords(resistance) : 'not known'}, wanted ` +
       `${formatValue(conditionOf(circumstances, 'esr-min').typ, 'ohm')} to ` +
       formatValue(conditionOf(circumstances, 'esr-max').typ, 'ohm')
     );
@@ -50,7 +56,7 @@ export const impedance: FindingModel = {
   measure: (part, circumstances) => {
     const inductance = inductanceOf(part, circumstances);
     if (inductance === undefined) return { status: 'unknown', missing: [INDUCTANCE] };
-    const resistance = esrOf(circumstances.catalogue, part);
+    const resistance = highFrequencyResistance(part, circumstances);
     const rests = resistance === undefined ? { properties: [] } : restingOn(resistance);
     return {
       status: 'known',
@@ -66,10 +72,8 @@ export const impedance: FindingModel = {
   },
   working: (part, circumstances, value) => {
     const inductance = inductanceOf(part, circumstances) ?? exactly(NaN);
-    const resistance = esrOf(circumstances.catalogue, part);
-    const ohms = resistance
-      ? `${formatQuantity(resistance.range, 'ohm')} ${origin(resistance)}`
-      : 'series resistance not known';
+    const resistance = highFrequencyResistance(part, circumstances);
+    const ohms = resistance ? inWords(resistance) : 'series resistance not known';
     return (
       `${formatQuantity(inductance, 'H')}, ${ohms} and ` +
       `${formatValue(part.capacitance, 'F')} at ` +

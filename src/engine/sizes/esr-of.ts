@@ -1,12 +1,12 @@
 import type { SeriesResistanceRow } from '../../schemas/sizes.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, SourceId, TypeId } from '../catalogue.ts';
-import { besideEachOther, sumOf } from '../equations/combinations.ts';
-import { add, exactly, hull, type Range } from '../quantities/range.ts';
-import { logBetweenRanges, logShare, ROUNDING } from './interpolate.ts';
+import { resistanceBetween } from '../equations/series-resistance.ts';
+import { hull, mapRising, type Range } from '../quantities/range.ts';
+import { alike, logBetweenRanges, logShare, ROUNDING } from './interpolate.ts';
 
-/** A part as far as its series resistance is concerned. */
-export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage' | 'made'>;
+/** A single part as far as its series resistance is concerned. */
+export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage'>;
 
 /** Series resistance (ohm) of a part. */
 export interface SeriesResistance {
@@ -82,20 +82,71 @@ const readBand = ({ rows }: Band, farads: number): SeriesResistance | undefined 
   };
 };
 
-/** Series resistance by value and voltage at a tabulated frequency (Hz). */
-const byValue = (
+/** A row read at one tabulated frequency (Hz). */
+interface Point {
+  frequency: number;
+  read: SeriesResistance;
+}
+
+/** What the rows say of a value and voltage, by rising frequency. */
+const pointsFor = (
   { seriesResistance }: Catalogue,
   { type, capacitance, ratedVoltage }: Resisting,
+): Point[] =>
+  bandsFor(seriesResistance, type)
+    .filter(
+      ({ low, high }) =>
+        low <= ratedVoltage * (1 + ROUNDING) && high >= ratedVoltage * (1 - ROUNDING),
+    )
+    .flatMap((band) => {
+      const read = readBand(band, capacitance);
+      return read === undefined ? [] : [{ frequency: band.frequency, read }];
+    })
+    .toSorted((a, b) => a.frequency - b.frequency);
+
+/** Rows speak of frequencies down to this share of their own: of 50 Hz mains where they are for 120. */
+const LOWEST_SHARE = 0.4;
+
+/** Rows speak of frequencies up to this many times their own. */
+const HIGHEST_TIMES = 10;
+
+const joined = (a: SeriesResistance, b: SeriesResistance, range: Range): SeriesResistance => ({
+  range,
+  by: 'value',
+  sources: [...new Set([...a.sources, ...b.sources])],
+  bases: [...a.bases, ...b.bases],
+});
+
+/** Series resistance by value and voltage: at a frequency (Hz) that rows are for, or between two. */
+const byValue = (
+  catalogue: Catalogue,
+  part: Resisting,
   frequency: number,
 ): SeriesResistance | undefined => {
-  const band = bandsFor(seriesResistance, type).find(
-    (one) =>
-      one.frequency === frequency &&
-      one.low <= ratedVoltage * (1 + ROUNDING) &&
-      one.high >= ratedVoltage * (1 - ROUNDING),
+  const points = pointsFor(catalogue, part);
+  const after = points.findIndex((point) => point.frequency >= frequency * (1 - ROUNDING));
+  const upper = points[after];
+  if (upper !== undefined && alike(upper.frequency, frequency)) return upper.read;
+  const lower = upper === undefined ? points.at(-1) : points[after - 1];
+  if (lower === undefined) {
+    // Below the rows the loss is what counts, and a steady loss is a resistance that goes with 1/f.
+    if (upper === undefined || frequency < upper.frequency * LOWEST_SHARE) return undefined;
+    const range = mapRising(upper.read.range, (ohm) => (ohm * upper.frequency) / frequency);
+    return { ...upper.read, range };
+  }
+  if (upper === undefined) {
+    return frequency <= lower.frequency * HIGHEST_TIMES ? lower.read : undefined;
+  }
+  const range = resistanceBetween(
+    { frequency: lower.frequency, resistance: lower.read.range },
+    { frequency: upper.frequency, resistance: upper.read.range },
+    frequency,
   );
-  return band && readBand(band, capacitance);
+  return joined(lower.read, upper.read, range);
 };
+
+/** What is known of a whole type holds within this factor of the frequency that it is given for. */
+const WHOLE_TYPE = 3;
 
 const ofOneType = (
   catalogue: Catalogue,
@@ -103,7 +154,8 @@ const ofOneType = (
   frequency: number,
 ): SeriesResistance | undefined => {
   const tabulated = byValue(catalogue, part, frequency);
-  if (tabulated !== undefined || frequency !== TABLE_FREQUENCY) return tabulated;
+  if (tabulated !== undefined) return tabulated;
+  if (Math.abs(Math.log(frequency / TABLE_FREQUENCY)) > Math.log(WHOLE_TYPE)) return undefined;
   const whole = catalogue.knowledge[part.type]?.[RESISTANCE];
   return whole?.status === 'known'
     ? { range: whole.range, by: 'type', sources: whole.sources, bases: [whole.basis] }
@@ -111,11 +163,12 @@ const ofOneType = (
 };
 
 /**
- * Series resistance of a single part at 100 kHz, or at another tabulated frequency (Hz): read between the
- * rows of its type for its voltage where they cover its value, else, at 100 kHz, the span of its
- * type. For a part of unknown class the span of what it can be. Nothing where nothing is known.
+ * Series resistance of a single part at 100 kHz or at another frequency (Hz): read between the rows
+ * of its type for its voltage where they cover its value and the frequency, else, near 100 kHz, the
+ * span of its type. For a part of unknown class the span of what it can be. Nothing where nothing
+ * is known.
  */
-const esrOfSingle = (
+export const esrOf = (
   catalogue: Catalogue,
   part: Resisting,
   frequency = TABLE_FREQUENCY,
@@ -130,27 +183,5 @@ const esrOfSingle = (
     by: found.every(({ by }) => by === 'value') ? 'value' : 'type',
     sources: [...new Set(found.flatMap(({ sources }) => sources))],
     bases: found.flatMap(({ bases }) => bases),
-  };
-};
-
-/**
- * The same of a part that may be made of two, or of one and a resistor: that of each put together.
- */
-export const esrOf = (
-  catalogue: Catalogue,
-  part: Resisting,
-  frequency = TABLE_FREQUENCY,
-): SeriesResistance | undefined => {
-  if (part.made === undefined) return esrOfSingle(catalogue, part, frequency);
-  const { kind, parts, resistor = 0 } = part.made;
-  const each = parts.flatMap((single) => esrOfSingle(catalogue, single, frequency) ?? []);
-  const [first, ...rest] = each.map(({ range }) => range);
-  if (first === undefined || each.length < parts.length) return undefined;
-  const range = kind === 'parallel' ? besideEachOther([first, ...rest]) : sumOf([first, ...rest]);
-  return {
-    range: add(range, exactly(resistor)),
-    by: each.every(({ by }) => by === 'value') ? 'value' : 'type',
-    sources: [...new Set(each.flatMap(({ sources }) => sources))],
-    bases: each.flatMap(({ bases }) => bases),
   };
 };

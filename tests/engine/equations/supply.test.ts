@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { voltageLifeFactor, wearLife, type Wear } from '../../../src/engine/equations/life.ts';
-import { canRise, canSurface, rippleVoltage } from '../../../src/engine/equations/ripple.ts';
+import { canRise, rippleVoltage } from '../../../src/engine/equations/ripple.ts';
+import { canSurface } from '../../../src/engine/equations/surface.ts';
 import { surgeCurrent, switchOnPeak } from '../../../src/engine/equations/inrush.ts';
 
 const positive = fc.double({ min: 1e-6, max: 1e6, noNaN: true });

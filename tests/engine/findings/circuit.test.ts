@@ -106,7 +106,7 @@ describe('a hold capacitor', () => {
   test('the workings carry the numbers', () => {
     expect(workingOf(holding(1e-8), 'hold-step')).toMatch(/^100 pC \/ .*nF = .*mV$/);
     expect(workingOf(holding(1e-8), 'acquisition')).toMatch(
-      /^ln\(5 V \/ 8 mV\) = 6\.44 time constants of 30\d.* Ω × .*nF: .*µs$/,
+      /^ln\(5 V \/ 8 mV\) = 6\.44 time constants of \(300 Ω \+ .*mΩ for its value and voltage\) × .*nF: .*µs$/,
     );
   });
 });

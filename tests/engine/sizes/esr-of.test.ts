@@ -39,10 +39,36 @@ describe('series resistance', () => {
     expect(at(farads, volts)).toMatchObject({ by: 'type', range: { min: 7, typ: 8, max: 9 } });
   });
 
-  test('at another frequency is taken from rows for it alone', () => {
+  test('at another frequency is what a row for it says', () => {
     expect(at(1e-6, 63, 120)?.range).toEqual({ min: 30, typ: 30, max: 60 });
-    expect(at(1e-5, 63, 120)).toBeUndefined();
-    expect(at(1e-6, 63, 1000)).toBeUndefined();
+  });
+
+  test('lies between the rows of two frequencies, as a steady part and one that goes with 1/f', () => {
+    const [b, a] = [(30 - 1) / (1 / 120 - 1e-5), 1 - (30 - 1) / (1 / 120 - 1e-5) / 1e5];
+    expect(at(1e-6, 63, 1000)?.range.typ).toBeCloseTo(a + b / 1000, 9);
+    expect(at(1e-6, 63, 1000)?.by).toBe('value');
+  });
+
+  test('goes with 1/f below the lowest frequency, as far as half of it', () => {
+    expect(at(1e-6, 63, 60)?.range).toEqual({ min: 60, typ: 60, max: 120 });
+    expect(at(1e-6, 63, 40)).toBeUndefined();
+  });
+
+  test('stays above the highest frequency, as far as ten times of it', () => {
+    expect(at(1e-5, 63, 1e6)?.range).toEqual({ min: 0.05, typ: 0.1, max: 0.4 });
+    expect(at(1e-5, 63, 2e6)).toBeUndefined();
+  });
+
+  test.each([2e4, 1e3])(
+    'is not known of a value with rows for 100 kHz alone, at %d Hz',
+    (hertz) => {
+      expect(at(1e-5, 63, hertz)).toBeUndefined();
+    },
+  );
+
+  test('that of the whole type holds near 100 kHz only', () => {
+    expect(at(2.2e-5, 63, 5e4)?.by).toBe('type');
+    expect(at(2.2e-5, 63, 2e4)).toBeUndefined();
   });
 });
 

@@ -13,6 +13,10 @@ const OF_SIZE = [
   'esr-window',
   'impedance',
   'pulse',
+  'inrush',
+  'ripple-heating',
+  'life',
+  'acquisition',
 ];
 
 const met = allPairings(catalogue).filter(({ pairing }) => pairing.met);

@@ -1,0 +1,116 @@
+import { currentShare, singleParts } from '../assessment/made.ts';
+import type { Part } from '../assessment/parts.ts';
+import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
+import { canRise, currentForRise } from '../equations/ripple.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import { scale, type Range } from '../quantities/range.ts';
+import { bodyOf, DENSITY } from '../sizes/body-of.ts';
+import { bodyWords } from '../sizes/body-words.ts';
+import type { Body } from '../sizes/body.ts';
+import { coolingSurface } from '../sizes/surface.ts';
+import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
+import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
+
+/** What the heat of a single part follows from. */
+export interface Thermal {
+  resistance: PartResistance;
+  body: Body;
+  /** m2 */
+  surface: Range;
+  properties: PropertyId[];
+  sources: SourceId[];
+  bases: Basis[];
+}
+
+/**
+ * What the heat of a single part follows from, by its series resistance at the working frequency
+ * and the surface of its body; what is missing where either is not known.
+ */
+export const thermalOf = (part: Part, circumstances: Circumstances): Thermal | PropertyId[] => {
+  const body = bodyOf(circumstances.catalogue, part);
+  if (body === undefined) return [DENSITY];
+  const hertz = conditionOf(circumstances, 'f-work').typ;
+  const resistance = resistanceOf(part, circumstances, hertz);
+  if (resistance === undefined) return ['dissipation-factor-120hz'];
+  return {
+    resistance,
+    body,
+    surface: coolingSurface(body),
+    properties: [...resistance.properties, ...(body.from === 'estimate' ? [DENSITY] : [])],
+    sources: [...new Set([...resistance.sources, ...body.sources])],
+    bases: [...resistance.bases, ...body.bases],
+  };
+};
+
+/** Current (A) that warms a single part by so much (K). */
+export const currentFor = ({ resistance, surface }: Thermal, rise: number): Range => ({
+  min: currentForRise(rise, resistance.range.max, surface.min),
+  typ: currentForRise(rise, resistance.range.typ, surface.typ),
+  max: currentForRise(rise, resistance.range.min, surface.max),
+});
+
+/** How a current warms a part, and what that was worked out from. */
+export interface Heating {
+  /** K */
+  rise: Range;
+  /** A */
+  current: Range;
+  thermal: Thermal;
+}
+
+const heatingOfSingle = (
+  part: Part,
+  current: Range,
+  circumstances: Circumstances,
+): Heating | PropertyId[] => {
+  const thermal = thermalOf(part, circumstances);
+  if (Array.isArray(thermal)) return thermal;
+  const { resistance, surface } = thermal;
+  return {
+    rise: {
+      min: canRise(current.min, resistance.range.min, surface.max),
+      typ: canRise(current.typ, resistance.range.typ, surface.typ),
+      max: canRise(current.max, resistance.range.max, surface.min),
+    },
+    current,
+    thermal,
+  };
+};
+
+/**
+ * Rise of a part's temperature by the ripple current; of several parts, the warmest. What is missing
+ * where it is not known.
+ */
+export const heatingOf = (part: Part, circumstances: Circumstances): Heating | PropertyId[] => {
+  const current = conditionOf(circumstances, 'ripple-current');
+  return singleParts(part)
+    .map((single) =>
+      heatingOfSingle(single, scale(current, currentShare(part, single)), circumstances),
+    )
+    .reduce((warmest, next) => {
+      if (Array.isArray(warmest)) return warmest;
+      return Array.isArray(next) || next.rise.typ > warmest.rise.typ ? next : warmest;
+    });
+};
+
+/** Rise of temperature by the ripple current. */
+export const rippleHeating: FindingModel = {
+  measure: (part, circumstances) => {
+    const heating = heatingOf(part, circumstances);
+    if (Array.isArray(heating)) return { status: 'unknown', missing: heating };
+    const { properties, sources, bases } = heating.thermal;
+    return { status: 'known', value: heating.rise, properties, sources, bases };
+  },
+  working: (part, circumstances, value) => {
+    const heating = heatingOf(part, circumstances);
+    if (Array.isArray(heating)) return '';
+    const { resistance, body } = heating.thermal;
+    const current = heating.current.typ;
+    const from = originOf(resistance, conditionOf(circumstances, 'f-work').typ);
+    return (
+      `${formatValue(current, 'A')} squared × ${formatQuantity(resistance.range, 'ohm')} ${from} = ` +
+      `${formatValue(current ** 2 * resistance.range.typ, 'W')} in ${bodyWords(body)}: ` +
+      `${formatQuantity(value, 'K')}; an estimate`
+    );
+  },
+};
