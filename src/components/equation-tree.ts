@@ -4,6 +4,8 @@ export type Term =
   | { kind: 'name'; text: string; sub?: string }
   | { kind: 'unit'; amount: string; unit: string }
   | { kind: 'words'; text: string }
+  /** What stands in place of a name, as people read it; no text is read as one. */
+  | { kind: 'value'; text: string }
   | { kind: 'operator'; sign: string }
   | { kind: 'group'; bars: boolean; inner: Term; sub?: string }
   | { kind: 'call'; name: string; of: Term }

@@ -3,6 +3,7 @@ import type { Element, Markup } from '../markup/node.ts';
 import { printUnit } from '../text/numbers.ts';
 import { readEquation } from './equation-tree.ts';
 import type { Term } from './equation-tree.ts';
+import { plainText, withValues } from './equation-values.ts';
 
 const GREEK: ReadonlyMap<string, string> = new Map(
   Object.entries({
@@ -75,9 +76,14 @@ const isWord = (term: Term | undefined): boolean =>
 
 const isCall = (term: Term | undefined): boolean => term?.kind === 'call' && term.name !== 'sqrt';
 
+/** Kinds that begin with a figure, or look as if they did. */
+const STANDS_APART: ReadonlySet<Term['kind']> = new Set(['number', 'unit', 'value', 'fraction']);
+
+const isAmount = ({ kind }: Term): boolean =>
+  kind === 'fraction' || kind === 'unit' || kind === 'value';
+
 const timesBetween = (left: Term | undefined, right: Term): string => {
-  const digits = right.kind === 'number' || right.kind === 'unit' || right.kind === 'fraction';
-  const apart = digits || left?.kind === 'fraction' || left?.kind === 'unit';
+  const apart = STANDS_APART.has(right.kind) || (left !== undefined && isAmount(left));
   return apart || isWord(left) || isWord(right) || isCall(right) || isCall(left)
     ? TIMES
     : INVISIBLE_TIMES;
@@ -115,6 +121,8 @@ const termMarkup = (term: Term): Element => {
       return amountMarkup(term.amount, term.unit);
     case 'words':
       return h('mtext', {}, `\u00a0${term.text}\u00a0`);
+    case 'value':
+      return h('mtext', {}, term.text);
     case 'operator':
       return mo(term.sign);
     case 'group':
@@ -132,15 +140,23 @@ const termMarkup = (term: Term): Element => {
   }
 };
 
+/** No names stand for values. */
+const NONE: ReadonlyMap<string, string> = new Map();
+
 /**
  * An equation of the tables as MathML, with its plain text for readers that have no MathML; as code
  * where the text is no equation that this site can read. Never throws.
  *
  * @param text such as `f = 1 / (2*pi*R*C)`
+ * @param values what stands in place of names, as people read it, by name with subscript: `V_DC`
  */
-export const equationMarkup = (text: string): Element => {
+export const equationMarkup = (text: string, values = NONE): Element => {
   const tree = readEquation(text);
-  return tree === undefined
-    ? h('code', {}, text)
-    : h('math', { alttext: text, displaystyle: 'true' }, termMarkup(tree));
+  if (tree === undefined) return h('code', {}, text);
+  const filled = values.size === 0 ? tree : withValues(tree, values);
+  return h(
+    'math',
+    { alttext: values.size === 0 ? text : plainText(filled), displaystyle: 'true' },
+    termMarkup(filled),
+  );
 };

@@ -2,6 +2,7 @@
 export const navigation: { path: `/${string}`; word: string }[] = [
   { path: '/read/', word: 'Read' },
   { path: '/replace/', word: 'Replace' },
+  { path: '/sums/', word: 'Sums' },
   { path: '/types/', word: 'Types' },
   { path: '/positions/', word: 'Positions' },
   { path: '/cautions/', word: 'Cautions' },

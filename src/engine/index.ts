@@ -56,3 +56,5 @@ export {
   type TriageReason,
 } from './triage/judge-first.ts';
 export type { Evidence, Marked } from './triage/readings.ts';
+export { runSum } from './sums/index.ts';
+export type { SumResult } from './sums/run-sum.ts';

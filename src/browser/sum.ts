@@ -1,0 +1,117 @@
+import { href } from '../components/links.ts';
+import { readInputs } from '../engine/sums/read-inputs.ts';
+import { resultOf } from '../engine/sums/run-sum.ts';
+import type { Sum } from '../engine/sums/sum.ts';
+import { toDom } from '../markup/to-dom.ts';
+import { hintOf } from '../sums/form.ts';
+import { answerOf, resultMarkup } from '../sums/result.ts';
+import { given, writeAddressBar } from './address-bar.ts';
+import { copyLinkButton } from './copy-link.ts';
+import { loadSum } from './sum-loaders.ts';
+
+/** Brings the page of a sum to life: works it out with the visitor's numbers, kept in the address. */
+
+const byId = <E extends HTMLElement>(id: string, kind: new () => E): E => {
+  const element = document.getElementById(id);
+  if (!(element instanceof kind)) throw new Error(`the page has no ${id}`);
+  return element;
+};
+
+const form = byId('sum', HTMLFormElement);
+const place = byId('result', HTMLElement);
+const answer = byId('answer', HTMLElement);
+const { sum: id = '', facts: hasFacts } = form.dataset;
+
+interface Loaded {
+  sum: Sum;
+  facts: unknown;
+}
+
+const fetchFacts = async (): Promise<unknown> => {
+  const response = await fetch(href(`/sums/${id}/facts.json`));
+  if (!response.ok) throw new Error(`the data came back with ${response.status}`);
+  return response.json();
+};
+
+let loading: Promise<Loaded> | undefined;
+
+/** The sum with its facts, fetched once; a failure is not kept. */
+const loaded = (): Promise<Loaded> => {
+  loading ??= Promise.all([loadSum(id), hasFacts === undefined ? undefined : fetchFacts()]).then(
+    ([sum, facts]) => ({ sum, facts }),
+  );
+  loading.catch(() => (loading = undefined));
+  return loading;
+};
+
+const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
+  const field = form.elements.namedItem(key);
+  return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
+    ? field
+    : undefined;
+};
+
+const showFault = (key: string, fault: string | undefined, hint: string): void => {
+  const note = document.getElementById(`${key}-note`);
+  if (note !== null && note.textContent !== (fault ?? hint)) note.textContent = fault ?? hint;
+  if (note !== null) note.className = fault === undefined ? 'hint' : 'fault';
+  if (fault === undefined) fieldOf(key)?.removeAttribute('aria-invalid');
+  else fieldOf(key)?.setAttribute('aria-invalid', 'true');
+};
+
+/** Parts of the result that stand open, by their place among those that open. */
+const openParts = (): boolean[] =>
+  [...place.querySelectorAll('details')].map((details) => details.open);
+
+const show = ({ sum, facts }: Loaded): void => {
+  const { given: values, faults } = readInputs(sum, facts, Object.fromEntries(given));
+  for (const [key, input] of Object.entries(sum.inputs)) {
+    showFault(key, faults[key], hintOf(input));
+  }
+  const result = resultOf(sum, values, facts);
+  answer.textContent = answerOf(sum, result);
+  const open = openParts();
+  place.replaceChildren(...resultMarkup(sum, result).map((piece) => toDom(piece)));
+  [...place.querySelectorAll('details')].forEach((details, index) => {
+    details.open = open[index] ?? false;
+  });
+};
+
+const update = (): void => {
+  loaded().then(show, () => {
+    answer.textContent =
+      'What this sum needs could not be fetched; the result below is for the numbers that stood here at first.';
+  });
+};
+
+form.addEventListener('input', ({ target }) => {
+  if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+  if (target.value.trim() === '') given.delete(target.name);
+  else given.set(target.name, target.value.trim());
+  writeAddressBar();
+  update();
+});
+
+form.addEventListener('reset', () => {
+  given.clear();
+  writeAddressBar();
+  setTimeout(update);
+});
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+});
+
+for (const field of form.elements) {
+  if (field instanceof HTMLInputElement) field.readOnly = false;
+  if (field instanceof HTMLSelectElement) field.disabled = false;
+}
+for (const [key, text] of given) {
+  const field = fieldOf(key);
+  if (field !== undefined) field.value = text;
+}
+for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
+  element.hidden = false;
+}
+copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
+if (given.size > 0) update();

@@ -1,0 +1,20 @@
+import type { Catalogue } from '../catalogue.ts';
+import type { Range } from '../quantities/index.ts';
+import { couplingCorner } from './audio/coupling-corner.ts';
+import { discharge } from './mains/discharge.ts';
+import { runSumOf, type SumResult } from './run-sum.ts';
+import type { Sum } from './sum.ts';
+
+/** Every sum, in the order in which a group lists them. Adding one is its file and an entry here. */
+export const allSums: readonly Sum[] = [couplingCorner, discharge];
+
+/** Works one of the bench sums out; see runSumOf. @throws RangeError for a sum that there is not */
+export const runSum = (
+  catalogue: Catalogue,
+  name: string,
+  inputs: Readonly<Record<string, Range | string>>,
+): SumResult => {
+  const sum = allSums.find(({ id }) => id === name);
+  if (sum === undefined) throw new RangeError(`there is no sum ${name}`);
+  return runSumOf(sum, catalogue, inputs);
+};

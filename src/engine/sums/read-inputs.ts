@@ -1,0 +1,64 @@
+import { formatValue, parseQuantity, type Range } from '../quantities/index.ts';
+import type { GivenValues } from './span.ts';
+import type { ChoiceInput, Option, QuantityInput, Sum } from './sum.ts';
+
+/** What a visitor wrote, as far as it could be used; what could not, by key, in a sentence. */
+export interface ReadInputs {
+  given: GivenValues;
+  faults: Readonly<Record<string, string>>;
+}
+
+export const optionsOf = (input: ChoiceInput, facts: unknown): readonly Option[] =>
+  typeof input.options === 'function' ? input.options(facts) : input.options;
+
+/** Longest text that one field may carry. */
+const LONGEST = 100;
+
+type Read = { value: Range | undefined } | { fault: string };
+
+/** A number as people write it, within the bounds of the input. */
+const readQuantity = (input: QuantityInput, text: string): Read => {
+  const { unit, bare, lowest, highest } = input;
+  if (text.length > LONGEST) return { fault: `Please keep to ${LONGEST} characters.` };
+  const parsed = parseQuantity(text, unit, bare);
+  if (!parsed.ok) return { fault: parsed.fault.message };
+  const { min, max } = parsed.value;
+  return min >= lowest && max <= highest
+    ? { value: parsed.value }
+    : {
+        fault: `Please give a value from ${formatValue(lowest, unit)} to ${formatValue(highest, unit)}.`,
+      };
+};
+
+const usualQuantity = (input: QuantityInput): Range | undefined => {
+  if (input.usual === '') return undefined;
+  const read = readQuantity(input, input.usual);
+  if ('fault' in read) throw new Error(`${input.label}: ${read.fault}`);
+  return read.value;
+};
+
+/**
+ * Inputs of a sum from what people write. What is empty or cannot be used takes the usual value.
+ * @param texts by key of the input
+ */
+export const readInputs = (
+  sum: Sum,
+  facts: unknown,
+  texts: Readonly<Record<string, string | undefined>>,
+): ReadInputs => {
+  const given: Record<string, Range | string | undefined> = {};
+  const faults: Record<string, string> = {};
+  for (const [key, input] of Object.entries(sum.inputs)) {
+    const text = (texts[key] ?? '').trim();
+    if (input.kind === 'choice') {
+      const known = optionsOf(input, facts).some(({ id }) => id === text);
+      given[key] = known ? text : input.usual;
+      if (text !== '' && !known) faults[key] = 'Please choose one of the list.';
+      continue;
+    }
+    const read: Read = text === '' ? { value: usualQuantity(input) } : readQuantity(input, text);
+    if ('fault' in read) faults[key] = read.fault;
+    given[key] = 'fault' in read ? usualQuantity(input) : read.value;
+  }
+  return { given, faults };
+};

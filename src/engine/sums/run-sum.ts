@@ -1,0 +1,65 @@
+import type { Catalogue } from '../catalogue.ts';
+import type { Range } from '../quantities/index.ts';
+import { chanceOf, type Chance } from './chance.ts';
+import { plotOf, type SumPlot } from './curves.ts';
+import { readInputs } from './read-inputs.ts';
+import { isRange, spanOf, typicalOf, type GivenValues } from './span.ts';
+import type { Sum, SumNote, SumTable } from './sum.ts';
+
+/** All that a sum comes to, as plain data in SI units. */
+export interface SumResult {
+  sum: string;
+  /** With the usual values for what was left out. */
+  inputs: GivenValues;
+  /** By output; those that are not defined for these inputs are missing. */
+  outputs: Readonly<Record<string, Range>>;
+  /** How likely the ends of the first headline are; where several inputs have a width. */
+  chance?: Chance;
+  tables: readonly SumTable[];
+  notes: readonly SumNote[];
+  plots: readonly SumPlot[];
+}
+
+/** Key of the output that a sum is about. */
+export const headlineOf = (sum: Sum): string => {
+  const [first] = Object.entries(sum.outputs).filter(([, { headline }]) => headline);
+  if (first === undefined) throw new Error(`the sum ${sum.id} has no headline`);
+  return first[0];
+};
+
+/** Works a sum out. */
+export const resultOf = (sum: Sum, given: GivenValues, facts: unknown): SumResult => {
+  const values = typicalOf(given);
+  const chance = chanceOf(sum, given, facts, headlineOf(sum));
+  return {
+    sum: sum.id,
+    inputs: given,
+    outputs: spanOf(sum, given, facts),
+    ...(chance === undefined ? {} : { chance }),
+    tables: sum.tables?.(values, facts) ?? [],
+    notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],
+    plots: sum.plots.flatMap((spec) => plotOf(sum, spec, given, facts) ?? []),
+  };
+};
+
+/**
+ * Works one of the bench sums out.
+ * @param inputs by key: ranges in SI units, choices by id; what is left out takes its usual value
+ * @throws RangeError for an input that the sum does not have, or of the wrong kind
+ */
+export const runSumOf = (
+  sum: Sum,
+  catalogue: Catalogue,
+  inputs: Readonly<Record<string, Range | string>>,
+): SumResult => {
+  for (const [key, value] of Object.entries(inputs)) {
+    const kind = sum.inputs[key]?.kind;
+    if (kind === undefined) throw new RangeError(`the sum ${sum.id} has no input ${key}`);
+    if ((kind === 'quantity') !== isRange(value)) {
+      throw new RangeError(`the input ${key} of the sum ${sum.id} is a ${kind}`);
+    }
+  }
+  const facts = sum.facts?.(catalogue);
+  const { given } = readInputs(sum, facts, {});
+  return resultOf(sum, { ...given, ...inputs }, facts);
+};

@@ -1,0 +1,210 @@
+import type { Catalogue, SourceId } from '../catalogue.ts';
+import type { Range, Unit } from '../quantities/index.ts';
+
+/** A number that a sum asks for. */
+export interface QuantityInput {
+  kind: 'quantity';
+  label: string;
+  /** As the equations write it: `R`, `V_DC`. */
+  symbol?: string;
+  /** SI */
+  unit: Unit;
+  /** Unit of a number without one, as people would write it. */
+  bare?: string;
+  /** What stands in the field at first, as people write it; nothing for an optional one. */
+  usual: string;
+  /** SI */
+  lowest: number;
+  /** SI */
+  highest: number;
+  hint?: string;
+  optional: boolean;
+}
+
+export interface Option {
+  id: string;
+  name: string;
+}
+
+/** A choice among few. */
+export interface ChoiceInput<Facts = unknown> {
+  kind: 'choice';
+  label: string;
+  usual: string;
+  options: readonly Option[] | ((facts: Facts) => readonly Option[]);
+  hint?: string;
+}
+
+export type Input<Facts = unknown> = QuantityInput | ChoiceInput<Facts>;
+
+/** A number that a sum gives. */
+export interface Output {
+  label: string;
+  symbol?: string;
+  /** SI */
+  unit: Unit;
+  /** The answer itself; the others are steps towards it or go with it. */
+  headline?: true;
+}
+
+/** What a sum says beside its numbers. */
+export interface SumNote {
+  /** caution: something can be hurt; limit: a rating or the validity of the equation. */
+  kind: 'caution' | 'limit' | 'remark';
+  text: string;
+  source?: SourceId;
+}
+
+/** A cell is words, or a number with its unit. */
+export type SumCell = string | { value: Range | number; unit: Unit };
+
+/** A result that is a table rather than a number. */
+export interface SumTable {
+  caption: string;
+  head: readonly string[];
+  rows: readonly (readonly SumCell[])[];
+}
+
+/** An upright or level line in a plot that a curve is held against. */
+export interface PlotLimit {
+  label: string;
+  /** SI, of the vertical axis. */
+  value: number;
+}
+
+/** Outputs drawn over one input, with the visitor's own point on them. */
+export interface PlotSpec<Values = InputValues, Facts = unknown> {
+  title: string;
+  /** Key of the input along the horizontal axis. */
+  x: string;
+  scale: 'log' | 'linear';
+  /** Ends of the horizontal axis, SI, where they are not decided by the point: three decades about it, or zero to twice it. */
+  span?: (values: Values, facts: Facts) => readonly [number, number];
+  /** Keys of the outputs that are drawn, all of one unit. */
+  y: readonly string[];
+  yScale: 'log' | 'linear';
+  limits?: (values: Values, facts: Facts) => readonly PlotLimit[];
+}
+
+/** A worked example with a printed answer, or one worked by hand. */
+export interface SumCheck {
+  what: string;
+  /** As people write them; what is left out is usual. */
+  inputs: Readonly<Record<string, string>>;
+  /** Typical values by output, SI. */
+  expected: Readonly<Record<string, number>>;
+  /** Largest difference, as a fraction. */
+  within: number;
+  source: SourceId;
+  locator?: string;
+}
+
+/** Values that a sum is worked out at: a point for each input; nothing for an optional one left out. */
+export type InputValues = Readonly<Record<string, number | string | undefined>>;
+
+/** One calculation of the bench: its inputs, its equation, how it is worked out and drawn. */
+export interface Sum {
+  /** Address of its page below /sums/. */
+  id: string;
+  title: string;
+  /** One sentence: what it answers. */
+  lead: string;
+  /** Under which heading it is listed. */
+  group: SumGroup;
+  inputs: Readonly<Record<string, Input>>;
+  outputs: Readonly<Record<string, Output>>;
+  /** In the plain text that equations of the tables are written in. */
+  equations: readonly string[];
+  /** What it needs of the catalogue, as plain data; fetched by its page. */
+  facts?: (catalogue: Catalogue) => unknown;
+  /** All outputs at one point; nothing where one is not defined there. Pure. */
+  at: (values: InputValues, facts: unknown) => Readonly<Record<string, number | undefined>>;
+  tables?: (values: InputValues, facts: unknown) => readonly SumTable[];
+  notes?: (
+    values: InputValues,
+    outputs: Readonly<Record<string, number | undefined>>,
+    facts: unknown,
+  ) => readonly SumNote[];
+  plots: readonly PlotSpec[];
+  /** Ids of cautions.csv that always stand on its page. */
+  cautions: readonly string[];
+  sources: readonly SourceId[];
+  checks: readonly SumCheck[];
+}
+
+/** Headings of the list of sums, in their order. */
+export const sumGroups = {
+  rating: 'Ratings and life',
+  dielectric: 'What the dielectric does',
+  hold: 'Holding a voltage',
+  timing: 'Timing and filters',
+  audio: 'Signal path',
+  supply: 'Supplies',
+  mains: 'Mains and stored charge',
+  parts: 'Putting values together',
+  resistor: 'Resistors and trimmers',
+} as const;
+export type SumGroup = keyof typeof sumGroups;
+
+type ValueOf<I> = I extends { kind: 'choice' }
+  ? string
+  : I extends { optional: true }
+    ? number | undefined
+    : number;
+
+type ValuesOf<Inputs> = { readonly [Key in keyof Inputs]: ValueOf<Inputs[Key]> };
+
+interface Declaration<Inputs, Outputs, Facts> extends Omit<
+  Sum,
+  'inputs' | 'outputs' | 'facts' | 'at' | 'tables' | 'notes' | 'plots'
+> {
+  inputs: Inputs;
+  outputs: Outputs;
+  facts?: (catalogue: Catalogue) => Facts;
+  at: (
+    values: ValuesOf<Inputs>,
+    facts: Facts,
+  ) => { readonly [Key in keyof Outputs]: number | undefined };
+  tables?: (values: ValuesOf<Inputs>, facts: Facts) => readonly SumTable[];
+  notes?: (
+    values: ValuesOf<Inputs>,
+    outputs: { readonly [Key in keyof Outputs]: number | undefined },
+    facts: Facts,
+  ) => readonly SumNote[];
+  plots?: readonly (Omit<PlotSpec<ValuesOf<Inputs>, Facts>, 'x' | 'y'> & {
+    x: keyof Inputs & string;
+    y: readonly (keyof Outputs & string)[];
+  })[];
+}
+
+/** A quantity to ask for. */
+export const quantity = (
+  input: Omit<QuantityInput, 'kind' | 'optional'>,
+): QuantityInput & { optional: false } => ({ ...input, kind: 'quantity', optional: false });
+
+/** A quantity that may be left out. */
+export const optionalQuantity = (
+  input: Omit<QuantityInput, 'kind' | 'optional' | 'usual'>,
+): QuantityInput & { optional: true } => ({
+  ...input,
+  kind: 'quantity',
+  usual: '',
+  optional: true,
+});
+
+/** A choice to ask for. */
+export const choice = <Facts = unknown>(
+  input: Omit<ChoiceInput<Facts>, 'kind'>,
+): ChoiceInput<Facts> => ({ kind: 'choice', ...input });
+
+/**
+ * Declares a sum, with its inputs and outputs known by name to its own functions. What reads the
+ * inputs fills in every one that is not optional, so that those functions may rely on them.
+ */
+export const defineSum = <
+  const Inputs extends Readonly<Record<string, Input<Facts>>>,
+  const Outputs extends Readonly<Record<string, Output>>,
+  Facts = undefined,
+>(
+  declaration: Declaration<Inputs, Outputs, Facts>,
+): Sum => ({ plots: [], ...declaration }) as unknown as Sum;

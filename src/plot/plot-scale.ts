@@ -1,0 +1,45 @@
+import { scaleLinear, scaleLog } from 'd3-scale';
+
+/** Where values of one axis stand in a drawing, and the marks along it. */
+export interface PlotScale {
+  at: (value: number) => number;
+  ticks: readonly number[];
+  /** Ends of the axis, after rounding out. */
+  ends: readonly [number, number];
+}
+
+/** Decades shown by their powers of ten alone from here on. */
+const MANY_DECADES = 3;
+/** And by every second, third … one where there are more than so many. */
+const MOST_TICKS = 8;
+
+const isPower = (value: number): boolean => {
+  const exponent = Math.log10(value);
+  return Math.abs(exponent - Math.round(exponent)) < 1e-9;
+};
+
+const isStep = (value: number): boolean => /^[125]/.test(value.toExponential());
+
+const thinned = (ticks: readonly number[]): number[] => {
+  const every = Math.ceil(ticks.length / MOST_TICKS);
+  return ticks.filter((_, index) => index % every === 0);
+};
+
+/** A scale from the ends of what is drawn to the ends of the place for it. */
+export const plotScale = (
+  kind: 'log' | 'linear',
+  domain: readonly [number, number],
+  place: readonly [number, number],
+  count = 6,
+): PlotScale => {
+  if (kind === 'linear') {
+    const scale = scaleLinear([...domain], [...place]).nice(count);
+    const [from = 0, to = 1] = scale.domain();
+    return { at: scale, ticks: scale.ticks(count), ends: [from, to] };
+  }
+  const scale = scaleLog([...domain], [...place]);
+  const [from = 1, to = 10] = scale.domain();
+  const decades = Math.abs(Math.log10(to / from));
+  const ticks = scale.ticks().filter(decades >= MANY_DECADES ? isPower : isStep);
+  return { at: scale, ticks: thinned(ticks), ends: [from, to] };
+};

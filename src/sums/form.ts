@@ -1,0 +1,47 @@
+import { optionsOf } from '../engine/sums/read-inputs.ts';
+import type { ChoiceInput, Input, QuantityInput, Sum } from '../engine/sums/sum.ts';
+import { h, type Markup } from '../markup/node.ts';
+
+/** What a field says under it when nothing is wrong. */
+export const hintOf = (input: Input): string =>
+  input.hint ?? (input.kind === 'quantity' && input.optional ? 'may stay empty' : '');
+
+const quantityField = (key: string, input: QuantityInput): Markup =>
+  h('input', {
+    id: `field-${key}`,
+    name: key,
+    value: input.usual,
+    // Nothing answers to it until the script of the page is there.
+    readonly: true,
+    autocomplete: 'off',
+    autocapitalize: 'off',
+    spellcheck: 'false',
+    'aria-describedby': `${key}-note`,
+  });
+
+const choiceField = (key: string, input: ChoiceInput, facts: unknown): Markup =>
+  h(
+    'select',
+    {
+      id: `field-${key}`,
+      name: key,
+      disabled: true,
+      autocomplete: 'off',
+      'aria-describedby': `${key}-note`,
+    },
+    ...optionsOf(input, facts).map(({ id, name }) =>
+      h('option', { value: id, selected: id === input.usual }, name),
+    ),
+  );
+
+/** The fields of a sum, filled with what stands in them at first. */
+export const sumFields = (sum: Sum, facts: unknown): Markup[] =>
+  Object.entries(sum.inputs).map(([key, input]) =>
+    h(
+      'p',
+      { class: 'field' },
+      h('label', { for: `field-${key}` }, input.label),
+      input.kind === 'quantity' ? quantityField(key, input) : choiceField(key, input, facts),
+      h('small', { id: `${key}-note`, class: 'hint', 'aria-live': 'polite' }, hintOf(input)),
+    ),
+  );

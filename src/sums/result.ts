@@ -1,0 +1,158 @@
+import { href } from '../components/links.ts';
+import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
+import type { Chance } from '../engine/sums/chance.ts';
+import type { SumPlot } from '../engine/sums/curves.ts';
+import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
+import type { Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
+import { h, type Markup } from '../markup/node.ts';
+import { histogramMarkup } from '../plot/histogram.ts';
+import { plotMarkup } from '../plot/plot.ts';
+import { capital } from '../text/words.ts';
+import { workingMarkup } from './working.ts';
+
+const isExact = ({ min, max }: Range): boolean => min === max;
+
+/** Typical value first, and the span where there is one. */
+const valueMarkup = (range: Range, unit: Parameters<typeof formatValue>[1], habit?: Habit) =>
+  isExact(range)
+    ? [formatValue(range.typ, unit, habit)]
+    : [
+        formatValue(range.typ, unit, habit),
+        h(
+          'small',
+          {},
+          ` ${formatValue(range.min, unit, habit)} to ${formatValue(range.max, unit, habit)}`,
+        ),
+      ];
+
+const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup =>
+  h(
+    'dl',
+    { class: 'sum-outputs' },
+    ...Object.entries(sum.outputs).flatMap(([key, { label, unit, headline }]) => {
+      const range = outputs[key];
+      return h(
+        'div',
+        { class: headline ? 'headline' : undefined },
+        h('dt', {}, label),
+        h(
+          'dd',
+          {},
+          range === undefined ? 'not defined for these numbers' : valueMarkup(range, unit, habit),
+        ),
+      );
+    }),
+  );
+
+const NOTE_WORDS = { caution: 'Caution', limit: 'Limit', remark: '' } as const;
+
+const noteMarkup = ({ kind, text, source }: SumNote): Markup =>
+  h(
+    'li',
+    { class: `sum-note sum-note-${kind}` },
+    NOTE_WORDS[kind] !== '' && h('strong', {}, `${NOTE_WORDS[kind]}: `),
+    text,
+    source !== undefined && [' ', h('a', { href: href(`/sources/${source}/`) }, 'Source')],
+  );
+
+const cellText = (cell: SumCell, habit?: Habit): string => {
+  if (typeof cell === 'string') return cell;
+  const { value, unit } = cell;
+  return typeof value === 'number'
+    ? formatValue(value, unit, habit)
+    : formatQuantity(value, unit, habit);
+};
+
+const tableMarkup = ({ caption, head, rows }: SumTable, habit?: Habit): Markup =>
+  h(
+    'div',
+    { class: 'table-scroll', tabindex: 0, role: 'region', 'aria-label': caption },
+    h(
+      'table',
+      {},
+      h('caption', {}, caption),
+      h('thead', {}, h('tr', {}, ...head.map((word) => h('th', { scope: 'col' }, word)))),
+      h(
+        'tbody',
+        {},
+        ...rows.map((row) =>
+          h(
+            'tr',
+            {},
+            ...row.map((cell, index) =>
+              index === 0
+                ? h('th', { scope: 'row' }, cellText(cell, habit))
+                : h('td', {}, cellText(cell, habit)),
+            ),
+          ),
+        ),
+      ),
+    ),
+  );
+
+const plotted = ({ title, x, y, curves, points, limits }: SumPlot, habit?: Habit): Markup =>
+  plotMarkup({
+    title,
+    x: { ...x, print: (value) => formatValue(value, x.unit, habit) },
+    y: { ...y, print: (value) => formatValue(value, y.unit, habit) },
+    curves,
+    points,
+    limits,
+  });
+
+const chanceMarkup = (sum: Sum, chance: Chance, habit?: Habit): Markup => {
+  const { label, unit } = sum.outputs[headlineOf(sum)] ?? { label: '', unit: 'ratio' };
+  const print = (value: number): string => formatValue(value, unit, habit);
+  const span = ({ min, max }: Range): string => `${print(min)} to ${print(max)}`;
+  const { worst, rootSumSquare, drawn, histogram } = chance;
+  return h(
+    'details',
+    { class: 'chance' },
+    h('summary', {}, 'How likely the ends are'),
+    h(
+      'dl',
+      { class: 'facts' },
+      h('dt', {}, 'Everything at its worst at once'),
+      h('dd', {}, span(worst)),
+      h('dt', {}, 'Root of the sum of squares'),
+      h('dd', {}, span(rootSumSquare)),
+      h('dt', {}, 'Nine parts in ten, drawn at random'),
+      h('dd', {}, span(drawn)),
+    ),
+    histogramMarkup({ title: `${label} of 2000 drawn at random`, ...histogram, print }),
+    h(
+      'p',
+      { class: 'small quiet' },
+      'Drawn evenly within each range, with the same seed every time. Parts of one batch are often off the same way, so the worst case is not as rare as this looks.',
+    ),
+  );
+};
+
+/** The answer in a sentence: what a copied link should say at a glance. */
+export const answerOf = (sum: Sum, result: SumResult, habit?: Habit): string => {
+  const key = headlineOf(sum);
+  const output = sum.outputs[key];
+  const range = result.outputs[key];
+  if (output === undefined || range === undefined) return 'Not defined for these numbers.';
+  const span = isExact(range)
+    ? ''
+    : `, from ${formatValue(range.min, output.unit, habit)} to ${formatValue(range.max, output.unit, habit)}`;
+  return `${capital(output.label)}: ${formatValue(range.typ, output.unit, habit)}${span}.`;
+};
+
+/** All that a sum comes to, as pieces of its page. */
+export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup[] =>
+  [
+    outputsMarkup(sum, result, habit),
+    result.notes.length > 0 && h('ul', { class: 'sum-notes' }, ...result.notes.map(noteMarkup)),
+    ...result.tables.map((table) => tableMarkup(table, habit)),
+    ...result.plots.map((plot) => plotted(plot, habit)),
+    result.chance !== undefined && chanceMarkup(sum, result.chance, habit),
+    sum.equations.length > 0 &&
+      h(
+        'section',
+        { class: 'sum-working' },
+        h('h2', {}, 'The working'),
+        workingMarkup(sum, result.inputs, result.outputs),
+      ),
+  ].filter((piece) => piece !== false);

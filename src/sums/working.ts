@@ -1,0 +1,47 @@
+import { equationMarkup } from '../components/math.ts';
+import { formatValue, type Range } from '../engine/index.ts';
+import type { GivenValues } from '../engine/sums/span.ts';
+import type { Sum } from '../engine/sums/sum.ts';
+import { h, type Markup } from '../markup/node.ts';
+
+/** Typical values by the symbols of a sum's equations, as people read them. */
+const valuesBySymbol = (
+  sum: Sum,
+  given: GivenValues,
+  outputs: Readonly<Record<string, Range>>,
+): Map<string, string> => {
+  const values = new Map<string, string>();
+  for (const [key, input] of Object.entries(sum.inputs)) {
+    const value = given[key];
+    if (input.kind !== 'quantity' || input.symbol === undefined || typeof value !== 'object')
+      continue;
+    values.set(input.symbol, formatValue(value.typ, input.unit));
+  }
+  for (const [key, { symbol, unit }] of Object.entries(sum.outputs)) {
+    const value = outputs[key];
+    if (symbol !== undefined && value !== undefined)
+      values.set(symbol, formatValue(value.typ, unit));
+  }
+  return values;
+};
+
+/** Each equation of a sum as it is written, and with the numbers put in. */
+export const workingMarkup = (
+  sum: Sum,
+  given: GivenValues,
+  outputs: Readonly<Record<string, Range>>,
+): Markup => {
+  const values = valuesBySymbol(sum, given, outputs);
+  return h(
+    'div',
+    { class: 'working' },
+    ...sum.equations.map((equation) =>
+      h(
+        'div',
+        { class: 'equation' },
+        equationMarkup(equation),
+        h('span', { class: 'numbers-in' }, equationMarkup(equation, values)),
+      ),
+    ),
+  );
+};

@@ -1,0 +1,157 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { readEquation, type Term } from '../../../src/components/equation-tree.ts';
+import { runSum } from '../../../src/engine/index.ts';
+import { allSums } from '../../../src/engine/sums/index.ts';
+import { optionsOf, readInputs } from '../../../src/engine/sums/read-inputs.ts';
+import { headlineOf, resultOf } from '../../../src/engine/sums/run-sum.ts';
+import { isRange, spanOf } from '../../../src/engine/sums/span.ts';
+import type { Sum } from '../../../src/engine/sums/sum.ts';
+
+const catalogue = loadCatalogue();
+const factsOf = (sum: Sum): unknown => {
+  const facts: unknown = sum.facts?.(catalogue);
+  // As a browser gets them.
+  return facts === undefined ? undefined : JSON.parse(JSON.stringify(facts));
+};
+const usual = (sum: Sum) => readInputs(sum, factsOf(sum), {}).given;
+
+/** Names of quantities in an equation; constants and indices aside. */
+const namesIn = (term: Term): string[] => {
+  switch (term.kind) {
+    case 'name':
+      return [term.sub === undefined ? term.text : `${term.text}_${term.sub}`];
+    case 'group':
+      return namesIn(term.inner);
+    case 'call':
+      return namesIn(term.of);
+    case 'power':
+      return [...namesIn(term.base), ...namesIn(term.exponent)];
+    case 'product':
+      return term.factors.flatMap(namesIn);
+    case 'fraction':
+      return [...namesIn(term.over), ...namesIn(term.under)];
+    case 'row':
+      return term.items.flatMap(namesIn);
+    default:
+      return [];
+  }
+};
+const CONSTANTS = ['pi', 'k'];
+
+test('sums have addresses of their own', () => {
+  const ids = allSums.map(({ id }) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+  expect(ids.filter((id) => !/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(id))).toEqual([]);
+});
+
+describe.each(allSums.map((sum) => [sum.id, sum] as const))('%s', (_, sum) => {
+  const checked = sum.checks.map((check) => [check.what, check] as const);
+
+  test('has a check', () => {
+    expect(sum.checks.length).toBeGreaterThan(0);
+  });
+
+  test.each(checked)('agrees: %s', (_what, check) => {
+    const facts = factsOf(sum);
+    const { given, faults } = readInputs(sum, facts, check.inputs);
+    expect(faults).toEqual({});
+    const outputs = spanOf(sum, given, facts);
+    for (const [key, value] of Object.entries(check.expected)) {
+      const got = outputs[key]?.typ ?? NaN;
+      expect(Math.abs(got - value), `${key}: ${got} against ${value}`).toBeLessThanOrEqual(
+        check.within * Math.abs(value),
+      );
+    }
+  });
+
+  test('is written in equations that can be read, of names that it declares', () => {
+    const declared = new Set([
+      ...CONSTANTS,
+      ...Object.values(sum.inputs).flatMap((input) =>
+        input.kind === 'quantity' ? (input.symbol ?? []) : [],
+      ),
+      ...Object.values(sum.outputs).flatMap(({ symbol }) => symbol ?? []),
+    ]);
+    for (const equation of sum.equations) {
+      const tree = readEquation(equation);
+      expect(tree, equation).toBeDefined();
+      const unknown = tree === undefined ? [] : namesIn(tree).filter((one) => !declared.has(one));
+      expect(unknown, equation).toEqual([]);
+    }
+  });
+
+  test('works with what stands in its fields at first', () => {
+    const facts = factsOf(sum);
+    const result = resultOf(sum, usual(sum), facts);
+    expect(result.outputs[headlineOf(sum)]).toBeDefined();
+    expect(result.plots.length).toBe(sum.plots.length);
+    for (const input of Object.values(sum.inputs)) {
+      if (input.kind !== 'choice') continue;
+      expect(optionsOf(input, facts).map(({ id }) => id)).toContain(input.usual);
+    }
+    expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+  });
+
+  test('keeps its ends in order over ranges of every input, and says nothing that is no number', () => {
+    const facts = factsOf(sum);
+    const wide = Object.fromEntries(
+      Object.entries(usual(sum)).map(([key, value]) => {
+        const input = sum.inputs[key];
+        if (!isRange(value) || input?.kind !== 'quantity') return [key, value];
+        const by = Math.abs(value.typ) * 0.05;
+        return [
+          key,
+          {
+            min: Math.max(input.lowest, value.typ - by),
+            typ: value.typ,
+            max: Math.min(input.highest, value.typ + by),
+          },
+        ];
+      }),
+    );
+    for (const [key, { min, typ, max }] of Object.entries(spanOf(sum, wide, facts))) {
+      expect([min, typ, max].every(Number.isFinite), key).toBe(true);
+      expect(min <= typ && typ <= max, key).toBe(true);
+    }
+  });
+
+  test.each(['lowest', 'highest'] as const)('stands the %s value of every field', (end) => {
+    const facts = factsOf(sum);
+    const given = Object.fromEntries(
+      Object.entries(usual(sum)).map(([key, value]) => {
+        const input = sum.inputs[key];
+        if (!isRange(value) || input?.kind !== 'quantity') return [key, value];
+        return [key, { min: input[end], typ: input[end], max: input[end] }];
+      }),
+    );
+    expect(() => resultOf(sum, given, facts)).not.toThrow();
+  });
+
+  test('names sources and cautions that there are', () => {
+    const cited = [...sum.sources, ...sum.checks.map(({ source }) => source)];
+    expect(cited.filter((id) => !Object.hasOwn(catalogue.sources, id))).toEqual([]);
+    const known = catalogue.cautions.map(({ id }) => id);
+    expect(sum.cautions.filter((id) => !known.includes(id))).toEqual([]);
+  });
+});
+
+describe('runSum', () => {
+  test('takes ranges in SI units and fills in the rest', () => {
+    const { outputs } = runSum(catalogue, 'coupling-corner', {
+      c: { min: 9e-9, typ: 1e-8, max: 1.1e-8 },
+      r: { min: 1e6, typ: 1e6, max: 1e6 },
+    });
+    expect(outputs['corner']?.typ).toBeCloseTo(15.915, 3);
+    expect(outputs['corner']?.max).toBeCloseTo(17.684, 3);
+    expect(outputs['corner']?.min).toBeCloseTo(14.469, 3);
+  });
+
+  test.each([
+    ['no-such-sum', {}],
+    ['coupling-corner', { x: { min: 1, typ: 1, max: 1 } }],
+    ['coupling-corner', { c: 'film' }],
+  ])('refuses %s %o', (name, inputs) => {
+    expect(() => runSum(catalogue, name, inputs)).toThrow(RangeError);
+  });
+});
