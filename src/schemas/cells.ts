@@ -40,6 +40,11 @@ export const positive = number.refine((value) => value > 0, 'expected a number a
 /** A number, zero or above. */
 export const nonNegative = number.refine((value) => value >= 0, 'expected a number, zero or above');
 
+/** A tolerance in percent, each way (`5`) or minus and plus (`20/80`). */
+export const tolerance = z
+  .string()
+  .regex(/^\d+(?:\.\d+)?(?:\/\d+(?:\.\d+)?)?$/, 'expected percent, such as 5 or 20/80');
+
 /** A whole number, zero or above. */
 export const count = number.refine(
   (value) => Number.isInteger(value) && value >= 0,

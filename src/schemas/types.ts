@@ -9,6 +9,7 @@ import {
   numberList,
   provenance,
   text,
+  tolerance,
   number,
 } from './cells.ts';
 
@@ -29,9 +30,9 @@ export const typeRow = z.strictObject({
     'air',
   ]),
   market: z
-    .enum(['current', 'niche', 'old-stock', 'none'])
+    .enum(['common', 'current', 'niche', 'old-stock', 'none'])
     .describe(
-      'current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class',
+      'common: stocked by every dealer in parts; current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class',
     ),
   polarity: z.enum(['non-polar', 'polar', 'unknown']),
   safety_classes: list.describe('X1;X2;Y1;Y2 or motor: the mains duty it is approved for'),
@@ -47,7 +48,10 @@ export const typeRow = z.strictObject({
     .describe(
       'tight: chosen near the working voltage; ample: often rated far above it, so that the mark says little about the circuit',
     ),
-  old_tolerance: positive.describe('tolerance commonly found on the old part, percent each way'),
+  old_tolerance: tolerance.describe(
+    'tolerance commonly found on the old part, percent each way or minus/plus',
+  ),
+  old_age: positive.describe('age of one commonly met in old equipment, years'),
   ...provenance,
 });
 export type TypeRow = z.output<typeof typeRow>;

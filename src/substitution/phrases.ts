@@ -143,7 +143,8 @@ const strangeness = (
 ): number => {
   const type = catalogue.types[candidate.type];
   const chip = buy?.style.startsWith('chip') ?? false;
-  const rare = type?.market === 'current' && !chip ? 0 : 2;
+  const stocked = type?.market === 'common' || type?.market === 'current';
+  const rare = stocked && !chip ? 0 : 2;
   const made = candidate.made === undefined ? 0 : 4;
   return made + rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
 };

@@ -59,6 +59,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
       return `${printNumber(typ)} × the usual height of the old part, at least ${printNumber(min)} × the room between the leads`;
     case 'body-side':
       return `${printNumber(typ)} × the usual length of the old part, at least ${printNumber(min)} × the room between the leads`;
+    case 'kept':
+      return `${printNumber(typ)} × the least that the old part itself gives`;
     case 'value':
       return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
     default:

@@ -37,6 +37,7 @@ export const cutTo = (text: string, length: number): string =>
 
 /** What the cells with fixed words mean to a reader. */
 export const marketWords: Record<string, string> = {
+  common: 'made today and stocked everywhere',
   current: 'made and stocked today',
   niche: 'made today, hard to find',
   'old-stock': 'no longer made; old stock only',

@@ -13,6 +13,7 @@ import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
 import {
   compareScores,
   decisiveDemand,
+  MARKETS,
   fallsLessShort,
   score,
   tryOut,
@@ -173,7 +174,7 @@ const bestSingle = (type: TypeId, setting: Setting): Tried => {
  */
 const offeredTypes = ({ catalogue, position }: Circumstances): TypeRow[] =>
   Object.values(catalogue.types)
-    .filter((type) => type.market === 'current' || type.market === 'niche')
+    .filter(({ market }) => MARKETS.includes(market))
     .filter(
       (type) =>
         type.safety_classes.length === 0 ||

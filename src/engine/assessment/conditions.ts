@@ -1,6 +1,7 @@
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
+import { serviceCapacitance } from '../findings/service-capacitance.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import { nearestPreferred } from '../values/index.ts';
@@ -54,12 +55,20 @@ const tellingRating = (catalogue: Catalogue, { type, ratedVoltage }: Part): numb
   return row?.old_rating === 'ample' ? Math.min(ratedVoltage, row.old_v_typical) : ratedVoltage;
 };
 
+/** What a default may follow from besides the rating and the value of the old part. */
+interface Before {
+  /** Lead pitch (m) that the place takes; 0 where the position does not ask. */
+  room: number;
+  /** The conditions that are settled, SI. */
+  conditions: Record<ConditionId, Range>;
+}
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
   row: ConditionRow,
   original: Part,
-  room: number,
+  { room, conditions }: Before,
 ): Range => {
   const rule = row.typ ?? 0;
   switch (row.follows) {
@@ -69,6 +78,10 @@ const derivedDefault = (
       return exactly(asPreferred(resistanceForCorner(original.capacitance, rule)));
     case 'value':
       return exactly(rule * original.capacitance);
+    case 'kept':
+      return exactly(
+        rule * serviceCapacitance(original, { catalogue, conditions }).capacitance.min,
+      );
     case 'body-height':
       return roomFor(row, bodyOf(catalogue, original)?.height, room);
     case 'body-side':
@@ -98,17 +111,23 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
   const original = completeOriginal(catalogue, request.original, position, peak);
   const pitch = rows.find(({ condition }) => condition === 'room');
   const room = (pitch && known(pitch))?.typ ?? 0;
-  const conditions = rows.map((row): ResolvedCondition => {
+  const resolve = (row: ConditionRow, conditions: Before['conditions']): ResolvedCondition => {
     const given = request.conditions?.[row.condition];
     if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
     return row.follows === ''
       ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
       : {
           id: row.condition,
-          range: derivedDefault(catalogue, row, original, room),
+          range: derivedDefault(catalogue, row, original, { room, conditions }),
           from: 'derived',
           row,
         };
-  });
+  };
+  // What is kept of the old part depends on the temperatures, the voltage and the years.
+  const first = rows.filter(({ follows }) => follows !== 'kept').map((row) => resolve(row, {}));
+  const settled = Object.fromEntries(first.map(({ id, range }) => [id, range]));
+  const conditions = rows.map(
+    (row) => first.find((one) => one.row === row) ?? resolve(row, settled),
+  );
   return { original, conditions };
 };

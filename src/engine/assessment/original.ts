@@ -1,6 +1,7 @@
 import type { Catalogue } from '../catalogue.ts';
 import type { PositionRow } from '../../schemas/positions.ts';
 import type { TypeRow } from '../../schemas/types.ts';
+import { readTolerance } from '../candidates/generate.ts';
 import { nearestVoltage } from '../values/index.ts';
 import type { Original, Part } from './parts.ts';
 
@@ -41,11 +42,10 @@ export const completeOriginal = (
   peak: number,
 ): Part => {
   const type = rowNamed(catalogue.types, original.type, 'type');
-  const usual = type.old_tolerance / 100;
   return {
     type: type.id,
     capacitance: original.capacitance?.typ ?? usualCapacitance(type, position),
-    tolerance: original.tolerance ?? { minus: usual, plus: usual },
+    tolerance: original.tolerance ?? readTolerance(type.old_tolerance),
     ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, peak),
     voltageKind: type.safety_classes.length > 0 ? 'ac' : 'dc',
   };

@@ -1,3 +1,4 @@
+import type { TypeRow } from '../../schemas/types.ts';
 import type { Circumstances } from '../findings/model.ts';
 import type { OfferedPart, Part } from './parts.ts';
 import type { Judged } from './finding.ts';
@@ -56,6 +57,9 @@ const meanMargin = (judged: readonly Judged[], weight: string): number => {
 const valueDistance = (part: Part, old: number): number =>
   Math.round(Math.abs(Math.log10(part.capacitance / old)) * 10);
 
+/** How a type can be had, the easiest first; what is in none of these cannot be bought. */
+export const MARKETS: readonly TypeRow['market'][] = ['common', 'current', 'niche'];
+
 /** A part without leads, which a board made for leads has no place for. */
 const isChip = (part: Part | OfferedPart): boolean =>
   'style' in part && part.style.startsWith('chip');
@@ -63,7 +67,7 @@ const isChip = (part: Part | OfferedPart): boolean =>
 /**
  * What a part is ordered by: verdict, whether it is a single part, the worst hard margin, closeness
  * to the old value (so that no type gains by a value that others would gain by as well), whether it
- * has leads, the worst strong margin, whether it is stocked, the mean of the strong and of the mild
+ * has leads, the worst strong margin, how widely it is stocked, the mean of the strong and of the mild
  * margins, then the looser tolerance and the lower rating, which are easier to buy and smaller.
  */
 const orderOf = (
@@ -79,7 +83,7 @@ const orderOf = (
   valueDistance(part, original.capacitance),
   Number(isChip(part)),
   -worstMargin(judged, 'strong'),
-  Number(catalogue.types[part.type]?.market !== 'current'),
+  MARKETS.indexOf(catalogue.types[part.type]?.market ?? 'niche'),
   -meanMargin(judged, 'strong'),
   -meanMargin(judged, 'mild'),
   -part.tolerance.plus,

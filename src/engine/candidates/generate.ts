@@ -110,11 +110,10 @@ export const offeredParts = (
 /** A part of a type that no offer covers, so that its findings can still be shown. */
 export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part => {
   const row = circumstances.catalogue.types[type];
-  const usual = (row?.old_tolerance ?? 20) / 100;
   return {
     type,
     capacitance: circumstances.original.capacitance,
-    tolerance: { minus: usual, plus: usual },
+    tolerance: readTolerance(row?.old_tolerance ?? '20'),
     ratedVoltage: row?.old_v_typical ?? circumstances.original.ratedVoltage,
     voltageKind: 'dc',
   };

@@ -6,6 +6,7 @@ import { body, height, leadPitch, leadWire, side } from './fit.ts';
 import { rippleHeating } from './heating.ts';
 import { absorption, droop } from './hold.ts';
 import { inrush } from './inrush.ts';
+import { keptValue } from './kept-value.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
 import { life } from './life.ts';
 import { loss } from './loss.ts';
@@ -59,6 +60,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   life,
   'filter-shift': filterShift,
   'tuning-shift': tuningShift,
+  'kept-value': keptValue,
   'hold-step': holdStep,
   acquisition,
   phase,

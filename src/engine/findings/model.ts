@@ -56,18 +56,21 @@ export interface FindingModel {
   beyond?: (value: number, limit: Limit) => number;
 }
 
+/** What is known of types and of the circuit, where neither the old part nor the position counts. */
+export type Surroundings = Pick<Circumstances, 'catalogue' | 'conditions'>;
+
 const UNKNOWN: Knowledge = { status: 'unknown', sources: [] };
 
 /** What is known of a property of the part's type. */
 export const knowledgeOf = (
-  { catalogue }: Circumstances,
+  { catalogue }: Pick<Circumstances, 'catalogue'>,
   part: Pick<Part, 'type'>,
   property: PropertyId,
 ): Knowledge => catalogue.knowledge[part.type]?.[property] ?? UNKNOWN;
 
 /** The range of a property, or nothing where no figure is known. */
 export const rangeOf = (
-  circumstances: Circumstances,
+  circumstances: Pick<Circumstances, 'catalogue'>,
   part: Pick<Part, 'type'>,
   property: PropertyId,
 ): Range | undefined => {
@@ -86,8 +89,11 @@ export const conditionOf = ({ conditions, position }: Circumstances, id: string)
 };
 
 /** One condition, or a stand-in for it where the position does not speak of it. */
-export const conditionOr = ({ conditions }: Circumstances, id: string, otherwise: number): Range =>
-  conditions[id] ?? { min: otherwise, typ: otherwise, max: otherwise };
+export const conditionOr = (
+  { conditions }: Pick<Circumstances, 'conditions'>,
+  id: string,
+  otherwise: number,
+): Range => conditions[id] ?? { min: otherwise, typ: otherwise, max: otherwise };
 
 /** An outcome with a single sure value, such as yes or no. */
 export const plain = (value: number): Outcome => ({

@@ -2,13 +2,16 @@ import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { ageingLoss } from '../equations/drift.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
-import { conditionOr, rangeOf, type Circumstances } from './model.ts';
+import { conditionOr, rangeOf, type Surroundings } from './model.ts';
 
 /** Temperature at which capacitance is marked, degC. */
 const MARKED_C = 25;
 const SECONDS_PER_HOUR = 3600;
 
-/** One thing that moves capacitance: factors on the marked value, and where they come from. */
+/** What moves capacitance away from the mark, as words. */
+type Cause = 'tolerance' | 'temperature' | 'age' | 'bias';
+
+/** What one cause makes of the marked value: factors on it, and where they come from. */
 interface Shift {
   factor: Range;
   properties: PropertyId[];
@@ -21,7 +24,7 @@ const byTolerance = ({ tolerance }: Part): Shift => ({
   properties: [],
 });
 
-const byTemperature = (part: Part, circumstances: Circumstances): Shift => {
+const byTemperature = (part: Part, circumstances: Surroundings): Shift => {
   const slope = rangeOf(circumstances, part, 'temperature-coefficient');
   const cold = conditionOr(circumstances, 't-min', MARKED_C).min - MARKED_C;
   const hot = conditionOr(circumstances, 't-max', MARKED_C).max - MARKED_C;
@@ -40,7 +43,7 @@ const byTemperature = (part: Part, circumstances: Circumstances): Shift => {
   };
 };
 
-const byAge = (part: Part, circumstances: Circumstances): Shift => {
+const byAge = (part: Part, circumstances: Surroundings): Shift => {
   const hours = conditionOr(circumstances, 'years', 0).typ / SECONDS_PER_HOUR;
   const rate = rangeOf(circumstances, part, 'ageing');
   if (rate !== undefined && rate.max > 0) {
@@ -56,7 +59,7 @@ const byAge = (part: Part, circumstances: Circumstances): Shift => {
   return { factor: { min: 1 - life.max, typ: 1, max: 1 }, properties: ['life-change'] };
 };
 
-const byBias = (part: Part, circumstances: Circumstances): Shift => {
+const byBias = (part: Part, circumstances: Surroundings): Shift => {
   const change = rangeOf(circumstances, part, 'voltage-coefficient');
   if (change === undefined) return NONE;
   const share = Math.min(1, conditionOr(circumstances, 'vdc', 0).max / part.ratedVoltage);
@@ -74,19 +77,25 @@ const byBias = (part: Part, circumstances: Circumstances): Shift => {
 export const capacitanceAsBought = (part: Part): Range =>
   scale(byTolerance(part).factor, part.capacitance);
 
+/** What is left of a marked capacitance in use, and what took the rest. */
+export interface Service {
+  /** F */
+  capacitance: Range;
+  /** Factor on the marked value by each cause. */
+  causes: { cause: Cause; factor: Range }[];
+  properties: PropertyId[];
+}
+
 /**
- * Capacitance (F) of a part over its tolerance, the temperatures of the position, the years to
- * come and the bias across it. Each factor is a separate cause, so the ends multiply.
+ * Capacitance of a part over its tolerance, the temperatures of the position, the years to come and
+ * the bias across it. Each factor is a separate cause, so the ends multiply.
  */
-export const serviceCapacitance = (
-  part: Part,
-  circumstances: Circumstances,
-): { capacitance: Range; properties: PropertyId[] } => {
-  const shifts = [
-    byTolerance(part),
-    byTemperature(part, circumstances),
-    byAge(part, circumstances),
-    byBias(part, circumstances),
+export const serviceCapacitance = (part: Part, circumstances: Surroundings): Service => {
+  const shifts: (Shift & { cause: Cause })[] = [
+    { cause: 'tolerance', ...byTolerance(part) },
+    { cause: 'temperature', ...byTemperature(part, circumstances) },
+    { cause: 'age', ...byAge(part, circumstances) },
+    { cause: 'bias', ...byBias(part, circumstances) },
   ];
   const product = (pick: (range: Range) => number): number =>
     shifts.reduce((value, shift) => value * Math.max(0, pick(shift.factor)), part.capacitance);
@@ -96,6 +105,7 @@ export const serviceCapacitance = (
       typ: product((range) => range.typ),
       max: product((range) => range.max),
     },
+    causes: shifts.map(({ cause, factor }) => ({ cause, factor })),
     properties: shifts.flatMap((shift) => shift.properties),
   };
 };

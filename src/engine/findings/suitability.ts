@@ -72,9 +72,9 @@ export const availability: FindingModel = {
   },
   working: (part, circumstances, value) => {
     if (value.typ > 0) return 'not made in this value and voltage';
-    return typeOf(part, circumstances)?.market === 'niche'
-      ? 'made, but few stock it'
-      : 'made and stocked';
+    const market = typeOf(part, circumstances)?.market;
+    if (market === 'niche') return 'made, but few stock it';
+    return market === 'common' ? 'made and stocked everywhere' : 'made and stocked';
   },
 };
 

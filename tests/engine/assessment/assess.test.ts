@@ -163,7 +163,7 @@ describe('the list of stand-ins', () => {
     expect(new Set(types).size).toBe(types.length);
     const onMarket = Object.values(catalogue.types).filter(
       ({ market, safety_classes: classes }) =>
-        (market === 'current' || market === 'niche') && classes.length === 0,
+        ['common', 'current', 'niche'].includes(market) && classes.length === 0,
     );
     expect(types.toSorted()).toEqual(onMarket.map(({ id }) => id).toSorted());
     const atMains = findStandIns(catalogue, {

@@ -36,11 +36,13 @@ describe('what is known of the old part', () => {
 
 describe('what is not known of the old part', () => {
   test('is what was usual for the type', () => {
-    const { old_tolerance: percent, old_v_typical: volts } = type('ceramic-z5u');
+    const { old_v_typical: volts } = type('ceramic-z5u');
     expect(completed({ type: 'ceramic-z5u' })).toMatchObject({
-      tolerance: { minus: percent / 100, plus: percent / 100 },
+      tolerance: { minus: 0.2, plus: 0.2 },
       ratedVoltage: volts,
     });
+    // Old electrolytics were made wider upwards.
+    expect(completed({ type: 'al-electrolytic-wet' }).tolerance).toEqual({ minus: 0.2, plus: 0.5 });
   });
 
   test('takes the value that pages show for the position', () => {

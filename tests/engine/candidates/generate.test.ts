@@ -240,10 +240,7 @@ describe('a part that nobody offers', () => {
     expect(unofferedPart('pc-metallized', circumstances)).toEqual({
       type: 'pc-metallized',
       capacitance: 10e-9,
-      tolerance: {
-        minus: (type?.old_tolerance ?? NaN) / 100,
-        plus: (type?.old_tolerance ?? NaN) / 100,
-      },
+      tolerance: readTolerance(type?.old_tolerance ?? ''),
       ratedVoltage: type?.old_v_typical,
       voltageKind: 'dc',
     });

@@ -187,6 +187,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   'ripple-voltage': smaller,
   'filter-shift': smaller,
   'tuning-shift': smaller,
+  'kept-value': smaller,
   'hold-step': smaller,
   acquisition: larger,
   phase: smaller,
