@@ -8,7 +8,7 @@ import type { Hints, Reading } from '../../src/engine/markings/reading.ts';
 import { readMarking } from '../../src/engine/markings/read-marking.ts';
 import { readTemperatureCharacteristic } from '../../src/engine/markings/temperatures.ts';
 import { readToleranceLetter } from '../../src/engine/markings/tolerances.ts';
-import { readVoltageCode } from '../../src/engine/markings/voltages.ts';
+import { readVoltageCode } from '../../src/engine/markings/voltage-codes.ts';
 import { catalogue, markings } from '../engine/markings/tables.ts';
 
 /** Marks that outside sources print with their meaning; 17 cases of colour codes are left for later. */

@@ -1,8 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Climate } from './reading.ts';
-import type { Lexicon } from './lexicon.ts';
+import type { Scan } from './scan.ts';
 import { sayNumber } from './say.ts';
-import type { Marking } from './text.ts';
 import { wordBegins } from './text.ts';
 import type { Token } from './token.ts';
 import { weights } from './weights.ts';
@@ -60,7 +59,7 @@ export const readClimate = (
 };
 
 /** The climatic category as a token. */
-export const climateAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
+export const climateAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
   if (!wordBegins(marking, at)) return [];
   const found = readClimate(lexicon.tables, marking.text, at);
   if (found === undefined) return [];
@@ -69,15 +68,18 @@ export const climateAt = (lexicon: Lexicon, marking: Marking, at: number): Token
     {
       at,
       end: found.end,
-      slot: 'climate',
-      content: { says: 'climate', climate: found.climate },
+      meaning: {
+        slot: 'climate',
+        content: { says: 'climate', climate: found.climate },
+        bodies: lexicon.bodies.all,
+        origins: lexicon.origins.all,
+        types: [],
+        means: () => found.means,
+        source: found.source,
+      },
       weight: inFigures ? weights.climate : weights.climateLetters,
       needs: inFigures ? [] : ['value-before'],
-      bodies: [],
-      origins: [],
-      types: [],
-      means: found.means,
-      source: found.source,
+      assumed: [],
     },
   ];
 };

@@ -2,23 +2,31 @@ import type { TypeId } from '../catalogue.ts';
 import { exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
 import type { Lexicon } from './lexicon.ts';
-import { common } from './lexicon.ts';
+import type { Names } from './names.ts';
 import type { Parse } from './parse.ts';
-import type { Reading, TemperatureCharacteristic, Tolerance } from './reading.ts';
-import type { Content, Token } from './token.ts';
+import type { Evidence, Reading, TemperatureCharacteristic, Tolerance } from './reading.ts';
+import type { Content, Meaning, Token } from './token.ts';
 import { weights } from './weights.ts';
 
 type Said<Says extends Content['says']> = Extract<Content, { says: Says }>;
 
 const said = <Says extends Content['says']>(parse: Parse, says: Says): Said<Says>[] =>
   parse.taken
-    .map((token) => token.content)
+    .map((token) => token.meaning.content)
     .filter((content): content is Said<Says> => content.says === says);
+
+/** What two lists of types have in common, an empty one standing for all; nothing if they exclude each other. */
+const common = (a: readonly TypeId[], b: readonly TypeId[]): readonly TypeId[] | undefined => {
+  if (a.length === 0) return b;
+  if (b.length === 0) return a;
+  const both = a.filter((item) => b.includes(item));
+  return both.length === 0 ? undefined : both;
+};
 
 /** Bodies that a reading may stand on. */
 const bodiesOf = (lexicon: Lexicon, parse: Parse) => {
   const { body } = lexicon.hints;
-  const named = body === undefined ? parse.bodies : [body];
+  const named = body === undefined ? lexicon.bodies.namesOf(parse.bodies) : [body];
   return lexicon.tables.bodies.filter((row) => named.length === 0 || named.includes(row.id));
 };
 
@@ -39,18 +47,19 @@ const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
 /** Whether the voltage is lower than parts with such a value have. */
 const voltageTooLow = (parse: Parse): boolean =>
   said(parse, 'voltage').some(
-    (content) => content.rated && content.volts.typ < (parse.value?.voltsFrom ?? 0),
+    (content) => content.rated && content.volts.typ < (parse.value?.meaning.voltsFrom ?? 0),
   );
 
-/** What a hint makes of a list that the tokens agree on. */
+/** What a hint makes of the names that the tokens agree on. */
 const hinted = (
   hint: string | undefined,
-  list: readonly string[],
+  names: Names,
+  bits: number,
   agrees: number,
   differs: number,
 ): number => {
-  if (hint === undefined || list.length === 0) return 0;
-  return list.includes(hint) ? agrees : differs;
+  if (hint === undefined || bits === names.all) return 0;
+  return (names.bitsOf([hint]) & bits) === 0 ? differs : agrees;
 };
 
 /** How well a parse holds together, with what is known about the part. */
@@ -62,8 +71,14 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number => {
     (parse.value === undefined ? weights.noValue : 0) +
     (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
     (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
-    hinted(hints.body, parse.bodies, weights.bodyAgrees, weights.bodyDiffers) +
-    hinted(hints.origin, parse.origins, weights.originAgrees, weights.originDiffers) +
+    hinted(hints.body, lexicon.bodies, parse.bodies, weights.bodyAgrees, weights.bodyDiffers) +
+    hinted(
+      hints.origin,
+      lexicon.origins,
+      parse.origins,
+      weights.originAgrees,
+      weights.originDiffers,
+    ) +
     (hints.kind === undefined || hints.kind === kind ? 0 : weights.kindDiffers)
   );
 };
@@ -80,19 +95,22 @@ const ofBodies = (lexicon: Lexicon, parse: Parse, types: readonly TypeId[]): Typ
 
 /** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
 const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
-  const naming = parse.taken.filter((token) => token.types.length > 0);
-  const first = (token: Token): number => (token.slot === 'safety' ? 0 : 1);
-  const ordered = [...naming].sort((a, b) => first(a) - first(b));
+  const naming = parse.taken
+    .map((token) => token.meaning)
+    .filter((meaning) => meaning.types.length > 0);
+  const first = ({ slot }: Meaning): number => (slot === 'safety' ? 0 : 1);
+  const ordered = naming.toSorted((a, b) => first(a) - first(b));
   const agreed = ordered.reduce<readonly TypeId[] | undefined>(
-    (types, token) => (types === undefined ? undefined : common(types, token.types)),
+    (types, meaning) => (types === undefined ? undefined : common(types, meaning.types)),
     [],
   );
-  const types = agreed ?? [...new Set(ordered.flatMap((token) => token.types))];
+  const types = agreed ?? [...new Set(ordered.flatMap((meaning) => meaning.types))];
   const { body } = lexicon.hints;
   const { type } = lexicon.hints;
   if (type !== undefined && (types.length === 0 || types.includes(type))) return [type];
   if (types.length > 0) return ofBodies(lexicon, parse, types);
-  const bodies = body === undefined ? (parse.bodies.length === 1 ? parse.bodies : []) : [body];
+  const named = lexicon.bodies.namesOf(parse.bodies);
+  const bodies = body === undefined ? (named.length === 1 ? named : []) : [body];
   return lexicon.tables.bodies.filter((row) => bodies.includes(row.id)).flatMap((row) => row.types);
 };
 
@@ -175,6 +193,15 @@ const safetyOf = (parse: Parse) => {
   };
 };
 
+/** How a stretch was understood, with what was made up or taken for another in it. */
+const evidenceOf = ({ at, end, meaning, assumed }: Token, text: string): Evidence => ({
+  text: text.slice(at, end),
+  at,
+  means: meaning.means(),
+  source: meaning.source,
+  ...(assumed.length === 0 ? {} : { assumed: [...assumed] }),
+});
+
 /** Puts a reading together from a parse; how far to trust it is settled among its rivals. */
 export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading => {
   const tolerance = said(parse, 'tolerance')[0]?.tolerance;
@@ -189,12 +216,7 @@ export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading 
     ...given('polarity', said(parse, 'polarity')[0]?.polarity),
     ...given('climate', said(parse, 'climate')[0]?.climate),
     sure: 'possible',
-    evidence: parse.taken.map(({ at, end, means, source }) => ({
-      text: text.slice(at, end),
-      at,
-      means,
-      source,
-    })),
+    evidence: parse.taken.map((token) => evidenceOf(token, text)),
     notUnderstood: parse.skipped.map(({ at, end }) => text.slice(at, end)),
     settleBy: [],
   };

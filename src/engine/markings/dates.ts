@@ -1,7 +1,6 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Hints } from './reading.ts';
-import type { Lexicon } from './lexicon.ts';
-import type { Marking } from './text.ts';
+import type { Scan } from './scan.ts';
 import { endOfWord, isBlank } from './text.ts';
 import type { Token, Use } from './token.ts';
 import { weightOf, weights } from './weights.ts';
@@ -119,15 +118,17 @@ export const readDateCode = (
   });
 
 const LOT_LETTER = /^(\d{4})[A-Z]$/;
+const MAKER_DATE = /\d{3}-\d-\d{2}(?!\d)/y;
 const LONGEST = 12;
 
 /** Codes that are hardly anything else, and so may stand before the value. */
 const WRITTEN_OUT = /^\d{4}$|-/;
 
 /** Dates in the form of a whole word; a lot letter may follow the figures. */
-export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
+export const datesAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
   if (at > 0 && !isBlank(marking.text.charAt(at - 1))) return [];
-  const stretch = /^\d{3}-\d-\d{2}(?!\d)/.exec(marking.text.slice(at, at + LONGEST))?.[0];
+  MAKER_DATE.lastIndex = at;
+  const stretch = MAKER_DATE.exec(marking.text)?.[0];
   const end = stretch === undefined ? endOfWord(marking, at) : at + stretch.length;
   const next = marking.text.charAt(end);
   if (end - at > LONGEST || (next !== '' && !isBlank(next))) return [];
@@ -136,14 +137,17 @@ export const datesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[]
   return readDateCode(lexicon.tables, code, lexicon.hints.era).map((meaning) => ({
     at,
     end,
-    slot: 'date',
-    content: { says: 'date', dates: meaning.dates },
+    meaning: {
+      slot: 'date',
+      content: { says: 'date', dates: meaning.dates },
+      bodies: lexicon.bodies.bitsOf(meaning.bodies),
+      origins: lexicon.origins.bitsOf(meaning.origins),
+      types: [],
+      means: () => `made ${meaning.dates.join(' or ')}`,
+      source: meaning.source,
+    },
     weight: weightOf(weights.date, meaning.use),
     needs: WRITTEN_OUT.test(code) ? [] : ['value-before'],
-    bodies: meaning.bodies,
-    origins: meaning.origins,
-    types: [],
-    means: `made ${meaning.dates.join(' or ')}`,
-    source: meaning.source,
+    assumed: [],
   }));
 };

@@ -15,6 +15,6 @@ export {
   sayCharacteristic,
   type TemperatureMeaning,
 } from './temperatures.ts';
-export { readVoltageCode, type VoltageMeaning } from './voltages.ts';
+export { readVoltageCode, type VoltageMeaning } from './voltage-codes.ts';
 export { readDateCode, type DateMeaning } from './dates.ts';
 export { readClimate } from './climate.ts';

@@ -1,86 +1,112 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Catalogue } from '../catalogue.ts';
+import type { Names } from './names.ts';
+import { namesFrom } from './names.ts';
 import type { Hints } from './reading.ts';
-import { weights } from './weights.ts';
+import type { Item } from './scan.ts';
+import type { SeriesPlaces } from './series-places.ts';
+import { seriesPlacesOf } from './series-places.ts';
+import type { TemperatureCodes } from './temperature-tokens.ts';
+import { temperatureCodesOf, temperatureItems } from './temperature-tokens.ts';
+import { toleranceItems } from './tolerances.ts';
+import type { ValueRows } from './value-rows.ts';
+import { valueRowsOf } from './value-rows.ts';
+import { voltageCodeItems } from './voltage-codes.ts';
+import type { WordTree } from './word-tree.ts';
+import { addWord, emptyTree } from './word-tree.ts';
+import { wordItems } from './words.ts';
 
-/** How a value is written: with few figures, so that many can be told apart, or with its unit. */
-export type Written = 'bare' | 'precise' | 'unit';
-
-/** What the tokenizer looks things up in. */
-export interface Lexicon {
+/** What the tables come to for the tokenizer; the same for every marking. */
+interface Compiled {
   tables: MarkingTables;
   types: Catalogue['types'];
-  hints: Hints;
-  /** Weight of a value by its significant figures: whether it is one that was made. */
-  seriesWeight: (figures: string, written: Written) => number;
+  bodies: Names;
+  origins: Names;
+  places: SeriesPlaces;
+  values: ValueRows;
+  words: WordTree<Item>;
+  temperatureCodes: TemperatureCodes;
+  /** Voltages that parts are usually made for, V. */
+  usualVolts: ReadonlySet<number>;
+  /** Letters that are a unit wherever they stand. */
+  unitLetters: ReadonlySet<string>;
 }
 
-/** The number from 1 up to 10 that some significant figures make. */
-const mantissaOf = (figures: string): number => Number(`${figures.charAt(0)}.${figures.slice(1)}`);
+/** What the tokenizer looks things up in. */
+export interface Lexicon extends Compiled {
+  hints: Hints;
+}
 
-const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+type Tables = Pick<Catalogue, 'markings' | 'series' | 'types'>;
 
-/** Puts together what the tokenizer needs from the marking tables and the preferred values. */
-export const lexiconOf = (
-  { markings: tables, series, types }: Pick<Catalogue, 'markings' | 'series' | 'types'>,
-  hints: Hints,
-): Lexicon => {
-  const coarse = series.filter((row) => ['E3', 'E6', 'E12'].includes(row.series));
-  const fine = series.filter((row) => row.series === 'E24');
-  const seriesWeight = (figures: string, written: Written): number => {
-    const mantissa = mantissaOf(figures);
-    if (coarse.some((row) => near(row.value, mantissa))) return weights.coarseSeries;
-    if (fine.some((row) => near(row.value, mantissa))) return weights.fineSeries;
-    if (tables.oldMantissas.some((row) => near(row.value, mantissa))) return weights.oldValue;
-    if (series.some((row) => near(row.value, mantissa))) {
-      return weights.precisionSeries[written];
-    }
-    return weights.noSeries[written];
-  };
-  const family = types[hints.type ?? '']?.family;
-  const body = hints.body ?? tables.bodies.find((row) => row.family === family)?.id;
+const originsOf = (tables: MarkingTables): string[] =>
+  Object.values(tables).flatMap((rows: readonly object[]) =>
+    rows.flatMap((row) => ('origins' in row ? (row.origins as string[]) : [])),
+  );
+
+const unitAndVoltItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] => {
+  const bits = (row: { bodies: string[]; origins: string[] }) => ({
+    bodies: bodies.bitsOf(row.bodies),
+    origins: origins.bitsOf(row.origins),
+  });
+  return [
+    ...tables.unitWords.map((row): [string, Item] => [
+      row.word,
+      { kind: 'unit', row, ...bits(row) },
+    ]),
+    ...tables.voltageWords.map((row): [string, Item] => [
+      row.word,
+      { kind: 'volts', row, ...bits(row) },
+    ]),
+  ];
+};
+
+const unitLettersOf = (tables: MarkingTables): Set<string> =>
+  new Set(
+    tables.pointLetters
+      .filter(
+        (row) =>
+          row.use === 'usual' &&
+          row.bodies.length === 0 &&
+          (row.origins.length === 0 || row.origins.includes('international')),
+      )
+      .map((row) => row.letter),
+  );
+
+const compile = ({ markings: tables, series, types }: Tables): Compiled => {
+  const bodies = namesFrom(tables.bodies.map((row) => row.id));
+  const origins = namesFrom(originsOf(tables));
+  const words = emptyTree<Item>();
+  const items = [unitAndVoltItems, voltageCodeItems, toleranceItems, temperatureItems, wordItems];
+  for (const [word, item] of items.flatMap((itemsOf) => itemsOf(tables, bodies, origins)))
+    addWord(words, word, item);
   return {
     tables,
     types,
-    hints: body === undefined ? hints : { ...hints, body },
-    seriesWeight,
+    bodies,
+    origins,
+    places: seriesPlacesOf(series, tables.oldMantissas),
+    values: valueRowsOf(tables, bodies, origins),
+    words,
+    temperatureCodes: temperatureCodesOf(tables, bodies, origins),
+    usualVolts: new Set(
+      tables.voltageCodes.filter((row) => row.scheme === 'figures').map((row) => row.volts_min),
+    ),
+    unitLetters: unitLettersOf(tables),
   };
 };
 
-/** What two rows have in common, an empty list standing for everything; nothing if they exclude each other. */
-export const common = (
-  a: readonly string[],
-  b: readonly string[],
-): readonly string[] | undefined => {
-  if (a.length === 0) return b;
-  if (b.length === 0) return a;
-  const both = a.filter((item) => b.includes(item));
-  return both.length === 0 ? undefined : both;
+const compiled = new WeakMap<MarkingTables, Compiled>();
+
+/** Puts together what the tokenizer needs of the tables; once for each catalogue. */
+export const lexiconOf = (catalogue: Tables, hints: Hints): Lexicon => {
+  const known = compiled.get(catalogue.markings) ?? compile(catalogue);
+  compiled.set(catalogue.markings, known);
+  const family = known.types[hints.type ?? '']?.family;
+  const body = hints.body ?? known.tables.bodies.find((row) => row.family === family)?.id;
+  return { ...known, hints: body === undefined ? hints : { ...hints, body } };
 };
-
-const order = ['usual', 'other', 'rare'] as const;
-
-/**
- * What letters cost that are in the other case than their table has them; far more where the letter
- * as written is a unit wherever it stands.
- */
-export const caseCost = (lexicon: Lexicon, written: string, inTable: string): number => {
-  if (written === inTable) return 0;
-  const isUnit = lexicon.tables.pointLetters.some(
-    (row) =>
-      written.includes(row.letter) &&
-      row.use === 'usual' &&
-      row.bodies.length === 0 &&
-      (row.origins.length === 0 || row.origins.includes('international')),
-  );
-  return isUnit ? weights.otherCaseOfUnit : weights.otherCase;
-};
-
-/** Rows with the usual ones first, those of the same use in the order of their table. */
-export const inOrderOfUse = <Row extends { use: (typeof order)[number] }>(
-  rows: readonly Row[],
-): Row[] => [...rows].sort((a, b) => order.indexOf(a.use) - order.indexOf(b.use));
-
-/** The less usual of two uses. */
-export const rarer = (a: (typeof order)[number], b: (typeof order)[number]) =>
-  order.indexOf(a) > order.indexOf(b) ? a : b;

@@ -1,75 +1,169 @@
-import type { Marking } from './text.ts';
-import { isFigure } from './text.ts';
+import type { Assumed, Marking } from './text.ts';
+import { isFigure, othersAt } from './text.ts';
+import { weights } from './weights.ts';
 
 /** A number as it is written in a marking. */
 export interface WrittenNumber {
   end: number;
   value: number;
-  /** The figures alone, without leading noughts: what tells its place in a series. */
+  /** The figures alone, without leading and closing noughts: what tells its place in a series. */
   figures: string;
-  /** How many figures are written, leading noughts counted. */
-  written: number;
+  /** All figures that are written, without the point. */
+  digits: string;
   /** Whether a nought stands first without a point behind it, as in `010`. */
   padded: boolean;
   /** Whether it has a decimal point or comma. */
   decimal: boolean;
   /** Whether its thousands are set apart, as in `10 000`. */
   grouped: boolean;
+  assumed: readonly Assumed[];
+  /** What the assumptions cost. */
+  cost: number;
 }
 
-const GROUPED = /\d{1,3}(?:[   ,.']\d{3})+(?!\d)/y;
-const DECIMAL = /\d{0,7}[.,]\d{1,6}(?!\d)/y;
-const WHOLE = /\d{1,7}(?!\d)/y;
+/** Figures without anything between them. */
+export interface FigureRun {
+  end: number;
+  digits: string;
+  assumed: readonly Assumed[];
+  cost: number;
+}
 
-const match = (pattern: RegExp, marking: Marking, at: number): string | undefined => {
-  pattern.lastIndex = at;
-  return pattern.exec(marking.text)?.[0];
+/** Figures of one number. */
+const MOST_FIGURES = 7;
+const MOST_DECIMALS = 6;
+const MOST_GROUPED = 9;
+/** Figures of one number that may be made up, and that may be taken for others. */
+const MOST_WORN = 2;
+const MOST_LOOK_ALIKE = 3;
+
+/** Figures without leading and closing noughts. */
+export const significant = (digits: string): string => {
+  let [from, to] = [0, digits.length];
+  while (from < to && digits.charAt(from) === '0') from += 1;
+  while (to > from && digits.charAt(to - 1) === '0') to -= 1;
+  return digits.slice(from, to);
 };
 
-const significant = (digits: string): string => digits.replace(/^0+/, '').replace(/0+$/, '');
+const FIGURES = '0123456789';
+
+const count = (assumed: readonly Assumed[], why: Assumed['why']): number =>
+  assumed.reduce((sum, each) => sum + (each.why === why ? 1 : 0), 0);
+
+/** The ways to take one more character of a run for a figure. */
+const oneMore = (marking: Marking, run: FigureRun): FigureRun[] => {
+  const at = run.end;
+  const character = marking.text.charAt(at);
+  const more = (as: string, why?: Assumed['why'], cost = 0): FigureRun => ({
+    end: at + 1,
+    digits: run.digits + as,
+    assumed: why === undefined ? run.assumed : [...run.assumed, { at, as, why }],
+    cost: run.cost + cost,
+  });
+  if (marking.worn[at])
+    return count(run.assumed, 'worn') < MOST_WORN
+      ? FIGURES.split('').map((figure) => more(figure, 'worn', weights.worn))
+      : [];
+  const plain = isFigure(character) ? [more(character)] : [];
+  if (count(run.assumed, 'look-alike') >= MOST_LOOK_ALIKE) return plain;
+  const others = othersAt(marking, at)
+    .filter(({ as }) => isFigure(as))
+    .map(({ as, cost }) => more(as, 'look-alike', cost));
+  return [...plain, ...others];
+};
+
+/** The plain run of figures at an index. */
+const plainRun = (marking: Marking, at: number, most: number): FigureRun[] => {
+  let end = at;
+  while (isFigure(marking.text.charAt(end))) end += 1;
+  return end === at || end - at > most
+    ? []
+    : [{ end, digits: marking.text.slice(at, end), assumed: [], cost: 0 }];
+};
+
+/**
+ * Every run of figures at an index that does not end before a further plain figure, of so many at
+ * most; where a character is worn, every figure is tried.
+ */
+export const runsAt = (marking: Marking, at: number, most = MOST_FIGURES): FigureRun[] => {
+  if (marking.plain) return plainRun(marking, at, most);
+  let growing: FigureRun[] = [{ end: at, digits: '', assumed: [], cost: 0 }];
+  const runs: FigureRun[] = [];
+  while (growing.length > 0) {
+    growing = growing.flatMap((run) => oneMore(marking, run));
+    runs.push(...growing.filter(({ end }) => !isFigure(marking.text.charAt(end))));
+    growing = growing.filter(({ digits }) => digits.length < most);
+  }
+  return runs;
+};
+
+/** Whether at least one figure is as it is written. */
+const isSupported = ({ digits, assumed }: WrittenNumber): boolean => assumed.length < digits.length;
+
+const wholeOf = ({ end, digits, assumed, cost }: FigureRun): WrittenNumber => ({
+  end,
+  value: Number(digits),
+  figures: significant(digits),
+  digits,
+  padded: digits.startsWith('0'),
+  decimal: false,
+  grouped: false,
+  assumed,
+  cost,
+});
+
+const decimalOf = (before: FigureRun | undefined, after: FigureRun): WrittenNumber => {
+  const whole = before?.digits ?? '';
+  const digits = whole + after.digits;
+  return {
+    end: after.end,
+    value: Number(`${whole === '' ? '0' : whole}.${after.digits}`),
+    figures: significant(digits),
+    digits,
+    padded: false,
+    decimal: true,
+    grouped: false,
+    assumed: before === undefined ? after.assumed : [...before.assumed, ...after.assumed],
+    cost: (before?.cost ?? 0) + after.cost,
+  };
+};
+
+const isPoint = (character: string): boolean => character === '.' || character === ',';
+
+const decimalsAt = (
+  marking: Marking,
+  at: number,
+  wholes: readonly FigureRun[],
+): WrittenNumber[] => {
+  const starts = isPoint(marking.text.charAt(at)) ? [undefined] : wholes;
+  return starts.flatMap((before) => {
+    const point = before?.end ?? at;
+    if (!isPoint(marking.text.charAt(point))) return [];
+    return runsAt(marking, point + 1, MOST_DECIMALS).map((after) => decimalOf(before, after));
+  });
+};
+
+const GROUPED = /\d{1,3}(?:[ \u00A0\u2009\u202F,.']\d{3})+(?!\d)/y;
+
+const groupedAt = (marking: Marking, at: number): WrittenNumber[] => {
+  GROUPED.lastIndex = at;
+  const grouped = GROUPED.exec(marking.text)?.[0];
+  const digits = grouped?.replace(/\D/g, '') ?? '';
+  if (grouped === undefined || digits.length > MOST_GROUPED) return [];
+  const run = { end: at + grouped.length, digits, assumed: [], cost: 0 };
+  return [{ ...wholeOf(run), padded: false, grouped: true }];
+};
 
 /** Every way to read a number at an index; none where a longer run of figures would be cut. */
 export const numbersAt = (marking: Marking, at: number): WrittenNumber[] => {
-  if (at > 0 && isFigure(marking.text.charAt(at - 1))) return [];
-  const numbers: WrittenNumber[] = [];
-  const whole = match(WHOLE, marking, at);
-  if (whole !== undefined) {
-    numbers.push({
-      end: at + whole.length,
-      value: Number(whole),
-      figures: significant(whole),
-      written: whole.length,
-      padded: whole.startsWith('0'),
-      decimal: false,
-      grouped: false,
-    });
-  }
-  const decimal = match(DECIMAL, marking, at);
-  if (decimal !== undefined) {
-    const digits = decimal.replace(/[.,]/, '');
-    numbers.push({
-      end: at + decimal.length,
-      value: Number(decimal.replace(',', '.')),
-      figures: significant(digits),
-      written: digits.length,
-      padded: false,
-      decimal: true,
-      grouped: false,
-    });
-  }
-  const grouped = match(GROUPED, marking, at);
-  if (grouped !== undefined) {
-    const digits = grouped.replace(/\D/g, '');
-    if (digits.length <= 9)
-      numbers.push({
-        end: at + grouped.length,
-        value: Number(digits),
-        figures: significant(digits),
-        written: digits.length,
-        padded: false,
-        decimal: false,
-        grouped: true,
-      });
-  }
-  return numbers;
+  const first = marking.text.charAt(at);
+  if (isFigure(marking.text.charAt(at - 1))) return [];
+  if (marking.plain && !isFigure(first) && !isPoint(first)) return [];
+  const wholes = runsAt(marking, at);
+  const numbers = [
+    ...wholes.map(wholeOf),
+    ...decimalsAt(marking, at, wholes),
+    ...(isFigure(first) ? groupedAt(marking, at) : []),
+  ];
+  return marking.plain ? numbers : numbers.filter(isSupported);
 };

@@ -1,16 +1,18 @@
+import { scanOf } from './scan.ts';
 import type { Lexicon } from './lexicon.ts';
-import { common } from './lexicon.ts';
 import type { Marking } from './text.ts';
 import {
   cutsRun,
   endOfWord,
+  isBlank,
   isFigure,
   isLetter,
   isSeparator,
+  isWornSign,
   wordBegins,
   wordEnds,
 } from './text.ts';
-import type { Need, Token } from './token.ts';
+import type { Need, Slot, Token } from './token.ts';
 import { spanHolds } from './tolerances.ts';
 import { tokensAt } from './tokens.ts';
 import { weights } from './weights.ts';
@@ -21,120 +23,155 @@ export interface Skipped {
   end: number;
 }
 
-/** One way to take the marking up to an index: a chain of what was taken and what was skipped. */
-export interface Parse {
+/** One step of a way through the marking: a token taken, a stretch skipped, or a separator. */
+interface Step {
   at: number;
   score: number;
-  last?: Token | undefined;
+  before: Step | undefined;
+  token: Token | undefined;
+  skipped: Skipped | undefined;
+  last: Token | undefined;
   /** True where nothing but blanks lies between the last token and here. */
   near: boolean;
-  value?: Token | undefined;
+  value: Token | undefined;
+  /** Places of the reading that are filled, a bit for each. */
+  slots: number;
+  /** Bodies and origins that all of its tokens allow, a bit for each. */
+  bodies: number;
+  origins: number;
+}
+
+/** One way to take a whole marking. */
+export interface Parse {
+  score: number;
+  value: Token | undefined;
   taken: readonly Token[];
   skipped: readonly Skipped[];
-  /** Bodies and origins that all of its tokens allow; nothing yet where empty. */
-  bodies: readonly string[];
-  origins: readonly string[];
+  bodies: number;
+  origins: number;
+}
+
+/** What came of the search: the best ways, and the number of steps that were tried. */
+export interface Search {
+  parses: Parse[];
+  steps: number;
 }
 
 /** Markings longer than this are read up to here; bodies carry far fewer characters. */
 export const LONGEST_MARKING = 300;
 
-/** Parses kept at an index for each value, and values kept. */
+/** Steps tried for one marking, about; where it is long, fewer ways are carried on. */
+export const MOST_STEPS = 16000;
+
+/** Ways carried on from an index for each value, values carried on, and the least that go on. */
 const KEPT_OF_A_VALUE = 6;
 const KEPT_VALUES = 14;
+const KEPT_WORN_VALUES = 40;
+const KEPT_AT_LEAST = 3;
 
-const start: Parse = {
-  at: 0,
-  score: 0,
-  near: true,
-  taken: [],
-  skipped: [],
-  bodies: [],
-  origins: [],
+/** Ways that are looked at in full. */
+const LOOKED_AT = 60;
+
+const slotBits: Record<Slot, number> = {
+  value: 1,
+  tolerance: 2,
+  voltage: 4,
+  temperature: 8,
+  safety: 16,
+  date: 32,
+  climate: 64,
+  dielectric: 128,
 };
 
-const touching = (parse: Parse, says: string): boolean =>
-  parse.last?.end === parse.at && parse.last.content.says === says;
+const bitOf = (slot: Slot | undefined): number => (slot === undefined ? 0 : slotBits[slot]);
 
-const isValue = (token: Token | undefined): boolean =>
-  token !== undefined && token.slot === 'value';
+const touching = (step: Step, says: string): boolean =>
+  step.last?.end === step.at && step.last.meaning.content.says === says;
 
-/** Whether what a token needs about it is there. */
-const meets = (need: Need, parse: Parse, token: Token, marking: Marking): boolean => {
+const isValue = (token: Token | undefined): boolean => token?.meaning.slot === 'value';
+
+const meets = (need: Need, step: Step, token: Token, marking: Marking): boolean => {
   switch (need) {
     case 'after-value':
-      return isValue(parse.last) && parse.near;
+      return step.near && isValue(step.last);
     case 'touching-value':
-      return isValue(parse.last) && parse.last?.end === parse.at;
+      return isValue(step.last) && step.last?.end === step.at;
     case 'touching-tolerance':
-      return touching(parse, 'tolerance');
+      return touching(step, 'tolerance');
     case 'touching-temperature':
-      return touching(parse, 'temperature');
+      return touching(step, 'temperature');
     case 'touching-before-value':
       return isFigure(marking.text.charAt(token.end));
     case 'value-before':
-      return parse.value !== undefined;
+      return step.value !== undefined;
     case 'whole-word':
       return wordBegins(marking, token.at) && wordEnds(marking, token.end);
   }
 };
 
 /** Whether a tolerance meaning is the one for the value that it stands behind. */
-const fitsValue = (parse: Parse, token: Token): boolean => {
-  if (token.content.says !== 'tolerance' || parse.value === undefined) return true;
-  const { fromF, belowF, tolerance } = token.content;
-  const content = parse.value.content;
+const fitsValue = (step: Step, { meaning }: Token): boolean => {
+  if (meaning.content.says !== 'tolerance' || step.value === undefined) return true;
+  const { fromF, belowF, tolerance } = meaning.content;
+  const { content } = step.value.meaning;
   if (content.says === 'resistance') return tolerance.unit === 'fraction' && belowF === undefined;
   if (content.says !== 'capacitance') return true;
   return spanHolds(content.value, { from: fromF, below: belowF });
 };
 
-const filled = (parse: Parse, token: Token): boolean =>
-  token.slot !== undefined && parse.taken.some((other) => other.slot === token.slot);
-
 /** After a chip's voltage letter, nothing but the value may come. */
-const awaitsValue = (parse: Parse): boolean =>
-  parse.last?.needs.includes('touching-before-value') === true;
+const awaitsValue = (step: Step): boolean =>
+  step.last?.needs.includes('touching-before-value') === true;
 
-const joined = (
-  have: readonly string[],
-  add: readonly string[],
-  clash: number,
-): { items: readonly string[]; cost: number } => {
-  const both = common(have, add);
-  return both === undefined ? { items: have, cost: clash } : { items: both, cost: 0 };
-};
+/** Whether a token may be the next step. */
+const mayTake = (step: Step, token: Token, marking: Marking): boolean =>
+  (step.slots & bitOf(token.meaning.slot)) === 0 &&
+  (isValue(token) || !awaitsValue(step)) &&
+  token.needs.every((need) => meets(need, step, token, marking)) &&
+  fitsValue(step, token);
 
-const take = (parse: Parse, token: Token): Parse => {
-  const bodies = joined(parse.bodies, token.bodies, weights.bodiesClash);
-  const origins = joined(parse.origins, token.origins, weights.originsClash);
+const take = (step: Step, token: Token): Step => {
+  const { meaning } = token;
+  const bodies = step.bodies & meaning.bodies;
+  const origins = step.origins & meaning.origins;
+  const clash =
+    (bodies === 0 ? weights.bodiesClash : 0) + (origins === 0 ? weights.originsClash : 0);
   return {
-    ...parse,
     at: token.end,
-    score: parse.score + token.weight + bodies.cost + origins.cost,
+    score: step.score + token.weight + clash,
+    before: step,
+    token,
+    skipped: undefined,
     last: token,
     near: true,
-    value: isValue(token) ? token : parse.value,
-    taken: [...parse.taken, token],
-    bodies: bodies.items,
-    origins: origins.items,
+    value: isValue(token) ? token : step.value,
+    slots: step.slots | bitOf(meaning.slot),
+    bodies: bodies === 0 ? step.bodies : bodies,
+    origins: origins === 0 ? step.origins : origins,
   };
 };
 
-const skip = (parse: Parse, marking: Marking, end: number, extra: number): Parse => {
-  const text = marking.text.slice(parse.at, end);
+const FIGURE = /\d/;
+
+/** What it costs to leave a stretch without a meaning; next to nothing where it cannot be read. */
+const skipCost = (text: string): number => {
+  if (text.split('').every(isWornSign)) return weights.wornLeft;
   const cost =
     weights.notUnderstood +
     text.length * weights.notUnderstoodCharacter +
-    (/\d/.test(text) ? weights.notUnderstoodFigures : 0);
-  return {
-    ...parse,
-    at: end,
-    score: parse.score + Math.max(cost, weights.notUnderstoodMost) + extra,
-    near: false,
-    skipped: [...parse.skipped, { at: parse.at, end }],
-  };
+    (FIGURE.test(text) ? weights.notUnderstoodFigures : 0);
+  return Math.max(cost, weights.notUnderstoodMost);
 };
+
+const skip = (step: Step, marking: Marking, end: number, extra: number): Step => ({
+  ...step,
+  at: end,
+  score: step.score + skipCost(marking.text.slice(step.at, end)) + extra,
+  before: step,
+  token: undefined,
+  near: false,
+  skipped: { at: step.at, end },
+});
 
 /** A point or comma that belongs to a number may not be passed over. */
 const isPointOfNumber = (marking: Marking, at: number): boolean =>
@@ -143,64 +180,110 @@ const isPointOfNumber = (marking: Marking, at: number): boolean =>
   (isFigure(marking.text.charAt(at - 1)) || wordBegins(marking, at));
 
 /** Letters before figures, such as a maker's sign, stay without a meaning by themselves. */
-const skipLetters = (parse: Parse, marking: Marking): Parse[] => {
-  let end = parse.at;
+const skipLetters = (step: Step, marking: Marking): Step[] => {
+  let end = step.at;
   while (isLetter(marking.text.charAt(end))) end += 1;
-  const figuresFollow = end > parse.at && isFigure(marking.text.charAt(end));
-  return figuresFollow ? [skip(parse, marking, end, weights.restOfWord)] : [];
+  const figuresFollow = end > step.at && isFigure(marking.text.charAt(end));
+  return figuresFollow ? [skip(step, marking, end, weights.restOfWord)] : [];
 };
 
-/** The ways on from a parse other than by a token. */
-const passOver = (parse: Parse, marking: Marking): Parse[] => {
-  if (awaitsValue(parse)) return [];
-  const { at } = parse;
+/** Signs for what cannot be read stay without a meaning by themselves. */
+const skipWorn = (step: Step, marking: Marking): Step[] => {
+  let end = step.at;
+  while (isWornSign(marking.text.charAt(end))) end += 1;
+  return end > step.at ? [skip(step, marking, end, 0)] : [];
+};
+
+/** The ways on from a step other than by a token. */
+const passOver = (step: Step, marking: Marking): Step[] => {
+  if (awaitsValue(step)) return [];
+  const { at } = step;
   const character = marking.text.charAt(at);
+  if (isWornSign(character)) return skipWorn(step, marking);
   const passable = isSeparator(character);
   if (passable && !isPointOfNumber(marking, at)) {
-    return [{ ...parse, at: at + 1, near: parse.near && /\s/u.test(character) }];
+    return [{ ...step, at: at + 1, near: step.near && isBlank(character) }];
   }
   const end = endOfWord(marking, passable ? at + 1 : at);
-  if (wordBegins(marking, at))
-    return [skip(parse, marking, end, 0), ...skipLetters(parse, marking)];
-  return cutsRun(marking, at) ? [] : [skip(parse, marking, end, weights.restOfWord)];
+  if (wordBegins(marking, at)) return [skip(step, marking, end, 0), ...skipLetters(step, marking)];
+  return cutsRun(marking, at) ? [] : [skip(step, marking, end, weights.restOfWord)];
 };
 
-const byScore = (a: Parse, b: Parse): number => b.score - a.score;
+const byScore = (a: { score: number }, b: { score: number }): number => b.score - a.score;
 
-/** Keeps the best parses, but not of one value alone. */
-const prune = (parses: Parse[]): Parse[] => {
-  const byValue = new Map<string, Parse[]>();
-  for (const parse of parses.sort(byScore)) {
-    const content = parse.value?.content;
-    const key =
-      content?.says === 'capacitance' || content?.says === 'resistance'
-        ? `${content.says} ${content.value.toPrecision(6)}`
-        : '';
-    const group = byValue.get(key) ?? [];
-    if (group.length < KEPT_OF_A_VALUE) byValue.set(key, [...group, parse]);
+/** What tells the value of one step from that of another: ohms count below nought. */
+const valueKey = ({ value }: Step): number => {
+  const content = value?.meaning.content;
+  if (content?.says === 'capacitance') return content.value;
+  return content?.says === 'resistance' ? -content.value : NaN;
+};
+
+/** Keeps the best steps, but not of one value alone. */
+const prune = (steps: Step[], most: number, values: number): Step[] => {
+  if (steps.length <= 1) return steps;
+  const ofValue = new Map<number, Step[]>();
+  for (const step of steps.sort(byScore)) {
+    const key = valueKey(step);
+    const group = ofValue.get(key);
+    if (group === undefined) {
+      if (ofValue.size < values) ofValue.set(key, [step]);
+    } else if (group.length < KEPT_OF_A_VALUE) group.push(step);
   }
-  return [...byValue.values()].slice(0, KEPT_VALUES).flat();
+  return [...ofValue.values()].flat().slice(0, most);
 };
+
+/** The tokens and skipped stretches of a way, in the order of the marking. */
+const unrolled = (end: Step): Parse => {
+  const taken: Token[] = [];
+  const skipped: Skipped[] = [];
+  for (let step: Step | undefined = end; step !== undefined; step = step.before) {
+    if (step.token !== undefined) taken.unshift(step.token);
+    if (step.skipped !== undefined) skipped.unshift(step.skipped);
+  }
+  const { score, value, bodies, origins } = end;
+  return { score, value, taken, skipped, bodies, origins };
+};
+
+const startOf = ({ bodies, origins }: Lexicon): Step => ({
+  at: 0,
+  score: 0,
+  before: undefined,
+  token: undefined,
+  skipped: undefined,
+  last: undefined,
+  near: true,
+  value: undefined,
+  slots: 0,
+  bodies: bodies.all,
+  origins: origins.all,
+});
+
+/** How many ways may go on from an index where so many tokens stand. */
+const carriedOn = (length: number, tokens: number): number =>
+  Math.max(KEPT_AT_LEAST, Math.floor(MOST_STEPS / (length * (tokens + 1))));
 
 /**
  * Every good way to take a whole marking. At each index the tokens of the tables are tried, then
  * passing over a separator, then leaving a word without a meaning; only the best few are carried on.
  */
-export const parsesOf = (lexicon: Lexicon, marking: Marking): Parse[] => {
-  const length = marking.text.length;
-  const waiting: Parse[][] = Array.from({ length: length + 1 }, () => []);
-  waiting[0] = [start];
+export const parsesOf = (lexicon: Lexicon, marking: Marking): Search => {
+  const { length } = marking.text;
+  const scan = scanOf(lexicon, marking);
+  const values = marking.worn.includes(true) ? KEPT_WORN_VALUES : KEPT_VALUES;
+  const waiting: Step[][] = Array.from({ length: length + 1 }, () => []);
+  waiting[0] = [startOf(lexicon)];
+  let tried = 0;
   for (let at = 0; at < length; at += 1) {
-    const parses = prune(waiting[at] ?? []);
-    const tokens = parses.length === 0 ? [] : tokensAt(lexicon, marking, at);
-    for (const parse of parses) {
-      const taken = tokens
-        .filter((token) => !filled(parse, token) && (isValue(token) || !awaitsValue(parse)))
-        .filter((token) => token.needs.every((need) => meets(need, parse, token, marking)))
-        .filter((token) => fitsValue(parse, token))
-        .map((token) => take(parse, token));
-      for (const next of [...taken, ...passOver(parse, marking)]) waiting[next.at]?.push(next);
+    const arrived = waiting[at] ?? [];
+    if (arrived.length === 0) continue;
+    const tokens = tokensAt(scan, at);
+    for (const step of prune(arrived, carriedOn(length, tokens.length), values)) {
+      tried += tokens.length + 1;
+      for (const token of tokens)
+        if (mayTake(step, token, marking)) waiting[token.end]?.push(take(step, token));
+      for (const next of passOver(step, marking)) waiting[next.at]?.push(next);
     }
   }
-  return (waiting[length] ?? []).sort(byScore);
+  const ends = (waiting[length] ?? []).sort(byScore).slice(0, LOOKED_AT);
+  return { parses: ends.map(unrolled), steps: tried };
 };

@@ -2,11 +2,15 @@ import type { Parse } from './parse.ts';
 import type { Reading, Sureness } from './reading.ts';
 import { say } from './say.ts';
 
-/** A reading with what it was made from, before it is set among its rivals. */
-export interface Candidate {
-  reading: Reading;
+/** A way to take the marking, with how far it is to be believed. */
+export interface Scored {
   parse: Parse;
   score: number;
+}
+
+/** A reading with what it was made from, before it is set among its rivals. */
+interface Candidate extends Scored {
+  reading: Reading;
 }
 
 /** A rival with another value is shown if it scores no more than this below the best. */
@@ -22,9 +26,11 @@ const LIKELY = { score: 2.5, lead: 1.5 };
 /** Readings shown at most. */
 const MOST = 6;
 
-const valueKey = ({ reading }: Candidate): string => {
-  const value = reading.capacitance?.typ ?? reading.resistance?.typ;
-  return `${reading.kind} ${value?.toPrecision(6) ?? '-'}`;
+const valueKey = ({ parse }: Scored): string => {
+  const content = parse.value?.meaning.content;
+  return content?.says === 'capacitance' || content?.says === 'resistance'
+    ? `${content.says} ${content.value.toPrecision(6)}`
+    : '-';
 };
 
 const wholeKey = (candidate: Candidate): string => {
@@ -84,11 +90,7 @@ const hasValue = ({ reading }: Candidate): boolean =>
   reading.capacitance !== undefined || reading.resistance !== undefined;
 
 /** The only reading worth showing, far ahead and of most of the marking, is sure. */
-const surenessOfBest = (
-  best: Candidate,
-  rival: Candidate | undefined,
-  alone: boolean,
-): Sureness => {
+const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boolean): Sureness => {
   const lead = best.score - (rival?.score ?? -Infinity);
   const share = understood(best);
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
@@ -139,23 +141,30 @@ const otherwise = (candidates: readonly Candidate[], candidate: Candidate): stri
 
 /** What would settle between a reading and its rivals. */
 const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
-  const own = candidate.parse.value?.settle ?? '';
+  const own = candidate.parse.value?.meaning.settle ?? '';
   const fromTables = candidates
     .filter((other) => valueKey(other) !== valueKey(candidate))
-    .map((other) => other.parse.value?.settle ?? '');
+    .map((other) => other.parse.value?.meaning.settle ?? '');
   const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
   return [
     ...new Set([...measuring(candidates), ...texts, ...otherwise(candidates, candidate)]),
   ].filter((text) => text !== '');
 };
 
-/** Sets candidates in order, leaves out the hopeless, and says how far each is to be trusted. */
-export const ranked = (candidates: readonly Candidate[]): Reading[] => {
-  const apart = distinct(candidates);
-  const shown = worthShowing(apart);
+/**
+ * Sets the ways to take a marking in order, puts readings together of those that are worth showing,
+ * and says how far each is to be trusted.
+ */
+export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Reading): Reading[] => {
+  const ordered = ways.toSorted((a, b) => b.score - a.score);
+  const least = (ordered[0]?.score ?? 0) - WITHIN_OF_VALUE - WITHIN_OF_REST;
+  const candidates = ordered
+    .filter(({ score }) => score >= least)
+    .map((way) => ({ ...way, reading: compose(way.parse) }));
+  const shown = worthShowing(distinct(candidates));
   const [best] = shown;
   if (best === undefined) return [];
-  const rival = apart.find((other) => valueKey(other) !== valueKey(best));
+  const rival = ordered.find((other) => valueKey(other) !== valueKey(best));
   return shown.map((candidate) => ({
     ...candidate.reading,
     sure: candidate === best ? surenessOfBest(best, rival, shown.length === 1) : 'possible',

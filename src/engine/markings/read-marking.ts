@@ -9,9 +9,6 @@ import { markingOf } from './text.ts';
 /** What reading a marking needs of the catalogue. */
 export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
 
-/** Parses that are looked at in full. */
-const LOOKED_AT = 60;
-
 /** What is beyond the longest marking stays without a meaning. */
 const withRest = (reading: Reading, rest: string): Reading =>
   rest === '' ? reading : { ...reading, notUnderstood: [...reading.notUnderstood, rest] };
@@ -28,13 +25,10 @@ export const readMarking = (
 ): Reading[] => {
   const lexicon = lexiconOf(catalogue, hints);
   const head = text.slice(0, LONGEST_MARKING);
-  const candidates = parsesOf(lexicon, markingOf(head))
-    .filter((parse) => parse.taken.length > 0)
-    .slice(0, LOOKED_AT)
-    .map((parse) => ({
-      parse,
-      reading: composed(lexicon, parse, head),
-      score: scoreOf(lexicon, parse),
-    }));
-  return ranked(candidates).map((reading) => withRest(reading, text.slice(LONGEST_MARKING)));
+  const ways = parsesOf(lexicon, markingOf(head))
+    .parses.filter((parse) => parse.taken.length > 0)
+    .map((parse) => ({ parse, score: scoreOf(lexicon, parse) }));
+  return ranked(ways, (parse) => composed(lexicon, parse, head)).map((reading) =>
+    withRest(reading, text.slice(LONGEST_MARKING)),
+  );
 };

@@ -1,5 +1,6 @@
 import type { SourceId, TypeId } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
+import type { Assumed } from './text.ts';
 
 /** What is known about the part beside its marking; everything may be missing. */
 export interface Hints {
@@ -52,6 +53,8 @@ export interface Evidence {
   at: number;
   means: string;
   source: SourceId;
+  /** Characters in it that cannot be read and were made up, or that were taken for others. */
+  assumed?: Assumed[];
 }
 
 /** Climatic category: temperature limits in degC and days of damp heat. */

@@ -1,110 +1,209 @@
-import type { Lexicon } from './lexicon.ts';
+import type { MarkingTables } from '../../schemas/markings.ts';
+import type { Names } from './names.ts';
+import type { Item, Scan } from './scan.ts';
 import { readTemperatureCharacteristic, sayCharacteristic, slopeLetters } from './temperatures.ts';
 import type { TemperatureMeaning } from './temperatures.ts';
-import type { Marking } from './text.ts';
-import { cutsRun, isFigure, isLetter, wordAt, wordBegins, wordEnds } from './text.ts';
-import type { Need, Token } from './token.ts';
+import type { Assumed, Marking } from './text.ts';
+import { cutsRun, isFigure, isLetter, othersAt, wordBegins, wordEnds } from './text.ts';
+import type { Meaning, Need, Token } from './token.ts';
+import { beforeThreeFigures } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
+import type { FoundWord } from './word-tree.ts';
 
-const tokenOf = (
-  at: number,
-  end: number,
-  meaning: TemperatureMeaning,
-  weight: number,
-  needs: Need[],
-): Token => ({
-  at,
-  end,
-  slot: 'temperature',
-  content: { says: 'temperature', characteristic: meaning.characteristic },
-  weight,
-  needs,
-  bodies: meaning.bodies,
-  origins: meaning.origins,
-  types: meaning.types,
-  means: sayCharacteristic(meaning.characteristic),
-  source: meaning.source,
+/** A temperature meaning, as a token has it beside what the table says. */
+interface TiedMeaning {
+  meaning: Meaning;
+  said: TemperatureMeaning;
+}
+
+const tie = (said: TemperatureMeaning, bodies: Names, origins: Names): TiedMeaning => ({
+  said,
+  meaning: {
+    slot: 'temperature',
+    content: { says: 'temperature', characteristic: said.characteristic },
+    bodies: bodies.bitsOf(said.bodies),
+    origins: origins.bitsOf(said.origins),
+    types: said.types,
+    means: () => sayCharacteristic(said.characteristic),
+    source: said.source,
+  },
 });
+
+/** Looks temperature codes up and keeps what it found. */
+export interface TemperatureCodes {
+  /** What a code of three places means by rule. */
+  ruled: (code: string) => readonly TiedMeaning[];
+  /** What a single letter behind a tolerance letter means. */
+  slope: (letter: string) => readonly TiedMeaning[];
+}
+
+/** Looks temperature codes up in some tables. */
+export const temperatureCodesOf = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): TemperatureCodes => {
+  const kept = (find: (code: string) => TemperatureMeaning[]) => {
+    const known = new Map<string, readonly TiedMeaning[]>();
+    return (code: string): readonly TiedMeaning[] => {
+      const found = known.get(code) ?? find(code).map((said) => tie(said, bodies, origins));
+      known.set(code, found);
+      return found;
+    };
+  };
+  return {
+    ruled: kept((code) =>
+      readTemperatureCharacteristic(tables, code).filter((each) => each.byRule),
+    ),
+    slope: kept((letter) => slopeLetters(tables, letter)),
+  };
+};
 
 /** Whether a code may stand here: it cuts no run of letters or figures in two. */
 const standsFree = (marking: Marking, at: number, end: number): boolean =>
   !cutsRun(marking, at) && !cutsRun(marking, end);
 
 /** A letter by itself that seldom means anything is looked at only where the body is known. */
-const isAskedFor = (lexicon: Lexicon, meaning: TemperatureMeaning): boolean =>
-  meaning.alone || meaning.use !== 'rare' || meaning.bodies.includes(lexicon.hints.body ?? '');
+const isAskedFor = ({ lexicon }: Scan, { said }: TiedMeaning): boolean =>
+  said.alone || said.use !== 'rare' || said.bodies.includes(lexicon.hints.body ?? '');
 
 /** A single letter stands alone, or begins a word that goes on with the value. */
-const letterNeeds = (marking: Marking, at: number, end: number): Need =>
-  wordBegins(marking, at) && /^\d{3}(?!\d)/.test(marking.text.slice(end))
-    ? 'touching-before-value'
-    : 'whole-word';
+const letterNeeds = (scan: Scan, at: number, end: number): Need[] => [
+  beforeThreeFigures(scan, at, end) ? 'touching-before-value' : 'whole-word',
+];
 
-/** Codes that stand whole in a table. */
-const namedAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
-  [
-    ...new Set(
-      [...lexicon.tables.class1Codes, ...lexicon.tables.class2Codes].map((row) => row.code),
-    ),
-  ]
-    .map((code) => ({ code, found: wordAt(marking, at, code) }))
-    .flatMap(({ code, found }) => {
-      if (found === undefined || !standsFree(marking, at, found.end)) return [];
-      // Two letters by themselves are too easily part of a name to be taken in small ones.
-      if (!found.sameCase && code.length < 3) return [];
-      return readTemperatureCharacteristic(lexicon.tables, code)
-        .filter((meaning) => isAskedFor(lexicon, meaning))
-        .map((meaning) =>
-          tokenOf(
+/** Codes that stand whole in a table, as words to be found. */
+export const temperatureItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] => {
+  const codes = new Set([...tables.class1Codes, ...tables.class2Codes].map((row) => row.code));
+  return [...codes].flatMap((code) =>
+    readTemperatureCharacteristic(tables, code)
+      .map((said) => tie(said, bodies, origins))
+      .map((tied): [string, Item] => {
+        const { said, meaning } = tied;
+        const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+          if (!standsFree(scan.marking, at, found.end) || !isAskedFor(scan, tied)) return undefined;
+          // Two letters by themselves are too easily part of a name to be taken in small ones.
+          if (!found.sameCase && code.length < 3) return undefined;
+          if (found.assumed.length > 0 && code.length < 2) return undefined;
+          return {
             at,
-            found.end,
+            end: found.end,
             meaning,
-            weightOf(meaning.alone ? weights.temperature : weights.temperatureLetter, meaning.use) +
-              (found.sameCase ? 0 : weights.otherCase),
-            meaning.alone ? [] : [letterNeeds(marking, at, found.end)],
-          ),
-        );
-    });
-
-const BY_RULE = /[A-Za-z]\d[A-Za-z]|\d[A-Z]\d/y;
-
-/** Three-place codes that are put together by rule. */
-const ruledAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
-  BY_RULE.lastIndex = at;
-  const written = BY_RULE.exec(marking.text)?.[0];
-  if (written === undefined || !standsFree(marking, at, at + 3)) return [];
-  const code = written.toUpperCase();
-  return readTemperatureCharacteristic(lexicon.tables, code)
-    .filter((meaning) => meaning.byRule)
-    .filter(
-      (meaning) =>
-        (meaning.characteristic.class === 2 && !isFigure(code.charAt(0))) ||
-        (wordBegins(marking, at) && wordEnds(marking, at + 3)),
-    )
-    .map((meaning) =>
-      tokenOf(
-        at,
-        at + 3,
-        meaning,
-        weightOf(weights.temperature, meaning.use) + (written === code ? 0 : weights.otherCase),
-        [],
-      ),
-    );
+            weight:
+              weightOf(said.alone ? weights.temperature : weights.temperatureLetter, said.use) +
+              (found.sameCase ? 0 : weights.otherCase) +
+              found.cost,
+            needs: said.alone ? [] : letterNeeds(scan, at, found.end),
+            assumed: found.assumed,
+          };
+        };
+        return [code, { kind: 'word', take }];
+      }),
+  );
 };
 
-/** A slope letter behind the tolerance letter. */
-const slopeLettersAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] =>
-  slopeLetters(lexicon.tables, marking.text.charAt(at))
-    .filter(() => !isLetter(marking.text.charAt(at + 2)))
-    .map((meaning) =>
-      tokenOf(at, at + 1, meaning, weightOf(weights.temperatureLetter, meaning.use), [
-        'touching-tolerance',
-      ]),
-    );
+interface Code {
+  code: string;
+  assumed: readonly Assumed[];
+  cost: number;
+}
 
-/** Every temperature characteristic that can be seen at an index. */
-export const temperaturesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => [
-  ...namedAt(lexicon, marking, at),
-  ...ruledAt(lexicon, marking, at),
-  ...slopeLettersAt(lexicon, marking, at),
+const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'.split('');
+const FIGURES = '0123456789'.split('');
+
+/** What the character at an index may be in a code, where that place takes figures or letters. */
+const placesAt = (
+  marking: Marking,
+  at: number,
+  wantsFigure: boolean,
+  mayBeWorn: boolean,
+): Code[] => {
+  const fits = wantsFigure ? isFigure : (each: string) => each >= 'A' && each <= 'Z';
+  if (marking.worn[at]) {
+    const symbols = mayBeWorn ? (wantsFigure ? FIGURES : LETTERS) : [];
+    return symbols.map((as) => ({
+      code: as,
+      assumed: [{ at, as, why: 'worn' }],
+      cost: weights.worn,
+    }));
+  }
+  const written = marking.text.charAt(at).toUpperCase();
+  return [
+    ...(fits(written) ? [{ code: written, assumed: [], cost: 0 }] : []),
+    ...othersAt(marking, at)
+      .filter(({ as }) => fits(as))
+      .map(({ as, cost }): Code => ({ code: as, assumed: [{ at, as, why: 'look-alike' }], cost })),
+  ];
+};
+
+/** Codes of three places at an index, in each of which figures and letters take turns. */
+const codesAt = (marking: Marking, at: number): Code[] => {
+  const worn = [at, at + 1, at + 2].filter((index) => marking.worn[index]).length;
+  if (worn > 1) return [];
+  return [false, true].flatMap((figureFirst) =>
+    [0, 1, 2].reduce<Code[]>(
+      (codes, place) => {
+        if (codes.length === 0) return codes;
+        const next = placesAt(marking, at + place, figureFirst === (place % 2 === 0), true);
+        return codes.flatMap((sofar) =>
+          next.map(({ code, assumed, cost }) => ({
+            code: sofar.code + code,
+            assumed: [...sofar.assumed, ...assumed],
+            cost: sofar.cost + cost,
+          })),
+        );
+      },
+      [{ code: '', assumed: [], cost: 0 }],
+    ),
+  );
+};
+
+/** Three-place codes that are put together by rule. */
+const ruledAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+  const end = at + 3;
+  if (end > marking.text.length || !standsFree(marking, at, end)) return [];
+  const wholeWord = wordBegins(marking, at) && wordEnds(marking, end);
+  return codesAt(marking, at).flatMap(({ code, assumed, cost }) =>
+    lexicon.temperatureCodes
+      .ruled(code)
+      .filter(
+        ({ said }) => wholeWord || (said.characteristic.class === 2 && !isFigure(code.charAt(0))),
+      )
+      .map(({ said, meaning }) => ({
+        at,
+        end,
+        meaning,
+        weight:
+          weightOf(weights.temperature, said.use) +
+          (assumed.length > 0 || marking.text.startsWith(code, at) ? 0 : weights.otherCase) +
+          cost,
+        needs: [],
+        assumed,
+      })),
+  );
+};
+
+const BEHIND_TOLERANCE: readonly Need[] = ['touching-tolerance'];
+
+/** A slope letter behind the tolerance letter. */
+const slopeLettersAt = ({ lexicon, marking }: Scan, at: number): Token[] =>
+  isLetter(marking.text.charAt(at + 2)) || !isLetter(marking.text.charAt(at - 1))
+    ? []
+    : lexicon.temperatureCodes.slope(marking.text.charAt(at)).map(({ said, meaning }) => ({
+        at,
+        end: at + 1,
+        meaning,
+        weight: weightOf(weights.temperatureLetter, said.use),
+        needs: BEHIND_TOLERANCE,
+        assumed: [],
+      }));
+
+/** Temperature characteristics at an index that are not words of a table. */
+export const temperaturesAt = (scan: Scan, at: number): Token[] => [
+  ...ruledAt(scan, at),
+  ...slopeLettersAt(scan, at),
 ];

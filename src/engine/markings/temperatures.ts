@@ -2,10 +2,10 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import type { TypeId } from '../catalogue.ts';
 import { between, exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
-import { inOrderOfUse } from './lexicon.ts';
 import type { TemperatureCharacteristic } from './reading.ts';
 import { sayNumber } from './say.ts';
 import type { Use } from './token.ts';
+import { inOrderOfUse } from './use.ts';
 
 type SystemRow = MarkingTables['temperatureSystems'][number];
 

@@ -1,52 +1,111 @@
 /** Characters that may stand between tokens without a meaning of their own. */
-const SEPARATOR = /[\s,;:/|()[\]{}"'’`_*·•.\-–—]/u;
-
-/** Whether a character may stand between tokens. */
-export const isSeparator = (character: string): boolean => SEPARATOR.test(character);
+const SEPARATORS = new Set(',;:/|()[]{}"\'’`*·•.-–—');
 
 /** Whether a character is white space. */
-export const isBlank = (character: string): boolean => /\s/u.test(character);
+export const isBlank = (character: string): boolean =>
+  character === ' ' || character === '\n' || (character !== '' && character.trim() === '');
+
+/** Whether a character may stand between tokens. */
+export const isSeparator = (character: string): boolean =>
+  SEPARATORS.has(character) || isBlank(character);
 
 /** Whether a character is a figure. */
 export const isFigure = (character: string): boolean => character >= '0' && character <= '9';
 
-/** Whether a character is a letter of any script. */
-export const isLetter = (character: string): boolean => /\p{L}/u.test(character);
+const LETTER = /\p{L}/u;
 
-/** Small letters, without changing the number of characters. */
-export const fold = (text: string): string =>
-  Array.from({ length: text.length }, (_, index) => {
-    const small = text.charAt(index).toLowerCase();
-    return small.length === 1 ? small : text.charAt(index);
-  }).join('');
+/** Whether a character is a letter of any script. */
+export const isLetter = (character: string): boolean =>
+  character > '\u007f'
+    ? LETTER.test(character)
+    : (character >= 'a' && character <= 'z') || (character >= 'A' && character <= 'Z');
+
+/** A small letter, or the character itself where the small letter is longer than one. */
+export const foldCharacter = (character: string): string => {
+  const small = character.toLowerCase();
+  return small.length === 1 ? small : character;
+};
+
+/** What a character was taken for that cannot be read, or was perhaps read wrongly. */
+export interface Assumed {
+  /** Zero-based index in the marking. */
+  at: number;
+  /** What it was taken for. */
+  as: string;
+  why: 'worn' | 'look-alike';
+}
+
+/** Something else that a character may be, and what it costs to take it so. */
+export interface Other {
+  as: string;
+  cost: number;
+}
+
+/** What else each character may be that is easily taken for another. */
+export type LookAlikes = ReadonlyMap<string, readonly Other[]>;
 
 /** A marking with what the tokenizer asks of it again and again. */
 export interface Marking {
   text: string;
-  folded: string;
+  /** Look-alikes that count; none in a plain reading. */
+  lookAlikes: LookAlikes;
+  /** Whether the character at an index cannot be read and is to be made up. */
+  worn: readonly boolean[];
+  /** Whether there is any character that may be another than the one written. */
+  plain: boolean;
 }
 
-/** Prepares a marking for the tokenizer. */
-export const markingOf = (text: string): Marking => ({ text, folded: fold(text) });
+/** Signs for one character that cannot be read: `?`, `_`, `#`, `▯` or the sign for unknown text. */
+const WORN_SIGNS = '?_#▯\uFFFD';
+
+/** Stands for any number of characters that cannot be read; nothing is made up for it. */
+const WORN_STRETCH = '…';
+
+/** Characters made up at most in one marking; with more of them missing nothing is left to go by. */
+const MOST_WORN = 6;
+
+/** Whether a character is a sign for one or several that cannot be read. */
+export const isWornSign = (character: string): boolean =>
+  character !== '' && (WORN_SIGNS.includes(character) || character === WORN_STRETCH);
+
+const NO_LOOK_ALIKES: LookAlikes = new Map();
+
+/** Prepares a marking for the tokenizer, with the look-alikes that are to be reckoned with. */
+export const markingOf = (text: string, lookAlikes: LookAlikes = NO_LOOK_ALIKES): Marking => {
+  let count = 0;
+  const worn = Array.from({ length: text.length }, (_, index) => {
+    if (!WORN_SIGNS.includes(text.charAt(index))) return false;
+    count += 1;
+    return count <= MOST_WORN;
+  });
+  return { text, lookAlikes, worn, plain: count === 0 && lookAlikes.size === 0 };
+};
+
+/** What the character at an index may be beside what is written; nothing for most. */
+export const othersAt = ({ text, lookAlikes }: Marking, at: number): readonly Other[] =>
+  lookAlikes.get(text.charAt(at)) ?? [];
 
 /** Whether words part at a character: a separator, but not the point of an abbreviation. */
-const parts = (marking: Marking, at: number): boolean => {
-  const character = marking.text.charAt(at);
-  const [before, after] = [marking.text.charAt(at - 1), marking.text.charAt(at + 1)];
-  return isSeparator(character) && !(character === '.' && isLetter(before) && isLetter(after));
+const parts = ({ text }: Marking, at: number): boolean => {
+  const character = text.charAt(at);
+  if (character === WORN_STRETCH) return true;
+  return (
+    isSeparator(character) &&
+    !(character === '.' && isLetter(text.charAt(at - 1)) && isLetter(text.charAt(at + 1)))
+  );
 };
 
 /** Signs between the sections of one part, such as `16+16` or `2x50`. */
 const SECTION_SIGNS = '+x×';
 
 /** Whether a sign between two figures sets sections apart; what follows it begins a word. */
-const setsApart = (marking: Marking, at: number): boolean => {
-  const character = marking.text.charAt(at);
+const setsApart = ({ text }: Marking, at: number): boolean => {
+  const character = text.charAt(at);
   return (
     character !== '' &&
     SECTION_SIGNS.includes(character) &&
-    isFigure(marking.text.charAt(at - 1)) &&
-    isFigure(marking.text.charAt(at + 1))
+    isFigure(text.charAt(at - 1)) &&
+    isFigure(text.charAt(at + 1))
   );
 };
 
@@ -59,25 +118,10 @@ export const wordEnds = (marking: Marking, end: number): boolean =>
   end >= marking.text.length || parts(marking, end);
 
 /** Whether cutting the marking here would cut a run of figures or a run of letters in two. */
-export const cutsRun = (marking: Marking, at: number): boolean => {
-  const before = marking.text.charAt(at - 1);
-  const after = marking.text.charAt(at);
+export const cutsRun = ({ text }: Marking, at: number): boolean => {
+  const before = text.charAt(at - 1);
+  const after = text.charAt(at);
   return (isFigure(before) && isFigure(after)) || (isLetter(before) && isLetter(after));
-};
-
-/** How a word of a table stands in a marking at an index, if it does. */
-export const wordAt = (
-  marking: Marking,
-  at: number,
-  word: string,
-  exactCase = false,
-): { end: number; sameCase: boolean } | undefined => {
-  const end = at + word.length;
-  if (marking.text.startsWith(word, at)) return { end, sameCase: true };
-  // Most words of a table differ in the first letter already; folding them all would be slow.
-  if (exactCase || fold(word.charAt(0)) !== marking.folded.charAt(at)) return undefined;
-  if (!marking.folded.startsWith(fold(word), at)) return undefined;
-  return { end, sameCase: false };
 };
 
 /** Index of the end of the word that begins at an index. */
@@ -91,8 +135,8 @@ export const endOfWord = (marking: Marking, at: number): number => {
 };
 
 /** Index of the first character from an index on that is not white space. */
-export const skipBlanks = (marking: Marking, at: number): number => {
+export const skipBlanks = ({ text }: Marking, at: number): number => {
   let end = at;
-  while (end < marking.text.length && isBlank(marking.text.charAt(end))) end += 1;
+  while (end < text.length && isBlank(text.charAt(end))) end += 1;
   return end;
 };

@@ -1,6 +1,7 @@
 import type { SourceId, TypeId } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
 import type { Climate, TemperatureCharacteristic, Tolerance } from './reading.ts';
+import type { Assumed } from './text.ts';
 
 /** Where a meaning stands among its rivals in a table. */
 export type Use = 'usual' | 'other' | 'rare';
@@ -46,25 +47,34 @@ export type Content =
   | { says: 'climate'; climate: Climate }
   | { says: 'remark' };
 
+/** What a stretch of the marking is taken for, wherever it stands; made once for a row of a table. */
+export interface Meaning {
+  slot?: Slot;
+  content: Content;
+  /** Bodies and origins that it is tied to, a bit for each; all bits for all. */
+  bodies: number;
+  origins: number;
+  types: readonly TypeId[];
+  /** In words; asked for only where a reading is shown. */
+  means: () => string;
+  source: SourceId;
+  settle?: string;
+  /** Lowest rated voltage of parts that bear such a value, V. */
+  voltsFrom?: number;
+}
+
 /** One way to take a stretch of the marking. */
 export interface Token {
   /** Index of the first character. */
   at: number;
   /** Index after the last character. */
   end: number;
-  slot?: Slot;
-  content: Content;
+  meaning: Meaning;
   /** How readily it is believed; sums over a reading. */
   weight: number;
-  needs: Need[];
-  bodies: readonly string[];
-  origins: readonly string[];
-  types: readonly TypeId[];
-  means: string;
-  source: SourceId;
-  settle?: string;
-  /** Lowest rated voltage of parts that bear such a value, V. */
-  voltsFrom?: number;
+  needs: readonly Need[];
+  /** Characters that were made up or taken for others. */
+  assumed: readonly Assumed[];
   /** Figures with a usual unit: the same figures are then not also taken without it. */
   withUsualUnit?: boolean;
 }

@@ -1,33 +1,37 @@
 import { climateAt } from './climate.ts';
+import { mantissaValuesAt } from './chip-values.ts';
 import { datesAt } from './dates.ts';
-import type { Lexicon } from './lexicon.ts';
+import { figureValuesAt } from './figure-values.ts';
+import { letterValuesAt } from './letter-values.ts';
+import type { Scan } from './scan.ts';
+import { foundAt } from './scan.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
-import type { Marking } from './text.ts';
 import type { Token } from './token.ts';
-import { toleranceLettersAt, writtenTolerancesAt } from './tolerances.ts';
-import { figureValuesAt, letterValuesAt, mantissaValuesAt, unitValuesAt } from './values.ts';
-import { codedVoltagesAt, writtenVoltagesAt } from './voltages.ts';
-import { wordsAt } from './words.ts';
+import { writtenTolerancesAt } from './tolerances.ts';
+import { unitValuesAt } from './unit-values.ts';
+import { writtenVoltagesAt } from './voltages.ts';
+
+/** Words of the tables that are taken by themselves. */
+const wordsAt = (scan: Scan, at: number): Token[] =>
+  foundAt(scan, at).flatMap((found): Token[] => {
+    const token = found.item.kind === 'word' ? found.item.take(scan, at, found) : undefined;
+    return token === undefined ? [] : [token];
+  });
 
 /** Every way to take the marking from an index on. */
-export const tokensAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
-  const withUnit = [
-    ...unitValuesAt(lexicon, marking, at),
-    ...writtenVoltagesAt(lexicon, marking, at),
-  ];
+export const tokensAt = (scan: Scan, at: number): Token[] => {
+  const withUnit = [...unitValuesAt(scan, at), ...writtenVoltagesAt(scan, at)];
   const withoutUnit = withUnit.some((token) => token.withUsualUnit)
     ? []
-    : [...figureValuesAt(lexicon, marking, at), ...letterValuesAt(lexicon, marking, at)];
+    : [...figureValuesAt(scan, at), ...letterValuesAt(scan, at)];
   return [
     ...withUnit,
     ...withoutUnit,
-    ...codedVoltagesAt(lexicon, marking, at),
-    ...mantissaValuesAt(lexicon, marking, at),
-    ...toleranceLettersAt(lexicon, marking, at),
-    ...writtenTolerancesAt(lexicon, marking, at),
-    ...temperaturesAt(lexicon, marking, at),
-    ...wordsAt(lexicon, marking, at),
-    ...climateAt(lexicon, marking, at),
-    ...datesAt(lexicon, marking, at),
+    ...wordsAt(scan, at),
+    ...mantissaValuesAt(scan, at),
+    ...writtenTolerancesAt(scan, at),
+    ...temperaturesAt(scan, at),
+    ...climateAt(scan, at),
+    ...datesAt(scan, at),
   ];
 };

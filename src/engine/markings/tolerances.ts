@@ -1,12 +1,15 @@
-import type { Tolerance } from './reading.ts';
-import type { Lexicon } from './lexicon.ts';
-import { caseCost, inOrderOfUse } from './lexicon.ts';
-import { sayTolerance } from './say.ts';
-import type { Marking } from './text.ts';
-import { isBlank, isFigure, wordAt } from './text.ts';
-import type { Token } from './token.ts';
-import { weightOf, weights } from './weights.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
+import { caseCost } from './case-cost.ts';
+import type { Names } from './names.ts';
+import type { Tolerance } from './reading.ts';
+import { sayTolerance } from './say.ts';
+import type { Item, Scan } from './scan.ts';
+import type { Marking } from './text.ts';
+import { isBlank, isFigure } from './text.ts';
+import type { Meaning, Need, Token } from './token.ts';
+import { inOrderOfUse } from './use.ts';
+import { weightOf, weights } from './weights.ts';
+import type { FoundWord } from './word-tree.ts';
 
 type ToleranceRow = MarkingTables['toleranceLetters'][number];
 
@@ -58,41 +61,54 @@ export const readToleranceLetter = (
     source: row.source,
   }));
 
-/** Tolerance letters. */
-export const toleranceLettersAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
-  const gap = at > 0 && isBlank(marking.text.charAt(at - 1));
-  return lexicon.tables.toleranceLetters.flatMap((row): Token[] => {
-    const found = wordAt(marking, at, row.letter, row.script === 'cyrillic');
-    if (found === undefined || isFigureBefore(marking, at, gap)) return [];
-    const written = marking.text.slice(at, found.end);
-    return [
-      {
+const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
+const TOUCHING: readonly Need[] = ['touching-value'];
+
+/** Whether figures run on behind a gap, so that the letter belongs to them. */
+const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
+  gap && isFigure(text.charAt(at));
+
+/** The tolerance letters as words to be found. */
+export const toleranceItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] =>
+  tables.toleranceLetters.map((row) => {
+    const meaning: Meaning = {
+      slot: 'tolerance',
+      content: {
+        says: 'tolerance',
+        tolerance: toleranceOf(row),
+        fromF: row.from_f,
+        belowF: row.below_f,
+      },
+      bodies: bodies.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+      types: [],
+      means: () => sayTolerance(row.minus, row.plus, row.unit === 'percent' ? '%' : 'pF'),
+      source: row.source,
+    };
+    const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+      const { text } = scan.marking;
+      const gap = at > 0 && isBlank(text.charAt(at - 1));
+      if (row.script === 'cyrillic' && !found.sameCase) return undefined;
+      if (isFigureAfterGap(text, at, gap)) return undefined;
+      return {
         at,
         end: found.end,
-        slot: 'tolerance',
-        content: {
-          says: 'tolerance',
-          tolerance: toleranceOf(row),
-          fromF: row.from_f,
-          belowF: row.below_f,
-        },
+        meaning,
         weight:
           weightOf(weights.tolerance, row.use) +
-          caseCost(lexicon, written, row.letter) +
-          (gap ? weights.gap : 0),
-        needs: gap ? ['after-value', 'whole-word'] : ['touching-value'],
-        bodies: row.bodies,
-        origins: row.origins,
-        types: [],
-        means: sayTolerance(row.minus, row.plus, row.unit === 'percent' ? '%' : 'pF'),
-        source: row.source,
-      },
-    ];
+          caseCost(scan, at, found) +
+          (gap ? weights.gap : 0) +
+          found.cost,
+        needs: gap ? AFTER_GAP : TOUCHING,
+        assumed: found.assumed,
+      };
+    };
+    return [row.letter, { kind: 'word', take }];
   });
-};
-
-const isFigureBefore = (marking: Marking, at: number, gap: boolean): boolean =>
-  gap && isFigure(marking.text.charAt(at));
 
 const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;
 const BOTH = new RegExp(String.raw`(?:±|\+\s?/?\s?[-−–])\s?${NUMBER}\s?(%|pF)`, 'y');
@@ -102,6 +118,9 @@ const TWO = new RegExp(
 );
 const BARE = new RegExp(String.raw`${NUMBER}\s?%`, 'y');
 
+/** Whether a written tolerance may begin with a character. */
+const mayBegin = (character: string): boolean => isFigure(character) || '±+-−–'.includes(character);
+
 const matchAt = (pattern: RegExp, marking: Marking, at: number): RegExpExecArray | null => {
   pattern.lastIndex = at;
   return pattern.exec(marking.text);
@@ -109,7 +128,7 @@ const matchAt = (pattern: RegExp, marking: Marking, at: number): RegExpExecArray
 
 const numberOf = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
 
-const writtenAt = (
+const sizesAt = (
   marking: Marking,
   at: number,
 ): { end: number; minus: number; plus: number; unit: '%' | 'pF' } | undefined => {
@@ -132,8 +151,9 @@ const writtenAt = (
 };
 
 /** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */
-export const writtenTolerancesAt = (lexicon: Lexicon, marking: Marking, at: number): Token[] => {
-  const found = writtenAt(marking, at);
+export const writtenTolerancesAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+  if (!mayBegin(marking.text.charAt(at))) return [];
+  const found = sizesAt(marking, at);
   const row = lexicon.tables.unitWords.find((unit) => unit.quantity === 'fraction');
   if (found === undefined || row === undefined || found.minus > 100) return [];
   const factor = found.unit === '%' ? row.factor : 1e-12;
@@ -141,22 +161,25 @@ export const writtenTolerancesAt = (lexicon: Lexicon, marking: Marking, at: numb
     {
       at,
       end: found.end,
-      slot: 'tolerance',
-      content: {
-        says: 'tolerance',
-        tolerance: {
-          minus: found.minus * factor,
-          plus: found.plus * factor,
-          unit: found.unit === '%' ? 'fraction' : 'F',
+      meaning: {
+        slot: 'tolerance',
+        content: {
+          says: 'tolerance',
+          tolerance: {
+            minus: found.minus * factor,
+            plus: found.plus * factor,
+            unit: found.unit === '%' ? 'fraction' : 'F',
+          },
         },
+        bodies: lexicon.bodies.all,
+        origins: lexicon.origins.all,
+        types: [],
+        means: () => sayTolerance(found.minus, found.plus, found.unit),
+        source: row.source,
       },
       weight: weights.writtenTolerance,
       needs: [],
-      bodies: [],
-      origins: [],
-      types: [],
-      means: sayTolerance(found.minus, found.plus, found.unit),
-      source: row.source,
+      assumed: [],
     },
   ];
 };

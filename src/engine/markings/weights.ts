@@ -31,6 +31,11 @@ export const weights = {
   otherCaseOfUnit: -4.5,
   /** A letter with a gap before it. */
   gap: -0.2,
+  /** A character that cannot be read and was made up, and signs for such left aside. */
+  worn: -0.5,
+  wornLeft: -1,
+  /** Made-up figures, by the coarsest series that they complete a value of. */
+  completedTo: { E3: 0.4, E6: 0.3, E12: 0.2, E24: 0, E48: -0.1, E96: -0.2, E192: -0.3, old: -0.4 },
   /** A stretch that stays without a meaning, and each of its characters. */
   notUnderstood: -1,
   notUnderstoodCharacter: -0.1,

@@ -1,0 +1,92 @@
+import type { WrittenNumber } from './numbers.ts';
+import { significant } from './numbers.ts';
+import type { Scan } from './scan.ts';
+import { writtenAt } from './scan.ts';
+import type { Token } from './token.ts';
+import { rarer } from './use.ts';
+import type { ValueForm } from './value-rows.ts';
+import { figuresWeight, times, valueToken } from './value-token.ts';
+import { weightOf, weights } from './weights.ts';
+
+const inSpan = (form: { value_min: number; value_max: number }, value: number): boolean =>
+  value >= form.value_min * (1 - 1e-9) && value <= form.value_max * (1 + 1e-9);
+
+const hasCount = (form: ValueForm, digits: string): boolean =>
+  digits.length >= form.figures_min && digits.length <= form.figures_max;
+
+/** The meanings of figures whose last one counts the noughts. */
+const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
+  const { values } = scan.lexicon;
+  const { digits, end, assumed, cost } = number;
+  const rows = values.multipliers.get(digits.at(-1) ?? '') ?? [];
+  const mantissa = digits.slice(0, -1);
+  const figures = significant(mantissa);
+  const added = figuresWeight(scan, figures, digits.length > 3 ? 'precise' : 'bare', assumed);
+  if (added === undefined) return [];
+  return values.forms.multiplier
+    .filter((form) => hasCount(form, digits))
+    .flatMap((form) =>
+      rows.flatMap((row): Token[] => {
+        const bodies = form.bodyBits & row.bodyBits;
+        const origins = form.originBits & row.originBits;
+        if (bodies === 0 || origins === 0) return [];
+        const value = times(Number(mantissa), row.factor, form.unit_f);
+        if (!inSpan(form, value)) return [];
+        return [
+          valueToken({
+            at,
+            end,
+            quantity: 'capacitance',
+            value,
+            figures,
+            weight: weightOf(weights.value, rarer(form.use, row.use)) + added + cost,
+            bodies,
+            origins,
+            source: row.use === 'usual' ? form.source : row.source,
+            settle: form.settle,
+            voltsFrom: form.volts_min,
+            assumed,
+          }),
+        ];
+      }),
+    );
+};
+
+/** The meanings of figures that are to be taken as they stand. */
+const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
+  if (number.padded) return [];
+  const { figures, assumed } = number;
+  const added = figuresWeight(scan, figures, 'bare', assumed);
+  if (added === undefined) return [];
+  return scan.lexicon.values.forms[number.decimal ? 'decimal' : 'plain']
+    .filter((form) => hasCount(form, number.digits))
+    .flatMap((form): Token[] => {
+      const value = times(number.value, form.unit_f);
+      if (!inSpan(form, value)) return [];
+      return [
+        valueToken({
+          at,
+          end: number.end,
+          quantity: 'capacitance',
+          value,
+          figures,
+          weight: weightOf(weights.value, form.use) + added + number.cost,
+          bodies: form.bodyBits,
+          origins: form.originBits,
+          source: form.source,
+          settle: form.settle,
+          voltsFrom: form.volts_min,
+          assumed,
+        }),
+      ];
+    });
+};
+
+/** Values written in figures alone. */
+export const figureValuesAt = (scan: Scan, at: number): Token[] =>
+  writtenAt(scan, at)
+    .filter((number) => !number.grouped && number.figures !== '')
+    .flatMap((number) => [
+      ...(number.decimal ? [] : multiplied(scan, at, number)),
+      ...asWritten(scan, at, number),
+    ]);

@@ -1,0 +1,127 @@
+import type { FigureRun } from './numbers.ts';
+import { runsAt, significant } from './numbers.ts';
+import type { Scan } from './scan.ts';
+import { foundAt, writtenAt } from './scan.ts';
+import type { Assumed } from './text.ts';
+import { isFigure, isLetter, othersAt } from './text.ts';
+import type { Token } from './token.ts';
+import { figuresWeight, times, valueToken } from './value-token.ts';
+import { weightOf, weights } from './weights.ts';
+
+interface LetterForm {
+  place: 'start' | 'middle' | 'end';
+  letter: string;
+  end: number;
+  value: number;
+  figures: string;
+  assumed: readonly Assumed[];
+  cost: number;
+}
+
+/** Most figures before, after and around a letter that stands for the decimal point. */
+const MOST_BEFORE = 3;
+const MOST_AFTER = 3;
+const MOST_TOGETHER = 4;
+
+interface Letter {
+  letter: string;
+  assumed: readonly Assumed[];
+  cost: number;
+}
+
+/** What the character at an index is as a letter, or may be. */
+const lettersAt = ({ lexicon, marking }: Scan, at: number): Letter[] => {
+  const written = marking.text.charAt(at);
+  if (marking.worn[at])
+    return [...lexicon.values.points.keys()].map((as) => ({
+      letter: as,
+      assumed: [{ at, as, why: 'worn' }],
+      cost: weights.worn,
+    }));
+  const plain: Letter[] = isLetter(written) ? [{ letter: written, assumed: [], cost: 0 }] : [];
+  const others = othersAt(marking, at).map(({ as, cost }): Letter => ({
+    letter: as,
+    assumed: [{ at, as, why: 'look-alike' }],
+    cost,
+  }));
+  return [...plain, ...others].filter(({ letter }) => lexicon.values.points.has(letter));
+};
+
+const noRun = (at: number): FigureRun => ({ end: at, digits: '', assumed: [], cost: 0 });
+
+/** Every way to see a letter between figures, or before them, as their decimal point. */
+const insideAt = (scan: Scan, at: number): LetterForm[] => {
+  const { marking } = scan;
+  const first: FigureRun[] = isFigure(marking.text.charAt(at)) ? [] : [noRun(at)];
+  return [...first, ...runsAt(marking, at, MOST_BEFORE)].flatMap((before) =>
+    lettersAt(scan, before.end).flatMap((letter) =>
+      runsAt(marking, before.end + 1, MOST_AFTER)
+        .filter((after) => before.digits.length + after.digits.length <= MOST_TOGETHER)
+        .map((after): LetterForm => ({
+          place: before.digits === '' ? 'start' : 'middle',
+          letter: letter.letter,
+          end: after.end,
+          value: Number(`${before.digits === '' ? '0' : before.digits}.${after.digits}`),
+          figures: significant(before.digits + after.digits),
+          assumed: [...before.assumed, ...letter.assumed, ...after.assumed],
+          cost: before.cost + letter.cost + after.cost,
+        })),
+    ),
+  );
+};
+
+/** Every way to see a letter behind figures as their unit. */
+const behindAt = (scan: Scan, at: number): LetterForm[] =>
+  writtenAt(scan, at)
+    .filter((number) => !number.grouped && !isFigure(scan.marking.text.charAt(number.end + 1)))
+    .flatMap((number) =>
+      lettersAt(scan, number.end).map((letter): LetterForm => ({
+        place: 'end',
+        letter: letter.letter,
+        end: number.end + 1,
+        value: number.value,
+        figures: number.figures,
+        assumed: [...number.assumed, ...letter.assumed],
+        cost: number.cost + letter.cost,
+      })),
+    );
+
+/** Whether a unit in full follows where a letter alone was seen, as in `47nF`. */
+const unitFollows = (scan: Scan, at: number): boolean =>
+  foundAt(scan, at).some(
+    ({ item, word, end }) =>
+      item.kind === 'unit' && word.length > 1 && !isLetter(scan.marking.text.charAt(end)),
+  );
+
+/** Values in which a letter stands for the decimal point. */
+export const letterValuesAt = (scan: Scan, at: number): Token[] => {
+  const { points } = scan.lexicon.values;
+  return [...insideAt(scan, at), ...behindAt(scan, at)]
+    .filter((form) => form.figures !== '')
+    .filter((form) => form.place !== 'end' || !unitFollows(scan, form.end - 1))
+    .flatMap((form) =>
+      (points.get(form.letter) ?? [])
+        .filter((row) => row.places.includes(form.place))
+        .filter((row) => form.value >= row.number_min && form.value <= row.number_max)
+        .flatMap((row): Token[] => {
+          const written = row.precise ? 'precise' : 'bare';
+          const added = figuresWeight(scan, form.figures, written, form.assumed);
+          if (added === undefined) return [];
+          return [
+            valueToken({
+              at,
+              end: form.end,
+              quantity: row.quantity,
+              value: times(form.value, row.factor),
+              figures: form.figures,
+              weight: weightOf(weights.value, row.use) + added + form.cost,
+              bodies: row.bodyBits,
+              origins: row.originBits,
+              source: row.source,
+              settle: row.settle,
+              assumed: form.assumed,
+            }),
+          ];
+        }),
+    );
+};

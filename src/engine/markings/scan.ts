@@ -1,0 +1,41 @@
+import type { Lexicon } from './lexicon.ts';
+import type { WrittenNumber } from './numbers.ts';
+import { numbersAt } from './numbers.ts';
+import type { Marking } from './text.ts';
+import type { Token } from './token.ts';
+import type { MarkingTables } from '../../schemas/markings.ts';
+import type { FoundWord } from './word-tree.ts';
+import { wordsOfTree } from './word-tree.ts';
+
+/** What a word of the tables is good for. */
+export type Item =
+  /** Taken by itself. */
+  | { kind: 'word'; take: (scan: Scan, at: number, found: FoundWord<Item>) => Token | undefined }
+  /** Taken behind a number, as its unit. */
+  | { kind: 'unit'; row: MarkingTables['unitWords'][number]; bodies: number; origins: number }
+  /** Taken behind or before a number, as its volts. */
+  | { kind: 'volts'; row: MarkingTables['voltageWords'][number]; bodies: number; origins: number };
+
+/** A marking while it is read: what it is read with, and what was looked up in it already. */
+export interface Scan {
+  lexicon: Lexicon;
+  marking: Marking;
+  words: (FoundWord<Item>[] | undefined)[];
+  numbers: (WrittenNumber[] | undefined)[];
+}
+
+/** Opens a marking for reading. */
+export const scanOf = (lexicon: Lexicon, marking: Marking): Scan => ({
+  lexicon,
+  marking,
+  words: [],
+  numbers: [],
+});
+
+/** Every word of the tables at an index, the shortest first. */
+export const foundAt = (scan: Scan, at: number): FoundWord<Item>[] =>
+  (scan.words[at] ??= wordsOfTree(scan.lexicon.words, scan.marking, at));
+
+/** Every number at an index. */
+export const writtenAt = (scan: Scan, at: number): WrittenNumber[] =>
+  (scan.numbers[at] ??= numbersAt(scan.marking, at));

@@ -1,0 +1,50 @@
+import type { Scan } from './scan.ts';
+import { foundAt, writtenAt } from './scan.ts';
+import { isLetter, skipBlanks } from './text.ts';
+import type { Token } from './token.ts';
+import { figuresWeight, times, valueToken } from './value-token.ts';
+import { weightOf, weights } from './weights.ts';
+
+/** Whether a unit may end here: no letter follows, or a single one that may be a tolerance. */
+const unitEnds = (text: string, end: number): boolean =>
+  !isLetter(text.charAt(end)) || !isLetter(text.charAt(end + 1));
+
+/** The longest units of the table that stand at an index. */
+const unitsAt = (scan: Scan, at: number) => {
+  const found = foundAt(scan, at).flatMap(({ item, end, sameCase, assumed, cost }) => {
+    if (item.kind !== 'unit' || !unitEnds(scan.marking.text, end)) return [];
+    const { row } = item;
+    if (row.quantity === 'fraction' || (row.exact_case && !sameCase)) return [];
+    return [{ item, quantity: row.quantity, end, assumed, cost }];
+  });
+  const longest = Math.max(...found.map(({ end }) => end));
+  return found.filter(({ end }) => end === longest);
+};
+
+/** Values with their unit. */
+export const unitValuesAt = (scan: Scan, at: number): Token[] =>
+  writtenAt(scan, at)
+    .filter((number) => number.figures !== '')
+    .flatMap((number) => {
+      const units = unitsAt(scan, skipBlanks(scan.marking, number.end));
+      const added =
+        units.length === 0 ? 0 : figuresWeight(scan, number.figures, 'unit', number.assumed);
+      if (added === undefined) return [];
+      return units.map(({ item: { row, bodies, origins }, quantity, end, assumed, cost }) => ({
+        ...valueToken({
+          at,
+          end,
+          quantity,
+          value: times(number.value, row.factor),
+          figures: number.figures,
+          unit: row.name,
+          weight: weightOf(weights.valueWithUnit, row.use) + added + number.cost + cost,
+          bodies,
+          origins,
+          source: row.source,
+          settle: row.settle,
+          assumed: [...number.assumed, ...assumed],
+        }),
+        withUsualUnit: row.use === 'usual' && assumed.length === 0,
+      }));
+    });

@@ -1,0 +1,75 @@
+import type { SourceId } from '../catalogue.ts';
+import type { Scan } from './scan.ts';
+import type { Written } from './series-places.ts';
+import { seriesWeight } from './series-places.ts';
+import { say } from './say.ts';
+import type { Assumed } from './text.ts';
+import type { Need, Token } from './token.ts';
+import { weights } from './weights.ts';
+
+export type Quantity = 'capacitance' | 'resistance';
+
+/** A product without the noise of binary fractions. */
+export const times = (...factors: number[]): number =>
+  Number(factors.reduce((product, factor) => product * factor, 1).toPrecision(12));
+
+const sayIn = (quantity: Quantity, value: number): string =>
+  say(value, quantity === 'capacitance' ? 'F' : 'Ω');
+
+/** What a value token is made from; values in F or ohm. */
+export interface Value {
+  at: number;
+  end: number;
+  quantity: Quantity;
+  value: number;
+  figures: string;
+  /** Name of the unit, where one is written. */
+  unit?: string;
+  weight: number;
+  needs?: readonly Need[];
+  bodies: number;
+  origins: number;
+  source: SourceId;
+  settle: string;
+  voltsFrom?: number;
+  assumed: readonly Assumed[];
+}
+
+/** A token that fills the place of the value. */
+export const valueToken = (made: Value): Token => {
+  const { quantity, value, figures, unit, voltsFrom } = made;
+  return {
+    at: made.at,
+    end: made.end,
+    meaning: {
+      slot: 'value',
+      content: { says: quantity, value, figures, withUnit: unit !== undefined },
+      bodies: made.bodies,
+      origins: made.origins,
+      types: [],
+      means: () =>
+        unit === undefined ? sayIn(quantity, value) : `${sayIn(quantity, value)} (${unit})`,
+      source: made.source,
+      settle: made.settle,
+      ...(voltsFrom === undefined ? {} : { voltsFrom }),
+    },
+    weight: made.weight,
+    needs: made.needs ?? [],
+    assumed: made.assumed,
+  };
+};
+
+/** Weight of a value by its figures, or nothing for made-up figures that no series has. */
+export const figuresWeight = (
+  { lexicon }: Scan,
+  figures: string,
+  written: Written,
+  assumed: readonly Assumed[],
+): number | undefined => {
+  const weight = seriesWeight(lexicon.places, figures, written);
+  if (!assumed.some(({ why }) => why === 'worn')) return weight;
+  const place = lexicon.places.get(figures);
+  return place === undefined || weight < weights.oldValue
+    ? undefined
+    : weight + weights.completedTo[place];
+};

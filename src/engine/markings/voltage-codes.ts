@@ -1,0 +1,122 @@
+import type { MarkingTables } from '../../schemas/markings.ts';
+import { between } from '../quantities/range.ts';
+import type { Range } from '../quantities/range.ts';
+import { caseCost } from './case-cost.ts';
+import type { Names } from './names.ts';
+import { say } from './say.ts';
+import type { Item, Scan } from './scan.ts';
+import { isFigure, isLetter, wordBegins } from './text.ts';
+import type { Meaning, Need, Token } from './token.ts';
+import { inOrderOfUse } from './use.ts';
+import { weightOf, weights } from './weights.ts';
+import type { FoundWord } from './word-tree.ts';
+
+type CodeRow = MarkingTables['voltageCodes'][number];
+
+/** The kind of voltage of a row, where it says one. */
+export const kindOf = (kind: string): 'dc' | 'ac' | undefined =>
+  kind === 'dc' || kind === 'ac' ? kind : undefined;
+
+/** A voltage in words, such as `50 V to 100 V dc`. */
+export const sayVolts = (volts: Range, kind: string): string => {
+  const figures =
+    volts.min === volts.max
+      ? say(volts.typ, 'V')
+      : `${say(volts.min, 'V')} to ${say(volts.max, 'V')}`;
+  return kind === '' ? figures : `${figures} ${kind}`;
+};
+
+/** One meaning of a voltage code. */
+export interface VoltageMeaning {
+  /** V. */
+  volts: Range;
+  kind?: 'dc' | 'ac';
+  scheme: CodeRow['scheme'];
+  use: CodeRow['use'];
+  bodies: readonly string[];
+  origins: readonly string[];
+  source: string;
+}
+
+const voltsOf = (row: CodeRow): Range => between(row.volts_min, row.volts_max);
+
+/** Every meaning of a voltage code by itself, such as `2A` or a chip's `V`, the usual one first. */
+export const readVoltageCode = (tables: MarkingTables, code: string): VoltageMeaning[] =>
+  inOrderOfUse(tables.voltageCodes.filter((row) => row.code === code)).map((row) => {
+    const kind = kindOf(row.kind);
+    return {
+      volts: voltsOf(row),
+      ...(kind === undefined ? {} : { kind }),
+      scheme: row.scheme,
+      use: row.use,
+      bodies: row.bodies,
+      origins: row.origins,
+      source: row.source,
+    };
+  });
+
+const whereCodesStand = {
+  'figure-letter': { needs: [], weights: weights.voltageCode },
+  'chip-letter': { needs: ['touching-before-value'], weights: weights.voltageLetter },
+  'small-letter': { needs: ['touching-tolerance'], weights: weights.voltageLetter },
+  'soviet-letter': { needs: ['touching-temperature'], weights: weights.voltageLetter },
+  figures: { needs: ['value-before'], weights: weights.voltageFigures },
+  words: { needs: [], weights: weights.voltageWithUnit },
+} as const satisfies Record<
+  CodeRow['scheme'],
+  { needs: Need[]; weights: Record<CodeRow['use'], number> }
+>;
+
+const THREE_FIGURES = /\d{3}(?!\d)/y;
+
+/** Whether a letter begins a word and three figures follow it. */
+export const beforeThreeFigures = ({ marking }: Scan, at: number, end: number): boolean => {
+  THREE_FIGURES.lastIndex = end;
+  return wordBegins(marking, at) && THREE_FIGURES.test(marking.text);
+};
+
+/** Whether a code of the table may stand where it was found. */
+const mayStand = (scan: Scan, at: number, row: CodeRow, found: FoundWord<Item>): boolean => {
+  const { text } = scan.marking;
+  const exact = row.scheme !== 'figure-letter' && row.scheme !== 'words';
+  if ((exact && !found.sameCase) || isFigure(text.charAt(at - 1))) return false;
+  // A letter by itself that cannot be read may be anything.
+  if (found.assumed.length > 0 && found.word.length === 1) return false;
+  if (row.scheme === 'chip-letter') return beforeThreeFigures(scan, found.end - 1, found.end);
+  const next = text.charAt(found.end);
+  if (isLetter(next)) return false;
+  const figuresRunOn = isFigure(next) || (next === '.' && isFigure(text.charAt(found.end + 1)));
+  return row.scheme !== 'figures' || !figuresRunOn;
+};
+
+/** The voltage codes as words to be found. */
+export const voltageCodeItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] =>
+  tables.voltageCodes.map((row) => {
+    const place = whereCodesStand[row.scheme];
+    const volts = voltsOf(row);
+    const meaning: Meaning = {
+      slot: 'voltage',
+      content: { says: 'voltage', volts, kind: kindOf(row.kind), rated: true },
+      bodies: bodies.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+      types: [],
+      means: () => `rated ${sayVolts(volts, row.kind)}`,
+      source: row.source,
+    };
+    const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+      mayStand(scan, at, row, found)
+        ? {
+            at,
+            end: found.end,
+            meaning,
+            weight: weightOf(place.weights, row.use) + caseCost(scan, at, found) + found.cost,
+            needs: place.needs,
+            assumed: found.assumed,
+          }
+        : undefined;
+    return [row.code, { kind: 'word', take }];
+  });
