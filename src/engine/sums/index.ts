@@ -1,12 +1,13 @@
 import type { Catalogue } from '../catalogue.ts';
 import type { Range } from '../quantities/index.ts';
-import { couplingCorner } from './audio/coupling-corner.ts';
-import { discharge } from './mains/discharge.ts';
+import { audioSums } from './audio/index.ts';
+import { holdSums } from './hold/index.ts';
+import { mainsSums } from './mains/index.ts';
 import { runSumOf, type SumResult } from './run-sum.ts';
 import type { Sum } from './sum.ts';
 
-/** Every sum, in the order in which a group lists them. Adding one is its file and an entry here. */
-export const allSums: readonly Sum[] = [couplingCorner, discharge];
+/** Every sum, in the order in which a group lists them. */
+export const allSums: readonly Sum[] = [...holdSums, ...audioSums, ...mainsSums];
 
 /** Works one of the bench sums out; see runSumOf. @throws RangeError for a sum that there is not */
 export const runSum = (
