@@ -3,10 +3,16 @@ import {
   lossResistance,
   storedEnergy,
   surgeCurrent,
+  surgeShare,
   switchOnPeak,
 } from '../../src/engine/equations/inrush.ts';
 import { voltageLifeFactor, wearLife } from '../../src/engine/equations/life.ts';
-import { canRise, currentForRise, rippleVoltage, triangularRms } from '../../src/engine/equations/ripple.ts';
+import {
+  canRise,
+  currentForRise,
+  rippleVoltage,
+  triangularRms,
+} from '../../src/engine/equations/ripple.ts';
 import { resistanceBetween } from '../../src/engine/equations/series-resistance.ts';
 import { canSurface } from '../../src/engine/equations/surface.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
@@ -18,6 +24,20 @@ const inrush: Case[] = [
     source: 'printed answer, technical summary of a tantalum maker',
     got: switchOnPeak(10, 0.65 + 0.9),
     expected: 6.45,
+    within: 0.001,
+  },
+  {
+    what: 'share of that surge which the test itself makes up',
+    source: 'identity: the circuit is that of the test',
+    got: surgeShare({ voltage: 10, source: 0.65, own: 0.9, rated: 10, test: 0.65 }),
+    expected: 1,
+    within: 1e-9,
+  },
+  {
+    what: 'surge of a 25 V tantalum of 0.45 Ω switched to 13.6 V behind 0.33 Ω',
+    source: 'the same rule, worked out by hand: 17.44 A of 22.73 A',
+    got: surgeShare({ voltage: 13.6, source: 0.33, own: 0.45, rated: 25, test: 0.65 }),
+    expected: 0.767,
     within: 0.001,
   },
   {

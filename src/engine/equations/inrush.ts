@@ -25,6 +25,27 @@ export const surgeCurrent = (
   switchOnPeak(voltage, resistance) *
   Math.min(1, Math.sqrt((resistance * capacitance) / halfCycle));
 
+/** What the surge through a part at switch-on is held against. */
+export interface OwnSurge {
+  /** V, at switch-on */
+  voltage: number;
+  /** Resistance in front of the part, ohm. */
+  source: number;
+  /** Series resistance of the part, ohm. */
+  own: number;
+  /** V */
+  rated: number;
+  /** Resistance of the circuit in which the maker proves the part, ohm. */
+  test: number;
+}
+
+/**
+ * Surge through a solid tantalum part as a share of what it is proved with:
+ * V/(R_S + ESR) over U_R/(R_0 + ESR) (technical summary of a tantalum maker).
+ */
+export const surgeShare = ({ voltage, source, own, rated, test }: OwnSurge): number =>
+  switchOnPeak(voltage, source + own) / switchOnPeak(rated, test + own);
+
 /** Energy (J) that a capacitance (F) holds at a voltage (V). */
 export const storedEnergy = (capacitance: number, voltage: number): number =>
   (capacitance * voltage ** 2) / 2;

@@ -19,6 +19,7 @@ import { rippleVoltage } from './ripple.ts';
 import { acquisition, holdStep } from './sampling.ts';
 import { esrWindow, impedance } from './series-elements.ts';
 import { filterShift, tuningShift } from './shift.ts';
+import { ownSurge } from './surge.ts';
 import { availability, microphony, polarity, safetyClass } from './suitability.ts';
 import { temperature } from './temperature.ts';
 import { tolerance, value } from './value.ts';
@@ -55,6 +56,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   side,
   'lead-wire': leadWire,
   inrush,
+  'own-surge': ownSurge,
   'ripple-voltage': rippleVoltage,
   'ripple-heating': rippleHeating,
   life,

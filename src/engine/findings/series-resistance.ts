@@ -14,6 +14,7 @@ export const FINDINGS_OF_RESISTANCE: readonly FindingId[] = [
   'esr-window',
   'impedance',
   'inrush',
+  'own-surge',
   'ripple-heating',
   'life',
   'acquisition',

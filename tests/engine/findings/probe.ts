@@ -184,6 +184,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   side: { values: decades(1e12, 1e-12), spoil: property('charge-density') },
   'lead-wire': { values: decades(1e-6, 1), spoil: property('lead-wire') },
   inrush: stiffer,
+  'own-surge': { values: decades(1e-9, 1e12), spoil: property('surge-resistance') },
   'ripple-voltage': smaller,
   'filter-shift': smaller,
   'tuning-shift': smaller,
