@@ -5,7 +5,7 @@ import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 
 /** Where the minus stripe begins and ends, from the middle, as shares of the diameter. */
-const STRIPE = [0.2, 0.42] as const;
+export const STRIPE = [0.2, 0.42] as const;
 
 /** A can from the side: round edges above, a rolled groove above the seal. */
 export const canOutline = (width: number, height: number): Path => {

@@ -1,6 +1,6 @@
 import { wire } from '../lead.ts';
 import type { Path, Point } from '../path.ts';
-import type { Shape } from '../shape.ts';
+import type { Note, Shape } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 
 /** How far the leads of a lying part are drawn, mm. */
@@ -46,3 +46,6 @@ export const ring = ({ x, width }: BandPlace, thickness: number): Path => [
   ['L', [x, 0]],
   ['Z'],
 ];
+
+/** Says at which end the outer foil is. */
+export const foilNote = (at: Point): Note => ({ text: 'outer foil', at, side: 'above' });
