@@ -1,3 +1,4 @@
+import { allSums } from '../../engine/sums/index.ts';
 import { tables as registry, type Table } from '../../schemas/tables.ts';
 import { tableNames } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
@@ -6,22 +7,27 @@ const rule = 'uncited-source';
 
 export const sourcesCited: Check = {
   id: rule,
-  about: 'Every source stands behind some row.',
+  about: 'Every source stands behind some row or some bench sum.',
   needs: ['sources.csv'],
   check: (tables) => {
-    const cited = new Set(
-      tableNames.flatMap((file) => {
+    const citedBySums = allSums.flatMap(({ sources, checks }) => [
+      ...sources,
+      ...checks.map(({ source }) => source),
+    ]);
+    const cited = new Set([
+      ...citedBySums,
+      ...tableNames.flatMap((file) => {
         const table: Table = registry[file];
         const columns = table.references.filter(({ table: target }) => target === 'sources.csv');
         return columns.flatMap(({ column }) => tables[file].rows.map(({ cells }) => cells[column]));
       }),
-    );
+    ]);
     return tables['sources.csv'].rows
       .filter(({ cells }) => !cited.has(cells['id']))
       .map((row) =>
         cellFault(rule, 'sources.csv', row, 'id', {
-          wrong: 'no row cites this source',
-          expected: 'a source that some row cites',
+          wrong: 'no row and no bench sum cites this source',
+          expected: 'a source that one of them cites',
         }),
       );
   },

@@ -3,11 +3,12 @@ import type { Range } from '../quantities/index.ts';
 import { audioSums } from './audio/index.ts';
 import { holdSums } from './hold/index.ts';
 import { mainsSums } from './mains/index.ts';
+import { timingSums } from './timing/index.ts';
 import { runSumOf, type SumResult } from './run-sum.ts';
 import type { Sum } from './sum.ts';
 
 /** Every sum, in the order in which a group lists them. */
-export const allSums: readonly Sum[] = [...holdSums, ...audioSums, ...mainsSums];
+export const allSums: readonly Sum[] = [...holdSums, ...timingSums, ...audioSums, ...mainsSums];
 
 /** Works one of the bench sums out; see runSumOf. @throws RangeError for a sum that there is not */
 export const runSum = (

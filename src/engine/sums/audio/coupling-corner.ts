@@ -70,6 +70,13 @@ export const couplingCorner = defineSum({
   sources: ['identity'],
   checks: [
     {
+      what: 'Printed: 2 µF into 10 kΩ turn over at 7.95 Hz',
+      inputs: { c: '2 µF', r: '10k' },
+      expected: { corner: 7.95 },
+      within: 0.003,
+      source: 'aa-209396',
+    },
+    {
       what: '10 nF into 1 MΩ, worked by hand: 1/(2π × 1 MΩ × 10 nF)',
       inputs: { c: '10 nF', r: '1 MΩ', f: '20 Hz' },
       expected: { corner: 15.915, level: -2.129, phase: 38.51, share: 0.6227 },

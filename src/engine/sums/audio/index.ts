@@ -1,5 +1,6 @@
 import type { Sum } from '../sum.ts';
 import { couplingCorner } from './coupling-corner.ts';
+import { discEqualiser } from './disc-equaliser.ts';
 
 /** Sums of the signal path. */
-export const audioSums: readonly Sum[] = [couplingCorner];
+export const audioSums: readonly Sum[] = [couplingCorner, discEqualiser];

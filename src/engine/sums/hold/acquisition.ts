@@ -75,6 +75,13 @@ export const acquisition = defineSum({
   sources: ['identity'],
   checks: [
     {
+      what: 'Printed: settling to a part in 2^14 takes 9.7 time constants',
+      inputs: { step: '16384 mV', error: '1 mV' },
+      expected: { constants: 9.7 },
+      within: 0.01,
+      source: 'ti-slyw038d',
+    },
+    {
       what: 'Worked by hand: 300 Ω and 10 nF, 10 V to within 1 mV take ln(10 000) = 9.21 time constants of 3 µs',
       inputs: { c: '10 nF', r: '300', step: '10', error: '1 mV' },
       expected: { time: 27.63e-6, constants: 9.21 },

@@ -36,11 +36,18 @@ export const holdStep = defineSum({
   sources: ['identity'],
   checks: [
     {
+      what: 'Printed step of 0.5 mV on 10 nF, which is 5 pC',
+      inputs: { q: '5 pC', c: '10 nF' },
+      expected: { step: 0.0005 },
+      within: 0.01,
+      source: 'ns-lf198-ds',
+    },
+    {
       what: 'Printed charge of 11 pC, capacitor of 1 nF chosen here',
       inputs: { q: '11 pC', c: '1 nF' },
       expected: { step: 0.011 },
       within: 0.001,
-      source: 'identity',
+      source: 'edn-di-1995',
     },
   ],
 });

@@ -87,6 +87,13 @@ export const integratorDrift = defineSum({
   sources: ['identity'],
   checks: [
     {
+      what: 'From a printed formula: a bias current of 500 nA into 1 µF runs 0.5 V/s',
+      inputs: { c: '1 µF', i: '500 nA', offset: '0', v: '0' },
+      expected: { rate: 0.5 },
+      within: 0.01,
+      source: 'opamp-text-p198',
+    },
+    {
       what: 'Worked by hand: 1 mV on 1 MΩ is 1 nA, into 100 nF 10 mV/s; 50 pA add 0.5 mV/s; 5 V on 100 GΩ add 0.5 mV/s',
       inputs: { c: '100 nF' },
       expected: { rate: 0.011, byOffset: 0.01, byBias: 0.0005, byCapacitor: 0.0005 },

@@ -77,6 +77,20 @@ export const touchCurrent = defineSum({
   sources: ['identity'],
   checks: [
     {
+      what: 'Printed: 4.7 nF at 240 V and 50 Hz let 0.354 mA through',
+      inputs: { c: '4.7 nF', v: '240', f: '50' },
+      expected: { current: 0.354e-3 },
+      within: 0.005,
+      source: 'diyaudio-59315',
+    },
+    {
+      what: 'From a printed formula: a limit of 3.5 mA at 250 V and 50 Hz allows 44.6 nF',
+      inputs: { v: '250', f: '50', limit: '3.5 mA' },
+      expected: { most: 44.6e-9 },
+      within: 0.005,
+      source: 'te-leak',
+    },
+    {
       what: 'Worked by hand: 2π × 50 Hz × 4.7 nF × 230 V',
       inputs: { c: '4.7 nF', v: '230', f: '50' },
       expected: { current: 339.6e-6, most: 3.46e-9 },

@@ -1,0 +1,91 @@
+import { selfResonance } from '../../equations/resonance.ts';
+import { frequencyShift } from '../../equations/shift.ts';
+import { exactly } from '../../quantities/range.ts';
+import { defineSum, quantity } from '../sum.ts';
+
+/** A coil and a capacitor, and what another capacitor does to where they ring. */
+export const lcResonance = defineSum({
+  id: 'lc-resonance',
+  title: 'Coil and capacitor',
+  lead: 'Where a coil and a capacitor ring, and how far another value moves that.',
+  group: 'timing',
+  inputs: {
+    l: quantity({
+      label: 'Inductance',
+      symbol: 'L',
+      unit: 'H',
+      usual: '680 µH ±5 %',
+      lowest: 1e-10,
+      highest: 1000,
+    }),
+    c: quantity({
+      label: 'Capacitance',
+      symbol: 'C',
+      unit: 'F',
+      usual: '180 pF ±2 %',
+      lowest: 1e-13,
+      highest: 1,
+    }),
+    old: quantity({
+      label: 'Capacitance that it was tuned with',
+      symbol: 'C_old',
+      unit: 'F',
+      usual: '180 pF',
+      lowest: 1e-13,
+      highest: 1,
+    }),
+    q: quantity({
+      label: 'Quality of the circuit',
+      symbol: 'Q',
+      unit: 'ratio',
+      usual: '80',
+      lowest: 0.1,
+      highest: 10_000,
+    }),
+  },
+  outputs: {
+    frequency: { label: 'Resonance', symbol: 'f', unit: 'Hz', headline: true },
+    shift: { label: 'Moved by', symbol: 's', unit: 'fraction' },
+    band: { label: 'Width of the band at −3 dB', symbol: 'B', unit: 'Hz' },
+    impedance: { label: 'Characteristic impedance', symbol: 'Z', unit: 'ohm' },
+  },
+  equations: ['f = 1 / (2*pi*sqrt(L*C))', 's = |sqrt(C_old/C) - 1|', 'B = f/Q', 'Z = sqrt(L/C)'],
+  at: ({ l, c, old, q }) => {
+    const frequency = selfResonance(exactly(l), c).typ;
+    return {
+      frequency,
+      shift: frequencyShift(exactly(c), old, 0.5).typ,
+      band: frequency / q,
+      impedance: Math.sqrt(l / c),
+    };
+  },
+  notes: ({ q }, { shift = 0 }) =>
+    shift * q > 0.5
+      ? [
+          {
+            kind: 'remark',
+            text: 'It moved by more than half the width of its band: trim the coil or choose a closer value.',
+          },
+        ]
+      : [],
+  plots: [
+    {
+      title: 'Resonance against the capacitor',
+      x: 'c',
+      scale: 'log',
+      y: ['frequency'],
+      yScale: 'log',
+    },
+  ],
+  cautions: [],
+  sources: ['identity'],
+  checks: [
+    {
+      what: 'Printed: 0.2 µH and 13.5 pF ring at 96.8 MHz',
+      inputs: { l: '0.2 µH', c: '13.5 pF' },
+      expected: { frequency: 96.8e6 },
+      within: 0.002,
+      source: 'cxi1-colpitts',
+    },
+  ],
+});

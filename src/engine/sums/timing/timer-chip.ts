@@ -1,0 +1,137 @@
+import { timerAstable, timerPulse } from '../../equations/timing.ts';
+import { choice, defineSum, quantity } from '../sum.ts';
+
+/** Times of the classic eight-pin timer chip. */
+export const timerChip = defineSum({
+  id: 'timer-chip',
+  title: '555 timer',
+  lead: 'Period, duty and pulse of the 555 timer with the tolerances of its parts, and what the leakage of an electrolytic does to it.',
+  group: 'timing',
+  inputs: {
+    mode: choice({
+      label: 'How it runs',
+      usual: 'astable',
+      options: [
+        { id: 'astable', name: 'free running' },
+        { id: 'pulse', name: 'one pulse a trigger' },
+      ],
+    }),
+    ra: quantity({
+      label: 'Resistor from the supply',
+      symbol: 'R_A',
+      unit: 'ohm',
+      usual: '10 kΩ ±5 %',
+      lowest: 100,
+      highest: 1e9,
+    }),
+    rb: quantity({
+      label: 'Resistor to the capacitor',
+      symbol: 'R_B',
+      unit: 'ohm',
+      usual: '47 kΩ ±5 %',
+      lowest: 0,
+      highest: 1e9,
+      hint: 'free running only',
+    }),
+    c: quantity({
+      label: 'Capacitance',
+      symbol: 'C',
+      unit: 'F',
+      usual: '1 µF ±10 %',
+      lowest: 1e-11,
+      highest: 0.1,
+    }),
+    leak: quantity({
+      label: 'Leakage of the capacitor',
+      symbol: 'I_L',
+      unit: 'A',
+      usual: '0 µA',
+      bare: 'µA',
+      lowest: 0,
+      highest: 1e-2,
+    }),
+    v: quantity({
+      label: 'Supply',
+      symbol: 'V',
+      unit: 'V',
+      usual: '9 V',
+      lowest: 1,
+      highest: 20,
+    }),
+  },
+  outputs: {
+    time: { label: 'Period, or length of the pulse', symbol: 't', unit: 's', headline: true },
+    frequency: { label: 'Frequency', symbol: 'f', unit: 'Hz' },
+    duty: { label: 'Share of the time that it is high', symbol: 'D', unit: 'fraction' },
+    least: { label: 'Current left to charge with at two thirds', symbol: 'I_2', unit: 'A' },
+  },
+  equations: [
+    't = ln(2)*(R_A + 2*R_B)*C',
+    'f = 1/t',
+    'D = (R_A + R_B) / (R_A + 2*R_B)',
+    'I_2 = V/(3*(R_A + R_B)) - I_L',
+  ],
+  at: ({ mode, ra, rb, c, leak, v }) => {
+    const through = mode === 'pulse' ? ra : ra + rb;
+    const least = v / (3 * through) - leak;
+    if (mode === 'pulse') {
+      return { time: timerPulse(ra, c), frequency: undefined, duty: undefined, least };
+    }
+    const { high, low } = timerAstable(ra, rb, c);
+    return { time: high + low, frequency: 1 / (high + low), duty: high / (high + low), least };
+  },
+  notes: ({ mode, leak }, { least = 0 }) => [
+    ...(mode === 'pulse'
+      ? [
+          {
+            kind: 'remark' as const,
+            text: 'For one pulse the time is R_A × C × ln 3; the lower resistor is not there.',
+          },
+        ]
+      : []),
+    ...(least <= 0
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'The leakage takes all of the charging current before two thirds of the supply are reached: it never gets there.',
+          },
+        ]
+      : []),
+    ...(leak > 0 && least > 0 && leak > 0.1 * (least + leak)
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'The leakage takes more than a tenth of the charging current at the end, so the time is noticeably longer than this.',
+          },
+        ]
+      : []),
+  ],
+  plots: [
+    { title: 'Period against the capacitor', x: 'c', scale: 'log', y: ['time'], yScale: 'log' },
+  ],
+  cautions: [],
+  sources: ['ti-se555sp-ds'],
+  checks: [
+    {
+      what: 'From the equation that data sheets print: 5 kΩ and 3 kΩ are high for 8 of 11 parts of the time',
+      inputs: { ra: '5k', rb: '3k' },
+      expected: { duty: 0.727 },
+      within: 0.005,
+      source: 'ti-se555sp-ds',
+    },
+    {
+      what: 'Printed by a user: 909 kΩ, 47 kΩ and 470 µF give 5.5 minutes',
+      inputs: { ra: '909k', rb: '47k', c: '470 µF' },
+      expected: { time: 330 },
+      within: 0.02,
+      source: 'e2e-564703',
+    },
+    {
+      what: 'Printed: 120 kΩ and 7.5 µF give a pulse of one second',
+      inputs: { mode: 'pulse', ra: '120k', c: '7.5 µF' },
+      expected: { time: 1 },
+      within: 0.015,
+      source: 'pis-555',
+    },
+  ],
+});
