@@ -2,7 +2,21 @@
 export const given = new Map(new URLSearchParams(location.search));
 
 /** Puts all that the visitor has written into the address, so that a copied address is the state. */
-export const writeAddressBar = (): void => {
+const writeAddressBar = (): void => {
   const query = new URLSearchParams([...given]).toString();
   history.replaceState(null, '', `${location.pathname}${query && `?${query}`}${location.hash}`);
+};
+
+/** Forgets what the visitor has written under some keys. */
+export const dropGiven = (keys: Iterable<string>): void => {
+  for (const key of keys) given.delete(key);
+  writeAddressBar();
+};
+
+/** Keeps what the visitor has written under a key; nothing written is not kept. */
+export const keepGiven = (key: string, written: string): void => {
+  const text = written.trim();
+  if (text === '') given.delete(key);
+  else given.set(key, text);
+  writeAddressBar();
 };

@@ -3,7 +3,8 @@ import { toDom } from '../markup/to-dom.ts';
 import type { Asked } from '../substitution/address.ts';
 import { judgementMarkup } from '../substitution/judge-view.ts';
 import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
-import { given, writeAddressBar } from './address-bar.ts';
+import { given, keepGiven } from './address-bar.ts';
+import { writeNote } from './note.ts';
 
 /** The part of a substitution page that asks whether the old part needs replacing at all. */
 
@@ -29,16 +30,11 @@ export const showJudgement = (catalogue: Catalogue, { request }: Asked): void =>
   const { evidence, rejected } = readEvidence(new URLSearchParams([...given]));
   for (const { key, hint } of evidenceFields) {
     const input = inputFor(key);
-    const note = document.getElementById(`${key}-note`);
     const message = rejected[key];
     if (input !== undefined && input !== document.activeElement) input.value = given.get(key) ?? '';
     if (message === undefined) input?.removeAttribute('aria-invalid');
     else input?.setAttribute('aria-invalid', 'true');
-    if (note !== null) {
-      // Written anew only where it changes, since a change is read out.
-      if (note.textContent !== (message ?? hint)) note.textContent = message ?? hint;
-      note.className = message === undefined ? 'hint' : 'fault';
-    }
+    writeNote(key, message ?? hint, message !== undefined);
   }
   showSigns(evidence.signs ?? []);
   const { original } = resolveSituation(catalogue, request);
@@ -54,10 +50,8 @@ export const listenForEvidence = (update: () => void): void => {
     if (!(target instanceof HTMLInputElement)) return;
     const text = signBoxes.includes(target)
       ? signBoxes.flatMap((box) => (box.checked ? [box.value] : [])).join(',')
-      : target.value.trim();
-    if (text === '') given.delete(target.name);
-    else given.set(target.name, text);
-    writeAddressBar();
+      : target.value;
+    keepGiven(target.name, text);
     update();
   });
   form?.addEventListener('submit', (event) => {

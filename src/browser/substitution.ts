@@ -1,5 +1,9 @@
-import { findStandIns, resolveSituation, type Catalogue } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
+import {
+  findStandIns,
+  resolveSituation,
+  type Assessment,
+  type Catalogue,
+} from '../engine/index.ts';
 import {
   fieldsFor,
   guidelineKey,
@@ -9,24 +13,19 @@ import {
 } from '../substitution/address.ts';
 import { answerSentence } from '../substitution/phrases.ts';
 import { fieldNote } from '../substitution/form.ts';
-import { groundsMarkup } from '../substitution/grounds.ts';
-import { resultsMarkup } from '../substitution/results.ts';
-import { given, writeAddressBar } from './address-bar.ts';
+import type { Shown } from '../substitution/shown.ts';
+import { dropGiven, given, keepGiven } from './address-bar.ts';
+import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { assessHaving, listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
+import { writeNote } from './note.ts';
+import { listenForOpening, openTypes, showStandIns } from './stand-ins.ts';
 
 /** Brings a substitution page to life: reckons with the visitor's numbers, kept in the address. */
 
-const byId = <E extends HTMLElement>(id: string, kind: new () => E): E => {
-  const element = document.getElementById(id);
-  if (!(element instanceof kind)) throw new Error(`the page has no ${id}`);
-  return element;
-};
-
 const form = byId('numbers', HTMLFormElement);
-const results = byId('results', HTMLElement);
-const grounds = byId('grounds', HTMLElement);
 const answer = byId('answer', HTMLElement);
 const { type = '', position = '' } = form.dataset;
 
@@ -42,49 +41,29 @@ const showField = (field: Field): void => {
   if (input === undefined) return;
   if (input !== document.activeElement) input.value = field.text;
   const { text, fault } = fieldNote(field);
-  const note = document.getElementById(`${field.key}-note`);
-  if (note !== null) {
-    // Written anew only where it changes, since a change is read out.
-    if (note.textContent !== text) note.textContent = text;
-    note.className = fault ? 'fault' : 'hint';
-  }
+  writeNote(field.key, text, fault);
   if (fault) input.setAttribute('aria-invalid', 'true');
   else input.removeAttribute('aria-invalid');
   input.closest('.field')?.setAttribute('data-from', field.from);
 };
 
-/** The type whose findings the keyboard stands at. */
-const focusedType = (): string | undefined =>
-  results.contains(document.activeElement)
-    ? document.activeElement?.closest('details')?.closest('li')?.id
-    : undefined;
-
-/** Types whose findings stand open. */
-const openTypes = (): Set<string> =>
-  new Set(
-    [...results.querySelectorAll('details[open]')].flatMap(
-      (details) => details.closest('li')?.id ?? [],
-    ),
-  );
-
-const showResults = (catalogue: Catalogue, asked: Asked): void => {
-  const open = openTypes();
+/** What the page shows of all that was reckoned: the findings of the first, and of what is open. */
+const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   const assessments = findStandIns(catalogue, asked.request);
-  answer.textContent = answerSentence(catalogue, type, assessments);
-  const markup = resultsMarkup({ catalogue, assessments }, ({ candidate }) => ({
-    open: open.has(candidate.type),
-    bars: open.has(candidate.type),
-  }));
-  const focused = focusedType();
-  results.replaceChildren(...markup.map((piece) => toDom(piece)));
-  if (focused !== undefined) {
-    document.getElementById(focused)?.querySelector('summary')?.focus({ preventScroll: true });
-  }
-  const sourcesOpen = grounds.querySelector('details')?.open ?? false;
-  grounds.replaceChildren(
-    ...groundsMarkup({ catalogue, assessments }).map((piece) => toDom(piece)),
-  );
-  grounds.querySelector('details')?.toggleAttribute('open', sourcesOpen);
+  const open = openTypes();
+  return {
+    catalogue,
+    assessments,
+    having: assessHaving(catalogue, asked),
+    isFull: (one: Assessment) => one === assessments[0] || open.has(one.candidate.type),
+  };
+};
+
+const showResults = (shown: Shown, asked: Asked): void => {
+  const words = answerSentence(shown.catalogue, type, shown.assessments);
+  if (answer.textContent !== words) answer.textContent = words;
+  showStandIns(shown);
+  showHaving(shown, asked);
 };
 
 /** Cautions that a condition brings up come and go with it. */
@@ -108,7 +87,7 @@ const recompute = (catalogue: Catalogue): void => {
   showFields(catalogue);
   const guideline = inputFor(guidelineKey);
   if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
-  showResults(catalogue, asked);
+  showResults(shownOf(catalogue, asked), asked);
   showCautions(catalogue, asked);
   showJudgement(catalogue, asked);
 };
@@ -123,16 +102,10 @@ const update = (): void => {
 /** The guideline that holds when the address names none, as the page was built. */
 const usualGuideline = inputFor(guidelineKey)?.value;
 
-form.addEventListener('input', (event) => {
-  const { target } = event;
+form.addEventListener('input', ({ target }) => {
   if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
-  const text = target.value.trim();
-  if (text === '' || (target.name === guidelineKey && text === usualGuideline)) {
-    given.delete(target.name);
-  } else {
-    given.set(target.name, text);
-  }
-  writeAddressBar();
+  const isUsual = target.name === guidelineKey && target.value === usualGuideline;
+  keepGiven(target.name, isUsual ? '' : target.value);
   update();
 });
 
@@ -143,10 +116,16 @@ form.addEventListener('focusout', () => {
 });
 
 listenForEvidence(update);
+listenForHaving(update);
+listenForOpening(update);
 
 form.addEventListener('reset', () => {
-  given.clear();
-  writeAddressBar();
+  dropGiven(
+    [...form.elements].flatMap((element) => {
+      const name = element.getAttribute('name');
+      return name === null ? [] : [name];
+    }),
+  );
   setTimeout(update);
 });
 
@@ -154,7 +133,7 @@ form.addEventListener('submit', (event) => {
   event.preventDefault();
 });
 
-// A number in brackets leads into the list of sources, which must be open for that.
+/** What a link leads to must be open for that. */
 const openTarget = (): void => {
   const target = document.querySelector(':target');
   const around = target?.closest('details');
@@ -164,19 +143,11 @@ const openTarget = (): void => {
   }
 };
 addEventListener('hashchange', openTarget);
+openTarget();
 
 form.addEventListener('focusin', () => void cataloguePart(position).catch(() => undefined), {
   once: true,
 });
-
-results.addEventListener(
-  'toggle',
-  ({ target }) => {
-    const opened = target instanceof HTMLDetailsElement && target.open;
-    if (opened && target.querySelector('.drawn') === null && target.closest('ol')) update();
-  },
-  true,
-);
 
 for (const element of form.elements) {
   if (element instanceof HTMLInputElement) element.readOnly = false;

@@ -19,6 +19,13 @@ const without = <Row extends object>(row: Row, columns: readonly (keyof Row)[]):
   return { ...row, ...Object.fromEntries(blank) };
 };
 
+/** Named rows without the words that only their own pages show. */
+const eachWithout = <Row extends object>(
+  rows: Readonly<Record<string, Row>>,
+  columns: readonly (keyof Row)[],
+): Record<string, Row> =>
+  Object.fromEntries(Object.entries(rows).map(([id, row]) => [id, without(row, columns)]));
+
 /** A catalogue with nothing in it, to lay parts into. */
 const nothing = (catalogue: Catalogue): Catalogue => ({
   sources: {},
@@ -77,11 +84,11 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     Object.entries(catalogue.knowledge).map(([type, known]) => [type, pick(known, properties)]),
   );
   const derating = catalogue.derating.map((row) => without(row, ['locator', 'note']));
-  const sizes = sliceSizes(catalogue, position, findings);
+  const sizes = sliceSizes(catalogue, findings);
   const cited = new Set([
     ...Object.values(knowledge).flatMap((known) => Object.values(known).flatMap((k) => k.sources)),
     ...demands.map((demand) => demand.source),
-    ...catalogue.triage.map((row) => row.source),
+    ...catalogue.offers.map((row) => row.source),
     ...derating.map((row) => row.source),
     ...Object.values(sizes).flatMap((rows) => rows.map((row) => row.source)),
     ...Object.values(catalogue.combinations).map((row) => row.source),
@@ -93,12 +100,13 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
       without({ ...row, year: undefined }, ['publisher', 'url']),
     ]),
   );
-  const types = Object.fromEntries(
-    Object.entries(catalogue.types).map(([id, row]) => [
-      id,
-      without(row, ['appearance', 'summary', 'failure', 'locator', 'note']),
-    ]),
-  );
+  const types = eachWithout(catalogue.types, [
+    'appearance',
+    'summary',
+    'failure',
+    'locator',
+    'note',
+  ]);
   return {
     ...nothing(catalogue),
     sources,
@@ -106,20 +114,30 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     types,
     knowledge,
     absorptionTests: findings.has('absorption') ? catalogue.absorptionTests : {},
-    offers: catalogue.offers.map((row) => without(row, ['locator', 'note', 'source'])),
+    offers: catalogue.offers.map((row) => without(row, ['locator', 'note'])),
     ...sizes,
     valueLists: catalogue.valueLists.map((row) => without(row, ['locator', 'note', 'source'])),
     voltages: catalogue.voltages.map((row) => without(row, ['locator', 'note', 'source'])),
-    positions: pick(catalogue.positions, [position]),
-    conditionDefinitions: pick(
-      catalogue.conditionDefinitions,
-      conditions.map((row) => row.condition),
+    positions: eachWithout(pick(catalogue.positions, [position]), [
+      'summary',
+      'decisive',
+      'larger',
+      'smaller',
+      'locator',
+      'note',
+    ]),
+    conditionDefinitions: eachWithout(
+      pick(
+        catalogue.conditionDefinitions,
+        conditions.map((row) => row.condition),
+      ),
+      ['meaning'],
     ),
-    conditions,
-    demands,
-    findings: pick(catalogue.findings, findings),
+    conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
+    demands: demands.map((row) => without(row, ['locator', 'note'])),
+    findings: eachWithout(pick(catalogue.findings, findings), ['locator', 'note']),
     verdictRules: catalogue.verdictRules,
-    guidelines: catalogue.guidelines,
+    guidelines: eachWithout(catalogue.guidelines, ['summary', 'locator', 'note', 'source']),
     triage: catalogue.triage.filter(
       (row) => row.positions.length === 0 || row.positions.includes(position),
     ),
@@ -128,7 +146,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
       without(row, ['locator', 'note', 'source']),
     ),
     derating,
-    combinations: catalogue.combinations,
+    combinations: eachWithout(catalogue.combinations, ['locator', 'note']),
   };
 };
 
@@ -137,18 +155,8 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
   units: catalogue.units,
   series: catalogue.series,
-  types: Object.fromEntries(
-    Object.entries(catalogue.types).map(([id, row]) => [
-      id,
-      without(row, ['appearance', 'failure', 'locator', 'note']),
-    ]),
-  ),
-  positions: Object.fromEntries(
-    Object.entries(catalogue.positions).map(([id, row]) => [
-      id,
-      without(row, ['decisive', 'larger', 'smaller', 'locator', 'note']),
-    ]),
-  ),
+  types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
+  positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
   markings: catalogue.markings,
 });

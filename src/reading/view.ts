@@ -14,7 +14,8 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
 import { typeset } from '../text/words.ts';
-import { partKeys, writeTolerance } from '../substitution/address.ts';
+import { partKeys } from '../substitution/address.ts';
+import { writeTolerance } from '../substitution/typed-numbers.ts';
 
 /** Words for how far a reading may be trusted. */
 const SURE_WORDS = { sure: 'sure', likely: 'likely', possible: 'possible' } as const;

@@ -2,95 +2,33 @@ import {
   DEFAULT_GUIDELINE,
   formatQuantity,
   formatValue,
-  parseQuantity,
   resolveSituation,
   type Catalogue,
   type PositionId,
   type Range,
   type Request,
-  type Tolerance,
   type TypeId,
   type Unit,
 } from '../engine/index.ts';
+import {
+  PART_LIMITS,
+  printTolerance,
+  readRange,
+  readToleranceText,
+  type Measure,
+  type Read,
+  type Rejected,
+} from './typed-numbers.ts';
 
 /** Keys of the address that speak of the old part; all others are condition ids. */
 export const partKeys = { capacitance: 'c', tolerance: 'tol', ratedVoltage: 'v' } as const;
 export const guidelineKey = 'g';
-
-/** Longest text that one key of an address may carry. */
-const LONGEST = 60;
-
-/** A number of the visitor's that could not be used, kept as typed. */
-export interface Rejected {
-  text: string;
-  message: string;
-}
 
 /** What an address asks for, and what in it could not be understood. */
 export interface Asked {
   request: Request;
   rejected: Record<string, Rejected>;
 }
-
-type Read<T> = { value: T } | { message: string };
-
-/** How the numbers of one key are read. */
-interface Measure {
-  unit: Unit;
-  /** Unit of a number without one, as in units.csv. */
-  bare?: string | undefined;
-  /** SI */
-  lowest: number;
-  /** SI */
-  highest: number;
-}
-
-const readRange = (text: string, { unit, bare, lowest, highest }: Measure): Read<Range> => {
-  if (text.length > LONGEST) return { message: `Please keep to ${LONGEST} characters.` };
-  const parsed = parseQuantity(text, unit, bare);
-  if (!parsed.ok) return { message: parsed.fault.message };
-  const { min, max } = parsed.value;
-  return min >= lowest && max <= highest
-    ? { value: parsed.value }
-    : {
-        message: `Please give a value from ${formatValue(lowest, unit)} to ${formatValue(highest, unit)}.`,
-      };
-};
-
-/** Least and greatest values that an old part may have, SI. */
-const PART_LIMITS = {
-  capacitance: { unit: 'F', lowest: 1e-13, highest: 10 },
-  ratedVoltage: { unit: 'V', lowest: 0.5, highest: 100_000 },
-} as const satisfies Record<string, Measure>;
-
-const WORST_TOLERANCE = 2;
-
-/** `10`, `±10 %`, `20/80` (minus before plus) or `+80 −20`: how far the old part may be off. */
-export const readToleranceText = (text: string): Read<Tolerance> => {
-  const numbers = text.replaceAll(',', '.').match(/\d+(?:\.\d+)?/g) ?? [];
-  const inOrder = text.startsWith('+') ? numbers.toReversed() : numbers;
-  const [minus, plus = minus] = inOrder.map((number) => Number(number) / 100);
-  if (minus === undefined || plus === undefined || numbers.length > 2) {
-    return { message: 'Please write a tolerance such as 10 % or 20/80.' };
-  }
-  return Math.max(minus, plus) <= WORST_TOLERANCE && minus < 1
-    ? { value: { minus, plus } }
-    : { message: 'Please give a tolerance below 100 % downwards and 200 % upwards.' };
-};
-
-/** A tolerance as an address carries it. */
-export const writeTolerance = ({ minus, plus }: Tolerance): string => {
-  const percent = (fraction: number): string => String(Number((fraction * 100).toPrecision(6)));
-  return minus === plus ? percent(plus) : `${percent(minus)}/${percent(plus)}`;
-};
-
-/** A tolerance as a field shows it: `±10 %`, `−20/+80 %`. */
-const printTolerance = (tolerance: Tolerance): string => {
-  const { minus, plus } = tolerance;
-  return minus === plus
-    ? `±${formatValue(plus, 'fraction')}`
-    : `−${formatValue(minus, 'fraction')}/+${formatValue(plus, 'fraction')}`;
-};
 
 /** SI unit of a condition, as the engine names it. */
 export const conditionUnit = (catalogue: Catalogue, id: string): Unit => {

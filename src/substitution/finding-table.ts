@@ -12,7 +12,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { printLimit, printMargin, printRange, printTypical } from './phrases.ts';
-import { typeName, type Shown } from './shown.ts';
+import { sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** Words for how well a finding is known. */
 const SURE = {
@@ -22,7 +22,7 @@ const SURE = {
 } as const;
 
 /** A figure with its typical value in front: `16 Hz (15.1–17.2 Hz)`. */
-const figureText = (range: Range | undefined, unit: string, habit?: Habit): string => {
+export const figureText = (range: Range | undefined, unit: string, habit?: Habit): string => {
   if (range === undefined) return 'not known';
   if (unit === 'grade') return range.typ > 0 ? 'no' : 'yes';
   const typical = printTypical(range, unit, habit);
@@ -47,22 +47,34 @@ const barOf = (
   });
 };
 
-/** The numbers of sources, each leading into the list of them. */
-export const sourceMarks = (sources: readonly SourceId[], cited: readonly SourceId[]): Markup[] =>
-  sources.flatMap((source) => {
-    const number = cited.indexOf(source) + 1;
-    return number === 0 ? [] : [' ', h('a', { href: `#source-${number}` }, `[${number}]`)];
-  });
-
 /** What tables of findings are drawn from. */
 export interface TableParts {
   shown: Shown;
   cited: readonly SourceId[];
-  bars: boolean;
 }
 
-const findingRows = (finding: Finding, { shown, cited, bars }: TableParts): Markup[] => {
-  const { habit } = shown;
+/** How well a finding is known: nothing is called published that no document stands behind. */
+const basisWords = ({ sure, sources }: Finding, { shown }: TableParts): string => {
+  if (sure !== 'sure') return SURE[sure];
+  const kinds = sources.map((source) => shown.catalogue.sources[source]?.kind);
+  if (kinds.some((kind) => kind !== 'trade' && kind !== 'identity')) return SURE.sure;
+  return kinds.includes('trade') ? SURE.likely : 'arithmetic';
+};
+
+/** How well a finding is known, and from which sources. */
+export const groundWords = (finding: Finding, parts: TableParts): Markup[] => [
+  basisWords(finding, parts),
+  ...sourceMarks(finding.sources, parts.cited),
+];
+
+/** How a finding was reckoned, how well it is known, and from which sources. */
+export const workingWords = (finding: Finding, parts: TableParts): Markup[] => [
+  `${finding.working}; `,
+  ...groundWords(finding, parts),
+];
+
+const findingRows = (finding: Finding, parts: TableParts): Markup[] => {
+  const { habit } = parts.shown;
   return [
     h(
       'tr',
@@ -74,17 +86,7 @@ const findingRows = (finding: Finding, { shown, cited, bars }: TableParts): Mark
       h('td', {}, printMargin(finding)),
       h('td', { 'data-verdict': finding.verdict }, verdictWords[finding.verdict]),
     ),
-    h(
-      'tr',
-      {},
-      h(
-        'td',
-        { colspan: 6 },
-        bars ? barOf(finding, habit) : undefined,
-        `${finding.working}; ${SURE[finding.sure]}`,
-        ...sourceMarks(finding.sources, cited),
-      ),
-    ),
+    h('tr', {}, h('td', { colspan: 6 }, barOf(finding, habit), ...workingWords(finding, parts))),
   ];
 };
 
@@ -114,14 +116,10 @@ const plainlyMetRow = (findings: readonly Finding[]): Markup =>
 
 const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
 
-/** Findings with the old part beside the stand-in, the working and the sources. */
-export const findingTable = (
-  assessment: Assessment,
-  findings: readonly Finding[],
-  parts: TableParts,
-): Markup => {
-  const plain = findings.filter(isPlainlyMet);
-  const compared = findings.filter((finding) => !isPlainlyMet(finding));
+/** All findings with the old part beside the stand-in, the working and the sources. */
+export const findingTable = (assessment: Assessment, parts: TableParts): Markup => {
+  const plain = assessment.findings.filter(isPlainlyMet);
+  const compared = assessment.findings.filter((finding) => !isPlainlyMet(finding));
   return h(
     'div',
     {
@@ -132,7 +130,7 @@ export const findingTable = (
     },
     h(
       'table',
-      { class: parts.bars ? 'findings drawn' : 'findings' },
+      { class: 'findings' },
       h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
       h(
         'tbody',

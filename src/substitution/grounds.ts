@@ -56,12 +56,8 @@ const sourceList = (catalogue: Catalogue, cited: readonly SourceId[]): Markup =>
   h(
     'ol',
     { class: 'small' },
-    ...cited.map((source, index) =>
-      h(
-        'li',
-        { id: `source-${index + 1}` },
-        link(`/sources/${source}/`, catalogue.sources[source]?.title ?? source),
-      ),
+    ...cited.map((source) =>
+      h('li', {}, link(`/sources/${source}/`, catalogue.sources[source]?.title ?? source)),
     ),
   );
 

@@ -46,7 +46,7 @@ export const printMargin = ({ margin, missing, unit }: Finding): string => {
 /** One finding as a reason, such as "offset by leakage 13.5 V, at most 0.5 V". */
 export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
   const name = finding.name.charAt(0).toLowerCase() + finding.name.slice(1);
-  if (finding.standIn === undefined) return `${name} not known`;
+  if (finding.standIn === undefined) return `${name}, which is not known`;
   if (finding.unit === 'grade') return finding.working;
   const limit = printLimit(finding, habit);
   return `${name} ${printRange(finding.standIn, finding.unit, habit)}${limit === '' ? '' : ` (${limit})`}`;

@@ -1,104 +1,117 @@
 import { verdictMark } from '../components/verdict-shape.ts';
-import type { Assessment, Catalogue, Habit, TypeId } from '../engine/index.ts';
+import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { sentence } from '../text/words.ts';
-import { findingTable, sourceMarks, type TableParts } from './finding-table.ts';
+import { findingTable, groundWords, workingWords, type TableParts } from './finding-table.ts';
 import { bodyPhrase, decidingFinding, isNotMade, partPhrase, reasonPhrase } from './phrases.ts';
-import { citedSources, link, typeName, type Shown } from './shown.ts';
+import { citedSources, link, sourceMarks, typeName, type Shown } from './shown.ts';
 
-const reasonLine = (assessment: Assessment, habit?: Habit): Markup | undefined => {
-  const finding = decidingFinding(assessment);
-  if (finding === undefined) return undefined;
+/** What rules a part out, or where it has least to spare, and the working of what decides. */
+const reasonLines = (assessment: Assessment, parts: TableParts): Markup[] => {
+  const { habit } = parts.shown;
+  const deciding = decidingFinding(assessment);
+  if (deciding === undefined) return [];
+  const others = assessment.findings.filter(
+    ({ demand, verdict }) => verdict === 'keep-out' && demand !== deciding.demand,
+  );
   const lead = assessment.verdict === 'fits' ? 'Least to spare: ' : 'Decides: ';
-  return h('p', {}, lead, reasonPhrase(finding, habit), '.');
+  const reasons = [deciding, ...others].map((finding) => reasonPhrase(finding, habit));
+  return [
+    h('p', {}, lead, reasons.join('; '), '.'),
+    h(
+      'p',
+      { class: 'working' },
+      // Of a yes or no the reason is the working.
+      ...(deciding.unit === 'grade' ? groundWords : workingWords)(deciding, parts),
+    ),
+  ];
 };
 
-/** What else to look into, for an assessment that is not a plain yes. */
-const alsoLine = (assessment: Assessment, habit?: Habit): Markup | undefined => {
+/** What else to look into, for an assessment that is neither a plain yes nor a plain no. */
+const alsoLine = (assessment: Assessment, { shown }: TableParts): Markup[] => {
   const rest = assessment.findings.filter(
-    (finding) => finding.verdict !== 'fits' && finding.demand !== assessment.worst,
+    ({ demand, verdict }) => verdict !== 'fits' && demand !== assessment.worst,
   );
-  return rest.length === 0
-    ? undefined
-    : h(
-        'p',
-        { class: 'quiet' },
-        'Also: ',
-        rest.map((finding) => reasonPhrase(finding, habit)).join('; '),
-        '.',
-      );
+  const reasons = rest.map((finding) => reasonPhrase(finding, shown.habit)).join('; ');
+  return assessment.verdict === 'keep-out' || rest.length === 0
+    ? []
+    : [h('p', { class: 'quiet' }, `Also: ${reasons}.`)];
 };
 
 /** How to put together a stand-in that takes more than one part, and what to mind. */
-const madeNote = ({ candidate }: Assessment, { shown, cited }: TableParts): Markup | undefined => {
-  if (candidate.made === undefined) return undefined;
+const madeNote = ({ candidate }: Assessment, { shown, cited }: TableParts): Markup[] => {
+  if (candidate.made === undefined) return [];
   const { kind, why } = candidate.made;
   const way = shown.catalogue.combinations[kind];
-  return h(
-    'p',
-    {},
-    sentence(why),
-    ...(way === undefined
-      ? []
-      : [` ${way.wiring} ${way.mind}`, ...sourceMarks([way.source], cited)]),
-  );
+  return [
+    h(
+      'p',
+      {},
+      sentence(why),
+      way !== undefined && [` ${way.wiring} ${way.mind}`, ...sourceMarks([way.source], cited)],
+    ),
+  ];
 };
 
-/** Whether a stand-in's table of findings stands open, and with drawings. */
-export interface Openness {
-  open: boolean;
-  bars: boolean;
-}
-
-/** One stand-in with its verdict, what to buy, why, and its findings. */
-const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): Markup => {
-  const { catalogue, habit } = parts.shown;
-  const { type } = assessment.candidate;
+/** What a part is: its verdict, its name, what to buy, and why. */
+const itemHead = (assessment: Assessment, parts: TableParts): Markup[] => {
   const body = bodyPhrase(assessment);
-  return h(
-    'li',
-    { id: type },
+  return [
     h(
       'h3',
       {},
       verdictMark(assessment.verdict),
       ' ',
-      link(`/types/${type}/`, typeName(catalogue, assessment)),
+      link(`/types/${assessment.candidate.type}/`, typeName(parts.shown.catalogue, assessment)),
     ),
-    h('p', {}, h('strong', {}, partPhrase(assessment.candidate, habit)), body && `, ${body}`),
-    madeNote(assessment, parts),
-    reasonLine(assessment, habit),
-    alsoLine(assessment, habit),
+    h(
+      'p',
+      {},
+      h('strong', {}, partPhrase(assessment.candidate, parts.shown.habit)),
+      body && `, ${body}`,
+    ),
+    ...madeNote(assessment, parts),
+    ...reasonLines(assessment, parts),
+    ...alsoLine(assessment, parts),
+  ];
+};
+
+const detailsSummary = ({ findings }: Assessment): Markup =>
+  h('summary', {}, `All ${findings.length} findings with their working`);
+
+/**
+ * One stand-in of the list. Where its findings are not in the page yet, a script draws them when
+ * they are opened.
+ */
+const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): Markup => {
+  const full = parts.shown.isFull(assessment);
+  return h(
+    'li',
+    { id: assessment.candidate.type },
+    ...itemHead(assessment, parts),
     h(
       'details',
-      { open },
-      h('summary', {}, `${assessment.findings.length} findings with their working`),
-      findingTable(assessment, assessment.findings, parts),
+      { open, class: full ? undefined : 'needs-script' },
+      detailsSummary(assessment),
+      full && findingTable(assessment, parts),
     ),
   );
 };
 
-/** One type that is kept out, with what rules it out. */
-const keptOutItem = (assessment: Assessment, parts: TableParts): Markup => {
-  const against = assessment.findings.filter((finding) => finding.verdict === 'keep-out');
-  return h(
+/** A part that is shown by itself: as one of the list, with its findings open and words besides. */
+export const openItem = (
+  assessment: Assessment,
+  id: string,
+  parts: TableParts,
+  besides: readonly (Markup | undefined)[],
+): Markup =>
+  h(
     'li',
-    { id: assessment.candidate.type },
-    h(
-      'details',
-      {},
-      h(
-        'summary',
-        {},
-        verdictMark('keep-out', typeName(parts.shown.catalogue, assessment)),
-        ': ',
-        against.map((finding) => reasonPhrase(finding, parts.shown.habit)).join('; '),
-        '.',
-      ),
-      findingTable(assessment, against, parts),
-    ),
+    { id },
+    ...itemHead(assessment, parts),
+    besides,
+    h('details', { open: true }, detailsSummary(assessment), findingTable(assessment, parts)),
   );
-};
 
 const notMadeLine = (catalogue: Catalogue, types: readonly TypeId[]): Markup =>
   h(
@@ -112,41 +125,25 @@ const notMadeLine = (catalogue: Catalogue, types: readonly TypeId[]): Markup =>
     '.',
   );
 
-/** Stand-ins whose findings are drawn as well as told. */
-const DRAWN = 1;
-
 /** The ranked stand-ins, then what to keep out. */
 export const resultsMarkup = (
   shown: Shown,
-  openness: (assessment: Assessment, index: number) => Openness = (_, index) => ({
-    open: false,
-    bars: index < DRAWN,
-  }),
+  isOpen: (assessment: Assessment) => boolean = () => false,
 ): Markup[] => {
   const { catalogue, assessments } = shown;
-  const cited = citedSources(shown);
+  const parts = { shown, cited: citedSources(shown) };
+  const item = (assessment: Assessment): Markup =>
+    standInItem(assessment, isOpen(assessment), parts);
   const usable = assessments.filter(({ verdict }) => verdict !== 'keep-out');
   const kept = assessments.filter(({ verdict }) => verdict === 'keep-out');
-  const harmful = kept.filter((assessment) => !isNotMade(assessment));
   const notMade = kept.filter(isNotMade).map(({ candidate }) => candidate.type);
   return [
     h('h2', { id: 'stand-ins' }, 'Stand-ins, best first'),
     usable.length === 0
       ? h('p', {}, 'No part made today fits here as it stands; see below what rules each out.')
-      : h(
-          'ol',
-          { class: 'stand-ins' },
-          ...usable.map((assessment, index) => {
-            const { open, bars } = openness(assessment, index);
-            return standInItem(assessment, open, { shown, cited, bars });
-          }),
-        ),
+      : h('ol', { class: 'stand-ins' }, ...usable.map(item)),
     h('h2', { id: 'keep-out' }, 'Keep out'),
-    h(
-      'ul',
-      { class: 'stand-ins' },
-      ...harmful.map((one) => keptOutItem(one, { shown, cited, bars: false })),
-    ),
+    h('ul', { class: 'stand-ins' }, ...kept.filter((one) => !isNotMade(one)).map(item)),
     notMade.length > 0 && notMadeLine(catalogue, notMade),
   ].filter((piece) => piece !== false);
 };

@@ -1,11 +1,17 @@
 import { href } from '../components/links.ts';
-import type { Assessment, Catalogue, Habit, SourceId } from '../engine/index.ts';
+import type { Assessment, Catalogue, Finding, Habit, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { decidingFinding } from './phrases.ts';
 
 /** What the pieces of a substitution page are drawn from. */
 export interface Shown {
   catalogue: Catalogue;
+  /** The ranked stand-ins, kept-out ones last. */
   assessments: readonly Assessment[];
+  /** A part that the visitor asks about besides. */
+  having?: Assessment | undefined;
+  /** Whether all findings of a stand-in stand in the page, or only the one that decides. */
+  isFull: (assessment: Assessment) => boolean;
   habit?: Habit | undefined;
 }
 
@@ -18,10 +24,32 @@ export const typeName = (catalogue: Catalogue, { candidate }: Assessment): strin
 /** Stand-ins for a document: a row that rests on one says so by its basis already. */
 const NO_DOCUMENT = ['trade', 'identity'];
 
-/** The documents of a page in the order in which it first cites them. */
-export const citedSources = ({ catalogue, assessments }: Shown): SourceId[] => {
-  const all = assessments.flatMap(({ findings }) => findings.flatMap(({ sources }) => sources));
-  return [...new Set(all)].filter(
-    (source) => !NO_DOCUMENT.includes(catalogue.sources[source]?.kind ?? ''),
-  );
+const workedFindings = (assessment: Assessment, isFull: Shown['isFull']): readonly Finding[] => {
+  if (isFull(assessment)) return assessment.findings;
+  const deciding = decidingFinding(assessment);
+  return deciding === undefined ? [] : [deciding];
 };
+
+/** The documents behind the findings that a page shows, in the order in which it cites them. */
+export const citedSources = ({ catalogue, assessments, having, isFull }: Shown): SourceId[] => {
+  const all = [...assessments, ...(having === undefined ? [] : [having])].flatMap((assessment) => {
+    const made = assessment.candidate.made;
+    return [
+      ...(made === undefined ? [] : [catalogue.combinations[made.kind]?.source ?? '']),
+      ...workedFindings(assessment, (one) => one === having || isFull(one)).flatMap(
+        ({ sources }) => sources,
+      ),
+    ];
+  });
+  return [...new Set(all)].filter((source) => {
+    const kind = catalogue.sources[source]?.kind;
+    return kind !== undefined && !NO_DOCUMENT.includes(kind);
+  });
+};
+
+/** The numbers of sources in a page's list of them, each leading to the page of its source. */
+export const sourceMarks = (sources: readonly SourceId[], cited: readonly SourceId[]): Markup[] =>
+  sources.flatMap((source) => {
+    const number = cited.indexOf(source) + 1;
+    return number === 0 ? [] : [' ', link(`/sources/${source}/`, `[${number}]`)];
+  });

@@ -3,9 +3,9 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { slicePosition } from '../../src/catalogue/slice.ts';
 import {
   allPairings,
+  assess,
   findStandIns,
   judgeFirst,
-  type Assessment,
   type Catalogue,
 } from '../../src/engine/index.ts';
 
@@ -15,15 +15,8 @@ const catalogue = loadCatalogue();
 const asFetched = (position: string): Catalogue =>
   JSON.parse(JSON.stringify(slicePosition(catalogue, position))) as Catalogue;
 
-/** All that a page shows, but for rows' sources that only the full catalogue names. */
-const shown = (assessments: readonly Assessment[]): unknown =>
-  assessments.map(({ candidate, verdict, worst, buy, findings }) => ({
-    candidate,
-    verdict,
-    worst,
-    buy,
-    findings: findings.map((finding) => ({ ...finding, sources: [] })),
-  }));
+/** What is left of a result once it is written out, as numbers that are not finite are not. */
+const written = (result: unknown): unknown => JSON.parse(JSON.stringify(result));
 
 /** One type a position is enough to see what is missing, and another family to be sure. */
 const pairsOf = (position: string): string[] => {
@@ -39,9 +32,7 @@ describe('a browser reckons from its slice as the build does from everything', (
     for (const type of pairsOf(position)) {
       const request = { original: { type }, position };
       const full = findStandIns(catalogue, request);
-      expect(JSON.parse(JSON.stringify(shown(findStandIns(slice, request)))), type).toEqual(
-        JSON.parse(JSON.stringify(shown(full))),
-      );
+      expect(written(findStandIns(slice, request)), type).toEqual(written(full));
       const marked = { type, capacitance: 1e-5, ratedVoltage: 25 };
       const evidence = { esr: 1, leakage: 1e-5, signs: ['wet-signs'] };
       expect(judgeFirst(slice, marked, position, evidence)).toEqual(
@@ -50,6 +41,31 @@ describe('a browser reckons from its slice as the build does from everything', (
       const cited = new Set(full.flatMap(({ findings }) => findings.flatMap((one) => one.sources)));
       const missing = [...cited].filter((source) => !Object.hasOwn(slice.sources, source));
       expect(missing, `${type}: sources without a title`).toEqual([]);
+    }
+  });
+});
+
+/** A part as visitors have it: no more than its type, or also numbers that nobody offers. */
+const PARTS_HAD = [{}, { capacitance: 1.2e-8, ratedVoltage: 47 }];
+
+describe('whatever part one has, a browser answers as the build would', () => {
+  test.each(Object.keys(catalogue.positions))('%s', (position) => {
+    const slice = asFetched(position);
+    const [type = ''] = pairsOf(position);
+    const request = { original: { type }, position };
+    for (const had of Object.keys(catalogue.types)) {
+      for (const said of PARTS_HAD) {
+        const full = assess(catalogue, request, { type: had, ...said });
+        const sliced = assess(slice, request, { type: had, ...said });
+        expect(written(sliced), had).toEqual(written(full));
+        const cited = full.findings.flatMap((one) => one.sources);
+        const missing = cited.filter((source) => !Object.hasOwn(slice.sources, source));
+        expect(missing, `${had}: sources without a title`).toEqual([]);
+        const part = full.candidate;
+        expect(judgeFirst(slice, part, position, {})).toEqual(
+          judgeFirst(catalogue, part, position, {}),
+        );
+      }
     }
   });
 });

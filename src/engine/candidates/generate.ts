@@ -115,6 +115,7 @@ export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part 
     capacitance: circumstances.original.capacitance,
     tolerance: readTolerance(row?.old_tolerance ?? '20'),
     ratedVoltage: row?.old_v_typical ?? circumstances.original.ratedVoltage,
-    voltageKind: 'dc',
+    // What is approved for a duty at the mains is rated in alternating volts.
+    voltageKind: (row?.safety_classes.length ?? 0) > 0 ? 'ac' : 'dc',
   };
 };

@@ -60,7 +60,7 @@ export const availability: FindingModel = {
       offersOf(catalogue, single.type).find((offer) => covers(offer, single)),
     );
     const found = offers.filter((offer) => offer !== undefined);
-    if (found.length < offers.length) return DOES_NOT;
+    if (found.length < offers.length) return { ...DOES_NOT, bases: ['common-practice'] };
     // How it is put together is as much a ground for it as where to buy it.
     const made = part.made && catalogue.combinations[part.made.kind];
     const grounds = made === undefined ? found : [...found, made];

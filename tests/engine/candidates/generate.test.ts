@@ -245,4 +245,12 @@ describe('a part that nobody offers', () => {
       voltageKind: 'dc',
     });
   });
+
+  test('made for the mains is rated in alternating volts', () => {
+    const atMains = circumstancesOf({
+      original: { type: 'film-x2' },
+      position: 'mains-x',
+    });
+    expect(unofferedPart('paper-x-safety', atMains).voltageKind).toBe('ac');
+  });
 });

@@ -1,0 +1,51 @@
+import type { Assessment } from '../engine/index.ts';
+import { toDom } from '../markup/to-dom.ts';
+import { groundsMarkup } from '../substitution/grounds.ts';
+import { resultsMarkup } from '../substitution/results.ts';
+import type { Shown } from '../substitution/shown.ts';
+import { byId } from './by-id.ts';
+
+/** The ranked stand-ins of a substitution page, and what their findings rest on. */
+
+const results = byId('results', HTMLElement);
+const grounds = byId('grounds', HTMLElement);
+
+/** The type whose findings the keyboard stands at. */
+const focusedType = (): string | undefined =>
+  results.contains(document.activeElement)
+    ? document.activeElement?.closest('details')?.closest('li')?.id
+    : undefined;
+
+/** Types whose findings stand open. */
+export const openTypes = (): Set<string> =>
+  new Set(
+    [...results.querySelectorAll('details[open]')].flatMap(
+      (details) => details.closest('li')?.id ?? [],
+    ),
+  );
+
+/** Draws the stand-ins anew; what stood open stays open, and the keyboard stays where it was. */
+export const showStandIns = (shown: Shown): void => {
+  const open = openTypes();
+  const focused = focusedType();
+  const isOpen = ({ candidate }: Assessment): boolean => open.has(candidate.type);
+  results.replaceChildren(...resultsMarkup(shown, isOpen).map((piece) => toDom(piece)));
+  if (focused !== undefined) {
+    document.getElementById(focused)?.querySelector('summary')?.focus({ preventScroll: true });
+  }
+  const sourcesOpen = grounds.querySelector('details')?.open ?? false;
+  grounds.replaceChildren(...groundsMarkup(shown).map((piece) => toDom(piece)));
+  grounds.querySelector('details')?.toggleAttribute('open', sourcesOpen);
+};
+
+/** Has the page reckon when findings are opened that are not in it yet. */
+export const listenForOpening = (update: () => void): void => {
+  results.addEventListener(
+    'toggle',
+    ({ target }) => {
+      const opened = target instanceof HTMLDetailsElement && target.open;
+      if (opened && target.querySelector('table') === null) update();
+    },
+    true,
+  );
+};

@@ -1,0 +1,115 @@
+import type { Assessment, Catalogue, Judgement } from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import { capital, sentence } from '../text/words.ts';
+import type { HavingField } from './having.ts';
+import { reasonPhrase } from './phrases.ts';
+import { openItem } from './results.ts';
+import { citedSources, type Shown } from './shown.ts';
+import { inHand, whyWorse } from './why-worse.ts';
+
+const noteOf = ({ key, note, fault }: HavingField): Markup =>
+  h('small', { id: `${key}-note`, class: fault ? 'fault' : 'hint', 'aria-live': 'polite' }, note);
+
+const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
+  const families = Map.groupBy(Object.values(catalogue.types), ({ family }) => family);
+  const { key, label } = field;
+  return h(
+    'p',
+    { class: 'field field-wide' },
+    h('label', { for: `field-${key}` }, label),
+    h(
+      'select',
+      { id: `field-${key}`, name: key, autocomplete: 'off', 'aria-describedby': `${key}-note` },
+      h('option', { value: '' }, 'choose …'),
+      ...[...families].map(([family, types]) =>
+        h(
+          'optgroup',
+          { label: capital(family) },
+          ...types.map(({ id, name }) => h('option', { value: id }, capital(name))),
+        ),
+      ),
+    ),
+    noteOf(field),
+  );
+};
+
+const numberField = (field: HavingField): Markup =>
+  h(
+    'p',
+    { class: 'field' },
+    h('label', { for: `field-${field.key}` }, field.label),
+    h('input', {
+      id: `field-${field.key}`,
+      name: field.key,
+      autocomplete: 'off',
+      autocapitalize: 'off',
+      spellcheck: 'false',
+      'aria-describedby': `${field.key}-note`,
+    }),
+    noteOf(field),
+  );
+
+/** The form that asks for a part that the visitor has: its type, and what of its numbers is known. */
+export const havingForm = (
+  catalogue: Catalogue,
+  [type, ...numbers]: readonly [HavingField, ...HavingField[]],
+): Markup[] => [
+  h(
+    'fieldset',
+    {},
+    h('legend', {}, 'The part that you have'),
+    typeField(catalogue, type),
+    ...numbers.map(numberField),
+  ),
+  h(
+    'p',
+    { class: 'small quiet' },
+    'Only the type is needed. A number left open is taken from what is sold, or from what was usual for the type.',
+  ),
+];
+
+const VERDICT_IN_HAND = {
+  fits: 'A sound one fits',
+  'fits-if': 'A sound one fits if this is in order',
+  stopgap: 'A sound one is a stopgap',
+  'keep-out': 'Nor is a sound one of any use here',
+} as const;
+
+/** For a part that is not made: what one from the drawer comes to, and whether to trust it. */
+const inHandLine = (
+  { having, habit }: Shown & { having: Assessment },
+  { advice, reasons }: Judgement,
+): Markup | undefined => {
+  const sound = inHand(having);
+  if (sound === undefined) return undefined;
+  const why = reasons[0] === undefined ? '' : ` ${sentence(reasons[0].why)}`;
+  if (advice === 'replace') return h('p', {}, `Not from old stock either.${why}`);
+  const concerns = sound.concerns.map((finding) => reasonPhrase(finding, habit)).join('; ');
+  const words = `${VERDICT_IN_HAND[sound.verdict]}${concerns === '' ? '' : `: ${concerns}`}.`;
+  const test =
+    advice === 'test' && sound.verdict !== 'keep-out' ? ` Test it before you fit it.${why}` : '';
+  return h('p', {}, words, test);
+};
+
+/** The part that the visitor asks about, as one of the stand-ins, with all its findings open. */
+export const havingResult = (
+  shown: Shown & { having: Assessment },
+  judgement: Judgement,
+): Markup[] => {
+  const { catalogue, assessments, having, habit } = shown;
+  const best = assessments[0];
+  const beside =
+    best === undefined || best.verdict === 'keep-out'
+      ? 'No part made today fits here as it stands.'
+      : whyWorse(catalogue, having, best, habit);
+  return [
+    h(
+      'ul',
+      { class: 'stand-ins' },
+      openItem(having, 'have-part', { shown, cited: citedSources(shown) }, [
+        inHandLine(shown, judgement),
+        h('p', {}, beside),
+      ]),
+    ),
+  ];
+};

@@ -1,0 +1,79 @@
+import {
+  formatValue,
+  parseQuantity,
+  type Range,
+  type Tolerance,
+  type Unit,
+} from '../engine/index.ts';
+
+/** Numbers as people type them into a page or its address, and as a page writes them back. */
+
+/** Longest text that one number may take. */
+const LONGEST = 60;
+
+/** A number of the visitor's that could not be used, kept as typed. */
+export interface Rejected {
+  text: string;
+  message: string;
+}
+
+/** What a text comes to, or a sentence that says what is wrong with it. */
+export type Read<T> = { value: T } | { message: string };
+
+/** How the numbers of one key are read. */
+export interface Measure {
+  unit: Unit;
+  /** Unit of a number without one, as in units.csv. */
+  bare?: string | undefined;
+  /** SI */
+  lowest: number;
+  /** SI */
+  highest: number;
+}
+
+export const readRange = (text: string, { unit, bare, lowest, highest }: Measure): Read<Range> => {
+  if (text.length > LONGEST) return { message: `Please keep to ${LONGEST} characters.` };
+  const parsed = parseQuantity(text, unit, bare);
+  if (!parsed.ok) return { message: parsed.fault.message };
+  const { min, max } = parsed.value;
+  return min >= lowest && max <= highest
+    ? { value: parsed.value }
+    : {
+        message: `Please give a value from ${formatValue(lowest, unit)} to ${formatValue(highest, unit)}.`,
+      };
+};
+
+/** Least and greatest values that an old part may have, SI. */
+export const PART_LIMITS = {
+  capacitance: { unit: 'F', lowest: 1e-13, highest: 10 },
+  ratedVoltage: { unit: 'V', lowest: 0.5, highest: 100_000 },
+} as const satisfies Record<string, Measure>;
+
+const WORST_TOLERANCE = 2;
+
+/** `10`, `±10 %`, `20/80` (minus before plus) or `+80 −20`: how far the old part may be off. */
+export const readToleranceText = (text: string): Read<Tolerance> => {
+  const numbers = text.replaceAll(',', '.').match(/\d+(?:\.\d+)?/g) ?? [];
+  const inOrder = text.startsWith('+') ? numbers.toReversed() : numbers;
+  const [minus, plus = minus] = inOrder.map((number) => Number(number) / 100);
+  if (minus === undefined || plus === undefined || numbers.length > 2) {
+    return { message: 'Please write a tolerance such as 10 % or 20/80.' };
+  }
+  return Math.max(minus, plus) <= WORST_TOLERANCE && minus < 1
+    ? { value: { minus, plus } }
+    : { message: 'Please give a tolerance below 100 % downwards and 200 % upwards.' };
+};
+
+/** A tolerance as an address carries it. */
+export const writeTolerance = ({ minus, plus }: Tolerance): string => {
+  const percent = (fraction: number): string => String(Number((fraction * 100).toPrecision(6)));
+  return minus === plus ? percent(plus) : `${percent(minus)}/${percent(plus)}`;
+};
+
+/** A tolerance as a field shows it: `±10 %`, `−20/+80 %`. */
+export const printTolerance = (tolerance: Tolerance): string => {
+  const { minus, plus } = tolerance;
+  return minus === plus
+    ? `±${formatValue(plus, 'fraction')}`
+    : `−${formatValue(minus, 'fraction')}/+${formatValue(plus, 'fraction')}`;
+};
