@@ -5,17 +5,12 @@ import type { Sum } from '../engine/sums/sum.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { hintOf } from '../sums/form.ts';
 import { answerOf, resultMarkup } from '../sums/result.ts';
-import { given, writeAddressBar } from './address-bar.ts';
+import { dropGiven, given, keepGiven } from './address-bar.ts';
+import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { loadSum } from './sum-loaders.ts';
 
 /** Brings the page of a sum to life: works it out with the visitor's numbers, kept in the address. */
-
-const byId = <E extends HTMLElement>(id: string, kind: new () => E): E => {
-  const element = document.getElementById(id);
-  if (!(element instanceof kind)) throw new Error(`the page has no ${id}`);
-  return element;
-};
 
 const form = byId('sum', HTMLFormElement);
 const place = byId('result', HTMLElement);
@@ -86,15 +81,12 @@ const update = (): void => {
 
 form.addEventListener('input', ({ target }) => {
   if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
-  if (target.value.trim() === '') given.delete(target.name);
-  else given.set(target.name, target.value.trim());
-  writeAddressBar();
+  keepGiven(target.name, target.value);
   update();
 });
 
 form.addEventListener('reset', () => {
-  given.clear();
-  writeAddressBar();
+  dropGiven([...given.keys()]);
   setTimeout(update);
 });
 
