@@ -34,6 +34,13 @@ export {
 } from './values/index.ts';
 
 export { readMarking, type Hints, type Reading } from './markings/index.ts';
+export {
+  readColours,
+  type ApartHint,
+  type ColourCatalogue,
+  type ColourId,
+  type ColourRequest,
+} from './colours/index.ts';
 
 export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
 export { DEFAULT_GUIDELINE } from './findings/voltage.ts';

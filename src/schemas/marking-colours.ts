@@ -84,6 +84,7 @@ export const colourSchemeRow = z.strictObject({
     .union([z.literal(''), z.enum(['first', 'last'])])
     .describe('the place that is broader or stands apart from the others'),
   bare: yesNo.describe('yes: a place without a mark has the colour of the first one'),
+  system: optionalId.describe('id in temperature-systems.csv, for what is told of temperature'),
   types: idList.describe('types that are marked so, where the colours do not say'),
   use,
   polarity: optionalText,

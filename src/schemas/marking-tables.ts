@@ -227,7 +227,7 @@ export const markingTables = {
     name: 'colourSchemes',
     row: colourSchemeRow,
     key: ['id'],
-    references: [source, types, { column: 'layout', table: 'markings/colour-layouts.csv' }],
+    references: [source, types, system, { column: 'layout', table: 'markings/colour-layouts.csv' }],
     about: 'What each coloured place tells.',
   },
   'markings/colour-meanings.csv': {

@@ -11,7 +11,7 @@ import { readToleranceLetter } from '../../src/engine/markings/tolerances.ts';
 import { readVoltageCode } from '../../src/engine/markings/voltage-codes.ts';
 import { catalogue, markings } from '../engine/markings/tables.ts';
 
-/** Marks that outside sources print with their meaning; 17 cases of colour codes are left for later. */
+/** Marks that outside sources print with their meaning; those in colours are in colours.csv. */
 const row = z.strictObject({
   id: z.string(),
   kind: z.string(),

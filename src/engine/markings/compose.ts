@@ -115,7 +115,7 @@ const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
 };
 
 /** The ends of a value with its tolerance. */
-const withTolerance = (value: number, tolerance: Tolerance | undefined): Range => {
+export const withTolerance = (value: number, tolerance: Tolerance | undefined): Range => {
   if (tolerance === undefined) return exactly(value);
   const { minus, plus, unit } = tolerance;
   return unit === 'fraction'
@@ -135,7 +135,8 @@ const changeOver = (characteristic: TemperatureCharacteristic): { min: number; m
   return { min: Math.min(0, ...ends), max: Math.max(0, ...ends) };
 };
 
-const overTemperature = (
+/** The ends of a value over the temperature span, with its tolerance. */
+export const overTemperature = (
   value: number,
   tolerance: Tolerance | undefined,
   characteristic: TemperatureCharacteristic,
@@ -150,7 +151,7 @@ const overTemperature = (
 };
 
 /** A property, left out where it has no value. */
-const given = <Key extends string, Value>(
+export const given = <Key extends string, Value>(
   key: Key,
   value: Value | undefined,
 ): Partial<Record<Key, Value>> =>

@@ -3,6 +3,7 @@ export type {
   Climate,
   Evidence,
   Hints,
+  ReadColours,
   Reading,
   ReadingKind,
   Sureness,

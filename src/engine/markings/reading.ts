@@ -64,6 +64,20 @@ export interface Climate {
   dampDays?: number;
 }
 
+/** How colours were read. */
+export interface ReadColours {
+  /** Id in `markings/colour-schemes.csv`. */
+  scheme: string;
+  /** Its name. */
+  name: string;
+  /** Whether the part was turned round, so that its last place comes first. */
+  turned: boolean;
+  /** Colours of all places as they were given, unknown ones of the value filled in. */
+  marks: (string | undefined)[];
+  /** Zero-based places that were filled in. */
+  guessed: number[];
+}
+
 /** One way in which a marking can be understood. SI units throughout. */
 export interface Reading {
   kind: ReadingKind;
@@ -76,6 +90,8 @@ export interface Reading {
   ratedVoltage?: Range;
   voltageKind?: 'dc' | 'ac';
   temperatureCharacteristic?: TemperatureCharacteristic;
+  /** 1/K, of a resistor. */
+  temperatureCoefficient?: Range;
   /** F, with tolerance and temperature; only where a temperature characteristic is marked. */
   capacitanceOverTemperature?: Range;
   /** Types that the marking suggests, the likeliest first. */
@@ -89,6 +105,8 @@ export interface Reading {
   /** Which lead is which, where the marking says so. */
   polarity?: string;
   climate?: Climate;
+  /** Only where colours were read. */
+  colours?: ReadColours;
   sure: Sureness;
   /** In the order of the marking, not overlapping. */
   evidence: Evidence[];

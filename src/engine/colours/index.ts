@@ -1,0 +1,3 @@
+export { readColours, type ColourCatalogue } from './read-colours.ts';
+export type { ApartHint, ColourRequest } from './weigh.ts';
+export type { ColourId } from './scheme.ts';

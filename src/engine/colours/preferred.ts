@@ -1,0 +1,59 @@
+import { decadeOf, SERIES_NAMES, type SeriesName } from '../values/series.ts';
+import type { Tolerance } from '../markings/reading.ts';
+
+/** How a value stands to the series of preferred numbers. */
+export interface Preference {
+  /** The coarsest series that has it. */
+  series?: SeriesName;
+  /** Whether it was usual before there were series. */
+  old: boolean;
+  /** Whether parts of its tolerance are made in that series; true where nothing is known. */
+  suits: boolean;
+}
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+
+/** The number from 1 up to 10 that some figures make; nothing for noughts. */
+export const mantissaOf = (figures: string): number | undefined => {
+  const digits = figures.replace(/^0+/, '');
+  return digits === '' ? undefined : Number(`${digits.charAt(0)}.${digits.slice(1)}`);
+};
+
+/** The series that parts of a tolerance are made in, from the coarsest tolerance (IEC 60063). */
+const finest: readonly { from: number; series: SeriesName }[] = [
+  { from: 0.2, series: 'E6' },
+  { from: 0.1, series: 'E12' },
+  { from: 0.05, series: 'E24' },
+  { from: 0.02, series: 'E48' },
+  { from: 0.01, series: 'E96' },
+  { from: 0, series: 'E192' },
+];
+
+const rank = (series: SeriesName): number => SERIES_NAMES.indexOf(series);
+
+/** Parts of one and two per cent are sold in E24 as well; all coarser series are part of it. */
+const isCommon = (series: SeriesName): boolean => rank(series) <= rank('E24');
+
+const suited = (series: SeriesName, tolerance: Tolerance | undefined): boolean => {
+  if (tolerance?.unit !== 'fraction') return true;
+  const size = Math.max(tolerance.minus, tolerance.plus) * (1 + 1e-9);
+  const own = finest.find(({ from }) => size >= from)?.series ?? 'E192';
+  return rank(series) <= rank(own) || (isCommon(series) && rank(own) >= rank('E24'));
+};
+
+/** How figures stand to the series, given the tolerance. */
+export const preferenceOf = (
+  figures: string,
+  tolerance: Tolerance | undefined,
+  oldMantissas: readonly { value: number }[],
+): Preference => {
+  const mantissa = mantissaOf(figures);
+  if (mantissa === undefined) return { old: false, suits: false };
+  const series = SERIES_NAMES.find((name) =>
+    decadeOf(name).some((member) => near(member, mantissa)),
+  );
+  const old = oldMantissas.some((row) => near(row.value, mantissa));
+  return series === undefined
+    ? { old, suits: false }
+    : { series, old, suits: suited(series, tolerance) };
+};
