@@ -246,6 +246,15 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     },
     print: [printed('×', 0)],
   },
+  number: {
+    kind: 'a plain number',
+    signed: true,
+    usual: '1',
+    suggest: 'no unit at all',
+    ...unprefixed,
+    words: alike({ power: 0 }, '1'),
+    print: [printed('', 0)],
+  },
   ...DERIVED_UNIT_FACTS,
 };
 

@@ -23,7 +23,8 @@ export type Unit =
   | 'dB'
   | 'deg'
   | 'grade'
-  | 'ratio';
+  | 'ratio'
+  | 'number';
 
 /** How a written unit becomes the SI one: `number * factor * 10^power + offset`. */
 export interface Scale {

@@ -74,7 +74,7 @@ export const absorption = defineSum({
   outputs: {
     error: { label: 'Voltage that creeps back', symbol: 'V_a', unit: 'V', headline: true },
     perDecade: { label: 'Absorption in a decade of time', symbol: 'x', unit: 'fraction' },
-    decades: { label: 'Decades that the hold covers', symbol: 'n', unit: 'ratio' },
+    decades: { label: 'Decades that the hold covers', symbol: 'n', unit: 'number' },
   },
   equations: ['x = d / log10((t_s1 + t_o1)/t_s1)', 'n = log10((t_s + t_o)/t_s)', 'V_a = V*x*n'],
   at: ({ figure, testShort, testOpen, step, short, open, soak }) => {

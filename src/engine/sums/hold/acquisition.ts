@@ -53,7 +53,7 @@ export const acquisition = defineSum({
   },
   outputs: {
     time: { label: 'Time to settle', symbol: 't', unit: 's', headline: true },
-    constants: { label: 'Time constants that this takes', symbol: 'n', unit: 'ratio' },
+    constants: { label: 'Time constants that this takes', symbol: 'n', unit: 'number' },
     slewing: { label: 'Time at the limit of the current, on top', symbol: 't_I', unit: 's' },
   },
   equations: ['n = ln(V/V_e)', 't = n*R*C', 't_I = C*V/I'],

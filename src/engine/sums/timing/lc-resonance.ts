@@ -37,7 +37,7 @@ export const lcResonance = defineSum({
     q: quantity({
       label: 'Quality of the circuit',
       symbol: 'Q',
-      unit: 'ratio',
+      unit: 'number',
       usual: '80',
       lowest: 0.1,
       highest: 10_000,

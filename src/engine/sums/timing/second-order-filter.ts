@@ -54,7 +54,7 @@ export const secondOrderFilter = defineSum({
   },
   outputs: {
     frequency: { label: 'Corner', symbol: 'f_0', unit: 'Hz', headline: true },
-    quality: { label: 'Quality', symbol: 'Q', unit: 'ratio' },
+    quality: { label: 'Quality', symbol: 'Q', unit: 'number' },
     level: { label: 'Level at the frequency', unit: 'dB' },
   },
   equations: [
