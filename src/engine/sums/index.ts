@@ -6,9 +6,16 @@ import { mainsSums } from './mains/index.ts';
 import { timingSums } from './timing/index.ts';
 import { runSumOf, type SumResult } from './run-sum.ts';
 import type { Sum } from './sum.ts';
+import { supplySums } from './supply/index.ts';
 
 /** Every sum, in the order in which a group lists them. */
-export const allSums: readonly Sum[] = [...holdSums, ...timingSums, ...audioSums, ...mainsSums];
+export const allSums: readonly Sum[] = [
+  ...holdSums,
+  ...timingSums,
+  ...audioSums,
+  ...supplySums,
+  ...mainsSums,
+];
 
 /** Works one of the bench sums out; see runSumOf. @throws RangeError for a sum that there is not */
 export const runSum = (

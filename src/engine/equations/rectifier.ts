@@ -1,0 +1,43 @@
+/** What a full-wave rectifier and its reservoir do, taken as ideal but for the drop of the diodes. */
+export interface Rectified {
+  /** V, at the crest. */
+  peak: number;
+  /** V, from crest to trough. */
+  ripple: number;
+  /** V, at the trough. */
+  trough: number;
+  /** Share of the half cycle in which the diodes conduct, 0 to 1. */
+  conduction: number;
+  /** A, at the highest of a charging pulse taken as a triangle that falls from its start. */
+  pulse: number;
+}
+
+/**
+ * Reservoir behind a full-wave rectifier.
+ *
+ * Ripple I/(f*C) errs on the high side, for it takes the pulses as short. Diodes conduct from
+ * where the sine is as high as the trough up to its crest: acos(1 - V_r/V_p) of the half circle. The
+ * charge of a half cycle, I/f, goes through in that time; a pulse that falls from its start in a
+ * straight line is twice its mean. Worked out from these identities; resistance of transformer and
+ * diodes lowers and lengthens the pulse.
+ *
+ * @param effective voltage of the winding, V
+ * @param drop of all diodes in the path, V
+ * @param current drawn, A
+ * @param mains frequency, Hz
+ * @param farad reservoir, F
+ */
+export const rectified = (
+  effective: number,
+  drop: number,
+  current: number,
+  mains: number,
+  farad: number,
+): Rectified => {
+  const peak = Math.max(0, effective * Math.SQRT2 - drop);
+  const ripple = Math.min(peak, current / (2 * mains * farad));
+  const angle = peak === 0 ? Math.PI / 2 : Math.acos(1 - ripple / peak);
+  const conduction = angle / Math.PI;
+  const mean = conduction === 0 ? current : current / conduction;
+  return { peak, ripple, trough: peak - ripple, conduction, pulse: 2 * mean };
+};

@@ -1,0 +1,181 @@
+import { storedEnergy, surgeCurrent, switchOnPeak } from '../../equations/inrush.ts';
+import { rectified } from '../../equations/rectifier.ts';
+import { triangularRms } from '../../equations/ripple.ts';
+import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+
+/** Reservoir behind a full-wave rectifier: ripple, pulses, surge, and what a regulator has left. */
+export const reservoir = defineSum({
+  id: 'reservoir',
+  title: 'Reservoir behind a rectifier',
+  lead: 'Ripple, charging pulses and switch-on surge of a reservoir behind a full-wave rectifier, and what is left for a regulator.',
+  group: 'supply',
+  inputs: {
+    vac: quantity({
+      label: 'Winding, effective',
+      symbol: 'V_ac',
+      unit: 'V',
+      usual: '15 V ±10 %',
+      lowest: 1,
+      highest: 10_000,
+    }),
+    drop: quantity({
+      label: 'Drop of the diodes in the path',
+      symbol: 'V_D',
+      unit: 'V',
+      usual: '1.6 V',
+      lowest: 0,
+      highest: 100,
+      hint: 'two in a bridge, one with a tapped winding',
+    }),
+    i: quantity({
+      label: 'Load current',
+      symbol: 'I',
+      unit: 'A',
+      usual: '300 mA',
+      lowest: 1e-6,
+      highest: 100,
+    }),
+    f: quantity({
+      label: 'Mains frequency',
+      symbol: 'f',
+      unit: 'Hz',
+      usual: '50 Hz',
+      lowest: 10,
+      highest: 1000,
+    }),
+    c: quantity({
+      label: 'Reservoir',
+      symbol: 'C',
+      unit: 'F',
+      usual: '2200 µF ±20 %',
+      lowest: 1e-7,
+      highest: 1,
+    }),
+    r: quantity({
+      label: 'Resistance of winding, diodes and capacitor',
+      symbol: 'R',
+      unit: 'ohm',
+      usual: '1 Ω',
+      lowest: 1e-3,
+      highest: 1e5,
+      hint: 'as seen from the secondary',
+    }),
+    reg: optionalQuantity({
+      label: 'Output of the regulator behind it',
+      symbol: 'V_out',
+      unit: 'V',
+      lowest: 0.5,
+      highest: 5000,
+    }),
+    dropout: optionalQuantity({
+      label: 'Least voltage across the regulator',
+      symbol: 'V_min',
+      unit: 'V',
+      lowest: 0,
+      highest: 100,
+    }),
+  },
+  outputs: {
+    ripple: { label: 'Ripple from crest to trough', symbol: 'V_r', unit: 'V', headline: true },
+    rms: { label: 'Ripple, effective', unit: 'V' },
+    peak: { label: 'Voltage at the crest', symbol: 'V_p', unit: 'V' },
+    trough: { label: 'Voltage at the trough', symbol: 'V_t', unit: 'V' },
+    headroom: { label: 'Left over for the regulator at the trough', symbol: 'V_h', unit: 'V' },
+    conduction: {
+      label: 'Share of the time that the diodes conduct',
+      symbol: 'D',
+      unit: 'fraction',
+    },
+    pulse: { label: 'Highest of the charging pulses', symbol: 'I_p', unit: 'A' },
+    first: { label: 'Current at the first instant', symbol: 'I_0', unit: 'A' },
+    surge: { label: 'Surge as the half sine that heats alike', unit: 'A' },
+    energy: { label: 'Energy stored', symbol: 'W', unit: 'J' },
+  },
+  equations: [
+    'V_p = sqrt(2)*V_ac - V_D',
+    'V_r = I / (2*f*C)',
+    'V_t = V_p - V_r',
+    'V_h = V_t - V_out - V_min',
+    'I_0 = V_p/R',
+    'W = C*V_p^2/2',
+  ],
+  at: ({ vac, drop, i, f, c, r, reg, dropout }) => {
+    const { peak, ripple, trough, conduction, pulse } = rectified(vac, drop, i, f, c);
+    return {
+      ripple,
+      rms: triangularRms(ripple),
+      peak,
+      trough,
+      headroom: reg === undefined ? undefined : trough - reg - (dropout ?? 0),
+      conduction,
+      pulse,
+      first: switchOnPeak(peak, r),
+      surge: surgeCurrent(peak, r, c, 1 / (2 * f)),
+      energy: storedEnergy(c, peak),
+    };
+  },
+  notes: ({ reg }, { peak = 0, headroom = 0, ripple = 0, trough = 0 }) => [
+    ...(reg !== undefined && headroom < 0
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'The trough falls below what the regulator needs: hum passes through it.',
+          },
+        ]
+      : []),
+    ...(ripple > trough / 3
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'With ripple as large as this the equation is rough: it errs on the high side.',
+          },
+        ]
+      : []),
+    ...(peak >= 60
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'This supply can kill, and keeps its charge when it is off. Discharge through a resistor, measure, then touch.',
+          },
+        ]
+      : []),
+    {
+      kind: 'remark',
+      text: 'Without load a transformer stands up to a fifth higher than rated, and the mains may be a tenth above: the capacitor has to stand that.',
+    },
+  ],
+  plots: [
+    {
+      title: 'Ripple against the reservoir',
+      x: 'c',
+      scale: 'log',
+      y: ['ripple'],
+      yScale: 'log',
+    },
+    {
+      title: 'Surge at switch-on against the reservoir',
+      x: 'c',
+      scale: 'log',
+      y: ['surge', 'first'],
+      yScale: 'linear',
+    },
+  ],
+  cautions: ['mains', 'stored-charge'],
+  sources: ['identity'],
+  checks: [
+    {
+      what: 'Printed: 12 V behind two drops of 0.8 V have a crest of 15.37 V; 154 mA at 60 Hz and 1 V of ripple ask for 1283 µF',
+      inputs: { vac: '12', drop: '1.6', i: '154 mA', f: '60', c: '1283 µF' },
+      expected: { peak: 15.37, ripple: 1 },
+      within: 0.002,
+      source: 'homework-974070',
+    },
+    {
+      what: 'From a printed formula: 800 mA at 60 Hz and 300 µF leave 6.4 V effective',
+      inputs: { vac: '100', i: '800 mA', f: '60', c: '300 µF' },
+      expected: { rms: 6.4 },
+      within: 0.005,
+      source: 'epst-p196',
+    },
+  ],
+});
