@@ -34,15 +34,34 @@ export const wire = (spec: PartSpec, ...points: Point[]): Shape =>
 /** How far leads are drawn, mm: cut to fit the page, longer for larger parts. */
 export const leadLength = (height: number): number => Math.min(9, Math.max(5, height * 0.6));
 
-/** Coating that has run down a lead, from a place down to the lead itself. */
-export const runDown = (spec: PartSpec, [x, y]: Point, length: number): Path => {
+/** The lower edge of a coated body: how far down it reaches at a place across, mm. */
+export type Edge = (x: number) => number;
+
+/**
+ * Coating that has run down a lead, from the edge of the body to the lead itself; so far below the
+ * lowest place where it leaves the body.
+ */
+export const runDown = (spec: PartSpec, x: number, edge: Edge, length: number): Path => {
   const thin = wireOf(spec) * 0.75;
-  const wide = thin + length * 0.35;
+  const wide = thin + 0.45;
+  const [left, right] = [edge(x - wide), edge(x + wide)];
+  const end = Math.max(left, right, edge(x)) + length;
   return [
-    ['M', [x - wide, y]],
-    ['C', [x - thin, y + length * 0.3], [x - thin, y + length * 0.6], [x - thin, y + length]],
-    ['L', [x + thin, y + length]],
-    ['C', [x + thin, y + length * 0.6], [x + thin, y + length * 0.3], [x + wide, y]],
+    ['M', [x - wide, left]],
+    [
+      'C',
+      [x - thin - 0.1, left + (end - left) * 0.3],
+      [x - thin, end - length * 0.5],
+      [x - thin, end],
+    ],
+    ['L', [x + thin, end]],
+    [
+      'C',
+      [x + thin, end - length * 0.5],
+      [x + thin + 0.1, right + (end - right) * 0.3],
+      [x + wide, right],
+    ],
+    ['L', [x, Math.min(left, right) - 0.4]],
     ['Z'],
   ];
 };

@@ -33,7 +33,7 @@ export interface Note {
   text: string;
   at: Point;
   /** Where of that place it stands. */
-  side: 'above' | 'below' | 'left' | 'right';
+  side: 'above' | 'above-left' | 'above-right' | 'below' | 'left' | 'right';
 }
 
 /** One side of a part. */
@@ -52,6 +52,10 @@ export const solid = (path: Path, fill: Fill): Shape => ({ path, fill, line: 'in
 
 /** A line on the body. */
 export const inner = (path: Path): Shape => ({ path, line: 'inner' });
+
+/** A band or stripe of a colour; its edges are drawn where the body has that colour as well. */
+export const band = (path: Path, colour: ColourId, body: ColourId | undefined): Shape =>
+  colour === body ? { path, fill: { colour }, line: 'inner' } : paint(path, { colour });
 
 /** Paint without an outline of its own. */
 export const paint = (path: Path, fill: Fill): Shape => ({ path, fill, line: 'none' });

@@ -103,14 +103,19 @@ const beside = (
   };
 };
 
-const ANCHORS = { above: 'middle', below: 'middle', left: 'end', right: undefined } as const;
+/** Which way words run from their place: to the right, to the left, or both ways. */
+const runs = (side: Note['side']): 'start' | 'middle' | 'end' => {
+  if (side.endsWith('right')) return 'start';
+  return side.endsWith('left') ? 'end' : 'middle';
+};
 
 const noteMarkup = ({ text, at, side }: Note, { scale }: Page): Drawn => {
-  const across = { above: 0, below: 0, left: -4, right: 4 }[side];
-  const down = { above: -5, below: NOTE + 1, left: NOTE * 0.35, right: NOTE * 0.35 }[side];
+  const anchor = runs(side);
+  const across = { start: 4, middle: 0, end: -4 }[anchor];
+  const down = side.startsWith('above') ? -5 : side === 'below' ? NOTE + 1 : NOTE * 0.35;
   const [x, y] = [at[0] * scale + across, at[1] * scale + down];
   const width = text.length * NOTE * 0.6;
-  const left = { above: x - width / 2, below: x - width / 2, left: x - width, right: x }[side];
+  const left = { start: x, middle: x - width / 2, end: x - width }[anchor];
   return {
     from: 0,
     extent: { left, right: left + width, top: y - NOTE * 0.8, bottom: y + NOTE * 0.25 },
@@ -122,7 +127,7 @@ const noteMarkup = ({ text, at, side }: Note, { scale }: Page): Drawn => {
           x: round(x),
           y: round(y),
           'font-size': NOTE,
-          'text-anchor': ANCHORS[side],
+          'text-anchor': anchor === 'start' ? undefined : anchor,
         },
         text,
       ),

@@ -1,8 +1,8 @@
 import { ellipse, line, rectangle, turned, type Path } from '../path.ts';
-import { inner, solid, type Note, type Shape, type View } from '../shape.ts';
+import { inner, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { leadEnd, lyingLeads } from './tube.ts';
+import { endSigns, lyingLeads } from './tube.ts';
 
 /** How far from the end the groove is rolled, mm. */
 const grooveAt = (length: number): number => Math.min(length * 0.14, 3);
@@ -47,12 +47,6 @@ const front = (spec: PartSpec): View => {
   const { length, width } = spec;
   const polar = spec.polarity !== undefined;
   const at = grooveAt(length) - length / 2;
-  const notes: Note[] = polar
-    ? [
-        { text: '+', at: leadEnd(spec, -1), side: 'above' },
-        { text: '−', at: leadEnd(spec, 1), side: 'above' },
-      ]
-    : [];
   return {
     name: 'front',
     from: -length / 2,
@@ -67,7 +61,7 @@ const front = (spec: PartSpec): View => {
       width: length * 0.72,
       height: width * (spec.polarity === 'arrow-minus' ? 0.6 : 0.8),
     },
-    notes,
+    notes: polar ? endSigns(spec) : [],
   };
 };
 

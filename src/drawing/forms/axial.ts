@@ -1,16 +1,11 @@
 import { rectangle } from '../path.ts';
-import { paint, solid, type Note, type View } from '../shape.ts';
+import { band, paint, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { bandPlaces, leadEnd, lyingLeads, ring } from './tube.ts';
+import { bandPlaces, foilNote, lyingLeads, ring } from './tube.ts';
 
 /** Width of the band at the outer foil, as a share of the length. */
 const FOIL_BAND = 0.07;
-
-const notes = (spec: PartSpec): Note[] => {
-  const outer = spec.polarity === 'outer-foil-band';
-  return outer ? [{ text: 'outer foil', at: leadEnd(spec, 1), side: 'above' }] : [];
-};
 
 const front = (spec: PartSpec): View => {
   const { length, width } = spec;
@@ -24,7 +19,7 @@ const front = (spec: PartSpec): View => {
     shapes: [
       ...lyingLeads(spec),
       solid(body, 'body'),
-      ...bands.map((place, i) => paint(ring(place, width), { colour: spec.bands?.[i] ?? 'none' })),
+      ...bands.map((place, i) => band(ring(place, width), spec.bands?.[i] ?? 'none', spec.colour)),
       ...(outer
         ? [paint(ring({ x: -left - length * 0.13, width: length * FOIL_BAND }, width), 'print')]
         : []),
@@ -39,7 +34,7 @@ const front = (spec: PartSpec): View => {
             height: width * 0.8,
           },
         }),
-    notes: notes(spec),
+    notes: outer ? [foilNote(spec, 1)] : [],
   };
 };
 

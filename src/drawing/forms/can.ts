@@ -4,8 +4,9 @@ import { paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 
-/** Where the minus stripe begins and ends, from the middle, as shares of the diameter. */
-export const STRIPE = [0.2, 0.42] as const;
+/** Where the minus stripe begins, from the middle, as a share of the diameter; and how wide it is. */
+export const STRIPE = 0.2;
+const stripeWidth = (width: number): number => Math.min(width * 0.2, 4.5);
 
 /** A can from the side: round edges above, a rolled groove above the seal. */
 export const canOutline = (width: number, height: number): Path => {
@@ -36,18 +37,16 @@ export const canOutline = (width: number, height: number): Path => {
 };
 
 /** The minus stripe of a can, with its signs. */
-export const minusStripe = (width: number, height: number, stripe = 'paper' as const): Shape[] => {
-  const [from, to] = [STRIPE[0] * width, STRIPE[1] * width];
-  const [top, bottom] = [-height * 0.97, -height * 0.2];
-  const signs = Math.max(1, Math.min(4, Math.floor((bottom - top) / 4)));
-  const long = Math.min((to - from) * 0.6, 2.4);
+export const minusStripe = (width: number, height: number): Shape[] => {
+  const [from, wide] = [STRIPE * width, stripeWidth(width)];
+  const signs = Math.max(2, Math.min(5, Math.floor(height / 5)));
+  const long = Math.min(wide * 0.6, 2.4);
+  const thick = Math.min(0.7, long * 0.35);
   return [
-    solid(rectangle([from, top], to - from, bottom - top), stripe),
+    solid(rectangle([from, -height], wide, height), 'paper'),
     ...Array.from({ length: signs }, (_, i) => {
-      const y = top + ((i + 0.5) * (bottom - top)) / signs;
-      const x = (from + to) / 2;
-      const thick = Math.min(0.7, long * 0.3);
-      return paint(rectangle([x - long / 2, y - thick / 2], long, thick), 'dark');
+      const y = -height + ((i + 0.5) * height) / signs;
+      return paint(rectangle([from + (wide - long) / 2, y - thick / 2], long, thick), 'dark');
     }),
   ];
 };
@@ -57,7 +56,7 @@ const front = (spec: PartSpec): View => {
   const half = (spec.pitch ?? Math.max(1.5, width * 0.42)) / 2;
   const end = leadLength(height);
   const striped = spec.polarity === 'stripe-minus';
-  const room = striped ? width * (0.5 + STRIPE[0]) : width;
+  const room = striped ? width * (0.5 + STRIPE) : width;
   return {
     name: 'front',
     from: -width / 2,
@@ -68,7 +67,7 @@ const front = (spec: PartSpec): View => {
       ...(striped ? minusStripe(width, height) : []),
     ],
     print: {
-      at: [striped ? (STRIPE[0] * width - width / 2) / 2 : 0, -height * 0.57],
+      at: [striped ? ((STRIPE - 0.5) * width) / 2 : 0, -height * 0.57],
       width: room * 0.86,
       height: height * 0.72,
     },

@@ -34,12 +34,12 @@ const above = (spec: PartSpec): View => {
       ),
       solid(ellipse([0, middle], radius), 'metal'),
       ...(spec.polarity === 'segment-minus'
-        ? [paint(segment([0, middle], radius, radius, -Math.PI / 3, Math.PI / 3), 'dark')]
+        ? [paint(segment([0, middle], radius, radius, -0.8, 0.8), 'dark')]
         : []),
     ],
     print: {
-      at: [spec.polarity === 'segment-minus' ? -radius * 0.2 : 0, middle],
-      width: radius * 1.25,
+      at: [spec.polarity === 'segment-minus' ? -radius * 0.14 : 0, middle],
+      width: radius * 1.5,
       height: radius * 1.2,
     },
     notes:

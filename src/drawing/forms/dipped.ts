@@ -1,4 +1,4 @@
-import { leadLength, runDown, wire, wireOf } from '../lead.ts';
+import { leadLength, runDown, wire } from '../lead.ts';
 import { mapped, polygon, rectangle, type Path, type Point } from '../path.ts';
 import { inner, paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
@@ -38,13 +38,15 @@ const front = (spec: PartSpec): View => {
   const { length } = spec;
   const height = spec.height - NECK;
   const top = -spec.height;
-  const half = Math.min((spec.pitch ?? length * 0.8) / 2, length * 0.45);
+  const half = Math.min((spec.pitch ?? length * 0.8) / 2, length / 2 - 1);
   const end = leadLength(spec.height);
   const outline = rectangle([-length / 2, top], length, height, Math.min(length, height) * ROUND);
-  const coats = [-half, half].map((x) => {
-    const sunk = half > length * 0.33 ? 0.5 : 0;
-    return runDown(spec, [x, -NECK - sunk - wireOf(spec) * 0.3], NECK + sunk);
-  });
+  const corner = Math.min(length, height) * ROUND;
+  const edge = (x: number): number => {
+    const within = Math.min(corner, Math.max(0, Math.abs(x) - (length / 2 - corner)));
+    return -NECK - corner + Math.sqrt(corner ** 2 - within ** 2) - 0.12;
+  };
+  const coats = [-half, half].map((x) => runDown(spec, x, edge, NECK - 0.4));
   const striped = spec.bands !== undefined && spec.bands.length > 0;
   return {
     name: 'front',
@@ -77,18 +79,19 @@ const front = (spec: PartSpec): View => {
 };
 
 const side = (spec: PartSpec): View => {
-  const height = spec.height - NECK;
+  const { width, height } = spec;
+  const radius = width / 2;
+  const edge = (x: number): number =>
+    -NECK - radius + Math.sqrt(Math.max(0, radius ** 2 - x ** 2)) - 0.12;
+  const coat = runDown(spec, 0, edge, NECK - 0.4);
   return {
     name: 'side',
-    from: -spec.width / 2,
+    from: -radius,
     shapes: [
-      wire(spec, [0, -NECK], [0, leadLength(spec.height)]),
-      solid(runDown(spec, [0, -NECK - 0.4], NECK + 0.4), 'body'),
-      solid(
-        rectangle([-spec.width / 2, -spec.height], spec.width, height, spec.width * 0.5),
-        'body',
-      ),
-      paint(runDown(spec, [0, -NECK - 0.4], NECK + 0.4), 'body'),
+      wire(spec, [0, -NECK], [0, leadLength(height)]),
+      solid(coat, 'body'),
+      solid(rectangle([-radius, -height], width, height - NECK, radius), 'body'),
+      paint(coat, 'body'),
     ],
   };
 };

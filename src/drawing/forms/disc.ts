@@ -1,4 +1,4 @@
-import { leadLength, runDown, wire, wireOf } from '../lead.ts';
+import { leadLength, runDown, wire } from '../lead.ts';
 import { ellipse, rectangle, segment, type Point } from '../path.ts';
 import { paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
@@ -20,15 +20,15 @@ const front = (spec: PartSpec): View => {
   const middle = -Math.max(spec.height, spec.length + 1) + radius;
   const half = (spec.pitch ?? Math.min(5, spec.length * 0.7)) / 2;
   const leaves = half <= radius * FARTHEST ? half : radius * FARTHEST;
-  const edge = middle + Math.sqrt(radius ** 2 - leaves ** 2) - wireOf(spec) * 0.4;
+  const edge = (x: number): number => middle + Math.sqrt(Math.max(0, radius ** 2 - x ** 2)) - 0.12;
   const end = leadLength(spec.length);
-  const coats = [-leaves, leaves].map((x) => runDown(spec, [x, edge], Math.min(1.6, radius / 2)));
+  const coats = [-leaves, leaves].map((x) => runDown(spec, x, edge, Math.min(0.9, radius / 3)));
   const up = Math.asin(1 - 2 * TOP);
   return {
     name: 'front',
     from: -radius,
     shapes: [
-      ...[-1, 1].map((side) => bentLead(spec, [side * leaves, edge], side * half, end)),
+      ...[-1, 1].map((side) => bentLead(spec, [side * leaves, edge(leaves)], side * half, end)),
       ...coats.map((coat) => solid(coat, 'body')),
       solid(ellipse([0, middle], radius), 'body'),
       ...coats.map((coat) => paint(coat, 'body')),

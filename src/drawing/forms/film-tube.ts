@@ -2,7 +2,7 @@ import { line, mapped, rectangle, turned, type Path } from '../path.ts';
 import { inner, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { foilNote, leadEnd, lyingLeads, ring } from './tube.ts';
+import { foilNote, lyingLeads, ring } from './tube.ts';
 
 /** Film that was shrunk by heat over both ends of its roll. */
 const outline = (length: number, width: number): Path => {
@@ -58,7 +58,7 @@ const front = (spec: PartSpec): View => {
       width: foil.right - foil.left - (tip === undefined ? 0 : wide + 0.6),
       height: width * 0.78,
     },
-    notes: spec.polarity === 'outer-foil-band' ? [foilNote(leadEnd(spec, -1))] : [],
+    notes: spec.polarity === 'outer-foil-band' ? [foilNote(spec, -1)] : [],
   };
 };
 

@@ -1,3 +1,5 @@
+import { airVariable } from './air-variable.ts';
+import { axialBead } from './axial-bead.ts';
 import { axialCan } from './axial-can.ts';
 import { axial } from './axial.ts';
 import { bead } from './bead.ts';
@@ -7,6 +9,7 @@ import { can } from './can.ts';
 import { chipCan } from './chip-can.ts';
 import { chip } from './chip.ts';
 import { coin } from './coin.ts';
+import { compressionTrimmer } from './compression-trimmer.ts';
 import { dip } from './dip.ts';
 import { dipped } from './dipped.ts';
 import { disc } from './disc.ts';
@@ -14,22 +17,17 @@ import { doorknob } from './doorknob.ts';
 import { feedThrough } from './feed-through.ts';
 import { filmTube } from './film-tube.ts';
 import type { Form } from './form.ts';
-import { axialBead, glassBlock } from './glass.ts';
+import { glassBlock } from './glass-block.ts';
 import { moulded } from './moulded.ts';
 import { multiCan } from './multi-can.ts';
 import { oilCan } from './oil-can.ts';
 import { openPreset } from './open-preset.ts';
+import { pistonTrimmer } from './piston-trimmer.ts';
 import { plate } from './plate.ts';
 import { cement, metalClad } from './power-resistors.ts';
 import { composition, resistor } from './resistor.ts';
-import {
-  airVariable,
-  compressionTrimmer,
-  multiTurn,
-  pistonTrimmer,
-  rotaryTrimmer,
-  singleTurn,
-} from './rotary-trimmer.ts';
+import { multiTurn, singleTurn } from './presets.ts';
+import { rotaryTrimmer } from './rotary-trimmer.ts';
 import { screwCan } from './screw-can.ts';
 import { sealedTube } from './sealed-tube.ts';
 import { singleInLine } from './single-in-line.ts';

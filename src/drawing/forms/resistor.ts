@@ -1,5 +1,5 @@
 import { mapped, rectangle, turned, type Path } from '../path.ts';
-import { paint, solid, type View } from '../shape.ts';
+import { band, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 import { bandPlaces, lyingLeads, ring } from './tube.ts';
@@ -48,7 +48,7 @@ export const resistor: Form = {
         ...lyingLeads(spec),
         solid(outline, 'body'),
         ...bands.map((place, i) =>
-          paint(bandOn(spec, place), { colour: spec.bands?.[i] ?? 'none' }),
+          band(bandOn(spec, place), spec.bands?.[i] ?? 'none', spec.colour),
         ),
         { path: outline, line: 'ink' },
       ],
@@ -76,7 +76,7 @@ export const composition: Form = {
           ...lyingLeads(spec),
           solid(body, 'body'),
           ...bands.map((place, i) =>
-            paint(ring(place, width), { colour: spec.bands?.[i] ?? 'none' }),
+            band(ring(place, width), spec.bands?.[i] ?? 'none', spec.colour),
           ),
           { path: body, line: 'ink' },
         ],

@@ -1,8 +1,8 @@
 import { ellipse, line, rectangle } from '../path.ts';
-import { inner, solid, type Note, type View } from '../shape.ts';
+import { inner, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { leadEnd, lyingLeads } from './tube.ts';
+import { endSigns, lyingLeads } from './tube.ts';
 
 /** The seal of glass or rubber and the eyelet in it, beyond the end of the tube, mm. */
 const sealOf = (width: number): number => Math.min(1.6, width * 0.16);
@@ -12,12 +12,6 @@ const front = (spec: PartSpec): View => {
   const edge = length / 2;
   const seal = sealOf(width);
   const polar = spec.polarity !== undefined && spec.polarity !== 'outer-foil-band';
-  const notes: Note[] = polar
-    ? [
-        { text: '+', at: leadEnd(spec, -1), side: 'above' },
-        { text: '−', at: leadEnd(spec, 1), side: 'above' },
-      ]
-    : [];
   const sealed = polar ? [-1] : [-1, 1];
   return {
     name: 'front',
@@ -51,7 +45,7 @@ const front = (spec: PartSpec): View => {
       }),
     ],
     print: { at: [0, -width / 2], width: length * 0.8, height: width * 0.82 },
-    notes,
+    notes: polar ? endSigns(spec) : [],
   };
 };
 

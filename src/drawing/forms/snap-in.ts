@@ -1,4 +1,4 @@
-import { ellipse, polygon, rectangle, type Path } from '../path.ts';
+import { ellipse, polygon, rectangle, segment, type Path } from '../path.ts';
 import { solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import { canOutline, minusStripe, STRIPE } from './can.ts';
@@ -35,7 +35,7 @@ const front = (spec: PartSpec): View => {
       ...(striped ? minusStripe(width, height) : []),
     ],
     print: {
-      at: [striped ? ((STRIPE[0] - 0.5) * width) / 2 : 0, -height * 0.57],
+      at: [striped ? ((STRIPE - 0.5) * width) / 2 : 0, -height * 0.57],
       width: width * (striped ? 0.6 : 0.86),
       height: height * 0.7,
     },
@@ -58,7 +58,10 @@ const below = (spec: PartSpec): View => {
     from: -radius,
     shapes: [
       solid(ellipse([0, -radius], radius), 'body'),
-      solid(ellipse([0, -radius], deck), 'dark'),
+      ...(spec.polarity === 'stripe-minus'
+        ? [solid(segment([0, -radius], radius, radius, -0.35, 0.35), 'paper')]
+        : []),
+      solid(ellipse([0, -radius], deck), { colour: 'dark-grey' }),
       ...[-half, half].map((x) =>
         solid(rectangle([x - 0.4, -radius - PIN.wide / 2], 0.8, PIN.wide), 'metal'),
       ),

@@ -1,5 +1,5 @@
 import { leadLength, wire } from '../lead.ts';
-import { ellipse, line, mapped, polygon, rectangle, segment, type Point } from '../path.ts';
+import { ellipse, line, polygon, rectangle, segment, type Point } from '../path.ts';
 import { inner, solid, type Note } from '../shape.ts';
 import type { Form } from './form.ts';
 
@@ -12,7 +12,8 @@ export const flatSided: Form = {
     const xs = [-pitch, 0, pitch];
     const end = leadLength(height) + 3;
     const edge = length / 2;
-    const flat = Math.asin(Math.max(-1, Math.min(1, 1 - (2 * (length - width)) / length)));
+    // From below, the flat side is drawn on top; the leads run as from the front.
+    const flat = Math.asin((2 * width - length) / length);
     return [
       {
         name: 'front',
@@ -30,28 +31,28 @@ export const flatSided: Form = {
         name: 'below',
         from: -edge,
         shapes: [
-          solid(
-            mapped(segment([0, -edge], edge, edge, flat, Math.PI - flat), ([x, y]) => [
-              x,
-              -length - y + edge * (1 - Math.sin(flat)) * 0,
-            ]),
-            'body',
-          ),
-          ...xs.map((x) => solid(rectangle([x - 0.25, -width * 0.55], 0.5, 0.5), 'metal')),
+          solid(segment([0, -edge], edge, edge, -flat, Math.PI + flat), 'body'),
+          ...xs.map((x) => solid(rectangle([x - 0.25, -edge - 0.25], 0.5, 0.5), 'metal')),
         ],
       },
     ];
   },
 };
 
-/** Places of pins round a metal can, counted clockwise from the tab as seen from below. */
-const pinPlaces = (count: number, ring: number, middle: Point): Point[] => {
-  const step = count === 3 ? Math.PI / 2 : (2 * Math.PI) / count;
-  const first = count === 3 ? Math.PI : (3 * Math.PI) / 4 - step;
-  return Array.from({ length: count }, (_, i): Point => {
-    const angle = count === 3 ? first + i * step : (3 * Math.PI) / 4 + (i + 1) * step;
-    return [middle[0] + ring * Math.cos(angle), middle[1] + ring * Math.sin(angle)];
-  });
+/** Where the tab sticks out, as seen from below: lower left, radians. */
+const TAB = (3 * Math.PI) / 4;
+
+/** Angles of the pins, counted clockwise from the tab as seen from below. */
+const pinAngles = (count: number): number[] => {
+  if (count === 3) return [Math.PI, -Math.PI / 2, 0];
+  const step = (2 * Math.PI) / count;
+  return Array.from({ length: count }, (_, i) => TAB + (i + 1) * step);
+};
+
+/** On which side of a place a word stands that is out from the middle in a direction. */
+const sideOf = (angle: number): Note['side'] => {
+  if (Math.abs(Math.cos(angle)) > 0.3) return Math.cos(angle) < 0 ? 'left' : 'right';
+  return Math.sin(angle) > 0 ? 'below' : 'above';
 };
 
 /** A round metal can with a tab, three leads or eight. */
@@ -67,13 +68,13 @@ export const metalCan: Form = {
     const ring = (spec.pitch ?? 5.08) / 2;
     const thin = { ...spec, leadWire: spec.leadWire ?? 0.45 };
     const middle: Point = [0, -edge];
-    const places = pinPlaces(pins, Math.min(ring, edge * 0.7), middle);
-    const seen = pins === 3 ? [-ring, 0, ring] : [-ring, -ring * 0.7, 0, ring * 0.7, ring];
-    const tabAngle = (3 * Math.PI) / 4;
-    const tab = (out: number, side: number): Point => [
-      out * Math.cos(tabAngle) - side * Math.sin(tabAngle),
-      -edge + out * Math.sin(tabAngle) + side * Math.cos(tabAngle),
+    const at = (angle: number, out: number, aside = 0): Point => [
+      out * Math.cos(angle) - aside * Math.sin(angle),
+      -edge + out * Math.sin(angle) + aside * Math.cos(angle),
     ];
+    const angles = pinAngles(pins);
+    const circle = Math.min(ring, edge * 0.62);
+    const seen = pins === 3 ? [-ring, 0, ring] : [-ring, -ring * 0.7, 0, ring * 0.7, ring];
     return [
       {
         name: 'front',
@@ -99,26 +100,21 @@ export const metalCan: Form = {
         shapes: [
           solid(
             polygon(
-              tab(edge - 0.3, 0.4),
-              tab(edge + 0.8, 0.4),
-              tab(edge + 0.8, -0.4),
-              tab(edge - 0.3, -0.4),
+              at(TAB, edge - 0.3, 0.4),
+              at(TAB, edge + 0.8, 0.4),
+              at(TAB, edge + 0.8, -0.4),
+              at(TAB, edge - 0.3, -0.4),
             ),
             'body',
           ),
           solid(ellipse(middle, edge), 'body'),
           inner(ellipse(middle, cap)),
-          ...places.map((place) => solid(ellipse(place, 0.3), 'metal')),
+          ...angles.map((angle) => solid(ellipse(at(angle, circle), 0.35), 'paper')),
         ],
-        notes: places
-          .map((place, i): Note => {
-            const out: Point = [
-              middle[0] + (place[0] - middle[0]) * 1.5,
-              middle[1] + (place[1] - middle[1]) * 1.5 + 0.5,
-            ];
-            return { text: String(i + 1), at: out, side: 'right' };
-          })
-          .filter((_, i) => i === 0 || i === pins - 1),
+        notes: [0, pins - 1].map((pin): Note => {
+          const angle = angles[pin] ?? 0;
+          return { text: String(pin + 1), at: at(angle, edge + 0.8), side: sideOf(angle) };
+        }),
       },
     ];
   },

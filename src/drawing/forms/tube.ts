@@ -1,4 +1,4 @@
-import { wire } from '../lead.ts';
+import { wire, wireOf } from '../lead.ts';
 import type { Path, Point } from '../path.ts';
 import type { Note, Shape } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
@@ -47,5 +47,19 @@ export const ring = ({ x, width }: BandPlace, thickness: number): Path => [
   ['Z'],
 ];
 
+/** Words above the lead at one end, from the body outwards. */
+export const endNote = (spec: PartSpec, side: -1 | 1, text: string): Note => ({
+  text,
+  at: [(side * spec.length) / 2, -spec.width / 2 - wireOf(spec) / 2],
+  side: side < 0 ? 'above-left' : 'above-right',
+});
+
 /** Says at which end the outer foil is. */
-export const foilNote = (at: Point): Note => ({ text: 'outer foil', at, side: 'above' });
+export const foilNote = (spec: PartSpec, side: -1 | 1): Note => endNote(spec, side, 'outer foil');
+
+/** Says which end of a lying part is plus, here always the left one. */
+export const endSigns = (spec: PartSpec): Note[] =>
+  ([-1, 1] as const).map((side) => {
+    const [x, y] = leadEnd(spec, side);
+    return { text: side < 0 ? '+' : '−', at: [x - side, y - wireOf(spec) / 2], side: 'above' };
+  });

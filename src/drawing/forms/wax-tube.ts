@@ -1,13 +1,13 @@
-import { ellipse, line, type Path } from '../path.ts';
-import { inner, paint, solid, type Shape, type View } from '../shape.ts';
+import { ellipse, rectangle, type Path } from '../path.ts';
+import { paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { foilNote, leadEnd, lyingLeads, ring } from './tube.ts';
+import { foilNote, lyingLeads, ring } from './tube.ts';
 
 /** A card tube that wax has softened: edges not quite straight, a drip below. */
 const tube = (length: number, width: number): Path => {
   const edge = length / 2;
-  const sag = Math.min(0.5, width * 0.05);
+  const sag = Math.min(0.3, width * 0.03);
   const drip = -edge + length * 0.24;
   return [
     ['M', [-edge, -width + sag]],
@@ -28,7 +28,7 @@ const tube = (length: number, width: number): Path => {
 /** Wax that has crept along the lead out of one end. */
 const creep = (spec: PartSpec, side: number): Shape => {
   const [edge, y] = [spec.length / 2, -spec.width / 2];
-  const tall = spec.width * 0.3;
+  const tall = spec.width * 0.2;
   return solid(
     [
       ['M', [side * edge, y - tall]],
@@ -55,7 +55,7 @@ const front = (spec: PartSpec): View => {
   const { length, width } = spec;
   const edge = length / 2;
   const outer = spec.polarity === 'outer-foil-band';
-  const lip = Math.min(2, length * 0.06);
+  const lip = Math.min(1.8, length * 0.06);
   return {
     name: 'front',
     from: -edge,
@@ -63,8 +63,13 @@ const front = (spec: PartSpec): View => {
       ...lyingLeads(spec),
       ...[-1, 1].map((side) => creep(spec, side)),
       solid(tube(length, width), 'body'),
-      // The edges of the paper wrapper.
-      ...[lip - edge, edge - lip].map((x) => inner(line([x, -width * 0.98], [x, -width * 0.02]))),
+      // Wax stands bare beyond the printed wrapper.
+      ...[-1, 1].map((side) => {
+        const x = side < 0 ? -edge : edge - lip;
+        return solid(rectangle([x, -width * 0.985], lip, width * 0.97, lip * 0.3), {
+          colour: 'honey',
+        });
+      }),
       ...(outer
         ? [paint(ring({ x: edge - length * 0.17, width: length * 0.06 }, width * 0.996), 'print')]
         : []),
@@ -74,7 +79,7 @@ const front = (spec: PartSpec): View => {
       width: length * (outer ? 0.66 : 0.82),
       height: width * 0.84,
     },
-    notes: outer ? [foilNote(leadEnd(spec, 1))] : [],
+    notes: outer ? [foilNote(spec, 1)] : [],
   };
 };
 

@@ -1,6 +1,6 @@
 import { leadLength, wire } from '../lead.ts';
 import { ellipse, mapped, rectangle, type Point } from '../path.ts';
-import { paint, solid, type Shape, type View } from '../shape.ts';
+import { band, paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 import { bandPlaces, ring } from './tube.ts';
@@ -49,9 +49,10 @@ const front = (spec: PartSpec): View => {
         ? []
         : [paint(rectangle([-edge, -lift - width], length * 2.6 * WOUND, width), { colour: tip })]),
       ...places.map((place, i) =>
-        paint(
+        band(
           mapped(ring(place, width), ([along, y]) => [along, y - lift]),
-          { colour: bands[i] ?? 'none' },
+          bands[i] ?? 'none',
+          spec.colour,
         ),
       ),
       { path: body, line: 'ink' },

@@ -2,7 +2,7 @@ import { ellipse, line, rectangle } from '../path.ts';
 import { inner, paint, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { foilNote, leadEnd, lyingLeads, ring } from './tube.ts';
+import { foilNote, lyingLeads, ring } from './tube.ts';
 
 /** The tape stands out over the resin at both ends, mm. */
 const RIM = 0.7;
@@ -28,7 +28,7 @@ const front = (spec: PartSpec): View => {
       width: length * (outer ? 0.68 : 0.84),
       height: height * 0.82,
     },
-    notes: outer ? [foilNote(leadEnd(flat, 1))] : [],
+    notes: outer ? [foilNote(flat, 1)] : [],
   };
 };
 
