@@ -38,7 +38,11 @@ export const showJudgement = (catalogue: Catalogue, { request }: Asked): void =>
   }
   showSigns(evidence.signs ?? []);
   const { original } = resolveSituation(catalogue, request);
-  const judgement = judgeFirst(catalogue, original, request.position, evidence);
+  const judgement = judgeFirst(catalogue, original, request.position, {
+    ...evidence,
+    // Only where it is known: what is usual for a type condemns no part.
+    age: request.original.age?.typ,
+  });
   place?.replaceChildren(...judgementMarkup(judgement).map((piece) => toDom(piece)));
 };
 

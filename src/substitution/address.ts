@@ -21,7 +21,12 @@ import {
 } from './typed-numbers.ts';
 
 /** Keys of the address that speak of the old part; all others are condition ids. */
-export const partKeys = { capacitance: 'c', tolerance: 'tol', ratedVoltage: 'v' } as const;
+export const partKeys = {
+  capacitance: 'c',
+  tolerance: 'tol',
+  ratedVoltage: 'v',
+  age: 'age',
+} as const;
 export const guidelineKey = 'g';
 
 /** What an address asks for, and what in it could not be understood. */
@@ -77,6 +82,7 @@ export const readAddress = (
     readRange(text, PART_LIMITS.ratedVoltage),
   );
   const tolerance = take(partKeys.tolerance, readToleranceText);
+  const age = take(partKeys.age, (text) => readRange(text, PART_LIMITS.age));
   const guideline = take(guidelineKey, (text) =>
     Object.hasOwn(catalogue.guidelines, text)
       ? { value: text }
@@ -89,7 +95,7 @@ export const readAddress = (
   }
   return {
     request: {
-      original: { type, capacitance, tolerance, ratedVoltage },
+      original: { type, capacitance, tolerance, ratedVoltage, age },
       position,
       conditions,
       guideline: guideline ?? DEFAULT_GUIDELINE,
@@ -110,6 +116,9 @@ export interface Field {
   message?: string;
   note: string;
 }
+
+/** How many of the fields of a request speak of the old part; they come first. */
+export const PART_FIELDS = Object.keys(partKeys).length;
 
 /** Every number that an assessment of this request rests on, as fields of a form. */
 export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): Field[] => {
@@ -150,6 +159,14 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       text: formatValue(original.ratedVoltage, 'V'),
       from: given(request.original.ratedVoltage),
       note: '',
+    }),
+    field({
+      key: partKeys.age,
+      label: 'Age',
+      unit: 's',
+      text: formatValue(original.age, 's'),
+      from: given(request.original.age),
+      note: 'What is usual for the type; some ceramics have lost capacitance since. Heat above about 125 °C, as in soldering, gives it back for a while',
     }),
     ...conditions.map(({ id, range, from, row }) =>
       field({

@@ -4,7 +4,7 @@ import { parseQuantity, type Evidence, type Unit } from '../engine/index.ts';
 interface EvidenceField {
   key: string;
   /** The reading that it fills in. */
-  reading: Exclude<keyof Evidence, 'signs'>;
+  reading: Exclude<keyof Evidence, 'signs' | 'age'>;
   label: string;
   unit: Unit;
   /** Unit of a number without one. */
@@ -13,14 +13,6 @@ interface EvidenceField {
 }
 
 export const evidenceFields: readonly EvidenceField[] = [
-  {
-    key: 'age',
-    reading: 'age',
-    label: 'Age',
-    unit: 's',
-    bare: 'years',
-    hint: 'years',
-  },
   {
     key: 'reads',
     reading: 'capacitance',

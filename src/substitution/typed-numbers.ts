@@ -47,6 +47,7 @@ export const readRange = (text: string, { unit, bare, lowest, highest }: Measure
 export const PART_LIMITS = {
   capacitance: { unit: 'F', lowest: 1e-13, highest: 10 },
   ratedVoltage: { unit: 'V', lowest: 0.5, highest: 100_000 },
+  age: { unit: 's', bare: 'years', lowest: 0, highest: 150 * 31_557_600 },
 } as const satisfies Record<string, Measure>;
 
 const WORST_TOLERANCE = 2;

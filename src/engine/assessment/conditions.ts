@@ -6,7 +6,7 @@ import { exactly, scale, type Range } from '../quantities/range.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import { nearestPreferred } from '../values/index.ts';
 import { completeOriginal, rowNamed } from './original.ts';
-import type { Part, Request } from './parts.ts';
+import type { OldPart, Part, Request } from './parts.ts';
 
 /** One condition as an assessment uses it. */
 export interface ResolvedCondition {
@@ -20,7 +20,7 @@ export interface ResolvedCondition {
 
 /** Everything that an assessment starts from, filled in. */
 export interface Situation {
-  original: Part;
+  original: OldPart;
   conditions: ResolvedCondition[];
 }
 

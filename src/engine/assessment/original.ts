@@ -3,7 +3,7 @@ import type { PositionRow } from '../../schemas/positions.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import { readTolerance } from '../candidates/generate.ts';
 import { nearestVoltage } from '../values/index.ts';
-import type { Original, Part } from './parts.ts';
+import type { OldPart, Original } from './parts.ts';
 
 /** A named row, or a clear error for a name that the catalogue does not have. */
 export const rowNamed = <Row>(
@@ -30,6 +30,10 @@ const usualRating = (catalogue: Catalogue, type: TypeRow, peak: number): number 
   return nearestVoltage(peak, preferred) ?? peak;
 };
 
+/** Age (s) of a part of the type as it is commonly met. */
+export const usualAge = (catalogue: Catalogue, type: TypeRow): number =>
+  type.old_age * (catalogue.units['years']?.factor ?? 0);
+
 /**
  * The old part with everything filled in that the visitor did not say.
  * @param peak highest voltage (V) that the circuit is known to put across it
@@ -40,7 +44,7 @@ export const completeOriginal = (
   original: Original,
   position: PositionRow,
   peak: number,
-): Part => {
+): OldPart => {
   const type = rowNamed(catalogue.types, original.type, 'type');
   return {
     type: type.id,
@@ -48,5 +52,6 @@ export const completeOriginal = (
     tolerance: original.tolerance ?? readTolerance(type.old_tolerance),
     ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, peak),
     voltageKind: type.safety_classes.length > 0 ? 'ac' : 'dc',
+    age: original.age?.typ ?? usualAge(catalogue, type),
   };
 };

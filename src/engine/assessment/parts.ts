@@ -15,6 +15,8 @@ export interface Original {
   tolerance?: Tolerance | undefined;
   /** V */
   ratedVoltage?: Range | undefined;
+  /** Since it was made or last hotter than about 125 degC, s; what is usual for the type unless given. */
+  age?: Range | undefined;
 }
 
 /** What is asked: an old part, the position it sits in, and what is known of the circuit. */
@@ -61,9 +63,14 @@ export interface Part {
   /** V */
   ratedVoltage: number;
   voltageKind: 'dc' | 'ac';
+  /** How long ago it was made, s; nothing for a part that is new. */
+  age?: number;
   /** Where it takes more than one part; value, tolerance and rating are then those of the whole. */
   made?: Made;
 }
+
+/** The old part, whose age is known or taken as usual. */
+export type OldPart = Part & Required<Pick<Part, 'age'>>;
 
 /** A part that the market offers, with what one needs to order it. */
 export interface OfferedPart extends Part {

@@ -4,7 +4,7 @@ import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Part } from '../assessment/parts.ts';
 import { mapRising } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
-import { serviceCapacitance } from './service-capacitance.ts';
+import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
 /**
  * Highest corner allowed: the lowest frequency to pass; or, where the old part's marked value gave
@@ -19,6 +19,7 @@ const highestCorner = (circumstances: Circumstances): number => {
 
 /** Corner frequency over tolerance, temperature, ageing and bias. */
 export const corner: FindingModel = {
+  today: oldPartToday,
   limit: (circumstances) => ({ high: highestCorner(circumstances) }),
   measure: (part, circumstances) => {
     const { capacitance, properties } = serviceCapacitance(part, circumstances);
@@ -42,6 +43,7 @@ export const corner: FindingModel = {
 
 /** Lead of the phase at the lowest frequency; allowed is what the corner is allowed. */
 export const phase: FindingModel = {
+  today: oldPartToday,
   limit: (circumstances) => ({
     high: phaseLead(conditionOf(circumstances, 'frequency').typ, highestCorner(circumstances)),
   }),

@@ -5,6 +5,7 @@ import { centsOfDrift } from '../equations/pitch.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, type Range } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
+import { lostToDate, oldPartToday } from './service-capacitance.ts';
 
 interface Drift {
   change: Range;
@@ -83,9 +84,12 @@ export const pitchDrift = driftModel(centsOfDrift, 'cents', netDrift);
 
 const SECONDS_PER_HOUR = 3600;
 
-/** Capacitance lost over the years to come. */
+/** Capacitance lost over the years to come; of an old part, what it has lost to date. */
 export const ageing: FindingModel = {
+  today: oldPartToday,
   measure: (part, circumstances) => {
+    const gone = lostToDate(part, circumstances);
+    if (gone !== undefined) return { status: 'known', value: gone, properties: ['ageing'] };
     const rate = rangeOf(circumstances, part, 'ageing');
     const life = rangeOf(circumstances, part, 'life-change');
     if (rate !== undefined && (rate.max > 0 || life === undefined)) {

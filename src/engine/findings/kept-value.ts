@@ -1,7 +1,7 @@
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapRising, type Range } from '../quantities/range.ts';
 import { conditionOf, type FindingModel } from './model.ts';
-import { serviceCapacitance } from './service-capacitance.ts';
+import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
 /** Moves of less than this (fraction) are not worth a word. */
 const SMALLEST = 5e-4;
@@ -12,6 +12,7 @@ const moveOf = (factor: Range): Range =>
 
 /** Capacitance that tolerance, temperature, age and bias leave, against what the circuit needs. */
 export const keptValue: FindingModel = {
+  today: oldPartToday,
   measure: (part, circumstances) => {
     const { capacitance, properties } = serviceCapacitance(part, circumstances);
     return { status: 'known', value: capacitance, properties };

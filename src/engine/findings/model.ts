@@ -47,6 +47,8 @@ export interface FindingModel {
   measure: (part: Part, circumstances: Circumstances) => Outcome;
   /** The numbers put into the equation, in words that a technician can check. */
   working: (part: Part, circumstances: Circumstances, value: Range) => string;
+  /** How the old part stands today, where that differs from a new one; may be nothing. */
+  today?: (circumstances: Circumstances) => string;
   /** Conditions that set the limit themselves, where the demand gives none. */
   limit?: (circumstances: Circumstances) => Limit;
   /**

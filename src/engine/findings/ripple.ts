@@ -1,7 +1,7 @@
 import { rippleVoltage as sagOf, triangularRms } from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
-import { serviceCapacitance } from './service-capacitance.ts';
+import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
 /** Ripple (V) of a part that never goes below its smallest allowed value. */
 const designedRipple = (circumstances: Circumstances): number => {
@@ -13,6 +13,7 @@ const designedRipple = (circumstances: Circumstances): number => {
 
 /** Ripple from crest to trough over tolerance, temperature and age of the part. */
 export const rippleVoltage: FindingModel = {
+  today: oldPartToday,
   // What the smallest allowed value lets through was right by design, whatever is asked.
   limit: (circumstances) => ({
     high: Math.max(conditionOf(circumstances, 'ripple-allowed').typ, designedRipple(circumstances)),

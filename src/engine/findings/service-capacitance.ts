@@ -1,12 +1,14 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { ageingLoss } from '../equations/drift.ts';
-import { exactly, scale, type Range } from '../quantities/range.ts';
-import { conditionOr, rangeOf, type Surroundings } from './model.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
+import { conditionOr, rangeOf, type Circumstances, type Surroundings } from './model.ts';
 
 /** Temperature at which capacitance is marked, degC. */
 const MARKED_C = 25;
 const SECONDS_PER_HOUR = 3600;
+const AGEING = 'ageing';
 
 /** What moves capacitance away from the mark, as words. */
 type Cause = 'tolerance' | 'temperature' | 'age' | 'bias';
@@ -43,15 +45,33 @@ const byTemperature = (part: Part, circumstances: Surroundings): Shift => {
   };
 };
 
+/**
+ * Share lost by ageing since a part was made, for types that age by decades of hours; nothing for
+ * others, and for a part that is new.
+ */
+export const lostToDate = (
+  part: Pick<Part, 'type' | 'age'>,
+  circumstances: Pick<Surroundings, 'catalogue'>,
+): Range | undefined => {
+  const rate = rangeOf(circumstances, part, AGEING);
+  return part.age === undefined || rate === undefined || rate.max === 0
+    ? undefined
+    : ageingLoss(rate, part.age / SECONDS_PER_HOUR);
+};
+
 const byAge = (part: Part, circumstances: Surroundings): Shift => {
+  const gone = lostToDate(part, circumstances);
+  if (gone !== undefined) {
+    return { factor: mapFalling(gone, (lost) => 1 - lost), properties: [AGEING] };
+  }
   const hours = conditionOr(circumstances, 'years', 0).typ / SECONDS_PER_HOUR;
-  const rate = rangeOf(circumstances, part, 'ageing');
+  const rate = rangeOf(circumstances, part, AGEING);
   if (rate !== undefined && rate.max > 0) {
     const lost = ageingLoss(rate, hours);
     return {
       // A part just fitted has lost nothing yet, so ageing lowers only the lower end.
       factor: { min: 1 - lost.max, typ: 1 - lost.typ / 2, max: 1 },
-      properties: ['ageing'],
+      properties: [AGEING],
     };
   }
   const life = rangeOf(circumstances, part, 'life-change');
@@ -73,6 +93,16 @@ const byBias = (part: Part, circumstances: Surroundings): Shift => {
   };
 };
 
+/** What age has taken from the old part, in words; nothing for a type that does not age so. */
+export const oldPartToday = (circumstances: Circumstances): string => {
+  const { original } = circumstances;
+  const gone = lostToDate(original, circumstances);
+  return gone === undefined || original.age === undefined
+    ? ''
+    : `the old part as it is today: ${formatValue(original.age, 's')} have taken ` +
+        `${formatQuantity(gone, 'fraction')} of its capacitance`;
+};
+
 /** Capacitance (F) of a part as it comes from the shelf, over its tolerance. */
 export const capacitanceAsBought = (part: Part): Range =>
   scale(byTolerance(part).factor, part.capacitance);
@@ -87,8 +117,8 @@ export interface Service {
 }
 
 /**
- * Capacitance of a part over its tolerance, the temperatures of the position, the years to come and
- * the bias across it. Each factor is a separate cause, so the ends multiply.
+ * Capacitance of a part over its tolerance, the temperatures of the position, its age and the bias
+ * across it: of a new part over the years to come, of an old one as it is today. Each factor is a separate cause, so the ends multiply.
  */
 export const serviceCapacitance = (part: Part, circumstances: Surroundings): Service => {
   const shifts: (Shift & { cause: Cause })[] = [

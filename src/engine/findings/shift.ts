@@ -1,9 +1,10 @@
 import { frequencyShift } from '../equations/shift.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { FindingModel } from './model.ts';
-import { serviceCapacitance } from './service-capacitance.ts';
+import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
 const shiftModel = (exponent: number, sign: string): FindingModel => ({
+  today: oldPartToday,
   measure: (part, circumstances) => {
     const { capacitance, properties } = serviceCapacitance(part, circumstances);
     return {

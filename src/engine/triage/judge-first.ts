@@ -26,9 +26,16 @@ export interface Judgement {
 /** Units of the readings that are set against a new part, by what the rule goes by. */
 const READ_IN: Partial<Record<TriageRow['reading'], Unit>> = {
   capacitance: 'F',
+  'capacitance-for-age': 'F',
   'esr-of-new': 'ohm',
   'esr-of-standard': 'ohm',
   'leakage-of-new': 'A',
+};
+
+/** What the readings are set against, where that is not a new part. */
+const SET_AGAINST: Partial<Record<TriageRow['reading'], string>> = {
+  capacitance: 'marked',
+  'capacitance-for-age': 'that tolerance and age leave of a sound one at the least',
 };
 
 /** What a reading comes to, and what it was set against: `0.3 Ω, 0.94 × the 0.32 Ω of a new one`. */
@@ -37,7 +44,7 @@ const sayCompared = (rule: TriageRow, { value, ofNew, read }: Compared, unit: Un
   if (own === undefined || ofNew === undefined || read === undefined) {
     return formatValue(value, unit);
   }
-  const mark = rule.reading === 'capacitance' ? 'marked' : 'of a new one';
+  const mark = SET_AGAINST[rule.reading] ?? 'of a new one';
   return `${formatValue(read, own)}, ${formatValue(value, unit)} the ${formatValue(ofNew, own)} ${mark}`;
 };
 

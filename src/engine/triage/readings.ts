@@ -1,5 +1,9 @@
 import type { EsrOfNewRow, TriageRow } from '../../schemas/triage.ts';
+import { usualAge } from '../assessment/original.ts';
+import type { Tolerance } from '../assessment/parts.ts';
+import { readTolerance } from '../candidates/generate.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
+import { lostToDate } from '../findings/service-capacitance.ts';
 import { esrOfNew } from './esr-of-new.ts';
 import { leakageLimit } from './leakage-limit.ts';
 
@@ -30,6 +34,10 @@ export interface Marked {
   capacitance: number;
   /** V */
   ratedVoltage: number;
+  /** What is usual for the type unless given. */
+  tolerance?: Tolerance | undefined;
+  /** s; what is usual for the type unless given. */
+  age?: number | undefined;
 }
 
 /** A reading as a rule compares it, and what it was compared with on the way, both SI. */
@@ -47,6 +55,23 @@ const against = (read: number | undefined, ofNew: number | undefined): Compared 
 const plain = (value: number | undefined): Compared | undefined =>
   value === undefined ? undefined : { value };
 
+/**
+ * Least capacitance (F) that tolerance and ageing by decades leave of a sound part at room
+ * temperature; nothing for types that do not age so.
+ */
+const leastForAge = (
+  { type, capacitance, tolerance, age }: Marked,
+  known: number | undefined,
+  catalogue: Catalogue,
+): number | undefined => {
+  const row = catalogue.types[type];
+  if (row === undefined) return undefined;
+  const old = { type, age: known ?? age ?? usualAge(catalogue, row) };
+  const lost = lostToDate(old, { catalogue });
+  const { minus } = tolerance ?? readTolerance(row.old_tolerance);
+  return lost && capacitance * (1 - minus) * (1 - lost.max);
+};
+
 type Reader = (evidence: Evidence, marked: Marked, catalogue: Catalogue) => Compared | undefined;
 
 const nothing: Reader = () => undefined;
@@ -62,6 +87,8 @@ const readers: Record<TriageRow['reading'], Reader> = {
   sign: nothing,
   age: ({ age }) => plain(age),
   capacitance: ({ capacitance }, marked) => against(capacitance, marked.capacitance),
+  'capacitance-for-age': ({ capacitance, age }, marked, catalogue) =>
+    against(capacitance, leastForAge(marked, age, catalogue)),
   'loss-120hz': ({ loss120hz }) => plain(loss120hz),
   'loss-1khz': ({ loss1khz }) => plain(loss1khz),
   'loss-ratio': ({ loss120hz, loss1khz }) =>

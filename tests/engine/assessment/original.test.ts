@@ -30,8 +30,14 @@ describe('what is known of the old part', () => {
       tolerance: { minus: 0.2, plus: 0.8 },
       ratedVoltage: 500,
       voltageKind: 'dc',
+      age: 40 * 31_557_600,
     });
   });
+});
+
+test('a given age is kept', () => {
+  const age = exactly(10 * 31_557_600);
+  expect(completed({ type: 'ceramic-z5u', age }).age).toBe(age.typ);
 });
 
 describe('what is not known of the old part', () => {

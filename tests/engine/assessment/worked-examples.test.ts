@@ -56,17 +56,44 @@ describe('a 10 nF Z5U disc between audio stages', () => {
     expect(load?.from).toBe('derived');
   });
 
-  test('spreads from 2.6 to 14.6 nF over its life', () => {
+  test('spreads, fitted new, from 2.6 to 14.6 nF over ten years, with a corner of 10.9 to 60 Hz', () => {
     const circumstances = circumstancesOf(request);
-    const { min, max } = serviceCapacitance(circumstances.original, circumstances).capacitance;
+    const { age, ...fresh } = circumstances.original;
+    const { min, max } = serviceCapacitance(fresh, circumstances).capacitance;
+    expect(age).toBeGreaterThan(0);
     expect(off(min, 2.6e-9)).toBeLessThan(0.03);
     expect(off(max, 14.6e-9)).toBeLessThan(0.01);
+    const again: Candidate = { ...fresh, voltageKind: 'dc' };
+    const { standIn } = findingOf(request, again, 'corner');
+    expect(off(standIn?.min, 10.9)).toBeLessThan(0.01);
+    expect(off(standIn?.max, 60)).toBeLessThan(0.02);
   });
 
-  test('has a corner from 10.9 to 60 Hz', () => {
-    const { original } = findingOf(request, film('pp-metallized'), 'corner');
-    expect(off(original?.min, 10.9)).toBeLessThan(0.01);
-    expect(off(original?.max, 60)).toBeLessThan(0.01);
+  test.each([
+    // By hand: 10 nF * 0.8 * 0.44 * (1 - 0.05*d) and 10 nF * 1.2 * 1.22 * (1 - 0.03*d), with
+    // d = log10(hours): 4.943 in 10 years, 5.545 in 40, 5.770 in 67.
+    [10, 2.65e-9, 12.47e-9],
+    [40, 2.544e-9, 12.2e-9],
+    [67, 2.504e-9, 12.1e-9],
+  ])('has lost for good by %d years: %d to %d F', (years, low, high) => {
+    const aged: Request = {
+      ...request,
+      original: { ...request.original, age: exactly(years * 31_557_600) },
+    };
+    const circumstances = circumstancesOf(aged);
+    const { min, max } = serviceCapacitance(circumstances.original, circumstances).capacitance;
+    expect(off(min, low)).toBeLessThan(0.002);
+    expect(off(max, high)).toBeLessThan(0.002);
+    const { original, working } = findingOf(aged, film('pp-metallized'), 'corner');
+    expect(off(original?.min, 1 / (2 * Math.PI * 1e6 * high))).toBeLessThan(0.002);
+    expect(off(original?.max, 1 / (2 * Math.PI * 1e6 * low))).toBeLessThan(0.002);
+    expect(working.replaceAll(/\s/gu, ' ')).toContain(
+      `the old part as it is today: ${years} years have taken`,
+    );
+  });
+
+  test('is taken at what is usual for a disc where no age is given', () => {
+    expect(resolveSituation(catalogue, request).original.age / 31_557_600).toBeCloseTo(40, 6);
   });
 
   test.each([

@@ -132,6 +132,48 @@ const cases: Case[] = [
     advice: 'replace',
   },
   {
+    // 100 nF * 0.8 * (1 - 0.05*log10(40 years in hours)) = 57.8 nF.
+    what: 'a Z5U disc of forty years with 72 % of its mark has aged and no more',
+    type: 'ceramic-z5u',
+    position: 'local-decoupling',
+    marked: 1e-7,
+    evidence: { age: 40 * YEAR, capacitance: 72e-9 },
+    advice: 'leave',
+  },
+  {
+    what: 'one with 55 % of its mark is measured again',
+    type: 'ceramic-z5u',
+    position: 'local-decoupling',
+    marked: 1e-7,
+    evidence: { age: 40 * YEAR, capacitance: 55e-9 },
+    advice: 'test',
+  },
+  {
+    what: 'the same would be right at its age and grade',
+    type: 'ceramic-y5v',
+    position: 'local-decoupling',
+    marked: 1e-7,
+    evidence: { age: 40 * YEAR, capacitance: 55e-9 },
+    advice: 'leave',
+  },
+  {
+    what: 'one with 35 % of its mark is cracked',
+    type: 'ceramic-z5u',
+    position: 'local-decoupling',
+    marked: 1e-7,
+    evidence: { age: 40 * YEAR, capacitance: 35e-9 },
+    advice: 'replace',
+  },
+  {
+    // An hour old it has lost nothing, so 80 nF are the least.
+    what: 'a new one with 72 % of its mark has not aged',
+    type: 'ceramic-z5u',
+    position: 'local-decoupling',
+    marked: 1e-7,
+    evidence: { age: 3600, capacitance: 72e-9 },
+    advice: 'test',
+  },
+  {
     what: 'a disc in an easy job stays',
     type: 'ceramic-z5u',
     position: 'local-decoupling',
