@@ -8,6 +8,6 @@ export const use = z
 
 /** Bodies and origins that a meaning is tied to; nothing for all. */
 export const context = {
-  bodies: idList.describe('bodies in bodies.csv that it is met on; none for all'),
+  bodies: idList.describe('bodies in bodies.csv that it is met on; none for all of its kind'),
   origins: idList.describe('where such marks were used, such as british or soviet; none for all'),
 };

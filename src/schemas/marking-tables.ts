@@ -6,6 +6,7 @@ import {
   colourSchemeRow,
 } from './marking-colours.ts';
 import type { Reference, Table } from './tables.ts';
+import { resistorTables } from './marking-tables-resistors.ts';
 import {
   class1CodeRow,
   class1SignRow,
@@ -242,4 +243,5 @@ export const markingTables = {
     ],
     about: 'What a colour stands for in each place.',
   },
+  ...resistorTables,
 } as const satisfies Record<string, MarkingTable>;

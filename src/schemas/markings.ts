@@ -14,6 +14,16 @@ import {
 import type { ColourTables } from './marking-colours.ts';
 import { context, use } from './marking-context.ts';
 import type {
+  chipResistorCodeRow,
+  chipResistorMultiplierRow,
+  failureRateRow,
+  letterFirstCodeRow,
+  resistorFormRow,
+  resistorStyleRow,
+  resistorTemperatureLetterRow,
+  resistorToleranceRow,
+} from './marking-resistors.ts';
+import type {
   temperatureSystemRow,
   class1SignRow,
   class1CodeRow,
@@ -33,10 +43,11 @@ import type {
 /** What a technician holds in the hand; decides which meaning of a mark comes first. */
 export const bodyRow = z.strictObject({
   id,
+  kind: z.enum(['capacitor', 'resistor']),
   name: text,
-  family: id.describe('family of types in types.csv'),
-  c_min: positive.describe('smallest capacitance met in such a body, F'),
-  c_max: positive.describe('largest capacitance met in such a body, F'),
+  family: id.describe('family of types in types.csv, or resistor'),
+  value_min: positive.describe('smallest value met in such a body, F or ohm'),
+  value_max: positive.describe('largest value met in such a body, F or ohm'),
   v_max: positive.describe('highest rated voltage met, V'),
   types: idList.describe('types that an otherwise unmarked part of this body may be'),
   ...provenance,
@@ -81,6 +92,7 @@ export const pointLetterRow = z.strictObject({
   places: list.describe('start, middle, end: where it stands among the figures'),
   number_min: positive.describe('smallest number that is written with it'),
   number_max: positive.describe('largest number that is written with it'),
+  tells_kind: yesNo.describe('whether it says by itself that the part is a resistor'),
   settle: optionalText.describe('how to tell it from its rivals'),
   use,
   ...context,
@@ -99,8 +111,8 @@ export const mantissaLetterRow = z.strictObject({
 /** A unit as it was written over the years. */
 export const unitWordRow = z.strictObject({
   word: text,
-  quantity: z.enum(['capacitance', 'resistance', 'fraction']),
-  factor: positive.describe('one of it in F, ohm or as a fraction'),
+  quantity: z.enum(['capacitance', 'resistance', 'power', 'fraction']),
+  factor: positive.describe('one of it in F, ohm or W, or as a fraction'),
   exact_case: yesNo.describe('whether capital and small letters differ'),
   name: text,
   settle: optionalText.describe('how to tell it from its rivals'),
@@ -185,4 +197,12 @@ export interface MarkingTables extends ColourTables {
   dateSchemes: Rows<typeof dateSchemeRow>;
   dateSigns: Rows<typeof dateSignRow>;
   ambiguities: Rows<typeof ambiguityRow>;
+  resistorForms: Rows<typeof resistorFormRow>;
+  resistorTolerances: Rows<typeof resistorToleranceRow>;
+  resistorTemperatureLetters: Rows<typeof resistorTemperatureLetterRow>;
+  eia96Codes: Rows<typeof chipResistorCodeRow>;
+  eia96Multipliers: Rows<typeof chipResistorMultiplierRow>;
+  letterFirstCodes: Rows<typeof letterFirstCodeRow>;
+  resistorStyles: Rows<typeof resistorStyleRow>;
+  failureRates: Rows<typeof failureRateRow>;
 }

@@ -2,10 +2,15 @@ import type { TypeId } from '../catalogue.ts';
 import { exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Names } from './names.ts';
 import type { Parse } from './parse.ts';
-import type { Evidence, Reading, TemperatureCharacteristic, Tolerance } from './reading.ts';
-import type { Content, Meaning, Token } from './token.ts';
+import type {
+  Evidence,
+  Reading,
+  ReadingKind,
+  TemperatureCharacteristic,
+  Tolerance,
+} from './reading.ts';
+import type { Content, Meaning, Slot, Token } from './token.ts';
 import { weights } from './weights.ts';
 
 type Said<Says extends Content['says']> = Extract<Content, { says: Says }>;
@@ -14,6 +19,31 @@ const said = <Says extends Content['says']>(parse: Parse, says: Says): Said<Says
   parse.taken
     .map((token) => token.meaning.content)
     .filter((content): content is Said<Says> => content.says === says);
+
+/** The value that a way gives the part, and what it is the value of. */
+const valueSaid = (parse: Parse): Said<'capacitance' | 'resistance'> | undefined => {
+  const content = parse.value?.meaning.content;
+  return content?.says === 'capacitance' || content?.says === 'resistance' ? content : undefined;
+};
+
+/** Places that belong to the value, and follow its kind. */
+const BESIDE_VALUE: ReadonlySet<Slot | undefined> = new Set(['value', 'tolerance', 'temperature']);
+
+const kindOf = (parse: Parse): ReadingKind => {
+  const isResistor =
+    parse.value === undefined
+      ? said(parse, 'style').length + said(parse, 'power').length > 0
+      : valueSaid(parse)?.says === 'resistance';
+  return isResistor ? 'resistor' : 'capacitor';
+};
+
+/** Whether something beside a bare value says that the part is a resistor. */
+const isNamedResistor = ({ bodiesOfKind }: Lexicon, parse: Parse): boolean =>
+  parse.value?.meaning.tellsKind === true ||
+  parse.taken.some(
+    ({ meaning }) =>
+      !BESIDE_VALUE.has(meaning.slot) && (meaning.bodies & bodiesOfKind.capacitor) === 0,
+  );
 
 /** What two lists of types have in common, an empty one standing for all; nothing if they exclude each other. */
 const common = (a: readonly TypeId[], b: readonly TypeId[]): readonly TypeId[] | undefined => {
@@ -30,16 +60,19 @@ const bodiesOf = (lexicon: Lexicon, parse: Parse) => {
   return lexicon.tables.bodies.filter((row) => named.length === 0 || named.includes(row.id));
 };
 
+/** Whether a value, F or ohm, is met in a body; a link of no ohms is. */
+const inBody = (row: { value_min: number; value_max: number }, value: number): boolean =>
+  value === 0 || (value >= row.value_min * 0.999 && value <= row.value_max * 1.001);
+
 const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
   const bodies = bodiesOf(lexicon, parse);
-  const value = said(parse, 'capacitance')[0]?.value;
+  const value = valueSaid(parse)?.value;
   const volts = said(parse, 'voltage').find((content) => content.rated)?.volts.typ;
   return (
     bodies.length === 0 ||
     bodies.some(
       (row) =>
-        (value === undefined || (value >= row.c_min * 0.999 && value <= row.c_max * 1.001)) &&
-        (volts === undefined || volts <= row.v_max),
+        (value === undefined || inBody(row, value)) && (volts === undefined || volts <= row.v_max),
     )
   );
 };
@@ -50,38 +83,45 @@ const voltageTooLow = (parse: Parse): boolean =>
     (content) => content.rated && content.volts.typ < (parse.value?.meaning.voltsFrom ?? 0),
   );
 
-/** What a hint makes of the names that the tokens agree on. */
-const hinted = (
-  hint: string | undefined,
-  names: Names,
-  bits: number,
-  agrees: number,
-  differs: number,
-): number => {
-  if (hint === undefined || bits === names.all) return 0;
-  return (names.bitsOf([hint]) & bits) === 0 ? differs : agrees;
+/** What the body that the technician sees makes of those that the tokens allow. */
+const bodyHinted = ({ hints, bodies, bodiesOfKind }: Lexicon, bits: number): number => {
+  if (hints.body === undefined) return 0;
+  const hint = bodies.bitsOf([hints.body]);
+  if ((hint & bits) === 0) return weights.bodyDiffers;
+  const kind = hint & bodiesOfKind.resistor ? bodiesOfKind.resistor : bodiesOfKind.capacitor;
+  // Tokens that allow every body of a kind say nothing about the body.
+  return (bits & kind) === kind ? 0 : weights.bodyAgrees;
+};
+
+/** The same for the origin. */
+const originHinted = ({ hints, origins }: Lexicon, bits: number): number => {
+  if (hints.origin === undefined || bits === origins.all) return 0;
+  const allowed = (origins.bitsOf([hints.origin]) & bits) !== 0;
+  return allowed ? weights.originAgrees : weights.originDiffers;
+};
+
+/** What it makes of a reading that it is one of a capacitor or of a resistor. */
+const kindHinted = (lexicon: Lexicon, parse: Parse): number => {
+  const { hints, bodies, bodiesOfKind } = lexicon;
+  const value = valueSaid(parse);
+  const kind = kindOf(parse);
+  const body = hints.body === undefined ? 0 : bodies.bitsOf([hints.body]);
+  const known = hints.kind ?? (body & bodiesOfKind.resistor ? 'resistor' : undefined);
+  if (known !== undefined) return known === kind ? 0 : weights.kindDiffers;
+  return value?.says === 'resistance' && !value.withUnit && !isNamedResistor(lexicon, parse)
+    ? weights.resistor
+    : 0;
 };
 
 /** How well a parse holds together, with what is known about the part. */
-export const scoreOf = (lexicon: Lexicon, parse: Parse): number => {
-  const { hints } = lexicon;
-  const kind = said(parse, 'resistance').length > 0 ? 'resistor' : 'capacitor';
-  return (
-    parse.score +
-    (parse.value === undefined ? weights.noValue : 0) +
-    (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
-    (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
-    hinted(hints.body, lexicon.bodies, parse.bodies, weights.bodyAgrees, weights.bodyDiffers) +
-    hinted(
-      hints.origin,
-      lexicon.origins,
-      parse.origins,
-      weights.originAgrees,
-      weights.originDiffers,
-    ) +
-    (hints.kind === undefined || hints.kind === kind ? 0 : weights.kindDiffers)
-  );
-};
+export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
+  parse.score +
+  (parse.value === undefined ? weights.noValue : 0) +
+  (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+  (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
+  bodyHinted(lexicon, parse.bodies) +
+  originHinted(lexicon, parse.origins) +
+  kindHinted(lexicon, parse);
 
 /** Those of some types that the bodies of a reading can be, or all where that leaves none. */
 const ofBodies = (lexicon: Lexicon, parse: Parse, types: readonly TypeId[]): TypeId[] => {
@@ -157,6 +197,19 @@ export const given = <Key extends string, Value>(
 ): Partial<Record<Key, Value>> =>
   value === undefined ? {} : ({ [key]: value } as Record<Key, Value>);
 
+/** What is said of a resistor beside its value. */
+const resistorOf = (parse: Parse) => {
+  const [style] = said(parse, 'style');
+  const watts = said(parse, 'power')[0]?.watts ?? style?.watts;
+  return {
+    ...given(
+      'temperatureCoefficient',
+      said(parse, 'coefficient')[0]?.coefficient ?? style?.coefficient,
+    ),
+    ...given('power', watts === undefined ? watts : exactly(watts)),
+  };
+};
+
 const valueOf = (parse: Parse, tolerance: Tolerance | undefined) => {
   const value = said(parse, 'capacitance')[0]?.value;
   const resistance = said(parse, 'resistance')[0]?.value;
@@ -205,12 +258,13 @@ const evidenceOf = ({ at, end, meaning, assumed }: Token, text: string): Evidenc
 
 /** Puts a reading together from a parse; how far to trust it is settled among its rivals. */
 export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading => {
-  const tolerance = said(parse, 'tolerance')[0]?.tolerance;
+  const tolerance = said(parse, 'tolerance')[0]?.tolerance ?? parse.value?.meaning.implies;
   return {
-    kind: said(parse, 'resistance').length === 0 ? 'capacitor' : 'resistor',
+    kind: kindOf(parse),
     ...given('tolerance', tolerance),
     ...valueOf(parse, tolerance),
     ...voltageOf(parse),
+    ...resistorOf(parse),
     types: typesOf(lexicon, parse),
     ...given('date', said(parse, 'date')[0]?.dates.join(' or ')),
     ...safetyOf(parse),

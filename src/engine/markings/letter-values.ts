@@ -114,11 +114,16 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
               quantity: row.quantity,
               value: times(form.value, row.factor),
               figures: form.figures,
-              weight: weightOf(weights.value, row.use) + added + form.cost,
+              weight:
+                weightOf(weights.value, row.use) +
+                (row.quantity === 'resistance' && form.place === 'end' ? weights.letterOfOhms : 0) +
+                added +
+                form.cost,
               bodies: row.bodyBits,
               origins: row.originBits,
               source: row.source,
               settle: row.settle,
+              tellsKind: row.tells_kind,
               assumed: form.assumed,
             }),
           ];

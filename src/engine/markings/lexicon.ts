@@ -1,8 +1,11 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { Names } from './names.ts';
-import { namesFrom } from './names.ts';
-import type { Hints } from './reading.ts';
+import { namesFrom, namesWithin } from './names.ts';
+import type { Hints, ReadingKind } from './reading.ts';
+import type { ResistorRows } from './resistor-values.ts';
+import { resistorRowsOf } from './resistor-values.ts';
+import { resistorItems } from './resistor-words.ts';
 import type { Item } from './scan.ts';
 import type { SeriesPlaces } from './series-places.ts';
 import { seriesPlacesOf } from './series-places.ts';
@@ -21,9 +24,12 @@ interface Compiled {
   tables: MarkingTables;
   types: Catalogue['types'];
   bodies: Names;
+  /** Bits of the bodies of each kind. */
+  bodiesOfKind: Record<ReadingKind, number>;
   origins: Names;
   places: SeriesPlaces;
   values: ValueRows;
+  resistors: ResistorRows;
   words: WordTree<Item>;
   temperatureCodes: TemperatureCodes;
   /** Voltages that parts are usually made for, V. */
@@ -44,32 +50,62 @@ const originsOf = (tables: MarkingTables): string[] =>
     rows.flatMap((row) => ('origins' in row ? (row.origins as string[]) : [])),
   );
 
-const unitAndVoltItems = (
-  tables: MarkingTables,
-  bodies: Names,
-  origins: Names,
-): [word: string, item: Item][] => {
-  const bits = (row: { bodies: string[]; origins: string[] }) => ({
-    bodies: bodies.bitsOf(row.bodies),
-    origins: origins.bitsOf(row.origins),
-  });
-  return [
-    ...tables.unitWords.map((row): [string, Item] => [
-      row.word,
-      { kind: 'unit', row, ...bits(row) },
-    ]),
-    ...tables.voltageWords.map((row): [string, Item] => [
-      row.word,
-      { kind: 'volts', row, ...bits(row) },
-    ]),
-  ];
+/** Bodies by what a table without bodies of its own is about. */
+export interface BodyNames {
+  any: Names;
+  capacitor: Names;
+  resistor: Names;
+}
+
+const bodyNamesOf = (tables: MarkingTables): BodyNames => {
+  const any = namesFrom(tables.bodies.map((row) => row.id));
+  const ofKind = (kind: ReadingKind): string[] =>
+    tables.bodies.filter((row) => row.kind === kind).map((row) => row.id);
+  return {
+    any,
+    capacitor: namesWithin(any, ofKind('capacitor')),
+    resistor: namesWithin(any, ofKind('resistor')),
+  };
 };
+
+const unitItems = (tables: MarkingTables, bodies: BodyNames, origins: Names) =>
+  tables.unitWords.map((row): [string, Item] => {
+    const { quantity } = row;
+    const own = quantity === 'capacitance' ? 'capacitor' : 'resistor';
+    const names = bodies[quantity === 'fraction' ? 'any' : own];
+    const item = {
+      bodies: names.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+    };
+    return [row.word, { kind: 'unit', row, ...item }];
+  });
+
+const voltItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
+  tables.voltageWords.map((row): [string, Item] => {
+    const bits = { bodies: bodies.bitsOf(row.bodies), origins: origins.bitsOf(row.origins) };
+    return [row.word, { kind: 'volts', row, ...bits }];
+  });
+
+const allItems = (
+  tables: MarkingTables,
+  bodies: BodyNames,
+  origins: Names,
+): [word: string, item: Item][] => [
+  ...unitItems(tables, bodies, origins),
+  ...voltItems(tables, bodies.capacitor, origins),
+  ...voltageCodeItems(tables, bodies.capacitor, origins),
+  ...toleranceItems(tables, bodies.capacitor, origins),
+  ...temperatureItems(tables, bodies.capacitor, origins),
+  ...resistorItems(tables, bodies.resistor, origins),
+  ...wordItems(tables, bodies.any, origins),
+];
 
 const unitLettersOf = (tables: MarkingTables): Set<string> =>
   new Set(
     tables.pointLetters
       .filter(
         (row) =>
+          row.quantity === 'capacitance' &&
           row.use === 'usual' &&
           row.bodies.length === 0 &&
           (row.origins.length === 0 || row.origins.includes('international')),
@@ -78,21 +114,24 @@ const unitLettersOf = (tables: MarkingTables): Set<string> =>
   );
 
 const compile = ({ markings: tables, series, types }: Tables): Compiled => {
-  const bodies = namesFrom(tables.bodies.map((row) => row.id));
+  const bodies = bodyNamesOf(tables);
   const origins = namesFrom(originsOf(tables));
   const words = emptyTree<Item>();
-  const items = [unitAndVoltItems, voltageCodeItems, toleranceItems, temperatureItems, wordItems];
-  for (const [word, item] of items.flatMap((itemsOf) => itemsOf(tables, bodies, origins)))
-    addWord(words, word, item);
+  for (const [word, item] of allItems(tables, bodies, origins)) addWord(words, word, item);
   return {
     tables,
     types,
-    bodies,
+    bodies: bodies.any,
+    bodiesOfKind: {
+      capacitor: bodies.capacitor.bitsOf([]),
+      resistor: bodies.resistor.bitsOf([]),
+    },
     origins,
     places: seriesPlacesOf(series, tables.oldMantissas),
     values: valueRowsOf(tables, bodies, origins),
+    resistors: resistorRowsOf(tables, bodies.resistor, origins),
     words,
-    temperatureCodes: temperatureCodesOf(tables, bodies, origins),
+    temperatureCodes: temperatureCodesOf(tables, bodies.capacitor, origins),
     usualVolts: new Set(
       tables.voltageCodes.filter((row) => row.scheme === 'figures').map((row) => row.volts_min),
     ),

@@ -8,6 +8,12 @@ export interface Names {
   namesOf: (bits: number) => readonly string[];
 }
 
+/** The same names, where a row that names none is tied to some of them only. */
+export const namesWithin = (names: Names, within: readonly string[]): Names => {
+  const bits = names.bitsOf(within);
+  return { ...names, bitsOf: (some) => (some.length === 0 ? bits : names.bitsOf(some)) };
+};
+
 /** Names that fit the bits of a whole number. */
 const MOST = 30;
 

@@ -12,7 +12,7 @@ import {
   wordBegins,
   wordEnds,
 } from './text.ts';
-import type { Need, Slot, Token } from './token.ts';
+import type { Meaning, Need, Slot, Token } from './token.ts';
 import { spanHolds } from './tolerances.ts';
 import { tokensAt } from './tokens.ts';
 import { weights } from './weights.ts';
@@ -34,6 +34,8 @@ interface Step {
   /** True where nothing but blanks lies between the last token and here. */
   near: boolean;
   value: Token | undefined;
+  /** Whether a style of resistors was taken. */
+  styled: boolean;
   /** Places of the reading that are filled, a bit for each. */
   slots: number;
   /** Bodies and origins that all of its tokens allow, a bit for each. */
@@ -81,6 +83,7 @@ const slotBits: Record<Slot, number> = {
   date: 32,
   climate: 64,
   dielectric: 128,
+  power: 256,
 };
 
 const bitOf = (slot: Slot | undefined): number => (slot === undefined ? 0 : slotBits[slot]);
@@ -102,6 +105,10 @@ const meets = (need: Need, step: Step, token: Token, marking: Marking): boolean 
       return touching(step, 'temperature');
     case 'touching-before-value':
       return isFigure(marking.text.charAt(token.end));
+    case 'resistor':
+      return step.value?.meaning.content.says === 'resistance';
+    case 'style-before':
+      return step.styled;
     case 'value-before':
       return step.value !== undefined;
     case 'whole-word':
@@ -112,9 +119,10 @@ const meets = (need: Need, step: Step, token: Token, marking: Marking): boolean 
 /** Whether a tolerance meaning is the one for the value that it stands behind. */
 const fitsValue = (step: Step, { meaning }: Token): boolean => {
   if (meaning.content.says !== 'tolerance' || step.value === undefined) return true;
-  const { fromF, belowF, tolerance } = meaning.content;
+  const { of, fromF, belowF, tolerance } = meaning.content;
   const { content } = step.value.meaning;
-  if (content.says === 'resistance') return tolerance.unit === 'fraction' && belowF === undefined;
+  if (of !== undefined && of !== content.says) return false;
+  if (content.says === 'resistance') return tolerance.unit === 'fraction';
   if (content.says !== 'capacitance') return true;
   return spanHolds(content.value, { from: fromF, below: belowF });
 };
@@ -130,6 +138,13 @@ const mayTake = (step: Step, token: Token, marking: Marking): boolean =>
   token.needs.every((need) => meets(need, step, token, marking)) &&
   fitsValue(step, token);
 
+/** What a tolerance costs that is wider than parts have whose value is written so. */
+const unusualTolerance = (step: Step, { content }: Meaning): number =>
+  content.says === 'tolerance' &&
+  content.tolerance.plus > (step.value?.meaning.toleranceUpTo ?? Infinity)
+    ? weights.unusualTolerance
+    : 0;
+
 const take = (step: Step, token: Token): Step => {
   const { meaning } = token;
   const bodies = step.bodies & meaning.bodies;
@@ -138,13 +153,14 @@ const take = (step: Step, token: Token): Step => {
     (bodies === 0 ? weights.bodiesClash : 0) + (origins === 0 ? weights.originsClash : 0);
   return {
     at: token.end,
-    score: step.score + token.weight + clash,
+    score: step.score + token.weight + clash + unusualTolerance(step, meaning),
     before: step,
     token,
     skipped: undefined,
     last: token,
     near: true,
     value: isValue(token) ? token : step.value,
+    styled: step.styled || meaning.content.says === 'style',
     slots: step.slots | bitOf(meaning.slot),
     bodies: bodies === 0 ? step.bodies : bodies,
     origins: origins === 0 ? step.origins : origins,
@@ -253,6 +269,7 @@ const startOf = ({ bodies, origins }: Lexicon): Step => ({
   last: undefined,
   near: true,
   value: undefined,
+  styled: false,
   slots: 0,
   bodies: bodies.all,
   origins: origins.all,

@@ -114,7 +114,9 @@ const LARGE = 1e-6;
 
 const measuring = (candidates: readonly Candidate[]): string[] => {
   const byValue = new Map(
-    candidates.filter(hasValue).map((candidate) => [valueKey(candidate), candidate]),
+    candidates
+      .filter(({ reading }) => reading.capacitance !== undefined)
+      .map((candidate) => [valueKey(candidate), candidate]),
   );
   const rivals = [...byValue.values()];
   if (rivals.length < 2) return [];

@@ -90,8 +90,10 @@ export interface Reading {
   ratedVoltage?: Range;
   voltageKind?: 'dc' | 'ac';
   temperatureCharacteristic?: TemperatureCharacteristic;
-  /** 1/K, of a resistor. */
+  /** Temperature coefficient of a resistor, 1/K. */
   temperatureCoefficient?: Range;
+  /** Rated power of a resistor, W. */
+  power?: Range;
   /** F, with tolerance and temperature; only where a temperature characteristic is marked. */
   capacitanceOverTemperature?: Range;
   /** Types that the marking suggests, the likeliest first. */

@@ -1,4 +1,5 @@
 const prefixes: readonly (readonly [number, string])[] = [
+  [1e12, 'T'],
   [1e9, 'G'],
   [1e6, 'M'],
   [1e3, 'k'],
@@ -14,12 +15,14 @@ const inUse = {
   F: prefixes.filter(([size]) => size === 1 || size <= 1e-6),
   V: prefixes.filter(([size]) => size === 1e3 || size === 1),
   Ω: prefixes.filter(([size]) => size >= 1e-3),
+  W: prefixes.filter(([size]) => size === 1),
 };
 
 const trim = (value: number): string => String(Number(value.toPrecision(4)));
 
 /** A value in words beside a code, such as `47 nF`; four significant figures. */
 export const say = (value: number, unit: keyof typeof inUse): string => {
+  if (value === 0) return `0 ${unit}`;
   const steps = inUse[unit];
   const [size, prefix] = steps.find(([step]) => value * (1 + 1e-9) >= step) ??
     steps.at(-1) ?? [1, ''];

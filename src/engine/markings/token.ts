@@ -16,6 +16,10 @@ export type Need =
   | 'touching-tolerance'
   /** The token before is a temperature letter, without a gap. */
   | 'touching-temperature'
+  /** The value is a resistance. */
+  | 'resistor'
+  /** A style of resistors stands somewhere before. */
+  | 'style-before'
   /** The next token is the value, without a gap. */
   | 'touching-before-value'
   /** A value stands somewhere before. */
@@ -25,7 +29,15 @@ export type Need =
 
 /** The place in a reading that a token fills; each is filled once at most. */
 export type Slot =
-  'value' | 'tolerance' | 'voltage' | 'temperature' | 'safety' | 'date' | 'climate' | 'dielectric';
+  | 'value'
+  | 'tolerance'
+  | 'voltage'
+  | 'temperature'
+  | 'safety'
+  | 'date'
+  | 'climate'
+  | 'dielectric'
+  | 'power';
 
 /** What a token says. */
 export type Content =
@@ -33,6 +45,8 @@ export type Content =
   | { says: 'resistance'; value: number; figures: string; withUnit: boolean }
   | {
       says: 'tolerance';
+      /** What it is the tolerance of; either where it is written out. */
+      of?: 'capacitance' | 'resistance';
       /** Meanings by capacitance: those whose span holds the value count. */
       tolerance: Tolerance;
       fromF?: number | undefined;
@@ -40,6 +54,9 @@ export type Content =
     }
   | { says: 'voltage'; volts: Range; kind?: 'dc' | 'ac' | undefined; rated: boolean }
   | { says: 'temperature'; characteristic: TemperatureCharacteristic }
+  | { says: 'coefficient'; coefficient: Range }
+  | { says: 'power'; watts: number }
+  | { says: 'style'; watts?: number; coefficient?: Range }
   | { says: 'types' }
   | { says: 'safety'; class: string; peakInService?: number; impulseTest?: number }
   | { says: 'polarity'; polarity: string }
@@ -61,6 +78,12 @@ export interface Meaning {
   settle?: string;
   /** Lowest rated voltage of parts that bear such a value, V. */
   voltsFrom?: number;
+  /** Tolerance that such a way of writing the value goes with. */
+  implies?: Tolerance;
+  /** Widest usual tolerance of parts that are marked so, as a fraction. */
+  toleranceUpTo?: number;
+  /** Says by itself that the part is a resistor. */
+  tellsKind?: boolean;
 }
 
 /** One way to take a stretch of the marking. */

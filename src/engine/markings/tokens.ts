@@ -3,6 +3,8 @@ import { mantissaValuesAt } from './chip-values.ts';
 import { datesAt } from './dates.ts';
 import { figureValuesAt } from './figure-values.ts';
 import { letterValuesAt } from './letter-values.ts';
+import { powersAt } from './powers.ts';
+import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
 import type { Scan } from './scan.ts';
 import { foundAt } from './scan.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
@@ -23,12 +25,14 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
   const withUnit = [...unitValuesAt(scan, at), ...writtenVoltagesAt(scan, at)];
   const withoutUnit = withUnit.some((token) => token.withUsualUnit)
     ? []
-    : [...figureValuesAt(scan, at), ...letterValuesAt(scan, at)];
+    : [...figureValuesAt(scan, at), ...resistorFiguresAt(scan, at), ...letterValuesAt(scan, at)];
   return [
     ...withUnit,
     ...withoutUnit,
     ...wordsAt(scan, at),
+    ...powersAt(scan, at),
     ...mantissaValuesAt(scan, at),
+    ...chipResistorsAt(scan, at),
     ...writtenTolerancesAt(scan, at),
     ...temperaturesAt(scan, at),
     ...climateAt(scan, at),

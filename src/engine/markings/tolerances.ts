@@ -64,6 +64,9 @@ export const readToleranceLetter = (
 const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
 const TOUCHING: readonly Need[] = ['touching-value'];
 
+/** What a tolerance letter must have about it, behind a gap or without one. */
+export const toleranceNeeds = (gap: boolean): readonly Need[] => (gap ? AFTER_GAP : TOUCHING);
+
 /** Whether figures run on behind a gap, so that the letter belongs to them. */
 const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
   gap && isFigure(text.charAt(at));
@@ -79,6 +82,7 @@ export const toleranceItems = (
       slot: 'tolerance',
       content: {
         says: 'tolerance',
+        of: 'capacitance',
         tolerance: toleranceOf(row),
         fromF: row.from_f,
         belowF: row.below_f,
@@ -103,7 +107,7 @@ export const toleranceItems = (
           caseCost(scan, at, found) +
           (gap ? weights.gap : 0) +
           found.cost,
-        needs: gap ? AFTER_GAP : TOUCHING,
+        needs: toleranceNeeds(gap),
         assumed: found.assumed,
       };
     };

@@ -14,8 +14,10 @@ const unitsAt = (scan: Scan, at: number) => {
   const found = foundAt(scan, at).flatMap(({ item, end, sameCase, assumed, cost }) => {
     if (item.kind !== 'unit' || !unitEnds(scan.marking.text, end)) return [];
     const { row } = item;
-    if (row.quantity === 'fraction' || (row.exact_case && !sameCase)) return [];
-    return [{ item, quantity: row.quantity, end, assumed, cost }];
+    const { quantity } = row;
+    if (quantity === 'fraction' || quantity === 'power') return [];
+    if (row.exact_case && !sameCase) return [];
+    return [{ item, quantity, end, assumed, cost }];
   });
   const longest = Math.max(...found.map(({ end }) => end));
   return found.filter(({ end }) => end === longest);

@@ -1,4 +1,5 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
+import type { BodyNames } from './lexicon.ts';
 import type { Names } from './names.ts';
 
 type Tied<Row> = Row & { bodyBits: number; originBits: number };
@@ -30,23 +31,25 @@ export interface ValueRows {
   mantissas: ReadonlyMap<string, readonly MantissaRow[]>;
 }
 
-const grouped = <Row>(rows: readonly Row[], keyOf: (row: Row) => string): Map<string, Row[]> => {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) groups.set(keyOf(row), [...(groups.get(keyOf(row)) ?? []), row]);
-  return groups;
-};
-
 /** Sorts the rows for values by what they are looked up by. */
-export const valueRowsOf = (tables: MarkingTables, bodies: Names, origins: Names): ValueRows => {
-  const tie = tied(bodies, origins);
+export const valueRowsOf = (
+  tables: MarkingTables,
+  bodies: BodyNames,
+  origins: Names,
+): ValueRows => {
+  const tie = tied(bodies.capacitor, origins);
+  const tieResistor = tied(bodies.resistor, origins);
   const forms = tables.valueForms.map(tie);
   const multipliers = tables.multipliers.map(tie);
   const ofShape = (shape: ValueForm['shape']) => forms.filter((form) => form.shape === shape);
   const ofScheme = (scheme: MultiplierRow['scheme']) =>
-    grouped(
+    Map.groupBy(
       multipliers.filter((row) => row.scheme === scheme),
       (row) => row.figure,
     );
+  const points = tables.pointLetters.map((row) =>
+    row.quantity === 'capacitance' ? tie(row) : tieResistor(row),
+  );
   return {
     forms: {
       multiplier: ofShape('multiplier'),
@@ -55,7 +58,7 @@ export const valueRowsOf = (tables: MarkingTables, bodies: Names, origins: Names
     },
     multipliers: ofScheme('figures'),
     chipMultipliers: ofScheme('letter-figure'),
-    points: grouped(tables.pointLetters.map(tie), (row) => row.letter),
-    mantissas: grouped(tables.mantissaLetters.map(tie), (row) => row.letter),
+    points: Map.groupBy(points, (row) => row.letter),
+    mantissas: Map.groupBy(tables.mantissaLetters.map(tie), (row) => row.letter),
   };
 };

@@ -1,4 +1,5 @@
 import type { SourceId } from '../catalogue.ts';
+import type { Tolerance } from './reading.ts';
 import type { Scan } from './scan.ts';
 import type { Written } from './series-places.ts';
 import { seriesWeight } from './series-places.ts';
@@ -32,12 +33,15 @@ export interface Value {
   source: SourceId;
   settle: string;
   voltsFrom?: number;
+  implies?: Tolerance;
+  toleranceUpTo?: number;
+  tellsKind?: boolean;
   assumed: readonly Assumed[];
 }
 
 /** A token that fills the place of the value. */
 export const valueToken = (made: Value): Token => {
-  const { quantity, value, figures, unit, voltsFrom } = made;
+  const { quantity, value, figures, unit, voltsFrom, implies, toleranceUpTo, tellsKind } = made;
   return {
     at: made.at,
     end: made.end,
@@ -52,6 +56,9 @@ export const valueToken = (made: Value): Token => {
       source: made.source,
       settle: made.settle,
       ...(voltsFrom === undefined ? {} : { voltsFrom }),
+      ...(implies === undefined ? {} : { implies }),
+      ...(toleranceUpTo === undefined ? {} : { toleranceUpTo }),
+      ...(tellsKind === undefined ? {} : { tellsKind }),
     },
     weight: made.weight,
     needs: made.needs ?? [],

@@ -11,7 +11,13 @@ export const weights = {
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
+  /** Wider than parts have whose value is written so. */
+  unusualTolerance: -1.2,
   voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },
+  /** Two figures and a letter of a chip resistor, and a letter before two figures. */
+  chipCode: 2.6,
+  letterFirstCode: 0,
+  power: { usual: 2, other: 1, rare: 0 },
   /** Two voltages with a stroke between them, which may also be a value and a voltage. */
   voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
@@ -64,6 +70,10 @@ export const weights = {
   originAgrees: 1,
   originDiffers: -1.5,
   kindDiffers: -6,
+  /** A resistance without its unit where nothing says that the part is a resistor. */
+  resistor: -1.6,
+  /** Behind the figures the letter of a resistance does for a unit. */
+  letterOfOhms: 1,
   /** A reading without a value. */
   noValue: -0.5,
 } as const;

@@ -34,7 +34,7 @@ describe('the best reading', () => {
   });
 });
 
-/** Markings that can be taken in more than one way, and the values in their order. */
+/** Markings of capacitors that can be taken in more than one way, and the values in their order. */
 const ambiguous: [string, Hints, number[]][] = [
   ['10K', {}, [10 * p, 10 * n]],
   ['47K', {}, [47 * p, 47 * n]],
@@ -51,7 +51,7 @@ const ambiguous: [string, Hints, number[]][] = [
 describe('readings of an ambiguous marking', () => {
   test.each(ambiguous)('%j with %j', (text, hints, values) => {
     const readings = readMarking(catalogue, text, hints);
-    const found = readings.map(({ capacitance }) => capacitance?.typ ?? NaN);
+    const found = readings.flatMap(({ capacitance }) => capacitance?.typ ?? []);
     expect(found.slice(0, values.length).map((value) => value.toPrecision(9))).toEqual(
       values.map((value) => value.toPrecision(9)),
     );
@@ -62,7 +62,7 @@ describe('readings of an ambiguous marking', () => {
     (text, hints) => {
       for (const reading of readMarking(catalogue, text, hints)) {
         expect(reading.sure).not.toBe('sure');
-        expect(reading.settleBy[0]).toMatch(/^measure at/);
+        if (reading.kind === 'capacitor') expect(reading.settleBy[0]).toMatch(/^measure at/);
       }
     },
   );

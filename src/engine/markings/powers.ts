@@ -1,0 +1,66 @@
+import { say } from './say.ts';
+import type { Scan } from './scan.ts';
+import { foundAt, writtenAt } from './scan.ts';
+import { isFigure, isLetter, skipBlanks } from './text.ts';
+import type { Token } from './token.ts';
+import { weightOf, weights } from './weights.ts';
+
+const FRACTION = /(\d)\/(\d{1,2})(?!\d)/y;
+
+/** Fractions that have a sign of their own. */
+const signs: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '⅛': 0.125, '¾': 0.75 };
+
+interface Size {
+  end: number;
+  value: number;
+}
+
+/** Numbers and fractions, such as `5`, `0.25`, `1/2`, `½`, at an index. */
+const sizesAt = (scan: Scan, at: number): Size[] => {
+  const { text } = scan.marking;
+  const sign = signs[text.charAt(at)];
+  if (sign !== undefined) return [{ end: at + 1, value: sign }];
+  FRACTION.lastIndex = at;
+  const fraction = isFigure(text.charAt(at - 1)) ? null : FRACTION.exec(text);
+  const quotient = Number(fraction?.[1]) / Number(fraction?.[2]);
+  return [
+    ...(fraction !== null && Number.isFinite(quotient)
+      ? [{ end: at + fraction[0].length, value: quotient }]
+      : []),
+    ...writtenAt(scan, at).filter(({ assumed }) => assumed.length === 0),
+  ];
+};
+
+/** Rated power, such as `5W`, `1/4 W`. */
+export const powersAt = (scan: Scan, at: number): Token[] =>
+  sizesAt(scan, at)
+    .filter(({ value }) => value > 0)
+    .flatMap((size) =>
+      foundAt(scan, skipBlanks(scan.marking, size.end)).flatMap(
+        ({ item, end, sameCase, assumed, cost }): Token[] => {
+          if (item.kind !== 'unit' || item.row.quantity !== 'power') return [];
+          const { row } = item;
+          if (row.exact_case && !sameCase) return [];
+          if (row.word.length > 1 && isLetter(scan.marking.text.charAt(end))) return [];
+          const watts = size.value * row.factor;
+          return [
+            {
+              at,
+              end,
+              meaning: {
+                slot: 'power',
+                content: { says: 'power', watts },
+                bodies: item.bodies,
+                origins: item.origins,
+                types: [],
+                means: () => `rated ${say(watts, 'W')}`,
+                source: row.source,
+              },
+              weight: weightOf(weights.power, row.use) + cost,
+              needs: [],
+              assumed,
+            },
+          ];
+        },
+      ),
+    );

@@ -1,0 +1,172 @@
+import type { MarkingTables } from '../../schemas/markings.ts';
+import type { Names } from './names.ts';
+import type { WrittenNumber } from './numbers.ts';
+import { runsAt, significant } from './numbers.ts';
+import type { Scan } from './scan.ts';
+import { writtenAt } from './scan.ts';
+import type { Assumed } from './text.ts';
+import { isFigure, othersAt } from './text.ts';
+import type { Need, Token } from './token.ts';
+import { figuresWeight, times, valueToken } from './value-token.ts';
+import { weightOf, weights } from './weights.ts';
+
+type Row<Table extends keyof MarkingTables> = MarkingTables[Table][number];
+type Form = Row<'resistorForms'> & { bodyBits: number; originBits: number };
+
+/** The rows that resistances without a unit are read by, under what they are looked up by. */
+export interface ResistorRows {
+  forms: readonly Form[];
+  /** By two figures. */
+  eia96: ReadonlyMap<string, Row<'eia96Codes'>>;
+  letterFirst: ReadonlyMap<string, Row<'letterFirstCodes'>>;
+  /** By letter. */
+  multipliers: ReadonlyMap<string, readonly Row<'eia96Multipliers'>[]>;
+  /** Bits of the body that carries such codes. */
+  chip: number;
+}
+
+/** Sorts the rows for resistances by what they are looked up by. */
+export const resistorRowsOf = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): ResistorRows => ({
+  forms: tables.resistorForms.map((row) => ({
+    ...row,
+    bodyBits: bodies.bitsOf(row.bodies),
+    originBits: origins.bitsOf(row.origins),
+  })),
+  eia96: new Map(tables.eia96Codes.map((row) => [row.code, row])),
+  letterFirst: new Map(tables.letterFirstCodes.map((row) => [row.code, row])),
+  multipliers: Map.groupBy(tables.eia96Multipliers, (row) => row.letter),
+  chip: bodies.bitsOf(['resistor-chip']),
+});
+
+/** The value of figures in a form, ohm. */
+const valueIn = (form: Form, { digits, value }: WrittenNumber): number =>
+  form.shape === 'multiplier'
+    ? times(Number(digits.slice(0, -1)), 10 ** Number(digits.at(-1)))
+    : value;
+
+const WHOLE_WORD: readonly Need[] = ['whole-word'];
+
+const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Token[] => {
+  const { digits, assumed } = number;
+  if (digits.length < form.figures_min || digits.length > form.figures_max) return [];
+  if (form.shape === 'link' ? number.figures !== '' : number.padded) return [];
+  const value = valueIn(form, number);
+  if (value < form.value_min * (1 - 1e-9) || value > form.value_max * (1 + 1e-9)) return [];
+  const figures = form.shape === 'multiplier' ? significant(digits.slice(0, -1)) : number.figures;
+  const written = digits.length > 3 ? 'precise' : 'bare';
+  const added = form.shape === 'link' ? 0 : figuresWeight(scan, figures, written, assumed);
+  if (added === undefined) return [];
+  return [
+    valueToken({
+      at,
+      end: number.end,
+      quantity: 'resistance',
+      value,
+      figures,
+      weight: weightOf(weights.value, form.use) + added + number.cost,
+      needs: form.shape === 'link' ? WHOLE_WORD : [],
+      bodies: form.bodyBits,
+      origins: form.originBits,
+      source: form.source,
+      settle: form.settle,
+      ...(form.percent_max === undefined ? {} : { toleranceUpTo: form.percent_max / 100 }),
+      assumed,
+    }),
+  ];
+};
+
+/** Resistances written in figures alone. */
+export const resistorFiguresAt = (scan: Scan, at: number): Token[] =>
+  writtenAt(scan, at)
+    .filter((number) => !number.grouped && !number.decimal)
+    .flatMap((number) =>
+      scan.lexicon.resistors.forms.flatMap((form) => inForm(scan, at, form, number)),
+    );
+
+interface Multiplier {
+  row: Row<'eia96Multipliers'>;
+  assumed: readonly Assumed[];
+  cost: number;
+}
+
+/** What the character at an index multiplies by, or may. */
+const multipliersAt = ({ lexicon, marking }: Scan, at: number): Multiplier[] => {
+  const { multipliers } = lexicon.resistors;
+  if (marking.worn[at])
+    return [...multipliers.entries()].flatMap(([as, rows]) =>
+      rows
+        .filter((row) => row.use !== 'rare')
+        .map((row) => ({ row, assumed: [{ at, as, why: 'worn' }], cost: weights.worn })),
+    );
+  const rows = multipliers.get(marking.text.charAt(at)) ?? [];
+  const others = othersAt(marking, at).flatMap(({ as, cost }) =>
+    (multipliers.get(as) ?? []).map((row): Multiplier => ({
+      row,
+      assumed: [{ at, as, why: 'look-alike' }],
+      cost,
+    })),
+  );
+  return [...rows.map((row) => ({ row, assumed: [], cost: 0 })), ...others];
+};
+
+const MISSING: Multiplier[] = [];
+
+/** Two figures and a letter, or a letter and two figures, of small chips. */
+export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
+  const { resistors, origins } = scan.lexicon;
+  const make = (
+    row: { significand: number; source: string },
+    multiplier: Multiplier,
+    figures: { end: number; assumed: readonly Assumed[]; cost: number },
+    end: number,
+    percent: number,
+    base: number,
+  ): Token[] => {
+    const assumed = [...figures.assumed, ...multiplier.assumed];
+    if (assumed.length > 1) return [];
+    return [
+      valueToken({
+        at,
+        end,
+        quantity: 'resistance',
+        value: times(row.significand, multiplier.row.factor),
+        figures: significant(String(row.significand)),
+        weight:
+          weightOf(weights.mantissaLetter, multiplier.row.use) +
+          base +
+          multiplier.cost +
+          figures.cost,
+        needs: WHOLE_WORD,
+        bodies: resistors.chip,
+        origins: origins.all,
+        source: multiplier.row.use === 'usual' ? row.source : multiplier.row.source,
+        settle: multiplier.row.settle,
+        implies: { minus: percent / 100, plus: percent / 100, unit: 'fraction' },
+        assumed,
+      }),
+    ];
+  };
+  const first = scan.marking.text.charAt(at);
+  const letters = isFigure(first) ? MISSING : multipliersAt(scan, at);
+  return [
+    ...runsAt(scan.marking, at, 2).flatMap((run) => {
+      const row = resistors.eia96.get(run.digits);
+      if (row === undefined) return [];
+      return multipliersAt(scan, run.end).flatMap((multiplier) =>
+        make(row, multiplier, run, run.end + 1, 1, weights.chipCode),
+      );
+    }),
+    ...letters.flatMap((multiplier) =>
+      runsAt(scan.marking, at + 1, 2).flatMap((run) => {
+        const row = resistors.letterFirst.get(run.digits);
+        return row === undefined
+          ? []
+          : make(row, multiplier, run, run.end, row.tolerance_percent, weights.letterFirstCode);
+      }),
+    ),
+  ];
+};

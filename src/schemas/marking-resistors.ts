@@ -1,0 +1,98 @@
+import { z } from 'zod';
+import {
+  count,
+  id,
+  number,
+  optionalNumber,
+  optionalText,
+  positive,
+  provenance,
+  text,
+} from './cells.ts';
+import { context, use } from './marking-context.ts';
+
+/** A way of writing a resistance in figures alone. */
+export const resistorFormRow = z.strictObject({
+  id,
+  shape: z
+    .enum(['multiplier', 'plain', 'link'])
+    .describe('multiplier: the last figure counts zeros; plain: as written; link: noughts alone'),
+  figures_min: positive.describe('fewest figures, counting all of them'),
+  figures_max: positive.describe('most figures'),
+  value_min: number.describe('smallest value that is written so, ohm'),
+  value_max: number.describe('largest value that is written so, ohm'),
+  percent_max: optionalNumber.describe(
+    'widest usual tolerance of parts that are marked so, per cent',
+  ),
+  example: text,
+  means: text.describe('what the example means'),
+  settle: optionalText.describe('how to tell it from its rivals'),
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** A letter that says how far a resistor may be off its value. */
+export const resistorToleranceRow = z.strictObject({
+  letter: text,
+  script: z.enum(['latin', 'cyrillic']),
+  percent: positive.describe('per cent each way'),
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** A letter for the temperature coefficient of a resistor. */
+export const resistorTemperatureLetterRow = z.strictObject({
+  letter: text,
+  ppm: positive.describe('ppm/K each way'),
+  place: z
+    .enum(['behind-tolerance', 'in-style'])
+    .describe('behind the tolerance letter, or the letter of a style such as RN55C'),
+  use,
+  ...context,
+  ...provenance,
+});
+
+/** Two figures that stand for the three of a value, on small chips. */
+export const chipResistorCodeRow = z.strictObject({
+  code: z.string().regex(/^\d\d$/, 'expected two figures'),
+  significand: count.describe('the three figures of the value'),
+  ...provenance,
+});
+
+/** A letter that multiplies the three figures of a small chip. */
+export const chipResistorMultiplierRow = z.strictObject({
+  letter: z.string().regex(/^[A-Z]$/, 'expected one capital letter'),
+  factor: positive,
+  settle: optionalText.describe('what to do where lists differ'),
+  use,
+  ...provenance,
+});
+
+/** Two figures behind a multiplier letter, on chips of two per cent and wider. */
+export const letterFirstCodeRow = z.strictObject({
+  code: z.string().regex(/^\d\d$/, 'expected two figures'),
+  tolerance_percent: positive.describe('per cent each way'),
+  significand: count.describe('the three figures of the value'),
+  ...provenance,
+});
+
+/** A style of resistors: what is made so, and how much it bears. */
+export const resistorStyleRow = z.strictObject({
+  style: text,
+  letters: count.describe('letters that follow before the value'),
+  construction: text,
+  watts: optionalNumber.describe('rated power, W'),
+  volts_max: optionalNumber.describe('highest working voltage, V'),
+  use,
+  origins: context.origins,
+  ...provenance,
+});
+
+/** A letter for how many of a lot may fail. */
+export const failureRateRow = z.strictObject({
+  letter: text,
+  percent_per_1000_h: positive,
+  ...provenance,
+});
