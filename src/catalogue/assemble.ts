@@ -33,6 +33,8 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     offers: valuesOf(tables, 'market.csv'),
     bodies: valuesOf(tables, 'bodies.csv'),
     seriesResistance: valuesOf(tables, 'series-resistance.csv'),
+    rippleByFrequency: valuesOf(tables, 'ripple-by-frequency.csv'),
+    rippleByTemperature: valuesOf(tables, 'ripple-by-temperature.csv'),
     pulseRatings: valuesOf(tables, 'pulse-ratings.csv'),
     series: valuesOf(tables, 'e-series.csv'),
     valueLists: valuesOf(tables, 'value-lists.csv'),

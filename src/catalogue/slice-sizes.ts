@@ -2,7 +2,10 @@ import type { Catalogue } from '../engine/catalogue.ts';
 import { FINDINGS_OF_RESISTANCE } from '../engine/findings/series-resistance.ts';
 
 /** The tables of sizes in a catalogue. */
-export type Sizes = Pick<Catalogue, 'bodies' | 'seriesResistance' | 'pulseRatings'>;
+export type Sizes = Pick<
+  Catalogue,
+  'bodies' | 'seriesResistance' | 'rippleByFrequency' | 'rippleByTemperature' | 'pulseRatings'
+>;
 
 /** A row without the words that only its table shows. */
 const bare = <Row extends { locator: string; note: string }>(row: Row): Row => ({
@@ -13,13 +16,16 @@ const bare = <Row extends { locator: string; note: string }>(row: Row): Row => (
 
 /**
  * The sizes that assessments in one position need: bodies of every value, since a visitor may ask
- * about any part, but edges and series resistance only where a finding asks for them.
+ * about any part, but edges, series resistance and ripple current only where a finding asks for them.
  */
 export const sliceSizes = (catalogue: Catalogue, findings: ReadonlySet<string>): Sizes => {
   const resists = FINDINGS_OF_RESISTANCE.some((finding) => findings.has(finding));
+  const ripples = findings.has('ripple-current');
   return {
     bodies: catalogue.bodies.map(bare),
     seriesResistance: resists ? catalogue.seriesResistance.map(bare) : [],
+    rippleByFrequency: ripples ? catalogue.rippleByFrequency.map(bare) : [],
+    rippleByTemperature: ripples ? catalogue.rippleByTemperature.map(bare) : [],
     pulseRatings: findings.has('pulse') ? catalogue.pulseRatings.map(bare) : [],
   };
 };

@@ -38,6 +38,8 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   offers: [],
   bodies: [],
   seriesResistance: [],
+  rippleByFrequency: [],
+  rippleByTemperature: [],
   pulseRatings: [],
   series: [],
   valueLists: [],

@@ -7,7 +7,13 @@ import type {
   PropertyRow,
   TypeRow,
 } from '../schemas/types.ts';
-import type { BodyRow, PulseRatingRow, SeriesResistanceRow } from '../schemas/sizes.ts';
+import type {
+  BodyRow,
+  PulseRatingRow,
+  RippleFrequencyRow,
+  RippleTemperatureRow,
+  SeriesResistanceRow,
+} from '../schemas/sizes.ts';
 import type { SeriesRow, UnitRow, ValueListRow, VoltageRow } from '../schemas/values.ts';
 import type {
   ConditionDefinitionRow,
@@ -55,6 +61,8 @@ export interface Catalogue {
   /** Sizes by value and rated voltage. */
   bodies: BodyRow[];
   seriesResistance: SeriesResistanceRow[];
+  rippleByFrequency: RippleFrequencyRow[];
+  rippleByTemperature: RippleTemperatureRow[];
   pulseRatings: PulseRatingRow[];
   series: SeriesRow[];
   /** Values of parts that are not made in a series of preferred numbers, rising. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, numberList, optionalNumber, positive, provenance, text } from './cells.ts';
+import { id, number, numberList, optionalNumber, positive, provenance, text } from './cells.ts';
 
 /** A number above zero, or nothing. */
 const optionalPositive = optionalNumber.refine(
@@ -47,9 +47,36 @@ export const seriesResistanceRow = z.strictObject({
   esr_typ: positive.describe('of a usual new part, ohm'),
   esr_max: positive.describe('limit of the sheet, or what follows from its limits, ohm'),
   ripple_a: optionalPositive.describe('ripple current at this frequency, effective value, A'),
+  ripple_c: optionalNumber.describe('ambient temperature that it is for, degC'),
   ...provenance,
 });
 export type SeriesResistanceRow = z.output<typeof seriesResistanceRow>;
+
+/** How ripple current may grow or must fall with frequency, for a band of voltages and values. */
+export const rippleFrequencyRow = z.strictObject({
+  type: id,
+  v_min: positive.describe('lowest rated voltage of the band, V'),
+  v_max: positive.describe('highest rated voltage of the band, V'),
+  c_min: positive.describe('smallest value of the band, F'),
+  c_max: positive.describe('largest value of the band, itself not included, F'),
+  frequency_hz: positive.describe('Hz'),
+  factor: positive.describe(
+    'ripple current at this frequency; only its ratio to another of the band counts',
+  ),
+  ...provenance,
+});
+export type RippleFrequencyRow = z.output<typeof rippleFrequencyRow>;
+
+/** How ripple current may grow or must fall with the temperature round a part. */
+export const rippleTemperatureRow = z.strictObject({
+  type: id,
+  temperature_c: number.describe('ambient, degC; below the lowest its factor holds'),
+  factor: positive.describe(
+    'ripple current at this temperature; only its ratio to another of the type counts',
+  ),
+  ...provenance,
+});
+export type RippleTemperatureRow = z.output<typeof rippleTemperatureRow>;
 
 /** Steepest repeated edge that a span of values at one rated voltage withstands. */
 export const pulseRatingRow = z.strictObject({

@@ -13,7 +13,13 @@ import {
   verdictRuleRow,
 } from './positions.ts';
 import { markingTables } from './marking-tables.ts';
-import { bodyRow, pulseRatingRow, seriesResistanceRow } from './sizes.ts';
+import {
+  bodyRow,
+  pulseRatingRow,
+  rippleFrequencyRow,
+  rippleTemperatureRow,
+  seriesResistanceRow,
+} from './sizes.ts';
 import { sourceRow } from './sources.ts';
 import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
@@ -95,6 +101,18 @@ export const tables = {
     key: ['type', 'capacitance', 'v_min', 'frequency_hz'],
     references: [source, { column: 'type', table: 'types.csv' }],
     about: 'Series resistance by value and rated voltage.',
+  },
+  'ripple-by-frequency.csv': {
+    row: rippleFrequencyRow,
+    key: ['type', 'v_min', 'c_min', 'frequency_hz'],
+    references: [source, { column: 'type', table: 'types.csv' }],
+    about: 'How the ripple current that a part takes goes with frequency.',
+  },
+  'ripple-by-temperature.csv': {
+    row: rippleTemperatureRow,
+    key: ['type', 'temperature_c'],
+    references: [source, { column: 'type', table: 'types.csv' }],
+    about: 'How the ripple current that a part takes goes with temperature.',
   },
   'pulse-ratings.csv': {
     row: pulseRatingRow,

@@ -141,12 +141,55 @@ const resistances: BrokenCell[] = [
     rule: 'number-order',
   },
   {
+    what: 'a ripple current at no temperature',
+    file: 'series-resistance.csv',
+    pick: (row) => row['ripple_a'] !== '',
+    column: 'ripple_c',
+    to: '',
+    rule: 'ripple-at',
+  },
+  {
+    what: 'a temperature for no ripple current',
+    file: 'series-resistance.csv',
+    pick: (row) => row['ripple_a'] === '',
+    column: 'ripple_c',
+    to: '85',
+    rule: 'ripple-at',
+  },
+  {
     what: 'a resistance of nothing',
     file: 'series-resistance.csv',
     pick: () => true,
     column: 'esr_typ',
     to: '0',
     rule: 'cell',
+  },
+];
+
+const ripples: BrokenCell[] = [
+  {
+    what: 'a factor of nothing',
+    file: 'ripple-by-frequency.csv',
+    pick: () => true,
+    column: 'factor',
+    to: '0',
+    rule: 'cell',
+  },
+  {
+    what: 'a band of values upside down',
+    file: 'ripple-by-frequency.csv',
+    pick: () => true,
+    column: 'c_max',
+    to: '1e-9',
+    rule: 'number-order',
+  },
+  {
+    what: 'a type that there is not',
+    file: 'ripple-by-temperature.csv',
+    pick: () => true,
+    column: 'type',
+    to: 'film-of-no-kind',
+    rule: 'reference',
   },
 ];
 
@@ -172,5 +215,6 @@ const edges: BrokenCell[] = [
 describe('one wrong cell', () => {
   describe('of a body', () => testBrokenCells(bodies));
   describe('of a series resistance', () => testBrokenCells(resistances));
+  describe('of a ripple current', () => testBrokenCells(ripples));
   describe('of a steepest edge', () => testBrokenCells(edges));
 });

@@ -31,6 +31,7 @@ import { numberOrder } from './number-order.ts';
 import { preferredValues } from './preferred-values.ts';
 import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
+import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { unions } from './unions.ts';
@@ -67,6 +68,7 @@ export const checks: readonly Check[] = [
   marketVoltages,
   bodyShapes,
   sizeOffers,
+  rippleAt,
   basisRules,
   disagreement,
   deratingSpans,

@@ -22,6 +22,8 @@ export const orders: readonly Order[] = [
   { file: 'pulse-ratings.csv', columns: ['c_min', 'c_max'] },
   { file: 'series-resistance.csv', columns: ['v_min', 'v_max'] },
   { file: 'series-resistance.csv', columns: ['esr_min', 'esr_typ', 'esr_max'] },
+  { file: 'ripple-by-frequency.csv', columns: ['v_min', 'v_max'] },
+  { file: 'ripple-by-frequency.csv', columns: ['c_min', 'c_max'], strict: true },
   { file: 'types.csv', columns: ['old_c_min', 'old_c_max'] },
   { file: 'positions.csv', columns: ['usual_c_min', 'reference_c', 'usual_c_max'] },
   { file: 'properties.csv', columns: ['lowest', 'highest'], strict: true },

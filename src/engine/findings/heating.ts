@@ -93,6 +93,18 @@ export const heatingOf = (part: Part, circumstances: Circumstances): Heating | P
     });
 };
 
+/** The body that gets rid of the heat, in a working. */
+const bodyInWords = (body: Body): string => {
+  switch (body.from) {
+    case 'estimate':
+      return 'a body estimated from the charge that the type packs in';
+    case 'between':
+      return `a body ${bodyWords(body)}`;
+    default:
+      return bodyWords(body);
+  }
+};
+
 /** Rise of temperature by the ripple current. */
 export const rippleHeating: FindingModel = {
   measure: (part, circumstances) => {
@@ -109,7 +121,7 @@ export const rippleHeating: FindingModel = {
     const from = originOf(resistance, conditionOf(circumstances, 'f-work').typ);
     return (
       `${formatValue(current, 'A')} squared × ${formatQuantity(resistance.range, 'ohm')} ${from} = ` +
-      `${formatValue(current ** 2 * resistance.range.typ, 'W')} in ${bodyWords(body)}: ` +
+      `${formatValue(current ** 2 * resistance.range.typ, 'W')} in ${bodyInWords(body)}: ` +
       `${formatQuantity(value, 'K')}; an estimate`
     );
   },

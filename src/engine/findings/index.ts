@@ -15,6 +15,7 @@ import type { FindingModel } from './model.ts';
 import { pulse } from './pulse.ts';
 import { selfResonance } from './resonance.ts';
 import { reverseVoltage } from './reverse.ts';
+import { rippleCurrent } from './ripple-current.ts';
 import { rippleVoltage } from './ripple.ts';
 import { acquisition, holdStep } from './sampling.ts';
 import { esrWindow, impedance } from './series-elements.ts';
@@ -59,6 +60,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   'own-surge': ownSurge,
   'ripple-voltage': rippleVoltage,
   'ripple-heating': rippleHeating,
+  'ripple-current': rippleCurrent,
   life,
   'filter-shift': filterShift,
   'tuning-shift': tuningShift,

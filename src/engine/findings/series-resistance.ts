@@ -16,6 +16,7 @@ export const FINDINGS_OF_RESISTANCE: readonly FindingId[] = [
   'inrush',
   'own-surge',
   'ripple-heating',
+  'ripple-current',
   'life',
   'acquisition',
 ];

