@@ -1,4 +1,4 @@
-import type { Fill } from './shape.ts';
+import { UNKNOWN, type Fill } from './shape.ts';
 import type { Colours, PartSpec } from './spec.ts';
 
 /** Attributes of SVG that paint one outline. */
@@ -11,10 +11,9 @@ const PAPER = '#ece7da';
 
 /** What lines and letters on the body are drawn with: the page's ink where no colour is known. */
 export const inkOn = (spec: PartSpec, colours: Colours): string => {
+  if (spec.finish === 'clear' || spec.finish === 'metal') return INKS.dark;
   const colour = spec.colour === undefined ? undefined : colours(spec.colour);
-  return colour === undefined || colour.fill === '' || spec.finish === 'clear'
-    ? 'currentColor'
-    : INKS[colour.ink];
+  return colour === undefined || colour.fill === '' ? 'currentColor' : INKS[colour.ink];
 };
 
 const byName = (id: string, colours: Colours, clear: boolean): Painted => {
@@ -26,7 +25,8 @@ const byName = (id: string, colours: Colours, clear: boolean): Painted => {
 /** How a surface is painted: colours by name as they are, materials by the page's own style. */
 export const painted = (fill: Fill, spec: PartSpec, colours: Colours): Painted => {
   if (typeof fill === 'object') {
-    return fill.colour === 'none' ? {} : byName(fill.colour, colours, false);
+    if (fill.colour === UNKNOWN) return { class: 'pd-open' };
+    return fill.colour === 'none' ? { stroke: 'none' } : byName(fill.colour, colours, false);
   }
   switch (fill) {
     case 'body':

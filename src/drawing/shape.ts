@@ -1,5 +1,5 @@
 import type { Path, Point } from './path.ts';
-import type { ColourId } from './spec.ts';
+import type { ColourId, PartSpec } from './spec.ts';
 
 /**
  * What a surface is painted with: a colour by name, or a material; `print` is whatever is seen
@@ -17,6 +17,8 @@ export interface Shape {
    * the fill alone, as of a printed band.
    */
   line: 'ink' | 'inner' | 'none';
+  /** Which coloured place of the part it is: `bands-0`, `dots-2`, `tip`, `colour`. */
+  place?: string;
 }
 
 /** Room on a body for what is printed on it, mm, and what it is printed on. */
@@ -53,9 +55,25 @@ export const solid = (path: Path, fill: Fill): Shape => ({ path, fill, line: 'in
 /** A line on the body. */
 export const inner = (path: Path): Shape => ({ path, line: 'inner' });
 
-/** A band or stripe of a colour; its edges are drawn where the body has that colour as well. */
-export const band = (path: Path, colour: ColourId, body: ColourId | undefined): Shape =>
-  colour === body ? { path, fill: { colour }, line: 'inner' } : paint(path, { colour });
+/**
+ * A coloured place of the part. Where its colour is not known it is an empty outline; where the
+ * body has the same colour its edges are drawn as well.
+ */
+export const coloured = (
+  path: Path,
+  colour: ColourId | undefined,
+  place: string,
+  line: Shape['line'] = 'none',
+): Shape => ({ path, fill: { colour: colour ?? UNKNOWN }, line, place });
+
+/** Stands for a colour that is not known yet. */
+export const UNKNOWN = '';
+
+/** A band among several, by its number from the first. */
+export const band = (path: Path, { bands, colour }: PartSpec, i: number): Shape => {
+  const own = bands?.[i];
+  return coloured(path, own, `bands-${String(i)}`, own === colour || !own ? 'inner' : 'none');
+};
 
 /** Paint without an outline of its own. */
 export const paint = (path: Path, fill: Fill): Shape => ({ path, fill, line: 'none' });

@@ -30,15 +30,17 @@ export interface PartSpec {
   leadWire?: number | undefined;
   /** Lines as printed. May come from a visitor. */
   marking?: readonly string[] | undefined;
-  /** Of the body. */
+  /** Of the body. An empty colour, here and below, is one that is not known: it is left open. */
   colour?: ColourId | undefined;
   finish?: Finish | undefined;
   /** In the order in which they are read. */
   bands?: readonly ColourId[] | undefined;
-  /** In the order in which they are read: from left to right, row by row, three a row. */
+  /** In the order in which they are read: from left to right, row by row. */
   dots?: readonly ColourId[] | undefined;
   /** Colour of the top of a disc or plate, or of one end. */
   tip?: ColourId | undefined;
+  /** Colour of the other end of a rod. */
+  otherTip?: ColourId | undefined;
   polarity?: PolarityMark | undefined;
   /** Pins or lugs in all, where a form may have more or fewer. */
   pins?: number | undefined;

@@ -40,8 +40,9 @@ const shapeMarkup = (shape: Shape, spec: PartSpec, { scale, colours }: Page): El
   }[shape.line];
   return h('path', {
     d: written(shape.path, scale, [0, 0]),
-    ...(shape.fill === undefined ? {} : painted(shape.fill, spec, colours)),
     stroke: stroke === 'currentColor' ? undefined : stroke,
+    ...(shape.fill === undefined ? {} : painted(shape.fill, spec, colours)),
+    'data-place': shape.place,
   });
 };
 

@@ -1,3 +1,4 @@
+import { ringOf } from '../cut.ts';
 import { turned, type Path } from '../path.ts';
 import { band, paint, solid } from '../shape.ts';
 import type { Form } from './form.ts';
@@ -28,7 +29,7 @@ export const axialBead: Form = {
           ...lyingLeads(spec),
           solid(outline, 'body'),
           ...bandPlaces(bands.length, end - edge, edge - end).map((place, i) =>
-            band(ring(place, width), bands[i] ?? 'none', spec.colour),
+            band(ringOf(outline, place.x, place.x + place.width), spec, i),
           ),
           ...(cathode ? [paint(ring({ x: edge - end - wide, width: wide }, width), 'print')] : []),
           { path: outline, line: 'ink' },

@@ -1,3 +1,4 @@
+import { ringOf } from '../cut.ts';
 import { rectangle } from '../path.ts';
 import { band, paint, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
@@ -19,7 +20,7 @@ const front = (spec: PartSpec): View => {
     shapes: [
       ...lyingLeads(spec),
       solid(body, 'body'),
-      ...bands.map((place, i) => band(ring(place, width), spec.bands?.[i] ?? 'none', spec.colour)),
+      ...bands.map((place, i) => band(ringOf(body, place.x, place.x + place.width), spec, i)),
       ...(outer
         ? [paint(ring({ x: -left - length * 0.13, width: length * FOIL_BAND }, width), 'print')]
         : []),

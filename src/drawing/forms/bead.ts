@@ -1,6 +1,7 @@
 import { leadLength, signBelow, wire } from '../lead.ts';
-import { line, type Path } from '../path.ts';
-import { inner, solid, type View } from '../shape.ts';
+import { stripeOf } from '../cut.ts';
+import { ellipse, line, type Path } from '../path.ts';
+import { band, coloured, inner, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 
@@ -18,12 +19,34 @@ const drop = (width: number, height: number, neck: number): Path => {
   ];
 };
 
+/** Heights of the coloured places, as shares of the whole: the top, a band below it, one by the leads. */
+const PLACES = { top: [0.78, 1], below: [0.62, 0.72], leads: [0.1, 0.26] } as const;
+
+/** Top, bands and spot of a bead that is marked in colours. */
+const colours = (spec: PartSpec, outline: Path): Shape[] => {
+  const { height, tip, bands = [], dots = [] } = spec;
+  const stripe = ([from, to]: readonly [number, number]): Path =>
+    stripeOf(outline, -height * to, -height * from);
+  const places = bands.length === 1 ? [PLACES.leads] : [PLACES.below, PLACES.leads];
+  return [
+    ...(tip === undefined ? [] : [coloured(stripe(PLACES.top), tip, 'tip', 'ink')]),
+    ...places.slice(0, bands.length).map((place, i) => band(stripe(place), spec, i)),
+    ...dots
+      .slice(0, 1)
+      .map((dot) =>
+        coloured(ellipse([0, -height * 0.45], spec.length * 0.16), dot, 'dots-0', 'ink'),
+      ),
+  ];
+};
+
 const front = (spec: PartSpec): View => {
   const { length, height } = spec;
   const half = (spec.pitch ?? 2.5) / 2;
   const neck = Math.min(length * 0.42, Math.max(1, Math.min(half, length * 0.28) + 0.45));
   const leaves = Math.min(half, neck - 0.4);
   const end = leadLength(height);
+  const outline = drop(length, height, neck);
+  const marked = colours(spec, outline);
   const lead = (side: number, longer: number) =>
     wire(
       spec,
@@ -38,7 +61,9 @@ const front = (spec: PartSpec): View => {
     shapes: [
       lead(-1, 1.5),
       lead(1, 0),
-      solid(drop(length, height, neck), 'body'),
+      solid(outline, 'body'),
+      ...marked,
+      { path: outline, line: 'ink' },
       ...(spec.polarity === 'plus-mark'
         ? [
             inner([
@@ -64,7 +89,11 @@ const front = (spec: PartSpec): View => {
           ]
         : []),
     ],
-    print: { at: [0, -height * 0.58], width: length * 0.8, height: height * 0.42 },
+    ...(marked.length > 0
+      ? {}
+      : {
+          print: { at: [0, -height * 0.58] as const, width: length * 0.8, height: height * 0.42 },
+        }),
     notes:
       spec.polarity === undefined
         ? []

@@ -1,6 +1,7 @@
+import { stripeOf } from '../cut.ts';
 import { leadLength, runDown, wire } from '../lead.ts';
-import { mapped, polygon, rectangle, type Path, type Point } from '../path.ts';
-import { inner, paint, solid, type Shape, type View } from '../shape.ts';
+import { rectangle } from '../path.ts';
+import { band, inner, paint, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 
@@ -10,44 +11,20 @@ const NECK = 1.4;
 /** Radius of the corners as a share of the shorter side. */
 const ROUND = 0.34;
 
-/** A stripe from side to side of a cushion whose top is at y = 0, between two heights. */
-const stripe = (width: number, height: number, from: number, to: number): Path => {
-  const corner = Math.min(width, height) * ROUND;
-  const half = (y: number): number => {
-    const within = Math.max(0, corner - Math.min(y, height - y));
-    return width / 2 - corner + Math.sqrt(Math.max(0, corner ** 2 - within ** 2));
-  };
-  const steps = Array.from({ length: 9 }, (_, i) => from + ((to - from) * i) / 8);
-  return polygon(
-    ...steps.map((y): Point => [half(y), y]),
-    ...steps.toReversed().map((y): Point => [-half(y), y]),
-  );
-};
-
-/** Stripes from above to below, in the order in which they are read. */
-const stripes = ({ bands = [], length }: PartSpec, top: number, height: number): Shape[] =>
-  bands.map((colour, i) => {
-    const [from, to] = [i, i + 1].map((n) => (n * height) / bands.length) as [number, number];
-    return paint(
-      mapped(stripe(length, height, from, to), ([x, y]) => [x, y + top]),
-      { colour },
-    );
-  });
-
 const front = (spec: PartSpec): View => {
-  const { length } = spec;
+  const { length, bands = [] } = spec;
   const height = spec.height - NECK;
   const top = -spec.height;
   const half = Math.min((spec.pitch ?? length * 0.8) / 2, length / 2 - 1);
   const end = leadLength(spec.height);
-  const outline = rectangle([-length / 2, top], length, height, Math.min(length, height) * ROUND);
   const corner = Math.min(length, height) * ROUND;
+  const outline = rectangle([-length / 2, top], length, height, corner);
   const edge = (x: number): number => {
     const within = Math.min(corner, Math.max(0, Math.abs(x) - (length / 2 - corner)));
     return -NECK - corner + Math.sqrt(corner ** 2 - within ** 2) - 0.12;
   };
   const coats = [-half, half].map((x) => runDown(spec, x, edge, NECK - 0.4));
-  const striped = spec.bands !== undefined && spec.bands.length > 0;
+  const striped = bands.length > 0;
   return {
     name: 'front',
     from: -length / 2,
@@ -55,7 +32,10 @@ const front = (spec: PartSpec): View => {
       ...[-half, half].map((x) => wire(spec, [x, -NECK], [x, end])),
       ...coats.map((coat) => solid(coat, 'body')),
       solid(outline, 'body'),
-      ...stripes(spec, top, height),
+      ...bands.map((_, i) => {
+        const each = height / bands.length;
+        return band(stripeOf(outline, top + i * each, top + (i + 1) * each), spec, i);
+      }),
       ...(striped ? [{ path: outline, line: 'ink' } as const] : []),
       ...(striped ? [] : coats.map((coat) => paint(coat, 'body'))),
       ...(spec.finish === 'gloss'

@@ -1,6 +1,7 @@
+import { stripeOf } from '../cut.ts';
 import { leadLength, runDown, wire } from '../lead.ts';
-import { ellipse, rectangle, segment, type Point } from '../path.ts';
-import { paint, solid, type Shape, type View } from '../shape.ts';
+import { ellipse, rectangle, type Point } from '../path.ts';
+import { coloured, paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 
@@ -23,21 +24,24 @@ const front = (spec: PartSpec): View => {
   const edge = (x: number): number => middle + Math.sqrt(Math.max(0, radius ** 2 - x ** 2)) - 0.12;
   const end = leadLength(spec.length);
   const coats = [-leaves, leaves].map((x) => runDown(spec, x, edge, Math.min(0.9, radius / 3)));
-  const up = Math.asin(1 - 2 * TOP);
+  const body = ellipse([0, middle], radius);
   return {
     name: 'front',
     from: -radius,
     shapes: [
       ...[-1, 1].map((side) => bentLead(spec, [side * leaves, edge(leaves)], side * half, end)),
       ...coats.map((coat) => solid(coat, 'body')),
-      solid(ellipse([0, middle], radius), 'body'),
+      solid(body, 'body'),
       ...coats.map((coat) => paint(coat, 'body')),
       ...(spec.tip === undefined
         ? []
         : [
-            solid(segment([0, middle], radius, radius, Math.PI + up, 2 * Math.PI - up), {
-              colour: spec.tip,
-            }),
+            coloured(
+              stripeOf(body, middle - radius, middle - radius + spec.length * TOP),
+              spec.tip,
+              'tip',
+              'ink',
+            ),
           ]),
     ],
     print: {

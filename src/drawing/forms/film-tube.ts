@@ -1,8 +1,9 @@
-import { line, mapped, rectangle, turned, type Path } from '../path.ts';
-import { inner, solid, type View } from '../shape.ts';
+import { ringOf } from '../cut.ts';
+import { line, rectangle, turned, type Path } from '../path.ts';
+import { coloured, inner, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { foilNote, lyingLeads, ring } from './tube.ts';
+import { foilNote, lyingLeads } from './tube.ts';
 
 /** Film that was shrunk by heat over both ends of its roll. */
 const outline = (length: number, width: number): Path => {
@@ -35,14 +36,14 @@ const front = (spec: PartSpec): View => {
   // The foils end short of the film, each at its own side.
   const foil = { left: -edge + neck * 0.95, right: edge - neck * 0.95 };
   const wide = Math.min(2.2, length * 0.1);
-  const band = mapped(ring({ x: foil.left + 0.2, width: wide }, width), ([x, y]) => [x, y]);
+  const body = outline(length, width);
   return {
     name: 'front',
     from: -edge,
     shapes: [
       ...lyingLeads(spec, neck),
       solid(rectangle([foil.left, -width * 0.92], foil.right - foil.left, width * 0.84), 'metal'),
-      solid(outline(length, width), 'body'),
+      solid(body, 'body'),
       ...[-1, 1].map((side) =>
         inner(
           line(
@@ -51,7 +52,9 @@ const front = (spec: PartSpec): View => {
           ),
         ),
       ),
-      ...(tip === undefined ? [] : [solid(band, { colour: tip })]),
+      ...(tip === undefined
+        ? []
+        : [coloured(ringOf(body, foil.left + 0.2, foil.left + 0.2 + wide), tip, 'tip', 'ink')]),
     ],
     print: {
       at: [tip === undefined ? 0 : wide / 2, -width / 2],

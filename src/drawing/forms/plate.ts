@@ -1,6 +1,6 @@
 import { leadLength, wire } from '../lead.ts';
 import { rectangle } from '../path.ts';
-import { solid, type View } from '../shape.ts';
+import { coloured, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
 
@@ -23,9 +23,12 @@ const front = (spec: PartSpec): View => {
       ...(tip === undefined
         ? []
         : [
-            solid(rectangle([-length / 2, -height], length, tall * TOP, [corner, corner, 0, 0]), {
-              colour: tip,
-            }),
+            coloured(
+              rectangle([-length / 2, -height], length, tall * TOP, [corner, corner, 0, 0]),
+              tip,
+              'tip',
+              'ink',
+            ),
           ]),
     ],
     print: {

@@ -1,8 +1,8 @@
-import { mapped, rectangle, turned, type Path } from '../path.ts';
+import { ringOf } from '../cut.ts';
+import { rectangle, turned, type Path } from '../path.ts';
 import { band, solid, type View } from '../shape.ts';
-import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { bandPlaces, lyingLeads, ring } from './tube.ts';
+import { bandPlaces, lyingLeads } from './tube.ts';
 
 /** A coated rod with caps that stand out a little at both ends. */
 const dogBone = (length: number, width: number): Path => {
@@ -23,15 +23,6 @@ const dogBone = (length: number, width: number): Path => {
   return turned(profile, ([x, y]) => [x, -width - y]);
 };
 
-/** A band that follows the body: thinner between the caps. */
-const bandOn = (spec: PartSpec, place: { x: number; width: number }): Path => {
-  const cap = Math.min(spec.length * 0.24, spec.width);
-  const within = Math.abs(place.x + place.width / 2) < spec.length / 2 - cap;
-  const waist = within ? spec.width * 0.09 : 0;
-  const whole = ring(place, spec.width - 2 * waist);
-  return mapped(whole, ([x, y]) => [x, y - waist]);
-};
-
 /** A film resistor: coated rod with end caps. */
 export const resistor: Form = {
   name: 'resistor',
@@ -47,9 +38,7 @@ export const resistor: Form = {
       shapes: [
         ...lyingLeads(spec),
         solid(outline, 'body'),
-        ...bands.map((place, i) =>
-          band(bandOn(spec, place), spec.bands?.[i] ?? 'none', spec.colour),
-        ),
+        ...bands.map((place, i) => band(ringOf(outline, place.x, place.x + place.width), spec, i)),
         { path: outline, line: 'ink' },
       ],
       ...(bands.length > 0
@@ -75,9 +64,7 @@ export const composition: Form = {
         shapes: [
           ...lyingLeads(spec),
           solid(body, 'body'),
-          ...bands.map((place, i) =>
-            band(ring(place, width), spec.bands?.[i] ?? 'none', spec.colour),
-          ),
+          ...bands.map((place, i) => band(ringOf(body, place.x, place.x + place.width), spec, i)),
           { path: body, line: 'ink' },
         ],
       },

@@ -25,6 +25,9 @@ const tube = (length: number, width: number): Path => {
   ];
 };
 
+/** How far wax creeps along a lead, mm. */
+const CREEP = 2.6;
+
 /** Wax that has crept along the lead out of one end. */
 const creep = (spec: PartSpec, side: number): Shape => {
   const [edge, y] = [spec.length / 2, -spec.width / 2];
@@ -36,9 +39,9 @@ const creep = (spec: PartSpec, side: number): Shape => {
         'C',
         [side * (edge + 0.9), y - tall * 0.8],
         [side * (edge + 1.4), y - 0.5],
-        [side * (edge + 2.6), y - 0.4],
+        [side * (edge + CREEP), y - 0.4],
       ],
-      ['L', [side * (edge + 2.6), y + 0.4]],
+      ['L', [side * (edge + CREEP), y + 0.4]],
       [
         'C',
         [side * (edge + 1.4), y + 0.5],
@@ -79,7 +82,7 @@ const front = (spec: PartSpec): View => {
       width: length * (outer ? 0.66 : 0.82),
       height: width * 0.84,
     },
-    notes: outer ? [foilNote(spec, 1)] : [],
+    notes: outer ? [foilNote({ ...spec, length: length + 2 * CREEP }, 1)] : [],
   };
 };
 

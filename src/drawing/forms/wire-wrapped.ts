@@ -1,9 +1,10 @@
+import { ringOf } from '../cut.ts';
 import { leadLength, wire } from '../lead.ts';
-import { ellipse, mapped, rectangle, type Point } from '../path.ts';
-import { band, paint, solid, type Shape, type View } from '../shape.ts';
+import { ellipse, rectangle, type Point } from '../path.ts';
+import { coloured, band, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { bandPlaces, ring } from './tube.ts';
+import { bandPlaces } from './tube.ts';
 
 /** How far from the end of the rod its wire is wound, as a share of its length. */
 const WOUND = 0.09;
@@ -29,12 +30,13 @@ const dotted = ({ dots = [], length, width }: PartSpec, lift: number): Shape[] =
   const step = room / dots.length;
   return dots.map((colour, i) => {
     const at: Point = [-room / 2 + (i + 0.5) * step, -lift - width / 2];
-    return solid(ellipse(at, Math.min(width * (i === 0 ? 0.34 : 0.24), step * 0.4)), { colour });
+    const radius = Math.min(width * (i === 0 ? 0.34 : 0.24), step * 0.4);
+    return coloured(ellipse(at, radius), colour, `dots-${String(i)}`, 'ink');
   });
 };
 
 const front = (spec: PartSpec): View => {
-  const { length, width, bands = [], dots = [], tip } = spec;
+  const { length, width, bands = [], dots = [], tip, otherTip } = spec;
   const edge = length / 2;
   const lift = Math.max(0, spec.height - width);
   const x = edge - length * WOUND;
@@ -47,14 +49,11 @@ const front = (spec: PartSpec): View => {
       solid(body, 'body'),
       ...(tip === undefined
         ? []
-        : [paint(rectangle([-edge, -lift - width], length * 2.6 * WOUND, width), { colour: tip })]),
-      ...places.map((place, i) =>
-        band(
-          mapped(ring(place, width), ([along, y]) => [along, y - lift]),
-          bands[i] ?? 'none',
-          spec.colour,
-        ),
-      ),
+        : [coloured(ringOf(body, -edge, -edge + length * 2.6 * WOUND), tip, 'tip')]),
+      ...(otherTip === undefined
+        ? []
+        : [coloured(ringOf(body, edge - length * 2.6 * WOUND, edge), otherTip, 'otherTip')]),
+      ...places.map((place, i) => band(ringOf(body, place.x, place.x + place.width), spec, i)),
       { path: body, line: 'ink' },
       ...dotted(spec, lift),
       ...[-x, x].flatMap((at) => wound(spec, at, lift)),
