@@ -1,4 +1,6 @@
 import type { Catalogue } from '../engine/catalogue.ts';
+import type { LookTables } from '../schemas/look.ts';
+import { lookTables } from '../schemas/look-tables.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
 import { markingTables } from '../schemas/marking-tables.ts';
 import { valuesOf, type TableName, type Tables } from './read-folder.ts';
@@ -13,6 +15,14 @@ const assembleMarkings = (tables: Tables): MarkingTables => {
   return Object.fromEntries(
     files.map((file) => [markingTables[file].name, valuesOf(tables, file)]),
   ) as unknown as MarkingTables;
+};
+
+const assembleLook = (tables: Tables): LookTables => {
+  const files = Object.keys(lookTables) as (TableName & keyof typeof lookTables)[];
+  // As for the markings, the registry pairs each name with the schema of its rows.
+  return Object.fromEntries(
+    files.map((file) => [lookTables[file].name, valuesOf(tables, file)]),
+  ) as unknown as LookTables;
 };
 
 /** Makes the catalogue out of tables; rows with a fault of their own are left out. */
@@ -55,5 +65,6 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     leakageLimits: valuesOf(tables, 'leakage-limits.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
     markings: assembleMarkings(tables),
+    look: assembleLook(tables),
   };
 };

@@ -62,6 +62,9 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   markings: Object.fromEntries(
     Object.keys(catalogue.markings).map((table) => [table, []]),
   ) as unknown as Catalogue['markings'],
+  look: Object.fromEntries(
+    Object.keys(catalogue.look).map((table) => [table, []]),
+  ) as unknown as Catalogue['look'],
 });
 
 /** Properties that the findings of a position need, or a stand-in made of two parts. */

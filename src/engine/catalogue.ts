@@ -29,6 +29,7 @@ import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
+import type { LookTables } from '../schemas/look.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
 
 export type TypeId = string;
@@ -86,4 +87,6 @@ export interface Catalogue {
   leakageLimits: LeakageLimitRow[];
   cautions: CautionRow[];
   markings: MarkingTables;
+  /** What a part is named with by its look. */
+  look: LookTables;
 }

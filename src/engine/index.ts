@@ -65,3 +65,9 @@ export {
 export type { Evidence, Marked } from './triage/readings.ts';
 export { runSum } from './sums/index.ts';
 export type { SumResult } from './sums/run-sum.ts';
+export { lookKey, type LikelyStyle, type LookResult } from './look/look-key.ts';
+export type { Apart, Expected, Telling } from './look/apart.ts';
+export type { Ground } from './look/grounds.ts';
+export type { KindId, LookAnswers, QuestionId, StyleId } from './look/model.ts';
+export type { NextQuestion } from './look/next.ts';
+export type { LossSign } from './look/signs.ts';

@@ -12,6 +12,7 @@ import {
   unlikelyPairRow,
   verdictRuleRow,
 } from './positions.ts';
+import { lookTables } from './look-tables.ts';
 import { markingTables } from './marking-tables.ts';
 import {
   bodyRow,
@@ -265,4 +266,5 @@ export const tables = {
     about: 'What can hurt a person or the equipment.',
   },
   ...markingTables,
+  ...lookTables,
 } as const satisfies Record<string, Table>;

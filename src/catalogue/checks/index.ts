@@ -20,6 +20,10 @@ import { figureStatus } from './figure-status.ts';
 import { figuresComplete } from './figures-complete.ts';
 import { findingsKnown } from './findings-known.ts';
 import { limitUnit } from './limit-unit.ts';
+import { lookAnswers } from './look-answers.ts';
+import { lookComplete } from './look-complete.ts';
+import { lookOwners } from './look-owners.ts';
+import { lookUnits } from './look-units.ts';
 import { makerNames } from './maker-names.ts';
 import { marketBounds } from './market-bounds.ts';
 import { marketComplete } from './market-complete.ts';
@@ -78,6 +82,10 @@ export const checks: readonly Check[] = [
   voltageFamilies,
   colourCodes,
   colourMeanings,
+  lookOwners,
+  lookAnswers,
+  lookUnits,
+  lookComplete,
   doubleSpaces,
   makerNames,
 ];
