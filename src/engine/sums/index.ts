@@ -4,6 +4,8 @@ import { audioSums } from './audio/index.ts';
 import { holdSums } from './hold/index.ts';
 import { mainsSums } from './mains/index.ts';
 import { timingSums } from './timing/index.ts';
+import { partsSums } from './parts/index.ts';
+import { resistorSums } from './resistor/index.ts';
 import { runSumOf, type SumResult } from './run-sum.ts';
 import type { Sum } from './sum.ts';
 import { supplySums } from './supply/index.ts';
@@ -15,6 +17,8 @@ export const allSums: readonly Sum[] = [
   ...audioSums,
   ...supplySums,
   ...mainsSums,
+  ...partsSums,
+  ...resistorSums,
 ];
 
 /** Works one of the bench sums out; see runSumOf. @throws RangeError for a sum that there is not */

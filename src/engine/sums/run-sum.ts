@@ -30,7 +30,7 @@ export const headlineOf = (sum: Sum): string => {
 /** Works a sum out. */
 export const resultOf = (sum: Sum, given: GivenValues, facts: unknown): SumResult => {
   const values = typicalOf(given);
-  const chance = chanceOf(sum, given, facts, headlineOf(sum));
+  const chance = sum.laborious ? undefined : chanceOf(sum, given, facts, headlineOf(sum));
   return {
     sum: sum.id,
     inputs: given,

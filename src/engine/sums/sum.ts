@@ -126,6 +126,8 @@ export interface Sum {
     facts: unknown,
   ) => readonly SumNote[];
   plots: readonly PlotSpec[];
+  /** Left undrawn by chance where it takes too long to be worked out thousands of times. */
+  laborious?: true;
   /** Ids of cautions.csv that always stand on its page. */
   cautions: readonly string[];
   sources: readonly SourceId[];

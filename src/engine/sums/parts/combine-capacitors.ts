@@ -1,0 +1,18 @@
+import { combinationSum } from '../preferred-combination.ts';
+
+/** Capacitors put together to a value. */
+export const combineCapacitors = combinationSum({
+  id: 'combine-capacitors',
+  title: 'Capacitors to a value',
+  lead: 'The nearest preferred capacitor, and the best two or three side by side or in a row.',
+  unit: 'F',
+  usual: '50 nF',
+  lowest: 1e-13,
+  highest: 1,
+  words: { single: 'alone', sum: 'side by side', reciprocal: 'in a row' },
+  check: {
+    what: 'Worked by hand: 50 nF of E12 is 100 nF twice in a row',
+    inputs: { value: '50 nF', series: 'E12', most: '2', within: '0' },
+    expected: { whole: 50e-9 },
+  },
+});

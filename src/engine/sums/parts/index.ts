@@ -1,0 +1,8 @@
+import type { Sum } from '../sum.ts';
+import { combineCapacitors } from './combine-capacitors.ts';
+import { combineResistors } from './combine-resistors.ts';
+import { divider } from './divider.ts';
+import { seriesPair } from './series-pair.ts';
+
+/** Sums that put values together. */
+export const partsSums: readonly Sum[] = [combineCapacitors, combineResistors, seriesPair, divider];

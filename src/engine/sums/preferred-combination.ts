@@ -1,0 +1,109 @@
+import { formatValue, type Unit } from '../quantities/index.ts';
+import { combinePreferred, type Combined } from '../values/combine.ts';
+import { isSeriesName, SERIES_NAMES, type SeriesName } from '../values/series.ts';
+import { choice, defineSum, quantity, type Sum } from './sum.ts';
+
+/** What differs between capacitors and resistors that are put together to a value. */
+interface Kind {
+  id: string;
+  title: string;
+  lead: string;
+  unit: Unit;
+  usual: string;
+  lowest: number;
+  highest: number;
+  /** How parts are joined whose values add up, and whose reciprocals do. */
+  words: Record<Combined['join'], string>;
+  check: { what: string; inputs: Record<string, string>; expected: Record<string, number> };
+}
+
+const seriesOf = (name: string): SeriesName => (isSeriesName(name) ? name : 'E24');
+
+/** Longest list that can be shown at once without losing the best ones. */
+const KEPT = 4;
+
+/** A sum that makes a value of preferred ones. */
+export const combinationSum = (kind: Kind): Sum =>
+  defineSum({
+    id: kind.id,
+    title: kind.title,
+    lead: kind.lead,
+    group: 'parts',
+    inputs: {
+      value: quantity({
+        label: 'Value wanted',
+        symbol: 'X',
+        unit: kind.unit,
+        usual: kind.usual,
+        lowest: kind.lowest,
+        highest: kind.highest,
+      }),
+      series: choice({
+        label: 'Series at hand',
+        usual: 'E12',
+        options: SERIES_NAMES.slice(0, 5).map((id) => ({ id, name: id })),
+      }),
+      most: choice({
+        label: 'Parts at most',
+        usual: '2',
+        options: ['1', '2', '3'].map((id) => ({ id, name: id })),
+      }),
+      within: quantity({
+        label: 'Close enough',
+        unit: 'fraction',
+        bare: '%',
+        usual: '1 %',
+        lowest: 0,
+        highest: 1,
+      }),
+    },
+    outputs: {
+      whole: { label: 'Closest', symbol: 'X_1', unit: kind.unit, headline: true },
+      error: { label: 'Off by', symbol: 'e', unit: 'fraction' },
+      parts: { label: 'Fewest parts that are close enough', unit: 'number' },
+    },
+    equations: ['e = X_1/X - 1'],
+    at: ({ value, series, most, within }) => {
+      const ways = combinePreferred(value, seriesOf(series), Number(most), 1);
+      const enough = ways.find(({ error }) => Math.abs(error) <= within);
+      const closest = ways.toSorted((a, b) => Math.abs(a.error) - Math.abs(b.error))[0];
+      const shown = enough ?? closest;
+      return { whole: shown?.whole, error: shown?.error, parts: enough?.values.length };
+    },
+    tables: ({ value, series, most }) => [
+      {
+        caption: `Ways to make ${formatValue(value, kind.unit)}`,
+        head: ['Parts', 'Joined', 'Comes to', 'Off by'],
+        rows: combinePreferred(value, seriesOf(series), Number(most), KEPT).map(
+          ({ values, join, whole, error }) => [
+            values.map((one) => formatValue(one, kind.unit)).join(' and '),
+            kind.words[join],
+            { value: whole, unit: kind.unit },
+            { value: error, unit: 'fraction' },
+          ],
+        ),
+      },
+    ],
+    notes: ({ within }, { parts }) => [
+      ...(parts === undefined
+        ? [
+            {
+              kind: 'limit' as const,
+              text: 'Nothing of this series and number of parts is close enough.',
+            },
+          ]
+        : []),
+      ...(within < 0.01
+        ? [
+            {
+              kind: 'remark' as const,
+              text: 'Closer than the tolerance of the parts there is only measuring and picking.',
+            },
+          ]
+        : []),
+    ],
+    laborious: true,
+    cautions: [],
+    sources: ['identity'],
+    checks: [{ ...kind.check, within: 0.0001, source: 'identity' }],
+  });
