@@ -15,7 +15,6 @@ export const capacitances: readonly { file: TableName; columns: readonly string[
   { file: 'series-resistance.csv', columns: ['capacitance'] },
   { file: 'value-lists.csv', columns: ['value'] },
   { file: 'positions.csv', columns: ['reference_c', 'usual_c_min', 'usual_c_max'] },
-  { file: 'markings/bodies.csv', columns: ['c_min', 'c_max'] },
 ];
 
 export const capacitanceBounds: Check = {
