@@ -1,6 +1,8 @@
 import type { Sum } from '../sum.ts';
+import { crossover } from './crossover.ts';
+import { bypassShelf } from './bypass-shelf.ts';
 import { couplingCorner } from './coupling-corner.ts';
 import { discEqualiser } from './disc-equaliser.ts';
 
 /** Sums of the signal path. */
-export const audioSums: readonly Sum[] = [couplingCorner, discEqualiser];
+export const audioSums: readonly Sum[] = [couplingCorner, discEqualiser, bypassShelf, crossover];

@@ -1,4 +1,6 @@
 import type { Sum } from '../sum.ts';
+import { switchChange } from './switch-change.ts';
+import { amplifierChange } from './amplifier-change.ts';
 import { absorption } from './absorption.ts';
 import { acquisition } from './acquisition.ts';
 import { holdDroop } from './hold-droop.ts';
@@ -12,4 +14,6 @@ export const holdSums: readonly Sum[] = [
   acquisition,
   absorption,
   integratorDrift,
+  amplifierChange,
+  switchChange,
 ];

@@ -1,0 +1,119 @@
+import { choice, defineSum, quantity } from '../sum.ts';
+
+const FACTORS: Readonly<Record<string, { c: number; l: number }>> = {
+  first: { c: 1, l: 1 },
+  'second-linkwitz': { c: 0.5, l: 2 },
+  'second-butterworth': { c: Math.SQRT1_2, l: Math.SQRT2 },
+};
+
+/** Capacitor and coil of a loudspeaker crossover, and what another value does. */
+export const crossover = defineSum({
+  id: 'crossover',
+  title: 'Crossover of a loudspeaker',
+  lead: 'Capacitor and coil of a simple crossover for a frequency, where the capacitor at hand puts it, and what its series resistance does.',
+  group: 'audio',
+  inputs: {
+    order: choice({
+      label: 'Kind',
+      usual: 'first',
+      options: [
+        { id: 'first', name: 'first order' },
+        { id: 'second-butterworth', name: 'second order, Butterworth' },
+        { id: 'second-linkwitz', name: 'second order, Linkwitz–Riley' },
+      ],
+    }),
+    r: quantity({
+      label: 'Driver, as a resistance',
+      symbol: 'R',
+      unit: 'ohm',
+      usual: '8 Ω',
+      lowest: 0.5,
+      highest: 2000,
+    }),
+    f: quantity({
+      label: 'Crossover frequency',
+      symbol: 'f',
+      unit: 'Hz',
+      usual: '3 kHz',
+      lowest: 10,
+      highest: 100_000,
+    }),
+    c: quantity({
+      label: 'Capacitor at hand',
+      symbol: 'C',
+      unit: 'F',
+      usual: '6.8 µF ±5 %',
+      lowest: 1e-8,
+      highest: 1e-2,
+    }),
+    esr: quantity({
+      label: 'Its series resistance',
+      symbol: 'R_s',
+      unit: 'ohm',
+      usual: '0.5 Ω',
+      lowest: 0,
+      highest: 100,
+    }),
+  },
+  outputs: {
+    capacitance: { label: 'Capacitor for it', symbol: 'C_0', unit: 'F', headline: true },
+    inductance: { label: 'Coil for it', symbol: 'L_0', unit: 'H' },
+    actual: { label: 'The one at hand puts it at', symbol: 'f_1', unit: 'Hz' },
+    loss: { label: 'Level lost in its series resistance', symbol: 'a', unit: 'dB' },
+  },
+  equations: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)', 'a = 20*log10(R/(R + R_s))'],
+  at: ({ order, r, f, c, esr }) => {
+    const factor = FACTORS[order] ?? { c: 1, l: 1 };
+    const capacitance = factor.c / (2 * Math.PI * f * r);
+    return {
+      capacitance,
+      inductance: (factor.l * r) / (2 * Math.PI * f),
+      actual: (f * capacitance) / c,
+      loss: 20 * Math.log10(r / (r + esr)),
+    };
+  },
+  notes: ({ order }) => [
+    ...(order === 'first'
+      ? []
+      : [
+          {
+            kind: 'remark' as const,
+            text:
+              order === 'second-linkwitz'
+                ? 'For this kind the capacitor is half, the coil twice that of the equation.'
+                : 'For this kind the capacitor is 0.707 times, the coil 1.414 times that of the equation.',
+          },
+        ]),
+    {
+      kind: 'limit',
+      text: 'A driver is a resistance only in part of its range, so the sound decides within a preferred value or two. A film capacitor without the ohm that an old electrolytic had lifts the treble a little: a resistor of that size gives it back.',
+    },
+  ],
+  plots: [
+    {
+      title: 'Frequency against the capacitor at hand',
+      x: 'c',
+      scale: 'log',
+      y: ['actual'],
+      yScale: 'log',
+    },
+  ],
+  cautions: ['bipolar-not-ac'],
+  sources: ['identity'],
+  checks: [
+    {
+      what: 'Printed: first order at 3 kHz with 4 Ω takes 13.3 µF and 0.212 mH',
+      inputs: { order: 'first', r: '4', f: '3k' },
+      expected: { capacitance: 13.3e-6, inductance: 0.212e-3 },
+      within: 0.005,
+      source: 'ohmicaudio-1st',
+    },
+    {
+      what: 'From a printed formula: second order, Linkwitz–Riley, at 3 kHz with 8 Ω takes 3.32 µF and 0.849 mH',
+      inputs: { order: 'second-linkwitz', r: '8', f: '3k' },
+      expected: { capacitance: 3.32e-6, inductance: 0.849e-3 },
+      within: 0.005,
+      source: 'colomar-xover',
+    },
+  ],
+});
