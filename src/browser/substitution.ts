@@ -18,6 +18,7 @@ import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { assessHaving, listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
 import { writeNote } from './note.ts';
@@ -47,15 +48,16 @@ const showField = (field: Field): void => {
   input.closest('.field')?.setAttribute('data-from', field.from);
 };
 
-/** What the page shows of all that was reckoned: the findings of the first, and of what is open. */
+/** What the page shows of all that was reckoned: findings of the first, the open, the compared. */
 const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   const assessments = findStandIns(catalogue, asked.request);
-  const open = openTypes();
+  const wanted = new Set([...openTypes(), ...comparedTypes()]);
   return {
     catalogue,
     assessments,
     having: assessHaving(catalogue, asked),
-    isFull: (one: Assessment) => one === assessments[0] || open.has(one.candidate.type),
+    isFull: (one: Assessment) => one === assessments[0] || wanted.has(one.candidate.type),
+    ledTo: true,
   };
 };
 
@@ -64,6 +66,7 @@ const showResults = (shown: Shown, asked: Asked): void => {
   if (answer.textContent !== words) answer.textContent = words;
   showStandIns(shown);
   showHaving(shown, asked);
+  showComparison(shown, asked);
 };
 
 /** Cautions that a condition brings up come and go with it. */
@@ -117,6 +120,7 @@ form.addEventListener('focusout', () => {
 
 listenForEvidence(update);
 listenForHaving(update);
+listenForComparing(update);
 listenForOpening(update);
 
 form.addEventListener('reset', () => {

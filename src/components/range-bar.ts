@@ -10,6 +10,8 @@ export interface RangeBarRow {
   label: string;
   /** In the unit that `print` expects; both ends finite. */
   range: Range;
+  /** Whether it is the part that others stand in for; the first of several is, unless said. */
+  old?: boolean | undefined;
 }
 
 /** What a limit allows: up to `high`, from `low` on, or what lies between the two. */
@@ -151,9 +153,9 @@ export const rangeBar = (drawing: RangeBar): Element => {
     bottom,
     at: (value) => left + placeOn(axis, value) * (RIGHT - left),
   };
-  const bars = rows.flatMap(({ label, range }, i) => {
+  const bars = rows.flatMap(({ label, range, old }, i) => {
     const y = top + i * ROW + ROW / 2;
-    const cls = i === 0 && rows.length > 1 ? 'rb-old' : 'rb-new';
+    const cls = (old ?? (i === 0 && rows.length > 1)) ? 'rb-old' : 'rb-new';
     return [
       ...(label === '' ? [] : [word(label, 0, y + 4, 'start')]),
       ...bar(range, cls, y, frame),

@@ -24,7 +24,7 @@ const SURE = {
 /** A figure with its typical value in front: `16 Hz (15.1–17.2 Hz)`. */
 export const figureText = (range: Range | undefined, unit: string, habit?: Habit): string => {
   if (range === undefined) return 'not known';
-  if (unit === 'grade') return range.typ > 0 ? 'no' : 'yes';
+  if (unit === 'grade') return range.typ > 0 ? 'not met' : 'met';
   const typical = printTypical(range, unit, habit);
   return range.min === range.max ? typical : `${typical} (${printRange(range, unit, habit)})`;
 };
@@ -73,12 +73,15 @@ export const workingWords = (finding: Finding, parts: TableParts): Markup[] => [
   ...groundWords(finding, parts),
 ];
 
-const findingRows = (finding: Finding, parts: TableParts): Markup[] => {
-  const { habit } = parts.shown;
+/** Where a finding of a part stands in the page, for those that are led to. */
+export const findingAnchor = (part: string, demand: string): string => `${part}--${demand}`;
+
+const findingRows = (finding: Finding, parts: TableParts, part: string): Markup[] => {
+  const { habit, ledTo } = parts.shown;
   return [
     h(
       'tr',
-      {},
+      { id: ledTo === true && findingAnchor(part, finding.demand) },
       h('th', { scope: 'row' }, h('a', { href: `#ask-${finding.demand}` }, finding.name)),
       h('td', {}, figureText(finding.original, finding.unit, habit)),
       h('td', {}, figureText(finding.standIn, finding.unit, habit)),
@@ -97,7 +100,7 @@ const sameRange = (a: Range | undefined, b: Range | undefined): boolean =>
 const isPlainlyMet = ({ verdict, unit, original, standIn }: Finding): boolean =>
   verdict === 'fits' && (unit === 'grade' || sameRange(original, standIn));
 
-const plainlyMetRow = (findings: readonly Finding[]): Markup =>
+const plainlyMetRow = (findings: readonly Finding[], { shown }: TableParts, part: string): Markup =>
   h(
     'tr',
     {},
@@ -107,7 +110,14 @@ const plainlyMetRow = (findings: readonly Finding[]): Markup =>
       'Met as by the old part: ',
       ...findings.flatMap((finding, index) => [
         index === 0 ? '' : '; ',
-        h('a', { href: `#ask-${finding.demand}` }, midSentence(finding.name)),
+        h(
+          'a',
+          {
+            id: shown.ledTo === true && findingAnchor(part, finding.demand),
+            href: `#ask-${finding.demand}`,
+          },
+          midSentence(finding.name),
+        ),
         `, ${finding.working}`,
       ]),
       '.',
@@ -116,8 +126,11 @@ const plainlyMetRow = (findings: readonly Finding[]): Markup =>
 
 const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
 
-/** All findings with the old part beside the stand-in, the working and the sources. */
-export const findingTable = (assessment: Assessment, parts: TableParts): Markup => {
+/**
+ * All findings with the old part beside the stand-in, the working and the sources.
+ * @param part id of the part's place in the page
+ */
+export const findingTable = (assessment: Assessment, part: string, parts: TableParts): Markup => {
   const plain = assessment.findings.filter(isPlainlyMet);
   const compared = assessment.findings.filter((finding) => !isPlainlyMet(finding));
   return h(
@@ -135,8 +148,8 @@ export const findingTable = (assessment: Assessment, parts: TableParts): Markup 
       h(
         'tbody',
         {},
-        ...compared.flatMap((finding) => findingRows(finding, parts)),
-        plain.length > 0 && plainlyMetRow(plain),
+        ...compared.flatMap((finding) => findingRows(finding, parts, part)),
+        plain.length > 0 && plainlyMetRow(plain, parts, part),
       ),
     ),
   );

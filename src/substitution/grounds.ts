@@ -19,7 +19,7 @@ const askedTable = ({ catalogue, assessments, habit }: Shown): Markup => {
           { id: `ask-${finding.demand}` },
           h('th', { scope: 'row' }, finding.name),
           h('td', {}, weights[weight]),
-          h('td', {}, printLimit(finding, habit) || 'yes'),
+          h('td', {}, printLimit(finding, habit) || 'yes or no'),
           h(
             'td',
             {},

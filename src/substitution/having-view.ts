@@ -1,7 +1,7 @@
 import type { Assessment, Catalogue, Judgement } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
-import type { HavingField } from './having.ts';
+import { havingId, type HavingField } from './having.ts';
 import { reasonPhrase } from './phrases.ts';
 import { openItem } from './results.ts';
 import { citedSources, type Shown } from './shown.ts';
@@ -106,7 +106,7 @@ export const havingResult = (
     h(
       'ul',
       { class: 'stand-ins' },
-      openItem(having, 'have-part', { shown, cited: citedSources(shown) }, [
+      openItem(having, havingId, { shown, cited: citedSources(shown) }, [
         inHandLine(shown, judgement),
         h('p', {}, beside),
       ]),

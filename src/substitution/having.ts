@@ -17,6 +17,9 @@ export const havingKeys = {
   ratedVoltage: 'have-v',
 } as const;
 
+/** Id of the place in a page where that part's findings stand. */
+export const havingId = 'have-part';
+
 /** The numbers of a part that the visitor has, as far as they are said; SI units. */
 type Said = Pick<Candidate, 'capacitance' | 'tolerance' | 'ratedVoltage'>;
 

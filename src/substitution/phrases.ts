@@ -12,6 +12,7 @@ import {
   type TypeId,
   type Unit,
 } from '../engine/index.ts';
+import { listed } from '../text/words.ts';
 
 /** A range in the unit of a finding, as a reader sees it. */
 export const printRange = (range: Range, unit: string, habit?: Habit): string =>
@@ -86,29 +87,28 @@ const madePhrase = ({ kind, parts, resistor, bleeder }: Made, habit?: Habit): st
 export const partPhrase = (part: Part, habit?: Habit): string =>
   part.made === undefined ? singlePhrase(part, habit) : madePhrase(part.made, habit);
 
-/** Body and pitch to order: `radial can, ⌀8 × 11.5 mm, pitch 3.5 mm`. */
-export const bodyPhrase = ({ buy }: Assessment): string => {
+/** Style and sides of what to order: `radial can, ⌀8 × 11.5 mm`. */
+export const sizePhrase = ({ buy }: Assessment): string => {
   if (buy === undefined) return '';
   const { style, body } = buy;
-  const pitch = (body === undefined || body.pitch.length === 0 ? buy.pitch : body.pitch).map(
-    (millimetre) => String(millimetre),
-  );
-  const last = pitch.pop();
-  const apart =
-    last === undefined
-      ? []
-      : [`pitch ${pitch.length > 0 ? `${pitch.join(', ')} or ` : ''}${last}\u00A0mm`];
-  const sides = body === undefined ? [] : [sidesInWords(body.shape, body)];
-  return [style, ...sides, ...apart].join(', ');
+  return [style, ...(body === undefined ? [] : [sidesInWords(body.shape, body)])].join(', ');
+};
+
+/** Lead pitches on offer: `3.5 or 5 mm`. */
+export const pitchPhrase = ({ buy }: Assessment): string => {
+  const ofBody = buy?.body?.pitch ?? [];
+  const pitch = (ofBody.length === 0 ? (buy?.pitch ?? []) : ofBody).map(String);
+  return pitch.length === 0 ? '' : `${listed(pitch, 'or')}\u00A0mm`;
+};
+
+/** Body and pitch to order: `radial can, ⌀8 × 11.5 mm, pitch 3.5 mm`. */
+export const bodyPhrase = (assessment: Assessment): string => {
+  const pitch = pitchPhrase(assessment);
+  return [sizePhrase(assessment), pitch && `pitch ${pitch}`].filter(Boolean).join(', ');
 };
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment): string =>
   catalogue.types[candidate.type]?.short_name ?? candidate.type;
-
-const joinWords = (words: readonly string[], joint: string): string => {
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} ${joint} ${last}`;
-};
 
 /** Whether a part is only ruled out because nobody makes it. */
 export const isNotMade = ({ findings }: Assessment): boolean =>
@@ -172,7 +172,7 @@ export const answerSentence = (
     .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
     .slice(0, NAMED);
   const best = named[0] ?? leading;
-  const names = joinWords(
+  const names = listed(
     named.map((assessment) => nameOf(catalogue, assessment)),
     'or',
   );

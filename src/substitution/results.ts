@@ -2,6 +2,7 @@ import { verdictMark } from '../components/verdict-shape.ts';
 import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { sentence } from '../text/words.ts';
+import { HAVE } from './comparison.ts';
 import { findingTable, groundWords, workingWords, type TableParts } from './finding-table.ts';
 import { bodyPhrase, decidingFinding, isNotMade, partPhrase, reasonPhrase } from './phrases.ts';
 import { citedSources, link, sourceMarks, typeName, type Shown } from './shown.ts';
@@ -79,21 +80,40 @@ const itemHead = (assessment: Assessment, parts: TableParts): Markup[] => {
 const detailsSummary = ({ findings }: Assessment): Markup =>
   h('summary', {}, `All ${findings.length} findings with their working`);
 
+const isUsable = (first: Assessment | undefined): boolean =>
+  first !== undefined && first.verdict !== 'keep-out';
+
+/** What puts a part beside the first stand-in, where there are scripts to do it. */
+const besideButton = (name: string, { shown }: TableParts): Markup | undefined =>
+  shown.ledTo === true && isUsable(shown.assessments[0])
+    ? h(
+        'p',
+        {},
+        h(
+          'button',
+          { type: 'button', class: 'plain-button', 'data-beside': name },
+          'Side by side with the first',
+        ),
+      )
+    : undefined;
+
 /**
  * One stand-in of the list. Where its findings are not in the page yet, a script draws them when
  * they are opened.
  */
 const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): Markup => {
   const full = parts.shown.isFull(assessment);
+  const { type } = assessment.candidate;
   return h(
     'li',
-    { id: assessment.candidate.type },
+    { id: type },
     ...itemHead(assessment, parts),
     h(
       'details',
       { open, class: full ? undefined : 'needs-script' },
       detailsSummary(assessment),
-      full && findingTable(assessment, parts),
+      full && assessment !== parts.shown.assessments[0] && besideButton(type, parts),
+      full && findingTable(assessment, type, parts),
     ),
   );
 };
@@ -110,7 +130,13 @@ export const openItem = (
     { id },
     ...itemHead(assessment, parts),
     besides,
-    h('details', { open: true }, detailsSummary(assessment), findingTable(assessment, parts)),
+    h(
+      'details',
+      { open: true },
+      detailsSummary(assessment),
+      besideButton(HAVE, parts),
+      findingTable(assessment, id, parts),
+    ),
   );
 
 const notMadeLine = (catalogue: Catalogue, types: readonly TypeId[]): Markup =>

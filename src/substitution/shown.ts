@@ -12,6 +12,8 @@ export interface Shown {
   having?: Assessment | undefined;
   /** Whether all findings of a stand-in stand in the page, or only the one that decides. */
   isFull: (assessment: Assessment) => boolean;
+  /** Whether something in the page leads to single findings. */
+  ledTo?: boolean;
   habit?: Habit | undefined;
 }
 

@@ -69,6 +69,22 @@ test.describe('axe', () => {
       expect.soft(await broken(page), path).toEqual([]);
     }
   });
+
+  test('a part asked about and two side by side break no rule', async ({ page }) => {
+    await page.goto(`${SUBSTITUTION}?have=pc-metallized&have-v=x&compare=pp-film-foil,have`);
+    await expect(page.locator('#comparison table')).toBeVisible();
+    // What the other tests look at only takes time here.
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll('#results, #grounds, main > .part'))
+        part.remove();
+    });
+    await dropRepeated(page);
+    for (const { width, colorScheme } of VIEWS) {
+      await page.setViewportSize({ width, height: 900 });
+      await page.emulateMedia({ colorScheme });
+      expect.soft(await broken(page), `${width} px, ${colorScheme}`).toEqual([]);
+    }
+  });
 });
 
 test('every kind of page fits 320 px; tables scroll by themselves', async ({ page }) => {
