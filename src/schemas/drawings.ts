@@ -54,6 +54,6 @@ export type DrawingRow = z.output<typeof drawingRow>;
 export const drawingReferences = [
   { column: 'colour', table: 'markings/colours.csv' },
   { column: 'tip', table: 'markings/colours.csv' },
-  { column: 'bands', table: 'markings/colours.csv', many: true },
-  { column: 'dots', table: 'markings/colours.csv', many: true },
+  { column: 'bands', table: 'markings/colours.csv', many: true, inOrder: true },
+  { column: 'dots', table: 'markings/colours.csv', many: true, inOrder: true },
 ] as const;

@@ -1,3 +1,4 @@
+import { drawingReferences } from './drawings.ts';
 import type { Reference, Table } from './tables.ts';
 import {
   answerRow,
@@ -7,6 +8,7 @@ import {
   lookRangeRow,
   questionRow,
   signRow,
+  styleDrawingRow,
   styleRow,
   weightRow,
   type LookTables,
@@ -73,6 +75,13 @@ export const lookTables = {
     key: ['style', 'other', 'words'],
     references: [source, style, { column: 'other', table: 'look/styles.csv' }],
     about: 'What is taken for what, and what settles it.',
+  },
+  'look/drawings.csv': {
+    name: 'drawings',
+    row: styleDrawingRow,
+    key: ['style'],
+    references: [style, ...drawingReferences],
+    about: 'How each style is drawn, with an invented marking.',
   },
   'look/weights.csv': {
     name: 'weights',

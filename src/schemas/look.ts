@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { drawingColumns } from './drawings.ts';
 import {
   id,
   idList,
@@ -124,6 +125,10 @@ export const disguiseRow = z.strictObject({
 });
 export type DisguiseRow = z.output<typeof disguiseRow>;
 
+/** How a style is drawn: a part as one meets it, with an invented marking. */
+export const styleDrawingRow = z.strictObject({ style: id, ...drawingColumns });
+export type StyleDrawingRow = z.output<typeof styleDrawingRow>;
+
 /** A rule of thumb that likelihoods are reckoned with. */
 export const weightRow = z.strictObject({
   id: z.enum([
@@ -167,6 +172,7 @@ export interface LookTables {
   features: Rows<typeof featureRow>;
   ranges: Rows<typeof lookRangeRow>;
   disguises: Rows<typeof disguiseRow>;
+  drawings: Rows<typeof styleDrawingRow>;
   weights: Rows<typeof weightRow>;
   signs: Rows<typeof signRow>;
 }

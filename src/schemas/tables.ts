@@ -32,6 +32,8 @@ export interface Reference {
   table: string;
   /** The cell holds several, joined by `;`. */
   many?: true;
+  /** What is named in order may be named twice, such as the colours of bands. */
+  inOrder?: true;
 }
 
 /** One CSV of `data/`: what its rows look like, what makes a row unique, what it points at. */

@@ -6,12 +6,12 @@ const rule = 'repeated-item';
 
 export const repeatedItems: Check = {
   id: rule,
-  about: 'No list of names in a cell has the same name twice.',
+  about: 'No list of names in a cell has the same name twice, unless their order says something.',
   needs: [],
   check: (tables) =>
     tableNames.flatMap((file) => {
       const { references }: Table = registry[file];
-      const lists = references.filter(({ many }) => many === true);
+      const lists = references.filter(({ many, inOrder }) => many === true && inOrder !== true);
       return tables[file].rows.flatMap((row) =>
         lists.flatMap(({ column }) => {
           const items = (row.cells[column] ?? '').split(';').map((item) => item.trim());

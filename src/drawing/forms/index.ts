@@ -14,15 +14,19 @@ import { dip } from './dip.ts';
 import { dipped } from './dipped.ts';
 import { disc } from './disc.ts';
 import { doorknob } from './doorknob.ts';
+import { envelope } from './envelope.ts';
 import { feedThrough } from './feed-through.ts';
 import { filmTube } from './film-tube.ts';
+import { flatPack } from './flat-pack.ts';
 import type { Form } from './form.ts';
 import { glassBlock } from './glass-block.ts';
+import { micaSheet } from './mica-sheet.ts';
 import { moulded } from './moulded.ts';
 import { multiCan } from './multi-can.ts';
 import { oilCan } from './oil-can.ts';
 import { openPreset } from './open-preset.ts';
 import { pistonTrimmer } from './piston-trimmer.ts';
+import { plateStack } from './plate-stack.ts';
 import { plate } from './plate.ts';
 import { cement, metalClad } from './power-resistors.ts';
 import { composition, resistor } from './resistor.ts';
@@ -85,6 +89,10 @@ export const forms = {
   dip,
   'flat-sided': flatSided,
   'metal-can': metalCan,
+  'flat-pack': flatPack,
+  'plate-stack': plateStack,
+  'mica-sheet': micaSheet,
+  envelope,
 } as const satisfies Record<string, Form>;
 
 export type FormId = keyof typeof forms;
