@@ -73,10 +73,18 @@ export const conditionRow = z.strictObject({
   follows: z
     .union([
       z.literal(''),
-      z.enum(['rated-voltage', 'corner', 'value', 'kept', 'body-height', 'body-side']),
+      z.enum([
+        'rated-voltage',
+        'corner',
+        'value',
+        'kept',
+        'series-resistance',
+        'body-height',
+        'body-side',
+      ]),
     ])
     .describe(
-      'rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value; value: typ is a product with the old value in farad; kept: typ is a share of the least that tolerance, temperature, age and bias leave of the old part; body-height, body-side: typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
+      'rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value; value: typ is a product with the old value in farad; kept: typ is a share of the least that tolerance, temperature, age and bias leave of the old part; series-resistance: typ is a multiple of that of a new part of the old type at the working frequency; body-height, body-side: typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
     ),
   ...provenance,
 });

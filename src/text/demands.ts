@@ -59,6 +59,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
       return `${printNumber(typ)} × the usual height of the old part, at least ${printNumber(min)} × the room between the leads`;
     case 'body-side':
       return `${printNumber(typ)} × the usual length of the old part, at least ${printNumber(min)} × the room between the leads`;
+    case 'series-resistance':
+      return `${printNumber(typ)} × that of a new part of the old type`;
     case 'kept':
       return `${printNumber(typ)} × the least that the old part itself gives`;
     case 'value':

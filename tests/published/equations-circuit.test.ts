@@ -6,6 +6,7 @@ import {
   insulationResistance,
   leakageThrough,
 } from '../../src/engine/equations/leakage.ts';
+import { levelBehind, levelChange, seriesForChange } from '../../src/engine/equations/level.ts';
 import { reactiveCurrent, timeToFall, voltageLeft } from '../../src/engine/equations/mains.ts';
 import { cents } from '../../src/engine/equations/pitch.ts';
 import { selfResonance } from '../../src/engine/equations/resonance.ts';
@@ -222,7 +223,38 @@ const insulation: Case[] = [
   },
 ];
 
-const cases = [...shifts, ...sampling, ...mains, ...passive, ...insulation];
+const levels: Case[] = [
+  {
+    what: 'level at 8 Ω behind 1 Ω',
+    source: 'identity: 20·log10(8/9)',
+    got: levelBehind(8, 1),
+    expected: -1.0231,
+    within: 1e-4,
+  },
+  {
+    what: 'treble gained at 8 Ω where a film takes the place of a bipolar part of 1 Ω',
+    source: 'common practice: up to 1 dB, by the 0.3 to 1 Ω of such parts',
+    got: levelChange(8, 1, exactly(0.008)).typ,
+    expected: 1,
+    within: 0.03,
+  },
+  {
+    what: 'resistance in series with 8 Ω that makes up for 1 Ω taken away',
+    source: 'identity',
+    got: seriesForChange(8, 1, 0),
+    expected: 1,
+    within: 1e-9,
+  },
+  {
+    what: 'resistance in series with 8 Ω that leaves 6 dB less than none',
+    source: 'identity: half the voltage at 8 Ω in series with 8 Ω',
+    got: seriesForChange(8, 0, -20 * Math.log10(2)),
+    expected: 8,
+    within: 1e-9,
+  },
+];
+
+const cases = [...shifts, ...sampling, ...mains, ...passive, ...insulation, ...levels];
 
 describe('equations of circuits against published or hand-worked answers', () => {
   it.each(cases)('$what ($source)', expectAnswer);

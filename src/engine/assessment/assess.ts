@@ -1,4 +1,4 @@
-import { combinedParts, isBetter, isWorthwhile } from '../candidates/combinations.ts';
+import { combinedParts, isWorthMaking } from '../candidates/combinations.ts';
 import { offeredParts, unofferedPart } from '../candidates/generate.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
@@ -209,7 +209,7 @@ const bestOfType = (type: TypeId, setting: Setting): Tried => {
   let best = single;
   for (const part of combinedParts(single, setting.circumstances, () => nonPolarServes(setting))) {
     const next = tryPart(part, setting);
-    if (isWorthwhile(next.verdict) && isBetter(next.verdict, best.verdict)) best = next;
+    if (isWorthMaking(next, best)) best = next;
     if (best.verdict === 'fits') break;
   }
   return best;

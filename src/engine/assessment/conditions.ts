@@ -1,9 +1,11 @@
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
+import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { bodyOf } from '../sizes/body-of.ts';
+import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { nearestPreferred } from '../values/index.ts';
 import { completeOriginal, rowNamed } from './original.ts';
 import type { OldPart, Part, Request } from './parts.ts';
@@ -63,6 +65,16 @@ interface Before {
   conditions: Record<ConditionId, Range>;
 }
 
+/** Series resistance (ohm) of a new part like the old one at the working frequency; 0 if not known. */
+const resistanceOfOld = (
+  catalogue: Catalogue,
+  original: Part,
+  conditions: Before['conditions'],
+): number => {
+  const hertz = conditions['f-work']?.typ ?? TABLE_FREQUENCY;
+  return resistanceOf(original, { catalogue }, hertz)?.range.typ ?? 0;
+};
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
@@ -82,6 +94,8 @@ const derivedDefault = (
       return exactly(
         rule * serviceCapacitance(original, { catalogue, conditions }).capacitance.min,
       );
+    case 'series-resistance':
+      return exactly(rule * resistanceOfOld(catalogue, original, conditions));
     case 'body-height':
       return roomFor(row, bodyOf(catalogue, original)?.height, room);
     case 'body-side':
@@ -90,6 +104,9 @@ const derivedDefault = (
       throw new Error(`condition ${row.condition} at ${row.position} follows from nothing`);
   }
 };
+
+/** What is kept of the old part and its resistance depend on temperatures, years and frequency. */
+const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = ['kept', 'series-resistance'];
 
 const STRESSES = ['vdc', 'v-surge'];
 
@@ -123,8 +140,9 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
           row,
         };
   };
-  // What is kept of the old part depends on the temperatures, the voltage and the years.
-  const first = rows.filter(({ follows }) => follows !== 'kept').map((row) => resolve(row, {}));
+  const first = rows
+    .filter(({ follows }) => !FOLLOW_CONDITIONS.includes(follows))
+    .map((row) => resolve(row, {}));
   const settled = Object.fromEntries(first.map(({ id, range }) => [id, range]));
   const conditions = rows.map(
     (row) => first.find((one) => one.row === row) ?? resolve(row, settled),

@@ -48,6 +48,8 @@ export interface Made {
   parts: OfferedPart[];
   /** In series with the part, ohm. */
   resistor?: number;
+  /** Power that this resistor must be rated for, W; nothing where its current is not known. */
+  power?: number;
   /** Across each of the parts, ohm. */
   bleeder?: number;
   /** What it comes to, in numbers. */

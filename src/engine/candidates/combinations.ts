@@ -1,14 +1,18 @@
 import type { Judged } from '../assessment/finding.ts';
 import type { Made, OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
-import type { Tried } from '../assessment/rank.ts';
+import { fallsLessShort, type Tried } from '../assessment/rank.ts';
 import { worse, type Verdict } from '../assessment/verdict.ts';
 import type { FindingId, PropertyId, TypeId } from '../catalogue.ts';
 import { worstShare } from '../equations/combinations.ts';
-import type { Circumstances } from '../findings/model.ts';
+import { resistanceForLevel } from '../findings/level.ts';
+import { conditionOf, type Circumstances } from '../findings/model.ts';
 import { reverseWithstood } from '../findings/reverse.ts';
-import { backToBack, inARow, sideBySide, withResistor } from './combine.ts';
+import { resistanceOf } from '../findings/series-resistance.ts';
+import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
+import { backToBack, inARow, sideBySide } from './combine.ts';
 import { nearestPairs } from './side-by-side.ts';
 import { allowedSpan, singlesWithin } from './singles.ts';
+import { withResistor, type Wanted } from './with-resistor.ts';
 
 type Kind = Made['kind'];
 
@@ -24,6 +28,7 @@ const MENDING: Readonly<Record<FindingId, readonly Kind[]>> = {
   polarity: ['back-to-back'],
   'reverse-voltage': ['back-to-back'],
   'esr-window': ['with-resistor'],
+  'level-shift': ['with-resistor'],
 };
 
 /** What must be known of a type to make up pairs of it, whatever the position asks. */
@@ -77,28 +82,85 @@ const pairsBackToBack = (type: TypeId, circumstances: Circumstances): OfferedPar
 
 const isOffered = (part: Part): part is OfferedPart => 'style' in part;
 
-const partWithResistor = ({ part, judged }: Tried): OfferedPart[] => {
-  const window = judged.find(({ row }) => row.id === 'esr-window');
-  if (window?.outcome.status !== 'known' || !isOffered(part)) return [];
-  const { low = 0, high = Infinity } = window.limit;
-  return withResistor(part, window.outcome.value, { low, high });
+/** Series resistance that a lacking finding asks for, by the finding and the frequency (Hz) of both. */
+const wantedBy = (
+  { row, limit }: Judged,
+  circumstances: Circumstances,
+): { wanted: Wanted; hertz: number } | undefined => {
+  switch (row.id) {
+    case 'esr-window':
+      return {
+        wanted: { low: limit.low ?? 0, high: limit.high ?? Infinity },
+        hertz: TABLE_FREQUENCY,
+      };
+    case 'level-shift':
+      return {
+        wanted: resistanceForLevel(limit, circumstances),
+        hertz: conditionOf(circumstances, 'f-work').typ,
+      };
+    default:
+      return undefined;
+  }
+};
+
+/** Effective current (A) of a full signal through a part in the path of a load, where it is in one. */
+const signalCurrent = ({ conditions }: Circumstances): number | undefined => {
+  const { signal, load } = conditions;
+  return signal === undefined || load === undefined ? undefined : signal.max / load.min;
+};
+
+const partsWithResistor = (
+  { part, judged }: Tried,
+  circumstances: Circumstances,
+): OfferedPart[] => {
+  if (!isOffered(part)) return [];
+  return judged
+    .filter(({ verdict }) => verdict !== 'fits')
+    .flatMap((one) => {
+      const asked = wantedBy(one, circumstances);
+      if (asked === undefined) return [];
+      const own = resistanceOf(part, circumstances, asked.hertz);
+      return own === undefined
+        ? []
+        : withResistor(part, own.range, asked.wanted, signalCurrent(circumstances));
+    });
 };
 
 const worstOf = (judged: readonly Judged[]): Verdict =>
   judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
 
 /** Whether one verdict is better than another. */
-export const isBetter = (a: Verdict, b: Verdict): boolean => a !== b && worse(a, b) === b;
+const isBetter = (a: Verdict, b: Verdict): boolean => a !== b && worse(a, b) === b;
 
 /** Nobody solders two parts together for a stopgap. */
-export const isWorthwhile = (verdict: Verdict): boolean => isBetter(verdict, 'stopgap');
+const isWorthwhile = (verdict: Verdict): boolean => isBetter(verdict, 'stopgap');
+
+/** A resistor is worth its joint for less than a better verdict; a second capacitor is not. */
+const isCheap = (kind: Kind): boolean => kind === 'with-resistor';
+
+/**
+ * Whether a combination is better than what one has: by its verdict, or, where all it takes is a
+ * resistor, by falling less short.
+ */
+export const isWorthMaking = (next: Tried, best: Tried): boolean => {
+  if (!isWorthwhile(next.verdict)) return false;
+  if (isBetter(next.verdict, best.verdict)) return true;
+  const kind = next.part.made?.kind;
+  return (
+    next.verdict === best.verdict &&
+    kind !== undefined &&
+    isCheap(kind) &&
+    fallsLessShort(next, best)
+  );
+};
 
 /** Ways that may mend what a single part lacks, provided that nothing else keeps it from serving. */
 const kindsFor = ({ judged, verdict }: Tried): Set<Kind> => {
   const lacking = judged.filter((one) => one.verdict !== 'fits');
   const beyondMending = worstOf(lacking.filter(({ row }) => MENDING[row.id] === undefined));
-  if (!isWorthwhile(beyondMending) || !isBetter(beyondMending, verdict)) return new Set();
-  return new Set(lacking.flatMap(({ row }) => MENDING[row.id] ?? []));
+  if (!isWorthwhile(beyondMending)) return new Set();
+  const kinds = lacking.flatMap(({ row }) => MENDING[row.id] ?? []);
+  return new Set(isBetter(beyondMending, verdict) ? kinds : kinds.filter(isCheap));
 };
 
 /**
@@ -115,7 +177,7 @@ export function* combinedParts(
 ): Generator<OfferedPart, void, undefined> {
   const { type } = single.part;
   const kinds = kindsFor(single);
-  if (kinds.has('with-resistor')) yield* partWithResistor(single);
+  if (kinds.has('with-resistor')) yield* partsWithResistor(single, circumstances);
   if (kinds.has('parallel'))
     for (const pair of nearestPairs(type, circumstances, TRIED)) yield sideBySide(pair);
   if (kinds.has('series')) yield* pairsInARow(type, circumstances);

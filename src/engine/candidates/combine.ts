@@ -10,8 +10,7 @@ import {
 } from '../equations/combinations.ts';
 import { leakOf } from '../findings/insulation.ts';
 import { conditionOr, type Circumstances } from '../findings/model.ts';
-import { formatQuantity, formatValue } from '../quantities/index.ts';
-import type { Range } from '../quantities/range.ts';
+import { formatValue } from '../quantities/index.ts';
 import { valuesBetween } from '../values/index.ts';
 import type { Pair } from './side-by-side.ts';
 
@@ -140,38 +139,4 @@ export const backToBack = (part: OfferedPart): OfferedPart => {
         `all of it, so the pair is good for ${formatValue(part.ratedVoltage, 'V')}, as each is`,
     },
   );
-};
-
-/** How far a usual resistor may be off its mark, as a fraction. */
-const RESISTOR_TOLERANCE = 0.05;
-
-/**
- * A part with the E12 resistor that brings its series resistance (ohm) into a window at both ends:
- * the one in the middle, which leaves as much to spare either way. Nothing where none does.
- */
-export const withResistor = (
-  part: OfferedPart,
-  own: Range,
-  window: { low: number; high: number },
-): OfferedPart[] => {
-  const least = (window.low - own.min) / (1 - RESISTOR_TOLERANCE);
-  const most = (window.high - own.max) / (1 + RESISTOR_TOLERANCE);
-  const fitting = least > 0 ? valuesBetween('E12', least, most) : [];
-  const resistor = fitting[Math.floor(fitting.length / 2)];
-  if (resistor === undefined) return [];
-  const total = { min: own.min + resistor, typ: own.typ + resistor, max: own.max + resistor };
-  return [
-    {
-      ...part,
-      made: {
-        kind: 'with-resistor',
-        parts: [part],
-        resistor,
-        why:
-          `${formatValue(resistor, 'ohm')} and ${formatQuantity(own, 'ohm')} of its own make ` +
-          `${formatQuantity(total, 'ohm')}, wanted ${formatValue(window.low, 'ohm')} to ` +
-          formatValue(window.high, 'ohm'),
-      },
-    },
-  ];
 };

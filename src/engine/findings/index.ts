@@ -8,6 +8,7 @@ import { absorption, droop } from './hold.ts';
 import { inrush } from './inrush.ts';
 import { keptValue } from './kept-value.ts';
 import { leakageCurrent, leakageOffset, leakageShare } from './leakage.ts';
+import { levelShift } from './level.ts';
 import { life } from './life.ts';
 import { loss } from './loss.ts';
 import { discharge, residualVoltage, touchCurrent } from './mains.ts';
@@ -64,6 +65,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   life,
   'filter-shift': filterShift,
   'tuning-shift': tuningShift,
+  'level-shift': levelShift,
   'kept-value': keptValue,
   'hold-step': holdStep,
   acquisition,

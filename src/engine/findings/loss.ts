@@ -23,7 +23,7 @@ export interface Nearest {
 /** The published loss nearest in ratio to a frequency (Hz). */
 export const nearestLoss = (
   part: Pick<Part, 'type'>,
-  circumstances: Circumstances,
+  circumstances: Pick<Circumstances, 'catalogue'>,
   working: number,
 ): Nearest | undefined => {
   const distance = (hertz: number): number => Math.abs(Math.log(hertz / working));

@@ -19,6 +19,7 @@ export const FINDINGS_OF_RESISTANCE: readonly FindingId[] = [
   'ripple-current',
   'life',
   'acquisition',
+  'level-shift',
 ];
 
 /** Series resistance (ohm) of a part at a frequency, and what it rests on. */
@@ -34,7 +35,7 @@ export interface PartResistance {
 /** By the published loss nearest to the frequency, taken as steady. */
 const byLoss = (
   part: Part,
-  circumstances: Circumstances,
+  circumstances: Pick<Circumstances, 'catalogue'>,
   hertz: number,
 ): PartResistance | undefined => {
   const loss = nearestLoss(part, circumstances, hertz);
@@ -55,7 +56,7 @@ const byLoss = (
 
 const ofSingle = (
   part: Part,
-  circumstances: Circumstances,
+  circumstances: Pick<Circumstances, 'catalogue'>,
   hertz: number,
 ): PartResistance | undefined => {
   const tabulated = esrOf(circumstances.catalogue, part, hertz);
@@ -80,7 +81,7 @@ const WEAKEST_FIRST = ['loss', 'type', 'value'] as const;
  */
 export const resistanceOf = (
   part: Part,
-  circumstances: Circumstances,
+  circumstances: Pick<Circumstances, 'catalogue'>,
   hertz: number,
 ): PartResistance | undefined => {
   if (part.made === undefined) return ofSingle(part, circumstances, hertz);

@@ -204,6 +204,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   },
   'ac-voltage': { values: decades(1e3, 1e-9), spoil: property('ac-share') },
   'self-resonance': { values: decades(1e-15, 1e3), spoil: property('inductance') },
+  'level-shift': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
   'ripple-current': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
   'ripple-heating': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
   life: { values: decades(1e12, 1e-18), spoil: property('rated-life') },

@@ -18,6 +18,7 @@ const OF_SIZE = [
   'ripple-current',
   'life',
   'acquisition',
+  'level-shift',
 ];
 
 const met = allPairings(catalogue).filter(({ pairing }) => pairing.met);

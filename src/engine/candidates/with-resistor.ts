@@ -1,0 +1,78 @@
+import type { OfferedPart } from '../assessment/parts.ts';
+import { formatQuantity, formatValue } from '../quantities/index.ts';
+import type { Range } from '../quantities/range.ts';
+import { valuesBetween } from '../values/index.ts';
+
+/** Series resistance (ohm) that a finding asks for, and the one that would be best, if any is. */
+export interface Wanted {
+  low: number;
+  high: number;
+  best?: number;
+}
+
+/** How far a usual resistor may be off its mark, as a fraction. */
+const RESISTOR_TOLERANCE = 0.05;
+
+/** Powers (W) that resistors are sold for. */
+const POWERS = [0.25, 0.5, 1, 2, 3, 5, 7, 10, 15, 25, 50];
+
+/** A resistor stays cool enough to touch what is near it at half of its rated power. */
+const POWER_IN_HAND = 2;
+
+/** Of rising resistances the one in the middle, or the nearest in ratio to a best one. */
+const pick = (fitting: readonly number[], best: number | undefined): number | undefined => {
+  if (best === undefined || best <= 0) return fitting[Math.floor(fitting.length / 2)];
+  const distance = (ohm: number): number => Math.abs(Math.log(ohm / best));
+  return fitting.toSorted((a, b) => distance(a) - distance(b))[0];
+};
+
+/** The power (W) that a resistor carries, and the rating to buy. */
+const powerOf = (
+  resistor: number,
+  current: number,
+): { heat: number; rating: number | undefined } => {
+  const heat = current ** 2 * resistor;
+  return { heat, rating: POWERS.find((power) => power >= POWER_IN_HAND * heat) };
+};
+
+/**
+ * A part with the E12 resistor that brings its series resistance (ohm) to what is wanted at both
+ * ends: the one nearest to the best, or in the middle, which leaves as much to spare either way.
+ * Nothing where none does or where it would run too hot.
+ * @param current that flows through it, effective value, A; nothing where it is not known
+ */
+export const withResistor = (
+  part: OfferedPart,
+  own: Range,
+  { low, high, best }: Wanted,
+  current?: number,
+): OfferedPart[] => {
+  const least = (low - own.min) / (1 - RESISTOR_TOLERANCE);
+  const most = (high - own.max) / (1 + RESISTOR_TOLERANCE);
+  const fitting = least > 0 ? valuesBetween('E12', least, most) : [];
+  const resistor = pick(fitting, best === undefined ? undefined : best - own.typ);
+  if (resistor === undefined) return [];
+  const total = { min: own.min + resistor, typ: own.typ + resistor, max: own.max + resistor };
+  const power = current === undefined ? undefined : powerOf(resistor, current);
+  if (power !== undefined && power.rating === undefined) return [];
+  const heated =
+    power?.rating === undefined || current === undefined
+      ? ''
+      : `; up to ${formatValue(current, 'A')} through it makes ${formatValue(power.heat, 'W')}, so ` +
+        `one for ${formatValue(power.rating, 'W')}`;
+  return [
+    {
+      ...part,
+      made: {
+        kind: 'with-resistor',
+        parts: [part],
+        resistor,
+        ...(power?.rating === undefined ? {} : { power: power.rating }),
+        why:
+          `${formatValue(resistor, 'ohm')} and ${formatQuantity(own, 'ohm')} of its own make ` +
+          `${formatQuantity(total, 'ohm')}, wanted ${formatValue(low, 'ohm')} to ` +
+          `${formatValue(high, 'ohm')}${heated}`,
+      },
+    },
+  ];
+};
