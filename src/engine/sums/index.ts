@@ -1,10 +1,12 @@
 import type { Catalogue } from '../catalogue.ts';
 import type { Range } from '../quantities/index.ts';
 import { audioSums } from './audio/index.ts';
+import { dielectricSums } from './dielectric/index.ts';
 import { holdSums } from './hold/index.ts';
 import { mainsSums } from './mains/index.ts';
 import { timingSums } from './timing/index.ts';
 import { partsSums } from './parts/index.ts';
+import { ratingSums } from './rating/index.ts';
 import { resistorSums } from './resistor/index.ts';
 import { runSumOf, type SumResult } from './run-sum.ts';
 import type { Sum } from './sum.ts';
@@ -12,6 +14,8 @@ import { supplySums } from './supply/index.ts';
 
 /** Every sum, in the order in which a group lists them. */
 export const allSums: readonly Sum[] = [
+  ...ratingSums,
+  ...dielectricSums,
   ...holdSums,
   ...timingSums,
   ...audioSums,

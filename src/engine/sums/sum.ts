@@ -162,7 +162,6 @@ interface Declaration<Inputs, Outputs, Facts> extends Omit<
 > {
   inputs: Inputs;
   outputs: Outputs;
-  facts?: (catalogue: Catalogue) => Facts;
   at: (
     values: ValuesOf<Inputs>,
     facts: Facts,
@@ -204,9 +203,19 @@ export const choice = <Facts = unknown>(
  * inputs fills in every one that is not optional, so that those functions may rely on them.
  */
 export const defineSum = <
-  const Inputs extends Readonly<Record<string, Input<Facts>>>,
+  const Inputs extends Readonly<Record<string, Input<undefined>>>,
   const Outputs extends Readonly<Record<string, Output>>,
-  Facts = undefined,
 >(
-  declaration: Declaration<Inputs, Outputs, Facts>,
+  declaration: Declaration<Inputs, Outputs, undefined>,
 ): Sum => ({ plots: [], ...declaration }) as unknown as Sum;
+
+/** The same for a sum that needs something of the catalogue. */
+export const withFacts =
+  <Facts>(facts: (catalogue: Catalogue) => Facts) =>
+  <
+    const Inputs extends Readonly<Record<string, Input<Facts>>>,
+    const Outputs extends Readonly<Record<string, Output>>,
+  >(
+    declaration: Declaration<Inputs, Outputs, Facts>,
+  ): Sum =>
+    ({ plots: [], ...declaration, facts }) as unknown as Sum;

@@ -1,0 +1,139 @@
+import type { Knowledge } from '../../catalogue.ts';
+import { ageingLoss } from '../../equations/drift.ts';
+import type { Range } from '../../quantities/range.ts';
+import { choice, quantity, withFacts } from '../sum.ts';
+
+interface Kind {
+  id: string;
+  name: string;
+  bias: Range;
+  temperature: Range;
+  ageing: Range;
+}
+
+const known = (knowledge: Knowledge | undefined): Range | undefined =>
+  knowledge?.status === 'known' ? knowledge.range : undefined;
+
+const SECONDS_PER_HOUR = 3600;
+
+/** What is left of a class 2 ceramic under bias, over temperature and with age. */
+export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
+  Object.values(types).flatMap(({ id, name }) => {
+    const own = knowledge[id];
+    const bias = known(own?.['voltage-coefficient']);
+    const temperature = known(own?.['capacitance-change-temperature']);
+    const ageing = known(own?.['ageing']);
+    return bias && temperature && ageing && ageing.max > 0
+      ? [{ id, name, bias, temperature, ageing }]
+      : [];
+  }),
+)({
+  id: 'class2-left',
+  title: 'What is left of a class 2 ceramic',
+  lead: 'How much of its marked value a class 2 ceramic keeps under direct voltage, over its temperatures and after years.',
+  group: 'dielectric',
+  inputs: {
+    kind: choice<Kind[]>({ label: 'Type', usual: 'ceramic-x7r', options: (kinds) => kinds }),
+    c: quantity({
+      label: 'Marked value',
+      symbol: 'C',
+      unit: 'F',
+      usual: '100 nF ±10 %',
+      lowest: 1e-13,
+      highest: 1e-2,
+    }),
+    v: quantity({
+      label: 'Direct voltage across it',
+      symbol: 'V',
+      unit: 'V',
+      usual: '12 V',
+      lowest: 0,
+      highest: 10_000,
+    }),
+    rating: quantity({
+      label: 'Rated voltage',
+      symbol: 'U_R',
+      unit: 'V',
+      usual: '50 V',
+      lowest: 1,
+      highest: 10_000,
+    }),
+    age: quantity({
+      label: 'Since it was last hot',
+      symbol: 't',
+      unit: 's',
+      bare: 'years',
+      usual: '10 years',
+      lowest: 3600,
+      highest: 5e9,
+      hint: 'heat above its Curie point, as in soldering, begins it anew',
+    }),
+  },
+  outputs: {
+    left: { label: 'Typically left', symbol: 'C_l', unit: 'F', headline: true },
+    worst: { label: 'At the worst end of everything', unit: 'F' },
+    bias: { label: 'Change by the voltage', symbol: 'b', unit: 'fraction' },
+    aged: { label: 'Lost by age', symbol: 'a', unit: 'fraction' },
+    cold: { label: 'Most that its temperatures take', unit: 'fraction' },
+  },
+  equations: ['C_l = C*(1 + b)*(1 - a)'],
+  at: ({ kind, c, v, rating, age }, kinds) => {
+    const own = kinds.find(({ id }) => id === kind);
+    if (own === undefined) {
+      return {
+        left: undefined,
+        worst: undefined,
+        bias: undefined,
+        aged: undefined,
+        cold: undefined,
+      };
+    }
+    const share = Math.min(1, v / rating);
+    const lost = ageingLoss(own.ageing, age / SECONDS_PER_HOUR);
+    const cold = Math.min(0, own.temperature.min);
+    const bias = own.bias.typ * share;
+    return {
+      left: c * (1 + bias) * (1 - lost.typ),
+      worst: c * Math.max(0, 1 + Math.min(0, own.bias.min * share)) * (1 + cold) * (1 - lost.max),
+      bias,
+      aged: lost.typ,
+      cold,
+    };
+  },
+  notes: ({ v, rating }) => [
+    ...(v > rating ? [{ kind: 'caution' as const, text: 'The voltage is above the rating.' }] : []),
+    {
+      kind: 'limit',
+      text: 'Change by voltage is taken in proportion to the share of the rating; small multilayer parts lose far more than discs, and only the maker’s curve for the very part is sure.',
+    },
+  ],
+  plots: [
+    {
+      title: 'Typically left against voltage',
+      x: 'v',
+      scale: 'linear',
+      span: ({ rating }) => [0, rating],
+      y: ['left', 'worst'],
+      yScale: 'linear',
+    },
+    {
+      title: 'Typically left against age',
+      x: 'age',
+      scale: 'log',
+      span: () => [3600, 50 * 31_557_600],
+      y: ['left'],
+      yScale: 'linear',
+    },
+  ],
+  cautions: [],
+  sources: ['trade'],
+  checks: [
+    {
+      what: 'Worked by hand from the rate of this site, 2.25 % a decade, the middle of its sources: three decades of hours take 6.75 %, and no voltage takes nothing',
+      inputs: { kind: 'ceramic-x7r', v: '0', age: '1000 h', c: '100 nF' },
+      expected: { aged: 0.0675, left: 93.25e-9, bias: 0 },
+      within: 0.0001,
+      source: 'identity',
+    },
+  ],
+});

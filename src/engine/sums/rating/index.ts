@@ -1,0 +1,15 @@
+import type { Sum } from '../sum.ts';
+import { electrolyticLife } from './electrolytic-life.ts';
+import { filmAc } from './film-ac.ts';
+import { rippleCurrents } from './ripple-current.ts';
+import { tantalumResistance } from './tantalum-resistance.ts';
+import { workingVoltage } from './working-voltage.ts';
+
+/** Sums of ratings and life. */
+export const ratingSums: readonly Sum[] = [
+  workingVoltage,
+  filmAc,
+  electrolyticLife,
+  rippleCurrents,
+  tantalumResistance,
+];

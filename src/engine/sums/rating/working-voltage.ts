@@ -1,0 +1,153 @@
+import type { DeratingRow } from '../../../schemas/derating.ts';
+import { allowedShare } from '../../equations/derating.ts';
+import { basisName } from '../basis-name.ts';
+import { choice, quantity, withFacts } from '../sum.ts';
+
+interface Facts {
+  types: { id: string; name: string }[];
+  guidelines: { id: string; name: string }[];
+  rows: DeratingRow[];
+}
+
+/** The guideline that is cautious use, and the one of the makers' own ceilings. */
+const CAUTIOUS = 'workshop';
+const CEILING = 'maker';
+
+/** How much of a rated voltage may stand across a part, by several guidelines side by side. */
+export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts => {
+  const covered = new Set(derating.flatMap((row) => row.types));
+  return {
+    types: Object.values(types)
+      .filter(({ id }) => covered.has(id))
+      .map(({ id, name }) => ({ id, name })),
+    guidelines: Object.values(guidelines).map(({ id, name }) => ({ id, name })),
+    rows: derating.map((row) => ({ ...row, locator: '', note: '' })),
+  };
+})({
+  id: 'working-voltage',
+  title: 'Allowed working voltage',
+  lead: 'How much of its rated voltage may stand across a part at its temperature: makers’ ceilings, a cautious workshop rule, handbooks and agencies side by side.',
+  group: 'rating',
+  inputs: {
+    type: choice<Facts>({
+      label: 'Type',
+      usual: 'al-electrolytic-wet',
+      options: ({ types }) => types,
+    }),
+    rating: quantity({
+      label: 'Rated voltage',
+      symbol: 'U_R',
+      unit: 'V',
+      usual: '35 V',
+      lowest: 0.5,
+      highest: 100_000,
+    }),
+    temp: quantity({
+      label: 'Temperature of the part',
+      symbol: 'T',
+      unit: 'degC',
+      usual: '45 °C',
+      lowest: -55,
+      highest: 250,
+    }),
+    dc: quantity({
+      label: 'Steady voltage across it',
+      symbol: 'V_DC',
+      unit: 'V',
+      usual: '24 V',
+      lowest: 0,
+      highest: 100_000,
+    }),
+    ac: quantity({
+      label: 'Alternating voltage on top, effective',
+      symbol: 'V_AC',
+      unit: 'V',
+      usual: '0.5 V',
+      lowest: 0,
+      highest: 100_000,
+    }),
+  },
+  outputs: {
+    allowed: { label: 'Allowed by workshop practice', symbol: 'V_a', unit: 'V', headline: true },
+    ceiling: { label: 'Makers’ ceiling', unit: 'V' },
+    peak: { label: 'Highest voltage across it', symbol: 'V', unit: 'V' },
+    share: { label: 'Of what workshop practice allows', symbol: 's', unit: 'fraction' },
+  },
+  equations: ['V = V_DC + sqrt(2)*V_AC', 's = V/V_a'],
+  at: ({ type, rating, temp, dc, ac }, { rows }) => {
+    const by = (guideline: string): number | undefined => {
+      const found = allowedShare(rows, guideline, type, temp);
+      return found === undefined ? undefined : found.share * rating;
+    };
+    const ceiling = by(CEILING);
+    const allowed = by(CAUTIOUS) ?? ceiling;
+    const peak = dc + Math.SQRT2 * ac;
+    return {
+      allowed,
+      ceiling,
+      peak,
+      share: allowed === undefined || allowed === 0 ? undefined : peak / allowed,
+    };
+  },
+  tables: ({ type, rating, temp, dc, ac }, { guidelines, rows }) => [
+    {
+      caption: 'Guideline by guideline',
+      head: ['Guideline', 'Share of the rating', 'Allowed', 'Your voltage', 'Known from'],
+      rows: guidelines.map(({ id, name }) => {
+        const found = allowedShare(rows, id, type, temp);
+        if (found === undefined) return [name, 'does not speak of it', '', '', ''];
+        const peak = dc + Math.SQRT2 * ac;
+        const volts = found.share * rating;
+        return [
+          name,
+          { value: found.share, unit: 'fraction' as const },
+          { value: volts, unit: 'V' as const },
+          peak <= volts ? 'within' : 'above',
+          basisName(found.row.basis),
+        ];
+      }),
+    },
+  ],
+  notes: (_, { peak = 0, ceiling = Infinity }) => [
+    ...(peak > (ceiling ?? Infinity)
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'Above the ceiling of its makers: it may fail at any time.',
+          },
+        ]
+      : []),
+    {
+      kind: 'remark',
+      text: 'Rules for equipment that must not fail ask for more than a bench needs; the ceiling asks for less than one would choose. For film on alternating voltage see its own sum: the peak is not all that counts there.',
+    },
+  ],
+  plots: [
+    {
+      title: 'Allowed voltage against temperature',
+      x: 'temp',
+      scale: 'linear',
+      span: () => [0, 130],
+      y: ['allowed', 'ceiling'],
+      yScale: 'linear',
+    },
+  ],
+  cautions: [],
+  sources: ['trade'],
+  checks: [
+    {
+      what: 'From the printed rule of half the rating: solid tantalum of 50 V at 85 °C stands 25 V',
+      inputs: { type: 'ta-mno2-solid', rating: '50', temp: '85' },
+      expected: { allowed: 25 },
+      within: 0.005,
+      source: 'digikey-forum-t491',
+    },
+    {
+      what: 'Printed for polypropylene of 400 V at 95 °C by a falling line: 350 V',
+      inputs: { type: 'pp-metallized', rating: '400', temp: '95' },
+      expected: { ceiling: 350 },
+      within: 0.02,
+      source: 'ppb-pp-data',
+    },
+  ],
+});
