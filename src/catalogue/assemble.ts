@@ -63,6 +63,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     triage: valuesOf(tables, 'triage.csv'),
     esrOfNew: valuesOf(tables, 'esr-of-new.csv'),
     leakageLimits: valuesOf(tables, 'leakage-limits.csv'),
+    reforming: valuesOf(tables, 'reforming.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
     markings: assembleMarkings(tables),
     look: assembleLook(tables),

@@ -58,6 +58,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   triage: [],
   esrOfNew: [],
   leakageLimits: [],
+  reforming: [],
   cautions: [],
   markings: Object.fromEntries(
     Object.keys(catalogue.markings).map((table) => [table, []]),
@@ -150,6 +151,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     leakageLimits: catalogue.leakageLimits.map((row) =>
       without(row, ['locator', 'note', 'source']),
     ),
+    reforming: catalogue.reforming.map((row) => without(row, ['locator', 'note'])),
     derating,
     combinations: eachWithout(catalogue.combinations, ['locator', 'note']),
   };

@@ -28,6 +28,7 @@ import type {
 import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
+import type { ReformingRow } from '../schemas/reforming.ts';
 import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
 import type { LookTables } from '../schemas/look.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
@@ -85,6 +86,7 @@ export interface Catalogue {
   triage: TriageRow[];
   esrOfNew: EsrOfNewRow[];
   leakageLimits: LeakageLimitRow[];
+  reforming: ReformingRow[];
   cautions: CautionRow[];
   markings: MarkingTables;
   /** What a part is named with by its look. */

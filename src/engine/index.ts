@@ -54,6 +54,8 @@ export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
+export { reformingPlan, type ReformingPlan, type ReformingStep } from './reforming/plan.ts';
+export { reformingInWords } from './reforming/words.ts';
 export {
   judgeFirst,
   signsOf,

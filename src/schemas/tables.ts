@@ -14,6 +14,7 @@ import {
 } from './positions.ts';
 import { lookTables } from './look-tables.ts';
 import { markingTables } from './marking-tables.ts';
+import { reformingRow } from './reforming.ts';
 import {
   bodyRow,
   pulseRatingRow,
@@ -255,6 +256,16 @@ export const tables = {
     key: ['types', 'v_from'],
     references: [source, { column: 'types', table: 'types.csv', many: true }],
     about: 'What new electrolytics may leak.',
+  },
+  'reforming.csv': {
+    row: reformingRow,
+    key: ['figure', 'types', 'idle_from', 'v_from'],
+    references: [
+      source,
+      { column: 'types', table: 'types.csv', many: true },
+      { column: 'unit', table: 'units.csv' },
+    ],
+    about: 'How electrolytics are re-formed after years without voltage.',
   },
   'cautions.csv': {
     row: cautionRow,

@@ -22,6 +22,7 @@ export const triageRow = z.strictObject({
       'none',
       'sign',
       'age',
+      'idle',
       'capacitance',
       'capacitance-for-age',
       'loss-120hz',
@@ -35,7 +36,7 @@ export const triageRow = z.strictObject({
       'insulation-rc',
     ])
     .describe(
-      'what it goes by; none: it always applies; sign: what is seen; capacitance: reading over mark; capacitance-for-age: reading over the least that tolerance and ageing by decades leave of the mark; loss-ratio: loss at 100 or 120 Hz over that at 1 kHz; esr-of-new and esr-of-standard: series resistance over that of a new part, esr-of-new.csv; leakage-of-new: leakage over the limit of a new part, leakage-limits.csv; insulation-rc: resistance times marked capacitance',
+      'what it goes by; none: it always applies; sign: what is seen; idle: time without voltage; capacitance: reading over mark; capacitance-for-age: reading over the least that tolerance and ageing by decades leave of the mark; loss-ratio: loss at 100 or 120 Hz over that at 1 kHz; esr-of-new and esr-of-standard: series resistance over that of a new part, esr-of-new.csv; leakage-of-new: leakage over the limit of a new part, leakage-limits.csv; insulation-rc: resistance times marked capacitance',
     ),
   comparison: z.enum(['any', 'at-least', 'below']),
   limit: optionalNumber.describe('in the unit'),

@@ -14,6 +14,14 @@ interface EvidenceField {
 
 export const evidenceFields: readonly EvidenceField[] = [
   {
+    key: 'idle',
+    reading: 'idle',
+    label: 'Without power for',
+    unit: 's',
+    bare: 'years',
+    hint: 'years',
+  },
+  {
     key: 'reads',
     reading: 'capacitance',
     label: 'Capacitance that it reads',

@@ -31,6 +31,7 @@ export const orders: readonly Order[] = [
   { file: 'derating.csv', columns: ['from_c', 'to_c'], strict: true },
   { file: 'triage.csv', columns: ['v_from', 'v_to'], strict: true },
   { file: 'leakage-limits.csv', columns: ['v_from', 'v_to'], strict: true },
+  { file: 'reforming.csv', columns: ['v_from', 'v_to'], strict: true },
   { file: 'look/questions.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'look/ranges.csv', columns: ['low', 'usual_low', 'usual_high', 'high'] },
   { file: 'look/signs.csv', columns: ['low', 'high'], strict: true },

@@ -21,6 +21,7 @@ import { rippleVoltage } from './ripple.ts';
 import { acquisition, holdStep } from './sampling.ts';
 import { esrWindow, impedance } from './series-elements.ts';
 import { filterShift, tuningShift } from './shift.ts';
+import { shelf } from './shelf.ts';
 import { ownSurge } from './surge.ts';
 import { availability, microphony, polarity, safetyClass } from './suitability.ts';
 import { temperature } from './temperature.ts';
@@ -63,6 +64,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   'ripple-heating': rippleHeating,
   'ripple-current': rippleCurrent,
   life,
+  shelf,
   'filter-shift': filterShift,
   'tuning-shift': tuningShift,
   'level-shift': levelShift,

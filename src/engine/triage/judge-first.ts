@@ -1,6 +1,7 @@
 import type { TriageRow } from '../../schemas/triage.ts';
 import type { Basis, Catalogue, PositionId, SourceId, TypeId } from '../catalogue.ts';
 import { formatValue, type Unit } from '../quantities/index.ts';
+import { reformingPlan, type ReformingPlan } from '../reforming/plan.ts';
 import { compared, type Compared, type Evidence, type Marked } from './readings.ts';
 
 /** What to do with the old part. */
@@ -21,6 +22,8 @@ export interface Judgement {
   advice: Advice;
   /** The weightiest first. */
   reasons: TriageReason[];
+  /** How to re-form it before it meets its supply, where it lay without voltage for too long. */
+  reforming?: ReformingPlan;
 }
 
 /** Units of the readings that are set against a new part, by what the rule goes by. */
@@ -74,8 +77,21 @@ const reasonFor = (
 };
 
 /** Readings weigh more than age, and age more than what is true of the type in general. */
-const strength = (row: TriageRow): number =>
-  row.reading === 'none' ? Number(row.positions.length > 0) : row.reading === 'age' ? 2 : 3;
+const strength = (row: TriageRow): number => {
+  if (row.reading === 'none') return Number(row.positions.length > 0);
+  return row.reading === 'age' ? 2 : 3;
+};
+
+/** How to re-form a part that some rule finds to have lain without voltage for too long. */
+const reformingFor = (
+  catalogue: Catalogue,
+  marked: Marked,
+  { idle }: Evidence,
+  readings: readonly TriageRow['reading'][],
+): ReformingPlan | undefined =>
+  idle !== undefined && readings.includes('idle')
+    ? reformingPlan(catalogue, marked, idle)
+    : undefined;
 
 /** Rules of a type in a position, whatever was read. */
 const rulesFor = (catalogue: Catalogue, type: TypeId, position: PositionId): TriageRow[] =>
@@ -119,7 +135,9 @@ export const judgeFirst = (
     .filter((row) => isForRating(row, marked.ratedVoltage))
     .flatMap((row) => {
       const reason = reasonFor(catalogue, row, evidence, marked);
-      return reason === undefined ? [] : [{ reason, strength: strength(row) }];
+      return reason === undefined
+        ? []
+        : [{ reason, reading: row.reading, strength: strength(row) }];
     })
     .toSorted(
       (a, b) =>
@@ -128,7 +146,14 @@ export const judgeFirst = (
     );
   const reasons = applying.map(({ reason }) => reason);
   const condemned = reasons.some(({ advice }) => advice === 'replace');
+  const reforming = reformingFor(
+    catalogue,
+    marked,
+    evidence,
+    applying.map(({ reading }) => reading),
+  );
   return {
+    ...(reforming === undefined ? {} : { reforming }),
     // Without any rule nothing is known, and what is not known is tested.
     advice: condemned ? 'replace' : (reasons[0]?.advice ?? 'test'),
     reasons: condemned

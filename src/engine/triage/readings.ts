@@ -11,6 +11,8 @@ import { leakageLimit } from './leakage-limit.ts';
 export interface Evidence {
   /** s */
   age?: number | undefined;
+  /** Without voltage, s. */
+  idle?: number | undefined;
   /** Measured, F. */
   capacitance?: number | undefined;
   /** Dissipation factor at 100 or 120 Hz, fraction. */
@@ -86,6 +88,8 @@ const readers: Record<TriageRow['reading'], Reader> = {
   none: nothing,
   sign: nothing,
   age: ({ age }) => plain(age),
+  // Leakage at rated voltage shows whether the oxide is there, whatever the time without.
+  idle: ({ idle, leakage }) => plain(leakage === undefined ? idle : undefined),
   capacitance: ({ capacitance }, marked) => against(capacitance, marked.capacitance),
   'capacitance-for-age': ({ capacitance, age }, marked, catalogue) =>
     against(capacitance, leastForAge(marked, age, catalogue)),

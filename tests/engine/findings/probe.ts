@@ -29,6 +29,7 @@ const PERFECT: Record<string, Knowledge> = {
   'charge-density': known(1e12),
   'lead-wire': known(1e-6),
   'rated-life': known(1e12),
+  'shelf-life': known(1e12),
   'reverse-voltage': known(0.1),
   'ac-share': known(1),
 };
@@ -207,6 +208,13 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   'level-shift': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
   'ripple-current': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
   'ripple-heating': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
+  shelf: {
+    values: decades(1e12, 1),
+    spoil: (seconds) => ({
+      ...property('shelf-life')(seconds),
+      conditions: { shelf: exactly(1e6) },
+    }),
+  },
   life: { values: decades(1e12, 1e-18), spoil: property('rated-life') },
 };
 
