@@ -33,6 +33,28 @@ export const withValues = (term: Term, values: ReadonlyMap<string, string>): Ter
   }
 };
 
+/** Names of quantities in an equation, each as `V` or `V_DC`. */
+export const namesIn = (term: Term): string[] => {
+  switch (term.kind) {
+    case 'name':
+      return [term.sub === undefined ? term.text : `${term.text}_${term.sub}`];
+    case 'group':
+      return namesIn(term.inner);
+    case 'call':
+      return namesIn(term.of);
+    case 'power':
+      return [...namesIn(term.base), ...namesIn(term.exponent)];
+    case 'product':
+      return term.factors.flatMap(namesIn);
+    case 'fraction':
+      return [...namesIn(term.over), ...namesIn(term.under)];
+    case 'row':
+      return term.items.flatMap(namesIn);
+    default:
+      return [];
+  }
+};
+
 const SIGNS: Readonly<Record<string, string>> = { '-': '−', '<=': '≤', '>=': '≥', '~=': '≈' };
 
 /** An equation in one line of plain text. */

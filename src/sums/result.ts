@@ -31,6 +31,8 @@ const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup 
     { class: 'sum-outputs' },
     ...Object.entries(sum.outputs).flatMap(([key, { label, unit, headline }]) => {
       const range = outputs[key];
+      // What rests on an optional input that was left out is not missed.
+      if (range === undefined && !headline) return [];
       return h(
         'div',
         { class: headline ? 'headline' : undefined },
@@ -130,6 +132,7 @@ const chanceMarkup = (sum: Sum, chance: Chance, habit?: Habit): Markup => {
 
 /** The answer in a sentence: what a copied link should say at a glance. */
 export const answerOf = (sum: Sum, result: SumResult, habit?: Habit): string => {
+  if (result.answer !== undefined) return result.answer;
   const key = headlineOf(sum);
   const output = sum.outputs[key];
   const range = result.outputs[key];

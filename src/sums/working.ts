@@ -1,3 +1,5 @@
+import { readEquation } from '../components/equation-tree.ts';
+import { namesIn } from '../components/equation-values.ts';
 import { equationMarkup } from '../components/math.ts';
 import { formatValue, type Range } from '../engine/index.ts';
 import type { GivenValues } from '../engine/sums/span.ts';
@@ -25,6 +27,16 @@ const valuesBySymbol = (
   return values;
 };
 
+/** Names that are constants and have no value of a visitor's. */
+const CONSTANTS: ReadonlySet<string> = new Set(['pi', 'k']);
+
+/** Whether every name of an equation has a value to put in. */
+const isFilled = (equation: string, values: ReadonlyMap<string, string>): boolean => {
+  const tree = readEquation(equation);
+  const names = tree === undefined ? [] : namesIn(tree);
+  return names.every((name) => CONSTANTS.has(name) || values.has(name));
+};
+
 /** Each equation of a sum as it is written, and with the numbers put in. */
 export const workingMarkup = (
   sum: Sum,
@@ -40,7 +52,8 @@ export const workingMarkup = (
         'div',
         { class: 'equation' },
         equationMarkup(equation),
-        h('span', { class: 'numbers-in' }, equationMarkup(equation, values)),
+        isFilled(equation, values) &&
+          h('span', { class: 'numbers-in' }, equationMarkup(equation, values)),
       ),
     ),
   );

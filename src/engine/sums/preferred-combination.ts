@@ -19,6 +19,21 @@ interface Kind {
 
 const seriesOf = (name: string): SeriesName => (isSeriesName(name) ? name : 'E24');
 
+interface Asked {
+  value: number;
+  series: string;
+  most: string;
+  within: number;
+}
+
+/** The way with the fewest parts that is close enough, or else the closest. */
+const choose = ({ value, series, most, within }: Asked) => {
+  const ways = combinePreferred(value, seriesOf(series), Number(most), 1);
+  const enough = ways.find(({ error }) => Math.abs(error) <= within);
+  const closest = ways.toSorted((a, b) => Math.abs(a.error) - Math.abs(b.error))[0];
+  return { way: enough ?? closest, enough: enough !== undefined };
+};
+
 /** Longest list that can be shown at once without losing the best ones. */
 const KEPT = 4;
 
@@ -63,12 +78,20 @@ export const combinationSum = (kind: Kind): Sum =>
       parts: { label: 'Fewest parts that are close enough', unit: 'number' },
     },
     equations: ['e = X_1/X - 1'],
-    at: ({ value, series, most, within }) => {
-      const ways = combinePreferred(value, seriesOf(series), Number(most), 1);
-      const enough = ways.find(({ error }) => Math.abs(error) <= within);
-      const closest = ways.toSorted((a, b) => Math.abs(a.error) - Math.abs(b.error))[0];
-      const shown = enough ?? closest;
-      return { whole: shown?.whole, error: shown?.error, parts: enough?.values.length };
+    at: (asked) => {
+      const { way, enough } = choose(asked);
+      return {
+        whole: way?.whole,
+        error: way?.error,
+        parts: enough ? way?.values.length : undefined,
+      };
+    },
+    answer: (asked) => {
+      const { way } = choose(asked);
+      if (way === undefined) return 'There is no way to make it.';
+      const { values, join, whole, error } = way;
+      const parts = values.map((one) => formatValue(one, kind.unit)).join(' and ');
+      return `${parts} ${kind.words[join]}: ${formatValue(whole, kind.unit)}, off by ${formatValue(error, 'fraction')}.`;
     },
     tables: ({ value, series, most }) => [
       {

@@ -13,6 +13,8 @@ export interface SumResult {
   inputs: GivenValues;
   /** By output; those that are not defined for these inputs are missing. */
   outputs: Readonly<Record<string, Range>>;
+  /** The answer in words, where the headline alone says too little. */
+  answer?: string;
   /** How likely the ends of the first headline are; where several inputs have a width. */
   chance?: Chance;
   tables: readonly SumTable[];
@@ -35,6 +37,7 @@ export const resultOf = (sum: Sum, given: GivenValues, facts: unknown): SumResul
     sum: sum.id,
     inputs: given,
     outputs: spanOf(sum, given, facts),
+    ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts) }),
     ...(chance === undefined ? {} : { chance }),
     tables: sum.tables?.(values, facts) ?? [],
     notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],

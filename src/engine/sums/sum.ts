@@ -119,6 +119,8 @@ export interface Sum {
   facts?: (catalogue: Catalogue) => unknown;
   /** All outputs at one point; nothing where one is not defined there. Pure. */
   at: (values: InputValues, facts: unknown) => Readonly<Record<string, number | undefined>>;
+  /** The answer in words, where the headline alone says too little. */
+  answer?: (values: InputValues, facts: unknown) => string;
   tables?: (values: InputValues, facts: unknown) => readonly SumTable[];
   notes?: (
     values: InputValues,
@@ -158,7 +160,7 @@ type ValuesOf<Inputs> = { readonly [Key in keyof Inputs]: ValueOf<Inputs[Key]> }
 
 interface Declaration<Inputs, Outputs, Facts> extends Omit<
   Sum,
-  'inputs' | 'outputs' | 'facts' | 'at' | 'tables' | 'notes' | 'plots'
+  'inputs' | 'outputs' | 'facts' | 'at' | 'answer' | 'tables' | 'notes' | 'plots'
 > {
   inputs: Inputs;
   outputs: Outputs;
@@ -166,6 +168,7 @@ interface Declaration<Inputs, Outputs, Facts> extends Omit<
     values: ValuesOf<Inputs>,
     facts: Facts,
   ) => { readonly [Key in keyof Outputs]: number | undefined };
+  answer?: (values: ValuesOf<Inputs>, facts: Facts) => string;
   tables?: (values: ValuesOf<Inputs>, facts: Facts) => readonly SumTable[];
   notes?: (
     values: ValuesOf<Inputs>,

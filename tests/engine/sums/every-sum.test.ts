@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { readEquation, type Term } from '../../../src/components/equation-tree.ts';
+import { readEquation } from '../../../src/components/equation-tree.ts';
+import { namesIn } from '../../../src/components/equation-values.ts';
 import { runSum } from '../../../src/engine/index.ts';
 import { allSums } from '../../../src/engine/sums/index.ts';
 import { optionsOf, readInputs } from '../../../src/engine/sums/read-inputs.ts';
@@ -16,27 +17,6 @@ const factsOf = (sum: Sum): unknown => {
 };
 const usual = (sum: Sum) => readInputs(sum, factsOf(sum), {}).given;
 
-/** Names of quantities in an equation; constants and indices aside. */
-const namesIn = (term: Term): string[] => {
-  switch (term.kind) {
-    case 'name':
-      return [term.sub === undefined ? term.text : `${term.text}_${term.sub}`];
-    case 'group':
-      return namesIn(term.inner);
-    case 'call':
-      return namesIn(term.of);
-    case 'power':
-      return [...namesIn(term.base), ...namesIn(term.exponent)];
-    case 'product':
-      return term.factors.flatMap(namesIn);
-    case 'fraction':
-      return [...namesIn(term.over), ...namesIn(term.under)];
-    case 'row':
-      return term.items.flatMap(namesIn);
-    default:
-      return [];
-  }
-};
 const CONSTANTS = ['pi', 'k'];
 
 test('sums have addresses of their own', () => {

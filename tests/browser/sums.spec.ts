@@ -1,0 +1,62 @@
+import { expect, test } from '@playwright/test';
+
+test('a sum reckons with what is written, keeps it in the address and says what is wrong', async ({
+  page,
+  context,
+}) => {
+  await page.goto('/sums/coupling-corner/');
+  const answer = page.locator('#answer');
+  await expect(answer).toContainText('33.9');
+  await page.getByLabel('Capacitance').fill('10n');
+  await page.getByLabel('Resistance behind').fill('1M');
+  await expect(answer).toHaveText('Corner frequency: 15.9 Hz.');
+  await page.getByLabel('Frequency of the signal').fill('20 µF');
+  await expect(page.locator('#f-note')).toHaveClass('fault');
+  await expect(page.getByLabel('Frequency of the signal')).toHaveValue('20 µF');
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await expect(other.locator('#answer')).toHaveText('Corner frequency: 15.9 Hz.');
+  await expect(other.getByLabel('Capacitance')).toHaveValue('10n');
+  await expect(other.locator('#f-note')).toHaveClass('fault');
+});
+
+test('a sum with data of its own follows a choice, and its numbers go back', async ({ page }) => {
+  await page.goto('/sums/working-voltage/?type=ta-mno2-solid&rating=50&temp=85');
+  const answer = page.locator('#answer');
+  await expect(answer).toHaveText('Allowed by workshop practice: 25 V.');
+  await page.getByRole('button', { name: 'Back to them' }).click();
+  await expect(answer).not.toHaveText('Allowed by workshop practice: 25 V.');
+  await expect(page).toHaveURL(/\/sums\/working-voltage\/$/u);
+});
+
+test('a decimal comma, a range and a tolerance are understood', async ({ page }) => {
+  await page.goto('/sums/rc-timing/?r=4,7k&c=100n+%C2%B110+%25&x=63,2+%25');
+  await expect(page.locator('#answer')).toContainText(/Time: 470\sµs, from 423\sµs to 517\sµs/u);
+});
+
+test('the plot follows by keyboard alone and its table opens', async ({ page }) => {
+  await page.goto('/sums/reservoir/');
+  await page.getByLabel('Reservoir', { exact: true }).focus();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type('4700u');
+  await expect(page.locator('#answer')).toContainText('638');
+  const summary = page.locator('.plot-table summary').first();
+  await summary.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.plot-table').first().getByRole('table')).toBeVisible();
+});
+
+test('every sum answers without scripts', async ({ browser }) => {
+  const context = await browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto('/sums/');
+  const links = await page
+    .locator('main dt a')
+    .evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
+  expect(links.length).toBeGreaterThan(30);
+  for (const link of links) {
+    await page.goto(link);
+    await expect(page.locator('#answer')).not.toHaveText(/not defined|^$/iu);
+  }
+  await context.close();
+});
