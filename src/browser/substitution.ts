@@ -85,6 +85,15 @@ const showFields = (catalogue: Catalogue): void => {
   fieldsFor(catalogue, askedNow(catalogue)).forEach(showField);
 };
 
+/** Numbers of the address must be seen, even those that are folded away otherwise. */
+const unfoldGiven = (): void => {
+  for (const element of form.elements) {
+    const folded = element.closest('details:not([open])');
+    if (folded instanceof HTMLDetailsElement && given.has(element.getAttribute('name') ?? ''))
+      folded.open = true;
+  }
+};
+
 const recompute = (catalogue: Catalogue): void => {
   const asked = askedNow(catalogue);
   showFields(catalogue);
@@ -161,4 +170,5 @@ for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
   element.hidden = false;
 }
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
+unfoldGiven();
 if (given.size > 0) update();

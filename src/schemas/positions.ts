@@ -58,6 +58,11 @@ export const conditionDefinitionRow = z.strictObject({
   lowest: number.describe('in the unit'),
   highest: number.describe('in the unit'),
   meaning: text,
+  group: z
+    .enum(['voltage', 'circuit', 'surroundings', 'place'])
+    .describe(
+      'where it stands in the form: what is across the part; what the circuit does; heat and time; the room on the board',
+    ),
 });
 export type ConditionDefinitionRow = z.output<typeof conditionDefinitionRow>;
 

@@ -10,6 +10,7 @@ import {
   type TypeId,
   type Unit,
 } from '../engine/index.ts';
+import type { ConditionDefinitionRow } from '../schemas/positions.ts';
 import {
   PART_LIMITS,
   printTolerance,
@@ -104,9 +105,13 @@ export const readAddress = (
   };
 };
 
+/** What a number is about: the old part itself, or what conditions are grouped by. */
+export type FieldGroup = 'part' | ConditionDefinitionRow['group'];
+
 /** One number that the visitor may change. */
 export interface Field {
   key: string;
+  group: FieldGroup;
   label: string;
   unit: Unit;
   /** What stands in the field: the visitor's own text, or the default written out. */
@@ -138,6 +143,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
   return [
     field({
       key: partKeys.capacitance,
+      group: 'part',
       label: 'Capacitance',
       unit: 'F',
       text: formatValue(original.capacitance, 'F'),
@@ -146,6 +152,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
     }),
     field({
       key: partKeys.tolerance,
+      group: 'part',
       label: 'Tolerance',
       unit: 'fraction',
       text: printTolerance(original.tolerance),
@@ -154,6 +161,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
     }),
     field({
       key: partKeys.ratedVoltage,
+      group: 'part',
       label: 'Rated voltage',
       unit: 'V',
       text: formatValue(original.ratedVoltage, 'V'),
@@ -162,6 +170,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
     }),
     field({
       key: partKeys.age,
+      group: 'part',
       label: 'Age',
       unit: 's',
       text: formatValue(original.age, 's'),
@@ -171,6 +180,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
     ...conditions.map(({ id, range, from, row }) =>
       field({
         key: id,
+        group: catalogue.conditionDefinitions[id]?.group ?? 'circuit',
         label: catalogue.conditionDefinitions[id]?.name ?? id,
         unit: conditionUnit(catalogue, id),
         text: formatQuantity(range, conditionUnit(catalogue, id)),

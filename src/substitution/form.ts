@@ -1,5 +1,5 @@
 import { h, type Markup } from '../markup/node.ts';
-import type { Field } from './address.ts';
+import type { Field, FieldGroup } from './address.ts';
 
 /** How a number came about, in a word. */
 const ORIGIN = { given: 'yours', default: 'usual', derived: 'from the old part' } as const;
@@ -33,7 +33,32 @@ const fieldMarkup = (field: Field): Markup => {
   );
 };
 
-/** The fields of all numbers that a page rests on. */
+/** Some of the numbers that a page rests on, under one heading. */
+export interface FieldSet {
+  group: FieldGroup;
+  title: string;
+  fields: Field[];
+}
+
+const TITLES: Record<FieldGroup, string> = {
+  part: 'The old part',
+  voltage: 'Voltage across it',
+  circuit: 'The circuit around it',
+  surroundings: 'Heat and time',
+  place: 'The room on the board',
+};
+
+const GROUPS = Object.keys(TITLES) as FieldGroup[];
+
+/** All numbers that a page rests on, in the order in which one fills them in. */
+export const fieldSets = (fields: readonly Field[]): FieldSet[] =>
+  GROUPS.map((group) => ({
+    group,
+    title: TITLES[group],
+    fields: fields.filter((field) => field.group === group),
+  })).filter((set) => set.fields.length > 0);
+
+/** The inputs of some numbers. */
 export const fieldsMarkup = (fields: readonly Field[]): Markup[] => fields.map(fieldMarkup);
 
 /** Where each usual number comes from, for those that say. */
