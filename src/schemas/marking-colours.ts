@@ -10,6 +10,7 @@ import {
   text,
   yesNo,
 } from './cells.ts';
+import { drawingColumns } from './drawings.ts';
 import { use } from './marking-context.ts';
 
 /** A colour that parts are marked with. Its fill is our own choice of paint, for drawings. */
@@ -35,14 +36,21 @@ export const colourFormRow = z.strictObject({
   kind: z.enum(['capacitor', 'resistor']),
   body: optionalId.describe('id in markings/bodies.csv'),
   about: text.describe('how one knows it by looking'),
+  ...drawingColumns,
   ...provenance,
 });
+
+/** What can be painted of a drawing: a dot on the tip and the other end are laid over it. */
+export const paintedPlaces = ['band', 'dot', 'tip', 'colour', 'tip-dot', 'far-end'] as const;
 
 /** A body with a number of coloured places. */
 export const colourLayoutRow = z.strictObject({
   id,
   form: id.describe('id in colour-forms.csv'),
   labels: list.describe('name of each place, in the order in which they are looked at'),
+  painted: list
+    .pipe(z.array(z.enum(paintedPlaces)))
+    .describe('what each place is in a drawing of the body'),
   turn: yesNo.describe('yes: nothing but the colours says which end to begin at'),
   ...provenance,
 });
@@ -115,6 +123,7 @@ export const colourMeaningRow = z.strictObject({
 
 type Rows<Row extends z.ZodType> = z.output<Row>[];
 
+export type PaintedPlace = (typeof paintedPlaces)[number];
 export type ColourRole = (typeof colourRoles)[number];
 
 /** The tables that colours on parts are read with. */

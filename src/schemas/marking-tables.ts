@@ -1,3 +1,4 @@
+import { drawingReferences } from './drawings.ts';
 import {
   colourFormRow,
   colourLayoutRow,
@@ -214,7 +215,7 @@ export const markingTables = {
     name: 'colourForms',
     row: colourFormRow,
     key: ['id'],
-    references: [source, { column: 'body', table: 'markings/bodies.csv' }],
+    references: [source, { column: 'body', table: 'markings/bodies.csv' }, ...drawingReferences],
     about: 'Bodies that carry colours instead of figures.',
   },
   'markings/colour-layouts.csv': {
