@@ -157,6 +157,35 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
   };
 };
 
+type MarkingTable = keyof Catalogue['markings'];
+
+/** Tables that only reading colours needs, and those of printed markings that it needs as well. */
+const COLOUR_TABLES: readonly MarkingTable[] = [
+  'colours',
+  'colourForms',
+  'colourLayouts',
+  'colourSchemes',
+  'colourMeanings',
+];
+const WITH_COLOURS: readonly MarkingTable[] = [
+  ...COLOUR_TABLES,
+  'temperatureSystems',
+  'class1Codes',
+  'oldMantissas',
+];
+
+/** The marking tables with those left empty that are not kept. */
+const markingsOf = (
+  { markings }: Catalogue,
+  kept: (table: MarkingTable) => boolean,
+): Catalogue['markings'] =>
+  Object.fromEntries(
+    Object.entries(markings).map(([table, rows]) => [
+      table,
+      kept(table as MarkingTable) ? rows : [],
+    ]),
+  ) as unknown as Catalogue['markings'];
+
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
@@ -165,5 +194,18 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
-  markings: catalogue.markings,
+  markings: markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
+});
+
+/** The same for reading colours. */
+export const sliceColours = (catalogue: Catalogue): Catalogue => ({
+  ...sliceReading(catalogue),
+  series: [],
+  markings: {
+    ...markingsOf(catalogue, (table) => WITH_COLOURS.includes(table)),
+    colours: catalogue.markings.colours.map((row) => without(row, ['locator', 'note', 'source'])),
+    colourMeanings: catalogue.markings.colourMeanings.map((row) =>
+      without(row, ['locator', 'note']),
+    ),
+  },
 });

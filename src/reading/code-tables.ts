@@ -1,5 +1,5 @@
 import type { Basis, Catalogue, SourceId } from '../engine/index.ts';
-import { markingTables } from '../schemas/marking-tables.ts';
+import { markingTables, type MarkingTable } from '../schemas/marking-tables.ts';
 import { capital, typeset } from '../text/words.ts';
 
 /** A table of codes as its page shows it. */
@@ -24,26 +24,31 @@ const cellText = (value: unknown): string => {
 const titleOf = (file: string): string =>
   capital(file.replace(/^markings\/|\.csv$/g, '').replaceAll('-', ' '));
 
-/** Every table that markings are read with, without the columns that are empty throughout. */
+/**
+ * Every table that markings are read with and that has no page of its own kind, without the columns
+ * that are empty throughout.
+ */
 export const codeTables = (catalogue: Catalogue): CodeTable[] =>
-  Object.entries(markingTables).map(([file, { name, about }]) => {
-    const rows: readonly Record<string, unknown>[] = catalogue.markings[name];
-    const columns = Object.keys(rows[0] ?? {}).filter(
-      (column) => !OWN_WAY.has(column) && rows.some((row) => cellText(row[column]) !== ''),
-    );
-    return {
-      id: file.replace(/^markings\/|\.csv$/g, ''),
-      title: titleOf(file),
-      about,
-      columns,
-      rows: rows.map((row) => ({
-        // The first cell is what is printed on parts, and stays as it is.
-        cells: columns.map((column, index) =>
-          index === 0 ? cellText(row[column]) : typeset(cellText(row[column])),
-        ),
-        basis: row['basis'] as Basis,
-        source: String(row['source']),
-        note: cellText(row['note']),
-      })),
-    };
-  });
+  Object.entries<MarkingTable>(markingTables)
+    .filter(([, { page }]) => page === undefined)
+    .map(([file, { name, about }]) => {
+      const rows: readonly Record<string, unknown>[] = catalogue.markings[name];
+      const columns = Object.keys(rows[0] ?? {}).filter(
+        (column) => !OWN_WAY.has(column) && rows.some((row) => cellText(row[column]) !== ''),
+      );
+      return {
+        id: file.replace(/^markings\/|\.csv$/g, ''),
+        title: titleOf(file),
+        about,
+        columns,
+        rows: rows.map((row) => ({
+          // The first cell is what is printed on parts, and stays as it is.
+          cells: columns.map((column, index) =>
+            index === 0 ? cellText(row[column]) : typeset(cellText(row[column])),
+          ),
+          basis: row['basis'] as Basis,
+          source: String(row['source']),
+          note: cellText(row['note']),
+        })),
+      };
+    });

@@ -13,7 +13,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
-import { typeset } from '../text/words.ts';
+import { capital, typeset } from '../text/words.ts';
 import { partKeys } from '../substitution/address.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
 
@@ -36,7 +36,11 @@ const voltageText = ({ ratedVoltage, voltageKind }: Reading, habit?: Habit): str
     ? ''
     : formatQuantity(ratedVoltage, 'V', habit) + (voltageKind === 'ac' ? ' AC' : '');
 
-const characteristicText = ({ temperatureCharacteristic: own }: Reading, habit?: Habit): string => {
+const characteristicText = (
+  { temperatureCharacteristic: own, temperatureCoefficient: drift }: Reading,
+  habit?: Habit,
+): string => {
+  if (drift !== undefined) return formatQuantity(drift, '1/K', habit);
   if (own === undefined) return '';
   const { code, capacitanceChange: change, coefficient, tMin, tMax } = own;
   const span = `${formatValue(tMin, 'degC', habit)} to ${formatValue(tMax, 'degC', habit)}`;
@@ -200,7 +204,7 @@ const typeNames = (catalogue: Catalogue, types: readonly TypeId[]): Markup[] =>
 
 /** One reading: what it says, how each stretch was understood, what would settle it, where to go. */
 export const readingMarkup = (catalogue: Catalogue, reading: Reading, habit?: Habit): Markup => {
-  const { capacitanceOverTemperature: span, notUnderstood, settleBy, types } = reading;
+  const { capacitanceOverTemperature: span, colours, notUnderstood, settleBy, types } = reading;
   return h(
     'article',
     { class: 'reading' },
@@ -212,6 +216,7 @@ export const readingMarkup = (catalogue: Catalogue, reading: Reading, habit?: Ha
       h('small', { class: `sure sure-${reading.sure}` }, SURE_WORDS[reading.sure]),
     ),
     facts([
+      ['Read as', colours === undefined ? '' : capital(colours.name)],
       ['Temperature', characteristicText(reading, habit)],
       [
         'Really between',
@@ -220,7 +225,7 @@ export const readingMarkup = (catalogue: Catalogue, reading: Reading, habit?: Ha
       ['Polarity', reading.polarity ?? ''],
       ['Date', reading.date ?? ''],
       ['Not understood', notUnderstood.map((text) => `“${text.trim()}”`).join(', ')],
-      ['To settle it', settleBy.join('; ')],
+      ['To settle it', typeset(settleBy.join('; '))],
     ]),
     types.length > 0 && h('p', { class: 'small' }, 'Type: ', ...typeNames(catalogue, types)),
     evidenceTable(reading),

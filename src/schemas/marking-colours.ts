@@ -40,16 +40,17 @@ export const colourFormRow = z.strictObject({
   ...provenance,
 });
 
-/** What can be painted of a drawing: a dot on the tip and the other end are laid over it. */
-export const paintedPlaces = ['band', 'dot', 'tip', 'colour', 'tip-dot', 'far-end'] as const;
-
 /** A body with a number of coloured places. */
 export const colourLayoutRow = z.strictObject({
   id,
   form: id.describe('id in colour-forms.csv'),
   labels: list.describe('name of each place, in the order in which they are looked at'),
   painted: list
-    .pipe(z.array(z.enum(paintedPlaces)))
+    .refine(
+      (places) =>
+        places.every((place) => /^(?:colour|tip|otherTip|(?:bands|dots)-\d)$/.test(place)),
+      'expected colour, tip, otherTip, bands-0 …, dots-0 …',
+    )
     .describe('what each place is in a drawing of the body'),
   turn: yesNo.describe('yes: nothing but the colours says which end to begin at'),
   ...provenance,
@@ -123,7 +124,6 @@ export const colourMeaningRow = z.strictObject({
 
 type Rows<Row extends z.ZodType> = z.output<Row>[];
 
-export type PaintedPlace = (typeof paintedPlaces)[number];
 export type ColourRole = (typeof colourRoles)[number];
 
 /** The tables that colours on parts are read with. */

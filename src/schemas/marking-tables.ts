@@ -41,6 +41,8 @@ import type { MarkingTables } from './markings.ts';
 /** A table of `data/markings/`, and the property of the marking tables that it fills. */
 export interface MarkingTable extends Table {
   name: keyof MarkingTables;
+  /** The page that shows it in its own way, where it has one. */
+  page?: `/${string}`;
 }
 
 const source: Reference = { column: 'source', table: 'sources.csv' };
@@ -206,6 +208,7 @@ export const markingTables = {
   },
   'markings/colours.csv': {
     name: 'colours',
+    page: '/read/colours/',
     row: colourRow,
     key: ['id'],
     references: [source, { column: 'shade_of', table: 'markings/colours.csv' }],
@@ -213,6 +216,7 @@ export const markingTables = {
   },
   'markings/colour-forms.csv': {
     name: 'colourForms',
+    page: '/read/colours/',
     row: colourFormRow,
     key: ['id'],
     references: [source, { column: 'body', table: 'markings/bodies.csv' }, ...drawingReferences],
@@ -220,6 +224,7 @@ export const markingTables = {
   },
   'markings/colour-layouts.csv': {
     name: 'colourLayouts',
+    page: '/read/colours/',
     row: colourLayoutRow,
     key: ['id'],
     references: [source, { column: 'form', table: 'markings/colour-forms.csv' }],
@@ -227,6 +232,7 @@ export const markingTables = {
   },
   'markings/colour-schemes.csv': {
     name: 'colourSchemes',
+    page: '/read/colours/',
     row: colourSchemeRow,
     key: ['id'],
     references: [source, types, system, { column: 'layout', table: 'markings/colour-layouts.csv' }],
@@ -234,6 +240,7 @@ export const markingTables = {
   },
   'markings/colour-meanings.csv': {
     name: 'colourMeanings',
+    page: '/read/colours/',
     row: colourMeaningRow,
     key: ['code', 'role', 'colour', 'second', 'from_f', 'below_f', 'low', 'value', 'high', 'word'],
     references: [

@@ -42,6 +42,14 @@ const cells: BrokenCell[] = [
     rule: 'colour-code',
   },
   {
+    what: 'a place that no drawing has',
+    file: 'markings/colour-layouts.csv',
+    pick: idIs('resistor-4'),
+    column: 'painted',
+    to: 'bands-0;bands-1;bands-2',
+    rule: 'colour-code',
+  },
+  {
     what: 'a colour that there is not',
     file: MEANINGS,
     pick: roleIs('digit'),

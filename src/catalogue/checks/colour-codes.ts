@@ -56,6 +56,14 @@ export const colourCodes: Check = {
       ...goodRows(tables, SCHEMES).flatMap((row) =>
         faultsOfScheme(row, layouts.get(row.value.layout)?.labels.length, meanings),
       ),
+      ...goodRows(tables, LAYOUTS)
+        .filter(({ value }) => value.painted.length !== value.labels.length)
+        .map((row) =>
+          cellFault(rule, LAYOUTS, row, 'painted', {
+            wrong: `${row.value.painted.length} places of a drawing`,
+            expected: `${row.value.labels.length}, as there are labels`,
+          }),
+        ),
       ...goodRows(tables, MEANINGS)
         .filter(({ value }) => !used.has(value.code))
         .map((row) =>

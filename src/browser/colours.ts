@@ -1,0 +1,199 @@
+import { readColours, type Catalogue } from '../engine/index.ts';
+import type { Markup } from '../markup/node.ts';
+import { toDom } from '../markup/to-dom.ts';
+import { apartChoice, countChoice, markChoice, palette } from '../reading/colours/controls.ts';
+import { entryDrawing } from '../reading/colours/entry-drawing.ts';
+import { colourResults } from '../reading/colours/results.ts';
+import {
+  emptyState,
+  isApart,
+  layoutWith,
+  searchOf,
+  stateFrom,
+  turnedRound,
+  usualLayout,
+  withLayout,
+  withMark,
+  type ColourState,
+} from '../reading/colours/state.ts';
+import { colourOfKey, coloursWith, colourTyped } from '../reading/colours/typed.ts';
+import { cataloguePart } from './catalogue-part.ts';
+import { copyLinkButton } from './copy-link.ts';
+
+/** The page that reads colours: what is set lives in the address. */
+
+const form = document.querySelector<HTMLFormElement>('#colour-form');
+const regionOf = (id: string): HTMLElement | null => document.querySelector(`#colour-${id}`);
+
+const fill = (id: string, pieces: readonly (Markup | undefined)[]): void => {
+  const present = pieces.filter((piece) => piece !== undefined);
+  regionOf(id)?.replaceChildren(...present.map((piece) => toDom(piece)));
+};
+
+const radios = (name: string): HTMLInputElement[] => [
+  ...(form?.querySelectorAll<HTMLInputElement>(`input[name="${name}"]`) ?? []),
+];
+
+/** Draws a group again and leaves the keyboard where it was. */
+const fillGroup = (id: string, name: string, piece: Markup | undefined): void => {
+  const held = radios(name).includes(document.activeElement as HTMLInputElement);
+  fill(id, [piece]);
+  if (held)
+    radios(name)
+      .find(({ checked }) => checked)
+      ?.focus();
+};
+
+const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
+  const tables = catalogue.markings;
+  let state = stateFrom(tables, location.search);
+  let current = Math.max(0, state.marks.indexOf(undefined));
+
+  const read = (): void => {
+    const { layout, marks, apart } = state;
+    const readings = readColours(catalogue, { form: layout.form, colours: marks, apart });
+    fill('readings', colourResults(catalogue, state, readings));
+    history.replaceState(null, '', `${location.pathname}${searchOf(state)}${location.hash}`);
+  };
+
+  /** What follows from the colours and from which place is being set. */
+  const showMarks = (): void => {
+    fill('part', entryDrawing(catalogue, state, current));
+    fillGroup('marks', 'mark', markChoice(catalogue, state, current));
+    fillGroup('palette', 'colour', palette(catalogue, state, current));
+  };
+
+  const showAll = (): void => {
+    for (const radio of radios('form')) radio.checked = radio.value === state.form.id;
+    const formName = page.querySelector('#form-name');
+    if (formName !== null) formName.textContent = state.form.name;
+    fillGroup('counts', 'layout', countChoice(catalogue, state));
+    fillGroup('apart', 'apart', apartChoice(catalogue, state));
+    showMarks();
+    read();
+  };
+
+  const change = (next: ColourState, at = current): void => {
+    const rebuilt = next.layout !== state.layout;
+    state = next;
+    current = Math.min(at, state.marks.length - 1);
+    if (rebuilt) showAll();
+    else {
+      showMarks();
+      read();
+    }
+  };
+
+  const setMark = (mark: string | undefined, onward: boolean): void =>
+    change(withMark(state, current, mark), onward ? current + 1 : current);
+
+  const chooseLayout = (id: string): void => {
+    const next = withLayout(tables, state, id);
+    const open = next.marks.indexOf(undefined);
+    change(next, open < 0 ? 0 : open);
+  };
+
+  const chosen: Record<string, (value: string) => void> = {
+    form: (id) =>
+      chooseLayout(layoutWith(tables, id, state.marks.length) ?? usualLayout(tables, id)),
+    layout: chooseLayout,
+    mark: (value) => change(state, Number(value)),
+    apart: (value) => {
+      state = { ...state, apart: isApart(value) ? value : undefined };
+      read();
+    },
+  };
+  page.addEventListener('change', ({ target }) => {
+    if (target instanceof HTMLInputElement) chosen[target.name]?.(target.value);
+  });
+
+  // A tap sets a colour and goes on to the next place; arrow keys, which pass over the colours
+  // between, stay at theirs.
+  let tapped = false;
+  page.addEventListener('pointerdown', () => (tapped = true));
+  page.addEventListener('keydown', () => (tapped = false));
+  page.addEventListener('click', ({ target }) => {
+    if (!(target instanceof Element)) return;
+    const place = target.closest('[data-mark]')?.getAttribute('data-mark');
+    if (place !== null && place !== undefined) change(state, Number(place));
+    if (!(target instanceof HTMLInputElement) || target.name !== 'colour') return;
+    const mark = target.value === '' ? undefined : target.value;
+    const onward = tapped;
+    // The choice of the group that is pressed is the browser's until the click is over.
+    setTimeout(() => setMark(mark, onward));
+  });
+
+  /** Keys that set a colour while the keyboard is among places or colours. */
+  const keyed = (key: string): boolean => {
+    const figure = colourOfKey(tables, key);
+    if (figure !== undefined) setMark(figure, true);
+    else if (key === '?') setMark(undefined, true);
+    else if (key === 'Backspace' || key === 'Delete') {
+      const at = state.marks[current] === undefined ? Math.max(0, current - 1) : current;
+      change(withMark(state, at, undefined), at);
+    } else if (key === 'Enter') change(state, (current + 1) % state.marks.length);
+    else {
+      const begun = /^[a-z]$/i.test(key) ? coloursWith(tables, key) : [];
+      if (begun.length === 0) return false;
+      const now = begun.indexOf(state.marks[current] ?? '');
+      setMark(begun[(now + 1) % begun.length], false);
+    }
+    return true;
+  };
+  page.addEventListener('keydown', (event) => {
+    const { target, key, ctrlKey, metaKey, altKey } = event;
+    if (ctrlKey || metaKey || altKey || !(target instanceof HTMLInputElement)) return;
+    if (!['mark', 'colour'].includes(target.name) || !keyed(key)) return;
+    event.preventDefault();
+  });
+
+  const typed = page.querySelector<HTMLInputElement>('#typed');
+  const typedNote = page.querySelector<HTMLElement>('#typed-note');
+  typed?.addEventListener('input', () => {
+    const { marks, unknown } = colourTyped(tables, typed.value);
+    const layout = layoutWith(tables, state.form.id, marks.length);
+    const next = layout === undefined ? state : withLayout(tables, state, layout);
+    change(
+      { ...next, marks: next.marks.map((_, at) => marks[at]) },
+      Math.min(marks.length, next.marks.length - 1),
+    );
+    if (typedNote === null) return;
+    const over = marks.length - next.marks.length;
+    typedNote.textContent =
+      unknown.length > 0
+        ? `No colour: ${unknown.join(', ')}.`
+        : over > 0
+          ? `This body has ${next.marks.length} at most; ${over} more typed.`
+          : '';
+  });
+
+  page.querySelector('#turn')?.addEventListener('click', () => {
+    const { apart } = turnedRound(state);
+    change(turnedRound(state), current);
+    for (const radio of radios('apart')) radio.checked = radio.value === (apart ?? '');
+  });
+  page.querySelector('#clear')?.addEventListener('click', () => {
+    if (typed !== null) typed.value = '';
+    change(emptyState(tables, state.layout.id), 0);
+    for (const radio of radios('apart')) radio.checked = radio.value === '';
+  });
+  page.addEventListener('submit', (event) => event.preventDefault());
+
+  showAll();
+};
+
+const forms = document.querySelector<HTMLDetailsElement>('#colour-forms');
+if (forms !== null && location.search !== '') forms.open = false;
+
+if (form !== null)
+  cataloguePart('colours').then(
+    (catalogue) => start(catalogue, form),
+    () => {
+      const place = regionOf('readings');
+      if (place) place.textContent = 'The data could not be fetched; please load the page again.';
+    },
+  );
+
+const copyButton = document.querySelector<HTMLButtonElement>('#copy-link');
+const copied = document.querySelector<HTMLElement>('#copied');
+if (copyButton !== null && copied !== null) copyLinkButton(copyButton, copied);
