@@ -6,6 +6,11 @@ export const use = z
   .enum(['usual', 'other', 'rare'])
   .describe('usual: the meaning to expect; other: met, and a rival of it; rare: seldom met');
 
+/** How often a letter is met at all, where it cannot be read. */
+export const met = z
+  .enum(['often', 'sometimes', 'seldom'])
+  .describe('how often the letter is met on parts, from the trade; ranks it where it is worn away');
+
 /** Bodies and origins that a meaning is tied to; nothing for all. */
 export const context = {
   bodies: idList.describe('bodies in bodies.csv that it is met on; none for all of its kind'),

@@ -9,7 +9,7 @@ import {
   provenance,
   text,
 } from './cells.ts';
-import { context, use } from './marking-context.ts';
+import { context, met, use } from './marking-context.ts';
 
 /** A way of writing a resistance in figures alone. */
 export const resistorFormRow = z.strictObject({
@@ -37,6 +37,7 @@ export const resistorToleranceRow = z.strictObject({
   letter: text,
   script: z.enum(['latin', 'cyrillic']),
   percent: positive.describe('per cent each way'),
+  met,
   use,
   ...context,
   ...provenance,

@@ -12,7 +12,7 @@ import {
   yesNo,
 } from './cells.ts';
 import type { ColourTables } from './marking-colours.ts';
-import { context, use } from './marking-context.ts';
+import { context, met, use } from './marking-context.ts';
 import type {
   chipResistorCodeRow,
   chipResistorMultiplierRow,
@@ -127,6 +127,24 @@ export const oldMantissaRow = z.strictObject({
   ...provenance,
 });
 
+/** A character that is easily taken for another, by eye or by a camera. */
+export const lookAlikeRow = z.strictObject({
+  written: z.string().length(1, 'expected one character'),
+  taken_as: z.string().length(1, 'expected one character'),
+  cost: positive.describe(
+    'how unlikely it is, on the scale of the reader: about one for a factor of three',
+  ),
+  origins: context.origins,
+  ...provenance,
+});
+
+/** The series that values of a tolerance are made in. */
+export const seriesToleranceRow = z.strictObject({
+  series: z.enum(['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192']),
+  percent: positive.describe('per cent each way of parts that are made in it'),
+  ...provenance,
+});
+
 /** A letter that says how far a part may be off its value. */
 export const toleranceLetterRow = z.strictObject({
   letter: text,
@@ -136,6 +154,7 @@ export const toleranceLetterRow = z.strictObject({
   minus: number.refine((value) => value >= 0, 'expected how far below, as a positive number'),
   plus: number.refine((value) => value >= 0, 'expected how far above, as a positive number'),
   unit: z.enum(['percent', 'pF']),
+  met,
   use,
   ...context,
   ...provenance,
@@ -182,6 +201,8 @@ export interface MarkingTables extends ColourTables {
   mantissaLetters: Rows<typeof mantissaLetterRow>;
   unitWords: Rows<typeof unitWordRow>;
   oldMantissas: Rows<typeof oldMantissaRow>;
+  lookAlikes: Rows<typeof lookAlikeRow>;
+  seriesTolerances: Rows<typeof seriesToleranceRow>;
   toleranceLetters: Rows<typeof toleranceLetterRow>;
   temperatureSystems: Rows<typeof temperatureSystemRow>;
   class1Signs: Rows<typeof class1SignRow>;

@@ -16,7 +16,9 @@ export const mantissaValuesAt = ({ lexicon, marking }: Scan, at: number): Token[
         quantity: 'capacitance',
         value: times(row.value, digit.factor, 1e-12),
         figures: '',
-        weight: weightOf(weights.mantissaLetter, row.use),
+        weight:
+          weightOf(weights.mantissaLetter, row.use) +
+          (lexicon.hints.body === 'ceramic-chip' ? weights.chipKnown : 0),
         needs: ['whole-word'],
         bodies: row.bodyBits,
         origins: row.originBits,

@@ -10,6 +10,9 @@ import type {
   TemperatureCharacteristic,
   Tolerance,
 } from './reading.ts';
+import { beyondSeriesOf } from './series-places.ts';
+import type { Assumed } from './text.ts';
+import { madeUp } from './text.ts';
 import type { Content, Meaning, Slot, Token } from './token.ts';
 import { weights } from './weights.ts';
 
@@ -113,12 +116,23 @@ const kindHinted = (lexicon: Lexicon, parse: Parse): number => {
     : 0;
 };
 
+/** How well a made-up value agrees with its tolerance. */
+const seriesAgrees = ({ places, tables }: Lexicon, parse: Parse): number => {
+  const tolerance = said(parse, 'tolerance')[0]?.tolerance;
+  const place = places.get(valueSaid(parse)?.figures ?? '');
+  const made = madeUp(parse.value?.assumed ?? []) > 0;
+  if (!made || place === undefined || tolerance?.unit !== 'fraction') return 0;
+  const beyond = beyondSeriesOf(tables.seriesTolerances, place, tolerance.plus);
+  return beyond <= 0 ? weights.inSeriesOfTolerance : beyond * weights.beyondSeriesOfTolerance;
+};
+
 /** How well a parse holds together, with what is known about the part. */
 export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   parse.score +
   (parse.value === undefined ? weights.noValue : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
+  seriesAgrees(lexicon, parse) +
   bodyHinted(lexicon, parse.bodies) +
   originHinted(lexicon, parse.origins) +
   kindHinted(lexicon, parse);
@@ -247,11 +261,14 @@ const safetyOf = (parse: Parse) => {
   };
 };
 
+const sayAssumed = ({ at, as, why }: Assumed, text: string): string =>
+  why === 'worn' ? `${text.charAt(at)} made up as ${as}` : `read ${text.charAt(at)} as ${as}`;
+
 /** How a stretch was understood, with what was made up or taken for another in it. */
 const evidenceOf = ({ at, end, meaning, assumed }: Token, text: string): Evidence => ({
   text: text.slice(at, end),
   at,
-  means: meaning.means(),
+  means: [meaning.means(), ...assumed.map((each) => sayAssumed(each, text))].join('; '),
   source: meaning.source,
   ...(assumed.length === 0 ? {} : { assumed: [...assumed] }),
 });

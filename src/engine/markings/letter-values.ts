@@ -3,7 +3,7 @@ import { runsAt, significant } from './numbers.ts';
 import type { Scan } from './scan.ts';
 import { foundAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
-import { isFigure, isLetter, othersAt } from './text.ts';
+import { isCyrillic, isFigure, isLetter, madeUp, othersAt } from './text.ts';
 import type { Token } from './token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
@@ -33,11 +33,13 @@ interface Letter {
 const lettersAt = ({ lexicon, marking }: Scan, at: number): Letter[] => {
   const written = marking.text.charAt(at);
   if (marking.worn[at])
-    return [...lexicon.values.points.keys()].map((as) => ({
-      letter: as,
-      assumed: [{ at, as, why: 'worn' }],
-      cost: weights.worn,
-    }));
+    return [...lexicon.values.points.keys()]
+      .filter((as) => marking.cyrillic || !isCyrillic(as))
+      .map((as) => ({
+        letter: as,
+        assumed: [{ at, as, why: 'worn' }],
+        cost: weights.worn,
+      }));
   const plain: Letter[] = isLetter(written) ? [{ letter: written, assumed: [], cost: 0 }] : [];
   const others = othersAt(marking, at).map(({ as, cost }): Letter => ({
     letter: as,
@@ -49,41 +51,52 @@ const lettersAt = ({ lexicon, marking }: Scan, at: number): Letter[] => {
 
 const noRun = (at: number): FigureRun => ({ end: at, digits: '', assumed: [], cost: 0 });
 
+/** Whether no more than one of some characters was made up. */
+const isReadable = (...parts: readonly { assumed: readonly Assumed[] }[]): boolean =>
+  parts.reduce((sum, { assumed }) => sum + madeUp(assumed), 0) < 2;
+
 /** Every way to see a letter between figures, or before them, as their decimal point. */
 const insideAt = (scan: Scan, at: number): LetterForm[] => {
   const { marking } = scan;
   const first: FigureRun[] = isFigure(marking.text.charAt(at)) ? [] : [noRun(at)];
-  return [...first, ...runsAt(marking, at, MOST_BEFORE)].flatMap((before) =>
-    lettersAt(scan, before.end).flatMap((letter) =>
-      runsAt(marking, before.end + 1, MOST_AFTER)
-        .filter((after) => before.digits.length + after.digits.length <= MOST_TOGETHER)
-        .map((after): LetterForm => ({
-          place: before.digits === '' ? 'start' : 'middle',
-          letter: letter.letter,
-          end: after.end,
-          value: Number(`${before.digits === '' ? '0' : before.digits}.${after.digits}`),
-          figures: significant(before.digits + after.digits),
-          assumed: [...before.assumed, ...letter.assumed, ...after.assumed],
-          cost: before.cost + letter.cost + after.cost,
-        })),
-    ),
+  const befores = [...first, ...runsAt(marking, at, MOST_BEFORE)].filter((run) => isReadable(run));
+  return befores.flatMap((before) =>
+    lettersAt(scan, before.end)
+      .filter((letter) => isReadable(before, letter))
+      .flatMap((letter) =>
+        runsAt(marking, before.end + 1, MOST_AFTER)
+          .filter((after) => before.digits.length + after.digits.length <= MOST_TOGETHER)
+          .filter((after) => isReadable(before, letter, after))
+          .map((after): LetterForm => ({
+            place: before.digits === '' ? 'start' : 'middle',
+            letter: letter.letter,
+            end: after.end,
+            value: Number(`${before.digits === '' ? '0' : before.digits}.${after.digits}`),
+            figures: significant(before.digits + after.digits),
+            assumed: [...before.assumed, ...letter.assumed, ...after.assumed],
+            cost: before.cost + letter.cost + after.cost,
+          })),
+      ),
   );
 };
 
 /** Every way to see a letter behind figures as their unit. */
 const behindAt = (scan: Scan, at: number): LetterForm[] =>
   writtenAt(scan, at)
+    .filter((number) => isReadable(number))
     .filter((number) => !number.grouped && !isFigure(scan.marking.text.charAt(number.end + 1)))
     .flatMap((number) =>
-      lettersAt(scan, number.end).map((letter): LetterForm => ({
-        place: 'end',
-        letter: letter.letter,
-        end: number.end + 1,
-        value: number.value,
-        figures: number.figures,
-        assumed: [...number.assumed, ...letter.assumed],
-        cost: number.cost + letter.cost,
-      })),
+      lettersAt(scan, number.end)
+        .filter((letter) => isReadable(number, letter))
+        .map((letter): LetterForm => ({
+          place: 'end',
+          letter: letter.letter,
+          end: number.end + 1,
+          value: number.value,
+          figures: number.figures,
+          assumed: [...number.assumed, ...letter.assumed],
+          cost: number.cost + letter.cost,
+        })),
     );
 
 /** Whether a unit in full follows where a letter alone was seen, as in `47nF`. */
@@ -123,7 +136,7 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
               origins: row.originBits,
               source: row.source,
               settle: row.settle,
-              tellsKind: row.tells_kind,
+              tellsKind: row.tells_kind && form.assumed.length === 0,
               assumed: form.assumed,
             }),
           ];

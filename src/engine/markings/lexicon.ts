@@ -12,6 +12,7 @@ import { seriesPlacesOf } from './series-places.ts';
 import type { TemperatureCodes } from './temperature-tokens.ts';
 import { temperatureCodesOf, temperatureItems } from './temperature-tokens.ts';
 import { toleranceItems } from './tolerances.ts';
+import type { LookAlikes } from './text.ts';
 import type { ValueRows } from './value-rows.ts';
 import { valueRowsOf } from './value-rows.ts';
 import { voltageCodeItems } from './voltage-codes.ts';
@@ -32,6 +33,8 @@ interface Compiled {
   resistors: ResistorRows;
   words: WordTree<Item>;
   temperatureCodes: TemperatureCodes;
+  /** Characters that are taken for others, by the origin that is known, or none. */
+  lookAlikes: (origin: string | undefined) => LookAlikes;
   /** Voltages that parts are usually made for, V. */
   usualVolts: ReadonlySet<number>;
   /** Letters that are a unit wherever they stand. */
@@ -113,6 +116,24 @@ const unitLettersOf = (tables: MarkingTables): Set<string> =>
       .map((row) => row.letter),
   );
 
+/** Looks up what each character may be taken for, once for each origin. */
+const lookAlikesOf = ({ lookAlikes: rows }: MarkingTables): Compiled['lookAlikes'] => {
+  const known = new Map<string, LookAlikes>();
+  return (origin = '') => {
+    const met = rows.filter((row) => row.origins.length === 0 || row.origins.includes(origin));
+    const made: LookAlikes =
+      known.get(origin) ??
+      new Map(
+        [...Map.groupBy(met, (row) => row.written)].map(([written, others]) => [
+          written,
+          others.map((row) => ({ as: row.taken_as, cost: -row.cost })),
+        ]),
+      );
+    known.set(origin, made);
+    return made;
+  };
+};
+
 const compile = ({ markings: tables, series, types }: Tables): Compiled => {
   const bodies = bodyNamesOf(tables);
   const origins = namesFrom(originsOf(tables));
@@ -132,6 +153,7 @@ const compile = ({ markings: tables, series, types }: Tables): Compiled => {
     resistors: resistorRowsOf(tables, bodies.resistor, origins),
     words,
     temperatureCodes: temperatureCodesOf(tables, bodies.capacitor, origins),
+    lookAlikes: lookAlikesOf(tables),
     usualVolts: new Set(
       tables.voltageCodes.filter((row) => row.scheme === 'figures').map((row) => row.volts_min),
     ),

@@ -1,5 +1,5 @@
 import type { Assumed, Marking } from './text.ts';
-import { isFigure, othersAt } from './text.ts';
+import { isFigure, madeUp, othersAt } from './text.ts';
 import { weights } from './weights.ts';
 
 /** A number as it is written in a marking. */
@@ -47,9 +47,6 @@ export const significant = (digits: string): string => {
 
 const FIGURES = '0123456789';
 
-const count = (assumed: readonly Assumed[], why: Assumed['why']): number =>
-  assumed.reduce((sum, each) => sum + (each.why === why ? 1 : 0), 0);
-
 /** The ways to take one more character of a run for a figure. */
 const oneMore = (marking: Marking, run: FigureRun): FigureRun[] => {
   const at = run.end;
@@ -61,11 +58,11 @@ const oneMore = (marking: Marking, run: FigureRun): FigureRun[] => {
     cost: run.cost + cost,
   });
   if (marking.worn[at])
-    return count(run.assumed, 'worn') < MOST_WORN
-      ? FIGURES.split('').map((figure) => more(figure, 'worn', weights.worn))
+    return madeUp(run.assumed) < MOST_WORN
+      ? FIGURES.split('').map((figure) => more(figure, 'worn', weights.wornFigure))
       : [];
   const plain = isFigure(character) ? [more(character)] : [];
-  if (count(run.assumed, 'look-alike') >= MOST_LOOK_ALIKE) return plain;
+  if (run.assumed.length - madeUp(run.assumed) >= MOST_LOOK_ALIKE) return plain;
   const others = othersAt(marking, at)
     .filter(({ as }) => isFigure(as))
     .map(({ as, cost }) => more(as, 'look-alike', cost));
@@ -128,7 +125,9 @@ const decimalOf = (before: FigureRun | undefined, after: FigureRun): WrittenNumb
   };
 };
 
-const isPoint = (character: string): boolean => character === '.' || character === ',';
+/** Whether a character is a decimal point: a point, a comma, or the raised point of old British parts. */
+const isPoint = (character: string): boolean =>
+  character === '.' || character === ',' || character === '·';
 
 const decimalsAt = (
   marking: Marking,

@@ -67,12 +67,14 @@ export const MOST_STEPS = 16000;
 
 /** Ways carried on from an index for each value, values carried on, and the least that go on. */
 const KEPT_OF_A_VALUE = 6;
+const KEPT_OF_A_WORN_VALUE = 12;
 const KEPT_VALUES = 14;
 const KEPT_WORN_VALUES = 40;
 const KEPT_AT_LEAST = 3;
 
 /** Ways that are looked at in full. */
 const LOOKED_AT = 60;
+const LOOKED_AT_WORN = 150;
 
 const slotBits: Record<Slot, number> = {
   value: 1,
@@ -191,7 +193,7 @@ const skip = (step: Step, marking: Marking, end: number, extra: number): Step =>
 
 /** A point or comma that belongs to a number may not be passed over. */
 const isPointOfNumber = (marking: Marking, at: number): boolean =>
-  '.,'.includes(marking.text.charAt(at)) &&
+  '.,·'.includes(marking.text.charAt(at)) &&
   isFigure(marking.text.charAt(at + 1)) &&
   (isFigure(marking.text.charAt(at - 1)) || wordBegins(marking, at));
 
@@ -235,15 +237,17 @@ const valueKey = ({ value }: Step): number => {
 };
 
 /** Keeps the best steps, but not of one value alone. */
-const prune = (steps: Step[], most: number, values: number): Step[] => {
+const prune = (steps: Step[], most: number, worn: boolean): Step[] => {
   if (steps.length <= 1) return steps;
+  const values = worn ? KEPT_WORN_VALUES : KEPT_VALUES;
+  const ofEach = worn ? KEPT_OF_A_WORN_VALUE : KEPT_OF_A_VALUE;
   const ofValue = new Map<number, Step[]>();
   for (const step of steps.sort(byScore)) {
     const key = valueKey(step);
     const group = ofValue.get(key);
     if (group === undefined) {
       if (ofValue.size < values) ofValue.set(key, [step]);
-    } else if (group.length < KEPT_OF_A_VALUE) group.push(step);
+    } else if (group.length < ofEach) group.push(step);
   }
   return [...ofValue.values()].flat().slice(0, most);
 };
@@ -286,7 +290,7 @@ const carriedOn = (length: number, tokens: number): number =>
 export const parsesOf = (lexicon: Lexicon, marking: Marking): Search => {
   const { length } = marking.text;
   const scan = scanOf(lexicon, marking);
-  const values = marking.worn.includes(true) ? KEPT_WORN_VALUES : KEPT_VALUES;
+  const worn = marking.worn.includes(true);
   const waiting: Step[][] = Array.from({ length: length + 1 }, () => []);
   waiting[0] = [startOf(lexicon)];
   let tried = 0;
@@ -294,13 +298,13 @@ export const parsesOf = (lexicon: Lexicon, marking: Marking): Search => {
     const arrived = waiting[at] ?? [];
     if (arrived.length === 0) continue;
     const tokens = tokensAt(scan, at);
-    for (const step of prune(arrived, carriedOn(length, tokens.length), values)) {
+    for (const step of prune(arrived, carriedOn(length, tokens.length), worn)) {
       tried += tokens.length + 1;
       for (const token of tokens)
         if (mayTake(step, token, marking)) waiting[token.end]?.push(take(step, token));
       for (const next of passOver(step, marking)) waiting[next.at]?.push(next);
     }
   }
-  const ends = (waiting[length] ?? []).sort(byScore).slice(0, LOOKED_AT);
+  const ends = (waiting[length] ?? []).sort(byScore).slice(0, worn ? LOOKED_AT_WORN : LOOKED_AT);
   return { parses: ends.map(unrolled), steps: tried };
 };

@@ -1,6 +1,7 @@
 import type { Parse } from './parse.ts';
 import type { Reading, Sureness } from './reading.ts';
 import { say } from './say.ts';
+import { isWornSign, madeUp } from './text.ts';
 
 /** A way to take the marking, with how far it is to be believed. */
 export interface Scored {
@@ -13,18 +14,27 @@ interface Candidate extends Scored {
   reading: Reading;
 }
 
-/** A rival with another value is shown if it scores no more than this below the best. */
-const WITHIN_OF_VALUE = 2.4;
-/** A rival with the same value, but another tolerance or voltage, must come closer. */
-const WITHIN_OF_REST = 1;
-/** Least score of a reading that is worth showing. */
-const LEAST = 0.4;
+/** Which readings are worth showing beside the best. */
+interface Limits {
+  /** A rival with another value scores no more than this below the best. */
+  withinOfValue: number;
+  /** A rival with the same value, but another tolerance or voltage, comes closer to its like. */
+  withinOfRest: number;
+  least: number;
+  most: number;
+}
+
+const USUALLY: Limits = { withinOfValue: 2.4, withinOfRest: 1, least: 0.4, most: 6 };
+/** Where characters had to be made up, all that they may be is shown. */
+const WHERE_WORN: Limits = { withinOfValue: 2.4, withinOfRest: 2, least: -0.5, most: 24 };
+
 /** Least score, lead and share of understood characters that make a reading sure. */
 const SURE = { score: 5, lead: 2.8, understood: 0.6 };
 /** Least score and lead that make a reading likely. */
 const LIKELY = { score: 2.5, lead: 1.5 };
-/** Readings shown at most. */
-const MOST = 6;
+
+/** Whether characters were made up that cannot be read. */
+const hasMadeUp = ({ taken }: Parse): boolean => taken.some(({ assumed }) => madeUp(assumed) > 0);
 
 const valueKey = ({ parse }: Scored): string => {
   const content = parse.value?.meaning.content;
@@ -46,6 +56,9 @@ const wholeKey = (candidate: Candidate): string => {
   ]);
 };
 
+/** How far a part may be above its value; of equals the tighter one comes first. */
+const spread = ({ reading }: Candidate): number => reading.tolerance?.plus ?? Infinity;
+
 /** The best candidate of each meaning, best first. */
 const distinct = (candidates: readonly Candidate[]): Candidate[] => {
   const best = new Map<string, Candidate>();
@@ -53,7 +66,7 @@ const distinct = (candidates: readonly Candidate[]): Candidate[] => {
     const key = wholeKey(candidate);
     if ((best.get(key)?.score ?? -Infinity) < candidate.score) best.set(key, candidate);
   }
-  return [...best.values()].sort((a, b) => b.score - a.score);
+  return [...best.values()].sort((a, b) => b.score - a.score || spread(a) - spread(b));
 };
 
 const letters = (text: string): number => text.replace(/[^\p{L}\d]/gu, '').length;
@@ -63,7 +76,7 @@ const lost = ({ reading }: Candidate): number =>
   reading.notUnderstood.reduce((sum, text) => sum + letters(text), 0);
 
 /** Leaves out what is too far behind to be worth a look. */
-const worthShowing = (candidates: readonly Candidate[]): Candidate[] => {
+const worthShowing = (candidates: readonly Candidate[], limits: Limits): Candidate[] => {
   const [top] = candidates;
   if (top === undefined) return [];
   return candidates
@@ -71,12 +84,12 @@ const worthShowing = (candidates: readonly Candidate[]): Candidate[] => {
       if (candidate === top) return true;
       const rival = candidates.find((other) => valueKey(other) === valueKey(candidate));
       const leader = rival ?? candidate;
-      const near = top.score - leader.score <= WITHIN_OF_VALUE && leader.score >= LEAST;
-      if (!near || leader.score - candidate.score > WITHIN_OF_REST) return false;
+      const near = top.score - leader.score <= limits.withinOfValue && leader.score >= limits.least;
+      if (!near || leader.score - candidate.score > limits.withinOfRest) return false;
       // Leaving more of the marking aside makes no rival of a reading that is behind already.
       return lost(candidate) <= Math.min(lost(leader), lost(top));
     })
-    .slice(0, MOST);
+    .slice(0, limits.most);
 };
 
 /** Share of the letters and figures of a marking that a reading gives a meaning to. */
@@ -89,14 +102,21 @@ const understood = ({ reading }: Candidate): number => {
 const hasValue = ({ reading }: Candidate): boolean =>
   reading.capacitance !== undefined || reading.resistance !== undefined;
 
+/** Whether every character could be read and was taken for what is written. */
+const isAsWritten = ({ reading }: Candidate): boolean =>
+  reading.evidence.every(({ assumed }) => assumed === undefined) &&
+  !reading.notUnderstood.some((text) => text.split('').some(isWornSign));
+
 /** The only reading worth showing, far ahead and of most of the marking, is sure. */
 const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boolean): Sureness => {
   const lead = best.score - (rival?.score ?? -Infinity);
   const share = understood(best);
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
+  if (!alone && hasMadeUp(best.parse)) return 'possible';
   const figuresLost = best.reading.notUnderstood.some((text) => /\d/.test(text));
   return alone &&
     !figuresLost &&
+    isAsWritten(best) &&
     best.score >= SURE.score &&
     lead >= SURE.lead &&
     share >= SURE.understood
@@ -159,11 +179,12 @@ const settling = (candidates: readonly Candidate[], candidate: Candidate): strin
  */
 export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Reading): Reading[] => {
   const ordered = ways.toSorted((a, b) => b.score - a.score);
-  const least = (ordered[0]?.score ?? 0) - WITHIN_OF_VALUE - WITHIN_OF_REST;
+  const limits = ordered.some(({ parse }) => hasMadeUp(parse)) ? WHERE_WORN : USUALLY;
+  const least = (ordered[0]?.score ?? 0) - limits.withinOfValue - limits.withinOfRest;
   const candidates = ordered
     .filter(({ score }) => score >= least)
     .map((way) => ({ ...way, reading: compose(way.parse) }));
-  const shown = worthShowing(distinct(candidates));
+  const shown = worthShowing(distinct(candidates), limits);
   const [best] = shown;
   if (best === undefined) return [];
   const rival = ordered.find((other) => valueKey(other) !== valueKey(best));

@@ -1,9 +1,12 @@
 import type { Catalogue } from '../catalogue.ts';
 import { composed, scoreOf } from './compose.ts';
+import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
 import { LONGEST_MARKING, parsesOf } from './parse.ts';
+import type { Scored } from './rank.ts';
 import { ranked } from './rank.ts';
 import type { Hints, Reading } from './reading.ts';
+import type { LookAlikes } from './text.ts';
 import { markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
@@ -13,10 +16,45 @@ export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
 const withRest = (reading: Reading, rest: string): Reading =>
   rest === '' ? reading : { ...reading, notUnderstood: [...reading.notUnderstood, rest] };
 
+/** Longer markings are not read a second time. */
+const LONGEST_TWICE = 60;
+
+/** Best reading below this, and one that leaves figures without a meaning, is worth a second look. */
+const GOOD = 2.5;
+
+/** Whether a reading as written is so poor that characters may have been taken for others. */
+const isPoor = ([best]: readonly Scored[], text: string): boolean =>
+  best === undefined ||
+  best.score < GOOD ||
+  best.parse.skipped.some(({ at, end }) => /\d/.test(text.slice(at, end)));
+
+const waysOf = (lexicon: Lexicon, text: string, lookAlikes?: LookAlikes): Scored[] => {
+  const cyrillic = lexicon.hints.origin === 'soviet' || undefined;
+  return parsesOf(lexicon, markingOf(text, lookAlikes, cyrillic))
+    .parses.filter((parse) => parse.taken.length > 0)
+    .map((parse) => ({ parse, score: scoreOf(lexicon, parse) }))
+    .sort((a, b) => b.score - a.score);
+};
+
+/** Whether letters of the origin's own script are often written in Latin ones. */
+const hasOwnScript = ({ tables, hints: { origin } }: Lexicon): boolean =>
+  origin !== undefined && tables.lookAlikes.some((row) => row.origins.includes(origin));
+
+/** The ways as written; where they are poor, those with characters taken for others as well. */
+const goodWaysOf = (lexicon: Lexicon, text: string): Scored[] => {
+  const ways = waysOf(lexicon, text);
+  const isGood = !isPoor(ways, text) && !hasOwnScript(lexicon);
+  return text.length > LONGEST_TWICE || isGood
+    ? ways
+    : waysOf(lexicon, text, lexicon.lookAlikes(lexicon.hints.origin));
+};
+
 /**
  * Every way in which the marking on a part can be understood, best first; none where nothing in it
- * has a meaning. Never throws, whatever the text. Values in F, ohm, V and as fractions. Each
- * character is evidence, not understood, or a separator without a meaning of its own.
+ * has a meaning. A character that cannot be read is written as `?`, `_`, `#` or `▯`, any number of
+ * them as `…`; what they may have been is made up from the tables. Never throws, whatever the text.
+ * Values in F, ohm, V and as fractions. Each character is evidence, not understood, or a separator
+ * without a meaning of its own.
  */
 export const readMarking = (
   catalogue: MarkingCatalogue,
@@ -25,10 +63,7 @@ export const readMarking = (
 ): Reading[] => {
   const lexicon = lexiconOf(catalogue, hints);
   const head = text.slice(0, LONGEST_MARKING);
-  const ways = parsesOf(lexicon, markingOf(head))
-    .parses.filter((parse) => parse.taken.length > 0)
-    .map((parse) => ({ parse, score: scoreOf(lexicon, parse) }));
-  return ranked(ways, (parse) => composed(lexicon, parse, head)).map((reading) =>
-    withRest(reading, text.slice(LONGEST_MARKING)),
+  return ranked(goodWaysOf(lexicon, head), (parse) => composed(lexicon, parse, head)).map(
+    (reading) => withRest(reading, text.slice(LONGEST_MARKING)),
   );
 };

@@ -117,7 +117,7 @@ const MISSING: Multiplier[] = [];
 
 /** Two figures and a letter, or a letter and two figures, of small chips. */
 export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
-  const { resistors, origins } = scan.lexicon;
+  const { resistors, origins, hints } = scan.lexicon;
   const make = (
     row: { significand: number; source: string },
     multiplier: Multiplier,
@@ -138,6 +138,7 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
         weight:
           weightOf(weights.mantissaLetter, multiplier.row.use) +
           base +
+          (hints.body === 'resistor-chip' ? weights.chipKnown : 0) +
           multiplier.cost +
           figures.cost,
         needs: WHOLE_WORD,

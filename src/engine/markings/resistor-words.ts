@@ -5,7 +5,7 @@ import type { Names } from './names.ts';
 import { say, sayNumber, sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
 import { isBlank, isFigure, isLetter, wordBegins } from './text.ts';
-import { toleranceNeeds } from './tolerances.ts';
+import { completedLetter, toleranceNeeds } from './tolerances.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -42,12 +42,13 @@ const toleranceItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
           weightOf(weights.tolerance, row.use) +
           caseCost(scan, at, found) +
           (gap ? weights.gap : 0) +
+          completedLetter(found, row.met) +
           found.cost,
         needs: toleranceNeeds(gap),
         assumed: found.assumed,
       };
     };
-    return [row.letter, { kind: 'word', take }];
+    return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
   });
 
 const BEHIND_TOLERANCE: readonly Need[] = ['touching-tolerance', 'resistor'];

@@ -2,6 +2,7 @@ import type { Lexicon } from './lexicon.ts';
 import type { WrittenNumber } from './numbers.ts';
 import { numbersAt } from './numbers.ts';
 import type { Marking } from './text.ts';
+import { wordBegins } from './text.ts';
 import type { Token } from './token.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -10,7 +11,12 @@ import { wordsOfTree } from './word-tree.ts';
 /** What a word of the tables is good for. */
 export type Item =
   /** Taken by itself. */
-  | { kind: 'word'; take: (scan: Scan, at: number, found: FoundWord<Item>) => Token | undefined }
+  | {
+      kind: 'word';
+      take: (scan: Scan, at: number, found: FoundWord<Item>) => Token | undefined;
+      /** Whether it may stand where nothing of it can be read; only where a letter is expected. */
+      mayBeMadeUp?: true;
+    }
   /** Taken behind a number, as its unit. */
   | { kind: 'unit'; row: MarkingTables['unitWords'][number]; bodies: number; origins: number }
   /** Taken behind or before a number, as its volts. */
@@ -32,9 +38,23 @@ export const scanOf = (lexicon: Lexicon, marking: Marking): Scan => ({
   numbers: [],
 });
 
+/** Whether enough of a word can be read, from its first character on unless a word begins there. */
+const isSupported = ({ marking }: Scan, at: number, found: FoundWord<Item>): boolean => {
+  const worn = found.assumed.filter(({ why }) => why === 'worn');
+  if (worn.length === 0) return true;
+  if (worn.length === found.word.length)
+    return found.item.kind === 'word' && found.item.mayBeMadeUp === true && worn.length === 1;
+  return worn[0]?.at !== at || wordBegins(marking, at) || found.item.kind !== 'word';
+};
+
+const lookUp = (scan: Scan, at: number): FoundWord<Item>[] => {
+  const found = wordsOfTree(scan.lexicon.words, scan.marking, at);
+  return scan.marking.plain ? found : found.filter((each) => isSupported(scan, at, each));
+};
+
 /** Every word of the tables at an index, the shortest first. */
 export const foundAt = (scan: Scan, at: number): FoundWord<Item>[] =>
-  (scan.words[at] ??= wordsOfTree(scan.lexicon.words, scan.marking, at));
+  (scan.words[at] ??= lookUp(scan, at));
 
 /** Every number at an index. */
 export const writtenAt = (scan: Scan, at: number): WrittenNumber[] =>

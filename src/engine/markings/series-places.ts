@@ -34,6 +34,24 @@ export const seriesPlacesOf = (
   return places;
 };
 
+/** From the coarsest to the finest. */
+const order = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
+
+/**
+ * How many series beyond the one for its tolerance a value is in: none or less where parts of such
+ * a tolerance are made in it.
+ */
+export const beyondSeriesOf = (
+  rows: MarkingTables['seriesTolerances'],
+  place: SeriesPlace,
+  tolerance: number,
+): number => {
+  if (place === 'old') return order.length;
+  // Parts of any tolerance tighter than its own are made in a series.
+  const own = rows.findLast((row) => row.percent / 100 >= tolerance * (1 - 1e-9))?.series;
+  return order.indexOf(place) - (own === undefined ? 0 : order.indexOf(own));
+};
+
 /** Weight of a value by its significant figures: whether it is one that was made. */
 export const seriesWeight = (places: SeriesPlaces, figures: string, written: Written): number => {
   switch (places.get(figures)) {

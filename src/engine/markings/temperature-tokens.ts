@@ -88,7 +88,7 @@ export const temperatureItems = (
           if (!standsFree(scan.marking, at, found.end) || !isAskedFor(scan, tied)) return undefined;
           // Two letters by themselves are too easily part of a name to be taken in small ones.
           if (!found.sameCase && code.length < 3) return undefined;
-          if (found.assumed.length > 0 && code.length < 2) return undefined;
+          if (found.assumed.length > 0 && code.length < 3) return undefined;
           return {
             at,
             end: found.end,

@@ -35,9 +35,14 @@ export interface Assumed {
   why: 'worn' | 'look-alike';
 }
 
+/** How many of some assumptions made up what cannot be read. */
+export const madeUp = (assumed: readonly Assumed[]): number =>
+  assumed.reduce((sum, { why }) => sum + (why === 'worn' ? 1 : 0), 0);
+
 /** Something else that a character may be, and what it costs to take it so. */
 export interface Other {
   as: string;
+  /** What it adds to the weight; below nought. */
   cost: number;
 }
 
@@ -51,6 +56,8 @@ export interface Marking {
   lookAlikes: LookAlikes;
   /** Whether the character at an index cannot be read and is to be made up. */
   worn: readonly boolean[];
+  /** Whether it is written in Cyrillic letters, at least in part. */
+  cyrillic: boolean;
   /** Whether there is any character that may be another than the one written. */
   plain: boolean;
 }
@@ -68,17 +75,27 @@ const MOST_WORN = 6;
 export const isWornSign = (character: string): boolean =>
   character !== '' && (WORN_SIGNS.includes(character) || character === WORN_STRETCH);
 
+const CYRILLIC = /\p{Script=Cyrillic}/u;
+
+/** Whether a character is a Cyrillic letter. */
+export const isCyrillic = (character: string): boolean =>
+  character >= '\u0400' && CYRILLIC.test(character);
+
 const NO_LOOK_ALIKES: LookAlikes = new Map();
 
 /** Prepares a marking for the tokenizer, with the look-alikes that are to be reckoned with. */
-export const markingOf = (text: string, lookAlikes: LookAlikes = NO_LOOK_ALIKES): Marking => {
+export const markingOf = (
+  text: string,
+  lookAlikes: LookAlikes = NO_LOOK_ALIKES,
+  cyrillic = CYRILLIC.test(text),
+): Marking => {
   let count = 0;
   const worn = Array.from({ length: text.length }, (_, index) => {
     if (!WORN_SIGNS.includes(text.charAt(index))) return false;
     count += 1;
     return count <= MOST_WORN;
   });
-  return { text, lookAlikes, worn, plain: count === 0 && lookAlikes.size === 0 };
+  return { text, lookAlikes, worn, cyrillic, plain: count === 0 && lookAlikes.size === 0 };
 };
 
 /** What the character at an index may be beside what is written; nothing for most. */

@@ -5,7 +5,7 @@ import type { Tolerance } from './reading.ts';
 import { sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
 import type { Marking } from './text.ts';
-import { isBlank, isFigure } from './text.ts';
+import { isBlank, isFigure, madeUp } from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
@@ -67,6 +67,10 @@ const TOUCHING: readonly Need[] = ['touching-value'];
 /** What a tolerance letter must have about it, behind a gap or without one. */
 export const toleranceNeeds = (gap: boolean): readonly Need[] => (gap ? AFTER_GAP : TOUCHING);
 
+/** What a letter adds that cannot be read, by how often it is met. */
+export const completedLetter = (found: FoundWord<Item>, met: ToleranceRow['met']): number =>
+  madeUp(found.assumed) > 0 ? weights.completedLetter[met] : 0;
+
 /** Whether figures run on behind a gap, so that the letter belongs to them. */
 const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
   gap && isFigure(text.charAt(at));
@@ -106,12 +110,13 @@ export const toleranceItems = (
           weightOf(weights.tolerance, row.use) +
           caseCost(scan, at, found) +
           (gap ? weights.gap : 0) +
+          completedLetter(found, row.met) +
           found.cost,
         needs: toleranceNeeds(gap),
         assumed: found.assumed,
       };
     };
-    return [row.letter, { kind: 'word', take }];
+    return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
   });
 
 const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;

@@ -40,7 +40,12 @@ export const unitValuesAt = (scan: Scan, at: number): Token[] =>
           value: times(number.value, row.factor),
           figures: number.figures,
           unit: row.name,
-          weight: weightOf(weights.valueWithUnit, row.use) + added + number.cost + cost,
+          weight:
+            weightOf(weights.valueWithUnit, row.use) +
+            added +
+            number.cost +
+            cost +
+            (cost < 0 ? weights.completedUnit : 0),
           bodies,
           origins,
           source: row.source,

@@ -5,6 +5,7 @@ import type { Written } from './series-places.ts';
 import { seriesWeight } from './series-places.ts';
 import { say } from './say.ts';
 import type { Assumed } from './text.ts';
+import { madeUp } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { weights } from './weights.ts';
 
@@ -74,7 +75,7 @@ export const figuresWeight = (
   assumed: readonly Assumed[],
 ): number | undefined => {
   const weight = seriesWeight(lexicon.places, figures, written);
-  if (!assumed.some(({ why }) => why === 'worn')) return weight;
+  if (madeUp(assumed) === 0) return weight;
   const place = lexicon.places.get(figures);
   return place === undefined || weight < weights.oldValue
     ? undefined

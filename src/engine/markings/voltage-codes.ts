@@ -5,7 +5,7 @@ import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { say } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { isFigure, isLetter, wordBegins } from './text.ts';
+import { isFigure, isLetter, madeUp, wordBegins, wordEnds } from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
@@ -75,13 +75,16 @@ export const beforeThreeFigures = ({ marking }: Scan, at: number, end: number): 
   return wordBegins(marking, at) && THREE_FIGURES.test(marking.text);
 };
 
+/** Whether a code that was made up in part stands where it is expected. */
+const standsClear = (scan: Scan, at: number, end: number): boolean =>
+  beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, row: CodeRow, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
   const exact = row.scheme !== 'figure-letter' && row.scheme !== 'words';
   if ((exact && !found.sameCase) || isFigure(text.charAt(at - 1))) return false;
-  // A letter by itself that cannot be read may be anything.
-  if (found.assumed.length > 0 && found.word.length === 1) return false;
+  if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
   if (row.scheme === 'chip-letter') return beforeThreeFigures(scan, found.end - 1, found.end);
   const next = text.charAt(found.end);
   if (isLetter(next)) return false;
@@ -113,7 +116,11 @@ export const voltageCodeItems = (
             at,
             end: found.end,
             meaning,
-            weight: weightOf(place.weights, row.use) + caseCost(scan, at, found) + found.cost,
+            weight:
+              weightOf(place.weights, row.use) +
+              caseCost(scan, at, found) +
+              found.cost +
+              (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
             needs: place.needs,
             assumed: found.assumed,
           }

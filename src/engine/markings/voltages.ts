@@ -5,7 +5,7 @@ import { say } from './say.ts';
 import type { Scan } from './scan.ts';
 import { foundAt, writtenAt } from './scan.ts';
 import type { Assumed, Marking } from './text.ts';
-import { isLetter, skipBlanks, wordBegins, wordEnds } from './text.ts';
+import { isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
 import type { Token } from './token.ts';
 import { kindOf, sayVolts } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
@@ -75,7 +75,7 @@ const longestAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[
 
 /** Whether a number may be that of a voltage: above nought, and one that is usual if made up. */
 const isVoltage = ({ lexicon }: Scan, { value, assumed }: WrittenNumber): boolean =>
-  value > 0 && (!assumed.some(({ why }) => why === 'worn') || lexicon.usualVolts.has(value));
+  value > 0 && (madeUp(assumed) === 0 || lexicon.usualVolts.has(value));
 
 /** Volts with a word or sign behind the figures, such as `16V`, `600WVDC`, `275~`. */
 const wordBehindAt = (scan: Scan, at: number): Token[] =>

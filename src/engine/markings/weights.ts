@@ -17,6 +17,8 @@ export const weights = {
   /** Two figures and a letter of a chip resistor, and a letter before two figures. */
   chipCode: 2.6,
   letterFirstCode: 0,
+  /** Codes that only chips carry, where the part is known to be one. */
+  chipKnown: 2,
   power: { usual: 2, other: 1, rare: 0 },
   /** Two voltages with a stroke between them, which may also be a value and a voltage. */
   voltagePair: -0.5,
@@ -37,9 +39,17 @@ export const weights = {
   otherCaseOfUnit: -4.5,
   /** A letter with a gap before it. */
   gap: -0.2,
-  /** A character that cannot be read and was made up, and signs for such left aside. */
-  worn: -0.5,
+  /** A figure that cannot be read and was made up, another character, and signs left aside. */
+  wornFigure: -0.5,
+  worn: -1,
   wornLeft: -1,
+  /** A tolerance letter that was made up, by how often it is met. */
+  completedLetter: { often: -0.7, sometimes: -1.2, seldom: -1.8 },
+  completedUnit: -0.5,
+  completedVoltage: -0.7,
+  /** A made-up value in the series for its tolerance or a coarser one, and each series beyond. */
+  inSeriesOfTolerance: 0.2,
+  beyondSeriesOfTolerance: -0.5,
   /** Made-up figures, by the coarsest series that they complete a value of. */
   completedTo: { E3: 0.4, E6: 0.3, E12: 0.2, E24: 0, E48: -0.1, E96: -0.2, E192: -0.3, old: -0.4 },
   /** A stretch that stays without a meaning, and each of its characters. */

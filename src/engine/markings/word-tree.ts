@@ -1,5 +1,5 @@
 import type { Assumed, Marking } from './text.ts';
-import { foldCharacter, othersAt } from './text.ts';
+import { foldCharacter, isCyrillic, othersAt } from './text.ts';
 import { weights } from './weights.ts';
 
 /** Words of the tables, letter by letter in small letters, with what each stands for at its end. */
@@ -54,10 +54,6 @@ const assuming = (path: Path, assumed: Assumed, cost: number): Path => ({
   worn: path.worn + (assumed.why === 'worn' ? 1 : 0),
 });
 
-/** A word with at least one character that can be read, or one of a single character. */
-const isSupported = (word: string, path: Path): boolean =>
-  path.worn === 0 || path.worn < word.length || word.length === 1;
-
 const sameCaseAt = (text: string, at: number, word: string, path: Path): boolean =>
   text.startsWith(word, at) ||
   (path.assumed.length > 0 &&
@@ -74,6 +70,10 @@ const asInWord = (path: Path, start: number, word: string): readonly Assumed[] =
     ? path.assumed
     : path.assumed.map((each) => ({ ...each, as: word.charAt(each.at - start) }));
 
+/** Whether a character may be made up: a Cyrillic one only beside others. */
+const mayBeMadeUp = ({ cyrillic }: Marking, character: string): boolean =>
+  cyrillic || !isCyrillic(character);
+
 /** Every word of a tree that stands in a marking at an index, the shortest first. */
 export const wordsOfTree = <Item>(
   root: WordTree<Item>,
@@ -85,7 +85,6 @@ export const wordsOfTree = <Item>(
 
   const walk = (tree: WordTree<Item>, at: number, path: Path): void => {
     for (const { word, item } of tree.ends) {
-      if (!isSupported(word, path)) continue;
       found.push({
         item,
         word,
@@ -99,7 +98,8 @@ export const wordsOfTree = <Item>(
     if (marking.worn[at]) {
       if (path.worn >= MOST_WORN_OF_WORD) return;
       for (const [as, next] of tree.next)
-        walk(next, at + 1, assuming(path, { at, as, why: 'worn' }, weights.worn));
+        if (mayBeMadeUp(marking, as))
+          walk(next, at + 1, assuming(path, { at, as, why: 'worn' }, weights.worn));
       return;
     }
     const next = tree.next.get(foldCharacter(text.charAt(at)));
