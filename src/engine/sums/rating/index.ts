@@ -1,6 +1,7 @@
 import type { Sum } from '../sum.ts';
 import { electrolyticLife } from './electrolytic-life.ts';
 import { filmAc } from './film-ac.ts';
+import { reforming } from './reforming.ts';
 import { rippleCurrents } from './ripple-current.ts';
 import { tantalumResistance } from './tantalum-resistance.ts';
 import { workingVoltage } from './working-voltage.ts';
@@ -12,4 +13,5 @@ export const ratingSums: readonly Sum[] = [
   electrolyticLife,
   rippleCurrents,
   tantalumResistance,
+  reforming,
 ];

@@ -1,0 +1,131 @@
+import type { Catalogue } from '../../catalogue.ts';
+import { reformingPlan } from '../../reforming/plan.ts';
+import { choice, quantity, withFacts } from '../sum.ts';
+
+/** What the plan needs, without the words that only other pages show. */
+const factsOf = ({ reforming, leakageLimits, units, types }: Catalogue) => {
+  const concerned = new Set(reforming.flatMap((row) => row.types));
+  return {
+    reforming: reforming.map((row) => ({ ...row, locator: '', note: '' })),
+    leakageLimits: leakageLimits.map((row) => ({ ...row, locator: '', note: '' })),
+    units,
+    types: Object.fromEntries(Object.entries(types).filter(([id]) => concerned.has(id))),
+  };
+};
+type Facts = ReturnType<typeof factsOf>;
+
+/** Voltage in steps through a resistor, for an electrolytic that lay without voltage. */
+export const reforming = withFacts(factsOf)({
+  id: 'reforming',
+  title: 'Re-forming an old electrolytic',
+  lead: 'Which resistor, which voltages and how long, and when to give up, for a wet electrolytic that lay for years without voltage.',
+  group: 'rating',
+  inputs: {
+    type: choice<Facts>({
+      label: 'Type',
+      usual: 'al-electrolytic-wet',
+      options: ({ types }) => Object.values(types).map(({ id, name }) => ({ id, name })),
+    }),
+    c: quantity({
+      label: 'Marked value',
+      symbol: 'C',
+      unit: 'F',
+      usual: '32 µF',
+      lowest: 1e-8,
+      highest: 1,
+    }),
+    rating: quantity({
+      label: 'Rated voltage',
+      symbol: 'U_R',
+      unit: 'V',
+      usual: '350 V',
+      lowest: 3,
+      highest: 1000,
+    }),
+    idle: quantity({
+      label: 'Without voltage for',
+      unit: 's',
+      bare: 'years',
+      usual: '30 years',
+      lowest: 86_400,
+      highest: 5e9,
+    }),
+  },
+  outputs: {
+    resistor: { label: 'Resistor in series', symbol: 'R', unit: 'ohm', headline: true },
+    heat: { label: 'Heat in it should the part be a short', symbol: 'P', unit: 'W' },
+    leakage: { label: 'Good when the leakage stands still below', symbol: 'I', unit: 'A' },
+    drop: { label: 'The same as voltage across the resistor', symbol: 'V_g', unit: 'V' },
+    scrap: { label: 'Scrap when so much still stands across it', symbol: 'V_s', unit: 'V' },
+    giveUp: { label: '… after this time at the rated voltage', unit: 's' },
+    whole: { label: 'Takes at least', unit: 's' },
+    discharge: { label: 'Then discharge through', unit: 'ohm' },
+  },
+  equations: ['P = U_R^2/R', 'V_g = I*R'],
+  at: ({ type, c, rating, idle }, facts) => {
+    const plan = reformingPlan(facts, { type, capacitance: c, ratedVoltage: rating }, idle);
+    return {
+      resistor: plan?.resistor,
+      heat: plan?.heat,
+      leakage: plan?.leakage,
+      drop: plan?.drop,
+      scrap: plan?.scrapDrop,
+      giveUp: plan?.giveUp,
+      whole:
+        plan === undefined
+          ? undefined
+          : plan.steps.reduce((sum, { time }) => sum + time, 0) + plan.hold,
+      discharge: plan?.discharge,
+    };
+  },
+  tables: ({ type, c, rating, idle }, facts) => {
+    const plan = reformingPlan(facts, { type, capacitance: c, ratedVoltage: rating }, idle);
+    if (plan === undefined) return [];
+    const last = plan.steps.length - 1;
+    return [
+      {
+        caption: 'Step by step, through the resistor',
+        head: ['Step', 'Supply', 'At least for'],
+        rows: plan.steps.map(({ voltage, time }, index) => [
+          String(index + 1),
+          { value: voltage, unit: 'V' as const },
+          { value: index === last ? plan.hold : time, unit: 's' as const },
+        ]),
+      },
+    ];
+  },
+  notes: ({ rating, type }, _outputs, { types }) => [
+    ...(rating >= 60
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'This is done at a voltage that can kill, on a part that can burst: cover it, keep a hand in the pocket, and let nobody near who does not know.',
+          },
+        ]
+      : []),
+    ...(types[type]?.polarity === 'non-polar'
+      ? [
+          {
+            kind: 'remark' as const,
+            text: 'A part for both signs is re-formed once each way round.',
+          },
+        ]
+      : []),
+    {
+      kind: 'limit',
+      text: 'A part that gets warm, hisses or swells is scrap at once. Re-forming mends leakage, not lost value or dried electrolyte: measure both after a rest.',
+    },
+  ],
+  plots: [],
+  cautions: ['reform-old-stock', 'electrolytic-vent', 'stored-charge'],
+  sources: ['cde-reage-1993'],
+  checks: [
+    {
+      what: 'Printed: up to 75 V through 10 kΩ',
+      inputs: { rating: '63', c: '10 µF', idle: '3 years' },
+      expected: { resistor: 10_000 },
+      within: 0.001,
+      source: 'cde-reage-1993',
+    },
+  ],
+});
