@@ -1,6 +1,7 @@
 /** The parts of the site that every page leads to, in the order of a repair: read, choose, check. */
 export const navigation: { path: `/${string}`; word: string }[] = [
   { path: '/read/', word: 'Read' },
+  { path: '/look/', word: 'Look' },
   { path: '/replace/', word: 'Replace' },
   { path: '/sums/', word: 'Sums' },
   { path: '/types/', word: 'Types' },

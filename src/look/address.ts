@@ -19,6 +19,12 @@ export interface Looked {
 /** The question that is answered by a year. */
 export const YEAR = 'year';
 
+/** What stands between the answers to one question in an address. */
+const BETWEEN = '.';
+
+/** The answers to one question as an address carries them. */
+export const writeTicked = (ticked: readonly string[]): string => ticked.join(BETWEEN);
+
 /** Longest text that one number may have. */
 const LONGEST = 60;
 
@@ -82,15 +88,15 @@ export const readLook = (catalogue: Catalogue, query: URLSearchParams): Looked =
   const numbers: Record<string, Range> = {};
   const rejected: Record<string, string> = {};
   for (const question of catalogue.look.questions) {
-    const texts = query.getAll(question.id).filter((text) => text.trim() !== '');
-    const [text] = texts;
-    if (text === undefined) continue;
+    const text = query.get(question.id)?.trim() ?? '';
+    if (text === '') continue;
     if (question.kind === 'range') {
       const read = readNumberText(catalogue, question, text);
       if ('value' in read) numbers[question.id] = read.value;
       else rejected[question.id] = read.message;
     } else {
       const known = catalogue.look.answers.filter((answer) => answer.question === question.id);
+      const texts = text.split(BETWEEN);
       const ticked = known.map(({ id }) => id).filter((id) => texts.includes(id));
       if (ticked.length > 0) chosen[question.id] = ticked;
     }

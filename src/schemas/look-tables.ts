@@ -45,7 +45,11 @@ export const lookTables = {
     name: 'questions',
     row: questionRow,
     key: ['id'],
-    references: [unit, { column: 'unless', table: 'look/questions.csv' }],
+    references: [
+      unit,
+      { column: 'unless', table: 'look/questions.csv' },
+      { column: 'cautions', table: 'cautions.csv', many: true },
+    ],
     about: 'What to look at and to measure, and how much it counts.',
   },
   'look/answers.csv': {

@@ -74,6 +74,7 @@ export const questionRow = z.strictObject({
   bare: optionalText.describe('unit of a number without one, as people write it'),
   hint: optionalText,
   how: optionalText.describe('how to measure it without harm'),
+  cautions: idList.describe('cautions that asking it brings up, in cautions.csv'),
 });
 export type QuestionRow = z.output<typeof questionRow>;
 

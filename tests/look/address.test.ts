@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { readLook } from '../../src/look/address.ts';
+import { readLook, writeTicked } from '../../src/look/address.ts';
 import { readYear } from '../../src/look/year.ts';
 
 const catalogue = loadCatalogue();
@@ -48,8 +48,14 @@ describe('what cannot be read is told, and counts for nothing', () => {
   });
 });
 
+test('several answers to one question are joined by dots, in any order', () => {
+  const query = new URLSearchParams({ marks: 'uf.end-band.code' });
+  expect(readLook(catalogue, query).answers.chosen?.['marks']).toEqual(['uf', 'code', 'end-band']);
+  expect(writeTicked(['uf', 'end-band'])).toBe('uf.end-band');
+});
+
 test('unknown keys and answers are passed over', () => {
-  const query = new URLSearchParams('form=tube&form=egg&smell=wax&finish=%3Cb%3E&d-1khz=%20');
+  const query = new URLSearchParams('form=tube.egg&smell=wax&finish=%3Cb%3E&d-1khz=%20');
   expect(readLook(catalogue, query)).toEqual({
     answers: { chosen: { form: ['tube'] }, numbers: {} },
     rejected: {},

@@ -1,12 +1,13 @@
 import type { APIRoute } from 'astro';
 import { loadCatalogue } from '../../catalogue/index.ts';
 import type { Catalogue } from '../../engine/index.ts';
-import { sliceColours, slicePosition, sliceReading } from '../../catalogue/slice.ts';
+import { sliceColours, sliceLook, slicePosition, sliceReading } from '../../catalogue/slice.ts';
 
-/** Parts of the catalogue that read markings and colours; no position may be called so. */
+/** Parts of the catalogue that read markings and colours or name a look; no position is called so. */
 const readers: Readonly<Record<string, (catalogue: Catalogue) => Catalogue>> = {
   reading: sliceReading,
   colours: sliceColours,
+  look: sliceLook,
 };
 
 export const getStaticPaths = () =>
