@@ -73,7 +73,10 @@ const groundsList = (
 /** What in such a part can kill or maim, each with its caution on the page of the style. */
 const dangers = ({ cautions, look }: Catalogue, { id, kinds }: LikelyStyle): Markup | undefined => {
   const types = kinds.flatMap((one) => look.kinds.find((kind) => kind.id === one.id)?.type ?? []);
-  const due = cautions.filter((caution) => caution.types.some((type) => types.includes(type)));
+  const due = cautions.filter(
+    (caution) =>
+      caution.severity === 'danger' && caution.types.some((type) => types.includes(type)),
+  );
   if (due.length === 0) return undefined;
   return h(
     'p',

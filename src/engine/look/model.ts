@@ -9,7 +9,7 @@ import type {
   StyleRow,
   WeightRow,
 } from '../../schemas/look.ts';
-import type { Span } from './span.ts';
+import type { Spans } from './reading.ts';
 
 export type StyleId = string;
 export type KindId = string;
@@ -51,7 +51,7 @@ export interface LookModel {
   factor: (unit: string) => number;
   si: (unit: string) => string | undefined;
   /** What was worked out before, by what it was worked out from. */
-  known: { spans: Map<string, Span[]>; shares: Map<string, Map<string, number>> };
+  known: { spans: Map<string, Spans>; shares: Map<string, Map<string, number>> };
 }
 
 /** The key under which rows of a style or a kind are kept. */

@@ -29,26 +29,33 @@ const toSi = (
   return capacitance === undefined ? undefined : factor(row.unit) / capacitance;
 };
 
-/** The ranges of a part that a question can be held against. */
+/** The ranges of a part that a question can be held against, and how many rows have no span. */
+export interface Spans {
+  spans: readonly Span[];
+  without: number;
+}
+
 const spansFor = (
   model: LookModel,
   { style, kind }: Hypothesis,
   question: QuestionRow,
   scale: Scale,
   answers: LookAnswers,
-): readonly Span[] => {
+): Spans => {
   const capacitance = answers.numbers?.['capacitance']?.typ;
   const key = `${style.id} ${kind.id} ${question.id} ${capacitance ?? ''}`;
   const known = model.known.spans.get(key);
   if (known !== undefined) return known;
-  const spans = [style.id, kind.id]
-    .flatMap((owner) => model.ranges.get(ownerKey(owner, question.id)) ?? [])
-    .flatMap((row) => {
-      const size = toSi(model, question, row, capacitance);
-      return size === undefined ? [] : [spanOf(row, scale, size)];
-    });
-  model.known.spans.set(key, spans);
-  return spans;
+  const rows = [style.id, kind.id].flatMap(
+    (owner) => model.ranges.get(ownerKey(owner, question.id)) ?? [],
+  );
+  const spans = rows.flatMap((row) => {
+    const size = toSi(model, question, row, capacitance);
+    return size === undefined ? [] : [spanOf(row, scale, size)];
+  });
+  const found = { spans, without: rows.length - spans.length };
+  model.known.spans.set(key, found);
+  return found;
 };
 
 const placesOf = ({ min, max }: Range, scale: Scale): number[] => {
@@ -71,7 +78,7 @@ export const readNumber = (
   answers: LookAnswers,
 ): Read | undefined => {
   const scale = questionScale(model, question);
-  const spans = spansFor(model, hypothesis, question, scale, answers);
+  const { spans, without } = spansFor(model, hypothesis, question, scale, answers);
   const [wrong, edge] = [model.weight('wrong'), model.weight('edge')];
   const places = placesOf(number, scale);
   const reads = spans.map((span) => {
@@ -85,6 +92,8 @@ export const readNumber = (
   });
   const [best] = reads.toSorted((a, b) => b.density - a.density || b.fit - a.fit);
   if (best === undefined) return undefined;
+  // What lies outside the ranges at hand may lie inside one that wants the capacitance.
+  if (best.fit === 0 && without > 0) return undefined;
   // Ranges of one question are alternatives, each as likely as the next.
   const density = reads.reduce((sum, read) => sum + read.density, 0) / reads.length;
   const anywhere = 1 / (scale.high - scale.low);
@@ -110,6 +119,6 @@ export const usualNumber = (
   answers: LookAnswers,
 ): { number: number; row: LookRangeRow } | undefined => {
   const scale = questionScale(model, question);
-  const [span] = spansFor(model, hypothesis, question, scale, answers);
+  const [span] = spansFor(model, hypothesis, question, scale, answers).spans;
   return span && { number: scale.value((span.from + span.to) / 2), row: span.row };
 };

@@ -215,6 +215,17 @@ describe('answers', () => {
     expect(standing(undefined)).toBeUndefined();
   });
 
+  test('insulation that only a capacitance could place says nothing against a part', () => {
+    const share = (insulation: number): number =>
+      likelihoodOf(
+        lookKey(catalogue, { chosen: sure, numbers: { insulation: exactly(insulation) } }),
+        'paper-wax-tubular',
+      );
+    // Sound waxed paper of a small value reads thousands of megohms, leaky one tens.
+    expect(share(5e9)).toBeGreaterThan(0.9);
+    expect(share(5e7)).toBeGreaterThan(0.9);
+  });
+
   test('what a better reading says already is not counted twice', () => {
     const numbers = { 'd-1khz': exactly(0.005) };
     const more = { ...numbers, 'c-ratio': exactly(1.2) };
