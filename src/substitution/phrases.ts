@@ -73,11 +73,14 @@ const JOINED = {
   'back-to-back': 'back to back',
 } as const;
 
-const madePhrase = ({ kind, parts, resistor, bleeder }: Made, habit?: Habit): string => {
+const madePhrase = ({ kind, parts, resistor, power, bleeder }: Made, habit?: Habit): string => {
   const singles = parts.map((part) => singlePhrase(part, habit));
   const [first = '', second] = singles;
   const ohms = (ohm: number): string => formatValue(ohm, 'ohm', habit);
-  if (kind === 'with-resistor') return `${first} with ${ohms(resistor ?? 0)} in series`;
+  if (kind === 'with-resistor') {
+    const watts = power === undefined ? '' : ` ${formatValue(power, 'W', habit)}`;
+    return `${first} with ${ohms(resistor ?? 0)}${watts} in series`;
+  }
   const together = first === second ? `2 × ${first}` : singles.join(' and ');
   const across = bleeder === undefined ? '' : `, ${ohms(bleeder)} across each`;
   return `${together} ${JOINED[kind]}${across}`;
