@@ -40,6 +40,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   seriesResistance: [],
   rippleByFrequency: [],
   rippleByTemperature: [],
+  coreRises: [],
   pulseRatings: [],
   series: [],
   valueLists: [],
@@ -54,6 +55,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   unlikelyPairs: [],
   guidelines: {},
   derating: [],
+  categoryVoltages: [],
   combinations: {},
   triage: [],
   esrOfNew: [],
@@ -90,12 +92,16 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     Object.entries(catalogue.knowledge).map(([type, known]) => [type, pick(known, properties)]),
   );
   const derating = catalogue.derating.map((row) => without(row, ['locator', 'note']));
+  const categoryVoltages = catalogue.categoryVoltages.map((row) =>
+    without(row, ['locator', 'note']),
+  );
   const sizes = sliceSizes(catalogue, findings);
   const cited = new Set([
     ...Object.values(knowledge).flatMap((known) => Object.values(known).flatMap((k) => k.sources)),
     ...demands.map((demand) => demand.source),
     ...catalogue.offers.map((row) => row.source),
     ...derating.map((row) => row.source),
+    ...categoryVoltages.map((row) => row.source),
     ...Object.values(sizes).flatMap((rows) => rows.map((row) => row.source)),
     ...Object.values(catalogue.combinations).map((row) => row.source),
     ...[...findings].map((finding) => catalogue.findings[finding]?.source ?? ''),
@@ -153,6 +159,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     ),
     reforming: catalogue.reforming.map((row) => without(row, ['locator', 'note'])),
     derating,
+    categoryVoltages,
     combinations: eachWithout(catalogue.combinations, ['locator', 'note']),
   };
 };

@@ -9,6 +9,7 @@ import type {
 } from '../schemas/types.ts';
 import type {
   BodyRow,
+  CoreRiseRow,
   PulseRatingRow,
   RippleFrequencyRow,
   RippleTemperatureRow,
@@ -25,7 +26,7 @@ import type {
   UnlikelyPairRow,
   VerdictRuleRow,
 } from '../schemas/positions.ts';
-import type { DeratingRow, GuidelineRow } from '../schemas/derating.ts';
+import type { CategoryVoltageRow, DeratingRow, GuidelineRow } from '../schemas/derating.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
@@ -65,6 +66,7 @@ export interface Catalogue {
   seriesResistance: SeriesResistanceRow[];
   rippleByFrequency: RippleFrequencyRow[];
   rippleByTemperature: RippleTemperatureRow[];
+  coreRises: CoreRiseRow[];
   pulseRatings: PulseRatingRow[];
   series: SeriesRow[];
   /** Values of parts that are not made in a series of preferred numbers, rising. */
@@ -81,6 +83,7 @@ export interface Catalogue {
   unlikelyPairs: UnlikelyPairRow[];
   guidelines: Record<GuidelineId, GuidelineRow>;
   derating: DeratingRow[];
+  categoryVoltages: CategoryVoltageRow[];
   /** How a stand-in is made of two parts, by kind. */
   combinations: Record<string, CombinationRow>;
   triage: TriageRow[];

@@ -22,3 +22,14 @@ export const deratingRow = z.strictObject({
   ...provenance,
 });
 export type DeratingRow = z.output<typeof deratingRow>;
+
+/** The voltage that a maker prints for a rating at the highest temperature. */
+export const categoryVoltageRow = z.strictObject({
+  types: idList.describe('types that it is for'),
+  rated_v: positive.describe('rated voltage, V'),
+  category_v: positive.describe('voltage allowed at the highest temperature, V'),
+  from_c: number.describe('degC up to which the whole rating is allowed'),
+  to_c: number.describe('degC that category_v is for; between the two a straight line'),
+  ...provenance,
+});
+export type CategoryVoltageRow = z.output<typeof categoryVoltageRow>;

@@ -1,5 +1,14 @@
 import { z } from 'zod';
-import { id, number, numberList, optionalNumber, positive, provenance, text } from './cells.ts';
+import {
+  id,
+  idList,
+  number,
+  numberList,
+  optionalNumber,
+  positive,
+  provenance,
+  text,
+} from './cells.ts';
 
 /** A number above zero, or nothing. */
 const optionalPositive = optionalNumber.refine(
@@ -77,6 +86,15 @@ export const rippleTemperatureRow = z.strictObject({
   ...provenance,
 });
 export type RippleTemperatureRow = z.output<typeof rippleTemperatureRow>;
+
+/** How much more the core of a can warms than its surface. */
+export const coreRiseRow = z.strictObject({
+  types: idList.describe('types that it is for'),
+  diameter_mm: positive.describe('of the widest can that it is for'),
+  ratio: positive.describe('rise of the core over that of the surface'),
+  ...provenance,
+});
+export type CoreRiseRow = z.output<typeof coreRiseRow>;
 
 /** Steepest repeated edge that a span of values at one rated voltage withstands. */
 export const pulseRatingRow = z.strictObject({

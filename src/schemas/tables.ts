@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { cautionRow } from './cautions.ts';
 import { combinationRow } from './combinations.ts';
-import { deratingRow, guidelineRow } from './derating.ts';
+import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
 import {
   conditionDefinitionRow,
   conditionRow,
@@ -17,6 +17,7 @@ import { markingTables } from './marking-tables.ts';
 import { reformingRow } from './reforming.ts';
 import {
   bodyRow,
+  coreRiseRow,
   pulseRatingRow,
   rippleFrequencyRow,
   rippleTemperatureRow,
@@ -117,6 +118,12 @@ export const tables = {
     key: ['type', 'temperature_c'],
     references: [source, { column: 'type', table: 'types.csv' }],
     about: 'How the ripple current that a part takes goes with temperature.',
+  },
+  'core-rise.csv': {
+    row: coreRiseRow,
+    key: ['types', 'diameter_mm'],
+    references: [source, { column: 'types', table: 'types.csv', many: true }],
+    about: 'How much more the core of a can warms than its surface.',
   },
   'pulse-ratings.csv': {
     row: pulseRatingRow,
@@ -227,6 +234,12 @@ export const tables = {
       { column: 'types', table: 'types.csv', many: true },
     ],
     about: 'Share of the rated voltage to use, by guideline, type and temperature.',
+  },
+  'category-voltages.csv': {
+    row: categoryVoltageRow,
+    key: ['types', 'rated_v'],
+    references: [source, { column: 'types', table: 'types.csv', many: true }],
+    about: 'Voltages that makers print for their ratings at the highest temperature.',
   },
   'combinations.csv': {
     row: combinationRow,

@@ -29,6 +29,8 @@ export const orders: readonly Order[] = [
   { file: 'properties.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'condition-definitions.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'derating.csv', columns: ['from_c', 'to_c'], strict: true },
+  { file: 'category-voltages.csv', columns: ['category_v', 'rated_v'], strict: true },
+  { file: 'category-voltages.csv', columns: ['from_c', 'to_c'], strict: true },
   { file: 'triage.csv', columns: ['v_from', 'v_to'], strict: true },
   { file: 'leakage-limits.csv', columns: ['v_from', 'v_to'], strict: true },
   { file: 'reforming.csv', columns: ['v_from', 'v_to'], strict: true },

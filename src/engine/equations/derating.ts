@@ -1,4 +1,4 @@
-import type { DeratingRow } from '../../schemas/derating.ts';
+import type { CategoryVoltageRow, DeratingRow } from '../../schemas/derating.ts';
 
 /** The straight line of one derating row at a temperature (degC) inside its span. */
 const shareIn = (row: DeratingRow, temperature: number): number =>
@@ -29,4 +29,21 @@ export const allowedShare = (
   const shares = holding.map((row) => ({ share: shareIn(row, temperature), row }));
   const strictest = shares.sort((a, b) => a.share - b.share)[0];
   return strictest ?? { share: 0, row: own.at(-1) ?? first };
+};
+
+/**
+ * Share of the rated voltage (V) that a maker prints for a rating of a type at a temperature (degC)
+ * above the one up to which the whole of it holds: a straight line down to the printed category
+ * voltage. `undefined` where none is printed or the temperature is outside the line.
+ */
+export const categoryShare = (
+  rows: readonly CategoryVoltageRow[],
+  type: string,
+  rated: number,
+  temperature: number,
+): { share: number; row: CategoryVoltageRow } | undefined => {
+  const row = rows.find((one) => one.types.includes(type) && one.rated_v === rated);
+  if (row === undefined || temperature <= row.from_c || temperature > row.to_c) return undefined;
+  const part = (temperature - row.from_c) / (row.to_c - row.from_c);
+  return { share: 1 - part * (1 - row.category_v / row.rated_v), row };
 };

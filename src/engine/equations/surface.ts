@@ -9,8 +9,12 @@ export const cylinderSurface = (diameter: number, length: number, ends: 1 | 2): 
 export const boxSurface = (length: number, width: number, height: number): number =>
   2 * (length + width) * height + length * width;
 
+/** Diameter (m) of a can of the usual shape and of a volume (m3). */
+export const usualDiameter = (volume: number): number =>
+  Math.cbrt((4 * volume) / (Math.PI * CAN_SHAPE));
+
 /** Surface (m2) that cools a can of the usual shape and of a volume (m3): its side and its top. */
 export const canSurface = (volume: number): number => {
-  const diameter = Math.cbrt((4 * volume) / (Math.PI * CAN_SHAPE));
+  const diameter = usualDiameter(volume);
   return cylinderSurface(diameter, CAN_SHAPE * diameter, 1);
 };

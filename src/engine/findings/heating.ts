@@ -7,7 +7,7 @@ import { scale, type Range } from '../quantities/range.ts';
 import { bodyOf, DENSITY } from '../sizes/body-of.ts';
 import { bodyWords } from '../sizes/body-words.ts';
 import type { Body } from '../sizes/body.ts';
-import { coolingSurface } from '../sizes/surface.ts';
+import { coolingSurface, coreRiseOf } from '../sizes/surface.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 
@@ -17,6 +17,8 @@ export interface Thermal {
   body: Body;
   /** m2 */
   surface: Range;
+  /** Rise of the core over that of the surface. */
+  core: number;
   properties: PropertyId[];
   sources: SourceId[];
   bases: Basis[];
@@ -32,26 +34,28 @@ export const thermalOf = (part: Part, circumstances: Circumstances): Thermal | P
   const hertz = conditionOf(circumstances, 'f-work').typ;
   const resistance = resistanceOf(part, circumstances, hertz);
   if (resistance === undefined) return ['dissipation-factor-120hz'];
+  const core = coreRiseOf(circumstances.catalogue, part.type, body);
   return {
     resistance,
     body,
     surface: coolingSurface(body),
+    core: core?.ratio ?? 1,
     properties: [...resistance.properties, ...(body.from === 'estimate' ? [DENSITY] : [])],
-    sources: [...new Set([...resistance.sources, ...body.sources])],
-    bases: [...resistance.bases, ...body.bases],
+    sources: [...new Set([...resistance.sources, ...body.sources, ...(core ? [core.source] : [])])],
+    bases: [...resistance.bases, ...body.bases, ...(core ? [core.basis] : [])],
   };
 };
 
-/** Current (A) that warms a single part by so much (K). */
-export const currentFor = ({ resistance, surface }: Thermal, rise: number): Range => ({
-  min: currentForRise(rise, resistance.range.max, surface.min),
-  typ: currentForRise(rise, resistance.range.typ, surface.typ),
-  max: currentForRise(rise, resistance.range.min, surface.max),
+/** Current (A) that warms the core of a single part by so much (K). */
+export const currentFor = ({ resistance, surface, core }: Thermal, rise: number): Range => ({
+  min: currentForRise(rise / core, resistance.range.max, surface.min),
+  typ: currentForRise(rise / core, resistance.range.typ, surface.typ),
+  max: currentForRise(rise / core, resistance.range.min, surface.max),
 });
 
 /** How a current warms a part, and what that was worked out from. */
 export interface Heating {
-  /** K */
+  /** Of the core, K. */
   rise: Range;
   /** A */
   current: Range;
@@ -65,12 +69,12 @@ const heatingOfSingle = (
 ): Heating | PropertyId[] => {
   const thermal = thermalOf(part, circumstances);
   if (Array.isArray(thermal)) return thermal;
-  const { resistance, surface } = thermal;
+  const { resistance, surface, core } = thermal;
   return {
     rise: {
-      min: canRise(current.min, resistance.range.min, surface.max),
-      typ: canRise(current.typ, resistance.range.typ, surface.typ),
-      max: canRise(current.max, resistance.range.max, surface.min),
+      min: core * canRise(current.min, resistance.range.min, surface.max),
+      typ: core * canRise(current.typ, resistance.range.typ, surface.typ),
+      max: core * canRise(current.max, resistance.range.max, surface.min),
     },
     current,
     thermal,
@@ -116,12 +120,14 @@ export const rippleHeating: FindingModel = {
   working: (part, circumstances, value) => {
     const heating = heatingOf(part, circumstances);
     if (Array.isArray(heating)) return '';
-    const { resistance, body } = heating.thermal;
+    const { resistance, body, core } = heating.thermal;
+    const inside =
+      core === 1 ? '' : ` whose core warms ${formatValue(core, 'ratio')} as much as its surface`;
     const current = heating.current.typ;
     const from = originOf(resistance, conditionOf(circumstances, 'f-work').typ);
     return (
       `${formatValue(current, 'A')} squared × ${formatQuantity(resistance.range, 'ohm')} ${from} = ` +
-      `${formatValue(current ** 2 * resistance.range.typ, 'W')} in ${bodyInWords(body)}: ` +
+      `${formatValue(current ** 2 * resistance.range.typ, 'W')} in ${bodyInWords(body)}${inside}: ` +
       `${formatQuantity(value, 'K')}; an estimate`
     );
   },

@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
-import { allowedShare } from '../equations/derating.ts';
+import { allowedShare, categoryShare } from '../equations/derating.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
 import { conditionOr, type Circumstances, type FindingModel } from './model.ts';
@@ -120,6 +120,23 @@ const allowedFor = (
   return allowed;
 };
 
+/** The same for a part: of the maker's ceiling what is printed for its very rating, if anything is. */
+const allowedForPart = (
+  { type, ratedVoltage }: Part,
+  circumstances: Circumstances,
+  guideline: GuidelineId,
+): Allowed => {
+  const { catalogue, conditions } = circumstances;
+  const warm = conditions['t-max']?.max ?? ROOM_C;
+  const printed =
+    guideline === MAKER
+      ? categoryShare(catalogue.categoryVoltages, type, ratedVoltage, warm)
+      : undefined;
+  return printed === undefined
+    ? allowedFor(type, circumstances, guideline)
+    : { share: printed.share, sources: [printed.row.source], bases: [printed.row.basis] };
+};
+
 /** Lowest rating (V) that passes both the maker's ceiling and the guideline. */
 export const neededRating = (
   part: Pick<Part, 'type' | 'voltageKind'>,
@@ -138,8 +155,8 @@ const stressModel = (
   guidelineOf: (circumstances: Circumstances) => string,
 ): FindingModel => ({
   measure: (part, circumstances) => {
-    const { share, sources, bases } = allowedFor(
-      part.type,
+    const { share, sources, bases } = allowedForPart(
+      part,
       circumstances,
       guidelineOf(circumstances),
     );
@@ -151,7 +168,7 @@ const stressModel = (
     return { status: 'known', value, properties: [], sources, bases };
   },
   working: (part, circumstances, value) => {
-    const { share, instead } = allowedFor(part.type, circumstances, guidelineOf(circumstances));
+    const { share, instead } = allowedForPart(part, circumstances, guidelineOf(circumstances));
     const stress = formatValue(stressOf(part, circumstances).typ, 'V');
     const rated = formatValue(part.ratedVoltage, 'V');
     if (share === 0) return `${stress} on a part that may not be used at this temperature`;

@@ -1,6 +1,9 @@
-import { boxSurface, canSurface, cylinderSurface } from '../equations/surface.ts';
+import type { CoreRiseRow } from '../../schemas/sizes.ts';
+import type { Catalogue, TypeId } from '../catalogue.ts';
+import { boxSurface, canSurface, cylinderSurface, usualDiameter } from '../equations/surface.ts';
 import { mapRising, type Range } from '../quantities/range.ts';
 import type { Body } from './body.ts';
+import { ROUNDING } from './interpolate.ts';
 
 /** Surface (m2) that cools a body of three sides (m), by its shape; the side on the board counts not. */
 const surfaceOf = ({ shape }: Body, length: number, width: number, height: number): number => {
@@ -14,6 +17,37 @@ const surfaceOf = ({ shape }: Body, length: number, width: number, height: numbe
     default:
       return boxSurface(length, width, height);
   }
+};
+
+/** Diameter (m) of a round body; of one whose volume alone is known, that of a usual can; else none. */
+const diameterOf = ({ shape, length, width, volume }: Body): number | undefined => {
+  switch (shape) {
+    case 'can':
+      return length.typ;
+    case 'tube':
+      return width.typ;
+    case undefined:
+      return usualDiameter(volume.typ);
+    default:
+      return undefined;
+  }
+};
+
+const METRES_PER_MM = 1e-3;
+
+/** The row that says how much more the core of a can of a type warms than its surface. */
+export const coreRiseOf = (
+  { coreRises }: Catalogue,
+  type: TypeId,
+  body: Body,
+): CoreRiseRow | undefined => {
+  const diameter = diameterOf(body);
+  if (diameter === undefined) return undefined;
+  const rising = coreRises
+    .filter(({ types }) => types.includes(type))
+    .toSorted((a, b) => a.diameter_mm - b.diameter_mm);
+  const wide = diameter / METRES_PER_MM;
+  return rising.find(({ diameter_mm: most }) => wide <= most * (1 + ROUNDING)) ?? rising.at(-1);
 };
 
 /**

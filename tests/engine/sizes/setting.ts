@@ -57,6 +57,7 @@ export const sized = (tables: Partial<Sizes>): Catalogue => ({
   seriesResistance: [],
   rippleByFrequency: [],
   rippleByTemperature: [],
+  coreRises: [],
   pulseRatings: [],
   ...tables,
 });

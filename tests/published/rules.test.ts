@@ -1,0 +1,165 @@
+import { describe, expect, test } from 'vitest';
+import { ageingLoss } from '../../src/engine/equations/drift.ts';
+import { lossResistance } from '../../src/engine/equations/inrush.ts';
+import { wearLife } from '../../src/engine/equations/life.ts';
+import { reactiveCurrent } from '../../src/engine/equations/mains.ts';
+import { acVoltage } from '../../src/engine/findings/alternating.ts';
+import { reverseWithstood } from '../../src/engine/findings/reverse.ts';
+import { peakVoltage, ratedVoltage, voltageMargin } from '../../src/engine/findings/voltage.ts';
+import type { Part } from '../../src/engine/index.ts';
+import { exactly, mapFalling, type Range } from '../../src/engine/quantities/range.ts';
+import { bodyOfRow } from '../../src/engine/sizes/body.ts';
+import { frequencyFactor, temperatureFactor } from '../../src/engine/sizes/ripple-factors.ts';
+import { listedRipple } from '../../src/engine/sizes/ripple-of.ts';
+import { coreRiseOf } from '../../src/engine/sizes/surface.ts';
+import { leakageLimit } from '../../src/engine/triage/leakage-limit.ts';
+import { catalogue, circumstancesOf, given } from '../engine/assessment/setting.ts';
+import { madeBody } from '../engine/sizes/setting.ts';
+import { expectGiven, named, readCases, type Given } from './given.ts';
+
+const cases = readCases('tests/published/rules.csv');
+
+const HOUR = 3600;
+const HOTTEST = 125;
+
+const partOf = (one: Given): Part => ({
+  type: one.word('type'),
+  capacitance: one.has('c') ? one.number('c') : 1e-6,
+  ratedVoltage: one.number('rated'),
+  voltageKind: 'dc',
+  tolerance: { minus: 0, plus: 0 },
+});
+
+const rail = (conditions: Record<string, number>, guideline?: string) =>
+  circumstancesOf({
+    original: { type: 'al-electrolytic-wet' },
+    position: 'bulk-rail',
+    conditions: given(conditions),
+    guideline,
+  });
+
+/** Voltage (V) at the limit of a rule: a volt over the share that it uses up. */
+const allowed = (part: Part, temperature: number, guideline: string): number => {
+  const model = guideline === 'maker' ? ratedVoltage : voltageMargin;
+  const conditions = { vdc: 1, vac: 0, 'v-surge': 0, 't-max': temperature };
+  const outcome = model.measure(part, rail(conditions, guideline));
+  return outcome.status === 'known' ? 1 / outcome.value.typ : NaN;
+};
+
+/** Alternating voltage (V) that a part takes. */
+const alternating = (part: Part): Range => {
+  const circumstances = circumstancesOf({
+    original: { type: part.type },
+    position: 'speaker-crossover',
+    conditions: given({ vac: 1 }),
+  });
+  const outcome = acVoltage.measure(part, circumstances);
+  return outcome.status === 'known'
+    ? mapFalling(outcome.value, (share) => 1 / share)
+    : exactly(NaN);
+};
+
+/** Life (h) by the rule of ten kelvin. */
+const life = (one: Given): number =>
+  wearLife({
+    rated: one.number('l0') * HOUR,
+    ratedTemperature: one.number('t0'),
+    ambient: one.number('t'),
+    doubling: 10,
+    rise: 0,
+    riseHalving: 10,
+    voltageFactor: 1,
+  }) / HOUR;
+
+/** How much longer a part lives by a rise (K) that is smaller than another. */
+const lifeByRise = (smaller: number, larger: number, riseHalving: number): number => {
+  const [long, short] = [smaller, larger].map((rise) =>
+    wearLife({
+      rated: 1000 * HOUR,
+      ratedTemperature: 105,
+      ambient: 105,
+      doubling: 10,
+      rise,
+      riseHalving,
+      voltageFactor: 1,
+    }),
+  );
+  return (long ?? NaN) / (short ?? NaN);
+};
+
+const factorOf = (found: { factor: number } | undefined): number => found?.factor ?? NaN;
+
+/** What the engine and its tables say, to be held against what a document says. */
+const said: Record<string, (one: Given) => number | string | Range> = {
+  allowed: (one) => allowed(partOf(one), one.number('t'), one.word('guideline')),
+  category: (one) => allowed(partOf(one), HOTTEST, 'maker'),
+  peak: (one) => peakVoltage(rail({ vdc: one.number('vdc'), vac: one.number('vac') })).typ,
+  'reverse-within': (one) => reverseWithstood(partOf(one), rail({})) ?? exactly(NaN),
+  'ac-within': (one) => alternating(partOf(one)),
+  'ripple-temperature': (one) =>
+    factorOf(
+      temperatureFactor(
+        catalogue,
+        { type: one.word('type') },
+        one.number('from'),
+        one.number('to'),
+      ),
+    ),
+  'ripple-frequency': (one) =>
+    factorOf(frequencyFactor(catalogue, partOf(one), one.number('from'), one.number('to'))),
+  'ripple-listed': (one) => listedRipple(catalogue, partOf(one), one.number('f'))?.current ?? NaN,
+  'core-rise': (one) => {
+    const across = one.number('diameter') * 1000;
+    const can = madeBody({ shape: 'can', length_mm: across, width_mm: across });
+    const row = coreRiseOf(catalogue, one.word('type'), bodyOfRow(can, 'listed'));
+    return one.number('surface') * (row?.ratio ?? NaN);
+  },
+  'loss-heat': (one) => {
+    const [hertz, farad] = [one.number('f'), one.number('c')];
+    const current = reactiveCurrent(hertz, exactly(farad), one.number('volts')).typ;
+    return current ** 2 * lossResistance(one.number('tan'), hertz, farad);
+  },
+  'ripple-life': (one) =>
+    lifeByRise(
+      one.number('rated') * one.number('share') ** 2,
+      one.number('rated'),
+      one.number('halving'),
+    ),
+  life,
+  'leakage-limit': (one) => {
+    const { type, capacitance, ratedVoltage: volts } = partOf(one);
+    return leakageLimit(catalogue.leakageLimits, type, capacitance, volts) ?? NaN;
+  },
+  'ageing-between': (one) => {
+    const lost = (hours: number): number => ageingLoss(exactly(one.number('rate')), hours).typ;
+    return lost(one.number('to')) - lost(one.number('from'));
+  },
+  'change-limits': (one) => {
+    const known = catalogue.knowledge[one.word('type')]?.['capacitance-change-temperature'];
+    return known?.status === 'known' ? `${known.range.min} to ${known.range.max}` : 'not known';
+  },
+  impulse: (one) =>
+    catalogue.markings.safetyClasses.find(({ mark }) => mark === one.word('mark'))
+      ?.impulse_test_v ?? NaN,
+};
+
+describe('rules of derating, life and ripple as documents print them', () => {
+  test.each(named(cases))('%s, %s', (_id, _source, one) => {
+    const answer = said[one.kind];
+    if (answer === undefined) throw new Error(`no answer for ${one.kind}`);
+    expectGiven(answer(one.given), one);
+  });
+
+  test('there are enough of them, and none twice', () => {
+    expect(cases.length).toBeGreaterThanOrEqual(40);
+    expect(new Set(cases.map(({ id }) => id)).size).toBe(cases.length);
+  });
+
+  test('each fails with an answer that is a tenth off', () => {
+    for (const one of cases) {
+      const answer = said[one.kind]?.(one.given);
+      if (typeof answer !== 'number') continue;
+      expect(() => expectGiven(answer * 1.1, one), one.id).toThrow();
+    }
+  });
+});
