@@ -201,4 +201,56 @@ describe('what the notes of the cases say', () => {
   test('c15: a rating of 25 or 35 V is offered, not 16 V again', () => {
     expect([25, 35]).toContain(offered('c15', 'al-electrolytic-wet').ratedVoltage);
   });
+
+  test.each([0.05, 0.02])(
+    'c20: polypropylene of ±%d serves, be it general or selected',
+    (spread) => {
+      const one = caseOf('c20');
+      const better = assess(catalogue, requestOf(one), {
+        type: 'pp-metallized',
+        capacitance: one.value_f,
+        tolerance: { minus: spread, plus: spread },
+      });
+      const same = assess(catalogue, requestOf(one), { type: one.original });
+      expect(better.verdict).toBe('fits');
+      const absorption = ({ findings }: Assessment): number =>
+        findings.find(({ finding }) => finding === 'absorption')?.standIn?.typ ?? NaN;
+      expect(absorption(better)).toBeLessThan(absorption(same) / 2);
+    },
+  );
+});
+
+describe('a larger and higher rated electrolytic on a rail', () => {
+  // Common practice, no source: 47 µF 16 V may become 220 µF 35 V.
+  const { verdict, findings } = assess(
+    catalogue,
+    {
+      original: {
+        type: 'al-electrolytic-wet',
+        capacitance: exactly(47e-6),
+        ratedVoltage: exactly(16),
+      },
+      position: 'bulk-rail',
+    },
+    { type: 'al-electrolytic-wet', capacitance: 220e-6, ratedVoltage: 35 },
+  );
+
+  test('fits, or fits on a condition', () => {
+    expect(['fits', 'fits-if']).toContain(verdict);
+  });
+
+  test.each(['rated-voltage', 'voltage-margin', 'ripple-voltage', 'ripple-current', 'life'])(
+    'betters the old part in %s',
+    (id) => {
+      const found = findings.find(({ finding }) => finding === id);
+      expect(found?.verdict).toBe('fits');
+      expect(found?.standIn?.typ).toBeLessThan(found?.original?.typ ?? 0);
+    },
+  );
+
+  test('draws more at switch-on, within what the rectifier takes', () => {
+    const found = findings.find(({ finding }) => finding === 'inrush');
+    expect(found?.verdict).toBe('fits');
+    expect(found?.standIn?.typ).toBeGreaterThan(found?.original?.typ ?? Infinity);
+  });
 });
