@@ -1,5 +1,6 @@
 import type { SimulatedCase } from './case.ts';
 import { absorptionCases } from './circuits/absorption.ts';
+import { benchSumCases } from './circuits/bench-sums.ts';
 import { couplingCases } from './circuits/coupling.ts';
 import { distortionCases } from './circuits/distortion.ts';
 import { holdCases } from './circuits/hold.ts';
@@ -20,4 +21,5 @@ export const simulatedCases: Readonly<Record<string, readonly SimulatedCase[]>> 
   pitch: pitchCases,
   'series resistance of a regulator': regulatorCases,
   distortion: distortionCases,
+  'bench sums': benchSumCases,
 };
