@@ -11,7 +11,7 @@ import {
   type Asked,
   type Field,
 } from '../substitution/address.ts';
-import { answerSentence } from '../substitution/phrases.ts';
+import { answerSentence } from '../substitution/answer.ts';
 import { fieldNote } from '../substitution/form.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';

@@ -11,6 +11,7 @@ import {
   type Reading,
   type TypeId,
 } from '../engine/index.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
 import { capital, typeset } from '../text/words.ts';
@@ -146,7 +147,7 @@ const replaceLinks = (catalogue: Catalogue, reading: Reading): Markup | undefine
   return h(
     'div',
     { class: 'onward' },
-    h('p', {}, `What stands in for this ${row.short_name} depends on where it sits:`),
+    h('p', {}, `What stands in for ${midSentence(row.short_name)} depends on where it sits:`),
     h(
       'ul',
       { class: 'chips' },

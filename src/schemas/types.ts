@@ -17,7 +17,7 @@ import {
 export const typeRow = z.strictObject({
   id,
   name: text.describe('as the trade says it, in a sentence'),
-  short_name: text.describe('for a table column'),
+  short_name: text.describe('short, for a table column, and readable in a sentence'),
   family: z.enum([
     'film',
     'mica',

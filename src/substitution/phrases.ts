@@ -3,13 +3,11 @@ import {
   formatValue,
   sidesInWords,
   type Assessment,
-  type Catalogue,
   type Finding,
   type Habit,
   type Made,
   type Part,
   type Range,
-  type TypeId,
   type Unit,
 } from '../engine/index.ts';
 import { listed } from '../text/words.ts';
@@ -110,84 +108,6 @@ export const bodyPhrase = (assessment: Assessment): string => {
   return [sizePhrase(assessment), pitch && `pitch ${pitch}`].filter(Boolean).join(', ');
 };
 
-const nameOf = (catalogue: Catalogue, { candidate }: Assessment): string =>
-  catalogue.types[candidate.type]?.short_name ?? candidate.type;
-
 /** Whether a part is only ruled out because nobody makes it. */
 export const isNotMade = ({ findings }: Assessment): boolean =>
   findings.some(({ finding, verdict }) => finding === 'availability' && verdict === 'keep-out');
-
-/** The kept-out part that a reader is likeliest to reach for: one of the old part's own family. */
-const temptation = (
-  catalogue: Catalogue,
-  original: TypeId,
-  assessments: readonly Assessment[],
-): Assessment | undefined => {
-  const family = catalogue.types[original]?.family;
-  const kept = assessments.filter(
-    (assessment) => assessment.verdict === 'keep-out' && !isNotMade(assessment),
-  );
-  // That a type is not made for the voltage teaches less than what it does wrong.
-  const dullness = (assessment: Assessment): number =>
-    (catalogue.types[assessment.candidate.type]?.family === family ? 0 : 1) +
-    (decidingFinding(assessment)?.finding === 'rated-voltage' ? 2 : 0);
-  return kept.toSorted((a, b) => dullness(a) - dullness(b))[0];
-};
-
-/**
- * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
- * and stocked types with leads of the old part's family before others of the same verdict. The list
- * below it keeps the ranking.
- */
-const strangeness = (
-  catalogue: Catalogue,
-  original: TypeId,
-  { candidate, buy }: Assessment,
-): number => {
-  const type = catalogue.types[candidate.type];
-  const chip = buy?.style.startsWith('chip') ?? false;
-  const stocked = type?.market === 'common' || type?.market === 'current';
-  const rare = stocked && !chip ? 0 : 2;
-  const made = candidate.made === undefined ? 0 : 4;
-  return made + rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
-};
-
-/** Names that fit in one sentence. */
-const NAMED = 3;
-
-/** The sentence that answers: what fits, what to buy, what to keep out and why. */
-export const answerSentence = (
-  catalogue: Catalogue,
-  original: TypeId,
-  assessments: readonly Assessment[],
-  habit?: Habit,
-): string => {
-  const kept = temptation(catalogue, original, assessments);
-  const against = kept && decidingFinding(kept);
-  const keepOut =
-    kept && against ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(against, habit)}.` : '';
-  const leading = assessments[0];
-  if (leading === undefined || leading.verdict === 'keep-out') {
-    return `No part made today fits here as it stands.${keepOut}`;
-  }
-  const equal = assessments.filter(({ verdict }) => verdict === leading.verdict);
-  const named = equal
-    .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
-    .slice(0, NAMED);
-  const best = named[0] ?? leading;
-  const names = listed(
-    named.map((assessment) => nameOf(catalogue, assessment)),
-    'or',
-  );
-  const part = partPhrase(best.candidate, habit);
-  const first = decidingFinding(best);
-  const reason = first ? reasonPhrase(first, habit) : '';
-  switch (best.verdict) {
-    case 'fits':
-      return `${names} fits, such as ${part}.${keepOut}`;
-    case 'fits-if':
-      return `${names} fits if one thing is checked, such as ${part}: ${reason}.${keepOut}`;
-    default:
-      return `Only a stopgap is to be had, ${names}, such as ${part}: ${reason}.${keepOut}`;
-  }
-};

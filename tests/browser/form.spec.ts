@@ -46,6 +46,23 @@ test('on a phone the answer stands above the fold', async ({ page }) => {
   expect((box?.y ?? Infinity) + (box?.height ?? 0)).toBeLessThan(664);
 });
 
+test('on a phone the parts of the site take one row and open from a button', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await page.goto(SUBSTITUTION);
+  const head = await page.locator('.masthead').boundingBox();
+  expect(head?.height).toBeLessThan(60);
+  const parts = page.locator('.site-nav a');
+  await expect(parts.first()).toBeHidden();
+  const menu = page.getByRole('button', { name: 'Menu' });
+  await menu.press('Enter');
+  await expect(parts.first()).toBeVisible();
+  await expect(parts.last()).toBeInViewport();
+  await page.keyboard.press('Tab');
+  await expect(parts.first()).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(parts.first()).toBeHidden();
+});
+
 test('numbers that are folded away stand on paper', async ({ page }) => {
   await page.goto(SUBSTITUTION);
   await page.emulateMedia({ media: 'print' });

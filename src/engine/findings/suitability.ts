@@ -39,7 +39,7 @@ export const safetyClass: FindingModel = {
     const wanted = circumstances.position.safety;
     const has = typeOf(part, circumstances)?.safety_classes ?? [];
     if (wanted.length === 0) return 'no mains duty here';
-    return `wanted: approved for ${wanted.join(' or ')}; this type: ${has.join(', ') || 'no approval'}`;
+    return `approval for ${wanted.join(' or ')} is wanted, and this type has ${has.join(', ') || 'none'}`;
   },
 };
 

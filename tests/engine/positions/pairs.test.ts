@@ -33,6 +33,13 @@ describe('a type and a position', () => {
     expect(whyNot('silvered-mica', 'reservoir')).toMatch(/^made from .+, while .+ takes .+F/u);
   });
 
+  test('say their spans apart from each other, so that a page can tell them once', () => {
+    const result = paired('silvered-mica', 'reservoir');
+    const apart = result.met ? undefined : result.apart;
+    expect(apart?.made).toMatch(/F to .+F$/u);
+    expect(whyNot('silvered-mica', 'reservoir')).toContain(apart?.taken);
+  });
+
   test('are not met where a polar part would see both signs', () => {
     const unlisted = { ...catalogue, unlikelyPairs: [] };
     const type = rowNamed(catalogue.types, 'al-electrolytic-wet', 'type');

@@ -1,0 +1,94 @@
+import type { Assessment, Catalogue, Habit, TypeId } from '../engine/index.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+import { capital, listed } from '../text/words.ts';
+import { decidingFinding, isNotMade, partPhrase, reasonPhrase } from './phrases.ts';
+
+const nameOf = (catalogue: Catalogue, { candidate }: Assessment): string =>
+  midSentence(catalogue.types[candidate.type]?.short_name ?? candidate.type);
+
+/** Findings that say only that a type does not come in such a rating or value. */
+const DULL: readonly string[] = ['rated-voltage', 'value'];
+
+/** The kept-out part that a reader is likeliest to reach for: one of the old part's own family. */
+const temptation = (
+  catalogue: Catalogue,
+  original: TypeId,
+  assessments: readonly Assessment[],
+): Assessment | undefined => {
+  const family = catalogue.types[original]?.family;
+  const kept = assessments.filter(
+    (assessment) => assessment.verdict === 'keep-out' && !isNotMade(assessment),
+  );
+  // That a type is not made for the voltage or the value teaches less than what it does wrong.
+  const dullness = (assessment: Assessment): number =>
+    (catalogue.types[assessment.candidate.type]?.family === family ? 0 : 1) +
+    (DULL.includes(decidingFinding(assessment)?.finding ?? '') ? 2 : 0);
+  return kept.toSorted((a, b) => dullness(a) - dullness(b))[0];
+};
+
+/**
+ * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
+ * and stocked types with leads of the old part's family before others of the same verdict. The list
+ * below it keeps the ranking.
+ */
+const strangeness = (
+  catalogue: Catalogue,
+  original: TypeId,
+  { candidate, buy }: Assessment,
+): number => {
+  const type = catalogue.types[candidate.type];
+  const chip = buy?.style.startsWith('chip') ?? false;
+  const stocked = type?.market === 'common' || type?.market === 'current';
+  const rare = stocked && !chip ? 0 : 2;
+  const made = candidate.made === undefined ? 0 : 4;
+  return made + rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
+};
+
+/** Names that fit in one sentence. */
+const NAMED = 3;
+
+/** What to keep out and why, as a sentence with a space before it; nothing where nothing tempts. */
+const warning = (
+  catalogue: Catalogue,
+  original: TypeId,
+  assessments: readonly Assessment[],
+  habit?: Habit,
+): string => {
+  const kept = temptation(catalogue, original, assessments);
+  const against = kept && decidingFinding(kept);
+  return kept && against
+    ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(against, habit)}.`
+    : '';
+};
+
+/** The sentence that answers: what fits, what to buy, what to keep out and why. */
+export const answerSentence = (
+  catalogue: Catalogue,
+  original: TypeId,
+  assessments: readonly Assessment[],
+  habit?: Habit,
+): string => {
+  const keepOut = warning(catalogue, original, assessments, habit);
+  const leading = assessments[0];
+  if (leading === undefined || leading.verdict === 'keep-out') {
+    return `No part made today fits here as it stands.${keepOut}`;
+  }
+  const [best = leading, ...others] = assessments
+    .filter(({ verdict }) => verdict === leading.verdict)
+    .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
+    .slice(0, NAMED);
+  const name = capital(nameOf(catalogue, best));
+  const part = partPhrase(best.candidate, habit);
+  const deciding = decidingFinding(best);
+  const reason = deciding ? reasonPhrase(deciding, habit) : '';
+  const more = listed(others.map((other) => nameOf(catalogue, other)));
+  const so = others.length === 1 ? 'so does' : 'so do';
+  switch (best.verdict) {
+    case 'fits':
+      return `${name} fits, such as ${part}${more && `; ${so} ${more}`}.${keepOut}`;
+    case 'fits-if':
+      return `${name}, such as ${part}, fits if this is in order: ${reason}.${more && ` On conditions of their own ${so} ${more}.`}${keepOut}`;
+    default:
+      return `Only a stopgap is to be had: ${listed([nameOf(catalogue, best), ...others.map((other) => nameOf(catalogue, other))], 'or')}, such as ${part}; ${reason}.${keepOut}`;
+  }
+};
