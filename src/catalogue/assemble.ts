@@ -42,6 +42,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     absorptionTests: byId(absorptionTests),
     offers: valuesOf(tables, 'market.csv'),
     bodies: valuesOf(tables, 'bodies.csv'),
+    typeLooks: valuesOf(tables, 'type-looks.csv'),
     seriesResistance: valuesOf(tables, 'series-resistance.csv'),
     rippleByFrequency: valuesOf(tables, 'ripple-by-frequency.csv'),
     rippleByTemperature: valuesOf(tables, 'ripple-by-temperature.csv'),

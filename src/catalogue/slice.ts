@@ -37,6 +37,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   absorptionTests: {},
   offers: [],
   bodies: [],
+  typeLooks: [],
   seriesResistance: [],
   rippleByFrequency: [],
   rippleByTemperature: [],

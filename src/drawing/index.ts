@@ -1,12 +1,9 @@
 export { coloursOf } from './colours-of.ts';
 export { partInWords, sidesOf } from './describe.ts';
+export { drawingOfPart, type DrawnPart, type PartToDraw } from './of-part.ts';
+export { looksOfType, sizesOfLook, type DrawnLook, type DrawnSize } from './of-type.ts';
 export { specOfRow } from './of-row.ts';
 export { forms, type FormId } from './forms/index.ts';
-export {
-  partDrawing,
-  partsDrawing,
-  USUAL_SCALE,
-  type DrawingOptions,
-  type NamedPart,
-} from './part-drawing.ts';
+export { partDrawing, partsDrawing, type DrawingOptions, type NamedPart } from './part-drawing.ts';
+export { scaleFor, USUAL_SCALE } from './scale.ts';
 export type { Colour, ColourId, Colours, Finish, PartSpec, PolarityMark } from './spec.ts';

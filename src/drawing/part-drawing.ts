@@ -3,15 +3,15 @@ import { partInWords } from './describe.ts';
 import { forms } from './forms/index.ts';
 import type { Form } from './forms/form.ts';
 import { RULE_HEIGHT, ruleMarkup } from './rule.ts';
+import { USUAL_SCALE } from './scale.ts';
 import type { Colours, PartSpec } from './spec.ts';
 import { viewMarkup, type Drawn } from './view-markup.ts';
 
-/** The scale of all drawings that say nothing else: px of the drawing to the millimetre. */
-export const USUAL_SCALE = 8;
-
 export interface DrawingOptions {
-  /** Px to the millimetre; a scale other than the usual one is said beside the rule. */
-  pxPerMm?: number;
+  /** Px to the millimetre; the scale of the page unless given. */
+  pxPerMm?: number | undefined;
+  /** Px to the millimetre of the page's other drawings: a scale that is not theirs is said. */
+  pageScale?: number | undefined;
   /** Finds the paint and the name of a colour. */
   colours?: Colours;
   /** Without the rule, where a neighbour at the same scale has one. */
@@ -55,12 +55,12 @@ const inRow = (groups: readonly (readonly Drawn[])[]): Placed[] => {
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-const scaleWords = (scale: number): string => {
-  const times = scale / USUAL_SCALE;
+const scaleWords = (scale: number, pageScale: number): string => {
+  const times = scale / pageScale;
   if (times === 1) return '';
   return times > 1
-    ? `drawn ${round(times)} times as large as usual`
-    : `drawn 1/${round(1 / times)} as large as usual`;
+    ? `${round(times)} times as large as the other drawings`
+    : `1/${round(1 / times)} as large as the other drawings`;
 };
 
 /**
@@ -71,7 +71,8 @@ export const partsDrawing = (
   parts: readonly NamedPart[],
   options: DrawingOptions = {},
 ): Element => {
-  const { pxPerMm: scale = USUAL_SCALE, colours = () => undefined, rule = true } = options;
+  const { pageScale = USUAL_SCALE, colours = () => undefined, rule = true } = options;
+  const scale = options.pxPerMm ?? pageScale;
   const groups = parts.map(({ spec }) => {
     const form: Form = forms[spec.form];
     const views = form.views(spec);
@@ -87,7 +88,7 @@ export const partsDrawing = (
   const length = Math.max(10, Math.floor((right - start) / scale / 5) * 5);
   const named = parts.some(({ name }) => name !== undefined) ? NAME * 1.7 : 0;
   const below = bottom + 6 + named;
-  const words = scaleWords(scale);
+  const words = scaleWords(scale, pageScale);
   const width = Math.max(right, start + length * scale + 24) + 2 * EDGE;
   const height = below - top + (rule ? RULE_HEIGHT + (words === '' ? 0 : 14) : -6) + 2 * EDGE;
   const label =

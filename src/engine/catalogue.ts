@@ -27,6 +27,7 @@ import type {
   VerdictRuleRow,
 } from '../schemas/positions.ts';
 import type { CategoryVoltageRow, DeratingRow, GuidelineRow } from '../schemas/derating.ts';
+import type { TypeLookRow } from '../schemas/drawings.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
@@ -63,6 +64,8 @@ export interface Catalogue {
   offers: OfferRow[];
   /** Sizes by value and rated voltage. */
   bodies: BodyRow[];
+  /** How parts of a type look, the commonest old one first. */
+  typeLooks: TypeLookRow[];
   seriesResistance: SeriesResistanceRow[];
   rippleByFrequency: RippleFrequencyRow[];
   rippleByTemperature: RippleTemperatureRow[];

@@ -44,6 +44,9 @@ export {
 
 export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
 export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
+export { readTolerance } from './candidates/generate.ts';
+export { bodyOf, type Sized } from './sizes/body-of.ts';
+export { bodyOfRow, volumeOf, type Body, type Shape } from './sizes/body.ts';
 export { sidesInWords } from './sizes/body-words.ts';
 export {
   resolveSituation,

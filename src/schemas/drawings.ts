@@ -1,5 +1,16 @@
 import { z } from 'zod';
-import { count, id, list, optionalId, optionalNumber, positive } from './cells.ts';
+import {
+  count,
+  id,
+  list,
+  optionalId,
+  optionalNumber,
+  optionalText,
+  positive,
+  provenance,
+  text,
+  tolerance,
+} from './cells.ts';
 
 /** What the surface is: how it shines, and whether one sees through it. */
 export const FINISHES = ['matt', 'gloss', 'wax', 'clear', 'metal', 'sleeve', 'card'] as const;
@@ -49,6 +60,25 @@ export const drawingColumns = {
 /** The columns of a drawing by themselves. */
 export const drawingRow = z.strictObject(drawingColumns);
 export type DrawingRow = z.output<typeof drawingRow>;
+
+/** How parts of a type look, by style; and a part that looks so. */
+export const typeLookRow = z.strictObject({
+  type: id,
+  style: text.describe(
+    'as in bodies.csv and market.csv where it is made today; the first row of a type is how it is mostly met in old equipment',
+  ),
+  capacitance: positive.describe('of a part of the size given here, F'),
+  volts: optionalNumber.describe('rated voltage of it, V'),
+  voltage_kind: z.enum(['dc', 'ac']),
+  tolerance: z.union([z.literal(''), tolerance]).describe('of it, percent each way or minus/plus'),
+  characteristic: optionalText.describe('code of its temperature characteristic'),
+  ...drawingColumns,
+  marking: drawingColumns.marking.describe(
+    'lines as printed, joined by ;, with places for what a part says of itself: {figures}, {letter}, {decimal}, {plain}, {unit:µF}, {tolerance:letter}, {tolerance:percent}, {volts:V}',
+  ),
+  ...provenance,
+});
+export type TypeLookRow = z.output<typeof typeLookRow>;
 
 /** What the columns of a drawing point at, for the registry of tables. */
 export const drawingReferences = [

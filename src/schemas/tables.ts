@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { cautionRow } from './cautions.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
+import { drawingReferences, typeLookRow } from './drawings.ts';
 import {
   conditionDefinitionRow,
   conditionRow,
@@ -100,6 +101,12 @@ export const tables = {
     key: ['type', 'style', 'c_min', 'voltage', 'length_mm', 'width_mm', 'height_mm'],
     references: [source, { column: 'type', table: 'types.csv' }],
     about: 'Sizes of parts by value and rated voltage.',
+  },
+  'type-looks.csv': {
+    row: typeLookRow,
+    key: ['type', 'style', 'form'],
+    references: [source, { column: 'type', table: 'types.csv' }, ...drawingReferences],
+    about: 'How parts of each type look, as drawings.',
   },
   'series-resistance.csv': {
     row: seriesResistanceRow,

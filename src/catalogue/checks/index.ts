@@ -14,6 +14,7 @@ import { conditionsUsed } from './conditions-used.ts';
 import { deratingSpans } from './derating-spans.ts';
 import { disagreement } from './disagreement.ts';
 import { doubleSpaces } from './double-spaces.ts';
+import { drawings } from './drawings.ts';
 import { eSeries } from './e-series.ts';
 import { figureBounds } from './figure-bounds.ts';
 import { figureStatus } from './figure-status.ts';
@@ -47,6 +48,7 @@ import { voltageFamilies } from './voltage-families.ts';
 /** Every rule that tables keep among themselves. */
 export const checks: readonly Check[] = [
   references,
+  drawings,
   uniqueKeys,
   repeatedItems,
   numberOrder,

@@ -1,0 +1,62 @@
+import { forms } from '../../drawing/forms/index.ts';
+import type { Fault } from '../fault.ts';
+import { valuesOf, type TableName, type Tables } from '../read-folder.ts';
+import { cellFault, type Check } from './check.ts';
+import { goodRows } from './lookups.ts';
+
+const rule = 'drawing';
+
+/** Tables whose rows say how a part is drawn. */
+const DRAWN = ['type-looks.csv'] as const satisfies TableName[];
+
+const formFaults = (tables: Tables): Fault[] =>
+  DRAWN.flatMap((file) =>
+    goodRows(tables, file)
+      .filter(({ value }) => !Object.hasOwn(forms, value.form))
+      .map((row) =>
+        cellFault(rule, file, row, 'form', {
+          wrong: 'no such form is drawn',
+          expected: `one of ${Object.keys(forms).join(', ')}`,
+        }),
+      ),
+  );
+
+const typeFaults = (tables: Tables): Fault[] => {
+  const drawn = new Set(tables['type-looks.csv'].rows.map(({ cells }) => cells['type']));
+  return goodRows(tables, 'types.csv')
+    .filter(({ value }) => !drawn.has(value.id))
+    .map((row) =>
+      cellFault(rule, 'types.csv', row, 'id', {
+        wrong: 'nothing says how this type looks',
+        expected: 'a row in type-looks.csv',
+      }),
+    );
+};
+
+const styleFaults = (tables: Tables): Fault[] => {
+  const key = (type: string | undefined, style: string | undefined): string => `${type} ${style}`;
+  const drawn = new Set(
+    tables['type-looks.csv'].rows.map(({ cells }) => key(cells['type'], cells['style'])),
+  );
+  const missing = new Map(
+    goodRows(tables, 'bodies.csv')
+      .filter(({ value }) => !drawn.has(key(value.type, value.style)))
+      .map((row) => [key(row.value.type, row.value.style), row]),
+  );
+  return [...missing.values()].map((row) =>
+    cellFault(rule, 'bodies.csv', row, 'style', {
+      wrong: `nothing says how this style of ${row.value.type} looks`,
+      expected: `a row in type-looks.csv; it has ${valuesOf(tables, 'type-looks.csv')
+        .filter(({ type }) => type === row.value.type)
+        .map(({ style }) => style)
+        .join(', ')}`,
+    }),
+  );
+};
+
+export const drawings: Check = {
+  id: rule,
+  about: 'Every type, and every style that has a size, is drawn in a form that there is.',
+  needs: ['type-looks.csv', 'types.csv', 'bodies.csv'],
+  check: (tables) => [...formFaults(tables), ...typeFaults(tables), ...styleFaults(tables)],
+};
