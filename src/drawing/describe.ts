@@ -6,7 +6,7 @@ import type { Colours, PartSpec, PolarityMark } from './spec.ts';
 const print = (millimetres: number): string => String(Math.round(millimetres * 10) / 10);
 
 /** Sides of a part in words: `10 mm across and 4 mm thick`. */
-export const sidesOf = (spec: PartSpec): string => {
+const sidesOf = (spec: PartSpec): string => {
   const { length, width, height } = spec;
   const { round }: Form = forms[spec.form];
   switch (round) {

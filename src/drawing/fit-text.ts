@@ -9,12 +9,15 @@ export interface Fitted {
   size: number;
 }
 
-/** Lines broken at spaces so that none is longer than so many characters; words stay whole. */
+/**
+ * Lines broken at spaces so that none is longer than so many characters; words stay whole, and so does what
+ * a no-break space joins.
+ */
 export const wrapped = (lines: readonly string[], most: number): string[] =>
   lines.flatMap((given) =>
     given
       .trim()
-      .split(/\s+/)
+      .split(/ +/)
       .reduce<string[]>((made, word) => {
         const last = made.at(-1);
         if (last === undefined || last.length + 1 + word.length > most) return [...made, word];
@@ -26,6 +29,13 @@ const fits = (lines: readonly string[], size: number, width: number, height: num
   lines.length * size * LINE <= height &&
   Math.max(...lines.map((text) => text.length)) * size * CHARACTER <= width;
 
+/** Sizes from the largest down, in half steps. */
+const sizesBetween = (most: number, least: number): number[] =>
+  Array.from({ length: Math.floor((most - least) * 2) + 1 }, (_, i) => most - i / 2);
+
+/** Down to this size (px) lines are kept as they were given rather than broken to be larger. */
+const COMFORTABLE = 9.5;
+
 /**
  * Lines as large as fit a room of so many px, as given or broken at spaces; nothing where even the
  * smallest legible size does not fit.
@@ -36,8 +46,10 @@ export const fitted = (
   height: number,
   { least, most }: { least: number; most: number },
 ): Fitted | undefined => {
-  for (let size = most; size >= least; size -= 0.5) {
-    if (fits(lines, size, width, height)) return { lines, size };
+  const sizes = sizesBetween(most, least);
+  const whole = sizes.find((size) => fits(lines, size, width, height));
+  if (whole !== undefined && whole >= COMFORTABLE) return { lines, size: whole };
+  for (const size of sizes) {
     const broken = wrapped(lines, Math.floor(width / (size * CHARACTER)));
     if (fits(broken, size, width, height)) return { lines: broken, size };
   }

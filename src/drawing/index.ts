@@ -1,9 +1,16 @@
 export { coloursOf } from './colours-of.ts';
-export { partInWords, sidesOf } from './describe.ts';
+export { partInWords } from './describe.ts';
+export { sidesInShort } from './side-words.ts';
 export { drawingOfPart, type DrawnPart, type PartToDraw } from './of-part.ts';
 export { looksOfType, sizesOfLook, type DrawnLook, type DrawnSize } from './of-type.ts';
 export { specOfRow } from './of-row.ts';
 export { forms, type FormId } from './forms/index.ts';
-export { partDrawing, partsDrawing, type DrawingOptions, type NamedPart } from './part-drawing.ts';
-export { scaleFor, USUAL_SCALE } from './scale.ts';
+export {
+  partDrawing,
+  partsDrawing,
+  scaleFor,
+  type DrawingOptions,
+  type NamedPart,
+} from './part-drawing.ts';
+export { commonScale, USUAL_SCALE } from './scale.ts';
 export type { Colour, ColourId, Colours, Finish, PartSpec, PolarityMark } from './spec.ts';

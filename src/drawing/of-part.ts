@@ -10,15 +10,14 @@ import {
   type TypeId,
 } from '../engine/index.ts';
 import type { TypeLookRow } from '../schemas/drawings.ts';
-import type { Form } from './forms/form.ts';
-import { forms } from './forms/index.ts';
 import { specOfRow } from './of-row.ts';
 import { printedOn, type Printed } from './printed-on.ts';
+import { mayHaveShape, shapeOf } from './side-words.ts';
 import { withSides, withVolume } from './sides.ts';
 import type { PartSpec } from './spec.ts';
 
 /** A part of which a drawing is asked: type, value (F), rated voltage (V) and what else is marked. */
-export type PartToDraw = Sized & Omit<Printed, 'type'>;
+export type PartToDraw = Sized & Printed;
 
 /** A part ready to draw. */
 export interface DrawnPart {
@@ -30,21 +29,14 @@ export interface DrawnPart {
   basis: Basis;
 }
 
-const formOf = (look: TypeLookRow): Form | undefined => {
+/** Whether a look may have the sides of a tabulated body. */
+export const lookMayHave = (look: TypeLookRow, shape: Shape | undefined): boolean => {
   const spec = specOfRow(look);
-  return spec && forms[spec.form];
-};
-
-const SHAPE_OF_ROUND = { upright: 'can', lying: 'tube', facing: 'disc' } as const;
-
-/** The shape that a look has among those of tabulated bodies, as far as its volume goes. */
-const shapeOf = (look: TypeLookRow): Shape => {
-  const round = formOf(look)?.round;
-  return round === undefined ? 'box' : SHAPE_OF_ROUND[round];
+  return spec !== undefined && shape !== undefined && mayHaveShape(spec, shape);
 };
 
 /** The look of a style of a type in a shape; else of the type as it is mostly met. */
-export const lookFor = (
+const lookFor = (
   looks: readonly TypeLookRow[],
   type: TypeId,
   style?: string,
@@ -52,7 +44,7 @@ export const lookFor = (
 ): TypeLookRow | undefined => {
   const own = looks.filter((look) => look.type === type);
   const styled = own.filter((look) => look.style === style);
-  return styled.find((look) => shapeOf(look) === shape) ?? styled[0] ?? own[0];
+  return styled.find((look) => lookMayHave(look, shape)) ?? styled[0] ?? own[0];
 };
 
 const MM = 1e3;
@@ -69,7 +61,7 @@ const sidesOf = (look: TypeLookRow, spec: PartSpec, body: Body | undefined): Dra
       basis: body.bases.includes('memory') ? 'memory' : row.basis,
     };
   }
-  const volume = volumeOf({ ...look, shape: shapeOf(look) });
+  const volume = volumeOf({ ...look, shape: shapeOf(spec) });
   return {
     spec: withVolume(spec, volume, body.volume.typ * MM ** 3),
     sides: 'estimated',

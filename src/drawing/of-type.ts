@@ -9,7 +9,7 @@ import {
 } from '../engine/index.ts';
 import type { TypeLookRow } from '../schemas/drawings.ts';
 import type { BodyRow } from '../schemas/sizes.ts';
-import { drawnAs, type DrawnPart, type PartToDraw } from './of-part.ts';
+import { drawnAs, lookMayHave, type DrawnPart, type PartToDraw } from './of-part.ts';
 
 /** One way in which parts of a type look, drawn as a part of usual value. */
 export interface DrawnLook extends DrawnPart {
@@ -22,9 +22,7 @@ const partOf = (look: TypeLookRow): PartToDraw => ({
   style: look.style,
   capacitance: look.capacitance,
   ratedVoltage: look.volts ?? 0,
-  voltageKind: look.voltage_kind,
   tolerance: look.tolerance === '' ? undefined : readTolerance(look.tolerance),
-  characteristic: look.characteristic,
 });
 
 /** A tabulated body of the very style; what is estimated says less than the look itself. */
@@ -59,6 +57,7 @@ export interface DrawnSize extends DrawnPart {
 export const sizesOfLook = (catalogue: Catalogue, look: TypeLookRow): DrawnSize[] => {
   const rows = catalogue.bodies
     .filter(({ type, style }) => type === look.type && style === look.style)
+    .filter(({ shape }) => lookMayHave(look, shape))
     .toSorted((a, b) => volumeOf(a) - volumeOf(b));
   const [small, large] = [rows[0], rows.at(-1)];
   if (small === undefined || large === undefined || volumeOf(small) === volumeOf(large)) return [];
@@ -67,7 +66,6 @@ export const sizesOfLook = (catalogue: Catalogue, look: TypeLookRow): DrawnSize[
       ...partOf(look),
       capacitance: row.c_max,
       ratedVoltage: row.voltage,
-      voltageKind: row.voltage_kind,
     };
     const drawn = drawnAs(catalogue, look, part, bodyOfRow(row, 'listed'));
     return drawn === undefined ? [] : [{ ...drawn, row }];

@@ -3,7 +3,7 @@ import { partInWords } from './describe.ts';
 import { forms } from './forms/index.ts';
 import type { Form } from './forms/form.ts';
 import { RULE_HEIGHT, ruleMarkup } from './rule.ts';
-import { USUAL_SCALE } from './scale.ts';
+import { SCALES, scaleWords, USUAL_SCALE } from './scale.ts';
 import type { Colours, PartSpec } from './spec.ts';
 import { viewMarkup, type Drawn } from './view-markup.ts';
 
@@ -54,14 +54,6 @@ const inRow = (groups: readonly (readonly Drawn[])[]): Placed[] => {
 };
 
 const round = (value: number): number => Math.round(value * 10) / 10;
-
-const scaleWords = (scale: number, pageScale: number): string => {
-  const times = scale / pageScale;
-  if (times === 1) return '';
-  return times > 1
-    ? `${round(times)} times as large as the other drawings`
-    : `1/${round(1 / times)} as large as the other drawings`;
-};
 
 /**
  * Parts beside each other, to one scale, over a millimetre rule that begins at the first body's
@@ -156,3 +148,19 @@ export const partsDrawing = (
 /** A part to scale beside a millimetre rule, with its marking as printed. */
 export const partDrawing = (spec: PartSpec, options: DrawingOptions = {}): Markup =>
   partsDrawing([{ spec }], options);
+
+/** Room for a drawing, px: what a phone shows beside its margins. */
+const ROOM = { width: 352, height: 440 } as const;
+
+/**
+ * The largest scale, px to the millimetre and no larger than the usual one, at which the parts have
+ * room beside each other on a phone, so that no drawing is shrunk to another scale there.
+ */
+export const scaleFor = (
+  parts: readonly NamedPart[],
+  options: Pick<DrawingOptions, 'views'> = {},
+): number =>
+  SCALES.find((scale) => {
+    const { attributes } = partsDrawing(parts, { ...options, pageScale: scale });
+    return Number(attributes['width']) <= ROOM.width && Number(attributes['height']) <= ROOM.height;
+  }) ?? Math.min(...SCALES);

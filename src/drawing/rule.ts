@@ -15,6 +15,10 @@ export const RULE_HEIGHT = 24;
 /** Strokes closer than this run together, px. */
 const CLOSEST = 3.5;
 
+/** Width of a digit of the numbers, and room that a number needs, px. */
+const DIGIT = 6;
+const ROOM_OF_NUMBER = 26;
+
 const tick = (millimetre: number): number => {
   if (millimetre % 10 === 0) return 8;
   return millimetre % 5 === 0 ? 6 : 3.5;
@@ -25,7 +29,7 @@ export const ruleMarkup = ({ x, y, length, scale }: Rule): Element => {
   const step = [1, 5, 10].find((size) => size * scale >= CLOSEST) ?? 10;
   const at = (millimetre: number): number => Math.round((x + millimetre * scale) * 10) / 10;
   const marks = Array.from({ length: Math.floor(length / step) + 1 }, (_, i) => i * step);
-  const every = 10 * scale >= 26 ? 10 : 50;
+  const every = [10, 20, 50].find((size) => size * scale >= ROOM_OF_NUMBER) ?? 50;
   const numbered = marks.filter((mark) => mark % every === 0);
   const last = numbered.at(-1) ?? 0;
   return h(
@@ -37,11 +41,13 @@ export const ruleMarkup = ({ x, y, length, scale }: Rule): Element => {
         marks.map((mark) => `M${at(mark)} ${y}v${tick(mark)}`).join(''),
     }),
     numbered.map((mark) =>
-      h(
-        'text',
-        { x: at(mark), y: y + 19, 'text-anchor': mark === 0 && last > 0 ? 'middle' : 'middle' },
-        mark === last ? `${mark} mm` : String(mark),
-      ),
+      mark === last
+        ? h(
+            'text',
+            { x: at(mark) - (String(mark).length * DIGIT) / 2, y: y + 19 },
+            `${mark}\u00A0mm`,
+          )
+        : h('text', { x: at(mark), y: y + 19, 'text-anchor': 'middle' }, String(mark)),
     ),
   );
 };

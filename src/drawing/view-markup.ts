@@ -172,6 +172,6 @@ export const viewMarkup = (view: View, spec: PartSpec, page: Page): Drawn => {
     ? fitted(marking, height, width, SIZES)
     : fitted(marking, width, height, SIZES);
   return fit === undefined
-    ? drawn([beside(marking, print, body, page)])
+    ? drawn([beside(marking, print, joined([body, ...notes.map(({ extent }) => extent)]), page)])
     : drawn([], printed(fit, print, spec, page));
 };

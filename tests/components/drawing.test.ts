@@ -1,9 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import {
   coloursOf,
   forms,
   partDrawing,
+  scaleFor,
   USUAL_SCALE,
   type DrawingOptions,
   type FormId,
@@ -101,27 +102,34 @@ describe.each(cases)('$form of $size', ({ spec }) => {
   });
 });
 
-/** Ticks of the rule that bear a number, with their number. */
-const numbersOf = (drawing: Element): { x: number; mm: number }[] =>
-  elementsOf(drawing)
+/** Where the rule has its long strokes, one every ten millimetres, and what is written below them. */
+const ruleOf = (drawing: Element): { tens: number[]; numbers: string[] } => {
+  const parts = elementsOf(drawing)
     .filter(({ attributes }) => attributes['class'] === 'pd-rule')
-    .flatMap(elementsOf)
-    .filter(({ tag }) => tag === 'text')
-    .map((text) => ({ x: Number(text.attributes['x']), mm: parseFloat(wordsOf(text)) }));
+    .flatMap(elementsOf);
+  const d = parts.find(({ tag }) => tag === 'path')?.attributes['d'] ?? '';
+  return {
+    tens: [...d.matchAll(/M([-\d.]+) [-\d.]+v8/g)].map(([, x]) => Number(x)),
+    numbers: parts.filter(({ tag }) => tag === 'text').map(wordsOf),
+  };
+};
 
 describe('the rule', () => {
   const spec: PartSpec = { form: 'box', length: 20, width: 5, height: 11 };
 
   it.each([undefined, 4, 16])('shows 20 mm as long as the body of 20 mm at scale %s', (pxPerMm) => {
     const drawing = draw(spec, pxPerMm === undefined ? {} : { pxPerMm });
-    const numbers = numbersOf(drawing);
-    const zero = numbers.find(({ mm }) => mm === 0)?.x ?? NaN;
-    const twenty = numbers.find(({ mm }) => mm === 20)?.x ?? NaN;
+    const [zero = NaN, ten = NaN, twenty = NaN] = ruleOf(drawing).tens;
+    expect(ten - zero).toBeCloseTo(10 * (pxPerMm ?? USUAL_SCALE), 5);
     expect(twenty - zero).toBeCloseTo(20 * (pxPerMm ?? USUAL_SCALE), 5);
     const xs = placesOf(drawing)
       .map(([x]) => x)
       .filter((x) => Math.abs(x - zero) < 0.2 || Math.abs(x - twenty) < 0.2);
     expect(xs.length).toBeGreaterThan(2);
+  });
+
+  it('has a number every ten millimetres, the last with its unit', () => {
+    expect(ruleOf(draw(spec)).numbers).toEqual(['0', '10', '20\u00A0mm']);
   });
 
   it('says where the scale is another than the usual one', () => {
@@ -131,8 +139,34 @@ describe('the rule', () => {
     expect(draw(spec, { pxPerMm: 16 }).attributes['aria-label']).toMatch(/2 times as large/);
   });
 
+  it.each([
+    [6, 8, '3/4 as large'],
+    [4, 8, '1/2 as large'],
+    [3, 8, '3/8 as large'],
+    [8, 4, '2 times as large'],
+    [6, 4, '1.5 times as large'],
+  ])('says how %s compares with %s', (pxPerMm, pageScale, words) => {
+    expect(wordsOf(draw(spec, { pxPerMm, pageScale }))).toContain(words);
+  });
+
   it('may be left out', () => {
-    expect(numbersOf(draw(spec, { rule: false }))).toEqual([]);
+    expect(ruleOf(draw(spec, { rule: false }))).toEqual({ tens: [], numbers: [] });
+  });
+});
+
+describe('the scale that is chosen', () => {
+  test.each([
+    ['a small part', { form: 'box', length: 7.2, width: 2.5, height: 6.5 }, 8],
+    ['a can', { form: 'can', length: 10, width: 10, height: 20 }, 8],
+    ['a large can', { form: 'screw-can', length: 50, width: 50, height: 90 }, 3],
+  ] satisfies [string, PartSpec, number][])('of %s', (_, spec, expected) => {
+    expect(scaleFor([{ spec }])).toBe(expected);
+  });
+
+  test.each(cases)('leaves $form of $size whole on a phone, or is the smallest', ({ spec }) => {
+    const scale = scaleFor([{ spec }]);
+    const width = Number(draw(spec, { pageScale: scale }).attributes['width']);
+    expect(scale === 2 || width <= 352).toBe(true);
   });
 });
 
