@@ -29,7 +29,7 @@ export const electrolyticLife = defineSum({
       label: 'Temperature round it in use',
       symbol: 'T',
       unit: 'degC',
-      usual: '45 °C',
+      usual: '60 °C',
       lowest: -55,
       highest: 200,
     }),

@@ -1,4 +1,4 @@
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { defineSum, quantity } from '../sum.ts';
 
 const amps = (number: number) => ({
   label: `Ripple current ${number}, effective`,
@@ -24,9 +24,9 @@ export const rippleCurrents = defineSum({
   inputs: {
     i1: quantity({ ...amps(1), usual: '0.5 A' }),
     k1: quantity({ ...factor(1), usual: '1', hint: '1 at the frequency of the rating' }),
-    i2: optionalQuantity({ ...amps(2), hint: 'such as 0.7 A; may stay empty' }),
+    i2: quantity({ ...amps(2), usual: '0.7 A' }),
     k2: quantity({ ...factor(2), usual: '1.25', hint: 'of the sheet, at its frequency' }),
-    i3: optionalQuantity({ ...amps(3), hint: 'may stay empty' }),
+    i3: quantity({ ...amps(3), usual: '0 A' }),
     k3: quantity({ ...factor(3), usual: '1.4', hint: 'of the sheet, at its frequency' }),
     rating: quantity({
       label: 'Rated ripple current',
@@ -51,7 +51,7 @@ export const rippleCurrents = defineSum({
     warm: { label: 'Own heat', symbol: 'dT', unit: 'K' },
   },
   equations: ['I = sqrt((I_1/k_1)^2 + (I_2/k_2)^2 + (I_3/k_3)^2)', 's = I/I_R', 'dT = dT_R*s^2'],
-  at: ({ i1, k1, i2 = 0, k2, i3 = 0, k3, rating, rise }) => {
+  at: ({ i1, k1, i2, k2, i3, k3, rating, rise }) => {
     const whole = Math.hypot(i1 / k1, i2 / k2, i3 / k3);
     return { whole, share: whole / rating, warm: rise * (whole / rating) ** 2 };
   },

@@ -54,15 +54,9 @@ export const tantalumResistance = defineSum({
     surge: { label: 'Surge', symbol: 'I', unit: 'A' },
     proved: { label: 'Proved with', symbol: 'I_0', unit: 'A' },
     needed: { label: 'Resistance in all for half of it', symbol: 'R_n', unit: 'ohm' },
-    perVolt: { label: 'Ohms a volt before it', symbol: 'r', unit: 'number' },
+    perVolt: { label: 'Ohms a volt before it', unit: 'number' },
   },
-  equations: [
-    'I = V/(R_S + R_C)',
-    'I_0 = U_R/(R_0 + R_C)',
-    's = I/I_0',
-    'R_n = 2*V/I_0 - R_C',
-    'r = R_S/V',
-  ],
+  equations: ['I = V/(R_S + R_C)', 'I_0 = U_R/(R_0 + R_C)', 's = I/I_0', 'R_n = 2*V/I_0 - R_C'],
   at: ({ v, source, esr, rating, test }) => {
     const proved = rating / (test + esr);
     return {

@@ -76,7 +76,7 @@ export const resistorLimits = defineSum({
     },
   },
   equations: [
-    'k = (T_2 - T)/(T_2 - T_1)',
+    'k = max(0, min(1, (T_2 - T)/(T_2 - T_1)))',
     'V_a = min(V_max, sqrt(k*P_R*R))',
     'P = V^2/R',
     's = V/V_a',
