@@ -5,6 +5,7 @@ import { apartChoice, countChoice, markChoice, palette } from '../reading/colour
 import { entryDrawing } from '../reading/colours/entry-drawing.ts';
 import { colourResults } from '../reading/colours/results.ts';
 import {
+  canTurn,
   emptyState,
   isApart,
   layoutWith,
@@ -63,7 +64,10 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
     fillGroup('palette', 'colour', palette(catalogue, state, current));
   };
 
+  const turnButton = page.querySelector<HTMLButtonElement>('#turn');
+
   const showAll = (): void => {
+    if (turnButton !== null) turnButton.hidden = !canTurn(state);
     for (const radio of radios('form')) radio.checked = radio.value === state.form.id;
     const formName = page.querySelector('#form-name');
     if (formName !== null) formName.textContent = state.form.name;
@@ -94,8 +98,12 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   };
 
   const chosen: Record<string, (value: string) => void> = {
-    form: (id) =>
-      chooseLayout(layoutWith(tables, id, state.marks.length) ?? usualLayout(tables, id)),
+    form: (id) => {
+      // What is set already is kept where the other body has room for it.
+      const set = state.marks.some((mark) => mark !== undefined);
+      const alike = set ? layoutWith(tables, id, state.marks.length) : undefined;
+      chooseLayout(alike ?? usualLayout(tables, id));
+    },
     layout: chooseLayout,
     mark: (value) => change(state, Number(value)),
     apart: (value) => {
@@ -167,7 +175,7 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
           : '';
   });
 
-  page.querySelector('#turn')?.addEventListener('click', () => {
+  turnButton?.addEventListener('click', () => {
     const { apart } = turnedRound(state);
     change(turnedRound(state), current);
     for (const radio of radios('apart')) radio.checked = radio.value === (apart ?? '');

@@ -29,7 +29,11 @@ const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/rese
 
 /** The kind of a page: its address with its last names left open. */
 const kindOf = (path: string): string =>
-  path.replace(/^(\/[^/]+\/)[^/]+\//, '$1*/').replace(/\/in\/[^/]+\/$/, '/in/*/');
+  path
+    // What stands under a page of its own is of its own kind.
+    .replace(/^\/read\/colours\//, '/colours/')
+    .replace(/^(\/[^/]+\/)[^/]+\//, '$1*/')
+    .replace(/\/in\/[^/]+\/$/, '/in/*/');
 
 /** One page of each kind that the site has, new kinds included as they come. */
 export const onePageOfEachKind: readonly string[] = [

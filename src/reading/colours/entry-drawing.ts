@@ -1,39 +1,32 @@
 import { coloursOf, forms } from '../../drawing/index.ts';
-import { inkOn } from '../../drawing/paints.ts';
-import { extentOf, type Extent } from '../../drawing/path.ts';
+import { extentOf, written } from '../../drawing/path.ts';
 import type { View } from '../../drawing/shape.ts';
-import type { Colours, PartSpec } from '../../drawing/spec.ts';
+import type { PartSpec } from '../../drawing/spec.ts';
 import { viewMarkup } from '../../drawing/view-markup.ts';
 import type { Catalogue } from '../../engine/index.ts';
 import { h, type Element } from '../../markup/node.ts';
-import { arrangementOf, placesIn, type Arrangement, type PlaceBox } from './places.ts';
+import { currentMark, labelOf, linesOf, nameMark } from './entry-names.ts';
+import {
+  ABOVE,
+  BELOW,
+  LINE,
+  NAME,
+  OFF,
+  round,
+  text,
+  WIDTH,
+  type Page,
+  type Side,
+} from './entry-sheet.ts';
+import { target } from './entry-targets.ts';
 import { specOf } from './part-spec.ts';
+import { arrangementOf, placesIn, type PlaceBox } from './places.ts';
 import type { ColourState } from './state.ts';
 
-/** Width of the drawing, px, and what a body may fill of it. */
-const WIDTH = 340;
+/** What a body may fill of the drawing, px. */
 const BODY = { width: 262, height: 178 } as const;
-/** Size of names and their distance from what they name, px. */
-const NAME = 13;
-const OFF = 8;
-/** Names of neighbours nearer than this go to two lines, px. */
-const CLOSE = 58;
-/** Room above and below the body, and how much of a lead is shown there, px. */
-const ABOVE = 36;
-const BELOW = 42;
+/** How much of a lead is shown below a standing part, px. */
 const LEAD = 34;
-/** A fingertip, px. */
-const FINGER = 46;
-
-const round = (value: number): number => Math.round(value * 10) / 10;
-
-/** One view of the part with the places that are on it. */
-interface Side {
-  view: View;
-  /** The place's number and where it is. */
-  places: { at: number; box: PlaceBox }[];
-  arrangement: Arrangement;
-}
 
 /** The views that hold places, each with its own. */
 const sidesOf = (spec: PartSpec, painted: readonly string[], scale: number): Side[] => {
@@ -59,149 +52,11 @@ const sidesOf = (spec: PartSpec, painted: readonly string[], scale: number): Sid
   return sides.filter(({ places }) => places.length > 0);
 };
 
-const text = (
-  words: string,
-  x: number,
-  y: number,
-  more: Readonly<Record<string, string | number | undefined>> = {},
-): Element =>
-  h(
-    'text',
-    { x: round(x), y: round(y), 'font-size': NAME, 'text-anchor': 'middle', ...more },
-    words,
-  );
-
-interface Page {
-  state: ColourState;
-  colours: Colours;
-  /** Number of the place that is being set. */
-  current: number;
-  spec: PartSpec;
-  /** Px to the millimetre. */
-  scale: number;
-  /** Edges of the body, px. */
-  bottom: number;
-  right: number;
-  top: number;
-}
-
-const nameOf = ({ state, colours }: Page, at: number): string => {
-  const mark = state.marks[at];
-  return mark === undefined ? '?' : (colours(mark)?.name ?? mark);
-};
-
-/** The name of a place's colour, where it does not run into its neighbours'. */
-const nameMark = (page: Page, { places, arrangement }: Side, n: number): Element => {
-  const { at, box } = places[n] as Side['places'][number];
-  const words = nameOf(page, at);
-  const weight = at === page.current ? { 'font-weight': 700 } : {};
-  if (page.state.layout.painted[at] === 'colour')
-    return text(words, -page.right + NAME * 2, page.top - OFF, weight);
-  if (arrangement === 'column')
-    return text(words, page.right + OFF, box.y + NAME * 0.35, {
-      'text-anchor': 'start',
-      ...weight,
-    });
-  if (arrangement === 'grid')
-    return text(words, box.x, box.bottom + NAME, {
-      fill: inkOn(page.spec, page.colours),
-      ...weight,
-    });
-  const [before, after] = [places[n - 1]?.box, places[n + 1]?.box];
-  const pitch = Math.min(box.x - (before?.x ?? -Infinity), (after?.x ?? Infinity) - box.x);
-  const line = pitch < CLOSE && n % 2 === 1 ? 1 : 0;
-  return text(words, box.x, page.bottom + OFF + NAME * (1 + line * 1.2), weight);
-};
-
-/** A frame round the place that is being set, and what it is called. */
-const currentMark = (page: Page, { places, arrangement }: Side): Element[] => {
-  const place = places.find(({ at }) => at === page.current);
-  if (place === undefined) return [];
-  const { box } = place;
-  const label = page.state.layout.labels[page.current] ?? '';
-  const gap = 3;
-  // A halo of paper keeps the frame to be seen on a dark body.
-  const frame = ['current-halo', 'current-frame'].map((name) =>
-    h('rect', {
-      class: name,
-      x: round(box.left - gap),
-      y: round(box.top - gap),
-      width: round(box.right - box.left + 2 * gap),
-      height: round(box.bottom - box.top + 2 * gap),
-      rx: 3,
-    }),
-  );
-  const side = WIDTH / 2 - label.length * NAME * 0.28;
-  if (arrangement === 'column')
-    return [
-      ...frame,
-      text(label, -page.right - OFF, box.y + NAME * 0.35, {
-        class: 'current-label',
-        'text-anchor': 'end',
-      }),
-    ];
-  const x = Math.max(-side, Math.min(side, box.x));
-  const y = page.top - OFF - (page.state.layout.painted.includes('colour') ? NAME * 1.3 : 0);
-  return [...frame, text(label, x, y, { class: 'current-label' })];
-};
-
-const middle = (a: number, b: number): number => (a + b) / 2;
-
-/** A box made at least as large as a fingertip. */
-const padded = ({ x, y, left, right, top, bottom }: PlaceBox): Extent => ({
-  left: Math.min(left, x - FINGER / 2),
-  right: Math.max(right, x + FINGER / 2),
-  top: Math.min(top, y - FINGER / 2),
-  bottom: Math.max(bottom, y + FINGER / 2),
-});
-
-/** Where a finger may come down for a place: halfway to its neighbours. */
-const areaOf = (page: Page, { places, arrangement }: Side, n: number): Extent => {
-  const { at, box } = places[n] as Side['places'][number];
-  const whole = {
-    left: -WIDTH / 2,
-    right: WIDTH / 2,
-    top: page.top - ABOVE,
-    bottom: page.bottom + BELOW,
-  };
-  const { painted } = page.state.layout;
-  if (painted[at] === 'colour') return whole;
-  if (arrangement === 'grid' || painted.includes('colour')) return padded(box);
-  const [before, after] = [places[n - 1]?.box, places[n + 1]?.box];
-  return arrangement === 'row'
-    ? {
-        ...whole,
-        left: before === undefined ? whole.left : middle(before.x, box.x),
-        right: after === undefined ? whole.right : middle(box.x, after.x),
-      }
-    : {
-        ...whole,
-        top: before === undefined ? whole.top : middle(before.bottom, box.top),
-        bottom: after === undefined ? whole.bottom : middle(box.bottom, after.top),
-      };
-};
-
-const target = (page: Page, side: Side, n: number): Element => {
-  const { left, right, top, bottom } = areaOf(page, side, n);
-  return h('rect', {
-    class: 'target',
-    'data-mark': side.places[n]?.at,
-    x: round(left),
-    y: round(top),
-    width: round(right - left),
-    height: round(bottom - top),
-  });
-};
-
-/** What the drawing shows: `1st band yellow, 2nd band not known`. */
-const labelOf = (page: Page, ats: readonly number[]): string => {
-  const { layout, form, marks } = page.state;
-  const places = ats.map((at) => {
-    const mark = marks[at];
-    return `${layout.labels[at] ?? ''} ${mark === undefined ? 'not known' : nameOf(page, at)}`;
-  });
-  return `${form.name}: ${places.join(', ')}`;
-};
+/** Thin edges of all places, so that a light colour is seen on a light body. */
+const edges = ({ scale }: Page, { shapes }: View): Element[] =>
+  shapes
+    .filter(({ place }) => place !== undefined)
+    .map(({ path }) => h('path', { class: 'edge', d: written(path, scale, [0, 0]) }));
 
 /** A dot that the form itself does not draw. */
 const dot = ({ state, colours }: Page, at: number, { x, y, right }: PlaceBox): Element => {
@@ -210,11 +65,16 @@ const dot = ({ state, colours }: Page, at: number, { x, y, right }: PlaceBox): E
   return h('circle', { cx: round(x), cy: round(y), r: round(right - x), ...paint });
 };
 
-const sideMarkup = (page: Page, side: Side): Element => {
+const sideMarkup = (whole: Omit<Page, 'lines'>, side: Side): Element => {
   const { view, places } = side;
+  const page: Page = { ...whole, lines: linesOf(whole, side) };
   const { state, spec, scale, colours, top, bottom } = page;
   const drawn = viewMarkup({ ...view, notes: [] }, spec, { scale, colours });
-  const foot = Math.max(Math.min(drawn.extent.bottom, bottom + LEAD), bottom + BELOW);
+  const below =
+    side.arrangement === 'row'
+      ? Math.max(BELOW, OFF * 2 + LINE * (1 + Math.max(0, ...page.lines.values())))
+      : BELOW;
+  const foot = Math.max(Math.min(drawn.extent.bottom, bottom + LEAD), bottom + below);
   const open = places.filter(({ at }) => state.marks[at] === undefined);
   return h(
     'svg',
@@ -232,6 +92,7 @@ const sideMarkup = (page: Page, side: Side): Element => {
       'stroke-linejoin': 'round',
     },
     drawn.elements,
+    edges(page, view),
     places.filter(({ box }) => box.laidOver).map(({ at, box }) => dot(page, at, box)),
     open.map(({ box }) => text('?', box.x, box.y + NAME * 0.35)),
     places.map(({ at }, n) =>

@@ -27,16 +27,22 @@ const ROLE_WORDS: Record<MeaningRow['role'], string> = {
 
 const ORDINALS = ['1st', '2nd', '3rd'];
 
-/** What each place tells, in order: `1st figure`, `2nd figure`, `multiplier`, `tolerance`. */
-export const placesInWords = ({ places }: SchemeRow): string[] => {
-  const groups = groupsOf(places);
-  const digits = groups.filter(({ role }) => role === 'digit').length;
-  let digit = 0;
-  return groups.map(({ role, at }) => {
-    const word = ROLE_WORDS[role];
-    if (role === 'digit' && digits > 1) return `${ORDINALS[digit++] ?? ''} ${word}`.trim();
-    return at.length > 1 ? `${word}, two colours` : word;
+/** What each place tells, one after the other: `1st figure`, `2nd figure`, `multiplier`. */
+export const placeWords = ({ places }: SchemeRow): string[] => {
+  const digits = places.filter((role) => role === 'digit').length;
+  return places.map((role, at) => {
+    if (role !== 'digit' || digits < 2) return ROLE_WORDS[role];
+    const before = places.slice(0, at).filter((other) => other === 'digit').length;
+    return `${ORDINALS[before] ?? ''} ${ROLE_WORDS.digit}`;
   });
+};
+
+/** The same in a line, where places that are read together are one. */
+export const placesInWords = (scheme: SchemeRow): string[] => {
+  const words = placeWords(scheme);
+  return groupsOf(scheme.places).map(
+    ({ at }) => `${words[at[0] ?? 0] ?? ''}${at.length > 1 ? ', two colours' : ''}`,
+  );
 };
 
 /** One thing that a colour may tell, with where that is from. */
@@ -66,7 +72,8 @@ const limitText = ({ from_f: from, below_f: below }: MeaningRow): string => {
 };
 
 const cellOf = (row: MeaningRow): Cell => ({
-  text: sayMeaning(row).replace(/^figure /, '') + limitText(row),
+  // The head of the column says already what it is.
+  text: sayMeaning(row).replace(/^(?:figure|rated|characteristic) /, '') + limitText(row),
   basis: row.basis,
   source: row.source,
   note: row.note,

@@ -64,6 +64,10 @@ export const searchOf = ({ layout, marks, apart }: ColourState): string => {
   return `?${parts.join('&')}`;
 };
 
+/** Whether one may hold the part either way round without knowing: what lies, and dots. */
+export const canTurn = ({ layout: { turn, painted } }: ColourState): boolean =>
+  turn || (painted.length > 1 && painted.every((place) => place.startsWith('dots-')));
+
 /** The part with its other end to the left. */
 export const turnedRound = (state: ColourState): ColourState => ({
   ...state,
