@@ -1,3 +1,6 @@
+import { exactly } from '../quantities/range.ts';
+import { rippleVoltage } from './ripple.ts';
+
 /** What a full-wave rectifier and its reservoir do, taken as ideal but for the drop of the diodes. */
 export interface Rectified {
   /** V, at the crest. */
@@ -35,7 +38,7 @@ export const rectified = (
   farad: number,
 ): Rectified => {
   const peak = Math.max(0, effective * Math.SQRT2 - drop);
-  const ripple = Math.min(peak, current / (2 * mains * farad));
+  const ripple = Math.min(peak, rippleVoltage(current, 2 * mains, exactly(farad)).typ);
   const angle = peak === 0 ? Math.PI / 2 : Math.acos(1 - ripple / peak);
   const conduction = angle / Math.PI;
   const mean = conduction === 0 ? current : current / conduction;

@@ -1,5 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
+import { factorUnderBias } from '../equations/bias.ts';
 import { ageingLoss } from '../equations/drift.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
@@ -82,14 +83,10 @@ const byAge = (part: Part, circumstances: Surroundings): Shift => {
 const byBias = (part: Part, circumstances: Surroundings): Shift => {
   const change = rangeOf(circumstances, part, 'voltage-coefficient');
   if (change === undefined) return NONE;
-  const share = Math.min(1, conditionOr(circumstances, 'vdc', 0).max / part.ratedVoltage);
+  const voltage = conditionOr(circumstances, 'vdc', 0).max;
   return {
-    factor: {
-      min: 1 + Math.min(0, change.min * share),
-      typ: 1 + change.typ * share,
-      max: 1 + Math.max(0, change.max * share),
-    },
-    properties: share > 0 ? ['voltage-coefficient'] : [],
+    factor: factorUnderBias(change, voltage, part.ratedVoltage),
+    properties: voltage > 0 ? ['voltage-coefficient'] : [],
   };
 };
 

@@ -1,3 +1,4 @@
+import { levelBehind } from '../../equations/level.ts';
 import { choice, defineSum, quantity } from '../sum.ts';
 
 const FACTORS: Readonly<Record<string, { c: number; l: number }>> = {
@@ -69,7 +70,7 @@ export const crossover = defineSum({
       capacitance,
       inductance: (factor.l * r) / (2 * Math.PI * f),
       actual: (f * capacitance) / c,
-      loss: 20 * Math.log10(r / (r + esr)),
+      loss: levelBehind(r, esr),
     };
   },
   notes: ({ order }) => [

@@ -1,4 +1,5 @@
 import type { Knowledge } from '../../catalogue.ts';
+import { factorUnderBias } from '../../equations/bias.ts';
 import { ageingLoss } from '../../equations/drift.ts';
 import type { Range } from '../../quantities/range.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
@@ -88,14 +89,13 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
         cold: undefined,
       };
     }
-    const share = Math.min(1, v / rating);
+    const underBias = factorUnderBias(own.bias, v, rating);
     const lost = ageingLoss(own.ageing, age / SECONDS_PER_HOUR);
     const cold = Math.min(0, own.temperature.min);
-    const bias = own.bias.typ * share;
     return {
-      left: c * (1 + bias) * (1 - lost.typ),
-      worst: c * Math.max(0, 1 + Math.min(0, own.bias.min * share)) * (1 + cold) * (1 - lost.max),
-      bias,
+      left: c * underBias.typ * (1 - lost.typ),
+      worst: c * Math.max(0, underBias.min) * (1 + cold) * (1 - lost.max),
+      bias: underBias.typ - 1,
       aged: lost.typ,
       cold,
     };

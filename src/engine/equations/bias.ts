@@ -1,0 +1,15 @@
+import type { Range } from '../quantities/range.ts';
+
+/**
+ * Factor on a capacitance under direct voltage, taken in proportion to the share of the rated
+ * voltage; above it no further.
+ * @param change at rated voltage, fraction, either sign
+ */
+export const factorUnderBias = (change: Range, voltage: number, rated: number): Range => {
+  const share = Math.min(1, voltage / rated);
+  return {
+    min: 1 + Math.min(0, change.min * share),
+    typ: 1 + change.typ * share,
+    max: 1 + Math.max(0, change.max * share),
+  };
+};
