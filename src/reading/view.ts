@@ -113,6 +113,12 @@ export const positionsFor = (
     .map((position) => position.id);
 };
 
+/** The query that carries a reading to the key that goes by looks. */
+const lookQuery = ({ capacitance }: Reading): string =>
+  capacitance === undefined
+    ? ''
+    : `?${new URLSearchParams({ capacitance: writeQuantity(point(capacitance.typ), 'F') }).toString()}`;
+
 /** Types to choose from where the marking does not say what the part is, the commonest first. */
 const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
   const value = reading.capacitance?.typ ?? 0;
@@ -122,7 +128,13 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
   return h(
     'div',
     { class: 'onward' },
-    h('p', {}, 'The marking does not say what the part is made of. For what replaces it, choose:'),
+    h(
+      'p',
+      {},
+      'The marking does not say what the part is made of. ',
+      h('a', { href: href(`/look/${lookQuery(reading)}`) }, 'Find out by its look'),
+      ', or, for what replaces it, choose:',
+    ),
     h(
       'ul',
       { class: 'chips' },

@@ -62,34 +62,35 @@ const aboutRow = (table: TableName): ((row: Record<string, unknown>) => string) 
       .join(', ');
 };
 
+type CellOf = (column: string) => string;
+
+/** Where rows are shown on pages of their own, by table. */
+const OWN_PAGES: Partial<Record<TableName, (cell: CellOf, figureId: string) => Citation['path']>> =
+  {
+    'types.csv': (cell) => `/types/${cell('id')}/`,
+    'figures.csv': (cell, figureId) => `/types/${cell('type')}/#${figureId}`,
+    'market.csv': (cell) => `/types/${cell('type')}/#market`,
+    'positions.csv': (cell) => `/positions/${cell('id')}/`,
+    'conditions.csv': (cell) => `/positions/${cell('position')}/#condition-${cell('condition')}`,
+    'position-notes.csv': (cell) => `/positions/${cell('position')}/#${cell('kind')}`,
+    'demands.csv': (cell) => `/positions/${cell('position')}/#${cell('id')}`,
+    'cautions.csv': (cell) => `/cautions/#${cell('id')}`,
+    'look/styles.csv': (cell) => `/look/${cell('id')}/`,
+    'look/features.csv': (cell) =>
+      cell('style') === '' ? '/look/#how' : `/look/${cell('style')}/#looks`,
+    'look/ranges.csv': (cell) =>
+      cell('style') === '' ? `/look/#test-${cell('question')}` : `/look/${cell('style')}/#looks`,
+    'look/disguises.csv': (cell) => `/look/${cell('style')}/#taken-for`,
+    'look/weights.csv': () => '/look/#how',
+  };
+
 /** The page that shows a row; a table without pages of its own is shown with the open data. */
 const pathOf = (
   table: TableName,
   row: Record<string, unknown>,
   figureId: string,
-): Citation['path'] => {
-  const cell = (column: string): string => String(row[column]);
-  switch (table) {
-    case 'types.csv':
-      return `/types/${cell('id')}/`;
-    case 'figures.csv':
-      return `/types/${cell('type')}/#${figureId}`;
-    case 'market.csv':
-      return `/types/${cell('type')}/#market`;
-    case 'positions.csv':
-      return `/positions/${cell('id')}/`;
-    case 'conditions.csv':
-      return `/positions/${cell('position')}/#condition-${cell('condition')}`;
-    case 'position-notes.csv':
-      return `/positions/${cell('position')}/#${cell('kind')}`;
-    case 'demands.csv':
-      return `/positions/${cell('position')}/#${cell('id')}`;
-    case 'cautions.csv':
-      return `/cautions/#${cell('id')}`;
-    default:
-      return `/data/#${anchorOf(table)}`;
-  }
-};
+): Citation['path'] =>
+  OWN_PAGES[table]?.((column) => String(row[column]), figureId) ?? `/data/#${anchorOf(table)}`;
 
 const figureIdsByRow = (): Map<unknown, string> => {
   const byType = Map.groupBy(rowsOf('figures.csv') as FigureRow[], ({ type }) => type);
