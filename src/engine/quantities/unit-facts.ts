@@ -94,6 +94,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       ...alike({ power: 0, factor: YEAR }, 'a', 'y', 'yr', 'yrs', 'year', 'years'),
       // Insulation is stated as resistance times capacitance, which is a time.
       ...alike({ power: 0 }, 'Mohm*uF', 'MohmuF', 'ohm*F', 'ohmF'),
+      ...alike({ power: -6 }, 'ohm*uF', 'ohmuF'),
     },
     print: [
       ...printedWith('s', 'fpnum_'),
