@@ -55,15 +55,17 @@ const characteristicText = (
 
 /** The value of a reading with what was marked beside it: `10 nF ±20 % 1 kV Z5U`. */
 export const readingHeadline = (reading: Reading, habit?: Habit): string => {
-  const { capacitance, resistance, temperatureCharacteristic, safetyClass, date } = reading;
+  const { capacitance, resistance, sections, temperatureCharacteristic, safetyClass, date } =
+    reading;
   const parts = [
     capacitance && formatValue(capacitance.typ, 'F', habit),
+    sections?.map((section) => formatValue(section.capacitance.typ, 'F', habit)).join(' + '),
     resistance && formatValue(resistance.typ, 'ohm', habit),
     toleranceText(reading, habit),
     voltageText(reading, habit),
     temperatureCharacteristic?.code,
     safetyClass,
-    capacitance || resistance ? undefined : date,
+    capacitance || resistance || sections ? undefined : date,
   ].filter((part) => part !== undefined && part !== '');
   return parts.join(' ');
 };

@@ -24,6 +24,9 @@ export const resistorFormRow = z.strictObject({
   percent_max: optionalNumber.describe(
     'widest usual tolerance of parts that are marked so, per cent',
   ),
+  underlined_percent: optionalNumber.describe(
+    'tolerance that a line under the figures stands for, per cent each way',
+  ),
   example: text,
   means: text.describe('what the example means'),
   settle: optionalText.describe('how to tell it from its rivals'),

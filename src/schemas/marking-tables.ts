@@ -23,6 +23,7 @@ import {
   dateSignRow,
   dielectricCodeRow,
   safetyClassRow,
+  sectionSymbolRow,
 } from './marking-words.ts';
 import {
   bodyRow,
@@ -214,6 +215,13 @@ export const markingTables = {
     key: ['scheme', 'place', 'symbol', 'value'],
     references: [source, { column: 'scheme', table: 'markings/date-schemes.csv' }],
     about: 'Letters and figures of date codes.',
+  },
+  'markings/section-symbols.csv': {
+    name: 'sectionSymbols',
+    row: sectionSymbolRow,
+    key: ['sign'],
+    references: [source],
+    about: 'Signs that tell the sections of one can apart.',
   },
   'markings/ambiguities.csv': {
     name: 'ambiguities',

@@ -55,6 +55,13 @@ export const bodyMarkRow = z.strictObject({
   ...provenance,
 });
 
+/** A sign that tells the sections of one can apart. */
+export const sectionSymbolRow = z.strictObject({
+  sign: text.describe('as printed, or in words'),
+  symbol: z.enum(['half moon', 'square', 'triangle', 'circle', 'plain']),
+  ...provenance,
+});
+
 /** One letter of a three-letter climatic class. */
 export const climateLetterRow = z.strictObject({
   place: z

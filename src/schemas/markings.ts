@@ -38,6 +38,7 @@ import type {
   dateSignRow,
   dateSchemeRow,
   ambiguityRow,
+  sectionSymbolRow,
 } from './marking-words.ts';
 
 /** What a technician holds in the hand; decides which meaning of a mark comes first. */
@@ -57,14 +58,18 @@ export const bodyRow = z.strictObject({
 export const valueFormRow = z.strictObject({
   id,
   shape: z
-    .enum(['multiplier', 'plain', 'decimal'])
-    .describe('multiplier: the last figure counts zeros; plain: as written; decimal: with a point'),
+    .enum(['multiplier', 'plain', 'decimal', 'sections'])
+    .describe(
+      'multiplier: the last figure counts zeros; plain: as written; decimal: with a point; sections: several numbers',
+    ),
   figures_min: positive.describe('fewest figures, counting all of them'),
   figures_max: positive.describe('most figures'),
   unit_f: positive.describe('what the figures count in, F'),
   value_min: positive.describe('smallest value that is written so, F'),
   value_max: positive.describe('largest value that is written so, F'),
   volts_min: positive.describe('lowest rated voltage of parts that are marked so, V'),
+  years_from: optionalNumber.describe('first year that parts are marked so, about'),
+  years_to: optionalNumber.describe('last year that parts are marked so, about'),
   example: text,
   means: text.describe('what the example means'),
   settle: optionalText.describe('how to tell it from its rivals'),
@@ -217,6 +222,7 @@ export interface MarkingTables extends ColourTables {
   climateLetters: Rows<typeof climateLetterRow>;
   dateSchemes: Rows<typeof dateSchemeRow>;
   dateSigns: Rows<typeof dateSignRow>;
+  sectionSymbols: Rows<typeof sectionSymbolRow>;
   ambiguities: Rows<typeof ambiguityRow>;
   resistorForms: Rows<typeof resistorFormRow>;
   resistorTolerances: Rows<typeof resistorToleranceRow>;

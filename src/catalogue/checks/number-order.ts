@@ -42,6 +42,7 @@ export const orders: readonly Order[] = [
   { file: 'markings/resistor-forms.csv', columns: ['value_min', 'value_max'] },
   { file: 'markings/value-forms.csv', columns: ['figures_min', 'figures_max'] },
   { file: 'markings/value-forms.csv', columns: ['value_min', 'value_max'] },
+  { file: 'markings/value-forms.csv', columns: ['years_from', 'years_to'], strict: true },
   { file: 'markings/tolerance-letters.csv', columns: ['from_f', 'below_f'], strict: true },
   { file: 'markings/class1-codes.csv', columns: ['min_ppm', 'typ_ppm', 'max_ppm'] },
   { file: 'markings/class2-codes.csv', columns: ['t_min', 't_max'], strict: true },

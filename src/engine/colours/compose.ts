@@ -1,6 +1,7 @@
 import type { TypeId } from '../catalogue.ts';
-import { given, overTemperature, withTolerance } from '../markings/compose.ts';
+import { given } from '../markings/given.ts';
 import type { Reading, TemperatureCharacteristic, Tolerance } from '../markings/reading.ts';
+import { overTemperature, withTolerance } from '../markings/spread.ts';
 import { between, exactly } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
 import { placeGiven, type Candidate } from './candidate.ts';

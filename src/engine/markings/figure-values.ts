@@ -8,6 +8,14 @@ import type { ValueForm } from './value-rows.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
 
+/** What it costs that parts were marked so in other years only than the part may be from. */
+const eraCost = ({ lexicon: { hints } }: Scan, form: ValueForm): number => {
+  const { era } = hints;
+  if (era === undefined) return 0;
+  const { years_from: from = -Infinity, years_to: to = Infinity } = form;
+  return era.to < from || era.from > to ? weights.eraDiffers : 0;
+};
+
 const inSpan = (form: { value_min: number; value_max: number }, value: number): boolean =>
   value >= form.value_min * (1 - 1e-9) && value <= form.value_max * (1 + 1e-9);
 
@@ -39,7 +47,11 @@ const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
             quantity: 'capacitance',
             value,
             figures,
-            weight: weightOf(weights.value, rarer(form.use, row.use)) + added + cost,
+            weight:
+              weightOf(weights.value, rarer(form.use, row.use)) +
+              added +
+              cost +
+              eraCost(scan, form),
             bodies,
             origins,
             source: row.use === 'usual' ? form.source : row.source,
@@ -70,7 +82,7 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
           quantity: 'capacitance',
           value,
           figures,
-          weight: weightOf(weights.value, form.use) + added + number.cost,
+          weight: weightOf(weights.value, form.use) + added + number.cost + eraCost(scan, form),
           bodies: form.bodyBits,
           origins: form.originBits,
           source: form.source,

@@ -6,6 +6,7 @@ export type {
   ReadColours,
   Reading,
   ReadingKind,
+  Section,
   Sureness,
   TemperatureCharacteristic,
   Tolerance,

@@ -34,8 +34,9 @@ interface Step {
   /** True where nothing but blanks lies between the last token and here. */
   near: boolean;
   value: Token | undefined;
-  /** Whether a style of resistors was taken. */
+  /** Whether a style of resistors, and the sign of a section, was taken. */
   styled: boolean;
+  signed: boolean;
   /** Places of the reading that are filled, a bit for each. */
   slots: number;
   /** Bodies and origins that all of its tokens allow, a bit for each. */
@@ -86,6 +87,7 @@ const slotBits: Record<Slot, number> = {
   climate: 64,
   dielectric: 128,
   power: 256,
+  'ac-voltage': 512,
 };
 
 const bitOf = (slot: Slot | undefined): number => (slot === undefined ? 0 : slotBits[slot]);
@@ -133,9 +135,20 @@ const fitsValue = (step: Step, { meaning }: Token): boolean => {
 const awaitsValue = (step: Step): boolean =>
   step.last?.needs.includes('touching-before-value') === true;
 
+/** Places that hold the rated voltage, of dc and of ac. */
+const VOLTAGES = slotBits.voltage | slotBits['ac-voltage'];
+
+/** Whether a value opens a further section of a can: behind the voltage or the sign of another. */
+const opensSection = (step: Step, { meaning: { content } }: Token): boolean => {
+  const first = step.value?.meaning.content;
+  if (content.says !== 'capacitance' || !content.withUnit) return false;
+  const isFirst = first?.says === 'sections' || (first?.says === 'capacitance' && first.withUnit);
+  return isFirst && (step.signed || (step.slots & VOLTAGES) !== 0);
+};
+
 /** Whether a token may be the next step. */
 const mayTake = (step: Step, token: Token, marking: Marking): boolean =>
-  (step.slots & bitOf(token.meaning.slot)) === 0 &&
+  ((step.slots & bitOf(token.meaning.slot)) === 0 || opensSection(step, token)) &&
   (isValue(token) || !awaitsValue(step)) &&
   token.needs.every((need) => meets(need, step, token, marking)) &&
   fitsValue(step, token);
@@ -151,19 +164,26 @@ const take = (step: Step, token: Token): Step => {
   const { meaning } = token;
   const bodies = step.bodies & meaning.bodies;
   const origins = step.origins & meaning.origins;
+  const further = isValue(token) && step.value !== undefined;
   const clash =
     (bodies === 0 ? weights.bodiesClash : 0) + (origins === 0 ? weights.originsClash : 0);
   return {
     at: token.end,
-    score: step.score + token.weight + clash + unusualTolerance(step, meaning),
+    score:
+      step.score +
+      token.weight +
+      clash +
+      unusualTolerance(step, meaning) +
+      (further ? weights.furtherSection : 0),
     before: step,
     token,
     skipped: undefined,
     last: token,
     near: true,
-    value: isValue(token) ? token : step.value,
+    value: isValue(token) && !further ? token : step.value,
     styled: step.styled || meaning.content.says === 'style',
-    slots: step.slots | bitOf(meaning.slot),
+    signed: step.signed || meaning.content.says === 'symbol',
+    slots: (further ? step.slots & ~VOLTAGES : step.slots) | bitOf(meaning.slot),
     bodies: bodies === 0 ? step.bodies : bodies,
     origins: origins === 0 ? step.origins : origins,
   };
@@ -233,6 +253,7 @@ const byScore = (a: { score: number }, b: { score: number }): number => b.score 
 const valueKey = ({ value }: Step): number => {
   const content = value?.meaning.content;
   if (content?.says === 'capacitance') return content.value;
+  if (content?.says === 'sections') return content.values.reduce((sum, value) => sum + value, 0.5);
   return content?.says === 'resistance' ? -content.value : NaN;
 };
 
@@ -274,6 +295,7 @@ const startOf = ({ bodies, origins }: Lexicon): Step => ({
   near: true,
   value: undefined,
   styled: false,
+  signed: false,
   slots: 0,
   bodies: bodies.all,
   origins: origins.all,

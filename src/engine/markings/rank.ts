@@ -38,6 +38,7 @@ const hasMadeUp = ({ taken }: Parse): boolean => taken.some(({ assumed }) => mad
 
 const valueKey = ({ parse }: Scored): string => {
   const content = parse.value?.meaning.content;
+  if (content?.says === 'sections') return content.values.join('+');
   return content?.says === 'capacitance' || content?.says === 'resistance'
     ? `${content.says} ${content.value.toPrecision(6)}`
     : '-';
@@ -100,7 +101,9 @@ const understood = ({ reading }: Candidate): number => {
 };
 
 const hasValue = ({ reading }: Candidate): boolean =>
-  reading.capacitance !== undefined || reading.resistance !== undefined;
+  reading.capacitance !== undefined ||
+  reading.resistance !== undefined ||
+  reading.sections !== undefined;
 
 /** Whether every character could be read and was taken for what is written. */
 const isAsWritten = ({ reading }: Candidate): boolean =>

@@ -1,10 +1,11 @@
 import type { Catalogue } from '../catalogue.ts';
-import { composed, scoreOf } from './compose.ts';
+import { composed } from './compose.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
 import { LONGEST_MARKING, parsesOf } from './parse.ts';
 import type { Scored } from './rank.ts';
 import { ranked } from './rank.ts';
+import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
 import { markingOf } from './text.ts';
@@ -36,6 +37,9 @@ const waysOf = (lexicon: Lexicon, text: string, lookAlikes?: LookAlikes): Scored
     .sort((a, b) => b.score - a.score);
 };
 
+/** What taking characters for others must add to the best reading. */
+const WORTH_IT = 0.5;
+
 /** Whether letters of the origin's own script are often written in Latin ones. */
 const hasOwnScript = ({ tables, hints: { origin } }: Lexicon): boolean =>
   origin !== undefined && tables.lookAlikes.some((row) => row.origins.includes(origin));
@@ -44,9 +48,10 @@ const hasOwnScript = ({ tables, hints: { origin } }: Lexicon): boolean =>
 const goodWaysOf = (lexicon: Lexicon, text: string): Scored[] => {
   const ways = waysOf(lexicon, text);
   const isGood = !isPoor(ways, text) && !hasOwnScript(lexicon);
-  return text.length > LONGEST_TWICE || isGood
-    ? ways
-    : waysOf(lexicon, text, lexicon.lookAlikes(lexicon.hints.origin));
+  if (text.length > LONGEST_TWICE || isGood) return ways;
+  const others = waysOf(lexicon, text, lexicon.lookAlikes(lexicon.hints.origin));
+  const gain = (others[0]?.score ?? -Infinity) - (ways[0]?.score ?? 0);
+  return gain >= WORTH_IT ? others : ways;
 };
 
 /**

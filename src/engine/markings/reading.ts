@@ -14,6 +14,8 @@ export interface Hints {
   era?: { from: number; to: number };
   /** What the part is, where that is known. */
   kind?: ReadingKind;
+  /** Whether there is a line under the value; nothing where nobody looked. */
+  underlined?: boolean;
 }
 
 export type ReadingKind = 'capacitor' | 'resistor';
@@ -78,17 +80,31 @@ export interface ReadColours {
   guessed: number[];
 }
 
+/** One of several capacitors in one can. */
+export interface Section {
+  /** F, with the tolerance. */
+  capacitance: Range;
+  /** V. */
+  ratedVoltage?: Range;
+  /** `half moon`, `square`, `triangle`, `circle` or `plain`. */
+  symbol?: string;
+}
+
 /** One way in which a marking can be understood. SI units throughout. */
 export interface Reading {
   kind: ReadingKind;
-  /** F. */
+  /** F; nothing where there are several sections. */
   capacitance?: Range;
+  /** Several capacitors in one can, in the order of the marking; at least two. */
+  sections?: Section[];
   /** ohm. */
   resistance?: Range;
   tolerance?: Tolerance;
   /** V. */
   ratedVoltage?: Range;
   voltageKind?: 'dc' | 'ac';
+  /** V rms, where one for dc is marked as well. */
+  acVoltage?: Range;
   temperatureCharacteristic?: TemperatureCharacteristic;
   /** Temperature coefficient of a resistor, 1/K. */
   temperatureCoefficient?: Range;

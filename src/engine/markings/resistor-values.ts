@@ -73,6 +73,9 @@ const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Toke
       origins: form.originBits,
       source: form.source,
       settle: form.settle,
+      ...(form.underlined_percent === undefined
+        ? {}
+        : { underlinedPercent: form.underlined_percent }),
       ...(form.percent_max === undefined ? {} : { toleranceUpTo: form.percent_max / 100 }),
       assumed,
     }),

@@ -32,6 +32,7 @@ export type Slot =
   | 'value'
   | 'tolerance'
   | 'voltage'
+  | 'ac-voltage'
   | 'temperature'
   | 'safety'
   | 'date'
@@ -41,7 +42,16 @@ export type Slot =
 
 /** What a token says. */
 export type Content =
-  | { says: 'capacitance'; value: number; figures: string; withUnit: boolean }
+  | {
+      says: 'capacitance';
+      value: number;
+      /** Lowest value of an adjustable part, F. */
+      from?: number;
+      figures: string;
+      withUnit: boolean;
+    }
+  | { says: 'sections'; values: number[] }
+  | { says: 'symbol'; symbol: string }
   | { says: 'resistance'; value: number; figures: string; withUnit: boolean }
   | {
       says: 'tolerance';
@@ -82,6 +92,8 @@ export interface Meaning {
   implies?: Tolerance;
   /** Widest usual tolerance of parts that are marked so, as a fraction. */
   toleranceUpTo?: number;
+  /** Tolerance that a line under the value stands for, per cent each way. */
+  underlinedPercent?: number;
   /** Says by itself that the part is a resistor. */
   tellsKind?: boolean;
 }

@@ -5,6 +5,7 @@ import { figureValuesAt } from './figure-values.ts';
 import { letterValuesAt } from './letter-values.ts';
 import { powersAt } from './powers.ts';
 import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
+import { sectionsAt } from './sections.ts';
 import type { Scan } from './scan.ts';
 import { foundAt } from './scan.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
@@ -30,6 +31,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     ...withUnit,
     ...withoutUnit,
     ...wordsAt(scan, at),
+    ...sectionsAt(scan, at),
     ...powersAt(scan, at),
     ...mantissaValuesAt(scan, at),
     ...chipResistorsAt(scan, at),

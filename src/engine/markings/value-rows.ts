@@ -55,6 +55,7 @@ export const valueRowsOf = (
       multiplier: ofShape('multiplier'),
       plain: ofShape('plain'),
       decimal: ofShape('decimal'),
+      sections: ofShape('sections'),
     },
     multipliers: ofScheme('figures'),
     chipMultipliers: ofScheme('letter-figure'),

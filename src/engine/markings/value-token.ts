@@ -37,12 +37,14 @@ export interface Value {
   implies?: Tolerance;
   toleranceUpTo?: number;
   tellsKind?: boolean;
+  underlinedPercent?: number;
   assumed: readonly Assumed[];
 }
 
 /** A token that fills the place of the value. */
 export const valueToken = (made: Value): Token => {
-  const { quantity, value, figures, unit, voltsFrom, implies, toleranceUpTo, tellsKind } = made;
+  const { quantity, value, figures, unit, voltsFrom, implies } = made;
+  const { toleranceUpTo, tellsKind, underlinedPercent } = made;
   return {
     at: made.at,
     end: made.end,
@@ -60,6 +62,7 @@ export const valueToken = (made: Value): Token => {
       ...(implies === undefined ? {} : { implies }),
       ...(toleranceUpTo === undefined ? {} : { toleranceUpTo }),
       ...(tellsKind === undefined ? {} : { tellsKind }),
+      ...(underlinedPercent === undefined ? {} : { underlinedPercent }),
     },
     weight: made.weight,
     needs: made.needs ?? [],

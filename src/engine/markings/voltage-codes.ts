@@ -6,7 +6,7 @@ import type { Names } from './names.ts';
 import { say } from './say.ts';
 import type { Item, Scan } from './scan.ts';
 import { isFigure, isLetter, madeUp, wordBegins, wordEnds } from './text.ts';
-import type { Meaning, Need, Token } from './token.ts';
+import type { Meaning, Need, Slot, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -16,6 +16,9 @@ type CodeRow = MarkingTables['voltageCodes'][number];
 /** The kind of voltage of a row, where it says one. */
 export const kindOf = (kind: string): 'dc' | 'ac' | undefined =>
   kind === 'dc' || kind === 'ac' ? kind : undefined;
+
+/** The place of a rated voltage: one of ac has its own, as a part may bear both. */
+export const voltageSlot = (kind: string): Slot => (kind === 'ac' ? 'ac-voltage' : 'voltage');
 
 /** A voltage in words, such as `50 V to 100 V dc`. */
 export const sayVolts = (volts: Range, kind: string): string => {
@@ -102,7 +105,7 @@ export const voltageCodeItems = (
     const place = whereCodesStand[row.scheme];
     const volts = voltsOf(row);
     const meaning: Meaning = {
-      slot: 'voltage',
+      slot: voltageSlot(row.kind),
       content: { says: 'voltage', volts, kind: kindOf(row.kind), rated: true },
       bodies: bodies.bitsOf(row.bodies),
       origins: origins.bitsOf(row.origins),

@@ -7,7 +7,7 @@ import { foundAt, writtenAt } from './scan.ts';
 import type { Assumed, Marking } from './text.ts';
 import { isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
 import type { Token } from './token.ts';
-import { kindOf, sayVolts } from './voltage-codes.ts';
+import { kindOf, sayVolts, voltageSlot } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
 
 type WordRow = MarkingTables['voltageWords'][number];
@@ -35,7 +35,7 @@ const voltsToken = (
     at,
     end,
     meaning: {
-      ...(rated ? { slot: 'voltage' as const } : {}),
+      ...(rated ? { slot: voltageSlot(row.kind) } : {}),
       content: { says: 'voltage', volts: exactly(volts), kind: kindOf(row.kind), rated },
       bodies: word.bodies,
       origins: word.origins,
@@ -62,13 +62,30 @@ const endsWell = (marking: Marking, end: number, row: WordRow): boolean => {
   );
 };
 
-/** The longest words of the table that stand at an index. */
-const longestAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[] => {
-  const found = foundAt(scan, at).flatMap(({ item, end, assumed, cost }): FoundVolts[] => {
+/** Every word of the table that stands at an index. */
+const standingAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[] =>
+  foundAt(scan, at).flatMap(({ item, end, assumed, cost }): FoundVolts[] => {
     if (item.kind !== 'volts' || item.row.place !== place) return [];
     if (!endsWell(scan.marking, end, item.row)) return [];
     return [{ ...item, end, assumed, cost }];
   });
+
+/** The longest words of each role that stand behind figures, the shorter ones at a cost. */
+const rolesAt = (scan: Scan, at: number): FoundVolts[] => {
+  const found = standingAt(scan, at, 'after');
+  const ends = (words: readonly FoundVolts[]): number => Math.max(...words.map(({ end }) => end));
+  return [...Map.groupBy(found, ({ row }) => row.role).values()].flatMap((ofRole) =>
+    ofRole
+      .filter(({ end }) => end === ends(ofRole))
+      .map((word) =>
+        word.end === ends(found) ? word : { ...word, cost: word.cost + weights.shorterVolts },
+      ),
+  );
+};
+
+/** The longest words of the table that stand at an index. */
+const longestAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[] => {
+  const found = standingAt(scan, at, place);
   const longest = Math.max(...found.map(({ end }) => end));
   return found.filter(({ end }) => end === longest);
 };
@@ -83,7 +100,7 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
     .filter((number) => isVoltage(scan, number))
     .flatMap((number) => {
       const start = skipBlanks(scan.marking, number.end);
-      return longestAt(scan, start, 'after')
+      return rolesAt(scan, start)
         .filter(({ row }) => !row.ends_word || start === number.end)
         .map((word) => voltsToken(at, word.end, word, number.value * word.row.factor, number));
     });

@@ -20,6 +20,14 @@ export const weights = {
   /** Codes that only chips carry, where the part is known to be one. */
   chipKnown: 2,
   power: { usual: 2, other: 1, rare: 0 },
+  /** Several sections with one unit, and a further value that opens a section of its own. */
+  sections: 0.5,
+  furtherSection: -0.5,
+  symbol: 0.3,
+  /** A shorter word behind the figures than stands there, such as the V of `V SURGE`. */
+  shorterVolts: -0.6,
+  /** A test or surge voltage below the rating. */
+  testBelowRating: -5,
   /** Two voltages with a stroke between them, which may also be a value and a voltage. */
   voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
@@ -80,6 +88,8 @@ export const weights = {
   originAgrees: 1,
   originDiffers: -1.5,
   kindDiffers: -6,
+  /** Parts were marked so in other years than the part may be from. */
+  eraDiffers: -2,
   /** A resistance without its unit where nothing says that the part is a resistor. */
   resistor: -1.6,
   /** Behind the figures the letter of a resistance does for a unit. */

@@ -20,13 +20,17 @@ const tokenOf = (
   { assumed, cost }: FoundWord<Item>,
 ): Token => ({ at, end, meaning, weight: weight + cost, needs: [], assumed });
 
+/** Whether a plus stands between figures, where it joins the sections of a can. */
+const joins = ({ text }: Marking, at: number): boolean =>
+  text.charAt(at) === '+' && isFigure(text.charAt(at - 1)) && isFigure(text.charAt(at + 1));
+
 /** A word that is taken where it cuts no longer one. */
 const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item] => {
   const short = isShort(word);
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { marking } = scan;
     if (short && (!found.sameCase || !wordBegins(marking, at))) return undefined;
-    if (cutsRun(marking, at) || cutsRun(marking, found.end)) return undefined;
+    if (cutsRun(marking, at) || cutsRun(marking, found.end) || joins(marking, at)) return undefined;
     return tokenOf(at, found.end, meaning, weight, found);
   };
   return [word, { kind: 'word', take }];
@@ -41,11 +45,20 @@ const styleEnd = ({ text }: Marking, prefixEnd: number): number | undefined => {
   return figures === undefined ? undefined : prefixEnd + figures.length;
 };
 
-/** A style: letters of the table, then figures. */
+const LONG_STYLE = /\d{2}[A-Z]{0,2}(?=\d{3}(?!\d))/y;
+
+/** Where a style ends that goes on with letters and the value, such as `CM05FD101`. */
+const longStyleEnd = ({ text }: Marking, prefixEnd: number): number | undefined => {
+  LONG_STYLE.lastIndex = prefixEnd;
+  const rest = LONG_STYLE.exec(text)?.[0];
+  return rest === undefined ? undefined : prefixEnd + rest.length;
+};
+
+/** A style: letters of the table, then figures; of the military with the value in the same word. */
 const style = (prefix: string, meaning: Meaning, weight: number): [string, Item] => {
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     if (!found.sameCase || !wordBegins(scan.marking, at)) return undefined;
-    const end = styleEnd(scan.marking, found.end);
+    const end = styleEnd(scan.marking, found.end) ?? longStyleEnd(scan.marking, found.end);
     return end === undefined ? undefined : tokenOf(at, end, meaning, weight, found);
   };
   return [prefix, { kind: 'word', take }];
@@ -114,6 +127,23 @@ const markItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
       ),
     );
 
+/** Signs of the sections of a can. */
+const symbolItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
+  tables.sectionSymbols.map((row) =>
+    freeWord(
+      row.sign,
+      {
+        content: { says: 'symbol', symbol: row.symbol },
+        bodies: bodies.bitsOf(['aluminium']),
+        origins: origins.all,
+        types: [],
+        means: () => `the section with the sign ${row.symbol}`,
+        source: row.source,
+      },
+      weights.symbol,
+    ),
+  );
+
 /** Words of the tables that say something by themselves, to be found. */
 export const wordItems = (
   tables: MarkingTables,
@@ -123,4 +153,5 @@ export const wordItems = (
   ...dielectricItems(tables, bodies, origins),
   ...safetyItems(tables, bodies, origins),
   ...markItems(tables, bodies, origins),
+  ...symbolItems(tables, bodies, origins),
 ];

@@ -3,6 +3,8 @@ import type { Hints, Reading } from '../../../src/engine/markings/index.ts';
 /** What a case expects of the best reading; what it leaves out is not looked at. */
 export interface Wanted {
   c?: number;
+  /** Values of several sections, F. */
+  sections?: number[];
   r?: number;
   tolerance?: [number, number, 'fraction' | 'F'];
   volts?: number;
@@ -22,7 +24,7 @@ export const u = 1e-6;
 
 /** Markings of our own making, with what is known of the part and what the best reading is. */
 export const cases: [string, Hints, Wanted][] = [
-  ['2x50uF 350V', {}, { c: 50 * u, volts: 350, lost: ['2x'] }],
+  ['2x50uF 350V', {}, { sections: [50 * u, 50 * u], volts: 350, lost: none }],
   ['CBB22 104J 630V', {}, { c: 100 * n, volts: 630, sure: 'sure' }],
   ['33pKL', {}, { c: 33 * p, tolerance: [0.1, 0.1, 'fraction'], code: 'L' }],
   ['15пФ', {}, { c: 15 * p }],
@@ -145,6 +147,6 @@ export const cases: [string, Hints, Wanted][] = [
   ['100/25', {}, { c: 100 * u, volts: 25 }],
   ['104k', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'] }],
   ['680p 500V', {}, { c: 680 * p, volts: 500 }],
-  ['16+16µF 350V', {}, { c: 16 * u, volts: 350, sure: 'likely', lost: ['16+'] }],
+  ['16+16µF 350V', {}, { sections: [16 * u, 16 * u], volts: 350, lost: none }],
   ['3300p K 630-', {}, { c: 3.3 * n, volts: 630, tolerance: [0.1, 0.1, 'fraction'] }],
 ];

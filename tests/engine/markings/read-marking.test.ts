@@ -7,9 +7,10 @@ import { catalogue } from './tables.ts';
 const near = (value: number) => expect.closeTo(value, 18) as number;
 
 /** What a case asks, in the shape of a reading. */
-const inShape = ({ c, r, tolerance, volts, ...wanted }: Wanted) => {
+const inShape = ({ c, r, sections, tolerance, volts, ...wanted }: Wanted) => {
   const asked = {
     capacitance: c === undefined ? undefined : { typ: near(c) },
+    sections: sections?.map((each) => ({ capacitance: { typ: near(each) } })),
     resistance: r === undefined ? undefined : { typ: near(r) },
     tolerance:
       tolerance === undefined

@@ -1,0 +1,101 @@
+import type { Lexicon } from './lexicon.ts';
+import type { Parse } from './parse.ts';
+import { kindOf, said, valueSaid } from './said.ts';
+import { beyondSeriesOf } from './series-places.ts';
+import { madeUp } from './text.ts';
+import type { Slot } from './token.ts';
+import { bodiesOf } from './types-of.ts';
+import { weights } from './weights.ts';
+
+/** Places that belong to the value, and follow its kind. */
+const BESIDE_VALUE: ReadonlySet<Slot | undefined> = new Set(['value', 'tolerance', 'temperature']);
+
+/** Whether something beside a bare value says that the part is a resistor. */
+const isNamedResistor = ({ bodiesOfKind }: Lexicon, parse: Parse): boolean =>
+  parse.value?.meaning.tellsKind === true ||
+  parse.taken.some(
+    ({ meaning }) =>
+      !BESIDE_VALUE.has(meaning.slot) && (meaning.bodies & bodiesOfKind.capacitor) === 0,
+  );
+
+/** Whether a value, F or ohm, is met in a body; a link of no ohms is. */
+const inBody = (row: { value_min: number; value_max: number }, value: number): boolean =>
+  value === 0 || (value >= row.value_min * 0.999 && value <= row.value_max * 1.001);
+
+const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
+  const bodies = bodiesOf(lexicon, parse);
+  const value = valueSaid(parse)?.value;
+  const volts = said(parse, 'voltage').find((content) => content.rated)?.volts.typ;
+  return (
+    bodies.length === 0 ||
+    bodies.some(
+      (row) =>
+        (value === undefined || inBody(row, value)) && (volts === undefined || volts <= row.v_max),
+    )
+  );
+};
+
+/** Whether the voltage is lower than parts with such a value have. */
+const voltageTooLow = (parse: Parse): boolean =>
+  said(parse, 'voltage').some(
+    (content) => content.rated && content.volts.typ < (parse.value?.meaning.voltsFrom ?? 0),
+  );
+
+/** What the body that the technician sees makes of those that the tokens allow. */
+const bodyHinted = ({ hints, bodies, bodiesOfKind }: Lexicon, bits: number): number => {
+  if (hints.body === undefined) return 0;
+  const hint = bodies.bitsOf([hints.body]);
+  if ((hint & bits) === 0) return weights.bodyDiffers;
+  const kind = hint & bodiesOfKind.resistor ? bodiesOfKind.resistor : bodiesOfKind.capacitor;
+  // Tokens that allow every body of a kind say nothing about the body.
+  return (bits & kind) === kind ? 0 : weights.bodyAgrees;
+};
+
+/** The same for the origin. */
+const originHinted = ({ hints, origins }: Lexicon, bits: number): number => {
+  if (hints.origin === undefined || bits === origins.all) return 0;
+  const allowed = (origins.bitsOf([hints.origin]) & bits) !== 0;
+  return allowed ? weights.originAgrees : weights.originDiffers;
+};
+
+/** What it makes of a reading that it is one of a capacitor or of a resistor. */
+const kindHinted = (lexicon: Lexicon, parse: Parse): number => {
+  const { hints, bodies, bodiesOfKind } = lexicon;
+  const value = valueSaid(parse);
+  const kind = kindOf(parse);
+  const body = hints.body === undefined ? 0 : bodies.bitsOf([hints.body]);
+  const known = hints.kind ?? (body & bodiesOfKind.resistor ? 'resistor' : undefined);
+  if (known !== undefined) return known === kind ? 0 : weights.kindDiffers;
+  return value?.says === 'resistance' && !value.withUnit && !isNamedResistor(lexicon, parse)
+    ? weights.resistor
+    : 0;
+};
+
+/** Whether a test, surge or peak voltage would be lower than the rating. */
+const testBelowRating = (parse: Parse): boolean => {
+  const voltages = said(parse, 'voltage');
+  const rated = Math.max(...voltages.filter((each) => each.rated).map(({ volts }) => volts.typ));
+  return voltages.some((each) => !each.rated && each.volts.typ < rated);
+};
+
+/** How well a made-up value agrees with its tolerance. */
+const seriesAgrees = ({ places, tables }: Lexicon, parse: Parse): number => {
+  const tolerance = said(parse, 'tolerance')[0]?.tolerance;
+  const place = places.get(valueSaid(parse)?.figures ?? '');
+  const made = madeUp(parse.value?.assumed ?? []) > 0;
+  if (!made || place === undefined || tolerance?.unit !== 'fraction') return 0;
+  const beyond = beyondSeriesOf(tables.seriesTolerances, place, tolerance.plus);
+  return beyond <= 0 ? weights.inSeriesOfTolerance : beyond * weights.beyondSeriesOfTolerance;
+};
+
+/** How well a parse holds together, with what is known about the part. */
+export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
+  parse.score +
+  (parse.value === undefined ? weights.noValue : 0) +
+  (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+  (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
+  seriesAgrees(lexicon, parse) +
+  (testBelowRating(parse) ? weights.testBelowRating : 0) +
+  bodyHinted(lexicon, parse.bodies) +
+  originHinted(lexicon, parse.origins) +
+  kindHinted(lexicon, parse);

@@ -1,0 +1,39 @@
+import { given } from './given.ts';
+import type { Parse } from './parse.ts';
+import type { Section, Tolerance } from './reading.ts';
+import { withTolerance } from './spread.ts';
+import type { Content } from './token.ts';
+
+const isValue = ({ says }: Content): boolean => says === 'capacitance' || says === 'sections';
+
+/** Capacitances that a token gives, F. */
+const valuesOf = (content: Content): number[] => {
+  if (content.says === 'sections') return content.values;
+  return content.says === 'capacitance' ? [content.value] : [];
+};
+
+/**
+ * The sections of a can in the order of the marking: a voltage is that of all values before it that
+ * have none, and a sign that of the value behind it, or of that before it where values come first.
+ */
+export const sectionsOf = ({ taken }: Parse, tolerance: Tolerance | undefined): Section[] => {
+  const contents = taken.map(({ meaning }) => meaning.content);
+  const signFirst =
+    contents.findIndex(({ says }) => says === 'symbol') < contents.findIndex(isValue);
+  const sections: Section[] = [];
+  let sign: string | undefined;
+  for (const content of contents) {
+    for (const value of valuesOf(content)) {
+      sections.push({ capacitance: withTolerance(value, tolerance), ...given('symbol', sign) });
+      sign = undefined;
+    }
+    const last = sections.at(-1);
+    if (content.says === 'symbol') {
+      if (signFirst || last === undefined) sign = content.symbol;
+      else last.symbol ??= content.symbol;
+    }
+    if (content.says === 'voltage' && content.rated)
+      for (const section of sections) section.ratedVoltage ??= content.volts;
+  }
+  return sections;
+};

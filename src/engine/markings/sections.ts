@@ -1,0 +1,210 @@
+import type { Scan } from './scan.ts';
+import { foundAt, writtenAt } from './scan.ts';
+import { say } from './say.ts';
+import { isLetter, skipBlanks } from './text.ts';
+import type { Token } from './token.ts';
+import { figuresWeight, times } from './value-token.ts';
+import { weightOf, weights } from './weights.ts';
+
+/** The numbers of a list of sections, with what stands between them. */
+interface List {
+  numbers: { value: number; figures: string }[];
+  /** `+`, `x`, or a sign that may as well mean something else. */
+  sign: '+' | 'x' | 'stroke';
+  end: number;
+}
+
+/** Sections of one can. */
+const MOST_SECTIONS = 6;
+
+const PLUS = '+&';
+const STROKES = '/-–';
+const TIMES = 'xX×';
+
+const unitAt = (scan: Scan, at: number) => {
+  const units = foundAt(scan, at).flatMap(({ item, end, sameCase, assumed }) =>
+    item.kind === 'unit' &&
+    item.row.quantity === 'capacitance' &&
+    assumed.length === 0 &&
+    (sameCase || !item.row.exact_case) &&
+    !isLetter(scan.marking.text.charAt(end))
+      ? [{ item, end }]
+      : [],
+  );
+  const longest = Math.max(...units.map(({ end }) => end));
+  return units.filter(({ end }) => end === longest);
+};
+
+/** Index after a unit of capacitance, or the same index where there is none. */
+const behindUnit = (scan: Scan, at: number): number => {
+  const start = skipBlanks(scan.marking, at);
+  return unitAt(scan, start)[0]?.end ?? at;
+};
+
+const plainNumberAt = (scan: Scan, at: number) =>
+  writtenAt(scan, at).find(
+    ({ grouped, assumed, figures }) => !grouped && assumed.length === 0 && figures !== '',
+  );
+
+/** `2x50`: as many sections as the first number says. */
+const timesAt = (scan: Scan, at: number): List | undefined => {
+  const { text } = scan.marking;
+  const count = Number(text.charAt(at));
+  const sign = skipBlanks(scan.marking, at + 1);
+  if (!(count >= 2 && count <= MOST_SECTIONS) || !TIMES.includes(text.charAt(sign) || ' '))
+    return undefined;
+  const number = plainNumberAt(scan, skipBlanks(scan.marking, sign + 1));
+  if (number === undefined) return undefined;
+  const { value, figures, end } = number;
+  return { numbers: Array.from({ length: count }, () => ({ value, figures })), sign: 'x', end };
+};
+
+/** The sign that joins sections behind an index, and where it ends. */
+const signBehind = (scan: Scan, at: number): { sign: List['sign']; end: number } | undefined => {
+  const { text } = scan.marking;
+  const touching = text.charAt(at) || ' ';
+  if (STROKES.includes(touching)) return { sign: 'stroke', end: at + 1 };
+  const spaced = skipBlanks(scan.marking, at);
+  return PLUS.includes(text.charAt(spaced) || ' ')
+    ? { sign: '+', end: skipBlanks(scan.marking, spaced + 1) }
+    : undefined;
+};
+
+/** `16+16+8`, `40/40`, `16 µF + 16 µF`. */
+const joinedAt = (scan: Scan, at: number): List | undefined => {
+  const first = plainNumberAt(scan, at);
+  if (first === undefined) return undefined;
+  const list: List = { numbers: [first], sign: '+', end: first.end };
+  for (;;) {
+    const joint = signBehind(scan, behindUnit(scan, list.end));
+    const next = joint === undefined ? undefined : plainNumberAt(scan, joint.end);
+    if (joint === undefined || next === undefined || list.numbers.length >= MOST_SECTIONS) break;
+    // Behind values with a plus, a stroke parts the voltage from them.
+    if (list.numbers.length > 1 && joint.sign !== list.sign) break;
+    list.sign = joint.sign;
+    list.numbers.push(next);
+    list.end = next.end;
+  }
+  return list.numbers.length > 1 ? list : undefined;
+};
+
+/** How well the values of a list are ones that were made, on average. */
+const listWeight = (scan: Scan, list: List, withUnit: boolean): number => {
+  const written = withUnit ? 'unit' : 'bare';
+  const sum = list.numbers.reduce(
+    (total, { figures }) => total + (figuresWeight(scan, figures, written, []) ?? 0),
+    0,
+  );
+  return sum / list.numbers.length;
+};
+
+interface Unit {
+  factor: number;
+  name: string;
+  end: number;
+  weight: number;
+  bodies: number;
+  origins: number;
+  source: string;
+}
+
+const listToken = (at: number, list: List, unit: Unit): Token => {
+  const values = list.numbers.map(({ value }) => times(value, unit.factor));
+  return {
+    at,
+    end: unit.end,
+    meaning: {
+      slot: 'value',
+      content: { says: 'sections', values },
+      bodies: unit.bodies,
+      origins: unit.origins,
+      types: [],
+      means: () =>
+        `${values.length} sections: ${values.map((value) => say(value, 'F')).join(' and ')}${unit.name}`,
+      source: unit.source,
+    },
+    weight: unit.weight,
+    needs: [],
+    assumed: [],
+  };
+};
+
+/** Picofarads with a stroke between are the ends of a trimmer's range. */
+const SMALL_UNIT = 1e-9;
+
+const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => {
+  const [low, high] = list.numbers.map(({ value }) => times(value, unit.factor));
+  if (list.sign !== 'stroke' || list.numbers.length !== 2) return [];
+  if (low === undefined || high === undefined || high <= low) return [];
+  return [
+    {
+      at,
+      end: unit.end,
+      meaning: {
+        slot: 'value',
+        content: { says: 'capacitance', value: high, from: low, figures: '', withUnit: true },
+        bodies: scan.lexicon.bodies.bitsOf(['air', 'ceramic', 'film', 'mica']),
+        origins: unit.origins,
+        types: [],
+        means: () => `adjustable from ${say(low, 'F')} to ${say(high, 'F')}`,
+        source: unit.source,
+      },
+      weight: unit.weight,
+      needs: [],
+      assumed: [],
+    },
+  ];
+};
+
+/** Whether a list may do without a unit: with a stroke only if all values are alike, as `32-32`. */
+const mayBeBare = ({ sign, numbers: [first, ...others] }: List): boolean =>
+  sign !== 'stroke' || others.every(({ value }) => value === first?.value);
+
+/** Lists without a unit, in the form that the table has for them. */
+const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
+  scan.lexicon.values.forms.sections
+    .filter(() => mayBeBare(list))
+    .filter((form) =>
+      list.numbers.every(({ value }) => {
+        const farads = value * form.unit_f;
+        return farads >= form.value_min * (1 - 1e-9) && farads <= form.value_max * (1 + 1e-9);
+      }),
+    )
+    .map((form) => {
+      const use = list.sign === 'stroke' ? 'rare' : form.use;
+      return listToken(at, list, {
+        factor: form.unit_f,
+        name: '',
+        end: list.end,
+        weight: weightOf(weights.value, use) + listWeight(scan, list, false),
+        bodies: form.bodyBits,
+        origins: form.originBits,
+        source: form.source,
+      });
+    });
+
+/** Several sections in one can, such as `16+16+8 µF`, `2x50 µF` or `32+32`. */
+export const sectionsAt = (scan: Scan, at: number): Token[] => {
+  const lists = [timesAt(scan, at), joinedAt(scan, at)].filter((list) => list !== undefined);
+  return lists.flatMap((list) => {
+    const units = unitAt(scan, skipBlanks(scan.marking, list.end));
+    if (units.length === 0) return bareListsAt(scan, at, list);
+    return units.flatMap(({ item, end }): Token[] => {
+      const unit: Unit = {
+        factor: item.row.factor,
+        name: ` (${item.row.name})`,
+        end,
+        weight:
+          weightOf(weights.valueWithUnit, item.row.use) +
+          weights.sections +
+          listWeight(scan, list, true),
+        bodies: item.bodies,
+        origins: item.origins,
+        source: item.row.source,
+      };
+      return item.row.factor < SMALL_UNIT
+        ? rangeToken(scan, at, list, unit)
+        : [listToken(at, list, unit)];
+    });
+  });
+};

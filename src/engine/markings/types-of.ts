@@ -1,0 +1,50 @@
+import type { TypeId } from '../catalogue.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Parse } from './parse.ts';
+import type { Meaning } from './token.ts';
+
+/** What two lists of types have in common, an empty one standing for all; nothing if they exclude each other. */
+const common = (a: readonly TypeId[], b: readonly TypeId[]): readonly TypeId[] | undefined => {
+  if (a.length === 0) return b;
+  if (b.length === 0) return a;
+  const both = a.filter((item) => b.includes(item));
+  return both.length === 0 ? undefined : both;
+};
+
+/** Bodies that a reading may stand on. */
+export const bodiesOf = (lexicon: Lexicon, parse: Parse) => {
+  const { body } = lexicon.hints;
+  const named = body === undefined ? lexicon.bodies.namesOf(parse.bodies) : [body];
+  return lexicon.tables.bodies.filter((row) => named.length === 0 || named.includes(row.id));
+};
+
+/** Those of some types that the bodies of a reading can be, or all where that leaves none. */
+const ofBodies = (lexicon: Lexicon, parse: Parse, types: readonly TypeId[]): TypeId[] => {
+  const families = bodiesOf(lexicon, parse).map((row) => row.family);
+  const fitting = types.filter((type) => {
+    const family = lexicon.types[type]?.family;
+    return family === undefined || families.includes(family);
+  });
+  return fitting.length === 0 ? [...types] : fitting;
+};
+
+/** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
+export const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
+  const naming = parse.taken
+    .map((token) => token.meaning)
+    .filter((meaning) => meaning.types.length > 0);
+  const first = ({ slot }: Meaning): number => (slot === 'safety' ? 0 : 1);
+  const ordered = naming.toSorted((a, b) => first(a) - first(b));
+  const agreed = ordered.reduce<readonly TypeId[] | undefined>(
+    (types, meaning) => (types === undefined ? undefined : common(types, meaning.types)),
+    [],
+  );
+  const types = agreed ?? [...new Set(ordered.flatMap((meaning) => meaning.types))];
+  const { body } = lexicon.hints;
+  const { type } = lexicon.hints;
+  if (type !== undefined && (types.length === 0 || types.includes(type))) return [type];
+  if (types.length > 0) return ofBodies(lexicon, parse, types);
+  const named = lexicon.bodies.namesOf(parse.bodies);
+  const bodies = body === undefined ? (named.length === 1 ? named : []) : [body];
+  return lexicon.tables.bodies.filter((row) => bodies.includes(row.id)).flatMap((row) => row.types);
+};
