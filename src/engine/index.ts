@@ -42,6 +42,8 @@ export {
   type ColourRequest,
 } from './colours/index.ts';
 
+export { waysPrinted, type PartToPrint, type Way } from './printed/index.ts';
+
 export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
 export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
 export { readTolerance } from './candidates/generate.ts';

@@ -15,6 +15,7 @@ import {
   class2SignRow,
   temperatureSystemRow,
 } from './marking-temperatures.ts';
+import { arrangementRow, printedUnitRow } from './marking-print.ts';
 import {
   ambiguityRow,
   bodyMarkRow,
@@ -276,4 +277,18 @@ export const markingTables = {
     about: 'What a colour stands for in each place.',
   },
   ...resistorTables,
+  'markings/printed-units.csv': {
+    name: 'printedUnits',
+    row: printedUnitRow,
+    key: ['word', 'factor', 'number_min'],
+    references: [source, bodies],
+    about: 'Units as they stand on parts, with the numbers that stand before them.',
+  },
+  'markings/arrangements.csv': {
+    name: 'arrangements',
+    row: arrangementRow,
+    key: ['id'],
+    references: [source, bodies],
+    about: 'How value, tolerance, voltage and temperature code stand together on a part.',
+  },
 } as const satisfies Record<string, MarkingTable>;

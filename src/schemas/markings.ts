@@ -23,6 +23,7 @@ import type {
   resistorTemperatureLetterRow,
   resistorToleranceRow,
 } from './marking-resistors.ts';
+import type { arrangementRow, printedUnitRow } from './marking-print.ts';
 import type {
   temperatureSystemRow,
   class1SignRow,
@@ -232,4 +233,6 @@ export interface MarkingTables extends ColourTables {
   letterFirstCodes: Rows<typeof letterFirstCodeRow>;
   resistorStyles: Rows<typeof resistorStyleRow>;
   failureRates: Rows<typeof failureRateRow>;
+  printedUnits: Rows<typeof printedUnitRow>;
+  arrangements: Rows<typeof arrangementRow>;
 }

@@ -1,0 +1,160 @@
+import type { Hints, Reading, Tolerance } from '../../../src/engine/markings/index.ts';
+import { readMarking, readToleranceLetter } from '../../../src/engine/markings/index.ts';
+import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
+import { catalogue } from '../markings/tables.ts';
+
+/** Reads a printed way back, with what would be known of the part beside its marking. */
+export const readBack = (way: Way, body: string): Reading[] => {
+  const [origin] = way.origins.includes('international') ? [] : way.origins;
+  const kind = catalogue.markings.bodies.find((row) => row.id === body)?.kind ?? 'capacitor';
+  const hints: Hints = { kind, body, ...(origin === undefined ? {} : { origin }) };
+  return readMarking(catalogue, way.text, hints);
+};
+
+const near = (a: number | undefined, b: number | undefined): boolean =>
+  a !== undefined &&
+  b !== undefined &&
+  Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+
+/** Whether the letter behind the value is one that first means what it was printed for. */
+const isFirstMeaning = (way: Way, { tolerance, capacitance }: PartToPrint): boolean => {
+  const at = way.text.indexOf(way.value) + way.value.length;
+  const letter = /^ ?(\p{L})/u.exec(way.text.slice(at))?.[1] ?? '';
+  if (capacitance === undefined) return true;
+  const [first] = readToleranceLetter(catalogue.markings, letter, capacitance);
+  if (first === undefined) return true;
+  return (
+    near(first.tolerance.plus, tolerance?.plus) && near(first.tolerance.minus, tolerance?.minus)
+  );
+};
+
+const sameTolerance = (part: PartToPrint, { tolerance }: Reading): boolean =>
+  tolerance !== undefined &&
+  tolerance.unit === part.tolerance?.unit &&
+  near(tolerance.minus, part.tolerance.minus) &&
+  near(tolerance.plus, part.tolerance.plus);
+
+const sameVoltage = ({ ratedVoltage: volts }: PartToPrint, { ratedVoltage }: Reading): boolean =>
+  ratedVoltage !== undefined &&
+  volts !== undefined &&
+  volts >= ratedVoltage.min * (1 - 1e-9) &&
+  volts <= ratedVoltage.max * (1 + 1e-9);
+
+/** Whether a reading has the value, and the tolerance and voltage where they are printed. */
+export const agrees = (way: Way, part: PartToPrint, reading: Reading | undefined): boolean => {
+  if (reading === undefined) return false;
+  const value =
+    part.capacitance === undefined
+      ? near(reading.resistance?.typ, part.resistance)
+      : near(reading.capacitance?.typ, part.capacitance);
+  const { shows } = way;
+  return (
+    value &&
+    (!shows.includes('tolerance') || !isFirstMeaning(way, part) || sameTolerance(part, reading)) &&
+    (!shows.includes('voltage') || sameVoltage(part, reading))
+  );
+};
+
+const percent = (minus: number, plus = minus): Tolerance => ({
+  minus: minus / 100,
+  plus: plus / 100,
+  unit: 'fraction',
+});
+
+/** Marks that the reader does not take first as they are meant. */
+export interface KnownGap {
+  pattern: RegExp;
+  why: string;
+  example: { text: string; body: string; part: PartToPrint };
+}
+
+/**
+ * What the reader takes wrongly, each with an example. What is listed must be wrong: a test fails
+ * once an example is read well, so that its line is taken out.
+ */
+export const KNOWN_GAPS: readonly KnownGap[] = [
+  {
+    pattern: /\d \d{3}(?:\.\d+)?[VkW~-]/,
+    why: 'a gap before three figures of volts is taken for one between thousands',
+    example: { text: '473 100V', body: 'film', part: { capacitance: 4.7e-8, ratedVoltage: 100 } },
+  },
+  {
+    pattern: /-\d+\+\d+%/,
+    why: 'the first figure of a lopsided tolerance is taken for volts',
+    example: {
+      text: '47 µF -10+50%',
+      body: 'aluminium',
+      part: { capacitance: 4.7e-5, tolerance: percent(10, 50) },
+    },
+  },
+  {
+    pattern: /[A-Z][0-4][A-Z]/,
+    why: 'a letter for the point is taken for a tolerance, and what follows for a voltage code',
+    example: {
+      text: '56R2Z Z5U',
+      body: 'ceramic',
+      part: {
+        capacitance: 5.62e-11,
+        tolerance: percent(20, 80),
+        temperatureCharacteristic: 'Z5U',
+      },
+    },
+  },
+  {
+    pattern: /(?:^| )\dV\d{3}/,
+    why: 'the code of a voltage that ends in V is taken for volts',
+    example: {
+      text: '2V104J',
+      body: 'film',
+      part: { capacitance: 1e-7, tolerance: percent(5), ratedVoltage: 350 },
+    },
+  },
+  {
+    pattern: /\d[PU][A-Z\d]/,
+    why: 'a capital P or U is taken for the tolerance, and what is behind it for something else',
+    example: {
+      text: '47PK',
+      body: 'ceramic',
+      part: { capacitance: 4.7e-11, tolerance: percent(10) },
+    },
+  },
+  {
+    pattern: /[.,]\d+(?:M )?[PU]/,
+    why: 'a capital P or U behind a decimal is taken for the unit alone, never for a tolerance',
+    example: {
+      text: '.0523U',
+      body: 'film',
+      part: { capacitance: 5.23e-8, tolerance: percent(0, 80) },
+    },
+  },
+  {
+    pattern: /\d[NnПМН]\d{2}/,
+    why: 'a letter for the point makes a temperature code with what follows',
+    example: { text: '1N33', body: 'ceramic', part: { capacitance: 1.33e-9 } },
+  },
+  {
+    pattern: /\d ?\p{Script=Cyrillic}/u,
+    why: 'a Cyrillic letter behind figures is taken for the Latin letter that it looks like',
+    example: { text: '270п', body: 'glass', part: { capacitance: 2.7e-10 } },
+  },
+  {
+    pattern: /^\d{3}K/,
+    why: 'three figures and K on a trimmer are taken for a code and its tolerance',
+    example: { text: '100K', body: 'trimmer', part: { resistance: 100_000 } },
+  },
+  {
+    pattern: /^\d\d[REЕ]$/,
+    why: 'two figures and R or E on a chip are taken for a code of three figures and a multiplier',
+    example: { text: '10R', body: 'resistor-chip', part: { resistance: 10 } },
+  },
+  {
+    pattern: /^[Rmn]\d$/,
+    why: 'the letter of a chip is taken for the decimal point',
+    example: { text: 'R4', body: 'ceramic-chip', part: { capacitance: 4.3e-8 } },
+  },
+  {
+    pattern: /^[bcg]\d$/,
+    why: 'the second meaning of a small letter on a chip is not offered',
+    example: { text: 'b2', body: 'ceramic-chip', part: { capacitance: 3e-10 } },
+  },
+];
