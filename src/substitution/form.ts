@@ -61,6 +61,8 @@ export const fieldSets = (fields: readonly Field[]): FieldSet[] =>
 /** The inputs of some numbers. */
 export const fieldsMarkup = (fields: readonly Field[]): Markup[] => fields.map(fieldMarkup);
 
-/** Where each usual number comes from, for those that say. */
-export const fieldNotes = (fields: readonly Field[]): { label: string; note: string }[] =>
-  fields.filter(({ note }) => note !== '').map(({ label, note }) => ({ label, note }));
+/** What is to be said of the old part's own numbers; conditions are told of at their position. */
+export const partNotes = (fields: readonly Field[]): { label: string; note: string }[] =>
+  fields
+    .filter(({ group, note }) => group === 'part' && note !== '')
+    .map(({ label, note }) => ({ label, note }));
