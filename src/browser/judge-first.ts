@@ -1,32 +1,46 @@
-import { judgeFirst, resolveSituation, type Catalogue } from '../engine/index.ts';
+import { judgeFirst, resolveSituation, signsOf, type Catalogue } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { Asked } from '../substitution/address.ts';
-import { judgementMarkup } from '../substitution/judge-view.ts';
+import { evidenceForm, judgementMarkup } from '../substitution/judge-view.ts';
 import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
 import { given, keepGiven } from './address-bar.ts';
+import { byId } from './by-id.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that asks whether the old part needs replacing at all. */
 
-const form = document.querySelector<HTMLFormElement>('#evidence');
-const place = document.querySelector<HTMLElement>('#judgement');
+const around = byId('judge-first', HTMLDetailsElement);
+const form = byId('evidence', HTMLFormElement);
+const place = byId('judgement', HTMLElement);
+
+const keys: readonly string[] = [...evidenceFields.map(({ key }) => key), signsKey];
 
 const inputFor = (key: string): HTMLInputElement | undefined => {
-  const element = form?.elements.namedItem(key);
+  const element = form.elements.namedItem(key);
   return element instanceof HTMLInputElement ? element : undefined;
 };
 
 /** The boxes to tick for what is seen on the part. */
-const signBoxes = [
-  ...(form?.querySelectorAll<HTMLInputElement>(`input[type=checkbox][name=${signsKey}]`) ?? []),
+const signBoxes = (): HTMLInputElement[] => [
+  ...form.querySelectorAll<HTMLInputElement>(`input[type=checkbox][name=${signsKey}]`),
 ];
 
 const showSigns = (seen: readonly string[]): void => {
-  for (const box of signBoxes) box.checked = seen.includes(box.value);
+  for (const box of signBoxes()) box.checked = seen.includes(box.value);
+};
+
+/** Draws the form once, when it is first wanted. */
+const drawForm = (catalogue: Catalogue, { request }: Asked): void => {
+  if (keys.some((key) => given.has(key))) around.open = true;
+  if (!around.open || form.elements.length > 0) return;
+  const signs = signsOf(catalogue, request.original.type, request.position);
+  form.replaceChildren(...evidenceForm(signs).map((piece) => toDom(piece)));
 };
 
 /** Shows what to do with the old part by all that was found out about it. */
-export const showJudgement = (catalogue: Catalogue, { request }: Asked): void => {
+export const showJudgement = (catalogue: Catalogue, asked: Asked): void => {
+  const { request } = asked;
+  drawForm(catalogue, asked);
   const { evidence, rejected } = readEvidence(new URLSearchParams([...given]));
   for (const { key, hint } of evidenceFields) {
     const input = inputFor(key);
@@ -43,22 +57,24 @@ export const showJudgement = (catalogue: Catalogue, { request }: Asked): void =>
     // Only where it is known: what is usual for a type condemns no part.
     age: request.original.age?.typ,
   });
-  place?.replaceChildren(...judgementMarkup(judgement).map((piece) => toDom(piece)));
+  place.replaceChildren(...judgementMarkup(judgement).map((piece) => toDom(piece)));
 };
 
 /** Keeps what is written about the old part in the address, and has the page reckon again. */
 export const listenForEvidence = (update: () => void): void => {
-  for (const { key } of evidenceFields) inputFor(key)?.removeAttribute('readonly');
-  for (const box of signBoxes) box.disabled = false;
-  form?.addEventListener('input', ({ target }) => {
+  around.addEventListener('toggle', () => {
+    if (around.open && form.elements.length === 0) update();
+  });
+  form.addEventListener('input', ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
-    const text = signBoxes.includes(target)
-      ? signBoxes.flatMap((box) => (box.checked ? [box.value] : [])).join(',')
+    const boxes = signBoxes();
+    const text = boxes.includes(target)
+      ? boxes.flatMap((box) => (box.checked ? [box.value] : [])).join(',')
       : target.value;
     keepGiven(target.name, text);
     update();
   });
-  form?.addEventListener('submit', (event) => {
+  form.addEventListener('submit', (event) => {
     event.preventDefault();
   });
 };

@@ -122,9 +122,6 @@ export interface Field {
   note: string;
 }
 
-/** How many of the fields of a request speak of the old part; they come first. */
-export const PART_FIELDS = Object.keys(partKeys).length;
-
 /** Every number that an assessment of this request rests on, as fields of a form. */
 export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): Field[] => {
   const { original, conditions } = resolveSituation(catalogue, request);

@@ -47,7 +47,7 @@ const choiceField = (letter: 'a' | 'b'): Markup =>
     h('select', {
       id: `field-compare-${letter}`,
       name: letter,
-      autocomplete: 'off',
+
       'aria-describedby': `compare-${letter}-note`,
     }),
     h('small', { id: `compare-${letter}-note`, class: 'hint', 'aria-live': 'polite' }),

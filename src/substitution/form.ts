@@ -10,27 +10,51 @@ export const fieldNote = ({ from, message }: Field): { text: string; fault: bool
   fault: message !== undefined,
 });
 
-const fieldMarkup = (field: Field): Markup => {
-  const { text, fault } = fieldNote(field);
-  const noteId = `${field.key}-note`;
+/** One input with its label above it and a line below. */
+export interface Input {
+  key: string;
+  label: string;
+  /** The line below: a hint, how the number came about, or what is wrong with it. */
+  note: string;
+  fault: boolean;
+  /** What stands in it, and how that came about; nothing where a script fills it in. */
+  filled?: { text: string; from: Field['from'] };
+}
+
+/** The line under an input. */
+export const noteMarkup = ({ key, note, fault }: Omit<Input, 'label'>): Markup =>
+  h('small', { id: `${key}-note`, class: fault ? 'fault' : 'hint', 'aria-live': 'polite' }, note);
+
+/** How text is typed into a form of numbers, whole: nothing is completed or corrected. */
+export const typedAsIs = {
+  autocomplete: 'off',
+  autocapitalize: 'off',
+  spellcheck: 'false',
+} as const;
+
+export const inputMarkup = (input: Input): Markup => {
+  const { key, label, fault, filled } = input;
   return h(
     'p',
-    { class: 'field', 'data-from': field.from },
-    h('label', { for: `field-${field.key}` }, field.label),
+    { class: 'field', 'data-from': filled?.from },
+    h('label', { for: `field-${key}` }, label),
     h('input', {
-      id: `field-${field.key}`,
-      name: field.key,
-      value: field.text,
+      id: `field-${key}`,
+      name: key,
+      value: filled?.text,
       // Nothing answers to it until the script of the page is there.
-      readonly: true,
-      autocomplete: 'off',
-      autocapitalize: 'off',
-      spellcheck: 'false',
-      'aria-describedby': noteId,
+      readonly: filled !== undefined,
+      'aria-describedby': `${key}-note`,
       'aria-invalid': fault ? 'true' : undefined,
     }),
-    h('small', { id: noteId, class: fault ? 'fault' : 'hint', 'aria-live': 'polite' }, text),
+    noteMarkup(input),
   );
+};
+
+const fieldMarkup = (field: Field): Markup => {
+  const { key, label, from } = field;
+  const { text: note, fault } = fieldNote(field);
+  return inputMarkup({ key, label, note, fault, filled: { text: field.text, from } });
 };
 
 /** Some of the numbers that a page rests on, under one heading. */

@@ -1,14 +1,13 @@
 import type { Assessment, Catalogue, Judgement } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
+import { inputMarkup, noteMarkup } from './form.ts';
 import { havingId, type HavingField } from './having.ts';
+import { reformingPart } from './judge-view.ts';
 import { reasonPhrase } from './phrases.ts';
 import { openItem } from './results.ts';
 import { citedSources, type Shown } from './shown.ts';
 import { inHand, whyWorse } from './why-worse.ts';
-
-const noteOf = ({ key, note, fault }: HavingField): Markup =>
-  h('small', { id: `${key}-note`, class: fault ? 'fault' : 'hint', 'aria-live': 'polite' }, note);
 
 const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
   const families = Map.groupBy(Object.values(catalogue.types), ({ family }) => family);
@@ -19,7 +18,7 @@ const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
     h('label', { for: `field-${key}` }, label),
     h(
       'select',
-      { id: `field-${key}`, name: key, autocomplete: 'off', 'aria-describedby': `${key}-note` },
+      { id: `field-${key}`, name: key, 'aria-describedby': `${key}-note` },
       h('option', { value: '' }, 'choose …'),
       ...[...families].map(([family, types]) =>
         h(
@@ -29,25 +28,9 @@ const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
         ),
       ),
     ),
-    noteOf(field),
+    noteMarkup(field),
   );
 };
-
-const numberField = (field: HavingField): Markup =>
-  h(
-    'p',
-    { class: 'field' },
-    h('label', { for: `field-${field.key}` }, field.label),
-    h('input', {
-      id: `field-${field.key}`,
-      name: field.key,
-      autocomplete: 'off',
-      autocapitalize: 'off',
-      spellcheck: 'false',
-      'aria-describedby': `${field.key}-note`,
-    }),
-    noteOf(field),
-  );
 
 /** The form that asks for a part that the visitor has: its type, and what of its numbers is known. */
 export const havingForm = (
@@ -59,7 +42,7 @@ export const havingForm = (
     {},
     h('legend', {}, 'The part that you have'),
     typeField(catalogue, type),
-    ...numbers.map(numberField),
+    ...numbers.map(inputMarkup),
   ),
   h(
     'p',
@@ -108,6 +91,9 @@ export const havingResult = (
       { class: 'stand-ins' },
       openItem(having, havingId, { shown, cited: citedSources(shown) }, [
         inHandLine(shown, judgement),
+        inHand(having) !== undefined &&
+          judgement.advice !== 'replace' &&
+          reformingPart(judgement.reforming),
         h('p', {}, beside),
       ]),
     ),

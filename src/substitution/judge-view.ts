@@ -4,10 +4,13 @@ import {
   type Advice,
   type Judgement,
   type ReformingPlan,
+  type Sign,
   type TriageReason,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { sentence } from '../text/words.ts';
+import { capital, sentence } from '../text/words.ts';
+import { inputMarkup } from './form.ts';
+import { evidenceFields, signsKey } from './old-part.ts';
 
 const WORDS: Record<Advice, string> = {
   replace: 'Replace it',
@@ -31,7 +34,7 @@ const reasonItem = ({ why, working, source, note }: TriageReason): Markup =>
   );
 
 /** How to re-form the old part before it meets its supply. */
-const reformingPart = (plan: ReformingPlan | undefined): Markup | false =>
+export const reformingPart = (plan: ReformingPlan | undefined): Markup | false =>
   plan !== undefined &&
   h(
     'p',
@@ -61,4 +64,28 @@ export const judgementMarkup = ({ advice, reasons, reforming }: Judgement): Mark
         { class: 'quiet small' },
         'Replacing what is good has its own risk: lifted pads, a part the wrong way round, a joint that was sound.',
       ),
+  ].filter((piece) => piece !== false);
+
+const signBox = ({ id, sign }: Sign): Markup =>
+  h(
+    'p',
+    { class: 'check' },
+    h('input', { type: 'checkbox', id: `seen-${id}`, name: signsKey, value: id }),
+    h('label', { for: `seen-${id}` }, capital(sign)),
+  );
+
+/** The form that asks what was found out about the old part, and what is seen on it. */
+export const evidenceForm = (signs: readonly Sign[]): Markup[] =>
+  [
+    h(
+      'fieldset',
+      {},
+      h('legend', {}, 'What is known of it'),
+      ...evidenceFields.map(({ key, label, hint }) =>
+        inputMarkup({ key, label, note: hint, fault: false }),
+      ),
+    ),
+    h('p', { class: 'small quiet' }, 'Its age counts as well: give it with the numbers below.'),
+    signs.length > 0 &&
+      h('fieldset', {}, h('legend', {}, 'What is seen on it'), ...signs.map(signBox)),
   ].filter((piece) => piece !== false);

@@ -123,7 +123,7 @@ export const openItem = (
   assessment: Assessment,
   id: string,
   parts: TableParts,
-  besides: readonly (Markup | undefined)[],
+  besides: readonly (Markup | undefined | false)[],
 ): Markup =>
   h(
     'li',

@@ -69,3 +69,20 @@ test('numbers that are folded away stand on paper', async ({ page }) => {
   const box = await page.locator('#field-room').boundingBox();
   expect(box?.height).toBeGreaterThan(0);
 });
+
+test('what is known of the old part is asked for, kept and judged', async ({ page }) => {
+  await page.goto('/replace/al-electrolytic-wet/in/reservoir/');
+  await page.locator('#judge-first > summary').press('Enter');
+  await page.locator('#field-reads').fill('300 µF');
+  await page.locator('#field-esr').fill('lots');
+  await expect(page.locator('#esr-note')).toHaveClass('fault');
+  await expect(page.locator('#judgement')).toContainText(/marked/);
+  await page.locator('#evidence input[type="checkbox"]').first().check();
+  await expect(page.locator('#judgement')).toContainText('Replace it.');
+  const before = await page.locator('#judgement').textContent();
+  await page.reload();
+  await expect(page.locator('#field-reads')).toHaveValue('300 µF');
+  await expect(page.locator('#field-esr')).toHaveValue('lots');
+  await expect(page.locator('#evidence input[type="checkbox"]').first()).toBeChecked();
+  await expect(page.locator('#judgement')).toHaveText(before ?? '');
+});
