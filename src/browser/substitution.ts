@@ -12,6 +12,7 @@ import {
   type Field,
 } from '../substitution/address.ts';
 import { answerSentence } from '../substitution/answer.ts';
+import { isDue } from '../substitution/cautions.ts';
 import { fieldNote } from '../substitution/form.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
@@ -69,12 +70,13 @@ const showResults = (shown: Shown, asked: Asked): void => {
   showComparison(shown, asked);
 };
 
-/** Cautions that a condition brings up come and go with it. */
-const showCautions = (catalogue: Catalogue, asked: Asked): void => {
+/** Cautions that a condition or a stand-in brings up come and go with it. */
+const showCautions = ({ catalogue, assessments }: Shown, asked: Asked): void => {
   const { conditions } = resolveSituation(catalogue, asked.request);
-  for (const element of document.querySelectorAll<HTMLElement>('[data-condition][data-from]')) {
-    const condition = conditions.find(({ id }) => id === element.dataset['condition']);
-    element.hidden = (condition?.range.max ?? 0) < Number(element.dataset['from']);
+  for (const element of document.querySelectorAll<HTMLElement>('[data-condition], [data-made]')) {
+    const { condition, from, made } = element.dataset;
+    const trigger = { condition, from: Number(from ?? 0), made: made?.split(' ') };
+    element.hidden = !isDue(trigger, { conditions, assessments });
   }
 };
 
@@ -99,8 +101,9 @@ const recompute = (catalogue: Catalogue): void => {
   showFields(catalogue);
   const guideline = inputFor(guidelineKey);
   if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
-  showResults(shownOf(catalogue, asked), asked);
-  showCautions(catalogue, asked);
+  const shown = shownOf(catalogue, asked);
+  showResults(shown, asked);
+  showCautions(shown, asked);
   showJudgement(catalogue, asked);
 };
 

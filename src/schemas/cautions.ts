@@ -13,6 +13,9 @@ export const cautionRow = z.strictObject({
   positions: idList.describe('positions whose pages show it; none for all'),
   condition: optionalId.describe('condition that brings it up'),
   from: optionalNumber.describe('shown from this value of the condition on, in its unit'),
+  made: idList.describe(
+    'shown where a stand-in made of two parts in one of these ways is offered; with a condition, where both hold',
+  ),
   ...provenance,
 });
 export type CautionRow = z.output<typeof cautionRow>;

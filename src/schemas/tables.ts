@@ -295,6 +295,7 @@ export const tables = {
       { column: 'types', table: 'types.csv', many: true },
       { column: 'positions', table: 'positions.csv', many: true },
       { column: 'condition', table: 'condition-definitions.csv' },
+      { column: 'made', table: 'combinations.csv', many: true },
     ],
     about: 'What can hurt a person or the equipment.',
   },

@@ -1,40 +1,81 @@
-import { resolveSituation, type Catalogue, type Request } from '../engine/index.ts';
+import {
+  resolveSituation,
+  type Assessment,
+  type Catalogue,
+  type Request,
+  type ResolvedCondition,
+} from '../engine/index.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 
+/** What brings a caution up; nothing where it always holds. All that is named must hold. */
+export interface Trigger {
+  /** A condition, and from which value in SI on. */
+  condition?: string | undefined;
+  from?: number | undefined;
+  /** Ways of making a stand-in of two parts, one of which is offered. */
+  made?: readonly string[] | undefined;
+}
+
 /** A caution that a page may have to show. */
 export interface PageCaution {
   caution: CautionRow;
-  /** Condition that brings it up, and from which value in SI on; nothing where it always holds. */
-  trigger?: { condition: string; from: number };
-  /** Whether the numbers at hand bring it up. */
+  trigger: Trigger;
+  /** Whether the numbers and stand-ins at hand bring it up. */
   due: boolean;
 }
 
+/** What the numbers of a page come to, as far as cautions go by it. */
+export interface AtHand {
+  conditions: readonly ResolvedCondition[];
+  assessments: readonly Assessment[];
+}
+
+/** Whether a caution has to be shown. */
+export const isDue = (
+  { condition, from = 0, made }: Trigger,
+  { conditions, assessments }: AtHand,
+): boolean => {
+  const highest = conditions.find(({ id }) => id === condition)?.range.max ?? 0;
+  const isMade = assessments.some(
+    ({ verdict, candidate }) =>
+      verdict !== 'keep-out' && made?.includes(candidate.made?.kind ?? '') === true,
+  );
+  return (condition === undefined || highest >= from) && (made === undefined || isMade);
+};
+
 const GRAVITY: readonly CautionRow['severity'][] = ['danger', 'care'];
 
-/** Cautions that a type, a position or some value of its conditions can bring up, gravest first. */
+const triggerOf = (catalogue: Catalogue, { condition, from, made }: CautionRow): Trigger => {
+  const unit = catalogue.conditionDefinitions[condition]?.unit ?? '';
+  return {
+    ...(condition === ''
+      ? {}
+      : { condition, from: (from ?? 0) * (catalogue.units[unit]?.factor ?? 1) }),
+    ...(made.length === 0 ? {} : { made }),
+  };
+};
+
+/** Cautions that a type, a position, its numbers or its stand-ins can bring up, gravest first. */
 export const cautionsFor = (
   catalogue: Catalogue,
   type: TypeRow,
   position: PositionRow,
-  request: Request,
+  { request, assessments }: { request: Request; assessments: readonly Assessment[] },
 ): PageCaution[] => {
   const { conditions } = resolveSituation(catalogue, request);
   const pageCaution = (caution: CautionRow): PageCaution[] => {
-    const general =
-      caution.types.length === 0 && caution.positions.length === 0 && caution.condition === '';
-    if (general || caution.types.includes(type.id) || caution.positions.includes(position.id)) {
-      return [{ caution, due: true }];
-    }
-    const condition = conditions.find(({ id }) => id === caution.condition);
-    if (condition === undefined) return [];
-    const unit = catalogue.conditionDefinitions[condition.id]?.unit ?? '';
-    const from = (caution.from ?? 0) * (catalogue.units[unit]?.factor ?? 1);
-    return [
-      { caution, trigger: { condition: condition.id, from }, due: condition.range.max >= from },
-    ];
+    const { types, positions, condition } = caution;
+    const always = types.includes(type.id) || positions.includes(position.id);
+    const trigger = always ? {} : triggerOf(catalogue, caution);
+    const isElsewhere =
+      !always && Object.keys(trigger).length === 0 && (types.length > 0 || positions.length > 0);
+    const isNotAsked =
+      !always && condition !== '' && conditions.every(({ id }) => id !== condition);
+    return isElsewhere || isNotAsked
+      ? []
+      : [{ caution, trigger, due: isDue(trigger, { conditions, assessments }) }];
   };
   return catalogue.cautions
     .flatMap(pageCaution)

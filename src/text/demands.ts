@@ -63,6 +63,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
       return `${printNumber(typ)} × that of a new part of the old type`;
     case 'kept':
       return `${printNumber(typ)} × the least that the old part itself gives`;
+    case 'charge':
+      return `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, definition.unit)}`;
     case 'value':
       return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
     default:

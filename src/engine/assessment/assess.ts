@@ -14,6 +14,7 @@ import {
   compareScores,
   decisiveDemand,
   MARKETS,
+  meetsWhatWeighs,
   fallsLessShort,
   score,
   tryOut,
@@ -137,12 +138,13 @@ const assessmentOf = (
 });
 
 /**
- * Whether a part serves better than one that one would rather choose: by its verdict, or, being of
- * the same value, by falling less short.
+ * Whether a part serves better than one that one would rather choose: by its verdict, being of the
+ * same value by falling less short, or by missing only what would be nice to have.
  */
 const improves = (next: Tried, best: Tried): boolean => {
   if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
-  return next.part.capacitance === best.part.capacitance && fallsLessShort(next, best);
+  if (next.part.capacitance === best.part.capacitance) return fallsLessShort(next, best);
+  return meetsWhatWeighs(next, best);
 };
 
 const findBestSingle = (type: TypeId, setting: Setting): Tried => {

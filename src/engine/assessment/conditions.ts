@@ -75,6 +75,16 @@ const resistanceOfOld = (
   return resistanceOf(original, { catalogue }, hertz)?.range.typ ?? 0;
 };
 
+/** Current (A) that the charge in the old part at its rating would feed for a time, if not too much. */
+const chargeOver = (
+  catalogue: Catalogue,
+  { typ, max, condition }: ConditionRow,
+  old: Part,
+): number => {
+  const charge = old.capacitance * tellingRating(catalogue, old);
+  return Math.min(charge / (typ ?? 1), (max ?? Infinity) * factorOf(catalogue, condition));
+};
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
@@ -90,6 +100,8 @@ const derivedDefault = (
       return exactly(asPreferred(resistanceForCorner(original.capacitance, rule)));
     case 'value':
       return exactly(rule * original.capacitance);
+    case 'charge':
+      return exactly(chargeOver(catalogue, row, original));
     case 'kept':
       return exactly(
         rule * serviceCapacitance(original, { catalogue, conditions }).capacitance.min,

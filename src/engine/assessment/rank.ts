@@ -136,6 +136,15 @@ export const fallsLessShort = (a: Tried, b: Tried): boolean => {
   return difference !== undefined && difference < 0;
 };
 
+/** Demands that a part ought to meet whatever else it does. */
+const HEAVY = ['hard', 'strong'];
+
+const missesHeavy = ({ judged }: Tried): boolean =>
+  judged.some(({ demand, verdict }) => HEAVY.includes(demand.weight) && verdict !== 'fits');
+
+/** Whether a part meets all demands that weigh, where another misses one. */
+export const meetsWhatWeighs = (a: Tried, b: Tried): boolean => !missesHeavy(a) && missesHeavy(b);
+
 /** The demand that decides a part: of those with its verdict, the one furthest beyond its limit. */
 export const decisiveDemand = (judged: readonly Judged[], verdict: Verdict): string => {
   const deciding = judged.filter((one) => one.verdict === verdict);

@@ -93,6 +93,25 @@ const compareOrders = (a: readonly number[], b: readonly number[]): number => {
 };
 
 /**
+ * Of a type that is chosen near its voltage nobody fits a part of more than this many times the
+ * rating that is needed, where there is a lower one.
+ */
+const MOST_TIMES_NEEDED = 15;
+
+/** Parts of a type without those rated absurdly high, where there are others. */
+const sensiblyRated = (
+  type: TypeId,
+  preferences: readonly Preference[],
+  circumstances: Circumstances,
+): readonly Preference[] => {
+  if (circumstances.catalogue.types[type]?.old_rating !== 'tight') return preferences;
+  const sensible = preferences.filter(
+    ({ part }) => part.ratedVoltage <= MOST_TIMES_NEEDED * neededRating(part, circumstances),
+  );
+  return sensible.length > 0 ? sensible : preferences;
+};
+
+/**
  * Every part of a type that the market offers for the old value, voltage and position, in the
  * order in which one would choose if all were equally good: the nearest value, the lowest rating
  * that suffices, the tolerance that is usual, of two usual ones the looser.
@@ -102,8 +121,11 @@ export const offeredParts = (
   type: TypeId,
   circumstances: Circumstances,
 ): OfferedPart[] =>
-  offersOf(catalogue, type)
-    .flatMap((offer) => partsOf(offer, circumstances))
+  sensiblyRated(
+    type,
+    offersOf(catalogue, type).flatMap((offer) => partsOf(offer, circumstances)),
+    circumstances,
+  )
     .toSorted((a, b) => compareOrders(a.order, b.order))
     .map(({ part }) => part);
 

@@ -15,6 +15,7 @@ import { discharge, residualVoltage, touchCurrent } from './mains.ts';
 import type { FindingModel } from './model.ts';
 import { pulse } from './pulse.ts';
 import { selfResonance } from './resonance.ts';
+import { regulatorDump } from './regulator-dump.ts';
 import { reverseVoltage } from './reverse.ts';
 import { rippleCurrent } from './ripple-current.ts';
 import { rippleVoltage } from './ripple.ts';
@@ -60,6 +61,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   'lead-wire': leadWire,
   inrush,
   'own-surge': ownSurge,
+  'regulator-dump': regulatorDump,
   'ripple-voltage': rippleVoltage,
   'ripple-heating': rippleHeating,
   'ripple-current': rippleCurrent,

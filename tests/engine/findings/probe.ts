@@ -186,6 +186,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   'lead-wire': { values: decades(1e-6, 1), spoil: property('lead-wire') },
   inrush: stiffer,
   'own-surge': { values: decades(1e-9, 1e12), spoil: property('surge-resistance') },
+  'regulator-dump': larger,
   'ripple-voltage': smaller,
   'filter-shift': smaller,
   'tuning-shift': smaller,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assess, type Assessment } from '../../../src/engine/index.ts';
+import { assess, resolveSituation, type Assessment } from '../../../src/engine/index.ts';
 import type { Finding } from '../../../src/engine/assessment/finding.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { catalogue, given } from '../assessment/setting.ts';
@@ -105,5 +105,64 @@ describe('ripple and life', () => {
       /^600 mA squared × 46\.8–187 mΩ for its value and voltage = 33\.8 mW in a listed can of ⌀12\.5/,
     );
     expect(workingOf(part, 'life')).toMatch(/ at 55 °C and .* K of its own heat, × 2\.27 for/);
+  });
+});
+
+describe('charge behind a regulator', () => {
+  const behind = (old: number, capacitance: number, free?: number): Finding =>
+    findingOf(
+      assess(
+        catalogue,
+        {
+          original: {
+            type: 'al-electrolytic-wet',
+            capacitance: exactly(old),
+            ratedVoltage: exactly(25),
+          },
+          position: 'regulator-output',
+          conditions: free === undefined ? {} : given({ 'diode-free': free }),
+        },
+        { type: 'al-electrolytic-wet', capacitance },
+      ),
+      'regulator-dump',
+    );
+
+  test.each([
+    // The sheet of an adjustable regulator: none up to 25 µF, a reverse diode beyond.
+    ['22 µF for 10 µF', 10e-6, 22e-6, undefined, 'fits'],
+    ['33 µF for 10 µF', 10e-6, 33e-6, undefined, 'fits-if'],
+    ['33 µF for 10 µF where a diode is there', 10e-6, 33e-6, 1, 'fits'],
+    ['100 µF for 100 µF, which was borne', 100e-6, 100e-6, undefined, 'fits'],
+    ['220 µF for 100 µF', 100e-6, 220e-6, undefined, 'fits-if'],
+  ])('%s', (_what, old, next, free, verdict) => {
+    expect(behind(old, next, free).verdict).toBe(verdict);
+  });
+
+  test('says which way round the diode goes, or to look for it', () => {
+    expect(behind(10e-6, 33e-6).working).toContain('cathode to its input and anode to its output');
+    expect(behind(100e-6, 100e-6).working).toContain('look for its reverse diode');
+  });
+});
+
+describe('the current behind a reservoir, where none is given', () => {
+  const loadOf = (farad: number, volt: number): number | undefined =>
+    resolveSituation(catalogue, {
+      original: {
+        type: 'al-electrolytic-wet',
+        capacitance: exactly(farad),
+        ratedVoltage: exactly(volt),
+      },
+      position: 'reservoir',
+    }).conditions.find(({ id }) => id === 'load-current')?.range.typ;
+
+  test.each([
+    // Its charge at the old rating over 0.3 s.
+    ['a transistor supply', 2200e-6, 25, 0.1833],
+    ['a valve supply', 32e-6, 450, 0.048],
+    // An EZ80 rectifier valve gives 90 mA at most, with 50 µF at most.
+    ['a valve supply at the limit of its rectifier', 50e-6, 450, 0.075],
+    ['a power amplifier, no more than an ampere', 10e-3, 63, 1],
+  ])('%s', (_what, farad, volt, ampere) => {
+    expect((loadOf(farad, volt) ?? NaN) / ampere).toBeCloseTo(1, 2);
   });
 });
