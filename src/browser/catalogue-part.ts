@@ -5,7 +5,7 @@ const loading = new Map<string, Promise<Catalogue>>();
 
 /**
  * One part of the catalogue, fetched from this site once a visit.
- * @param part a position id, `reading`, `colours` or `look`
+ * @param part a position id, `reading`, `colours`, `look` or `drawings`
  */
 export const cataloguePart = (part: string): Promise<Catalogue> => {
   const known = loading.get(part);

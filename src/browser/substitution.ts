@@ -20,6 +20,7 @@ import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
+import { listenForDrawing, showDrawn } from './drawn-parts.ts';
 import { assessHaving, listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
 import { writeNote } from './note.ts';
@@ -68,6 +69,7 @@ const showResults = (shown: Shown, asked: Asked): void => {
   showStandIns(shown);
   showHaving(shown, asked);
   showComparison(shown, asked);
+  showDrawn(shown, asked);
 };
 
 /** Cautions that a condition or a stand-in brings up come and go with it. */
@@ -134,6 +136,7 @@ listenForEvidence(update);
 listenForHaving(update);
 listenForComparing(update);
 listenForOpening(update);
+listenForDrawing(update);
 
 form.addEventListener('reset', () => {
   dropGiven(

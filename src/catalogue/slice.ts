@@ -245,3 +245,18 @@ export const sliceLook = (catalogue: Catalogue): Catalogue => {
     },
   };
 };
+
+/** The part of the catalogue that drawings need beside the sizes of a position's slice. */
+export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
+  const empty = nothing(catalogue);
+  const { colours, toleranceLetters } = catalogue.markings;
+  return {
+    ...empty,
+    typeLooks: catalogue.typeLooks.map((row) => without(row, ['locator', 'note'])),
+    markings: {
+      ...empty.markings,
+      colours: colours.map((row) => without(row, ['locator', 'note', 'source'])),
+      toleranceLetters: toleranceLetters.map((row) => without(row, ['locator', 'note', 'source'])),
+    },
+  };
+};

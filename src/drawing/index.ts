@@ -1,7 +1,7 @@
 export { coloursOf } from './colours-of.ts';
 export { partInWords } from './describe.ts';
 export { sidesInShort } from './side-words.ts';
-export { drawingOfPart, type DrawnPart, type PartToDraw } from './of-part.ts';
+export { drawingOfOldPart, drawingOfPart, type DrawnPart, type PartToDraw } from './of-part.ts';
 export { looksOfType, sizesOfLook, type DrawnLook, type DrawnSize } from './of-type.ts';
 export { specOfRow } from './of-row.ts';
 export { forms, type FormId } from './forms/index.ts';

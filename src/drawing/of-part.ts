@@ -94,3 +94,16 @@ export const drawingOfPart = (catalogue: Catalogue, part: PartToDraw): DrawnPart
   const look = lookFor(catalogue.typeLooks, part.type, style, body?.row?.shape);
   return look && drawnAs(catalogue, look, part, body);
 };
+
+/**
+ * An old part as it is mostly met: in the first look of its type where that has a tabulated body
+ * for the part, else as any part of the type.
+ */
+export const drawingOfOldPart = (catalogue: Catalogue, part: PartToDraw): DrawnPart | undefined => {
+  const look = lookFor(catalogue.typeLooks, part.type);
+  const styled = { ...part, style: look?.style };
+  const body = look && bodyOf(catalogue, styled);
+  return look && body?.row !== undefined
+    ? drawnAs(catalogue, look, styled, body)
+    : drawingOfPart(catalogue, part);
+};

@@ -17,7 +17,7 @@ export interface DrawingOptions {
   /** Without the rule, where a neighbour at the same scale has one. */
   rule?: boolean;
   /** Every view that helps, or only the one with the marking. */
-  views?: 'all' | 'first';
+  views?: 'all' | 'first' | undefined;
   /** Beside words that say the same: hidden from those who listen. */
   decorative?: boolean;
   /** What is said instead of the drawing's own words. */
@@ -154,13 +154,15 @@ const ROOM = { width: 352, height: 440 } as const;
 
 /**
  * The largest scale, px to the millimetre and no larger than the usual one, at which the parts have
- * room beside each other on a phone, so that no drawing is shrunk to another scale there.
+ * room beside each other: on a phone unless more room is given, so that no drawing is shrunk to
+ * another scale there.
+ * @param room px across
  */
 export const scaleFor = (
   parts: readonly NamedPart[],
-  options: Pick<DrawingOptions, 'views'> = {},
+  { views, room = ROOM.width }: Pick<DrawingOptions, 'views'> & { room?: number } = {},
 ): number =>
   SCALES.find((scale) => {
-    const { attributes } = partsDrawing(parts, { ...options, pageScale: scale });
-    return Number(attributes['width']) <= ROOM.width && Number(attributes['height']) <= ROOM.height;
+    const { attributes } = partsDrawing(parts, { views, pageScale: scale });
+    return Number(attributes['width']) <= room && Number(attributes['height']) <= ROOM.height;
   }) ?? Math.min(...SCALES);

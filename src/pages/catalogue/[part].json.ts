@@ -1,13 +1,23 @@
 import type { APIRoute } from 'astro';
 import { loadCatalogue } from '../../catalogue/index.ts';
 import type { Catalogue } from '../../engine/index.ts';
-import { sliceColours, sliceLook, slicePosition, sliceReading } from '../../catalogue/slice.ts';
+import {
+  sliceColours,
+  sliceDrawings,
+  sliceLook,
+  slicePosition,
+  sliceReading,
+} from '../../catalogue/slice.ts';
 
-/** Parts of the catalogue that read markings and colours or name a look; no position is called so. */
+/**
+ * Parts of the catalogue that read markings and colours, name a look or draw; no position is called
+ * so.
+ */
 const readers: Readonly<Record<string, (catalogue: Catalogue) => Catalogue>> = {
   reading: sliceReading,
   colours: sliceColours,
   look: sliceLook,
+  drawings: sliceDrawings,
 };
 
 export const getStaticPaths = () =>
