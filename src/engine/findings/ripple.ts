@@ -6,7 +6,8 @@ import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 /** Ripple (V) of a part that never goes below its smallest allowed value. */
 const designedRipple = (circumstances: Circumstances): number => {
   const { original, position } = circumstances;
-  const load = conditionOf(circumstances, 'load-current').typ;
+  // The current is one and the same for what was designed and for what is found.
+  const load = conditionOf(circumstances, 'load-current').max;
   const least = original.capacitance * position.value_low;
   return load / (conditionOf(circumstances, 'f-work').typ * least);
 };

@@ -31,11 +31,23 @@ export const holdStep: FindingModel = {
 const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined =>
   resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
-/** Resistance (ohm) through which the part is charged; that of the part where it is known. */
-const chargingResistance = (part: Part, circumstances: Circumstances): Range =>
+/** Time constant (s) of a part by its own resistance, where that is known. */
+const ownConstant = (part: Part, circumstances: Circumstances): Range => {
+  const own = ownResistance(part, circumstances);
+  const farad = capacitanceAsBought(part);
+  if (own === undefined) return exactly(0);
+  const { min, typ, max } = own.range;
+  // By its loss a larger part has less resistance, so that the product does not go with its value.
+  return own.by === 'loss'
+    ? { min: min * farad.max, typ: typ * farad.typ, max: max * farad.min }
+    : timesPositive(own.range, farad);
+};
+
+/** Time constant (s) of the part behind the switch. */
+const timeConstant = (part: Part, circumstances: Circumstances): Range =>
   add(
-    conditionOf(circumstances, 'switch-resistance'),
-    ownResistance(part, circumstances)?.range ?? exactly(0),
+    timesPositive(conditionOf(circumstances, 'switch-resistance'), capacitanceAsBought(part)),
+    ownConstant(part, circumstances),
   );
 
 const errorOf = (circumstances: Circumstances) =>
@@ -47,10 +59,7 @@ export const acquisition: FindingModel = {
     const own = ownResistance(part, circumstances);
     return {
       status: 'known',
-      value: settlingTime(
-        timesPositive(chargingResistance(part, circumstances), capacitanceAsBought(part)),
-        ...errorOf(circumstances),
-      ),
+      value: settlingTime(timeConstant(part, circumstances), ...errorOf(circumstances)),
       properties: own?.properties ?? [],
       sources: own?.sources ?? [],
       bases: own?.bases ?? [],

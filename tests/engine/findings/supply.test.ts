@@ -75,6 +75,32 @@ describe('ripple and life', () => {
     expect(half?.standIn?.max).toBeCloseTo(2 * (whole?.standIn?.max ?? 0), 9);
   });
 
+  test('a current that is not known for certain is one current, in the limit and in the finding', () => {
+    const spread = assess(
+      catalogue,
+      {
+        original: {
+          type: 'al-electrolytic-wet',
+          capacitance: exactly(2200e-6),
+          ratedVoltage: exactly(25),
+        },
+        position: 'reservoir',
+        conditions: {
+          ...given({ 'ripple-allowed': 1e-3 }),
+          'load-current': { min: 0.1, typ: 0.3, max: 0.9 },
+        },
+      },
+      { type: 'al-electrolytic-wet', capacitance: 2200e-6, ratedVoltage: 25 },
+    );
+    const { standIn, limit } = findingOf(spread, 'ripple-voltage');
+    const certain = findingOf(rail('al-electrolytic-wet', 2200e-6), 'ripple-voltage');
+    const designed = 0.3 / (100 * 0.9 * 2200e-6);
+    expect((standIn?.max ?? NaN) / (limit?.high ?? NaN)).toBeCloseTo(
+      (certain.standIn?.max ?? NaN) / designed,
+      1,
+    );
+  });
+
   test('a low-impedance part lasts longer than a general one', () => {
     const [general, better] = ['al-electrolytic-wet', 'al-electrolytic-low-esr'].map(
       (type) => findingOf(rail(type, 2200e-6), 'life').standIn?.typ ?? NaN,
