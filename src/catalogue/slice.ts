@@ -125,6 +125,12 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     sources,
     units: catalogue.units,
     types,
+    properties: Object.fromEntries(
+      Object.entries(pick(catalogue.properties, properties)).map(([id, row]) => [
+        id,
+        without(row, ['meaning']),
+      ]),
+    ),
     knowledge,
     absorptionTests: findings.has('absorption') ? catalogue.absorptionTests : {},
     offers: catalogue.offers.map((row) => without(row, ['locator', 'note'])),

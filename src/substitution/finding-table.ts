@@ -14,11 +14,11 @@ import { midSentence } from '../text/mid-sentence.ts';
 import { printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { sourceMarks, typeName, type Shown } from './shown.ts';
 
-/** Words for how well a finding is known. */
-const SURE = {
-  sure: 'published',
-  likely: 'common practice',
-  possible: 'from memory',
+/** Words for what a finding rests on. */
+const BASIS = {
+  published: 'published',
+  'common-practice': 'common practice',
+  memory: 'from memory',
 } as const;
 
 /** A figure with its typical value in front: `16 Hz (15.1–17.2 Hz)`. */
@@ -53,17 +53,29 @@ export interface TableParts {
   cited: readonly SourceId[];
 }
 
-/** How well a finding is known: nothing is called published that no document stands behind. */
-const basisWords = ({ sure, sources }: Finding, { shown }: TableParts): string => {
-  if (sure !== 'sure') return SURE[sure];
+/** What a finding rests on: nothing is called published that no document stands behind. */
+const basisWords = ({ basis, sources }: Finding, { shown }: TableParts): string => {
+  if (basis !== 'published') return BASIS[basis];
   const kinds = sources.map((source) => shown.catalogue.sources[source]?.kind);
-  if (kinds.some((kind) => kind !== 'trade' && kind !== 'identity')) return SURE.sure;
-  return kinds.includes('trade') ? SURE.likely : 'arithmetic';
+  if (kinds.some((kind) => kind !== 'trade' && kind !== 'identity')) return BASIS.published;
+  return kinds.includes('trade') ? BASIS['common-practice'] : 'arithmetic';
 };
+
+/** Which figures are known no better, where those of others are. */
+const weakestWords = ({ basis, weakest }: Finding, { shown }: TableParts): string => {
+  const names = weakest.flatMap((id) => shown.catalogue.properties[id]?.name ?? []);
+  return basis === 'published' || names.length === 0
+    ? ''
+    : ` (${names.map((name) => midSentence(name)).join(', ')})`;
+};
+
+/** That the figures lie far apart, where that is what makes a finding less sure. */
+const spreadWords = ({ apart }: Finding): string =>
+  apart === undefined ? '' : `, but its ends lie ${formatValue(apart, 'ratio')} apart`;
 
 /** How well a finding is known, and from which sources. */
 export const groundWords = (finding: Finding, parts: TableParts): Markup[] => [
-  basisWords(finding, parts),
+  `${basisWords(finding, parts)}${weakestWords(finding, parts)}${spreadWords(finding)}`,
   ...sourceMarks(finding.sources, parts.cited),
 ];
 

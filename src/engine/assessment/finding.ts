@@ -1,5 +1,5 @@
 import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
-import type { Basis, Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
+import type { Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
 import { findingModels } from '../findings/index.ts';
 import {
   conditionOf,
@@ -12,10 +12,11 @@ import {
 import type { Range } from '../quantities/range.ts';
 import { rowNamed } from './original.ts';
 import type { Part } from './parts.ts';
+import { surenessOf, type Sureness } from './sureness.ts';
 import { beyondLimit, verdictFor, type Beyond, type Verdict } from './verdict.ts';
 
 /** One demand checked for one part, with its working. */
-export interface Finding {
+export interface Finding extends Sureness {
   /** Demand id; unique within a position. */
   demand: string;
   finding: FindingId;
@@ -37,8 +38,6 @@ export interface Finding {
   equation: string;
   why: string;
   sources: SourceId[];
-  /** The weakest basis that it rests on, as a word. */
-  sure: 'sure' | 'likely' | 'possible';
 }
 
 /** What a demand comes to for one part, without the words. */
@@ -121,25 +120,6 @@ export const judge = (
   return { demand, row, outcome, limit, beyond, verdict };
 };
 
-const BASES: readonly Basis[] = ['published', 'common-practice', 'memory'];
-const WORDS = { published: 'sure', 'common-practice': 'likely', memory: 'possible' } as const;
-
-const weakest = (bases: readonly Basis[]): Basis =>
-  bases.reduce((a, b) => (BASES.indexOf(a) >= BASES.indexOf(b) ? a : b), 'published');
-
-const surenessOf = (
-  outcome: Outcome,
-  part: Part,
-  circumstances: Circumstances,
-): Finding['sure'] => {
-  if (outcome.status === 'unknown') return 'possible';
-  const figures = outcome.properties.flatMap((property) => {
-    const knowledge = knowledgeOf(circumstances, part, property);
-    return knowledge.status === 'known' ? [knowledge.basis] : [];
-  });
-  return WORDS[weakest([...figures, ...(outcome.bases ?? [])])];
-};
-
 const sourcesOf = (judged: Judged, part: Part, circumstances: Circumstances): SourceId[] => {
   const { outcome, demand, row } = judged;
   const properties = outcome.status === 'known' ? outcome.properties : outcome.missing;
@@ -188,6 +168,6 @@ export const explain = (
     equation: row.equation,
     why: demand.why,
     sources: sourcesOf(judged, part, circumstances),
-    sure: surenessOf(outcome, part, circumstances),
+    ...surenessOf(outcome, limit, row, part, circumstances),
   };
 };

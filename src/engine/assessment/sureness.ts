@@ -1,0 +1,75 @@
+import type { FindingRow } from '../../schemas/positions.ts';
+import type { Basis, PropertyId } from '../catalogue.ts';
+import { knowledgeOf, type Circumstances, type Limit, type Outcome } from '../findings/model.ts';
+import type { Range } from '../quantities/range.ts';
+import type { Part } from './parts.ts';
+
+/** How sure a finding is, and why no more so. */
+export interface Sureness {
+  sure: 'sure' | 'likely' | 'possible';
+  /** The weakest basis that it rests on. */
+  basis: Basis;
+  /** Properties that are known no better than that. */
+  weakest: PropertyId[];
+  /** How many times apart its ends lie, where that makes it less sure than its basis does. */
+  apart?: number;
+}
+
+const BASES: readonly Basis[] = ['published', 'common-practice', 'memory'];
+const WORDS = ['sure', 'likely', 'possible'] as const;
+
+/** Ends that lie further apart than this (ratio) leave a finding likely at best, or possible. */
+const WIDE = 10;
+const VERY_WIDE = 100;
+
+/** A figure below this share of its limit is as good as nothing: how small it is tells no more. */
+const NOTHING = 0.01;
+
+const weaker = (a: Basis, b: Basis): Basis => (BASES.indexOf(a) >= BASES.indexOf(b) ? a : b);
+
+/**
+ * How many times apart the ends of a figure lie, as far as its limit makes that count; nothing for
+ * figures that no ratio can be taken of.
+ */
+export const timesApart = ({ min, max }: Range, { low, high }: Limit): number | undefined => {
+  if (min < 0 || max <= 0) return undefined;
+  const least = NOTHING * Math.max(0, high ?? low ?? 0);
+  const from = Math.max(min, least);
+  return from > 0 ? Math.max(max, least) / from : undefined;
+};
+
+/**
+ * How sure a finding is: by the weakest basis of its figures, rules and tables, or of its equation
+ * where that is from memory; and no more than likely where its ends lie ten times apart, no more
+ * than possible at a hundred times.
+ */
+export const surenessOf = (
+  outcome: Outcome,
+  limit: Limit,
+  row: FindingRow,
+  part: Part,
+  circumstances: Circumstances,
+): Sureness => {
+  if (outcome.status === 'unknown') {
+    return { sure: 'possible', basis: 'memory', weakest: outcome.missing };
+  }
+  const figures = outcome.properties.flatMap((property) => {
+    const knowledge = knowledgeOf(circumstances, part, property);
+    return knowledge.status === 'known' ? [{ property, basis: knowledge.basis }] : [];
+  });
+  const bases = [
+    ...figures.map(({ basis }) => basis),
+    ...(outcome.bases ?? []),
+    ...(row.basis === 'memory' ? [row.basis] : []),
+  ];
+  const basis = bases.reduce<Basis>(weaker, 'published');
+  const apart = row.unit === 'grade' ? undefined : timesApart(outcome.value, limit);
+  const bySpread = apart === undefined || apart < WIDE ? 0 : apart < VERY_WIDE ? 1 : 2;
+  const byBasis = BASES.indexOf(basis);
+  return {
+    sure: WORDS[Math.max(byBasis, bySpread)] ?? 'possible',
+    basis,
+    weakest: figures.filter((figure) => figure.basis === basis).map(({ property }) => property),
+    ...(apart !== undefined && bySpread > byBasis ? { apart } : {}),
+  };
+};

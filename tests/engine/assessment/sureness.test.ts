@@ -1,0 +1,130 @@
+import { describe, expect, test } from 'vitest';
+import { prepareDemands } from '../../../src/engine/assessment/finding.ts';
+import { surenessOf, timesApart, type Sureness } from '../../../src/engine/assessment/sureness.ts';
+import type { Basis, Knowledge } from '../../../src/engine/catalogue.ts';
+import type { Outcome } from '../../../src/engine/findings/model.ts';
+import { allPairings, findStandIns } from '../../../src/engine/index.ts';
+import type { Range } from '../../../src/engine/quantities/range.ts';
+import { catalogue, circumstancesOf, knowing } from './setting.ts';
+
+const figure = (basis: Basis): Knowledge => ({
+  status: 'known',
+  range: { min: 1, typ: 1, max: 1 },
+  basis,
+  sources: [],
+});
+
+const base = circumstancesOf(
+  { original: { type: 'glass' }, position: 'bulk-rail' },
+  knowing(catalogue, 'glass', {
+    inductance: figure('published'),
+    ageing: figure('common-practice'),
+    dvdt: figure('memory'),
+  }),
+);
+
+const rowOf = (id: string) => {
+  const found = prepareDemands(base).find(({ row }) => row.id === id);
+  if (found === undefined) throw new Error(`no ${id}`);
+  return found.row;
+};
+
+const sureness = (outcome: Partial<Extract<Outcome, { status: 'known' }>>, high = 1): Sureness =>
+  surenessOf(
+    { status: 'known', value: { min: 1, typ: 1, max: 1 }, properties: [], ...outcome },
+    { high },
+    rowOf('ripple-voltage'),
+    base.original,
+    base,
+  );
+
+describe('how sure a finding is', () => {
+  test.each<[string, Parameters<typeof sureness>[0], Sureness]>([
+    [
+      'published figures',
+      { properties: ['inductance'] },
+      { sure: 'sure', basis: 'published', weakest: ['inductance'] },
+    ],
+    [
+      'the weakest of several figures decides, and is named',
+      { properties: ['inductance', 'ageing'] },
+      { sure: 'likely', basis: 'common-practice', weakest: ['ageing'] },
+    ],
+    [
+      'a figure from memory',
+      { properties: ['inductance', 'ageing', 'dvdt'] },
+      { sure: 'possible', basis: 'memory', weakest: ['dvdt'] },
+    ],
+    [
+      'a rule or table counts as a figure does',
+      { properties: ['inductance'], bases: ['memory'] },
+      { sure: 'possible', basis: 'memory', weakest: [] },
+    ],
+    ['nothing but arithmetic', {}, { sure: 'sure', basis: 'published', weakest: [] }],
+  ])('%s', (_what, outcome, expected) => {
+    expect(sureness(outcome)).toEqual(expected);
+  });
+
+  test.each<[string, Range, Sureness['sure'], number | undefined]>([
+    ['ends nine times apart', { min: 1, typ: 3, max: 9 }, 'sure', undefined],
+    ['ends twenty times apart', { min: 1, typ: 3, max: 20 }, 'likely', 20],
+    ['ends a thousand times apart', { min: 0.1, typ: 3, max: 100 }, 'possible', 1000],
+    [
+      'both ends next to nothing against the limit',
+      { min: 1e-9, typ: 1e-6, max: 9e-3 },
+      'sure',
+      undefined,
+    ],
+    ['one end next to nothing', { min: 1e-9, typ: 0.1, max: 0.5 }, 'likely', 50],
+    ['from nothing', { min: 0, typ: 0.02, max: 0.05 }, 'sure', undefined],
+  ])('%s', (_what, value, sure, apart) => {
+    const found = sureness({ value });
+    expect(found.sure).toBe(sure);
+    if (apart === undefined) expect(found.apart).toBeUndefined();
+    else expect(found.apart).toBeCloseTo(apart, 6);
+  });
+
+  test('a spread that the basis outdoes is not named', () => {
+    const found = sureness({ properties: ['dvdt'], value: { min: 1, typ: 3, max: 500 } });
+    expect(found).toEqual({ sure: 'possible', basis: 'memory', weakest: ['dvdt'] });
+  });
+
+  test('what is not known is no more than possible, and says what is missing', () => {
+    const outcome: Outcome = { status: 'unknown', missing: ['ageing'] };
+    expect(surenessOf(outcome, {}, rowOf('ripple-voltage'), base.original, base)).toEqual({
+      sure: 'possible',
+      basis: 'memory',
+      weakest: ['ageing'],
+    });
+  });
+
+  test('figures below zero have no ratio', () => {
+    expect(timesApart({ min: -1, typ: 0, max: 5 }, { high: 1 })).toBeUndefined();
+    expect(timesApart({ min: 0, typ: 0, max: 0 }, { high: 1 })).toBeUndefined();
+  });
+});
+
+describe('in every position', () => {
+  const PLACES = { published: 0, 'common-practice': 1, memory: 2 } as const;
+  const WORDS = ['sure', 'likely', 'possible'];
+
+  test.each(Object.keys(catalogue.positions))(
+    '%s: no finding is surer than its basis',
+    (position) => {
+      const type = allPairings(catalogue).find(
+        (pair) => pair.position === position && pair.pairing.met,
+      )?.type;
+      const all = findStandIns(catalogue, {
+        original: { type: type ?? 'glass' },
+        position,
+      }).flatMap(({ findings }) => findings);
+      for (const { demand, sure, basis, apart, standIn, missing } of all) {
+        const place = WORDS.indexOf(sure);
+        expect(place, demand).toBeGreaterThanOrEqual(PLACES[basis]);
+        // Less sure than its basis only by a spread, which is then named.
+        expect(place > PLACES[basis], demand).toBe(apart !== undefined);
+        if (standIn === undefined) expect(missing.length, demand).toBeGreaterThan(0);
+      }
+    },
+  );
+});
