@@ -1,6 +1,7 @@
 import { lookKey, type Catalogue, type LookResult, type QuestionId } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { QuestionRow } from '../schemas/look.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import { readLook, writeTicked, type Looked } from '../look/address.ts';
 import { answerNames, numberText } from '../look/phrases.ts';
 import { answerText, isAnswered, resultsMarkup } from '../look/results.ts';
@@ -95,7 +96,7 @@ const showNext = (catalogue: Catalogue, result: LookResult): void => {
   order = result.next.map(({ question }) => question);
   const first = catalogue.look.questions.find(({ id }) => id === order[0]);
   next.hidden = first === undefined;
-  next.textContent = first === undefined ? '' : `Ask next: ${first.name.toLowerCase()}`;
+  next.textContent = first === undefined ? '' : `Ask next: ${midSentence(first.name)}`;
 };
 
 /** Open questions first, the most useful one at the top; those that were answered below. */
