@@ -1,5 +1,5 @@
 import { coloursOf, forms } from '../../drawing/index.ts';
-import { extentOf, written } from '../../drawing/path.ts';
+import { extentOf, mapped, written } from '../../drawing/path.ts';
 import type { View } from '../../drawing/shape.ts';
 import type { PartSpec } from '../../drawing/spec.ts';
 import { viewMarkup } from '../../drawing/view-markup.ts';
@@ -65,16 +65,33 @@ const dot = ({ state, colours }: Page, at: number, { x, y, right }: PlaceBox): E
   return h('circle', { cx: round(x), cy: round(y), r: round(right - x), ...paint });
 };
 
-const sideMarkup = (whole: Omit<Page, 'lines'>, side: Side): Element => {
+/** Leads cut off at the edges of the drawing; nothing else reaches there. */
+const cutLeads = (view: View, scale: number, foot: number): View => {
+  const edge = WIDTH / 2 / scale;
+  return {
+    ...view,
+    notes: [],
+    shapes: view.shapes.map((shape) => ({
+      ...shape,
+      path: mapped(shape.path, ([x, y]) => [
+        Math.max(-edge, Math.min(edge, x)),
+        Math.min(y, foot / scale),
+      ]),
+    })),
+  };
+};
+
+const sideMarkup = (plain: Omit<Page, 'lines'>, side: Side): Element => {
   const { view, places } = side;
-  const page: Page = { ...whole, lines: linesOf(whole, side) };
+  const page: Page = { ...plain, lines: linesOf(plain, side) };
   const { state, spec, scale, colours, top, bottom } = page;
-  const drawn = viewMarkup({ ...view, notes: [] }, spec, { scale, colours });
   const below =
     side.arrangement === 'row'
       ? Math.max(BELOW, OFF * 2 + LINE * (1 + Math.max(0, ...page.lines.values())))
       : BELOW;
-  const foot = Math.max(Math.min(drawn.extent.bottom, bottom + LEAD), bottom + below);
+  const whole = extentOf(...view.shapes.map(({ path }) => path)).bottom * scale;
+  const foot = Math.max(Math.min(whole, bottom + LEAD), bottom + below);
+  const drawn = viewMarkup(cutLeads(view, scale, foot), spec, { scale, colours });
   const open = places.filter(({ at }) => state.marks[at] === undefined);
   return h(
     'svg',
