@@ -4,6 +4,7 @@ export type {
   Evidence,
   Hints,
   ReadColours,
+  Measured,
   Reading,
   ReadingKind,
   Section,

@@ -64,14 +64,14 @@ export interface Search {
 export const LONGEST_MARKING = 300;
 
 /** Steps tried for one marking, about; where it is long, fewer ways are carried on. */
-export const MOST_STEPS = 16000;
+export const MOST_STEPS = 10000;
 
 /** Ways carried on from an index for each value, values carried on, and the least that go on. */
 const KEPT_OF_A_VALUE = 6;
 const KEPT_OF_A_WORN_VALUE = 12;
 const KEPT_VALUES = 14;
 const KEPT_WORN_VALUES = 40;
-const KEPT_AT_LEAST = 3;
+export const KEPT_AT_LEAST = 3;
 
 /** Ways that are looked at in full. */
 const LOOKED_AT = 60;

@@ -1,3 +1,5 @@
+import { given } from './given.ts';
+import { LARGE, measuredAmong } from './measured.ts';
 import type { Parse } from './parse.ts';
 import type { Reading, Sureness } from './reading.ts';
 import { say } from './say.ts';
@@ -132,9 +134,6 @@ const sayValue = ({ reading }: Candidate): string =>
     ? say(reading.capacitance.typ, 'F')
     : say(reading.resistance?.typ ?? 0, 'Ω');
 
-/** Above this a capacitance is measured at mains-ripple frequency, F. */
-const LARGE = 1e-6;
-
 const measuring = (candidates: readonly Candidate[]): string[] => {
   const byValue = new Map(
     candidates
@@ -191,8 +190,10 @@ export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Readi
   const [best] = shown;
   if (best === undefined) return [];
   const rival = ordered.find((other) => valueKey(other) !== valueKey(best));
+  const readings = shown.map(({ reading }) => reading);
   return shown.map((candidate) => ({
     ...candidate.reading,
+    ...given('measured', measuredAmong(readings, candidate.reading)),
     sure: candidate === best ? surenessOfBest(best, rival, shown.length === 1) : 'possible',
     settleBy: settling(shown, candidate),
   }));

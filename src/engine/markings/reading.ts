@@ -80,6 +80,16 @@ export interface ReadColours {
   guessed: number[];
 }
 
+/** What a meter reads if a reading is right. */
+export interface Measured {
+  /** F or ohm, with the tolerance, or with ±20 % where none is marked. */
+  range: Range;
+  with: '1 kHz' | '100 or 120 Hz' | 'dc';
+  toleranceMarked: boolean;
+  /** Whether a rival with another value may read the same, so that the meter does not settle it. */
+  overlaps: boolean;
+}
+
 /** One of several capacitors in one can. */
 export interface Section {
   /** F, with the tolerance. */
@@ -125,6 +135,8 @@ export interface Reading {
   climate?: Climate;
   /** Only where colours were read. */
   colours?: ReadColours;
+  /** What a meter reads if this is right; nothing without a value or with several sections. */
+  measured?: Measured;
   sure: Sureness;
   /** In the order of the marking, not overlapping. */
   evidence: Evidence[];
