@@ -11,7 +11,7 @@ import { reactiveCurrent, timeToFall, voltageLeft } from '../../src/engine/equat
 import { cents } from '../../src/engine/equations/pitch.ts';
 import { selfResonance } from '../../src/engine/equations/resonance.ts';
 import { holdStep, settlingConstants, settlingTime } from '../../src/engine/equations/sampling.ts';
-import { frequencyShift } from '../../src/engine/equations/shift.ts';
+import { frequencyShift, timeShift } from '../../src/engine/equations/shift.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 import { expectAnswer, type Case } from './equation-case.ts';
 
@@ -28,6 +28,20 @@ const shifts: Case[] = [
     source: 'identity',
     got: frequencyShift(exactly(1.25), 1, 1).typ,
     expected: 0.2,
+    within: 1e-9,
+  },
+  {
+    what: 'shift of a time by a part that keeps 70 to 110 % of its mark, at the worse end',
+    source: 'identity: a time goes with R*C',
+    got: timeShift({ min: 0.7e-6, typ: 0.95e-6, max: 1.1e-6 }, 1e-6).max,
+    expected: 0.3,
+    within: 1e-9,
+  },
+  {
+    what: 'the same at its best, since it passes its mark on the way',
+    source: 'identity',
+    got: timeShift({ min: 0.7e-6, typ: 0.95e-6, max: 1.1e-6 }, 1e-6).min,
+    expected: 0,
     within: 1e-9,
   },
   {

@@ -21,7 +21,7 @@ import { rippleCurrent } from './ripple-current.ts';
 import { rippleVoltage } from './ripple.ts';
 import { acquisition, holdStep } from './sampling.ts';
 import { esrWindow, impedance } from './series-elements.ts';
-import { filterShift, tuningShift } from './shift.ts';
+import { filterShift, timeShift, tuningShift } from './shift.ts';
 import { shelf } from './shelf.ts';
 import { ownSurge } from './surge.ts';
 import { availability, microphony, polarity, safetyClass } from './suitability.ts';
@@ -69,6 +69,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   shelf,
   'filter-shift': filterShift,
   'tuning-shift': tuningShift,
+  'time-shift': timeShift,
   'level-shift': levelShift,
   'kept-value': keptValue,
   'hold-step': holdStep,

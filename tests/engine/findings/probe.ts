@@ -190,6 +190,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   'ripple-voltage': smaller,
   'filter-shift': smaller,
   'tuning-shift': smaller,
+  'time-shift': larger,
   'kept-value': smaller,
   'hold-step': smaller,
   acquisition: larger,
