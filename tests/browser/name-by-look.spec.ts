@@ -69,6 +69,7 @@ test('a domino like mica that holds paper', async ({ page }) => {
 
 test('a wrong unit is told beside the field and counts for nothing', async ({ page }) => {
   await page.goto('/look/?form=box');
+  await expect(answer(page)).toContainText('box');
   const before = await answer(page).textContent();
   await write(page, 'd-1khz', '5 mV');
   const note = page.locator('#look-d-1khz-note');
