@@ -122,6 +122,14 @@ export interface Field {
   note: string;
 }
 
+/** A condition written out; no time at all in the unit that people give it in, as `0 years`. */
+const printCondition = (catalogue: Catalogue, id: string, range: Range): string => {
+  const unit = conditionUnit(catalogue, id);
+  return unit === 's' && range.max === 0
+    ? `0\u00A0${catalogue.conditionDefinitions[id]?.unit ?? unit}`
+    : formatQuantity(range, unit);
+};
+
 /** Every number that an assessment of this request rests on, as fields of a form. */
 export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): Field[] => {
   const { original, conditions } = resolveSituation(catalogue, request);
@@ -180,7 +188,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
         group: catalogue.conditionDefinitions[id]?.group ?? 'circuit',
         label: catalogue.conditionDefinitions[id]?.name ?? id,
         unit: conditionUnit(catalogue, id),
-        text: formatQuantity(range, conditionUnit(catalogue, id)),
+        text: printCondition(catalogue, id, range),
         from,
         note: row.note,
       }),
