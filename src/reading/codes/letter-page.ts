@@ -1,0 +1,178 @@
+import { formatValue, type Catalogue } from '../../engine/index.ts';
+import { toleranceOf } from '../../engine/markings/tolerances.ts';
+import { inOrderOfUse } from '../../engine/markings/use.ts';
+import { h, type Markup } from '../../markup/node.ts';
+import { listed as joined, typeset } from '../../text/words.ts';
+import type { ListedCode } from './listed.ts';
+import { codePath } from './listed.ts';
+import { chips, link, mark, sourceLink, table, type CodePage } from './page.ts';
+import { sayToleranceOf } from './say.ts';
+
+type Use = 'usual' | 'other' | 'rare';
+
+/** One meaning of a letter, by where it stands. */
+interface LetterMeaning {
+  where: string;
+  example: string;
+  means: string;
+  use: Use;
+  origins: readonly string[];
+  source: string;
+}
+
+/** Tolerances of capacitors. */
+const onCapacitors = ({ markings }: Catalogue, letter: string): LetterMeaning[] =>
+  inOrderOfUse(markings.toleranceLetters.filter((row) => row.letter === letter)).map((row) => {
+    const small = row.from_f === undefined && row.below_f !== undefined;
+    const below = row.below_f === undefined ? '' : ` below ${formatValue(row.below_f, 'F')}`;
+    return {
+      where: `behind the value of a capacitor${below}`,
+      example: small ? `4R7${letter}` : `473${letter}`,
+      means: sayToleranceOf(toleranceOf(row)),
+      use: row.use,
+      origins: row.origins,
+      source: row.source,
+    };
+  });
+
+/** Tolerances of resistors. */
+const onResistors = ({ markings }: Catalogue, letter: string): LetterMeaning[] =>
+  inOrderOfUse(markings.resistorTolerances.filter((row) => row.letter === letter)).map((row) => ({
+    where: 'behind the value of a resistor',
+    example: `4K7${letter}`,
+    means: sayToleranceOf({ minus: row.percent / 100, plus: row.percent / 100, unit: 'fraction' }),
+    use: row.use,
+    origins: row.origins,
+    source: row.source,
+  }));
+
+/** The letter among figures, before them, and on chips. */
+const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => [
+  ...markings.pointLetters
+    .filter((row) => row.letter === letter)
+    .map((row) => ({
+      where: `in place of the decimal point, on a ${row.quantity === 'capacitance' ? 'capacitor' : 'resistor'}`,
+      example: row.places.includes('middle') ? `4${letter}7` : `47${letter}`,
+      means: formatValue(row.factor, row.quantity === 'capacitance' ? 'F' : 'ohm'),
+      use: row.use,
+      origins: row.origins,
+      source: row.source,
+    })),
+  ...markings.voltageCodes
+    .filter((row) => row.code === letter && row.scheme === 'chip-letter')
+    .map((row) => ({
+      where: 'before three figures on a chip electrolytic or tantalum chip',
+      example: `${letter}106`,
+      means: `${formatValue(row.volts_min, 'V')} rated`,
+      use: row.use,
+      origins: row.origins,
+      source: row.source,
+    })),
+  ...markings.mantissaLetters
+    .filter((row) => row.letter === letter && row.use === 'usual')
+    .map((row) => ({
+      where: 'before one figure on a small ceramic chip',
+      example: `${letter}4`,
+      means: `${row.value}, the figure counting the noughts`,
+      use: row.use,
+      origins: row.origins,
+      source: row.source,
+    })),
+  ...markings.class1Signs
+    .filter((row) => row.symbol === letter && row.place === 'slope' && row.system === 'british-1')
+    .map((row) => ({
+      where: 'second letter behind the value of an old British ceramic',
+      example: `470J${letter}`,
+      means: `${row.value < 0 ? '−' : ''}${Math.abs(row.value)} ppm/K`,
+      use: 'other' as const,
+      origins: ['british'],
+      source: row.source,
+    })),
+  ...markings.class2Codes
+    .filter((row) => row.code === letter)
+    .map((row) => ({
+      where: 'by itself on a ceramic of class 2',
+      example: letter,
+      means: `−${Math.abs(row.low)}/+${row.high} % over ${row.t_min} to ${row.t_max} °C`.replace(
+        ' -',
+        ' −',
+      ),
+      use: row.use,
+      origins: row.origins,
+      source: row.source,
+    })),
+];
+
+const useWords: Record<Use, string> = { usual: 'usual', other: 'met', rare: 'seldom' };
+
+/** The usual tolerances in one sentence. */
+const answerOf = (
+  letter: string,
+  capacitors: readonly LetterMeaning[],
+  resistors: readonly LetterMeaning[],
+): string => {
+  const plain = capacitors.filter(({ use, origins }) => use !== 'rare' && origins.length === 0);
+  const above = plain.find(({ where }) => !where.includes('below'));
+  const below = plain.find(({ where }) => where.includes('below'));
+  const resistor = resistors.find(({ use }) => use !== 'rare') ?? resistors[0];
+  const parts = [
+    ...(above === undefined
+      ? []
+      : [
+          `${above.means} on a capacitor${resistor?.means === above.means ? ' or a resistor' : ''}`,
+        ]),
+    ...(below === undefined
+      ? []
+      : [`${below.means} ${below.where.replace(/.*(?= below)/, '').trim()}`]),
+    ...(resistor === undefined || resistor.means === above?.means
+      ? []
+      : [`${resistor.means} on a resistor`]),
+  ];
+  return `The letter ${letter} behind a value is a tolerance: ${joined(parts)}.`;
+};
+
+/** The page of a letter: what it means behind, among and before figures. */
+export const letterPage = (
+  catalogue: Catalogue,
+  own: ListedCode,
+  codes: readonly ListedCode[],
+): CodePage => {
+  const { code: letter } = own;
+  const capacitors = onCapacitors(catalogue, letter);
+  const resistors = onResistors(catalogue, letter);
+  const all = [...capacitors, ...resistors, ...elsewhere(catalogue, letter)];
+  const letters = codes.filter(({ kind }) => kind === 'letter');
+  const rows: Markup[][] = all.map(({ where, example, means, use, origins, source }) => [
+    mark(example),
+    typeset(means),
+    where +
+      (origins.length === 0 || origins.includes('international') ? '' : ` (${joined(origins)})`),
+    useWords[use],
+    sourceLink(source),
+  ]);
+  return {
+    title: `Tolerance ${letter} on a capacitor or resistor`,
+    answer: answerOf(letter, capacitors, resistors),
+    more: [],
+    sections: [
+      {
+        id: 'meanings',
+        title: 'By where it stands',
+        content: [
+          table(
+            `Meanings of the letter ${letter}`,
+            ['As in', 'Means', 'Where', 'How usual', 'Source'],
+            rows,
+          ),
+        ],
+      },
+      {
+        id: 'near',
+        title: 'Other letters',
+        content: [
+          chips(letters.filter((one) => one !== own).map((one) => link(codePath(one), one.code))),
+        ],
+      },
+    ],
+  };
+};

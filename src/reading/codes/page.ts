@@ -1,0 +1,57 @@
+import type { Markup } from '../../markup/node.ts';
+import { href } from '../../components/links.ts';
+import { h } from '../../markup/node.ts';
+
+/** What the page of a code says. */
+export interface CodePage {
+  /** Heading, and title for search engines. */
+  title: string;
+  /** One sentence that answers what the code is. */
+  answer: string;
+  /** Sentences behind the answer. */
+  more: string[];
+  sections: { id: string; title: string; content: Markup[] }[];
+}
+
+/** A link within the site. */
+export const link = (path: `/${string}`, ...content: Markup[]): Markup =>
+  h('a', { href: href(path) }, ...content);
+
+/** A marking, in the face that markings are set in. */
+export const mark = (text: string): Markup => h('code', {}, text);
+
+/** A table with its heads; cells are pieces or texts, the first of each row a head. */
+export const table = (
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly (Markup | readonly Markup[])[])[],
+): Markup =>
+  h(
+    'div',
+    { class: 'table-scroll', role: 'region', 'aria-label': caption, tabindex: '0' },
+    h(
+      'table',
+      {},
+      h('caption', { class: 'hidden-text' }, caption),
+      h('thead', {}, h('tr', {}, ...heads.map((head) => h('th', { scope: 'col' }, head)))),
+      h(
+        'tbody',
+        {},
+        ...rows.map(([first, ...rest]) =>
+          h('tr', {}, h('th', { scope: 'row' }, first), ...rest.map((cell) => h('td', {}, cell))),
+        ),
+      ),
+    ),
+  );
+
+/** Links in a row, to be pressed with a finger. */
+export const chips = (links: readonly Markup[]): Markup =>
+  h('ul', { class: 'chips' }, ...links.map((one) => h('li', {}, one)));
+
+/** Pieces parted by commas. */
+export const parted = (pieces: readonly Markup[]): Markup[] =>
+  pieces.flatMap((piece, index) => (index === 0 ? [piece] : [', ', piece]));
+
+/** A basis mark's link to the source of a figure. */
+export const sourceLink = (source: string): Markup =>
+  h('a', { class: 'basis', href: href(`/sources/${source}/`) }, 'source');

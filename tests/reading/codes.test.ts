@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { formatValue, readMarking, waysPrinted, type Reading } from '../../src/engine/index.ts';
+import { sayCharacteristic } from '../../src/engine/markings/index.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
+import { codePage, listedCodes } from '../../src/reading/codes/index.ts';
+import { codeSlug } from '../../src/reading/codes/slug.ts';
+
+const catalogue = loadCatalogue();
+const codes = listedCodes(catalogue);
+const pages = codes.map((own) => ({ own, page: codePage(catalogue, own, codes) }));
+const ofKind = (kind: string) => pages.filter(({ own }) => own.kind === kind);
+
+describe('addresses', () => {
+  test('are the same on systems that do not tell capital from small letters', () => {
+    for (const { slug } of codes) expect(slug).toMatch(/^[a-z0-9]+(?:-[a-z0-9]+)*$/);
+    expect(new Set(codes.map(({ slug }) => slug)).size).toBe(codes.length);
+  });
+
+  test('are none that a file may not have', () => {
+    for (const { slug } of codes) expect(slug).not.toMatch(/^(?:con|prn|aux|nul|com\d|lpt\d)$/);
+  });
+
+  test.each([
+    ['473', '473'],
+    ['2A', '2a'],
+    ['k', 'small-k'],
+    ['K', 'k'],
+    ['М47', 'cyrillic-m47'],
+    ['P350-N1000', 'p350-n1000'],
+    ['X1/Y2', 'x1-y2'],
+    ['4µ7', '4micro7'],
+  ])('%s is %s', (code, slug) => {
+    expect(codeSlug(code)).toBe(slug);
+  });
+});
+
+/** What a page answers must be among the readings of its code, told what kind of part it is. */
+const someReading = (code: string, holds: (reading: Reading) => boolean): boolean =>
+  readMarking(catalogue, code, { kind: 'capacitor' }).some(holds);
+
+describe('what a page answers is what the reader says', () => {
+  test.each(ofKind('value'))('$own.code', ({ own: { code }, page: { answer } }) => {
+    const [, said = ''] = /^\d{3} is ([^(.]+(?:\.\d+[^(.]*)?)/.exec(answer) ?? [];
+    expect(
+      someReading(
+        code,
+        ({ capacitance }) => formatValue(capacitance?.typ ?? NaN, 'F') === said.trim(),
+      ),
+      answer,
+    ).toBe(true);
+  });
+
+  test.each(ofKind('voltage'))('$own.code', ({ own: { code }, page: { answer } }) => {
+    const [, said = ''] = /voltage of (.*) DC/.exec(answer) ?? [];
+    const volts = ({ ratedVoltage }: Reading) =>
+      formatValue(ratedVoltage?.typ ?? NaN, 'V') === said;
+    // A code by itself may be taken for a date; beside a value it is a voltage.
+    expect(someReading(code, volts) || someReading(`104K ${code}`, volts), answer).toBe(true);
+  });
+
+  test.each(ofKind('temperature'))('$own.code', ({ own: { code }, page: { answer } }) => {
+    expect(
+      someReading(
+        code,
+        ({ temperatureCharacteristic: own }) =>
+          own !== undefined && answer.includes(sayCharacteristic(own).replace(/^class \d, /, '')),
+      ),
+      answer,
+    ).toBe(true);
+  });
+
+  test.each(ofKind('letter'))('$own.code', ({ own: { code }, page: { answer } }) => {
+    const said = /: (?:±|−)([\d.]+)(?:\s%)?(?: to \+([\d.]+))?.*on a capacitor/.exec(answer);
+    if (said === null) return;
+    const [, minus = '', plus = minus] = said;
+    const tolerance = { minus: +minus / 100, plus: +plus / 100, unit: 'fraction' } as const;
+    // 473V is 473 volts to anyone; the letter is no tolerance there.
+    const printed = waysPrinted(catalogue, { capacitance: 4.7e-8, tolerance });
+    if (!printed.some(({ text }) => text === `473${code}`)) return;
+    expect(
+      someReading(
+        `473${code}`,
+        ({ tolerance }) =>
+          Math.abs((tolerance?.minus ?? NaN) * 100 - Number(minus)) < 1e-6 &&
+          Math.abs((tolerance?.plus ?? NaN) * 100 - Number(plus)) < 1e-6,
+      ),
+      answer,
+    ).toBe(true);
+  });
+});
+
+describe('every page', () => {
+  test('has a title of its own', () => {
+    expect(new Set(pages.map(({ page }) => page.title)).size).toBe(pages.length);
+  });
+
+  test.each(pages)('$own.slug says more than a row of a table', ({ page }) => {
+    expect(page.sections.length).toBeGreaterThanOrEqual(2);
+    const html = page.sections.flatMap(({ content }) => content.map(toHtml)).join('');
+    expect(html).not.toMatch(/undefined|NaN|\[object/);
+  });
+
+  test('a value page names each usual tolerance as it is printed', () => {
+    const page = ofKind('value').find(({ own }) => own.code === '473')?.page;
+    const html = page?.sections.flatMap(({ content }) => content.map(toHtml)).join('') ?? '';
+    for (const text of ['473J', '473K', '473M', '473Z', '47n', '.047'])
+      expect(html).toContain(text);
+  });
+});
