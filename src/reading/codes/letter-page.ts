@@ -171,6 +171,14 @@ export const letterPage = (
         title: 'Other letters',
         content: [
           chips(letters.filter((one) => one !== own).map((one) => link(codePath(one), one.code))),
+          h(
+            'p',
+            {},
+            link('/read/tolerance-letters/', 'Tolerances of capacitors'),
+            ' and ',
+            link('/read/resistor-tolerances/', 'of resistors'),
+            ', each row with its source.',
+          ),
         ],
       },
     ],
