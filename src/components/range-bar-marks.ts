@@ -1,8 +1,6 @@
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 
-const TEXT = 11;
-
 /** A length in a drawing, to a tenth: finer than a screen shows. */
 const tenths = (value: number): number => Math.round(value * 10) / 10;
 
@@ -11,7 +9,7 @@ export const px = (value: number): string => String(tenths(value));
 
 /** Strokes along a path of SVG. */
 export const stroke = (cls: string, d: string, width?: number): Element =>
-  h('path', { class: cls, fill: 'none', 'stroke-width': width, d });
+  h('path', { class: cls, 'stroke-width': width, d });
 
 /** An upright stroke. */
 export const upright = (
@@ -24,7 +22,11 @@ export const upright = (
 
 /** Words in a drawing; `anchor` is start, middle or end. */
 export const word = (text: string, x: number, y: number, anchor: string, cls?: string): Element =>
-  h('text', { class: cls, x: px(x), y: px(y), 'font-size': TEXT, 'text-anchor': anchor }, text);
+  h(
+    'text',
+    { class: cls, x: px(x), y: px(y), 'text-anchor': anchor === 'start' ? undefined : anchor },
+    text,
+  );
 
 /** Strokes at 45 degrees over a rectangle, cut off at its sides; each begins where the last ended. */
 export const hatch = (left: number, right: number, top: number, bottom: number): Element => {

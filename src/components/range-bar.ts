@@ -35,6 +35,8 @@ export interface RangeBar {
   axis?: Axis | undefined;
   /** Typical values of the others, as small strokes on the axis. */
   others?: readonly number[] | undefined;
+  /** Whether all that it draws stands in words in the same row, so that it need not be read out. */
+  toldBeside?: boolean | undefined;
 }
 
 /** Where things stand in a drawing, in its own units. */
@@ -166,8 +168,9 @@ export const rangeBar = (drawing: RangeBar): Element => {
     'svg',
     {
       class: 'range-bar',
-      role: 'img',
-      'aria-label': rangeBarName(drawing),
+      ...(drawing.toldBeside === true
+        ? { 'aria-hidden': 'true' }
+        : { role: 'img', 'aria-label': rangeBarName(drawing) }),
       width: WIDTH,
       height,
       viewBox: `0 0 ${WIDTH} ${height}`,

@@ -39,6 +39,7 @@ const barOf = ({ a, b }: BesideRow, { habit }: Shown): Markup | undefined => {
   ].flatMap(({ range, ...rest }) => (range === undefined ? [] : [{ ...rest, range }]));
   if (a.unit === 'grade' || rows.length < 2) return undefined;
   return rangeBar({
+    toldBeside: true,
     title: a.name,
     rows,
     limit: a.limit,

@@ -39,6 +39,7 @@ const barOf = (
     { label: 'stand-in', range: standIn },
   ];
   return rangeBar({
+    toldBeside: true,
     title: name,
     rows,
     limit,

@@ -36,8 +36,11 @@ test('two are chosen, compared, and kept in the address', async ({ page }) => {
   const row = table(page).locator('tr', { hasText: 'Corner frequency' });
   await expect(row).toContainText(/at most 20\sHz/);
   await expect(row.locator('[data-verdict]')).toHaveText(['fits', 'fits if …']);
+  // Drawn for the eye: the row above says the same in words.
   const bar = table(page).locator('svg.range-bar').first();
-  await expect(bar).toHaveAttribute('aria-label', /: old part .*; A .*; B .*; allowed/);
+  await expect(bar).toBeVisible();
+  await expect(bar).toHaveAttribute('aria-hidden', 'true');
+  for (const word of ['old part', 'A', 'B']) await expect(bar).toContainText(word);
 
   await page.reload();
   await expect(choice(page, 'a')).toHaveValue('pp-film-foil');
