@@ -15,8 +15,8 @@ import { unitOf, YEAR } from './address.ts';
 const WORDS: readonly [number, string][] = [
   [0.9, 'very likely'],
   [0.6, 'likely'],
-  [0.25, 'may well be'],
-  [0.05, 'may be'],
+  [0.25, 'possible'],
+  [0.05, 'unlikely'],
   [0, 'hardly'],
 ];
 

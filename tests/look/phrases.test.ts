@@ -17,8 +17,8 @@ test.each([
   { likelihood: 0.9999, word: 'very likely', percent: 'over 95 %' },
   { likelihood: 0.93, word: 'very likely', percent: 'about 95 %' },
   { likelihood: 0.72, word: 'likely', percent: 'about 70 %' },
-  { likelihood: 0.3, word: 'may well be', percent: 'about 30 %' },
-  { likelihood: 0.08, word: 'may be', percent: 'about 10 %' },
+  { likelihood: 0.3, word: 'possible', percent: 'about 30 %' },
+  { likelihood: 0.08, word: 'unlikely', percent: 'about 10 %' },
   { likelihood: 0.01, word: 'hardly', percent: 'under 5 %' },
   { likelihood: 0, word: 'hardly', percent: 'under 5 %' },
 ])('$likelihood is $word, $percent', ({ likelihood, word, percent }) => {
