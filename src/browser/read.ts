@@ -1,4 +1,4 @@
-import { readMarking } from '../engine/index.ts';
+import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { readingsMarkup } from '../reading/view.ts';
 import { cataloguePart } from './catalogue-part.ts';
@@ -20,6 +20,23 @@ const fieldOf = (name: string): HTMLTextAreaElement | HTMLSelectElement | undefi
 
 const textOf = (name: string): string => fieldOf(name)?.value ?? '';
 
+/** Draws the likeliest reading below its heading; what draws is fetched only then. */
+const showDrawn = (catalogue: Catalogue, reading: Reading | undefined, text: string): void => {
+  if (reading === undefined) return;
+  Promise.all([import('../reading/drawn.ts'), cataloguePart('drawings')]).then(
+    ([{ drawnReading }, { typeLooks, markings }]) => {
+      if (textOf('m').trim() !== text) return;
+      const { colours } = markings;
+      const all = { ...catalogue, typeLooks, markings: { ...catalogue.markings, colours } };
+      const drawn = drawnReading(all, reading, text, textOf('body'));
+      const heading = place?.querySelector('.reading > h3');
+      if (drawn !== undefined && heading?.parentElement?.querySelector('figure') === null)
+        heading.after(toDom(drawn));
+    },
+    () => undefined,
+  );
+};
+
 const show = (): void => {
   const text = textOf('m');
   const body = textOf('body');
@@ -39,6 +56,7 @@ const show = (): void => {
       place?.replaceChildren(
         ...readingsMarkup(catalogue, text.trim(), readings).map((piece) => toDom(piece)),
       );
+      showDrawn(catalogue, readings[0], text.trim());
     },
     () => {
       if (place) place.textContent = 'The data could not be fetched; please try again.';

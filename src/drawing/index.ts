@@ -2,6 +2,7 @@ export { coloursOf } from './colours-of.ts';
 export { partInWords } from './describe.ts';
 export { sidesInShort } from './side-words.ts';
 export { drawingOfOldPart, drawingOfPart, type DrawnPart, type PartToDraw } from './of-part.ts';
+export { drawingOfReading, type DrawnReading } from './of-reading.ts';
 export { looksOfType, sizesOfLook, type DrawnLook, type DrawnSize } from './of-type.ts';
 export { specOfRow } from './of-row.ts';
 export { forms, type FormId } from './forms/index.ts';

@@ -18,6 +18,8 @@ export interface DrawingOptions {
   rule?: boolean;
   /** Every view that helps, or only the one with the marking. */
   views?: 'all' | 'first' | undefined;
+  /** Without the signs in ink beside the body, where they would be larger than the part. */
+  notes?: boolean;
   /** Beside words that say the same: hidden from those who listen. */
   decorative?: boolean;
   /** What is said instead of the drawing's own words. */
@@ -63,13 +65,13 @@ export const partsDrawing = (
   parts: readonly NamedPart[],
   options: DrawingOptions = {},
 ): Element => {
-  const { pageScale = USUAL_SCALE, colours = () => undefined, rule = true } = options;
+  const { pageScale = USUAL_SCALE, colours = () => undefined, rule = true, notes = true } = options;
   const scale = options.pxPerMm ?? pageScale;
   const groups = parts.map(({ spec }) => {
     const form: Form = forms[spec.form];
     const views = form.views(spec);
     const shown = options.views === 'first' ? views.slice(0, 1) : views;
-    return shown.map((view) => viewMarkup(view, spec, { scale, colours }));
+    return shown.map((view) => viewMarkup(view, spec, { scale, colours, notes }));
   });
   const placed = inRow(groups);
   const [first] = placed;

@@ -28,6 +28,8 @@ export interface Drawn {
 interface Page {
   scale: number;
   colours: Colours;
+  /** Signs of polarity and numbers of pins in ink beside the body. */
+  notes?: boolean;
 }
 
 const round = (value: number): number => Math.round(value * 10) / 10;
@@ -154,7 +156,9 @@ const scaledUp = ({ left, top, right, bottom }: Extent, scale: number): Extent =
 export const viewMarkup = (view: View, spec: PartSpec, page: Page): Drawn => {
   const { scale } = page;
   const body = scaledUp(extentOf(...view.shapes.map(({ path }) => path)), scale);
-  const notes = (view.notes ?? []).map((note) => noteMarkup(note, page));
+  const notes = (page.notes === false ? [] : (view.notes ?? [])).map((note) =>
+    noteMarkup(note, page),
+  );
   const marking = (spec.marking ?? []).filter((text) => text.trim() !== '');
   const { print } = view;
   const drawn = (more: readonly Drawn[], elements: readonly Element[] = []): Drawn => ({

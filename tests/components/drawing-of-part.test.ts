@@ -94,7 +94,7 @@ describe('a part', () => {
         form: 'box',
         sides: 'listed',
         short: '36 × 18 × 30 mm',
-        marking: ['4 µF', '450V~ 50/60 Hz'],
+        marking: ['4 µF', '450V~ 50 Hz'],
       },
     ],
     [

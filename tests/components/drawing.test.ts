@@ -199,6 +199,54 @@ describe('what is printed', () => {
   });
 });
 
+describe('signs beside the body', () => {
+  const spec: PartSpec = {
+    form: 'can',
+    length: 10,
+    width: 10,
+    height: 20,
+    polarity: 'stripe-minus',
+  };
+
+  it('say which lead is plus and which is minus', () => {
+    expect(wordsOf(draw(spec, { rule: false }))).toBe('+−');
+  });
+
+  it('may be left out where they would be larger than the part', () => {
+    expect(wordsOf(draw(spec, { rule: false, notes: false }))).toBe('');
+  });
+
+  it('number the first and the last pin of each row', () => {
+    const dip: PartSpec = { form: 'dip', length: 19.8, width: 6.35, height: 3.5, pins: 16 };
+    expect(wordsOf(draw(dip, { rule: false }))).toBe('18916');
+  });
+});
+
+describe('coloured places', () => {
+  const spec: PartSpec = { form: 'resistor', length: 6.5, width: 2.5, height: 2.5, colour: 'tan' };
+  const placesIn = (bands: string[]) =>
+    elementsOf(draw({ ...spec, bands })).flatMap(({ attributes }) =>
+      attributes['data-place'] === undefined
+        ? []
+        : [[attributes['data-place'], attributes['fill'] ?? attributes['class'] ?? 'none']],
+    );
+
+  it('have the paint of their colours, in their order', () => {
+    const red = colours('red')?.fill;
+    expect(placesIn(['red', 'gold'])).toEqual([
+      ['bands-0', red],
+      ['bands-1', colours('gold')?.fill],
+    ]);
+  });
+
+  it('are left open where the colour is not known, and bare where there is none', () => {
+    expect(placesIn(['', 'none'])).toEqual([
+      ['bands-0', 'pd-open'],
+      ['bands-1', 'none'],
+    ]);
+  });
+});
+
 describe('for those who listen', () => {
   const spec: PartSpec = {
     form: 'resistor',
