@@ -24,11 +24,7 @@ export interface Thermal {
   bases: Basis[];
 }
 
-/**
- * What the heat of a single part follows from, by its series resistance at the working frequency
- * and the surface of its body; what is missing where either is not known.
- */
-export const thermalOf = (part: Part, circumstances: Circumstances): Thermal | PropertyId[] => {
+const findThermal = (part: Part, circumstances: Circumstances): Thermal | PropertyId[] => {
   const body = bodyOf(circumstances.catalogue, part);
   if (body === undefined) return [DENSITY];
   const hertz = conditionOf(circumstances, 'f-work').typ;
@@ -44,6 +40,21 @@ export const thermalOf = (part: Part, circumstances: Circumstances): Thermal | P
     sources: [...new Set([...resistance.sources, ...body.sources, ...(core ? [core.source] : [])])],
     bases: [...resistance.bases, ...body.bases, ...(core ? [core.basis] : [])],
   };
+};
+
+/** What has been found: heat, life and ripple current ask for the same of each part. */
+const found = new WeakMap<Circumstances, WeakMap<Part, Thermal | PropertyId[]>>();
+
+/**
+ * What the heat of a single part follows from, by its series resistance at the working frequency
+ * and the surface of its body; what is missing where either is not known.
+ */
+export const thermalOf = (part: Part, circumstances: Circumstances): Thermal | PropertyId[] => {
+  const all = found.get(circumstances) ?? new WeakMap<Part, Thermal | PropertyId[]>();
+  found.set(circumstances, all);
+  const thermal = all.get(part) ?? findThermal(part, circumstances);
+  all.set(part, thermal);
+  return thermal;
 };
 
 /** Current (A) that warms the core of a single part by so much (K). */

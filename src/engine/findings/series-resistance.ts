@@ -1,6 +1,6 @@
 import { addedResistance, inThePath, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
-import type { Basis, FindingId, PropertyId, SourceId } from '../catalogue.ts';
+import type { Basis, Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
 import { lossResistance } from '../equations/inrush.ts';
 import { formatValue } from '../quantities/index.ts';
 import { add, exactly, type Range } from '../quantities/range.ts';
@@ -73,13 +73,7 @@ const ofSingle = (
 
 const WEAKEST_FIRST = ['loss', 'type', 'value'] as const;
 
-/**
- * Series resistance of a part at a frequency (Hz), the one that every finding uses: by its value and
- * voltage where rows cover it; near 100 kHz that of its type; else by the loss of its type. Of a
- * part that is made of two, or of one and a resistor, that of the whole. Nothing where nothing is
- * known.
- */
-export const resistanceOf = (
+const findResistance = (
   part: Part,
   circumstances: Pick<Circumstances, 'catalogue'>,
   hertz: number,
@@ -98,6 +92,36 @@ export const resistanceOf = (
     sources: [...new Set(known.flatMap(({ sources }) => sources))],
     bases: known.flatMap(({ bases }) => bases),
   };
+};
+
+/** What has been found, by frequency: several findings ask for the same of each part. */
+const found = new WeakMap<Catalogue, WeakMap<Part, Map<number, PartResistance | undefined>>>();
+
+const foundFor = (catalogue: Catalogue, part: Part): Map<number, PartResistance | undefined> => {
+  const all = found.get(catalogue) ?? new WeakMap<Part, Map<number, PartResistance | undefined>>();
+  found.set(catalogue, all);
+  const own = all.get(part) ?? new Map<number, PartResistance | undefined>();
+  all.set(part, own);
+  return own;
+};
+
+/**
+ * Series resistance of a part at a frequency (Hz), the one that every finding uses: by its value and
+ * voltage where rows cover it; near 100 kHz that of its type; else by the loss of its type. Of a
+ * part that is made of two, or of one and a resistor, that of the whole. Nothing where nothing is
+ * known.
+ */
+export const resistanceOf = (
+  part: Part,
+  circumstances: Pick<Circumstances, 'catalogue'>,
+  hertz: number,
+): PartResistance | undefined => {
+  const own = foundFor(circumstances.catalogue, part);
+  const known = own.get(hertz);
+  if (known !== undefined || own.has(hertz)) return known;
+  const fresh = findResistance(part, circumstances, hertz);
+  own.set(hertz, fresh);
+  return fresh;
 };
 
 /** Where a series resistance is from, for a working. */
