@@ -3,6 +3,7 @@ import { readToleranceLetter, type Tolerance } from '../../engine/markings/index
 import { h, type Markup } from '../../markup/node.ts';
 import { capital, listed } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
+import { isShort } from '../printed/view.ts';
 import { codePath } from './listed.ts';
 import { chips, link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';
@@ -56,9 +57,7 @@ const toleranceRows = (catalogue: Catalogue, code: string): Markup[][] => {
 
 /** What else says the same value, by body. */
 const otherWays = (catalogue: Catalogue, code: string): Markup[][] => {
-  const ways = waysPrinted(catalogue, { capacitance: codeValue(code) }).filter(
-    (way) => way.use === 'usual' && !/\p{Script=Cyrillic}/u.test(way.text),
-  );
+  const ways = waysPrinted(catalogue, { capacitance: codeValue(code) }).filter(isShort);
   const byText = Map.groupBy(catalogue.markings.bodies, ({ id }) =>
     ways
       .filter((way) => way.bodies.includes(id))

@@ -1,0 +1,67 @@
+import { toDom } from '../markup/to-dom.ts';
+import { printedKeys, readAsked, type PrintedKey } from '../reading/printed/asked.ts';
+import { printedMarkup } from '../reading/printed/view.ts';
+import { byId } from './by-id.ts';
+import { cataloguePart } from './catalogue-part.ts';
+import { copyLinkButton } from './copy-link.ts';
+import { writeNote } from './note.ts';
+
+/** The page that says how a part may be marked; the whole state is the address. */
+
+const form = byId('printed-form', HTMLFormElement);
+const place = byId('printed', HTMLElement);
+const common = byId('common', HTMLElement);
+
+const fieldOf = (key: PrintedKey): HTMLInputElement | HTMLSelectElement | undefined => {
+  const field = form.elements.namedItem(key);
+  return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
+    ? field
+    : undefined;
+};
+
+const texts = (): Record<PrintedKey, string> =>
+  Object.fromEntries(printedKeys.map((key) => [key, fieldOf(key)?.value ?? ''])) as Record<
+    PrintedKey,
+    string
+  >;
+
+const keepInAddress = (written: Record<PrintedKey, string>): void => {
+  const query = new URLSearchParams(
+    Object.entries(written).filter(([, text]) => text.trim() !== ''),
+  ).toString();
+  history.replaceState(null, '', `${location.pathname}${query && `?${query}`}`);
+};
+
+const show = (): void => {
+  const written = texts();
+  keepInAddress(written);
+  cataloguePart('reading').then(
+    (catalogue) => {
+      if (JSON.stringify(texts()) !== JSON.stringify(written)) return;
+      const { part, faults } = readAsked(catalogue, written);
+      for (const key of ['c', 'tol', 'v', 't'] as const)
+        writeNote(key, faults[key] ?? '', faults[key] !== undefined);
+      common.hidden = part !== undefined;
+      place.replaceChildren(
+        ...(part === undefined ? [] : printedMarkup(catalogue, part)).map((piece) => toDom(piece)),
+      );
+    },
+    () => {
+      place.textContent = 'The data could not be fetched; please try again.';
+    },
+  );
+};
+
+const query = new URLSearchParams(location.search);
+for (const key of printedKeys) {
+  const field = fieldOf(key);
+  const given = query.get(key);
+  if (field !== undefined && given !== null) field.value = given;
+}
+form.addEventListener('input', show);
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  show();
+});
+if (texts().c !== '') show();
+copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
