@@ -32,7 +32,7 @@ const weaker = (a: Basis, b: Basis): Basis => (BASES.indexOf(a) >= BASES.indexOf
  * figures that no ratio can be taken of.
  */
 export const timesApart = ({ min, max }: Range, { low, high }: Limit): number | undefined => {
-  if (min < 0 || max <= 0) return undefined;
+  if (min <= 0) return undefined;
   const least = NOTHING * Math.max(0, high ?? low ?? 0);
   const from = Math.max(min, least);
   return from > 0 ? Math.max(max, least) / from : undefined;
