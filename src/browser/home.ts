@@ -1,6 +1,6 @@
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
-import { answerMarkup } from '../search/answer.ts';
+import { answerMarkup, askedMark } from '../search/answer.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { searchWords, type Hit } from './word-search.ts';
 
@@ -52,7 +52,7 @@ const findPages = (text: string, place: HTMLElement): Promise<boolean> => {
     place.replaceChildren();
     return Promise.resolve(false);
   }
-  return searchWords(text).then(
+  return searchWords(askedMark(text)).then(
     (hits) => {
       if (hits === undefined || box?.value !== text) return true;
       showHits(place, hits);

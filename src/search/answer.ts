@@ -1,6 +1,7 @@
 import { href } from '../components/links.ts';
-import { pairing, readMarking, type Catalogue, type Habit } from '../engine/index.ts';
+import { pairing, readMarking, type Catalogue, type Habit, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { codePath, listedCodes } from '../reading/codes/listed.ts';
 import { readingMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
@@ -52,6 +53,30 @@ const nameParts = (catalogue: Catalogue, text: string): Markup[] => {
   ];
 };
 
+/** Words that ask about a mark rather than being one. */
+const ASKING =
+  /^(?:what(?:'s|’s)?(?: is| are| does)?|how to read|meaning of|code|marking|letter|tolerance(?: letter)?)\s+|\s+(?:means?|capacitors?|caps?|code|marking|tolerance)\s*\??$|\?$/giu;
+
+/** The mark that a question is about: the 473K of `what is 473K?`, the K of `tolerance K`. */
+export const askedMark = (text: string): string => {
+  const mark = text.replace(ASKING, '').trim();
+  return mark === '' ? text : mark.replace(ASKING, '').trim() || mark;
+};
+
+/** Pages of the codes in a mark: its own, then those of the codes that its readings see in it. */
+const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Reading[]): Markup[] => {
+  const codes = listedCodes(catalogue);
+  const named = (text: string) =>
+    codes.find(({ code, also }) => code === text || also.includes(text));
+  const pageOf = (text: string) => named(text) ?? named(text.toUpperCase());
+  const texts = [
+    mark,
+    ...readings.flatMap(({ evidence }) => evidence.map(({ text }) => text.trim())),
+  ];
+  const pages = new Set(texts.map(pageOf).filter((page) => page !== undefined));
+  return [...pages].map((page) => link(codePath(page), `The code ${page.code}`));
+};
+
 /** A text of letters alone is a name rather than a marking, unless the reader is sure of it. */
 const looksLikeMarking = (text: string): boolean => /\d|^[A-Za-z]\d?[A-Za-z]$/.test(text);
 
@@ -62,9 +87,11 @@ const looksLikeMarking = (text: string): boolean => /\d|^[A-Za-z]\d?[A-Za-z]$/.t
 export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit): Markup[] => {
   const trimmed = text.trim();
   if (trimmed === '') return [];
-  const readings = looksLikeMarking(trimmed)
-    ? readMarking(catalogue, trimmed).slice(0, MOST.readings)
+  const mark = askedMark(trimmed);
+  const readings = looksLikeMarking(mark)
+    ? readMarking(catalogue, mark).slice(0, MOST.readings)
     : [];
+  const codes = codeLinks(catalogue, mark, readings);
   return [
     ...(readings.length > 0
       ? [
@@ -74,6 +101,7 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
           ),
         ]
       : []),
+    ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
     ...nameParts(catalogue, trimmed),
   ];
 };

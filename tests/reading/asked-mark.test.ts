@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
+import { answerMarkup, askedMark } from '../../src/search/answer.ts';
+
+const catalogue = loadCatalogue();
+
+test.each([
+  ['473K', '473K'],
+  ['what is 473K', '473K'],
+  ['What is 473K?', '473K'],
+  ['what does 473K mean', '473K'],
+  ['tolerance K', 'K'],
+  ['letter K', 'K'],
+  ['Z5U capacitor', 'Z5U'],
+  ['what', 'what'],
+  ['ceramic disc in audio path', 'ceramic disc in audio path'],
+])('%s asks about %s', (text, mark) => {
+  expect(askedMark(text)).toBe(mark);
+});
+
+test.each([
+  ['473K', ['473', 'letter-k']],
+  ['what is 473K', ['473', 'letter-k']],
+  ['2A474J', ['2a', '474', 'letter-j']],
+  ['Z5U', ['z5u']],
+  ['1H', ['1h']],
+  ['N750', ['n750']],
+  ['tolerance K', ['letter-k']],
+  ['npo', ['np0']],
+])('%s leads to the pages of its codes', (text, slugs) => {
+  const html = answerMarkup(catalogue, text).map(toHtml).join('');
+  for (const slug of slugs) expect(html).toContain(`/read/codes/${slug}/"`);
+});
