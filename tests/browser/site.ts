@@ -31,7 +31,7 @@ const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/rese
 const kindOf = (path: string): string =>
   path
     // What stands under a page of its own is of its own kind.
-    .replace(/^\/read\/colours\//, '/colours/')
+    .replace(/^\/read\/(colours|codes)\//, '/$1/')
     .replace(/^(\/[^/]+\/)[^/]+\//, '$1*/')
     .replace(/\/in\/[^/]+\/$/, '/in/*/');
 

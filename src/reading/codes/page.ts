@@ -28,7 +28,7 @@ export const table = (
 ): Markup =>
   h(
     'div',
-    { class: 'table-scroll', role: 'region', 'aria-label': caption, tabindex: '0' },
+    { class: 'table-scroll', role: 'region', 'aria-label': `Table: ${caption}`, tabindex: '0' },
     h(
       'table',
       {},
