@@ -17,6 +17,8 @@ import {
 type Row = readonly [what: string, figure: string, unit: string];
 
 const RUNS = 5;
+/** Processor time is counted too coarsely for one reading. */
+const READINGS_AT_ONCE = 40;
 /** A run over every pair takes long; a few will do. */
 const MATRIX_RUNS = 3;
 /** In a second, and as many microseconds in each. */
@@ -101,6 +103,40 @@ const MARKINGS: readonly string[] = [
   'qwerty',
 ];
 
+/** Pieces of which much can be made in a marking, each over and over up to its longest. */
+const HEAVY: readonly string[] = [
+  '104K',
+  '.1K',
+  '47 ',
+  '1,',
+  '10 000 ',
+  'MKP ',
+  '4?7K ',
+  '1?3 ',
+  '??1 ',
+  '?',
+  'l0 ',
+  '16+',
+  'К73-17 ',
+];
+/** Characters of the longest marking that must be read at once. */
+const LONGEST = 200;
+
+/** How long single markings take: usual ones, and the slowest that are known. */
+const readingTimes = (catalogue: Catalogue): Row[] => {
+  const read = (text: string): number =>
+    median(repeat(RUNS, () => repeatedly(text))) / READINGS_AT_ONCE;
+  const repeatedly = (text: string): void => {
+    for (let time = 0; time < READINGS_AT_ONCE; time += 1) readMarking(catalogue, text);
+  };
+  const longest = HEAVY.map((piece) => piece.repeat(LONGEST).slice(0, LONGEST));
+  return [
+    ['one marking, median', show(median(MARKINGS.map(read))), 'ms'],
+    ['one marking, slowest of them', show(Math.max(...MARKINGS.map(read))), 'ms'],
+    [`${String(LONGEST)} characters, slowest`, show(Math.max(...longest.map(read))), 'ms'],
+  ];
+};
+
 const pairsOf = ({ types, positions }: Catalogue): [type: string, position: string][] =>
   Object.keys(types).flatMap((type) =>
     Object.keys(positions).map((position): [string, string] => [type, position]),
@@ -159,6 +195,7 @@ const main = (): void => {
     rate('formatValue', 'calls/s', VALUES, 400, ({ value, unit }) => formatValue(value, unit)),
     rate('parseQuantity', 'calls/s', QUANTITIES, 2000, ([text, unit]) => parseQuantity(text, unit)),
     rate('readMarking', 'readings/s', MARKINGS, 20, (text) => readMarking(catalogue, text)),
+    ...readingTimes(catalogue),
     ...matrix(catalogue),
   ]);
 };
