@@ -1,35 +1,36 @@
 import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
+import { choiceKeys, hintsFrom } from '../reading/marking-hints.ts';
 import { readingsMarkup } from '../reading/view.ts';
+import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 
-/** The page that reads markings: the text and what is known of the body live in the address. */
+/** The page that reads markings: the text and what is known of the part live in the address. */
 
-const form = document.querySelector<HTMLFormElement>('#marking-form');
-const place = document.querySelector<HTMLElement>('#readings');
-const copyButton = document.querySelector<HTMLButtonElement>('#copy-link');
-const copied = document.querySelector<HTMLElement>('#copied');
+const form = byId('marking-form', HTMLFormElement);
+const marking = byId('marking', HTMLTextAreaElement);
+const place = byId('readings', HTMLElement);
+const more = byId('more-choices', HTMLDetailsElement);
+const wornButton = byId('insert-worn', HTMLButtonElement);
 
-const fieldOf = (name: string): HTMLTextAreaElement | HTMLSelectElement | undefined => {
-  const field = form?.elements.namedItem(name);
-  return field instanceof HTMLTextAreaElement || field instanceof HTMLSelectElement
-    ? field
-    : undefined;
+const selectOf = (key: string): HTMLSelectElement | undefined => {
+  const field = form.elements.namedItem(key);
+  return field instanceof HTMLSelectElement ? field : undefined;
 };
 
-const textOf = (name: string): string => fieldOf(name)?.value ?? '';
+const chosen = (key: string): string => selectOf(key)?.value ?? '';
 
 /** Draws the likeliest reading below its heading; what draws is fetched only then. */
 const showDrawn = (catalogue: Catalogue, reading: Reading | undefined, text: string): void => {
   if (reading === undefined) return;
   Promise.all([import('../reading/drawn.ts'), cataloguePart('drawings')]).then(
     ([{ drawnReading }, { typeLooks, markings }]) => {
-      if (textOf('m').trim() !== text) return;
+      if (marking.value.trim() !== text) return;
       const { colours } = markings;
       const all = { ...catalogue, typeLooks, markings: { ...catalogue.markings, colours } };
-      const drawn = drawnReading(all, reading, text, textOf('body'));
-      const heading = place?.querySelector('.reading > h3');
+      const drawn = drawnReading(all, reading, text, chosen('body'));
+      const heading = place.querySelector('.reading > h3');
       if (drawn !== undefined && heading?.parentElement?.querySelector('figure') === null)
         heading.after(toDom(drawn));
     },
@@ -37,45 +38,71 @@ const showDrawn = (catalogue: Catalogue, reading: Reading | undefined, text: str
   );
 };
 
-const show = (): void => {
-  const text = textOf('m');
-  const body = textOf('body');
+/** Keeps what is written and chosen in the address, so that a copied address is the whole state. */
+const keepInAddress = (): string => {
   const query = new URLSearchParams();
-  if (text.trim() !== '') query.set('m', text);
-  if (body !== '') query.set('body', body);
+  if (marking.value.trim() !== '') query.set('m', marking.value);
+  for (const key of choiceKeys) if (chosen(key) !== '') query.set(key, chosen(key));
   const written = query.toString();
   history.replaceState(null, '', `${location.pathname}${written && `?${written}`}`);
-  if (text.trim() === '') {
-    place?.replaceChildren();
+  return written;
+};
+
+const show = (): void => {
+  const asked = keepInAddress();
+  const text = marking.value.trim();
+  if (text === '') {
+    place.replaceChildren();
     return;
   }
   cataloguePart('reading').then(
     (catalogue) => {
-      if (textOf('m') !== text) return;
-      const readings = readMarking(catalogue, text, body === '' ? {} : { body });
-      place?.replaceChildren(
-        ...readingsMarkup(catalogue, text.trim(), readings).map((piece) => toDom(piece)),
+      // Something else may have been asked while the data came.
+      if (keepInAddress() !== asked) return;
+      const readings = readMarking(catalogue, text, hintsFrom(chosen));
+      place.replaceChildren(
+        ...readingsMarkup(catalogue, text, readings).map((piece) => toDom(piece)),
       );
-      showDrawn(catalogue, readings[0], text.trim());
+      showDrawn(catalogue, readings[0], text);
     },
     () => {
-      if (place) place.textContent = 'The data could not be fetched; please try again.';
+      place.textContent = 'The data could not be fetched; please try again.';
     },
   );
 };
 
-if (form !== null) {
-  const query = new URLSearchParams(location.search);
-  for (const name of ['m', 'body']) {
-    const field = fieldOf(name);
-    const given = query.get(name);
-    if (field !== undefined && given !== null) field.value = given;
+/** Writes what an address says into the form. */
+const fill = (query: URLSearchParams): void => {
+  marking.value = query.get('m') ?? '';
+  for (const key of choiceKeys) {
+    const field = selectOf(key);
+    const value = query.get(key) ?? '';
+    if (field === undefined) continue;
+    const isOption = [...field.options].some((option) => option.value === value);
+    field.value = isOption ? value : '';
+    if (field.value !== '' && more.contains(field)) more.open = true;
   }
-  form.addEventListener('input', show);
-  form.addEventListener('submit', (event) => {
+};
+
+fill(new URLSearchParams(location.search));
+form.addEventListener('input', show);
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  show();
+});
+wornButton.addEventListener('click', () => {
+  marking.setRangeText('?', marking.selectionStart, marking.selectionEnd, 'end');
+  marking.focus();
+  show();
+});
+for (const link of document.querySelectorAll<HTMLAnchorElement>('#examples a'))
+  link.addEventListener('click', (event) => {
+    if (event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
+    fill(new URL(link.href).searchParams);
     show();
+    form.scrollIntoView({ block: 'start' });
   });
-  if (textOf('m') !== '') show();
-}
-if (copyButton !== null && copied !== null) copyLinkButton(copyButton, copied);
+if (marking.value !== '') show();
+
+copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));

@@ -134,6 +134,9 @@ const sayValue = ({ reading }: Candidate): string =>
     ? say(reading.capacitance.typ, 'F')
     : say(reading.resistance?.typ ?? 0, 'Ω');
 
+/** Values that are named where several are to be told apart by measuring. */
+const MOST_NAMED = 4;
+
 const measuring = (candidates: readonly Candidate[]): string[] => {
   const byValue = new Map(
     candidates
@@ -144,7 +147,9 @@ const measuring = (candidates: readonly Candidate[]): string[] => {
   if (rivals.length < 2) return [];
   const smallest = Math.min(...rivals.map(({ reading }) => reading.capacitance?.typ ?? Infinity));
   const at = smallest > LARGE ? '100 or 120 Hz' : '1 kHz';
-  return [`measure at ${at}: ${rivals.map(sayValue).join(' or ')}`];
+  const named = rivals.slice(0, MOST_NAMED).map(sayValue);
+  const others = rivals.length > MOST_NAMED ? ['another value'] : [];
+  return [`measure at ${at}: ${[...named, ...others].join(' or ')}`];
 };
 
 /** Stretches that a rival with the same value takes otherwise, with both meanings. */
@@ -165,6 +170,8 @@ const otherwise = (candidates: readonly Candidate[], candidate: Candidate): stri
 
 /** What would settle between a reading and its rivals. */
 const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
+  if (candidates.some(({ parse }) => hasMadeUp(parse)))
+    return [...measuring(candidates), 'look again with a lens and slanting light'];
   const own = candidate.parse.value?.meaning.settle ?? '';
   const fromTables = candidates
     .filter((other) => valueKey(other) !== valueKey(candidate))

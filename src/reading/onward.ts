@@ -1,0 +1,128 @@
+import { href } from '../components/links.ts';
+import {
+  pairing,
+  writeQuantity,
+  type Catalogue,
+  type PositionId,
+  type Range,
+  type Reading,
+  type TypeId,
+} from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import { byUse } from '../search/position-order.ts';
+import { partKeys } from '../substitution/address.ts';
+import { writeTolerance } from '../substitution/typed-numbers.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+
+const point = (value: number): Range => ({ min: value, typ: value, max: value });
+
+/** The query that carries a reading to a substitution page. */
+export const readingQuery = ({ capacitance, tolerance, ratedVoltage }: Reading): string => {
+  const query = new URLSearchParams();
+  if (capacitance) query.set(partKeys.capacitance, writeQuantity(point(capacitance.typ), 'F'));
+  if (tolerance?.unit === 'fraction') query.set(partKeys.tolerance, writeTolerance(tolerance));
+  if (ratedVoltage) query.set(partKeys.ratedVoltage, writeQuantity(point(ratedVoltage.typ), 'V'));
+  const text = query.toString();
+  return text === '' ? '' : `?${text}`;
+};
+
+/** A type as the old part, with the unions that say as much where several types are left. */
+const likeliestType = (catalogue: Catalogue, types: readonly TypeId[]): TypeId | undefined => {
+  const whole = Object.values(catalogue.types).find(
+    (type) =>
+      type.union_of.length > 0 &&
+      types.length > 1 &&
+      types.every((id) => id === type.id || type.union_of.includes(id)) &&
+      type.union_of.every((id) => types.includes(id)),
+  );
+  return whole?.id ?? types.find((id) => Object.hasOwn(catalogue.types, id));
+};
+
+/** How far outside the usual values of a position a part may lie and still be offered it. */
+const LEEWAY = 3;
+
+/** Positions in which a part of this type and value is met, the commonest first. */
+export const positionsFor = (
+  catalogue: Catalogue,
+  type: TypeId,
+  capacitance: number | undefined,
+): PositionId[] => {
+  const row = catalogue.types[type];
+  if (row === undefined) return [];
+  return Object.values(catalogue.positions)
+    .filter((position) => pairing(catalogue, row, position).met)
+    .filter(
+      ({ usual_c_min: low, usual_c_max: high }) =>
+        capacitance === undefined || (capacitance >= low / LEEWAY && capacitance <= high * LEEWAY),
+    )
+    .toSorted(byUse)
+    .map((position) => position.id);
+};
+
+/** The query that carries a reading to the key that goes by looks. */
+const lookQuery = ({ capacitance }: Reading): string =>
+  capacitance === undefined
+    ? ''
+    : `?${new URLSearchParams({ capacitance: writeQuantity(point(capacitance.typ), 'F') }).toString()}`;
+
+/** Types to choose from where the marking does not say what the part is, the commonest first. */
+const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
+  const value = reading.capacitance?.typ ?? 0;
+  const possible = Object.values(catalogue.types)
+    .filter((type) => value >= type.old_c_min && value <= type.old_c_max)
+    .toSorted((a, b) => b.union_of.length - a.union_of.length);
+  return h(
+    'div',
+    { class: 'onward' },
+    h(
+      'p',
+      {},
+      'The marking does not say what the part is made of. ',
+      h('a', { href: href(`/look/${lookQuery(reading)}`) }, 'Find out by its look'),
+      ', or, for what replaces it, choose:',
+    ),
+    h(
+      'ul',
+      { class: 'chips' },
+      ...possible.map((type) =>
+        h(
+          'li',
+          {},
+          h('a', { href: href(`/replace/${type.id}/${readingQuery(reading)}`) }, type.short_name),
+        ),
+      ),
+    ),
+  );
+};
+
+/** Where a reading leads to: what stands in for the part, by where it sits or by what it is. */
+export const replaceLinks = (catalogue: Catalogue, whole: Reading): Markup | undefined => {
+  // Of several sections, the first leads on.
+  const reading: Reading = { ...whole.sections?.[0], ...whole };
+  const type = likeliestType(catalogue, reading.types);
+  const row = type === undefined ? undefined : catalogue.types[type];
+  if (reading.capacitance === undefined) return undefined;
+  if (row === undefined) return typeChoice(catalogue, reading);
+  const query = readingQuery(reading);
+  const positions = positionsFor(catalogue, row.id, reading.capacitance.typ);
+  return h(
+    'div',
+    { class: 'onward' },
+    h('p', {}, `What stands in for ${midSentence(row.short_name)} depends on where it sits:`),
+    h(
+      'ul',
+      { class: 'chips' },
+      ...positions.map((position) =>
+        h(
+          'li',
+          {},
+          h(
+            'a',
+            { href: href(`/replace/${row.id}/in/${position}/${query}`) },
+            catalogue.positions[position]?.name ?? position,
+          ),
+        ),
+      ),
+    ),
+  );
+};
