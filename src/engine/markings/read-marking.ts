@@ -8,7 +8,7 @@ import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
-import { markingOf } from './text.ts';
+import { isWornSign, markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
 export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
@@ -37,6 +37,9 @@ const waysOf = (lexicon: Lexicon, text: string, lookAlikes?: LookAlikes): Scored
     .sort((a, b) => b.score - a.score);
 };
 
+/** With more characters missing than this, others are not taken for what they may be as well. */
+const MOST_WORN_TWICE = 1;
+
 /** What taking characters for others must add to the best reading. */
 const WORTH_IT = 0.5;
 
@@ -47,6 +50,7 @@ const hasOwnScript = ({ tables, hints: { origin } }: Lexicon): boolean =>
 /** The ways as written; where they are poor, those with characters taken for others as well. */
 const goodWaysOf = (lexicon: Lexicon, text: string): Scored[] => {
   const ways = waysOf(lexicon, text);
+  if (text.split('').filter(isWornSign).length > MOST_WORN_TWICE) return ways;
   const isGood = !isPoor(ways, text) && !hasOwnScript(lexicon);
   if (text.length > LONGEST_TWICE || isGood) return ways;
   const others = waysOf(lexicon, text, lexicon.lookAlikes(lexicon.hints.origin));

@@ -68,8 +68,8 @@ const WORN_SIGNS = '?_#▯\uFFFD';
 /** Stands for any number of characters that cannot be read; nothing is made up for it. */
 const WORN_STRETCH = '…';
 
-/** Characters made up at most in one marking; with more of them missing nothing is left to go by. */
-const MOST_WORN = 6;
+/** With more characters missing than this, nothing is left to go by, and none is made up. */
+const MOST_WORN = 4;
 
 /** Whether a character is a sign for one or several that cannot be read. */
 export const isWornSign = (character: string): boolean =>
@@ -89,12 +89,9 @@ export const markingOf = (
   lookAlikes: LookAlikes = NO_LOOK_ALIKES,
   cyrillic = CYRILLIC.test(text),
 ): Marking => {
-  let count = 0;
-  const worn = Array.from({ length: text.length }, (_, index) => {
-    if (!WORN_SIGNS.includes(text.charAt(index))) return false;
-    count += 1;
-    return count <= MOST_WORN;
-  });
+  const signs = text.split('').map((character) => WORN_SIGNS.includes(character));
+  const count = signs.filter(Boolean).length;
+  const worn = count <= MOST_WORN ? signs : signs.map(() => false);
   return { text, lookAlikes, worn, cyrillic, plain: count === 0 && lookAlikes.size === 0 };
 };
 

@@ -108,6 +108,7 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
 /** Two voltages with one word, such as `350/500V`: the lower one is the rating. */
 const pairAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at).flatMap((first) => {
+    if (madeUp(first.assumed) > 0) return [];
     if (!'/-'.includes(scan.marking.text.charAt(first.end) || ' ')) return [];
     return writtenAt(scan, first.end + 1)
       .filter((second) => first.value > 0 && second.value > first.value)
