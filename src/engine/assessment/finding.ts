@@ -159,12 +159,11 @@ export const explain = (
     margin: known ? 1 / Math.max(beyond.unfavourable, LEAST_BEYOND) : 0,
     verdict,
     missing: known ? [] : outcome.missing,
-    working: [
-      known ? model.working(part, circumstances, outcome.value) : 'not known',
-      model.today?.(circumstances) ?? '',
-    ]
-      .filter((words) => words !== '')
-      .join('; '),
+    working: known
+      ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
+          .filter((words) => words !== '')
+          .join('; ')
+      : 'not known',
     equation: row.equation,
     why: demand.why,
     sources: sourcesOf(judged, part, circumstances),
