@@ -48,7 +48,8 @@ const toleranceRows = (catalogue: Catalogue, code: string): Markup[][] => {
     })
     .toSorted((a, b) => a.tolerance.plus - b.tolerance.plus)
     .map(({ letter, tolerance, source }) => [
-      mark(code + letter),
+      // The word search must find this page by it before those that have it as an example.
+      h('code', { 'data-pagefind-weight': '10' }, code + letter),
       sayToleranceOf(tolerance),
       between(value, tolerance),
       sourceLink(source),
