@@ -79,15 +79,6 @@ export const KNOWN_GAPS: readonly KnownGap[] = [
     example: { text: '473 100V', body: 'film', part: { capacitance: 4.7e-8, ratedVoltage: 100 } },
   },
   {
-    pattern: /-\d+\+\d+%/,
-    why: 'the first figure of a lopsided tolerance is taken for volts',
-    example: {
-      text: '47 µF -10+50%',
-      body: 'aluminium',
-      part: { capacitance: 4.7e-5, tolerance: percent(10, 50) },
-    },
-  },
-  {
     pattern: /[A-Z][0-4][A-Z]/,
     why: 'a letter for the point is taken for a tolerance, and what follows for a voltage code',
     example: {

@@ -45,7 +45,7 @@ const met: readonly { part: PartToPrint; text: string; use: Way['use']; body?: s
   {
     part: { capacitance: 4.7e-5, ratedVoltage: 16 },
     text: '47/16',
-    use: 'rare',
+    use: 'other',
     body: 'aluminium',
   },
   {
