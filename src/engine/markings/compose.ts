@@ -46,11 +46,14 @@ const valueOf = (parse: Parse, tolerance: Tolerance | undefined) => {
   };
 };
 
-/** The rated voltage; where one of ac is marked beside it, that by itself. */
+/**
+ * The rated voltage; where one of ac is marked beside it, that by itself. No part stands less direct
+ * than alternating voltage, so a lower one beside it is something else and does not count.
+ */
 const voltageOf = (parse: Parse) => {
   const rated = said(parse, 'voltage').filter((content) => content.rated);
   const ac = rated.find(({ kind }) => kind === 'ac');
-  const other = rated.find(({ kind }) => kind !== 'ac');
+  const other = rated.find(({ kind, volts }) => kind !== 'ac' && volts.typ >= (ac?.volts.typ ?? 0));
   const main = other ?? ac;
   return {
     ...given('ratedVoltage', main?.volts),

@@ -9,6 +9,7 @@ import { sectionsAt } from './sections.ts';
 import type { Scan } from './scan.ts';
 import { foundAt } from './scan.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
+import { isFigure } from './text.ts';
 import type { Token } from './token.ts';
 import { writtenTolerancesAt } from './tolerances.ts';
 import { unitValuesAt } from './unit-values.ts';
@@ -21,16 +22,24 @@ const wordsAt = (scan: Scan, at: number): Token[] =>
     return token === undefined ? [] : [token];
   });
 
+/** Whether a mark says by itself what its figures are, as `50 Hz` and `105°C` do. */
+const saysItsFigures = (scan: Scan, { at, meaning }: Token): boolean =>
+  meaning.content.says === 'remark' && isFigure(scan.marking.text.charAt(at));
+
 /** Every way to take the marking from an index on. */
 export const tokensAt = (scan: Scan, at: number): Token[] => {
   const withUnit = [...unitValuesAt(scan, at), ...writtenVoltagesAt(scan, at)];
-  const withoutUnit = withUnit.some((token) => token.withUsualUnit)
+  const words = wordsAt(scan, at);
+  const figuresTaken =
+    withUnit.some((token) => token.withUsualUnit) ||
+    words.some((token) => saysItsFigures(scan, token));
+  const withoutUnit = figuresTaken
     ? []
     : [...figureValuesAt(scan, at), ...resistorFiguresAt(scan, at), ...letterValuesAt(scan, at)];
   return [
     ...withUnit,
     ...withoutUnit,
-    ...wordsAt(scan, at),
+    ...words,
     ...sectionsAt(scan, at),
     ...powersAt(scan, at),
     ...mantissaValuesAt(scan, at),
