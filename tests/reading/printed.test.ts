@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
 import { readAsked } from '../../src/reading/printed/asked.ts';
 
 const catalogue = loadCatalogue();
@@ -48,4 +49,11 @@ describe('what people write', () => {
     const { faults } = readAsked(catalogue, texts);
     expect(faults[key as 'c']).toMatch(/.{10,}\.$/);
   });
+});
+
+test('a unit at the start of a sentence keeps its case', () => {
+  const text = printedMarkup(catalogue, { capacitance: 4.7e-8 }).map(toHtml).join('');
+  expect(text).toContain('>µF as it stands.');
+  expect(text).toContain('>n for nF.');
+  expect(text).not.toMatch(/PF as|MF as|ΜF|N for nF/);
 });

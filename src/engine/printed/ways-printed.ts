@@ -122,7 +122,6 @@ const merged = (first: Way, second: Way): Way => ({
     first.origins.length === 0 || second.origins.length === 0
       ? []
       : union(first.origins, second.origins),
-  notes: union(first.notes, second.notes),
   sources: union(first.sources, second.sources),
 });
 

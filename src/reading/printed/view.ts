@@ -6,7 +6,7 @@ import {
   type Way,
 } from '../../engine/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
-import { capital, countOf, listed, sentence } from '../../text/words.ts';
+import { capital, countOf, listed, sentence, typeset } from '../../text/words.ts';
 
 /** Where a mark was printed so, in words; nothing for everywhere. */
 const originWords = ({ origins }: Way): string =>
@@ -14,10 +14,13 @@ const originWords = ({ origins }: Way): string =>
     ? ''
     : `${listed(origins.map(capital), 'or')} parts`;
 
+/** What is to be said of a mark; a unit or letter at the start keeps its case. */
 const about = (way: Way): string =>
-  [way.writing === 'unit' ? '' : way.means, originWords(way), ...way.notes]
+  [
+    way.writing === 'unit' ? '' : `${typeset(way.means)}.`,
+    ...[originWords(way), ...way.notes].filter((text) => text !== '').map(sentence),
+  ]
     .filter((text) => text !== '')
-    .map(sentence)
     .join(' ');
 
 const marks = (ways: readonly Way[]): Markup[] =>
