@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 import { readAsked } from '../../src/reading/printed/asked.ts';
+import { printedMarkup } from '../../src/reading/printed/view.ts';
 
 const catalogue = loadCatalogue();
 const tenPercent = { minus: 0.1, plus: 0.1, unit: 'fraction' };
