@@ -142,7 +142,7 @@ const decimalsAt = (
   });
 };
 
-const GROUPED = /\d{1,3}(?:[ \u00A0\u2009\u202F,.']\d{3})+(?!\d)/y;
+const GROUPED = /[1-9]\d{0,2}(?:[ \u00A0\u2009\u202F,.']\d{3})+(?!\d)/y;
 
 const groupedAt = (marking: Marking, at: number): WrittenNumber[] => {
   GROUPED.lastIndex = at;

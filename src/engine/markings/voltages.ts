@@ -5,7 +5,7 @@ import { say } from './say.ts';
 import type { Scan } from './scan.ts';
 import { foundAt, writtenAt } from './scan.ts';
 import type { Assumed, Marking } from './text.ts';
-import { isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
+import { isFigure, isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
 import type { Token } from './token.ts';
 import { kindOf, sayVolts, voltageSlot } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
@@ -90,9 +90,16 @@ const longestAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[
   return found.filter(({ end }) => end === longest);
 };
 
-/** Whether a number may be that of a voltage: above nought, and one that is usual if made up. */
-const isVoltage = ({ lexicon }: Scan, { value, assumed }: WrittenNumber): boolean =>
-  value > 0 && (madeUp(assumed) === 0 || lexicon.usualVolts.has(value));
+/**
+ * Whether a number may be that of a voltage: above nought, and one that is usual if
+ * figures in it are made up or a gap stands in it: `473 100V` is a value and its volts.
+ */
+const isVoltage = ({ lexicon }: Scan, { value, assumed, grouped }: WrittenNumber): boolean =>
+  value > 0 && ((madeUp(assumed) === 0 && !grouped) || lexicon.usualVolts.has(value));
+
+/** `2V104` begins with a code of two signs; volts of one figure do not run into what follows. */
+const isCode = ({ marking }: Scan, { digits }: WrittenNumber, end: number): boolean =>
+  digits.length === 1 && isFigure(marking.text.charAt(end));
 
 /** Volts with a word or sign behind the figures, such as `16V`, `600WVDC`, `275~`. */
 const wordBehindAt = (scan: Scan, at: number): Token[] =>
@@ -102,6 +109,7 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
       const start = skipBlanks(scan.marking, number.end);
       return rolesAt(scan, start)
         .filter(({ row }) => !row.ends_word || start === number.end)
+        .filter(({ end }) => !isCode(scan, number, end))
         .map((word) => voltsToken(at, word.end, word, number.value * word.row.factor, number));
     });
 

@@ -74,11 +74,6 @@ export interface KnownGap {
  */
 export const KNOWN_GAPS: readonly KnownGap[] = [
   {
-    pattern: /\d \d{3}(?:\.\d+)?[VkW~-]/,
-    why: 'a gap before three figures of volts is taken for one between thousands',
-    example: { text: '473 100V', body: 'film', part: { capacitance: 4.7e-8, ratedVoltage: 100 } },
-  },
-  {
     pattern: /[A-Z][0-4][A-Z]/,
     why: 'a letter for the point is taken for a tolerance, and what follows for a voltage code',
     example: {
@@ -89,15 +84,6 @@ export const KNOWN_GAPS: readonly KnownGap[] = [
         tolerance: percent(20, 80),
         temperatureCharacteristic: 'Z5U',
       },
-    },
-  },
-  {
-    pattern: /(?:^| )\dV\d{3}/,
-    why: 'the code of a voltage that ends in V is taken for volts',
-    example: {
-      text: '2V104J',
-      body: 'film',
-      part: { capacitance: 1e-7, tolerance: percent(5), ratedVoltage: 350 },
     },
   },
   {
