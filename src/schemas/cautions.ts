@@ -10,7 +10,9 @@ export const cautionRow = z.strictObject({
     .enum(['danger', 'care'])
     .describe('danger: it can kill or maim; care: it spoils parts or mildly hurts'),
   types: idList.describe('types whose pages show it; none for all'),
-  positions: idList.describe('positions whose pages show it; none for all'),
+  positions: idList.describe(
+    'positions whose pages show it; with a condition, pages of pairs only where that holds; none for all',
+  ),
   condition: optionalId.describe('condition that brings it up'),
   from: optionalNumber.describe('shown from this value of the condition on, in its unit'),
   made: idList.describe(

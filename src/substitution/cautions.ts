@@ -67,7 +67,9 @@ export const cautionsFor = (
   const { conditions } = resolveSituation(catalogue, request);
   const pageCaution = (caution: CautionRow): PageCaution[] => {
     const { types, positions, condition } = caution;
-    const always = types.includes(type.id) || positions.includes(position.id);
+    // At a position a condition still has to hold: not every rail is that of a valve amplifier.
+    const here = positions.includes(position.id) && condition === '';
+    const always = types.includes(type.id) || here;
     const trigger = always ? {} : triggerOf(catalogue, caution);
     const isElsewhere =
       !always && Object.keys(trigger).length === 0 && (types.length > 0 || positions.length > 0);

@@ -84,3 +84,20 @@ describe('other cautions', () => {
     expect(dueAt('pet-metallized', 'meter-damping').due).toContain('lifting-pads');
   });
 });
+
+describe('the caution for valve supplies', () => {
+  test.each([
+    [15, false],
+    [149, false],
+    [150, true],
+    [400, true],
+  ])('at %d V on a rail: %s', (volt, shown) => {
+    const { due } = dueAt('al-electrolytic-wet', 'bulk-rail', { vdc: volt });
+    expect(due.includes('valve-supply')).toBe(shown);
+  });
+
+  test('is not shown at the usual numbers of a rail, nor in audio coupling', () => {
+    expect(dueAt('al-electrolytic-wet', 'bulk-rail').due).not.toContain('valve-supply');
+    expect(dueAt('ceramic-disc-unknown', 'interstage-coupling').due).not.toContain('valve-supply');
+  });
+});
