@@ -121,6 +121,7 @@ export const findingRow = z.strictObject({
   graded: yesNo.describe('no: a limit met is met, and being far inside it earns nothing'),
   properties: idList.describe('properties that it needs'),
   conditions: idList.describe('conditions that it needs'),
+  told: idList.describe('conditions that only its working speaks of, at positions that have them'),
   equation: optionalText.describe('in plain text, with the symbols of the condition definitions'),
   meaning: text,
   ...provenance,

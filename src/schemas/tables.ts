@@ -196,6 +196,7 @@ export const tables = {
       { column: 'unit', table: 'units.csv' },
       { column: 'properties', table: 'properties.csv', many: true },
       { column: 'conditions', table: 'condition-definitions.csv', many: true },
+      { column: 'told', table: 'condition-definitions.csv', many: true },
     ],
     about: 'Things that are worked out about a part in a position.',
   },

@@ -10,7 +10,7 @@ export const conditionsUsed: Check = {
     const conditionsOf = new Map(
       tables['findings.csv'].rows.map(({ cells }) => [
         cells['id'],
-        (cells['conditions'] ?? '').split(';'),
+        [cells['conditions'], cells['told']].flatMap((cell) => (cell ?? '').split(';')),
       ]),
     );
     const used = new Set(

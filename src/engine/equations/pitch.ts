@@ -16,3 +16,7 @@ export const centsOfDrift = (drift: Range): Range =>
     const half = Math.min(MOST, fraction) / 2;
     return 1200 * Math.log2((1 + half) / (1 - half));
   });
+
+/** Cents of pitch that a voltage (V) is where so many volts make an octave: 1200*V/V_oct. */
+export const centsOfVoltage = (volt: Range, perOctave: number): Range =>
+  mapRising(volt, (one) => (1200 * one) / perOctave);

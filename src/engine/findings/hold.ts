@@ -6,6 +6,7 @@ import {
 } from '../equations/absorption.ts';
 import { droop as droopOf } from '../equations/leakage.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
+import { asPitch } from './as-pitch.ts';
 import { leakOf } from './insulation.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 
@@ -45,7 +46,7 @@ export const absorption: FindingModel = {
       `${perDecade ? formatQuantity(perDecade, 'fraction') : 'unknown'} per decade × ` +
       `${formatValue(recoveryDecades(holdTimes(circumstances)), 'grade')} decades = ` +
       `${formatQuantity(value, 'V')}; from a test of ${formatValue(test.short, 's')} short and ` +
-      `${formatValue(test.open, 's')} open, derived`
+      `${formatValue(test.open, 's')} open, derived${asPitch(circumstances, value)}`
     );
   },
 };
@@ -75,7 +76,7 @@ export const droop: FindingModel = {
     return (
       `(${formatQuantity(other, 'A')} + ${formatQuantity(leak.current, 'A')}) × ` +
       `${formatValue(time, 's')} / ${formatValue(part.capacitance, 'F')} = ` +
-      `${formatQuantity(value, 'V')}; ${formatValue(ownShare, 'fraction')} of it is the capacitor's`
+      `${formatQuantity(value, 'V')}; ${formatValue(ownShare, 'fraction')} of it is the capacitor's${asPitch(circumstances, value)}`
     );
   },
 };

@@ -3,6 +3,7 @@ import { holdStep as stepOf, settlingConstants, settlingTime } from '../equation
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, exactly, timesPositive, type Range } from '../quantities/range.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
+import { asPitch } from './as-pitch.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
@@ -24,7 +25,8 @@ export const holdStep: FindingModel = {
   },
   working: (part, circumstances, value) =>
     `${formatValue(conditionOf(circumstances, 'charge-injected').typ, 'C')} / ` +
-    `${formatQuantity(capacitanceAsBought(part), 'F')} = ${formatQuantity(value, 'V')}`,
+    `${formatQuantity(capacitanceAsBought(part), 'F')} = ${formatQuantity(value, 'V')}` +
+    asPitch(circumstances, value),
 };
 
 /** Resistance (ohm) of the part itself; a new voltage is taken in microseconds. */

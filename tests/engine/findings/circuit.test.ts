@@ -104,7 +104,9 @@ describe('a hold capacitor', () => {
   });
 
   test('the workings carry the numbers', () => {
-    expect(workingOf(holding(1e-8), 'hold-step')).toMatch(/^100 pC \/ .*nF = .*mV$/);
+    expect(workingOf(holding(1e-8), 'hold-step')).toMatch(
+      /^100 pC \/ .*nF = .*mV; as a pitch at 1\sV\/octave .*cents$/,
+    );
     expect(workingOf(holding(1e-8), 'acquisition')).toMatch(
       /^ln\(5 V \/ 8 mV\) = 6\.44 time constants of \(300 Ω \+ .*mΩ for its value and voltage\) × .*nF: .*µs$/,
     );

@@ -277,16 +277,38 @@ describe('nothing is decided by a number that no page shows', () => {
     }
     expect(parts.length).toBeGreaterThan(types.length);
     const all = [...read.values()].flatMap((ids) => [...ids]);
-    expect(all.filter((id) => !shown.includes(id))).toEqual([]);
+    const told = new Set(Object.values(catalogue.findings).flatMap((finding) => finding.told));
+    expect(all.filter((id) => !shown.includes(id) && !told.has(id))).toEqual([]);
     const undeclared = [...read].flatMap(([finding, ids]) => {
       const declared = catalogue.findings[finding]?.conditions ?? shown;
       const limits = catalogue.demands
         .filter((demand) => demand.position === position && demand.finding === finding)
         .map((demand) => demand.limit_of);
       return [...ids]
-        .filter((id) => !declared.includes(id) && !limits.includes(id))
+        .filter((id) => !declared.includes(id) && !limits.includes(id) && !told.has(id))
         .map((id) => `${finding} reads ${id}`);
     });
     expect(undeclared).toEqual([]);
+  });
+});
+
+describe('a condition that a working only tells of', () => {
+  const told = catalogue.demands.flatMap((demand) =>
+    (catalogue.findings[demand.finding]?.told ?? [])
+      .filter((id) => circumstancesAt(demand.position).conditions[id] !== undefined)
+      .map((id) => [demand.id, id, demand.position] as const),
+  );
+
+  test.each(told)('%s by %s: the words follow it, the verdict does not', (id, told, position) => {
+    const base = circumstancesAt(position);
+    const moved = { ...base, conditions: { ...base.conditions, [told]: exactly(0.32) } };
+    const demand = prepared(id, base);
+    for (const part of someParts(base)) {
+      const [one, other] = [judge(demand, part, base), judge(demand, part, moved)];
+      expect(other.verdict).toBe(one.verdict);
+      if (one.outcome.status !== 'known') continue;
+      const words = explain(demand, one, part, base).working;
+      expect(explain(demand, other, part, moved).working).not.toBe(words);
+    }
   });
 });
