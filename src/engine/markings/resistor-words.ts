@@ -1,11 +1,10 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import { between } from '../quantities/range.ts';
-import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { say, sayNumber, sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { isBlank, isFigure, isLetter, wordBegins } from './text.ts';
-import { completedLetter, toleranceNeeds } from './tolerances.ts';
+import { isFigure, isLetter, wordBegins } from './text.ts';
+import { letterItem } from './tolerances.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -31,24 +30,7 @@ const toleranceItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
       means: () => sayTolerance(row.percent, row.percent, '%'),
       source: row.source,
     };
-    const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
-      const gap = at > 0 && isBlank(scan.marking.text.charAt(at - 1));
-      if (row.script === 'cyrillic' && !found.sameCase) return undefined;
-      return {
-        at,
-        end: found.end,
-        meaning,
-        weight:
-          weightOf(weights.tolerance, row.use) +
-          caseCost(scan, at, found) +
-          (gap ? weights.gap : 0) +
-          completedLetter(found, row.met) +
-          found.cost,
-        needs: toleranceNeeds(gap),
-        assumed: found.assumed,
-      };
-    };
-    return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
+    return letterItem(row, meaning);
   });
 
 const BEHIND_TOLERANCE: readonly Need[] = ['touching-tolerance', 'resistor'];

@@ -65,15 +65,42 @@ const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
 const TOUCHING: readonly Need[] = ['touching-value'];
 
 /** What a tolerance letter must have about it, behind a gap or without one. */
-export const toleranceNeeds = (gap: boolean): readonly Need[] => (gap ? AFTER_GAP : TOUCHING);
+const toleranceNeeds = (gap: boolean): readonly Need[] => (gap ? AFTER_GAP : TOUCHING);
 
 /** What a letter adds that cannot be read, by how often it is met. */
-export const completedLetter = (found: FoundWord<Item>, met: ToleranceRow['met']): number =>
+const completedLetter = (found: FoundWord<Item>, met: ToleranceRow['met']): number =>
   madeUp(found.assumed) > 0 ? weights.completedLetter[met] : 0;
 
 /** Whether figures run on behind a gap, so that the letter belongs to them. */
 const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
   gap && isFigure(text.charAt(at));
+
+/** What of a row decides how its letter is found. */
+type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
+
+/** A letter of either table of tolerances as a word to be found. */
+export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, item: Item] => {
+  const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+    const { text } = scan.marking;
+    const gap = at > 0 && isBlank(text.charAt(at - 1));
+    if (row.script === 'cyrillic' && !found.sameCase) return undefined;
+    if (isFigureAfterGap(text, at, gap)) return undefined;
+    return {
+      at,
+      end: found.end,
+      meaning,
+      weight:
+        weightOf(weights.tolerance, row.use) +
+        caseCost(scan, at, found) +
+        (gap ? weights.gap : 0) +
+        completedLetter(found, row.met) +
+        found.cost,
+      needs: toleranceNeeds(gap),
+      assumed: found.assumed,
+    };
+  };
+  return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
+};
 
 /** The tolerance letters as words to be found. */
 export const toleranceItems = (
@@ -97,26 +124,7 @@ export const toleranceItems = (
       means: () => sayTolerance(row.minus, row.plus, row.unit === 'percent' ? '%' : 'pF'),
       source: row.source,
     };
-    const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
-      const { text } = scan.marking;
-      const gap = at > 0 && isBlank(text.charAt(at - 1));
-      if (row.script === 'cyrillic' && !found.sameCase) return undefined;
-      if (isFigureAfterGap(text, at, gap)) return undefined;
-      return {
-        at,
-        end: found.end,
-        meaning,
-        weight:
-          weightOf(weights.tolerance, row.use) +
-          caseCost(scan, at, found) +
-          (gap ? weights.gap : 0) +
-          completedLetter(found, row.met) +
-          found.cost,
-        needs: toleranceNeeds(gap),
-        assumed: found.assumed,
-      };
-    };
-    return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
+    return letterItem(row, meaning);
   });
 
 const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;
