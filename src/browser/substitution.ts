@@ -1,4 +1,5 @@
 import {
+  circumstancesOf,
   findStandIns,
   resolveSituation,
   type Assessment,
@@ -57,6 +58,7 @@ const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   return {
     catalogue,
     assessments,
+    circumstances: circumstancesOf(catalogue, asked.request),
     having: assessHaving(catalogue, asked),
     isFull: (one: Assessment) => one === assessments[0] || wanted.has(one.candidate.type),
     ledTo: true,

@@ -57,6 +57,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     conditions: valuesOf(tables, 'conditions.csv'),
     demands: valuesOf(tables, 'demands.csv'),
     findings: byId(valuesOf(tables, 'findings.csv')),
+    sumInputs: valuesOf(tables, 'sum-inputs.csv'),
     verdictRules: valuesOf(tables, 'verdict-rules.csv'),
     unlikelyPairs: valuesOf(tables, 'unlikely-pairs.csv'),
     guidelines: byId(valuesOf(tables, 'guidelines.csv')),

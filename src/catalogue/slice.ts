@@ -1,5 +1,6 @@
 import { PROPERTIES_FOR_COMBINING } from '../engine/candidates/combinations.ts';
 import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+import type { SumInputRow } from '../schemas/sums.ts';
 import { sliceSizes } from './slice-sizes.ts';
 
 const pick = <Value>(
@@ -52,6 +53,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   conditions: [],
   demands: [],
   findings: {},
+  sumInputs: [],
   verdictRules: [],
   unlikelyPairs: [],
   guidelines: {},
@@ -71,10 +73,17 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   ) as unknown as Catalogue['look'],
 });
 
-/** Properties that the findings of a position need, or a stand-in made of two parts. */
+/** How the bench sums are filled in that some findings lead to. */
+const sumInputsOf = (catalogue: Catalogue, findings: ReadonlySet<string>): SumInputRow[] => {
+  const sums = new Set([...findings].map((finding) => catalogue.findings[finding]?.sum));
+  return catalogue.sumInputs.filter(({ sum }) => sums.has(sum));
+};
+
+/** Properties that the findings of a position need, their sums, or a stand-in made of two parts. */
 const neededProperties = (catalogue: Catalogue, findings: ReadonlySet<string>): Set<string> =>
   new Set([
     ...PROPERTIES_FOR_COMBINING,
+    ...sumInputsOf(catalogue, findings).flatMap(({ takes, of }) => (takes === 'words' ? [] : of)),
     ...Object.values(catalogue.findings)
       .filter((finding) => findings.has(finding.id))
       .flatMap((finding) => finding.properties),
@@ -155,6 +164,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
     demands: demands.map((row) => without(row, ['locator', 'note'])),
     findings: eachWithout(pick(catalogue.findings, findings), ['locator', 'note']),
+    sumInputs: sumInputsOf(catalogue, findings),
     verdictRules: catalogue.verdictRules,
     guidelines: eachWithout(catalogue.guidelines, ['summary', 'locator', 'note', 'source']),
     triage: catalogue.triage.filter(

@@ -15,6 +15,7 @@ import type {
   RippleTemperatureRow,
   SeriesResistanceRow,
 } from '../schemas/sizes.ts';
+import type { SumInputRow } from '../schemas/sums.ts';
 import type { SeriesRow, UnitRow, ValueListRow, VoltageRow } from '../schemas/values.ts';
 import type {
   ConditionDefinitionRow,
@@ -82,6 +83,8 @@ export interface Catalogue {
   conditions: ConditionRow[];
   demands: DemandRow[];
   findings: Record<FindingId, FindingRow>;
+  /** How a finding fills in the bench sum that it leads to. */
+  sumInputs: SumInputRow[];
   verdictRules: VerdictRuleRow[];
   unlikelyPairs: UnlikelyPairRow[];
   guidelines: Record<GuidelineId, GuidelineRow>;

@@ -45,6 +45,9 @@ export {
 export { waysPrinted, type PartToPrint, type Way } from './printed/index.ts';
 
 export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
+export { circumstancesOf } from './assessment/circumstances.ts';
+export { filledSum, type FilledSum } from './assessment/filled-sum.ts';
+export type { Circumstances } from './findings/model.ts';
 export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
 export { readTolerance } from './candidates/generate.ts';
 export { bodyOf, type Sized } from './sizes/body-of.ts';

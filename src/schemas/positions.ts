@@ -124,6 +124,7 @@ export const findingRow = z.strictObject({
   told: idList.describe('conditions that only its working speaks of, at positions that have them'),
   equation: optionalText.describe('in plain text, with the symbols of the condition definitions'),
   meaning: text,
+  sum: optionalId.describe('bench sum that works out the same, where there is one'),
   ...provenance,
 });
 export type FindingRow = z.output<typeof findingRow>;

@@ -25,6 +25,7 @@ import {
   seriesResistanceRow,
 } from './sizes.ts';
 import { sourceRow } from './sources.ts';
+import { sumInputRow } from './sums.ts';
 import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
 import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
 import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
@@ -199,6 +200,12 @@ export const tables = {
       { column: 'told', table: 'condition-definitions.csv', many: true },
     ],
     about: 'Things that are worked out about a part in a position.',
+  },
+  'sum-inputs.csv': {
+    row: sumInputRow,
+    key: ['sum', 'input'],
+    references: [],
+    about: 'What the fields of a bench sum are filled with where a finding leads to it.',
   },
   'demands.csv': {
     row: demandRow,

@@ -1,6 +1,7 @@
 import { rangeBar } from '../components/range-bar.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
+  filledSum,
   formatValue,
   type Assessment,
   type Finding,
@@ -12,7 +13,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { printLimit, printMargin, printRange, printTypical } from './phrases.ts';
-import { sourceMarks, typeName, type Shown } from './shown.ts';
+import { link, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** Words for what a finding rests on. */
 const BASIS = {
@@ -89,7 +90,20 @@ export const workingWords = (finding: Finding, parts: TableParts): Markup[] => [
 /** Where a finding of a part stands in the page, for those that are led to. */
 export const findingAnchor = (part: string, demand: string): string => `${part}--${demand}`;
 
-const findingRows = (finding: Finding, parts: TableParts, part: string): Markup[] => {
+/** What leads from a finding to the sum that works out the same, with its numbers filled in. */
+const sumLink = (finding: Finding, { candidate }: Assessment, { shown }: TableParts): Markup[] => {
+  const filled = shown.circumstances && filledSum(finding, candidate, shown.circumstances);
+  if (filled === undefined) return [];
+  const numbers = new URLSearchParams(filled.inputs).toString();
+  return ['; ', link(`/sums/${filled.sum}/?${numbers}`, 'try other numbers')];
+};
+
+const findingRows = (
+  finding: Finding,
+  assessment: Assessment,
+  parts: TableParts,
+  part: string,
+): Markup[] => {
   const { habit, ledTo } = parts.shown;
   return [
     h(
@@ -102,7 +116,17 @@ const findingRows = (finding: Finding, parts: TableParts, part: string): Markup[
       h('td', {}, printMargin(finding)),
       h('td', { 'data-verdict': finding.verdict }, verdictWords[finding.verdict]),
     ),
-    h('tr', {}, h('td', { colspan: 6 }, barOf(finding, habit), ...workingWords(finding, parts))),
+    h(
+      'tr',
+      {},
+      h(
+        'td',
+        { colspan: 6 },
+        barOf(finding, habit),
+        ...workingWords(finding, parts),
+        ...sumLink(finding, assessment, parts),
+      ),
+    ),
   ];
 };
 
@@ -161,7 +185,7 @@ export const findingTable = (assessment: Assessment, part: string, parts: TableP
       h(
         'tbody',
         {},
-        ...compared.flatMap((finding) => findingRows(finding, parts, part)),
+        ...compared.flatMap((finding) => findingRows(finding, assessment, parts, part)),
         plain.length > 0 && plainlyMetRow(plain, parts, part),
       ),
     ),

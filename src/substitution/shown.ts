@@ -1,5 +1,12 @@
 import { href } from '../components/links.ts';
-import type { Assessment, Catalogue, Finding, Habit, SourceId } from '../engine/index.ts';
+import type {
+  Assessment,
+  Catalogue,
+  Circumstances,
+  Finding,
+  Habit,
+  SourceId,
+} from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { decidingFinding } from './phrases.ts';
 
@@ -10,6 +17,8 @@ export interface Shown {
   assessments: readonly Assessment[];
   /** A part that the visitor asks about besides. */
   having?: Assessment | undefined;
+  /** What they were worked out from; findings lead to their sums where it is given. */
+  circumstances?: Circumstances;
   /** Whether all findings of a stand-in stand in the page, or only the one that decides. */
   isFull: (assessment: Assessment) => boolean;
   /** Whether something in the page leads to single findings. */

@@ -262,7 +262,7 @@ describe('rows that contradict or miss each other', () => {
 
   test('a finding that the engine does not work out and no demand asks for', () => {
     const file = 'findings.csv';
-    const row = 'colour,Colour,grade,low,no,,,,C,Whether it looks nice,trade,,memory,';
+    const row = 'colour,Colour,grade,low,no,,,,C,Whether it looks nice,,trade,,memory,';
     const place = `${file}:${lastLine(file) + 1}:1: finding`;
     expect(newFaults({ [file]: added(file, row) })).toEqual([place, place]);
   });

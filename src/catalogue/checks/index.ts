@@ -39,6 +39,7 @@ import { repeatedItems } from './repeated-items.ts';
 import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
+import { sumsKnown } from './sums-known.ts';
 import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
 import { unitKind } from './unit-kind.ts';
@@ -66,6 +67,7 @@ export const checks: readonly Check[] = [
   conditionsComplete,
   conditionsUsed,
   findingsKnown,
+  sumsKnown,
   noteFigures,
   notesComplete,
   eSeries,

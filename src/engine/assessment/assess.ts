@@ -3,10 +3,9 @@ import { offeredParts, unofferedPart } from '../candidates/generate.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
-import { DEFAULT_GUIDELINE } from '../findings/voltage.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import type { Shape } from '../sizes/body.ts';
-import { resolveSituation } from './conditions.ts';
+import { circumstancesOf } from './circumstances.ts';
 import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
 import { rowNamed } from './original.ts';
 import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
@@ -58,14 +57,7 @@ interface Setting {
 }
 
 const settingFor = (catalogue: Catalogue, request: Request): Setting => {
-  const { original, conditions } = resolveSituation(catalogue, request);
-  const circumstances: Circumstances = {
-    catalogue,
-    position: rowNamed(catalogue.positions, request.position, 'position'),
-    conditions: Object.fromEntries(conditions.map(({ id, range }) => [id, range])),
-    guideline: request.guideline ?? DEFAULT_GUIDELINE,
-    original,
-  };
+  const circumstances = circumstancesOf(catalogue, request);
   return { circumstances, demands: prepareDemands(circumstances), singles: new Map() };
 };
 

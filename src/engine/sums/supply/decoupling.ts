@@ -37,7 +37,7 @@ const resistance = (number: number) =>
     label: `Series resistance ${number}`,
     symbol: `R_${number}`,
     unit: 'ohm',
-    lowest: 1e-4,
+    lowest: 1e-6,
     highest: 1e4,
   }) as const;
 const inductance = (number: number) =>

@@ -1,0 +1,53 @@
+import type { Fault } from '../fault.ts';
+import { allSums } from '../../engine/sums/index.ts';
+import { cellFault, type Check } from './check.ts';
+
+const rule = 'sum';
+
+/** Tables in which the name of a row stands that a field is filled with. */
+const NAMED = {
+  condition: 'condition-definitions.csv',
+  crest: 'condition-definitions.csv',
+  property: 'properties.csv',
+} as const;
+
+export const sumsKnown: Check = {
+  id: rule,
+  about: 'A bench sum that is named is one that there is, with the fields that are filled in.',
+  needs: ['findings.csv', 'sum-inputs.csv', 'condition-definitions.csv', 'properties.csv'],
+  check: (tables) => {
+    const idsIn = (file: (typeof NAMED)[keyof typeof NAMED]): Set<string> =>
+      new Set(tables[file].rows.map(({ cells }) => cells['id'] ?? ''));
+    const filled = new Set(tables['sum-inputs.csv'].rows.map(({ cells }) => cells['sum']));
+    const fromFindings = tables['findings.csv'].rows.flatMap((row): Fault[] => {
+      const { sum = '' } = row.cells;
+      return sum === '' || filled.has(sum)
+        ? []
+        : [
+            cellFault(rule, 'findings.csv', row, 'sum', {
+              wrong: 'nothing says what its fields are filled with',
+              expected: 'rows in sum-inputs.csv',
+            }),
+          ];
+    });
+    const led = new Set(tables['findings.csv'].rows.map(({ cells }) => cells['sum']));
+    return [
+      ...fromFindings,
+      ...tables['sum-inputs.csv'].rows.flatMap((row): Fault[] => {
+        const { sum: id = '', input = '', takes = '', of: name = '' } = row.cells;
+        const fault = (column: string, wrong: string, expected: string): Fault[] => [
+          cellFault(rule, 'sum-inputs.csv', row, column, { wrong, expected }),
+        ];
+        const sum = allSums.find((one) => one.id === id);
+        if (sum === undefined) return fault('sum', 'there is no such sum', 'a bench sum');
+        if (!led.has(id)) return fault('sum', 'no finding leads to it', 'a row in findings.csv');
+        if (!Object.hasOwn(sum.inputs, input))
+          return fault('input', 'the sum has no such field', Object.keys(sum.inputs).join(', '));
+        const table = takes in NAMED ? NAMED[takes as keyof typeof NAMED] : undefined;
+        return table === undefined || idsIn(table).has(name)
+          ? []
+          : fault('of', `not found in ${table}`, `one id of ${table}`);
+      }),
+    ];
+  },
+};

@@ -1,0 +1,160 @@
+import type { SumInputRow } from '../../schemas/sums.ts';
+import { heatingOf } from '../findings/heating.ts';
+import { rangeOf, type Circumstances } from '../findings/model.ts';
+import { resistanceOf } from '../findings/series-resistance.ts';
+import { writeQuantity, type Unit } from '../quantities/index.ts';
+import { exactly, scale, type Range } from '../quantities/range.ts';
+import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
+import { listedRipple } from '../sizes/ripple-of.ts';
+import type { Finding } from './finding.ts';
+import type { Part } from './parts.ts';
+
+/** A bench sum with what a finding puts into its fields, as people write it. */
+export interface FilledSum {
+  sum: string;
+  inputs: Readonly<Record<string, string>>;
+}
+
+/** Digits of a number in a field: more than any figure is known to. */
+const DIGITS = 4;
+
+const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
+
+/**
+ * A range with a prefix or its unit behind it, so that a field with another unit for bare numbers
+ * takes it.
+ * @param word the unit as the tables name it, or the SI unit
+ */
+const written = (
+  { catalogue }: Circumstances,
+  range: Range | undefined,
+  word: string,
+): string | undefined => {
+  if (range === undefined) return undefined;
+  const unit = (catalogue.units[word]?.si ?? word) as Unit;
+  const short = { min: rounded(range.min), typ: rounded(range.typ), max: rounded(range.max) };
+  const text = writeQuantity(short, unit, word === unit ? undefined : word);
+  return word === unit && /\p{L}$/u.test(text) ? text : `${text} ${word}`;
+};
+
+/** The mark with its tolerance, F. */
+const marked = ({ capacitance, tolerance }: Part): Range => ({
+  min: capacitance * (1 - tolerance.minus),
+  typ: capacitance,
+  max: capacitance * (1 + tolerance.plus),
+});
+
+const frequencyOf = ({ conditions }: Circumstances): number =>
+  conditions['f-work']?.typ ?? TABLE_FREQUENCY;
+
+const ownHeat = (part: Part, circumstances: Circumstances): Range | undefined => {
+  if (circumstances.conditions['ripple-current'] === undefined) return undefined;
+  const heating = heatingOf(part, circumstances);
+  return Array.isArray(heating) ? undefined : heating.rise;
+};
+
+const warmingOf = ({ conditions }: Circumstances): Range | undefined => {
+  const [cold, warm] = [conditions['t-min'], conditions['t-max']];
+  return cold === undefined || warm === undefined ? undefined : exactly(warm.typ - cold.typ);
+};
+
+/** A field to fill, for a finding about a part. */
+interface Ask {
+  of: readonly string[];
+  part: Part;
+  finding: Finding;
+  circumstances: Circumstances;
+}
+
+/** A range and the unit that it is written in. */
+type Filling = [Range | undefined, string];
+
+const ratingListed = (
+  { part, circumstances }: Ask,
+  key: 'current' | 'frequency' | 'temperature',
+): Range | undefined => {
+  const ripple = listedRipple(circumstances.catalogue, part, frequencyOf(circumstances));
+  return ripple === undefined ? undefined : exactly(ripple[key]);
+};
+
+const conditionAsked = ({ of: [name = ''], circumstances }: Ask): Range | undefined =>
+  circumstances.conditions[name];
+
+const crestAsked = (ask: Ask): Range | undefined => {
+  const effective = conditionAsked(ask);
+  return effective && scale(effective, Math.SQRT2);
+};
+
+const conditionUnit = ({ of: [name = ''], circumstances: { catalogue } }: Ask): string =>
+  catalogue.conditionDefinitions[name]?.unit ?? '';
+
+const propertyAsked = ({ of: [name = ''], part, circumstances }: Ask): Filling => [
+  rangeOf(circumstances, part, name),
+  circumstances.catalogue.properties[name]?.unit ?? '',
+];
+
+const figureAsked = ({ finding, circumstances: { catalogue } }: Ask): Filling => [
+  finding.standIn,
+  catalogue.findings[finding.finding]?.unit ?? '',
+];
+
+const resistanceAsked = ({ part, circumstances }: Ask): Range | undefined =>
+  resistanceOf(part, circumstances, frequencyOf(circumstances))?.range;
+
+const oldOf = ({ circumstances: { original } }: Ask): Part => original;
+
+/** How each number is come by. */
+const fillings: Readonly<
+  Record<Exclude<SumInputRow['takes'], 'type' | 'words'>, (ask: Ask) => Filling>
+> = {
+  capacitance: ({ part }) => [marked(part), 'F'],
+  'rated-voltage': ({ part }) => [exactly(part.ratedVoltage), 'V'],
+  'old-capacitance': (ask) => [exactly(oldOf(ask).capacitance), 'F'],
+  'old-rated-voltage': (ask) => [exactly(oldOf(ask).ratedVoltage), 'V'],
+  'series-resistance': (ask) => [resistanceAsked(ask), 'ohm'],
+  'own-heat': ({ part, circumstances }) => [ownHeat(part, circumstances), 'K'],
+  'ripple-rating': (ask) => [ratingListed(ask, 'current'), 'A'],
+  'ripple-rating-frequency': (ask) => [ratingListed(ask, 'frequency'), 'Hz'],
+  'ripple-rating-temperature': (ask) => [ratingListed(ask, 'temperature'), 'degC'],
+  warming: ({ circumstances }) => [warmingOf(circumstances), 'K'],
+  figure: figureAsked,
+  condition: (ask) => [conditionAsked(ask), conditionUnit(ask)],
+  crest: (ask) => [crestAsked(ask), 'V'],
+  property: propertyAsked,
+};
+
+/** Whether a type has a property, and not none of it. */
+const hasSome = ({ part, circumstances }: Ask, property: string): boolean => {
+  const range = rangeOf(circumstances, part, property);
+  return range !== undefined && (range.min !== 0 || range.max !== 0);
+};
+
+/** What one field is filled with; nothing where that is not known. */
+const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
+  if (takes === 'words') return ask.of[0];
+  if (takes === 'type')
+    return ask.of.every((property) => hasSome(ask, property)) ? ask.part.type : undefined;
+  const [range, unit] = fillings[takes](ask);
+  return written(ask.circumstances, range, unit);
+};
+
+/**
+ * The bench sum that works out the same as a finding, with the numbers of the part and of its
+ * circuit. Nothing where there is none, or where one of its numbers is not known.
+ */
+export const filledSum = (
+  finding: Finding,
+  part: Part,
+  circumstances: Circumstances,
+): FilledSum | undefined => {
+  const sum = circumstances.catalogue.findings[finding.finding]?.sum ?? '';
+  if (sum === '' || finding.standIn === undefined) return undefined;
+  const inputs: Record<string, string> = {};
+  for (const row of circumstances.catalogue.sumInputs) {
+    if (row.sum !== sum) continue;
+    const text = fill(row.takes, { of: row.of, part, finding, circumstances });
+    if (text === undefined) return undefined;
+    inputs[row.input] = text;
+  }
+  return { sum, inputs };
+};

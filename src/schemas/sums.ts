@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { id, idList, text } from './cells.ts';
+
+/** What one field of a bench sum is filled with where a finding leads to it. */
+export const sumInputRow = z.strictObject({
+  sum: id.describe('id of a bench sum'),
+  input: text.describe('key of one of its fields'),
+  takes: z
+    .enum([
+      'capacitance',
+      'rated-voltage',
+      'type',
+      'old-capacitance',
+      'old-rated-voltage',
+      'series-resistance',
+      'own-heat',
+      'ripple-rating',
+      'ripple-rating-frequency',
+      'ripple-rating-temperature',
+      'warming',
+      'figure',
+      'condition',
+      'crest',
+      'property',
+      'words',
+    ])
+    .describe(
+      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; own-heat: by its ripple current; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; crest: of a condition that is an effective value; property: of its type; words: always the same',
+    ),
+  of: idList.describe(
+    'the condition, the property or the words; for type: properties that it must have',
+  ),
+});
+export type SumInputRow = z.output<typeof sumInputRow>;

@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { slicePosition } from '../../../src/catalogue/slice.ts';
+import {
+  allPairings,
+  circumstancesOf,
+  filledSum,
+  findStandIns,
+} from '../../../src/engine/index.ts';
+import { allSums } from '../../../src/engine/sums/index.ts';
+import { readInputs } from '../../../src/engine/sums/read-inputs.ts';
+import { headlineOf, resultOf } from '../../../src/engine/sums/run-sum.ts';
+
+const catalogue = loadCatalogue();
+const sumOf = (id: string) => {
+  const sum = allSums.find((one) => one.id === id);
+  if (sum === undefined) throw new Error(`no sum ${id}`);
+  return sum;
+};
+const facts = new Map(allSums.map((sum) => [sum.id, sum.facts?.(catalogue)]));
+
+/** Old parts that between them ask for every finding that leads to a sum. */
+const positions = Object.keys(catalogue.positions).map((position) => {
+  const pairing = allPairings(catalogue).find(
+    (one) => one.position === position && one.pairing.met,
+  );
+  if (pairing === undefined) throw new Error(`nothing is met in ${position}`);
+  return { position, type: pairing.type };
+});
+
+const filledIn = ({ position, type }: { position: string; type: string }) => {
+  const slice = slicePosition(catalogue, position);
+  const request = { original: { type }, position };
+  const circumstances = circumstancesOf(slice, request);
+  return findStandIns(slice, request).flatMap(({ candidate, findings }) =>
+    findings.flatMap((finding) => {
+      const filled = filledSum(finding, candidate, circumstances);
+      return filled === undefined ? [] : [{ finding, candidate, filled }];
+    }),
+  );
+};
+
+describe('a finding fills in its sum', () => {
+  const reached = new Set<string>();
+
+  test.each(positions)('in $position', (pair) => {
+    for (const { filled, candidate } of filledIn(pair)) {
+      reached.add(filled.sum);
+      const sum = sumOf(filled.sum);
+      const { given, faults } = readInputs(sum, facts.get(sum.id), filled.inputs);
+      expect(faults, `${sum.id} for ${candidate.type}: ${JSON.stringify(filled.inputs)}`).toEqual(
+        {},
+      );
+      const { outputs } = resultOf(sum, given, facts.get(sum.id));
+      expect(outputs[headlineOf(sum)], sum.id).toBeDefined();
+    }
+  });
+
+  test('for every sum that findings lead to', () => {
+    const led = Object.values(catalogue.findings).flatMap(({ sum }) => (sum === '' ? [] : [sum]));
+    expect([...reached].toSorted()).toEqual([...new Set(led)].toSorted());
+  });
+});
