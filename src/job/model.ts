@@ -1,0 +1,193 @@
+import * as z from 'zod/mini';
+
+/**
+ * A job: one board's worth of work, from survey to record. What a person typed is kept as it was
+ * typed, so that nothing is lost that cannot be understood yet; what it means is worked out anew
+ * each time (`understood.ts`, `plan.ts`). Dates are ISO 8601 in UTC.
+ */
+
+/** Longest text that one field takes; what is longer is cut by whoever reads it in, and said so. */
+export const LONGEST_TEXT = 2000;
+/** Most lines that one job holds. */
+export const MOST_LINES = 20_000;
+
+const text = z.string().check(z.maxLength(LONGEST_TEXT));
+const texts = z.array(text);
+/** Keys are ids of the catalogue or designators; anything else is kept and left unused. */
+const textByKey = z.record(z.string(), text);
+
+/** What to do with the part of a line; `judge` leaves it to the rules. */
+const decision = z.enum(['judge', 'replace', 'test', 'leave']);
+export type Decision = z.infer<typeof decision>;
+
+/** What was found out about the old part, as typed: `12 %`, `0.3 ohm`, `30 years`. */
+const found = z.object({
+  age: text,
+  idle: text,
+  capacitance: text,
+  loss120hz: text,
+  loss1khz: text,
+  esr: text,
+  leakage: text,
+  insulation: text,
+  /** Ids of triage rules whose sign is seen. */
+  signs: texts,
+});
+export type Found = z.infer<typeof found>;
+
+/** A stand-in that the visitor chose; numbers as typed or as formatted by this tool. */
+const choice = z.object({
+  type: text,
+  capacitance: text,
+  tolerance: text,
+  ratedVoltage: text,
+  /** Why this one and not the one that ranks first. */
+  reason: text,
+  /** Kept even if another would rank first now. */
+  locked: z.boolean(),
+});
+export type Choice = z.infer<typeof choice>;
+
+/** A trimmer's setting, to be carried over between the same two terminals. */
+const preset = z.object({
+  /** Names of the terminals, such as `1` and `wiper`. */
+  from: text,
+  to: text,
+  /** Reading of the old one, as typed: `2.687 k`. */
+  old: text,
+  /** Reading of the new one as supplied. */
+  supplied: text,
+  /** Nominal resistance and turns of the new one. */
+  total: text,
+  turns: text,
+});
+export type Preset = z.infer<typeof preset>;
+
+/** What was done to one designator on the bench. */
+const fitted = z.object({
+  done: z.boolean(),
+  before: text,
+  after: text,
+  note: text,
+  /** When it was ticked; nothing until then. */
+  at: text,
+});
+export type Fitted = z.infer<typeof fitted>;
+
+const line = z.object({
+  /** Unique in its job. */
+  id: text,
+  /** As typed: `C1-C16, C22`. */
+  designators: text,
+  /** Family of parts: `capacitor`, `resistor`, `trimmer`, `ic`, … ; nothing where unknown. */
+  kind: text,
+  /** What is printed on it. */
+  marking: text,
+  /** Id of the type, where it is known or confirmed. */
+  type: text,
+  value: text,
+  tolerance: text,
+  volts: text,
+  /** Id of the position; nothing until the visitor says or accepts one. */
+  position: text,
+  /** Conditions of this line that differ from those of the whole board, by id, as typed. */
+  conditions: textByKey,
+  found,
+  decision,
+  /** Why the visitor decides otherwise than the rules. */
+  decisionReason: text,
+  choice: z.nullable(choice),
+  preset: z.nullable(preset),
+  /** By designator. */
+  fitted: z.record(z.string(), fitted),
+  note: text,
+  /** Cells that no column was found for, by their header. */
+  rest: textByKey,
+});
+export type Line = z.infer<typeof line>;
+
+/** A row of a table that could not become a line: kept and shown with the reason. */
+const badRow = z.object({ row: z.number(), cells: texts, reason: text });
+export type BadRow = z.infer<typeof badRow>;
+
+/** A closing check of the whole board. */
+const check = z.object({ done: z.boolean(), reading: text, note: text, at: text });
+export type Check = z.infer<typeof check>;
+
+export const jobSchema = z.object({
+  format: z.literal('understudy-job'),
+  version: z.literal(1),
+  id: text,
+  title: text,
+  /** What the board belongs to, its serial, its owner: whatever the record should name. */
+  equipment: text,
+  note: text,
+  created: text,
+  changed: text,
+  /** Holds for every line that does not say otherwise. */
+  whole: z.object({
+    guideline: text,
+    conditions: textByKey,
+    /** Spares: a share of each quantity, as typed (`10 %`), and at least so many (`1`). */
+    spareShare: text,
+    spareLeast: text,
+  }),
+  lines: z.array(line).check(z.maxLength(MOST_LINES)),
+  badRows: z.array(badRow),
+  /** Closing checks by the id of their row in the data. */
+  checks: z.record(z.string(), check),
+  /** Names the demonstration it was made from, which is invented; nothing for a job of one's own. */
+  invented: text,
+});
+export type Job = z.infer<typeof jobSchema>;
+
+const nothingFound = (): Found => ({
+  age: '',
+  idle: '',
+  capacitance: '',
+  loss120hz: '',
+  loss1khz: '',
+  esr: '',
+  leakage: '',
+  insulation: '',
+  signs: [],
+});
+
+/** A line with nothing said. */
+export const emptyLine = (id: string): Line => ({
+  id,
+  designators: '',
+  kind: '',
+  marking: '',
+  type: '',
+  value: '',
+  tolerance: '',
+  volts: '',
+  position: '',
+  conditions: {},
+  found: nothingFound(),
+  decision: 'judge',
+  decisionReason: '',
+  choice: null,
+  preset: null,
+  fitted: {},
+  note: '',
+  rest: {},
+});
+
+/** A job with no lines; `now` is when it was begun. */
+export const emptyJob = (id: string, now: Date): Job => ({
+  format: 'understudy-job',
+  version: 1,
+  id,
+  title: '',
+  equipment: '',
+  note: '',
+  created: now.toISOString(),
+  changed: now.toISOString(),
+  whole: { guideline: '', conditions: {}, spareShare: '', spareLeast: '1' },
+  lines: [],
+  badRows: [],
+  checks: {},
+  invented: '',
+});
