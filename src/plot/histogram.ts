@@ -16,9 +16,47 @@ const HEIGHT = 150;
 const BOTTOM = 122;
 const SIDE = 40;
 
+/** The same numbers as a table that opens beside it. */
+const histogramTable = ({
+  from,
+  counts,
+  print,
+  step,
+}: Pick<Histogram, 'from' | 'counts' | 'print'> & { step: number }): Element =>
+  h(
+    'details',
+    { class: 'plot-table' },
+    h('summary', {}, 'The same as a table'),
+    h(
+      'div',
+      { class: 'table-scroll', tabindex: 0, role: 'region', 'aria-label': 'The bars as a table' },
+      h(
+        'table',
+        {},
+        h(
+          'thead',
+          {},
+          h('tr', {}, h('th', { scope: 'col' }, 'From'), h('th', { scope: 'col' }, 'How many')),
+        ),
+        h(
+          'tbody',
+          {},
+          ...counts.map((count, index) =>
+            h(
+              'tr',
+              {},
+              h('th', { scope: 'row' }, print(from + index * step)),
+              h('td', {}, String(count)),
+            ),
+          ),
+        ),
+      ),
+    ),
+  );
+
 /** Bars of how often each step of a range came up. */
 export const histogramMarkup = ({ title, from, to, counts, print }: Histogram): Element => {
-  const x = plotScale('linear', [from, to], [SIDE, WIDTH - SIDE], 5);
+  const x = plotScale('linear', [from, to], [SIDE, WIDTH - SIDE], { count: 5 });
   const most = Math.max(...counts, 1);
   const step = (to - from) / counts.length;
   const bars = counts.map((count, index) => {
@@ -48,5 +86,6 @@ export const histogramMarkup = ({ title, from, to, counts, print }: Histogram): 
         ),
       ),
     ),
+    histogramTable({ from, counts, print, step }),
   );
 };

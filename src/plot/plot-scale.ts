@@ -1,4 +1,5 @@
 import { scaleLinear, scaleLog } from 'd3-scale';
+import { timeMarks, timeUnit } from './time-steps.ts';
 
 /** Where values of one axis stand in a drawing, and the marks along it. */
 export interface PlotScale {
@@ -25,21 +26,38 @@ const thinned = (ticks: readonly number[]): number[] => {
   return ticks.filter((_, index) => index % every === 0);
 };
 
+interface Marked {
+  /** About how many marks a plain axis has. */
+  count?: number;
+  /** The axis is one of seconds, marked in minutes, hours and years where they are many. */
+  isTime?: boolean;
+}
+
+/** From here on an axis of decades in seconds is marked in larger units. */
+const LONG = 100;
+
 /** A scale from the ends of what is drawn to the ends of the place for it. */
 export const plotScale = (
   kind: 'log' | 'linear',
   domain: readonly [number, number],
   place: readonly [number, number],
-  count = 6,
+  { count = 6, isTime = false }: Marked = {},
 ): PlotScale => {
   if (kind === 'linear') {
-    const scale = scaleLinear([...domain], [...place]).nice(count);
-    const [from = 0, to = 1] = scale.domain();
-    return { at: scale, ticks: scale.ticks(count), ends: [from, to] };
+    const unit = isTime ? timeUnit(domain[1]) : 1;
+    const inUnits = scaleLinear(
+      domain.map((end) => end / unit),
+      [0, 1],
+    ).nice(count);
+    const [from = 0, to = 1] = inUnits.domain().map((end) => end * unit);
+    const at = scaleLinear([from, to], [...place]);
+    return { at, ticks: inUnits.ticks(count).map((tick) => tick * unit), ends: [from, to] };
   }
   const scale = scaleLog([...domain], [...place]);
   const [from = 1, to = 10] = scale.domain();
   const decades = Math.abs(Math.log10(to / from));
   const ticks = scale.ticks().filter(decades >= MANY_DECADES ? isPower : isStep);
-  return { at: scale, ticks: thinned(ticks), ends: [from, to] };
+  const marks =
+    isTime && to >= LONG && decades >= MANY_DECADES ? timeMarks(ticks, from, to) : ticks;
+  return { at: scale, ticks: thinned(marks), ends: [from, to] };
 };

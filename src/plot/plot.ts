@@ -1,32 +1,8 @@
-import { area, line } from 'd3-shape';
+import { area, curveLinear, curveStepAfter, line } from 'd3-shape';
 import { h, type Element, type Markup } from '../markup/node.ts';
+import { plotTable } from './plot-table.ts';
 import { plotScale, type PlotScale } from './plot-scale.ts';
-
-/** A value with what it may be instead, in the unit that the axis prints. */
-export interface PlotPoint {
-  x: number;
-  y: number;
-  low: number;
-  high: number;
-}
-
-export interface PlotAxis {
-  label: string;
-  scale: 'log' | 'linear';
-  /** A value as people read it, with its unit. */
-  print: (value: number) => string;
-}
-
-/** Curves over one axis, all of one unit. */
-export interface Plot {
-  title: string;
-  x: PlotAxis;
-  y: PlotAxis;
-  curves: readonly { label: string; points: readonly PlotPoint[] }[];
-  /** The reader's own point on each curve. */
-  points: readonly { x: number; y: number }[];
-  limits: readonly { label: string; value: number }[];
-}
+import type { Plot, PlotCurve, PlotPoint } from './plot-parts.ts';
 
 const WIDTH = 640;
 const HEIGHT = 330;
@@ -93,12 +69,25 @@ const axisMarks = (x: PlotScale, y: PlotScale, plot: Plot): Element[] => {
   ];
 };
 
-const curveMarks = (
-  { points }: Plot['curves'][number],
-  index: number,
-  x: PlotScale,
-  y: PlotScale,
-): Element[] => {
+/** Outline of a dot about a place: round, square, three-cornered, so that colour need not tell. */
+const DOTS = [
+  'm-4 0a4 4 0 1 0 8 0a4 4 0 1 0 -8 0',
+  'm-3.5 -3.5h7v7h-7z',
+  'm0 -5l4.5 8h-9z',
+] as const;
+
+const dotOutline = (index: number): string => DOTS[index % DOTS.length] ?? DOTS[0];
+
+const dotMarks = ({ points }: PlotCurve, index: number, x: PlotScale, y: PlotScale): Element[] => {
+  const outlines = points.map(
+    (point) => `M${px(x.at(point.x))} ${px(y.at(point.y))}${dotOutline(index)}`,
+  );
+  return [h('path', { class: 'plot-dots', d: outlines.join('') })];
+};
+
+const curveMarks = (curve: PlotCurve, index: number, x: PlotScale, y: PlotScale): Element[] => {
+  const { points, as } = curve;
+  if (as === 'dots') return dotMarks(curve, index, x, y);
   const wide = points.some(({ low, high }) => low !== high);
   const band = area<PlotPoint>()
     .x((point) => x.at(point.x))
@@ -106,6 +95,7 @@ const curveMarks = (
     .y1((point) => y.at(point.high))
     .digits(1)(points);
   const typical = line<PlotPoint>()
+    .curve(as === 'steps' ? curveStepAfter : curveLinear)
     .x((point) => x.at(point.x))
     .y((point) => y.at(point.y))
     .digits(1)(points);
@@ -115,20 +105,30 @@ const curveMarks = (
   ];
 };
 
+/** Height of a word at a limit, about: one that is nearer to the next line stands below its own. */
+const WORD = 16;
+
 const limitMarks = ({ limits }: Plot, y: PlotScale): Element[] =>
-  limits.flatMap(({ label, value }) => [
-    h('path', { class: 'plot-limit', d: `M${EDGE.left} ${px(y.at(value))}H${WIDTH - EDGE.right}` }),
-    h(
-      'text',
-      {
-        class: 'plot-limit-word',
-        x: WIDTH - EDGE.right,
-        y: px(y.at(value) - 5),
-        'text-anchor': 'end',
-      },
-      label,
-    ),
-  ]);
+  limits.flatMap(({ label, value }) => {
+    const height = y.at(value);
+    const isCrowded = limits.some((other) => {
+      const above = height - y.at(other.value);
+      return above > 0 && above < WORD;
+    });
+    return [
+      h('path', { class: 'plot-limit', d: `M${EDGE.left} ${px(height)}H${WIDTH - EDGE.right}` }),
+      h(
+        'text',
+        {
+          class: 'plot-limit-word',
+          x: WIDTH - EDGE.right,
+          y: px(isCrowded || height < EDGE.top + WORD ? height + 14 : height - 5),
+          'text-anchor': 'end',
+        },
+        label,
+      ),
+    ];
+  });
 
 const pointMarks = ({ points }: Plot, x: PlotScale, y: PlotScale): Element[] =>
   points.map((point) =>
@@ -139,56 +139,8 @@ const pointMarks = ({ points }: Plot, x: PlotScale, y: PlotScale): Element[] =>
 const nameOf = ({ title, x, y, points, limits }: Plot): string => {
   const own = points.map((point) => `${y.print(point.y)} at ${x.print(point.x)}`);
   const held = limits.map(({ label, value }) => `${label} at ${y.print(value)}`);
-  return [`${title}: your point ${own.join(', ')}`, ...held].join('; ');
-};
-
-/** Rows of the table that stands beside a plot: one curve point in so many. */
-const TABLE_STEP = 5;
-
-const spanText = ({ low, y, high }: PlotPoint, print: (value: number) => string): string =>
-  low === high ? print(y) : `${print(low)} to ${print(high)}`;
-
-const tableOf = ({ x, y, curves }: Plot): Element => {
-  const [first] = curves;
-  const rows = (first?.points ?? []).filter((_, index) => index % TABLE_STEP === 0);
-  return h(
-    'details',
-    { class: 'plot-table' },
-    h('summary', {}, 'The same as a table'),
-    h(
-      'div',
-      { class: 'table-scroll', tabindex: 0, role: 'region', 'aria-label': 'The plot as a table' },
-      h(
-        'table',
-        {},
-        h(
-          'thead',
-          {},
-          h(
-            'tr',
-            {},
-            h('th', { scope: 'col' }, x.label),
-            ...curves.map(({ label }) => h('th', { scope: 'col' }, label)),
-          ),
-        ),
-        h(
-          'tbody',
-          {},
-          ...rows.map((row) =>
-            h(
-              'tr',
-              {},
-              h('th', { scope: 'row' }, x.print(row.x)),
-              ...curves.map(({ points }) => {
-                const point = points.find((one) => one.x === row.x);
-                return h('td', {}, point === undefined ? 'not defined' : spanText(point, y.print));
-              }),
-            ),
-          ),
-        ),
-      ),
-    ),
-  );
+  const marked = own.length === 0 ? title : `${title}: your point ${own.join(', ')}`;
+  return [marked, ...held].join('; ');
 };
 
 const keyOf = ({ curves }: Plot): Markup | undefined =>
@@ -197,14 +149,16 @@ const keyOf = ({ curves }: Plot): Markup | undefined =>
     : h(
         'ul',
         { class: 'plot-key' },
-        ...curves.map(({ label }, index) =>
+        ...curves.map(({ label, as }, index) =>
           h(
             'li',
             {},
             h(
               'svg',
-              { viewBox: '0 0 32 8', width: 32, height: 8, 'aria-hidden': 'true' },
-              h('path', { class: `plot-curve plot-curve-${index + 1}`, d: 'M0 4H32' }),
+              { viewBox: '0 -2 32 12', width: 32, height: 12, 'aria-hidden': 'true' },
+              as === 'dots'
+                ? h('path', { class: 'plot-dots', d: `M16 4${dotOutline(index)}` })
+                : h('path', { class: `plot-curve plot-curve-${index + 1}`, d: 'M0 4H32' }),
             ),
             label,
           ),
@@ -221,12 +175,13 @@ export const plotMarkup = (plot: Plot): Element => {
     plot.x.scale,
     [Math.min(...places), Math.max(...places)],
     [EDGE.left, WIDTH - EDGE.right],
+    { isTime: plot.x.isTime === true },
   );
   const y = plotScale(
     plot.y.scale,
     padded(heights(plot), plot.y.scale),
     [HEIGHT - EDGE.bottom, EDGE.top],
-    5,
+    { count: 5, isTime: plot.y.isTime === true },
   );
   return h(
     'figure',
@@ -241,6 +196,6 @@ export const plotMarkup = (plot: Plot): Element => {
       ...limitMarks(plot, y),
       ...pointMarks(plot, x, y),
     ),
-    tableOf(plot),
+    plotTable(plot),
   );
 };

@@ -1,11 +1,12 @@
 import { href } from '../components/links.ts';
 import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
 import type { Chance } from '../engine/sums/chance.ts';
-import type { SumPlot } from '../engine/sums/curves.ts';
+import type { SumPlot } from '../engine/sums/picture.ts';
 import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
 import type { Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { histogramMarkup } from '../plot/histogram.ts';
+import type { PlotAxis } from '../plot/plot-parts.ts';
 import { plotMarkup } from '../plot/plot.ts';
 import { capital } from '../text/words.ts';
 import { workingMarkup } from './working.ts';
@@ -92,11 +93,18 @@ const tableMarkup = ({ caption, head, rows }: SumTable, habit?: Habit): Markup =
     ),
   );
 
+const plotAxis = ({ label, scale, unit }: SumPlot['x'], habit?: Habit): PlotAxis => ({
+  label,
+  scale,
+  isTime: unit === 's',
+  print: (value) => formatValue(value, unit, habit),
+});
+
 const plotted = ({ title, x, y, curves, points, limits }: SumPlot, habit?: Habit): Markup =>
   plotMarkup({
     title,
-    x: { ...x, print: (value) => formatValue(value, x.unit, habit) },
-    y: { ...y, print: (value) => formatValue(value, y.unit, habit) },
+    x: plotAxis(x, habit),
+    y: plotAxis(y, habit),
     curves,
     points,
     limits,

@@ -1,29 +1,6 @@
-import type { Unit } from '../quantities/index.ts';
+import type { SumPlot } from './picture.ts';
 import { spanOf, typicalOf, type GivenValues } from './span.ts';
-import type { PlotLimit, PlotSpec, Sum } from './sum.ts';
-
-/** A curve as points of its typical value, each with what the other inputs' ranges make of it. */
-export interface Curve {
-  label: string;
-  points: readonly { x: number; y: number; low: number; high: number }[];
-}
-
-interface Axis {
-  label: string;
-  unit: Unit;
-  scale: 'log' | 'linear';
-}
-
-/** All that a plot of a sum shows, in SI units. */
-export interface SumPlot {
-  title: string;
-  x: Axis;
-  y: Axis;
-  curves: readonly Curve[];
-  /** The visitor's own point, on each curve. */
-  points: readonly { x: number; y: number }[];
-  limits: readonly PlotLimit[];
-}
+import type { PlotSpec, Sum } from './sum.ts';
 
 /** Points of a curve: smooth at the width of a page, and few enough to work out while one types. */
 const POINTS = 60;

@@ -1,6 +1,7 @@
 import { formatValue, type Unit } from '../quantities/index.ts';
 import { combinePreferred, type Combined } from '../values/combine.ts';
 import { isSeriesName, SERIES_NAMES, type SeriesName } from '../values/series.ts';
+import { dot, type SumPlot } from './picture.ts';
 import { choice, defineSum, quantity, type Sum } from './sum.ts';
 
 /** What differs between capacitors and resistors that are put together to a value. */
@@ -36,6 +37,31 @@ const choose = ({ value, series, most, within }: Asked) => {
 
 /** Longest list that can be shown at once without losing the best ones. */
 const KEPT = 4;
+
+/** Ways of each number of parts that are drawn. */
+const DRAWN = 12;
+
+/** How far each way is off, by the largest part that it takes. */
+const candidates = ({ unit }: Kind, ways: readonly Combined[], within: number): SumPlot => {
+  const counts = [...new Set(ways.map(({ values }) => values.length))];
+  const [best] = ways.toSorted((a, b) => Math.abs(a.error) - Math.abs(b.error));
+  const place = ({ values, error }: Combined) => dot(values[0] ?? 0, error);
+  return {
+    title: 'How far the ways are off, by their largest part',
+    x: { label: 'Largest part', unit, scale: 'log' },
+    y: { label: 'Off by', unit: 'fraction', scale: 'linear' },
+    curves: counts.map((count) => ({
+      label: count === 1 ? 'one part' : `${count} parts`,
+      as: 'dots',
+      points: ways.filter(({ values }) => values.length === count).map(place),
+    })),
+    points: best === undefined ? [] : [place(best)],
+    limits: [
+      { label: 'close enough', value: within },
+      { label: 'close enough', value: -within },
+    ],
+  };
+};
 
 /** A sum that makes a value of preferred ones. */
 export const combinationSum = (kind: Kind): Sum =>
@@ -106,6 +132,9 @@ export const combinationSum = (kind: Kind): Sum =>
           ],
         ),
       },
+    ],
+    pictures: ({ value, series, most, within }) => [
+      candidates(kind, combinePreferred(value, seriesOf(series), Number(most), DRAWN), within),
     ],
     notes: ({ within }, { parts }) => [
       ...(parts === undefined

@@ -1,7 +1,8 @@
 import type { Catalogue } from '../catalogue.ts';
 import type { Range } from '../quantities/index.ts';
 import { chanceOf, type Chance } from './chance.ts';
-import { plotOf, type SumPlot } from './curves.ts';
+import { plotOf } from './curves.ts';
+import type { SumPlot } from './picture.ts';
 import { readInputs } from './read-inputs.ts';
 import { isRange, spanOf, typicalOf, type GivenValues } from './span.ts';
 import type { Sum, SumNote, SumTable } from './sum.ts';
@@ -41,7 +42,10 @@ export const resultOf = (sum: Sum, given: GivenValues, facts: unknown): SumResul
     ...(chance === undefined ? {} : { chance }),
     tables: sum.tables?.(values, facts) ?? [],
     notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],
-    plots: sum.plots.flatMap((spec) => plotOf(sum, spec, given, facts) ?? []),
+    plots: [
+      ...sum.plots.flatMap((spec) => plotOf(sum, spec, given, facts) ?? []),
+      ...(sum.pictures?.(values, facts) ?? []),
+    ],
   };
 };
 

@@ -1,5 +1,6 @@
 import type { Catalogue, SourceId } from '../catalogue.ts';
 import type { Range, Unit } from '../quantities/index.ts';
+import type { PlotLimit, SumPlot } from './picture.ts';
 
 /** A number that a sum asks for. */
 export interface QuantityInput {
@@ -65,13 +66,6 @@ export interface SumTable {
   rows: readonly (readonly SumCell[])[];
 }
 
-/** An upright or level line in a plot that a curve is held against. */
-export interface PlotLimit {
-  label: string;
-  /** SI, of the vertical axis. */
-  value: number;
-}
-
 /** Outputs drawn over one input, with the visitor's own point on them. */
 export interface PlotSpec<Values = InputValues, Facts = unknown> {
   title: string;
@@ -128,6 +122,8 @@ export interface Sum {
     facts: unknown,
   ) => readonly SumNote[];
   plots: readonly PlotSpec[];
+  /** What is drawn besides, where it is not an output over an input. */
+  pictures?: (values: InputValues, facts: unknown) => readonly SumPlot[];
   /** Left undrawn by chance where it takes too long to be worked out thousands of times. */
   laborious?: true;
   /** Ids of cautions.csv that always stand on its page. */
@@ -160,7 +156,7 @@ type ValuesOf<Inputs> = { readonly [Key in keyof Inputs]: ValueOf<Inputs[Key]> }
 
 interface Declaration<Inputs, Outputs, Facts> extends Omit<
   Sum,
-  'inputs' | 'outputs' | 'facts' | 'at' | 'answer' | 'tables' | 'notes' | 'plots'
+  'inputs' | 'outputs' | 'facts' | 'at' | 'answer' | 'tables' | 'notes' | 'plots' | 'pictures'
 > {
   inputs: Inputs;
   outputs: Outputs;
@@ -175,6 +171,7 @@ interface Declaration<Inputs, Outputs, Facts> extends Omit<
     outputs: { readonly [Key in keyof Outputs]: number | undefined },
     facts: Facts,
   ) => readonly SumNote[];
+  pictures?: (values: ValuesOf<Inputs>, facts: Facts) => readonly SumPlot[];
   plots?: readonly (Omit<PlotSpec<ValuesOf<Inputs>, Facts>, 'x' | 'y'> & {
     x: keyof Inputs & string;
     y: readonly (keyof Outputs & string)[];

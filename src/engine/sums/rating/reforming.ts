@@ -1,6 +1,49 @@
 import type { Catalogue } from '../../catalogue.ts';
-import { reformingPlan } from '../../reforming/plan.ts';
+import { reformingPlan, type ReformingPlan } from '../../reforming/plan.ts';
+import { dot, type SumPlot } from '../picture.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
+
+/** The voltages of the supply by the hours since the start, the last one held to the end. */
+const overTime = ({ steps, hold }: ReformingPlan, figure: (volts: number) => number) => {
+  let start = 0;
+  const points = steps.map(({ voltage, time }, index) => {
+    const point = dot(start, figure(voltage));
+    start += index === steps.length - 1 ? hold : time;
+    return point;
+  });
+  const last = points.at(-1)?.y ?? 0;
+  return [...points, dot(start, last)];
+};
+
+const TIME = { label: 'Time from the start', unit: 's', scale: 'linear' } as const;
+
+const voltageOverTime = (plan: ReformingPlan): SumPlot => ({
+  title: 'Voltage of the supply over time',
+  x: TIME,
+  y: { label: 'Supply', unit: 'V', scale: 'linear' },
+  curves: [{ label: 'Supply', as: 'steps', points: overTime(plan, (volts) => volts) }],
+  points: [],
+  limits: [],
+});
+
+/** What the resistor lets through even into a short, and where the leakage is to come to rest. */
+const mostCurrent = (plan: ReformingPlan): SumPlot => ({
+  title: 'Current over time: the most that can flow, and where it is to come to rest',
+  x: TIME,
+  y: { label: 'Current', unit: 'A', scale: 'log' },
+  curves: [
+    {
+      label: 'Into a short, through the resistor',
+      as: 'steps',
+      points: overTime(plan, (volts) => volts / plan.resistor),
+    },
+  ],
+  points: [],
+  limits: [
+    { label: 'good when it stands still below', value: plan.leakage },
+    { label: 'scrap if it still stands above', value: plan.scrapDrop / plan.resistor },
+  ],
+});
 
 /** What the plan needs, without the words that only other pages show. */
 const factsOf = ({ reforming, leakageLimits, units, types }: Catalogue) => {
@@ -116,7 +159,10 @@ export const reforming = withFacts(factsOf)({
       text: 'A part that gets warm, hisses or swells is scrap at once. Re-forming mends leakage, not lost value or dried electrolyte: measure both after a rest.',
     },
   ],
-  plots: [],
+  pictures: ({ type, c, rating, idle }, facts) => {
+    const plan = reformingPlan(facts, { type, capacitance: c, ratedVoltage: rating }, idle);
+    return plan === undefined ? [] : [voltageOverTime(plan), mostCurrent(plan)];
+  },
   cautions: ['reform-old-stock', 'electrolytic-vent', 'stored-charge'],
   sources: ['cde-reage-1993'],
   checks: [

@@ -1,0 +1,28 @@
+import { describe, expect, test } from 'vitest';
+import { plotScale } from '../../src/plot/plot-scale.ts';
+
+const HOUR = 3600;
+const YEAR = 31_557_600;
+
+describe('marks along an axis', () => {
+  test.each([
+    ['seconds', [0, 90], [0, 20, 40, 60, 80, 100]],
+    ['hours', [0, 5.5 * HOUR], [0, 1, 2, 3, 4, 5, 6].map((hours) => hours * HOUR)],
+    ['years', [0, 10 * YEAR], [0, 2, 4, 6, 8, 10].map((years) => years * YEAR)],
+  ] as const)('count %s', (_, ends, marks) => {
+    const scale = plotScale('linear', ends, [0, 600], { isTime: true });
+    expect(scale.ticks).toEqual(marks);
+    expect(scale.at(scale.ends[0])).toBe(0);
+    expect(scale.at(scale.ends[1])).toBe(600);
+  });
+
+  test('of decades in time are read as minutes and hours', () => {
+    const { ticks } = plotScale('log', [0.1, 10 * HOUR], [0, 600], { isTime: true });
+    expect(ticks).toEqual([0.1, 1, 10, 60, 600, HOUR, 10 * HOUR]);
+  });
+
+  test('of decades in anything else are powers of ten', () => {
+    const { ticks } = plotScale('log', [10, 1e6], [0, 600]);
+    expect(ticks).toEqual([10, 100, 1e3, 1e4, 1e5, 1e6]);
+  });
+});
