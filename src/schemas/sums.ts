@@ -14,6 +14,7 @@ export const sumInputRow = z.strictObject({
       'old-rated-voltage',
       'series-resistance',
       'own-heat',
+      'ripple-type',
       'ripple-rating',
       'ripple-rating-frequency',
       'ripple-rating-temperature',
@@ -25,7 +26,7 @@ export const sumInputRow = z.strictObject({
       'words',
     ])
     .describe(
-      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; own-heat: by its ripple current; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; crest: of a condition that is an effective value; property: of its type; words: always the same',
+      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; own-heat: by its ripple current; ripple-type: the type, where factors on its ripple current are listed; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; crest: of a condition that is an effective value; property: of its type; words: always the same',
     ),
   of: idList.describe(
     'the condition, the property or the words; for type: properties that it must have',

@@ -105,7 +105,7 @@ const oldOf = ({ circumstances: { original } }: Ask): Part => original;
 
 /** How each number is come by. */
 const fillings: Readonly<
-  Record<Exclude<SumInputRow['takes'], 'type' | 'words'>, (ask: Ask) => Filling>
+  Record<Exclude<SumInputRow['takes'], 'type' | 'ripple-type' | 'words'>, (ask: Ask) => Filling>
 > = {
   capacitance: ({ part }) => [marked(part), 'F'],
   'rated-voltage': ({ part }) => [exactly(part.ratedVoltage), 'V'],
@@ -129,11 +129,15 @@ const hasSome = ({ part, circumstances }: Ask, property: string): boolean => {
   return range !== undefined && (range.min !== 0 || range.max !== 0);
 };
 
+const rippleType = ({ part: { type }, circumstances: { catalogue } }: Ask): string | undefined =>
+  catalogue.rippleByFrequency.some((row) => row.type === type) ? type : undefined;
+
 /** What one field is filled with; nothing where that is not known. */
 const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
   if (takes === 'words') return ask.of[0];
   if (takes === 'type')
     return ask.of.every((property) => hasSome(ask, property)) ? ask.part.type : undefined;
+  if (takes === 'ripple-type') return rippleType(ask);
   const [range, unit] = fillings[takes](ask);
   return written(ask.circumstances, range, unit);
 };

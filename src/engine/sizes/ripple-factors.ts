@@ -19,7 +19,7 @@ const LOWEST_SHARE = 0.4;
  * covers it.
  */
 export const frequencyFactor = (
-  { rippleByFrequency }: Catalogue,
+  { rippleByFrequency }: Pick<Catalogue, 'rippleByFrequency'>,
   { type, capacitance, ratedVoltage }: Resisting,
   from: number,
   to: number,
@@ -62,7 +62,7 @@ export const frequencyFactor = (
  * of the type, no more in the cool than is listed. Nothing above the highest temperature.
  */
 export const temperatureFactor = (
-  { rippleByTemperature }: Catalogue,
+  { rippleByTemperature }: Pick<Catalogue, 'rippleByTemperature'>,
   { type }: Pick<Resisting, 'type'>,
   from: number,
   to: number,

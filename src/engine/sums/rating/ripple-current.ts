@@ -1,41 +1,129 @@
-import { defineSum, quantity } from '../sum.ts';
+import type { Catalogue } from '../../catalogue.ts';
+import { frequencyFactor, temperatureFactor } from '../../sizes/ripple-factors.ts';
+import { choice, optionalQuantity, quantity, withFacts, type SumNote } from '../sum.ts';
 
-const amps = (number: number) => ({
-  label: `Ripple current ${number}, effective`,
-  symbol: `I_${number}`,
-  unit: 'A' as const,
-  lowest: 0,
-  highest: 1000,
-});
-const factor = (number: number) => ({
-  label: `Factor of its frequency ${number}`,
-  symbol: `k_${number}`,
-  unit: 'number' as const,
-  lowest: 0.1,
-  highest: 5,
-});
+/** What the factors need, without the words that only their tables show. */
+const factsOf = ({ types, rippleByFrequency, rippleByTemperature }: Catalogue) => {
+  const listed = new Set([...rippleByFrequency, ...rippleByTemperature].map(({ type }) => type));
+  return {
+    types: [...listed].map((id) => ({ id, name: types[id]?.name ?? id })),
+    rippleByFrequency: rippleByFrequency.map((row) => ({ ...row, locator: '', note: '' })),
+    rippleByTemperature: rippleByTemperature.map((row) => ({ ...row, locator: '', note: '' })),
+  };
+};
+type Facts = ReturnType<typeof factsOf>;
+
+/** The part whose row is looked for. */
+interface Kind {
+  type: string;
+  c: number;
+  v: number;
+}
+
+const byFrequency = (facts: Facts, { type, c, v }: Kind, from: number, to: number) =>
+  frequencyFactor(facts, { type, capacitance: c, ratedVoltage: v }, from, to);
+
+const amps = (number: number, usual: string) =>
+  quantity({
+    label: `Ripple current ${number}, effective`,
+    unit: 'A',
+    usual,
+    symbol: `I_${number}`,
+    lowest: 0,
+    highest: 1000,
+  });
+const hertz = (number: number, usual: string) =>
+  quantity({ label: `Its frequency ${number}`, unit: 'Hz', usual, lowest: 1, highest: 1e7 });
+const typed = (label: string) =>
+  optionalQuantity({
+    label,
+    unit: 'number',
+    lowest: 0.1,
+    highest: 5,
+    hint: 'of the sheet; empty: from the table',
+  });
+
+/** The factor that was typed, or that of the table; none is needed for no current. */
+const factorOf = (
+  own: number | undefined,
+  listed: { factor: number } | undefined,
+  current: number,
+): number | undefined => own ?? listed?.factor ?? (current === 0 ? 1 : undefined);
+
+const sourceNotes = (sources: readonly string[], what: string): SumNote[] =>
+  sources.map((source) => ({
+    kind: 'remark',
+    text: `Factors by ${what} are those of one series of such parts; the sheet of yours goes first.`,
+    source,
+  }));
 
 /** Ripple currents of several frequencies as one at the frequency of the rating. */
-export const rippleCurrents = defineSum({
+export const rippleCurrents = withFacts(factsOf)({
   id: 'ripple-current',
   title: 'Ripple currents of several frequencies',
-  lead: 'What ripple currents of several frequencies come to at the frequency of the rating, and how much of the rating they take.',
+  lead: 'What ripple currents of several frequencies come to at the frequency of the rating, and how much of the rating they take when so warm.',
   group: 'rating',
   inputs: {
-    i1: quantity({ ...amps(1), usual: '0.5 A' }),
-    k1: quantity({ ...factor(1), usual: '1', hint: '1 at the frequency of the rating' }),
-    i2: quantity({ ...amps(2), usual: '0.7 A' }),
-    k2: quantity({ ...factor(2), usual: '1.25', hint: 'of the sheet, at its frequency' }),
-    i3: quantity({ ...amps(3), usual: '0 A' }),
-    k3: quantity({ ...factor(3), usual: '1.4', hint: 'of the sheet, at its frequency' }),
+    type: choice<Facts>({
+      label: 'Type',
+      usual: 'al-electrolytic-wet',
+      options: ({ types }) => types,
+    }),
+    c: quantity({
+      label: 'Capacitance',
+      unit: 'F',
+      usual: '220 µF',
+      lowest: 1e-8,
+      highest: 1,
+      hint: 'chooses the factors',
+    }),
+    v: quantity({
+      label: 'Rated voltage',
+      unit: 'V',
+      usual: '63 V',
+      lowest: 1,
+      highest: 1000,
+      hint: 'chooses the factors',
+    }),
     rating: quantity({
       label: 'Rated ripple current',
       symbol: 'I_R',
       unit: 'A',
       usual: '1.2 A',
-      lowest: 1e-3,
+      lowest: 1e-4,
       highest: 1000,
     }),
+    f0: quantity({
+      label: 'Frequency of the rating',
+      unit: 'Hz',
+      usual: '100 Hz',
+      lowest: 1,
+      highest: 1e7,
+    }),
+    t0: quantity({
+      label: 'Temperature of the rating',
+      unit: 'degC',
+      usual: '85 °C',
+      lowest: 0,
+      highest: 200,
+    }),
+    t: quantity({
+      label: 'Temperature round it in use',
+      unit: 'degC',
+      usual: '55 °C',
+      lowest: -55,
+      highest: 200,
+    }),
+    i1: amps(1, '0.5 A'),
+    f1: hertz(1, '100 Hz'),
+    k1: typed('Its factor 1'),
+    i2: amps(2, '0.7 A'),
+    f2: hertz(2, '500 Hz'),
+    k2: typed('Its factor 2'),
+    i3: amps(3, '0 A'),
+    f3: hertz(3, '10 kHz'),
+    k3: typed('Its factor 3'),
+    kt: typed('Factor of the temperature'),
     rise: quantity({
       label: 'Own heat at the rated ripple',
       symbol: 'dT_R',
@@ -46,20 +134,83 @@ export const rippleCurrents = defineSum({
     }),
   },
   outputs: {
-    whole: { label: 'Comes to', symbol: 'I', unit: 'A', headline: true },
-    share: { label: 'Of the rating', symbol: 's', unit: 'fraction' },
+    share: { label: 'Of what it takes', symbol: 's', unit: 'fraction', headline: true },
+    whole: { label: 'Comes to, at the frequency of the rating', symbol: 'I', unit: 'A' },
     warm: { label: 'Own heat', symbol: 'dT', unit: 'K' },
+    factor1: { label: 'Factor of frequency 1', symbol: 'k_1', unit: 'number' },
+    factor2: { label: 'Factor of frequency 2', symbol: 'k_2', unit: 'number' },
+    factor3: { label: 'Factor of frequency 3', symbol: 'k_3', unit: 'number' },
+    factorT: { label: 'Factor of the temperature', symbol: 'k_T', unit: 'number' },
   },
-  equations: ['I = sqrt((I_1/k_1)^2 + (I_2/k_2)^2 + (I_3/k_3)^2)', 's = I/I_R', 'dT = dT_R*s^2'],
-  at: ({ i1, k1, i2, k2, i3, k3, rating, rise }) => {
-    const whole = Math.hypot(i1 / k1, i2 / k2, i3 / k3);
-    return { whole, share: whole / rating, warm: rise * (whole / rating) ** 2 };
+  equations: [
+    'I = sqrt((I_1/k_1)^2 + (I_2/k_2)^2 + (I_3/k_3)^2)',
+    's = I/(I_R*k_T)',
+    'dT = dT_R*(I/I_R)^2',
+  ],
+  at: ({ type, c, v, rating, f0, t0, t, i1, f1, k1, i2, f2, k2, i3, f3, k3, kt, rise }, facts) => {
+    const kind = { type, c, v };
+    const factor1 = factorOf(k1, byFrequency(facts, kind, f0, f1), i1);
+    const factor2 = factorOf(k2, byFrequency(facts, kind, f0, f2), i2);
+    const factor3 = factorOf(k3, byFrequency(facts, kind, f0, f3), i3);
+    const factorT = kt ?? temperatureFactor(facts, { type }, t0, t)?.factor;
+    const whole =
+      factor1 === undefined || factor2 === undefined || factor3 === undefined
+        ? undefined
+        : Math.hypot(i1 / factor1, i2 / factor2, i3 / factor3);
+    return {
+      share: whole === undefined || factorT === undefined ? undefined : whole / rating / factorT,
+      whole,
+      warm: whole === undefined ? undefined : rise * (whole / rating) ** 2,
+      factor1,
+      factor2,
+      factor3,
+      factorT,
+    };
   },
-  notes: (_, { share = 0 }) =>
-    share > 1
-      ? [{ kind: 'limit', text: 'This is more than the rating: it gets warmer and lives shorter.' }]
-      : [],
+  notes: ({ type, c, v, f0, t0, t, k1, kt }, { share, whole, factorT }, facts) => [
+    ...((share ?? 0) > 1
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'This is more than it takes: it gets warmer and lives shorter.',
+          },
+        ]
+      : []),
+    ...(whole === undefined
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'The table has no factor for this type, value, voltage and frequency: type that of the sheet.',
+          },
+        ]
+      : []),
+    ...(factorT === undefined
+      ? [
+          {
+            kind: 'limit' as const,
+            text: 'Warmer than any table goes: nothing is allowed there.',
+          },
+        ]
+      : []),
+    ...((factorT ?? 0) > 1
+      ? [{ kind: 'remark' as const, text: 'What the cool allows more costs life.' }]
+      : []),
+    ...(k1 === undefined
+      ? sourceNotes(byFrequency(facts, { type, c, v }, f0, f0)?.sources ?? [], 'frequency')
+      : []),
+    ...(kt === undefined
+      ? sourceNotes(temperatureFactor(facts, { type }, t0, t)?.sources ?? [], 'temperature')
+      : []),
+  ],
   plots: [
+    {
+      title: 'Factor of the frequency',
+      x: 'f1',
+      scale: 'log',
+      span: () => [50, 1e5],
+      y: ['factor1'],
+      yScale: 'linear',
+    },
     {
       title: 'Own heat against the first current',
       x: 'i1',
@@ -77,6 +228,22 @@ export const rippleCurrents = defineSum({
       expected: { whole: 0.7507 },
       within: 0.001,
       source: 'alum-life-technote',
+    },
+    {
+      what: 'Printed in a table: 220 µF takes 1.2 times as much at 500 Hz as at 100 Hz',
+      inputs: { c: '220 µF', f0: '100', f2: '500' },
+      expected: { factor2: 1.2 },
+      within: 0.001,
+      source: 'vishay-038rsu',
+      locator: 'table 3',
+    },
+    {
+      what: 'Printed in a table: at 65 °C 1.7 times as much as at 85 °C',
+      inputs: { t0: '85', t: '65' },
+      expected: { factorT: 1.7 },
+      within: 0.001,
+      source: 'ge-capacitor-guide',
+      locator: 'table AP2',
     },
   ],
 });
