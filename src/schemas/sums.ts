@@ -13,6 +13,7 @@ export const sumInputRow = z.strictObject({
       'old-capacitance',
       'old-rated-voltage',
       'series-resistance',
+      'surge-resistance',
       'own-heat',
       'ripple-type',
       'ripple-rating',
@@ -21,12 +22,14 @@ export const sumInputRow = z.strictObject({
       'warming',
       'figure',
       'condition',
+      'highest',
       'crest',
       'property',
+      'property-if-known',
       'words',
     ])
     .describe(
-      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; own-heat: by its ripple current; ripple-type: the type, where factors on its ripple current are listed; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; crest: of a condition that is an effective value; property: of its type; words: always the same',
+      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; surge-resistance: series resistance near 100 kHz, where sheets list it; own-heat: by its ripple current; ripple-type: the type, where factors on its ripple current are listed; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; highest: its upper end; crest: of a condition that is an effective value; property: of its type; property-if-known: the field keeps its usual number where it is not; words: always the same',
     ),
   of: idList.describe(
     'the condition, the property or the words; for type: properties that it must have',

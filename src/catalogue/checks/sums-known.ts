@@ -7,8 +7,10 @@ const rule = 'sum';
 /** Tables in which the name of a row stands that a field is filled with. */
 const NAMED = {
   condition: 'condition-definitions.csv',
+  highest: 'condition-definitions.csv',
   crest: 'condition-definitions.csv',
   property: 'properties.csv',
+  'property-if-known': 'properties.csv',
 } as const;
 
 export const sumsKnown: Check = {

@@ -80,6 +80,11 @@ const ratingListed = (
 const conditionAsked = ({ of: [name = ''], circumstances }: Ask): Range | undefined =>
   circumstances.conditions[name];
 
+const highestAsked = (ask: Ask): Range | undefined => {
+  const condition = conditionAsked(ask);
+  return condition && exactly(condition.max);
+};
+
 const crestAsked = (ask: Ask): Range | undefined => {
   const effective = conditionAsked(ask);
   return effective && scale(effective, Math.SQRT2);
@@ -98,20 +103,24 @@ const figureAsked = ({ finding, circumstances: { catalogue } }: Ask): Filling =>
   catalogue.findings[finding.finding]?.unit ?? '',
 ];
 
-const resistanceAsked = ({ part, circumstances }: Ask): Range | undefined =>
-  resistanceOf(part, circumstances, frequencyOf(circumstances))?.range;
+const resistanceAsked = ({ part, circumstances }: Ask, hertz: number): Range | undefined =>
+  resistanceOf(part, circumstances, hertz)?.range;
 
 const oldOf = ({ circumstances: { original } }: Ask): Part => original;
 
 /** How each number is come by. */
 const fillings: Readonly<
-  Record<Exclude<SumInputRow['takes'], 'type' | 'ripple-type' | 'words'>, (ask: Ask) => Filling>
+  Record<
+    Exclude<SumInputRow['takes'], 'type' | 'ripple-type' | 'property-if-known' | 'words'>,
+    (ask: Ask) => Filling
+  >
 > = {
   capacitance: ({ part }) => [marked(part), 'F'],
   'rated-voltage': ({ part }) => [exactly(part.ratedVoltage), 'V'],
   'old-capacitance': (ask) => [exactly(oldOf(ask).capacitance), 'F'],
   'old-rated-voltage': (ask) => [exactly(oldOf(ask).ratedVoltage), 'V'],
-  'series-resistance': (ask) => [resistanceAsked(ask), 'ohm'],
+  'series-resistance': (ask) => [resistanceAsked(ask, frequencyOf(ask.circumstances)), 'ohm'],
+  'surge-resistance': (ask) => [resistanceAsked(ask, TABLE_FREQUENCY), 'ohm'],
   'own-heat': ({ part, circumstances }) => [ownHeat(part, circumstances), 'K'],
   'ripple-rating': (ask) => [ratingListed(ask, 'current'), 'A'],
   'ripple-rating-frequency': (ask) => [ratingListed(ask, 'frequency'), 'Hz'],
@@ -119,6 +128,7 @@ const fillings: Readonly<
   warming: ({ circumstances }) => [warmingOf(circumstances), 'K'],
   figure: figureAsked,
   condition: (ask) => [conditionAsked(ask), conditionUnit(ask)],
+  highest: (ask) => [highestAsked(ask), conditionUnit(ask)],
   crest: (ask) => [crestAsked(ask), 'V'],
   property: propertyAsked,
 };
@@ -138,13 +148,15 @@ const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
   if (takes === 'type')
     return ask.of.every((property) => hasSome(ask, property)) ? ask.part.type : undefined;
   if (takes === 'ripple-type') return rippleType(ask);
+  if (takes === 'property-if-known') return written(ask.circumstances, ...propertyAsked(ask)) ?? '';
   const [range, unit] = fillings[takes](ask);
   return written(ask.circumstances, range, unit);
 };
 
 /**
  * The bench sum that works out the same as a finding, with the numbers of the part and of its
- * circuit. Nothing where there is none, or where one of its numbers is not known.
+ * circuit. Nothing where there is none, where one of its numbers is not known, or where the part is
+ * made of two, whose finding goes by each of them.
  */
 export const filledSum = (
   finding: Finding,
@@ -152,13 +164,13 @@ export const filledSum = (
   circumstances: Circumstances,
 ): FilledSum | undefined => {
   const sum = circumstances.catalogue.findings[finding.finding]?.sum ?? '';
-  if (sum === '' || finding.standIn === undefined) return undefined;
+  if (sum === '' || finding.standIn === undefined || part.made !== undefined) return undefined;
   const inputs: Record<string, string> = {};
   for (const row of circumstances.catalogue.sumInputs) {
     if (row.sum !== sum) continue;
     const text = fill(row.takes, { of: row.of, part, finding, circumstances });
     if (text === undefined) return undefined;
-    inputs[row.input] = text;
+    if (text !== '') inputs[row.input] = text;
   }
   return { sum, inputs };
 };

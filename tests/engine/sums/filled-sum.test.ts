@@ -35,16 +35,36 @@ const filledIn = ({ position, type }: { position: string; type: string }) => {
   return findStandIns(slice, request).flatMap(({ candidate, findings }) =>
     findings.flatMap((finding) => {
       const filled = filledSum(finding, candidate, circumstances);
-      return filled === undefined ? [] : [{ finding, candidate, filled }];
+      return filled === undefined
+        ? []
+        : [{ finding, candidate, filled, conditions: circumstances.conditions }];
     }),
   );
 };
 
+/** What a finding comes to by the outputs of its sum, for those whose figure the sum gives as well. */
+const SAME: Readonly<
+  Record<
+    string,
+    (sum: (output: string) => number, circuit: (condition: string) => number) => number
+  >
+> = {
+  'hold-step': (sum) => sum('step'),
+  absorption: (sum) => sum('error'),
+  droop: (sum) => sum('total'),
+  'own-surge': (sum) => sum('share'),
+  'ripple-current': (sum) => sum('share'),
+  'touch-current': (sum) => sum('current'),
+  'leakage-current': (sum) => sum('current'),
+  life: (sum, circuit) => (circuit('years') * circuit('duty')) / sum('life'),
+};
+
 describe('a finding fills in its sum', () => {
+  const compared = new Set<string>();
   const reached = new Set<string>();
 
   test.each(positions)('in $position', (pair) => {
-    for (const { filled, candidate } of filledIn(pair)) {
+    for (const { finding, filled, candidate, conditions } of filledIn(pair)) {
       reached.add(filled.sum);
       const sum = sumOf(filled.sum);
       const { given, faults } = readInputs(sum, facts.get(sum.id), filled.inputs);
@@ -53,7 +73,19 @@ describe('a finding fills in its sum', () => {
       );
       const { outputs } = resultOf(sum, given, facts.get(sum.id));
       expect(outputs[headlineOf(sum)], sum.id).toBeDefined();
+      const again = SAME[finding.finding]?.(
+        (output) => outputs[output]?.typ ?? NaN,
+        (condition) => conditions[condition]?.typ ?? NaN,
+      );
+      if (again === undefined) continue;
+      compared.add(finding.finding);
+      const figure = finding.standIn?.typ ?? NaN;
+      expect(again / figure, `${finding.finding} of ${candidate.type}`).toBeCloseTo(1, 2);
     }
+  });
+
+  test('and both come to the same where they give the same figure', () => {
+    expect([...compared].toSorted()).toEqual(Object.keys(SAME).toSorted());
   });
 
   test('for every sum that findings lead to', () => {

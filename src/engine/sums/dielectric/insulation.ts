@@ -88,8 +88,8 @@ export const insulation = withFacts(({ types, knowledge }): Kind[] =>
         hold: undefined,
       };
     }
-    const warm = insulationAt(own.tau, own.halving, t);
-    const ohm = insulationResistance(warm, c, own.cap === null ? undefined : exactly(own.cap));
+    const most = own.cap === null ? undefined : exactly(own.cap);
+    const ohm = insulationAt(insulationResistance(own.tau, c, most), own.halving, t);
     const leak = leakageThrough(v, ohm, own.floor);
     return {
       resistance: ohm.typ,

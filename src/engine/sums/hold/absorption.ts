@@ -1,10 +1,17 @@
 import {
+  type AbsorptionTimes,
   absorptionError,
   absorptionPerDecade,
   recoveryDecades,
 } from '../../equations/absorption.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+
+const timesOf = (soak: number | undefined, short: number, open: number): AbsorptionTimes => ({
+  short,
+  open,
+  ...(soak === undefined ? {} : { soak }),
+});
 
 /** What comes back of an old voltage, from a figure of another test than the circuit's times. */
 export const absorption = defineSum({
@@ -37,6 +44,13 @@ export const absorption = defineSum({
       usual: '15 min',
       lowest: 1e-6,
       highest: 1e7,
+    }),
+    testSoak: optionalQuantity({
+      label: 'Charged in the test for',
+      symbol: 't_01',
+      unit: 's',
+      lowest: 1e-3,
+      highest: 1e9,
     }),
     step: quantity({
       label: 'Change of voltage before the hold',
@@ -75,15 +89,26 @@ export const absorption = defineSum({
     error: { label: 'Voltage that creeps back', symbol: 'V_a', unit: 'V', headline: true },
     perDecade: { label: 'Absorption in a decade of time', symbol: 'x', unit: 'fraction' },
     decades: { label: 'Decades that the hold covers', symbol: 'n', unit: 'number' },
+    unfilled: { label: 'Of them never filled at the old voltage', symbol: 'm', unit: 'number' },
+    testUnfilled: { label: 'Never filled in the test', symbol: 'm_1', unit: 'number' },
   },
-  equations: ['x = d / log10((t_s1 + t_o1)/t_s1)', 'n = log10((t_s + t_o)/t_s)', 'V_a = V*x*n'],
-  at: ({ figure, testShort, testOpen, step, short, open, soak }) => {
-    const perDecade = absorptionPerDecade(exactly(figure), { short: testShort, open: testOpen });
-    const times = { short, open, ...(soak === undefined ? {} : { soak }) };
+  equations: [
+    'm_1 = log10((t_01 + t_s1 + t_o1)/(t_01 + t_s1))',
+    'x = d / (log10((t_s1 + t_o1)/t_s1) - m_1)',
+    'm = log10((t_0 + t_s + t_o)/(t_0 + t_s))',
+    'n = log10((t_s + t_o)/t_s) - m',
+    'V_a = V*x*n',
+  ],
+  at: ({ figure, testShort, testOpen, testSoak, step, short, open, soak }) => {
+    const test = timesOf(testSoak, testShort, testOpen);
+    const times = timesOf(soak, short, open);
+    const perDecade = absorptionPerDecade(exactly(figure), test);
     return {
       error: absorptionError(step, perDecade, times).typ,
       perDecade: perDecade.typ,
       decades: recoveryDecades(times),
+      unfilled: recoveryDecades({ short, open }) - recoveryDecades(times),
+      testUnfilled: recoveryDecades({ short: testShort, open: testOpen }) - recoveryDecades(test),
     };
   },
   notes: ({ soak }) => [

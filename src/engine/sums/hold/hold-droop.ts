@@ -52,6 +52,15 @@ export const holdDroop = defineSum({
       highest: 1e9,
       hint: 'MΩ·µF, which is seconds',
     }),
+    cap: quantity({
+      label: 'Insulation that no part exceeds',
+      symbol: 'R_most',
+      unit: 'ohm',
+      usual: '1000 TΩ',
+      lowest: 1e3,
+      highest: 1e18,
+      hint: 'over body and leads, at 25 °C',
+    }),
     halving: quantity({
       label: 'Kelvin that halve the insulation',
       symbol: 'H',
@@ -84,10 +93,10 @@ export const holdDroop = defineSum({
     insulation: { label: 'Its insulation when so warm', symbol: 'R_C', unit: 'ohm' },
     rate: { label: 'Droop in a second', unit: 'V/s' },
   },
-  equations: ['R_C = tau / C * 2^(-(T - 25) / H)', 'I_C = V/R_C', 'V_droop = (I + I_C)*t/C'],
-  at: ({ c, v, i, tau, halving, temp, t }) => {
-    const warm = insulationAt(exactly(tau), exactly(halving), Math.max(temp, REFERENCE_C));
-    const insulation = insulationResistance(warm, c);
+  equations: ['R_C = min(tau/C, R_most)*2^(-(T - 25)/H)', 'I_C = V/R_C', 'V_droop = (I + I_C)*t/C'],
+  at: ({ c, v, i, tau, cap, halving, temp, t }) => {
+    const cold = insulationResistance(exactly(tau), c, exactly(cap));
+    const insulation = insulationAt(cold, exactly(halving), Math.max(temp, REFERENCE_C));
     const own = leakageThrough(v, insulation);
     const { total, ownShare } = droop(v, c, exactly(i), own, t);
     return {
