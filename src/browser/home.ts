@@ -1,5 +1,6 @@
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
+import { habit } from './habits.ts';
 import { answerMarkup, askedMark } from '../search/answer.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { searchWords, type Hit } from './word-search.ts';
@@ -34,7 +35,7 @@ const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
     (catalogue) => {
       // Typing may have gone on while the data came.
       if (box?.value !== text) return true;
-      const pieces = answerMarkup(catalogue, text);
+      const pieces = answerMarkup(catalogue, text, habit());
       place.replaceChildren(...pieces.map((piece) => toDom(piece)));
       return pieces.length > 0;
     },

@@ -22,6 +22,7 @@ import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { listenForDrawing, showDrawn } from './drawn-parts.ts';
+import { habit, hasHabit, listenForHabit } from './habits.ts';
 import { assessHaving, listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
 import { writeNote } from './note.ts';
@@ -62,11 +63,12 @@ const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
     having: assessHaving(catalogue, asked),
     isFull: (one: Assessment) => one === assessments[0] || wanted.has(one.candidate.type),
     ledTo: true,
+    habit: habit(),
   };
 };
 
 const showResults = (shown: Shown, asked: Asked): void => {
-  const words = answerSentence(shown.catalogue, type, shown.assessments);
+  const words = answerSentence(shown.catalogue, type, shown.assessments, shown.habit);
   if (answer.textContent !== words) answer.textContent = words;
   showStandIns(shown);
   showHaving(shown, asked);
@@ -88,7 +90,7 @@ const askedNow = (catalogue: Catalogue): Asked =>
   readAddress(catalogue, type, position, new URLSearchParams([...given]));
 
 const showFields = (catalogue: Catalogue): void => {
-  fieldsFor(catalogue, askedNow(catalogue)).forEach(showField);
+  fieldsFor(catalogue, askedNow(catalogue), habit()).forEach(showField);
 };
 
 /** Numbers of the address must be seen, even those that are folded away otherwise. */
@@ -179,4 +181,5 @@ for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
 }
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
 unfoldGiven();
-if (given.size > 0) update();
+listenForHabit(update);
+if (given.size > 0 || hasHabit()) update();

@@ -8,6 +8,7 @@ import { answerOf, resultMarkup } from '../sums/result.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { habit, hasHabit, listenForHabit } from './habits.ts';
 import { loadSum } from './sum-loaders.ts';
 
 /** Brings the page of a sum to life: works it out with the visitor's numbers, kept in the address. */
@@ -63,10 +64,10 @@ const show = ({ sum, facts }: Loaded): void => {
   for (const [key, input] of Object.entries(sum.inputs)) {
     showFault(key, faults[key], hintOf(input));
   }
-  const result = resultOf(sum, values, facts);
-  answer.textContent = answerOf(sum, result);
+  const result = resultOf(sum, values, facts, habit());
+  answer.textContent = answerOf(sum, result, habit());
   const open = openParts();
-  place.replaceChildren(...resultMarkup(sum, result).map((piece) => toDom(piece)));
+  place.replaceChildren(...resultMarkup(sum, result, habit()).map((piece) => toDom(piece)));
   [...place.querySelectorAll('details')].forEach((details, index) => {
     details.open = open[index] ?? false;
   });
@@ -106,4 +107,5 @@ for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
   element.hidden = false;
 }
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
-if (given.size > 0) update();
+listenForHabit(update);
+if (given.size > 0 || hasHabit()) update();

@@ -4,6 +4,7 @@ import {
   formatValue,
   resolveSituation,
   type Catalogue,
+  type Habit,
   type PositionId,
   type Range,
   type Request,
@@ -123,15 +124,19 @@ export interface Field {
 }
 
 /** A condition written out; no time at all in the unit that people give it in, as `0 years`. */
-const printCondition = (catalogue: Catalogue, id: string, range: Range): string => {
+const printCondition = (catalogue: Catalogue, id: string, range: Range, habit?: Habit): string => {
   const unit = conditionUnit(catalogue, id);
   return unit === 's' && range.max === 0
     ? `0\u00A0${catalogue.conditionDefinitions[id]?.unit ?? unit}`
-    : formatQuantity(range, unit);
+    : formatQuantity(range, unit, habit);
 };
 
 /** Every number that an assessment of this request rests on, as fields of a form. */
-export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): Field[] => {
+export const fieldsFor = (
+  catalogue: Catalogue,
+  { request, rejected }: Asked,
+  habit?: Habit,
+): Field[] => {
   const { original, conditions } = resolveSituation(catalogue, request);
   const field = (own: Omit<Field, 'message'>): Field => {
     const fault = rejected[own.key];
@@ -151,7 +156,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       group: 'part',
       label: 'Capacitance',
       unit: 'F',
-      text: formatValue(original.capacitance, 'F'),
+      text: formatValue(original.capacitance, 'F', habit),
       from: given(request.original.capacitance),
       note: '',
     }),
@@ -160,7 +165,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       group: 'part',
       label: 'Tolerance',
       unit: 'fraction',
-      text: printTolerance(original.tolerance),
+      text: printTolerance(original.tolerance, habit),
       from: given(request.original.tolerance),
       note: '',
     }),
@@ -169,7 +174,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       group: 'part',
       label: 'Rated voltage',
       unit: 'V',
-      text: formatValue(original.ratedVoltage, 'V'),
+      text: formatValue(original.ratedVoltage, 'V', habit),
       from: given(request.original.ratedVoltage),
       note: '',
     }),
@@ -178,7 +183,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
       group: 'part',
       label: 'Age',
       unit: 's',
-      text: formatValue(original.age, 's'),
+      text: formatValue(original.age, 's', habit),
       from: given(request.original.age),
       note: 'What is usual for the type; some ceramics have lost capacitance since. Heat above about 125 °C, as in soldering, gives it back for a while',
     }),
@@ -188,7 +193,7 @@ export const fieldsFor = (catalogue: Catalogue, { request, rejected }: Asked): F
         group: catalogue.conditionDefinitions[id]?.group ?? 'circuit',
         label: catalogue.conditionDefinitions[id]?.name ?? id,
         unit: conditionUnit(catalogue, id),
-        text: printCondition(catalogue, id, range),
+        text: printCondition(catalogue, id, range, habit),
         from,
         note: row.note,
       }),

@@ -12,6 +12,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
+import { withDecimalSign } from '../text/numbers.ts';
 import { printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { link, sourceMarks, typeName, type Shown } from './shown.ts';
 
@@ -83,7 +84,7 @@ export const groundWords = (finding: Finding, parts: TableParts): Markup[] => [
 
 /** How a finding was reckoned, how well it is known, and from which sources. */
 export const workingWords = (finding: Finding, parts: TableParts): Markup[] => [
-  `${finding.working}; `,
+  `${withDecimalSign(finding.working, parts.shown.habit)}; `,
   ...groundWords(finding, parts),
 ];
 
@@ -113,7 +114,7 @@ const findingRows = (
       h('td', {}, figureText(finding.original, finding.unit, habit)),
       h('td', {}, figureText(finding.standIn, finding.unit, habit)),
       h('td', {}, printLimit(finding, habit)),
-      h('td', {}, printMargin(finding)),
+      h('td', {}, printMargin(finding, habit)),
       h('td', { 'data-verdict': finding.verdict }, verdictWords[finding.verdict]),
     ),
     h(
@@ -155,7 +156,7 @@ const plainlyMetRow = (findings: readonly Finding[], { shown }: TableParts, part
           },
           midSentence(finding.name),
         ),
-        `, ${finding.working}`,
+        `, ${withDecimalSign(finding.working, shown.habit)}`,
       ]),
       '.',
     ),

@@ -34,12 +34,12 @@ export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {
 const AMPLE = 100;
 
 /** How much a finding has to spare, in words. */
-export const printMargin = ({ margin, missing, unit }: Finding): string => {
+export const printMargin = ({ margin, missing, unit }: Finding, habit?: Habit): string => {
   if (missing.length > 0) return 'not known';
   if (unit === 'grade') return margin >= 1 ? 'met' : 'not met';
   if (margin >= AMPLE) return 'over 100 ×';
-  if (margin >= 0.9995) return `${formatValue(margin, 'ratio')}`;
-  return margin < 1 / AMPLE ? 'missed by far' : `${formatValue(margin, 'ratio')}, short`;
+  if (margin >= 0.9995) return `${formatValue(margin, 'ratio', habit)}`;
+  return margin < 1 / AMPLE ? 'missed by far' : `${formatValue(margin, 'ratio', habit)}, short`;
 };
 
 /** One finding as a reason, such as "offset by leakage 13.5 V, at most 0.5 V". */

@@ -1,6 +1,7 @@
 import {
   formatValue,
   parseQuantity,
+  type Habit,
   type Range,
   type Tolerance,
   type Unit,
@@ -72,9 +73,9 @@ export const writeTolerance = ({ minus, plus }: Tolerance): string => {
 };
 
 /** A tolerance as a field shows it: `±10 %`, `−20/+80 %`. */
-export const printTolerance = (tolerance: Tolerance): string => {
+export const printTolerance = (tolerance: Tolerance, habit?: Habit): string => {
   const { minus, plus } = tolerance;
   return minus === plus
-    ? `±${formatValue(plus, 'fraction')}`
-    : `−${formatValue(minus, 'fraction')}/+${formatValue(plus, 'fraction')}`;
+    ? `±${formatValue(plus, 'fraction', habit)}`
+    : `−${formatValue(minus, 'fraction', habit)}/+${formatValue(plus, 'fraction', habit)}`;
 };

@@ -164,6 +164,6 @@ export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup
         'section',
         { class: 'sum-working' },
         h('h2', {}, 'The working'),
-        workingMarkup(sum, result.inputs, result.outputs),
+        workingMarkup(sum, result.inputs, result.outputs, habit),
       ),
   ].filter((piece) => piece !== false);

@@ -1,7 +1,7 @@
 import { readEquation } from '../components/equation-tree.ts';
 import { namesIn } from '../components/equation-values.ts';
 import { equationMarkup } from '../components/math.ts';
-import { formatValue, type Range } from '../engine/index.ts';
+import { formatValue, type Habit, type Range } from '../engine/index.ts';
 import type { GivenValues } from '../engine/sums/span.ts';
 import type { Sum } from '../engine/sums/sum.ts';
 import { h, type Markup } from '../markup/node.ts';
@@ -11,18 +11,19 @@ const valuesBySymbol = (
   sum: Sum,
   given: GivenValues,
   outputs: Readonly<Record<string, Range>>,
+  habit?: Habit,
 ): Map<string, string> => {
   const values = new Map<string, string>();
   for (const [key, input] of Object.entries(sum.inputs)) {
     const value = given[key];
     if (input.kind !== 'quantity' || input.symbol === undefined || typeof value !== 'object')
       continue;
-    values.set(input.symbol, formatValue(value.typ, input.unit));
+    values.set(input.symbol, formatValue(value.typ, input.unit, habit));
   }
   for (const [key, { symbol, unit }] of Object.entries(sum.outputs)) {
     const value = outputs[key];
     if (symbol !== undefined && value !== undefined)
-      values.set(symbol, formatValue(value.typ, unit));
+      values.set(symbol, formatValue(value.typ, unit, habit));
   }
   return values;
 };
@@ -42,8 +43,9 @@ export const workingMarkup = (
   sum: Sum,
   given: GivenValues,
   outputs: Readonly<Record<string, Range>>,
+  habit?: Habit,
 ): Markup => {
-  const values = valuesBySymbol(sum, given, outputs);
+  const values = valuesBySymbol(sum, given, outputs, habit);
   return h(
     'div',
     { class: 'working' },

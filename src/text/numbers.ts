@@ -1,3 +1,5 @@
+import type { Habit } from '../engine/index.ts';
+
 const NO_BREAK = '\u00a0';
 const MINUS = '\u2212';
 
@@ -64,3 +66,7 @@ export const printFigure = ({ min, typ, max }: GivenFigure, unit: string): strin
   if (min !== undefined) return typ === min ? one(min) : `from ${one(min)}${typically}`;
   return typ === undefined ? '' : one(typ);
 };
+
+/** Words with their decimal numbers in the sign that a reader likes. */
+export const withDecimalSign = (words: string, { decimal }: Habit = {}): string =>
+  decimal === 'comma' ? words.replace(/(?<=\d)\.(?=\d)/gu, ',') : words;

@@ -20,6 +20,12 @@ const DIGITS = 4;
 
 const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
 
+/** Units that people write with a prefix. */
+const PREFIXED: readonly Unit[] = ['F', 'ohm', 's', 'V', 'A', 'Hz', 'H', 'C'];
+
+const isPowerOfTen = (factor: number): boolean =>
+  Math.abs(Math.log10(factor) - Math.round(Math.log10(factor))) < 1e-9;
+
 /**
  * A range with a prefix or its unit behind it, so that a field with another unit for bare numbers
  * takes it.
@@ -31,10 +37,13 @@ const written = (
   word: string,
 ): string | undefined => {
   if (range === undefined) return undefined;
-  const unit = (catalogue.units[word]?.si ?? word) as Unit;
+  const row = catalogue.units[word];
+  const unit = (row?.si ?? word) as Unit;
   const short = { min: rounded(range.min), typ: rounded(range.typ), max: rounded(range.max) };
-  const text = writeQuantity(short, unit, word === unit ? undefined : word);
-  return word === unit && /\p{L}$/u.test(text) ? text : `${text} ${word}`;
+  if (!PREFIXED.includes(unit) || !isPowerOfTen(row?.factor ?? 1))
+    return `${writeQuantity(short, unit, word)} ${word}`;
+  const text = writeQuantity(short, unit);
+  return /\p{L}$/u.test(text) ? text : `${text} ${unit}`;
 };
 
 /** The mark with its tolerance, F. */

@@ -112,20 +112,20 @@ export const combinationSum = (kind: Kind): Sum =>
         parts: enough ? way?.values.length : undefined,
       };
     },
-    answer: (asked) => {
+    answer: (asked, _facts, habit) => {
       const { way } = choose(asked);
       if (way === undefined) return 'There is no way to make it.';
       const { values, join, whole, error } = way;
-      const parts = values.map((one) => formatValue(one, kind.unit)).join(' and ');
-      return `${parts} ${kind.words[join]}: ${formatValue(whole, kind.unit)}, off by ${formatValue(error, 'fraction')}.`;
+      const parts = values.map((one) => formatValue(one, kind.unit, habit)).join(' and ');
+      return `${parts} ${kind.words[join]}: ${formatValue(whole, kind.unit, habit)}, off by ${formatValue(error, 'fraction', habit)}.`;
     },
-    tables: ({ value, series, most }) => [
+    tables: ({ value, series, most }, _facts, habit) => [
       {
-        caption: `Ways to make ${formatValue(value, kind.unit)}`,
+        caption: `Ways to make ${formatValue(value, kind.unit, habit)}`,
         head: ['Parts', 'Joined', 'Comes to', 'Off by'],
         rows: combinePreferred(value, seriesOf(series), Number(most), KEPT).map(
           ({ values, join, whole, error }) => [
-            values.map((one) => formatValue(one, kind.unit)).join(' and '),
+            values.map((one) => formatValue(one, kind.unit, habit)).join(' and '),
             kind.words[join],
             { value: whole, unit: kind.unit },
             { value: error, unit: 'fraction' },

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../catalogue.ts';
-import type { Range } from '../quantities/index.ts';
+import type { Habit, Range } from '../quantities/index.ts';
 import { chanceOf, type Chance } from './chance.ts';
 import { plotOf } from './curves.ts';
 import type { SumPlot } from './picture.ts';
@@ -30,17 +30,25 @@ export const headlineOf = (sum: Sum): string => {
   return first[0];
 };
 
-/** Works a sum out. */
-export const resultOf = (sum: Sum, given: GivenValues, facts: unknown): SumResult => {
+/**
+ * Works a sum out.
+ * @param habit how numbers stand in words of it
+ */
+export const resultOf = (
+  sum: Sum,
+  given: GivenValues,
+  facts: unknown,
+  habit?: Habit,
+): SumResult => {
   const values = typicalOf(given);
   const chance = sum.laborious ? undefined : chanceOf(sum, given, facts, headlineOf(sum));
   return {
     sum: sum.id,
     inputs: given,
     outputs: spanOf(sum, given, facts),
-    ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts) }),
+    ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts, habit) }),
     ...(chance === undefined ? {} : { chance }),
-    tables: sum.tables?.(values, facts) ?? [],
+    tables: sum.tables?.(values, facts, habit) ?? [],
     notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],
     plots: [
       ...sum.plots.flatMap((spec) => plotOf(sum, spec, given, facts) ?? []),

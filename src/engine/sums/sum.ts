@@ -1,5 +1,5 @@
 import type { Catalogue, SourceId } from '../catalogue.ts';
-import type { Range, Unit } from '../quantities/index.ts';
+import type { Habit, Range, Unit } from '../quantities/index.ts';
 import type { PlotLimit, SumPlot } from './picture.ts';
 
 /** A number that a sum asks for. */
@@ -114,8 +114,8 @@ export interface Sum {
   /** All outputs at one point; nothing where one is not defined there. Pure. */
   at: (values: InputValues, facts: unknown) => Readonly<Record<string, number | undefined>>;
   /** The answer in words, where the headline alone says too little. */
-  answer?: (values: InputValues, facts: unknown) => string;
-  tables?: (values: InputValues, facts: unknown) => readonly SumTable[];
+  answer?: (values: InputValues, facts: unknown, habit?: Habit) => string;
+  tables?: (values: InputValues, facts: unknown, habit?: Habit) => readonly SumTable[];
   notes?: (
     values: InputValues,
     outputs: Readonly<Record<string, number | undefined>>,
@@ -164,8 +164,8 @@ interface Declaration<Inputs, Outputs, Facts> extends Omit<
     values: ValuesOf<Inputs>,
     facts: Facts,
   ) => { readonly [Key in keyof Outputs]: number | undefined };
-  answer?: (values: ValuesOf<Inputs>, facts: Facts) => string;
-  tables?: (values: ValuesOf<Inputs>, facts: Facts) => readonly SumTable[];
+  answer?: (values: ValuesOf<Inputs>, facts: Facts, habit?: Habit) => string;
+  tables?: (values: ValuesOf<Inputs>, facts: Facts, habit?: Habit) => readonly SumTable[];
   notes?: (
     values: ValuesOf<Inputs>,
     outputs: { readonly [Key in keyof Outputs]: number | undefined },

@@ -1,0 +1,31 @@
+import { expect, test } from './watched.ts';
+
+/** How numbers are written is chosen once and kept in the browser. */
+
+test('a decimal comma and letters are obeyed by sums and kept for other pages', async ({
+  page,
+}) => {
+  await page.goto('/sums/divider/');
+  const answer = page.locator('#answer');
+  await expect(answer).toContainText(/0\.98|98\d/u);
+  await page.getByText('How numbers are written').click();
+  await page.getByLabel('Decimal sign').selectOption('comma');
+  await page.getByLabel('Ohms').selectOption('letter');
+  await expect(page.locator('.sum-outputs')).toContainText('9,89 %');
+  await expect(page.locator('.sum-working')).toContainText('9k1');
+  await page.goto('/replace/pp-film-foil/in/sample-hold/');
+  await expect(page.locator('#results')).toContainText(/\d,\d+\sµV/u);
+  await expect(page.locator('#results')).not.toContainText(/\d\.\d+\sµV/u);
+  await page.getByText('How numbers are written').click();
+  await page.getByLabel('Decimal sign').selectOption('point');
+  await expect(page.locator('#results')).toContainText(/\d\.\d+\sµV/u);
+});
+
+test('capacitances stand without nanofarads for who likes that', async ({ page }) => {
+  await page.addInitScript(() => {
+    localStorage.setItem('habit', 'capacitance=pF-uF&decimal=semicolon&nonsense');
+  });
+  await page.goto('/sums/combine-capacitors/');
+  await expect(page.locator('#answer')).toContainText('0.05\u00A0µF');
+  await expect(page.getByLabel('Value wanted')).toHaveValue('50 nF');
+});
