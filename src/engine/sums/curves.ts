@@ -71,7 +71,8 @@ export const plotOf = (
     curves,
     points: spec.y.flatMap((key) => {
       const range = own[key];
-      return range !== undefined && drawable(range.typ) ? [{ x, y: range.typ }] : [];
+      const isOnAxis = spec.scale === 'linear' || x > 0;
+      return range !== undefined && isOnAxis && drawable(range.typ) ? [{ x, y: range.typ }] : [];
     }),
     limits: (spec.limits?.(values, facts) ?? []).filter(({ value }) => drawable(value)),
   };
