@@ -60,3 +60,23 @@ test('every sum answers without scripts', async ({ browser }) => {
   }
   await context.close();
 });
+
+test('a finding leads to its sum with its numbers, and the sum back to the position', async ({
+  page,
+}) => {
+  await page.goto('/replace/pp-film-foil/in/sample-hold/');
+  await page
+    .getByText(/^All \d+ findings/u)
+    .first()
+    .click();
+  await page
+    .getByRole('row')
+    .filter({ hasText: '% per decade' })
+    .getByRole('link', { name: 'try other numbers' })
+    .first()
+    .click();
+  await expect(page).toHaveURL(/\/sums\/absorption\/\?/u);
+  await expect(page.locator('.fault')).toHaveCount(0);
+  await expect(page.getByLabel('Change of voltage before the hold')).toHaveValue('5 V');
+  await expect(page.getByRole('link', { name: 'sample-and-hold capacitor' })).toBeVisible();
+});

@@ -1,0 +1,39 @@
+import { toDom } from '../markup/to-dom.ts';
+import { readAskedValue } from '../values/asked.ts';
+import { nearestMarkup } from '../values/series-view.ts';
+import { given, keepGiven } from './address-bar.ts';
+import { byId } from './by-id.ts';
+import { habit, hasHabit, listenForHabit } from './habits.ts';
+import { writeNote } from './note.ts';
+
+/** Brings the page of preferred values to life. */
+
+const form = byId('value', HTMLFormElement);
+const field = byId('field-value', HTMLInputElement);
+const kinds = byId('field-of', HTMLSelectElement);
+const place = byId('nearest', HTMLElement);
+
+const show = (): void => {
+  const { kind, value, fault } = readAskedValue(given.get('of'), given.get('value') ?? '');
+  writeNote('value', fault ?? '', fault !== undefined);
+  if (fault === undefined) field.removeAttribute('aria-invalid');
+  else field.setAttribute('aria-invalid', 'true');
+  field.placeholder = kind.usual;
+  place.replaceChildren(...nearestMarkup(value, kind.unit, habit()).map((piece) => toDom(piece)));
+};
+
+form.addEventListener('input', () => {
+  keepGiven('value', field.value);
+  keepGiven('of', kinds.value);
+  show();
+});
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+});
+listenForHabit(show);
+
+field.readOnly = false;
+kinds.disabled = false;
+field.value = given.get('value') ?? field.value;
+kinds.value = readAskedValue(given.get('of'), '').kind.id;
+if (given.size > 0 || hasHabit()) show();
