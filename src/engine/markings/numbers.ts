@@ -33,8 +33,7 @@ export interface FigureRun {
 const MOST_FIGURES = 7;
 const MOST_DECIMALS = 6;
 const MOST_GROUPED = 9;
-/** Figures of one number that may be made up, and that may be taken for others. */
-const MOST_WORN = 2;
+/** Figures of one number that may be taken for others. */
 const MOST_LOOK_ALIKE = 3;
 
 /** Figures without leading and closing noughts. */
@@ -58,7 +57,7 @@ const oneMore = (marking: Marking, run: FigureRun): FigureRun[] => {
     cost: run.cost + cost,
   });
   if (marking.worn[at])
-    return madeUp(run.assumed) < MOST_WORN
+    return madeUp(run.assumed) < marking.mostMadeUp
       ? FIGURES.split('').map((figure) => more(figure, 'worn', weights.wornFigure))
       : [];
   const plain = isFigure(character) ? [more(character)] : [];

@@ -14,6 +14,10 @@ export interface Scored {
 /** A reading with what it was made from, before it is set among its rivals. */
 interface Candidate extends Scored {
   reading: Reading;
+  /** What its value is told by among rivals. */
+  value: string;
+  /** How many letters and figures it leaves without a meaning. */
+  lost: number;
 }
 
 /** Which readings are worth showing beside the best. */
@@ -46,11 +50,11 @@ const valueKey = ({ parse }: Scored): string => {
     : '-';
 };
 
-const wholeKey = (candidate: Candidate): string => {
-  const { tolerance, ratedVoltage, temperatureCharacteristic } = candidate.reading;
+const wholeKey = ({ value, reading }: Candidate): string => {
+  const { tolerance, ratedVoltage, temperatureCharacteristic } = reading;
   const { capacitanceChange, coefficient } = temperatureCharacteristic ?? {};
   return JSON.stringify([
-    valueKey(candidate),
+    value,
     tolerance,
     ratedVoltage,
     temperatureCharacteristic?.code,
@@ -75,31 +79,39 @@ const distinct = (candidates: readonly Candidate[]): Candidate[] => {
 const letters = (text: string): number => text.replace(/[^\p{L}\d]/gu, '').length;
 
 /** How many letters and figures a reading leaves without a meaning. */
-const lost = ({ reading }: Candidate): number =>
-  reading.notUnderstood.reduce((sum, text) => sum + letters(text), 0);
+const lettersLost = ({ notUnderstood }: Reading): number =>
+  notUnderstood.reduce((sum, text) => sum + letters(text), 0);
+
+/** The best candidate of each value, of candidates that stand best first. */
+const leaders = (candidates: readonly Candidate[]): Map<string, Candidate> => {
+  const first = new Map<string, Candidate>();
+  for (const candidate of candidates) {
+    if (!first.has(candidate.value)) first.set(candidate.value, candidate);
+  }
+  return first;
+};
 
 /** Leaves out what is too far behind to be worth a look. */
 const worthShowing = (candidates: readonly Candidate[], limits: Limits): Candidate[] => {
   const [top] = candidates;
   if (top === undefined) return [];
+  const leaderOf = leaders(candidates);
   return candidates
     .filter((candidate) => {
       if (candidate === top) return true;
-      const rival = candidates.find((other) => valueKey(other) === valueKey(candidate));
-      const leader = rival ?? candidate;
+      const leader = leaderOf.get(candidate.value) ?? candidate;
       const near = top.score - leader.score <= limits.withinOfValue && leader.score >= limits.least;
       if (!near || leader.score - candidate.score > limits.withinOfRest) return false;
       // Leaving more of the marking aside makes no rival of a reading that is behind already.
-      return lost(candidate) <= Math.min(lost(leader), lost(top));
+      return candidate.lost <= Math.min(leader.lost, top.lost);
     })
     .slice(0, limits.most);
 };
 
 /** Share of the letters and figures of a marking that a reading gives a meaning to. */
-const understood = ({ reading }: Candidate): number => {
+const understood = ({ reading, lost }: Candidate): number => {
   const known = reading.evidence.reduce((sum, { text }) => sum + letters(text), 0);
-  const unknown = reading.notUnderstood.reduce((sum, text) => sum + letters(text), 0);
-  return known + unknown === 0 ? 0 : known / (known + unknown);
+  return known + lost === 0 ? 0 : known / (known + lost);
 };
 
 const hasValue = ({ reading }: Candidate): boolean =>
@@ -141,7 +153,7 @@ const measuring = (candidates: readonly Candidate[]): string[] => {
   const byValue = new Map(
     candidates
       .filter(({ reading }) => reading.capacitance !== undefined)
-      .map((candidate) => [valueKey(candidate), candidate]),
+      .map((candidate) => [candidate.value, candidate]),
   );
   const rivals = [...byValue.values()];
   if (rivals.length < 2) return [];
@@ -155,7 +167,7 @@ const measuring = (candidates: readonly Candidate[]): string[] => {
 /** Stretches that a rival with the same value takes otherwise, with both meanings. */
 const otherwise = (candidates: readonly Candidate[], candidate: Candidate): string[] =>
   candidates
-    .filter((other) => other !== candidate && valueKey(other) === valueKey(candidate))
+    .filter((other) => other !== candidate && other.value === candidate.value)
     .flatMap((other) =>
       candidate.reading.evidence.flatMap((own) =>
         other.reading.evidence
@@ -174,7 +186,7 @@ const settling = (candidates: readonly Candidate[], candidate: Candidate): strin
     return [...measuring(candidates), 'look again with a lens and slanting light'];
   const own = candidate.parse.value?.meaning.settle ?? '';
   const fromTables = candidates
-    .filter((other) => valueKey(other) !== valueKey(candidate))
+    .filter((other) => other.value !== candidate.value)
     .map((other) => other.parse.value?.meaning.settle ?? '');
   const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
   return [
@@ -192,11 +204,14 @@ export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Readi
   const least = (ordered[0]?.score ?? 0) - limits.withinOfValue - limits.withinOfRest;
   const candidates = ordered
     .filter(({ score }) => score >= least)
-    .map((way) => ({ ...way, reading: compose(way.parse) }));
+    .map((way): Candidate => {
+      const reading = compose(way.parse);
+      return { ...way, reading, value: valueKey(way), lost: lettersLost(reading) };
+    });
   const shown = worthShowing(distinct(candidates), limits);
   const [best] = shown;
   if (best === undefined) return [];
-  const rival = ordered.find((other) => valueKey(other) !== valueKey(best));
+  const rival = ordered.find((other) => valueKey(other) !== best.value);
   const readings = shown.map(({ reading }) => reading);
   return shown.map((candidate) => ({
     ...candidate.reading,

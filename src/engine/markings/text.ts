@@ -56,6 +56,8 @@ export interface Marking {
   lookAlikes: LookAlikes;
   /** Whether the character at an index cannot be read and is to be made up. */
   worn: readonly boolean[];
+  /** How many worn figures of one number are made up. */
+  mostMadeUp: number;
   /** Whether it is written in Cyrillic letters, at least in part. */
   cyrillic: boolean;
   /** Whether there is any character that may be another than the one written. */
@@ -68,8 +70,14 @@ const WORN_SIGNS = '?_#▯\uFFFD';
 /** Stands for any number of characters that cannot be read; nothing is made up for it. */
 const WORN_STRETCH = '…';
 
-/** With more characters missing than this, nothing is left to go by, and none is made up. */
+/**
+ * With more characters missing than this, or more than can be read, nothing is left to go by, and
+ * none is made up.
+ */
 const MOST_WORN = 4;
+
+/** With more characters missing than these, no number has two of its figures made up. */
+const MOST_WORN_FOR_TWO = 2;
 
 /** Whether a character is a sign for one or several that cannot be read. */
 export const isWornSign = (character: string): boolean =>
@@ -91,8 +99,16 @@ export const markingOf = (
 ): Marking => {
   const signs = text.split('').map((character) => WORN_SIGNS.includes(character));
   const count = signs.filter(Boolean).length;
-  const worn = count <= MOST_WORN ? signs : signs.map(() => false);
-  return { text, lookAlikes, worn, cyrillic, plain: count === 0 && lookAlikes.size === 0 };
+  const readable = text.split('').filter((one) => isFigure(one) || isLetter(one)).length;
+  const hasGround = count <= MOST_WORN && count <= Math.max(1, readable);
+  return {
+    text,
+    lookAlikes,
+    worn: hasGround ? signs : signs.map(() => false),
+    mostMadeUp: count <= MOST_WORN_FOR_TWO ? 2 : 1,
+    cyrillic,
+    plain: count === 0 && lookAlikes.size === 0,
+  };
 };
 
 /** What the character at an index may be beside what is written; nothing for most. */
