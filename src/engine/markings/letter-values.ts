@@ -1,7 +1,7 @@
 import type { FigureRun } from './numbers.ts';
-import { runsAt, significant } from './numbers.ts';
+import { significant } from './numbers.ts';
 import type { Scan } from './scan.ts';
-import { foundAt, writtenAt } from './scan.ts';
+import { figuresAt, foundAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
 import { isCyrillic, isFigure, isLetter, madeUp, othersAt } from './text.ts';
 import type { Token } from './token.ts';
@@ -59,12 +59,12 @@ const isReadable = (...parts: readonly { assumed: readonly Assumed[] }[]): boole
 const insideAt = (scan: Scan, at: number): LetterForm[] => {
   const { marking } = scan;
   const first: FigureRun[] = isFigure(marking.text.charAt(at)) ? [] : [noRun(at)];
-  const befores = [...first, ...runsAt(marking, at, MOST_BEFORE)].filter((run) => isReadable(run));
+  const befores = [...first, ...figuresAt(scan, at, MOST_BEFORE)].filter((run) => isReadable(run));
   return befores.flatMap((before) =>
     lettersAt(scan, before.end)
       .filter((letter) => isReadable(before, letter))
       .flatMap((letter) =>
-        runsAt(marking, before.end + 1, MOST_AFTER)
+        figuresAt(scan, before.end + 1, MOST_AFTER)
           .filter((after) => before.digits.length + after.digits.length <= MOST_TOGETHER)
           .filter((after) => isReadable(before, letter, after))
           .map((after): LetterForm => ({

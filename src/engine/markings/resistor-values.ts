@@ -1,9 +1,9 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Names } from './names.ts';
 import type { WrittenNumber } from './numbers.ts';
-import { runsAt, significant } from './numbers.ts';
+import { significant } from './numbers.ts';
 import type { Scan } from './scan.ts';
-import { writtenAt } from './scan.ts';
+import { figuresAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
 import { isFigure, othersAt } from './text.ts';
 import type { Need, Token } from './token.ts';
@@ -157,7 +157,7 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
   const first = scan.marking.text.charAt(at);
   const letters = isFigure(first) ? MISSING : multipliersAt(scan, at);
   return [
-    ...runsAt(scan.marking, at, 2).flatMap((run) => {
+    ...figuresAt(scan, at, 2).flatMap((run) => {
       const row = resistors.eia96.get(run.digits);
       if (row === undefined) return [];
       return multipliersAt(scan, run.end).flatMap((multiplier) =>
@@ -165,7 +165,7 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
       );
     }),
     ...letters.flatMap((multiplier) =>
-      runsAt(scan.marking, at + 1, 2).flatMap((run) => {
+      figuresAt(scan, at + 1, 2).flatMap((run) => {
         const row = resistors.letterFirst.get(run.digits);
         return row === undefined
           ? []

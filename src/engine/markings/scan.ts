@@ -1,6 +1,6 @@
 import type { Lexicon } from './lexicon.ts';
-import type { WrittenNumber } from './numbers.ts';
-import { numbersAt } from './numbers.ts';
+import type { FigureRun, WrittenNumber } from './numbers.ts';
+import { numbersAt, runsAt } from './numbers.ts';
 import type { Marking } from './text.ts';
 import { wordBegins } from './text.ts';
 import type { Token } from './token.ts';
@@ -28,6 +28,8 @@ export interface Scan {
   marking: Marking;
   words: (FoundWord<Item>[] | undefined)[];
   numbers: (WrittenNumber[] | undefined)[];
+  /** By the most figures of a run, then by index. */
+  runs: (FigureRun[] | undefined)[][];
 }
 
 /** Opens a marking for reading. */
@@ -36,6 +38,7 @@ export const scanOf = (lexicon: Lexicon, marking: Marking): Scan => ({
   marking,
   words: [],
   numbers: [],
+  runs: [],
 });
 
 /** Whether enough of a word can be read, from its first character on unless a word begins there. */
@@ -59,3 +62,7 @@ export const foundAt = (scan: Scan, at: number): FoundWord<Item>[] =>
 /** Every number at an index. */
 export const writtenAt = (scan: Scan, at: number): WrittenNumber[] =>
   (scan.numbers[at] ??= numbersAt(scan.marking, at));
+
+/** Every run of so many figures at most at an index. */
+export const figuresAt = (scan: Scan, at: number, most: number): FigureRun[] =>
+  ((scan.runs[most] ??= [])[at] ??= runsAt(scan.marking, at, most));
