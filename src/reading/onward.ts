@@ -1,5 +1,7 @@
 import { href } from '../components/links.ts';
 import {
+  formatQuantity,
+  formatValue,
   pairing,
   writeQuantity,
   type Catalogue,
@@ -95,10 +97,8 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
   );
 };
 
-/** Where a reading leads to: what stands in for the part, by where it sits or by what it is. */
-export const replaceLinks = (catalogue: Catalogue, whole: Reading): Markup | undefined => {
-  // Of several sections, the first leads on.
-  const reading: Reading = { ...whole.sections?.[0], ...whole };
+/** Where a part of one value leads to, by where it sits, or by what it is where that is not known. */
+const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
   const type = likeliestType(catalogue, reading.types);
   const row = type === undefined ? undefined : catalogue.types[type];
   if (reading.capacitance === undefined) return undefined;
@@ -124,5 +124,42 @@ export const replaceLinks = (catalogue: Catalogue, whole: Reading): Markup | und
         ),
       ),
     ),
+  );
+};
+
+/** The sections of a can, each with what is marked for all; those alike once. */
+const differentSections = (reading: Reading): Reading[] => {
+  const byQuery = new Map(
+    (reading.sections ?? []).map((section): [string, Reading] => {
+      const one = { ...reading, ...section };
+      return [readingQuery(one), one];
+    }),
+  );
+  return [...byQuery.values()];
+};
+
+const sectionName = ({ capacitance, ratedVoltage }: Reading): string =>
+  [
+    capacitance === undefined ? '' : formatValue(capacitance.typ, 'F'),
+    ratedVoltage === undefined ? '' : formatQuantity(ratedVoltage, 'V'),
+  ]
+    .filter((text) => text !== '')
+    .join(', ');
+
+/**
+ * Where a reading leads to: what stands in for the part, by where it sits or by what it is; of
+ * several sections that differ, for each.
+ */
+export const replaceLinks = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
+  const sections = differentSections(reading);
+  const [first = reading, ...others] = sections;
+  if (others.length === 0) return linksOfOne(catalogue, first);
+  return h(
+    'div',
+    { class: 'sections' },
+    ...sections.flatMap((section) => {
+      const links = linksOfOne(catalogue, section);
+      return links === undefined ? [] : [h('h4', {}, `Section of ${sectionName(section)}`), links];
+    }),
   );
 };

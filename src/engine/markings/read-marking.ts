@@ -8,7 +8,7 @@ import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
-import { isWornSign, markingOf } from './text.ts';
+import { isCyrillic, isWornSign, markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
 export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
@@ -43,15 +43,17 @@ const MOST_WORN_TWICE = 1;
 /** What taking characters for others must add to the best reading. */
 const WORTH_IT = 0.5;
 
-/** Whether letters of the origin's own script are often written in Latin ones. */
-const hasOwnScript = ({ tables, hints: { origin } }: Lexicon): boolean =>
-  origin !== undefined && tables.lookAlikes.some((row) => row.origins.includes(origin));
+/** Whether letters of the origin's own script may have been typed as Latin ones: none is its own. */
+const mayBeTypedInLatin = ({ tables, hints: { origin } }: Lexicon, text: string): boolean =>
+  origin !== undefined &&
+  !text.split('').some(isCyrillic) &&
+  tables.lookAlikes.some((row) => row.origins.includes(origin));
 
 /** The ways as written; where they are poor, those with characters taken for others as well. */
 const goodWaysOf = (lexicon: Lexicon, text: string): Scored[] => {
   const ways = waysOf(lexicon, text);
   if (text.split('').filter(isWornSign).length > MOST_WORN_TWICE) return ways;
-  const isGood = !isPoor(ways, text) && !hasOwnScript(lexicon);
+  const isGood = !isPoor(ways, text) && !mayBeTypedInLatin(lexicon, text);
   if (text.length > LONGEST_TWICE || isGood) return ways;
   const others = waysOf(lexicon, text, lexicon.lookAlikes(lexicon.hints.origin));
   const gain = (others[0]?.score ?? -Infinity) - (ways[0]?.score ?? 0);

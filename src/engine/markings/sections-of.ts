@@ -6,10 +6,11 @@ import type { Content } from './token.ts';
 
 const isValue = ({ says }: Content): boolean => says === 'capacitance' || says === 'sections';
 
-/** Capacitances that a token gives, F. */
-const valuesOf = (content: Content): number[] => {
-  if (content.says === 'sections') return content.values;
-  return content.says === 'capacitance' ? [content.value] : [];
+/** Capacitances that a token gives, F, with the signs that stand before them. */
+const valuesOf = (content: Content): { value: number; symbol?: string | undefined }[] => {
+  if (content.says === 'sections')
+    return content.values.map((value, index) => ({ value, symbol: content.symbols[index] }));
+  return content.says === 'capacitance' ? [{ value: content.value }] : [];
 };
 
 /**
@@ -23,8 +24,11 @@ export const sectionsOf = ({ taken }: Parse, tolerance: Tolerance | undefined): 
   const sections: Section[] = [];
   let sign: string | undefined;
   for (const content of contents) {
-    for (const value of valuesOf(content)) {
-      sections.push({ capacitance: withTolerance(value, tolerance), ...given('symbol', sign) });
+    for (const { value, symbol } of valuesOf(content)) {
+      sections.push({
+        capacitance: withTolerance(value, tolerance),
+        ...given('symbol', symbol ?? sign),
+      });
       sign = undefined;
     }
     const last = sections.at(-1);

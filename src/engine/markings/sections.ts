@@ -6,9 +6,17 @@ import type { Token } from './token.ts';
 import { figuresWeight, times } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
 
+/** A section of a list: its number, and the sign before it, where there is one. */
+interface Section {
+  value: number;
+  figures: string;
+  symbol?: string | undefined;
+  end: number;
+}
+
 /** The numbers of a list of sections, with what stands between them. */
 interface List {
-  numbers: { value: number; figures: string }[];
+  numbers: Omit<Section, 'end'>[];
   /** `+`, `x`, or a sign that may as well mean something else. */
   sign: '+' | 'x' | 'stroke';
   end: number;
@@ -46,6 +54,20 @@ const plainNumberAt = (scan: Scan, at: number) =>
     ({ grouped, assumed, figures }) => !grouped && assumed.length === 0 && figures !== '',
   );
 
+/** The drawn sign of a section at an index, such as `▲`; its name in letters is a word by itself. */
+const symbolAt = ({ lexicon, marking }: Scan, at: number): string | undefined => {
+  const character = marking.text.charAt(at);
+  return lexicon.tables.sectionSymbols.find(({ sign }) => sign === character)?.symbol;
+};
+
+/** A number, with the sign of its section before it. */
+const sectionAt = (scan: Scan, at: number): Section | undefined => {
+  const symbol = symbolAt(scan, at);
+  const from = symbol === undefined ? at : skipBlanks(scan.marking, at + 1);
+  const number = plainNumberAt(scan, from);
+  return number && { ...number, symbol };
+};
+
 /** `2x50`: as many sections as the first number says. */
 const timesAt = (scan: Scan, at: number): List | undefined => {
   const { text } = scan.marking;
@@ -70,14 +92,14 @@ const signBehind = (scan: Scan, at: number): { sign: List['sign']; end: number }
     : undefined;
 };
 
-/** `16+16+8`, `40/40`, `16 µF + 16 µF`. */
+/** `16+16+8`, `40/40`, `16 µF + 16 µF`, `▲40-■20`. */
 const joinedAt = (scan: Scan, at: number): List | undefined => {
-  const first = plainNumberAt(scan, at);
+  const first = sectionAt(scan, at);
   if (first === undefined) return undefined;
   const list: List = { numbers: [first], sign: '+', end: first.end };
   for (;;) {
     const joint = signBehind(scan, behindUnit(scan, list.end));
-    const next = joint === undefined ? undefined : plainNumberAt(scan, joint.end);
+    const next = joint === undefined ? undefined : sectionAt(scan, joint.end);
     if (joint === undefined || next === undefined || list.numbers.length >= MOST_SECTIONS) break;
     // Behind values with a plus, a stroke parts the voltage from them.
     if (list.numbers.length > 1 && joint.sign !== list.sign) break;
@@ -110,17 +132,21 @@ interface Unit {
 
 const listToken = (at: number, list: List, unit: Unit): Token => {
   const values = list.numbers.map(({ value }) => times(value, unit.factor));
+  const symbols = list.numbers.map(({ symbol }) => symbol);
+  const named = values.map((value, index) => {
+    const symbol = symbols[index];
+    return symbol === undefined ? say(value, 'F') : `${say(value, 'F')} (${symbol})`;
+  });
   return {
     at,
     end: unit.end,
     meaning: {
       slot: 'value',
-      content: { says: 'sections', values },
+      content: { says: 'sections', values, symbols },
       bodies: unit.bodies,
       origins: unit.origins,
       types: [],
-      means: () =>
-        `${values.length} sections: ${values.map((value) => say(value, 'F')).join(' and ')}${unit.name}`,
+      means: () => `${values.length} sections: ${named.join(' and ')}${unit.name}`,
       source: unit.source,
     },
     weight: unit.weight,

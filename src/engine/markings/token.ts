@@ -50,7 +50,8 @@ export type Content =
       figures: string;
       withUnit: boolean;
     }
-  | { says: 'sections'; values: number[] }
+  /** `symbols` stand at as many places as values; some may have none. */
+  | { says: 'sections'; values: number[]; symbols: (string | undefined)[] }
   | { says: 'symbol'; symbol: string }
   | { says: 'resistance'; value: number; figures: string; withUnit: boolean }
   | {

@@ -17,8 +17,9 @@ export const weights = {
   /** Two figures and a letter of a chip resistor, and a letter before two figures. */
   chipCode: 2.6,
   letterFirstCode: 0,
-  /** Codes that only chips carry, where the part is known to be one. */
+  /** Codes that only chips carry, where the part is known to be one: resistors, capacitors. */
   chipKnown: 2,
+  ceramicChipKnown: 3.6,
   power: { usual: 2, other: 1, rare: 0 },
   /** Several sections with one unit, and a further value that opens a section of its own. */
   sections: 0.5,
@@ -91,9 +92,9 @@ export const weights = {
   /** Parts were marked so in other years than the part may be from. */
   eraDiffers: -2,
   /** A resistance without its unit where nothing says that the part is a resistor. */
-  resistor: -1.6,
+  resistor: -1.8,
   /** Behind the figures the letter of a resistance does for a unit. */
-  letterOfOhms: 1,
+  letterOfOhms: 1.15,
   /** A reading without a value. */
   noValue: -0.5,
 } as const;

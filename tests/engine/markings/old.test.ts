@@ -95,6 +95,29 @@ const sections: [string, Short[]][] = [
     ],
   ],
   [
+    '▲40-■20-20 MFD 450V',
+    [
+      [40, 450, 'triangle'],
+      [20, 450, 'square'],
+      [20, 450],
+    ],
+  ],
+  [
+    '△40/□20 µF 350V',
+    [
+      [40, 350, 'triangle'],
+      [20, 350, 'square'],
+    ],
+  ],
+  [
+    '■ 50 + ▲ 30 + 20 MFD 450 VDC',
+    [
+      [50, 450, 'square'],
+      [30, 450, 'triangle'],
+      [20, 450],
+    ],
+  ],
+  [
     'half moon 20 µF 350V plain 10 µF 350V',
     [
       [20, 350, 'half moon'],

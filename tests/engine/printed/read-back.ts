@@ -110,24 +110,9 @@ export const KNOWN_GAPS: readonly KnownGap[] = [
     example: { text: '1N33', body: 'ceramic', part: { capacitance: 1.33e-9 } },
   },
   {
-    pattern: /\d ?\p{Script=Cyrillic}/u,
-    why: 'a Cyrillic letter behind figures is taken for the Latin letter that it looks like',
-    example: { text: '270п', body: 'glass', part: { capacitance: 2.7e-10 } },
-  },
-  {
-    pattern: /^\d{3}K/,
-    why: 'three figures and K on a trimmer are taken for a code and its tolerance',
-    example: { text: '100K', body: 'trimmer', part: { resistance: 100_000 } },
-  },
-  {
-    pattern: /^\d\d[REЕ]$/,
-    why: 'two figures and R or E on a chip are taken for a code of three figures and a multiplier',
-    example: { text: '10R', body: 'resistor-chip', part: { resistance: 10 } },
-  },
-  {
-    pattern: /^[Rmn]\d$/,
-    why: 'the letter of a chip is taken for the decimal point',
-    example: { text: 'R4', body: 'ceramic-chip', part: { capacitance: 4.3e-8 } },
+    pattern: /^\d\d[EЕ]$/,
+    why: 'two figures and E on a chip are first a code of three figures and a multiplier',
+    example: { text: '10E', body: 'resistor-chip', part: { resistance: 10 } },
   },
   {
     pattern: /^[bcg]\d$/,

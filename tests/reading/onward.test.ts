@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { readMarking } from '../../src/engine/index.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
+import { replaceLinks } from '../../src/reading/onward.ts';
+
+const catalogue = loadCatalogue();
+
+const linksOf = (marking: string): string => {
+  const [reading] = readMarking(catalogue, marking);
+  const links = reading && replaceLinks(catalogue, reading);
+  return links === undefined ? '' : toHtml(links);
+};
+
+const queriesOf = (html: string): Set<string> =>
+  new Set(
+    [...html.matchAll(/href="[^"?]*\/replace\/[^"?]*\?([^"]*)"/g)].map((found) => found[1] ?? ''),
+  );
+
+/** Markings, the names of the sections that are led on from, and how many parts that comes to. */
+test.each([
+  ['40 µF 450V 20 µF 25V', ['40 µF, 450 V', '20 µF, 25 V'], 2],
+  ['▲40-■20-20 MFD 450V', ['40 µF, 450 V', '20 µF, 450 V'], 2],
+  ['16+16 µF 450 V', [], 1],
+  ['22 µF 25V', [], 1],
+])('%s leads on from each different section', (marking, sections, parts) => {
+  const html = linksOf(marking);
+  const headings = [...html.matchAll(/<h4>(.*?)<\/h4>/g)].map((found) => found[1]);
+  expect(headings.map((heading) => heading?.replaceAll('\u00a0', ' '))).toEqual(
+    sections.map((section) => `Section of ${section}`),
+  );
+  expect(queriesOf(html).size).toBe(parts);
+});
