@@ -1,4 +1,5 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
+import { filledIn, sayFigures } from './filled-in.ts';
 import type { Climate } from './reading.ts';
 import type { Scan } from './scan.ts';
 import { sayNumber } from './say.ts';
@@ -58,10 +59,67 @@ export const readClimate = (
   };
 };
 
+/** Characters of the longest category in figures, and values that are named one by one. */
+const LONGEST = 9;
+const MOST_NAMED = 4;
+
+/** Whether both temperatures are among those of the table. */
+const isUsual = (tables: MarkingTables, { tMin, tMax }: Climate): boolean => {
+  const has = (place: string, degc: number | undefined): boolean =>
+    tables.climateLetters.some((each) => each.place === place && each.degc === degc);
+  return has('low', tMin) && has('high', tMax);
+};
+
+/** Different values of a place in words: `85`, `65 or 75 or 85`, `20 to 29`. */
+const sayAll = (values: readonly number[]): string => {
+  const rising = [...new Set(values)].sort((a, b) => a - b).map(sayNumber);
+  return rising.length > MOST_NAMED ? `${rising[0]} to ${rising.at(-1)}` : rising.join(' or ');
+};
+
+type Found = NonNullable<ReturnType<typeof readClimate>>;
+
+/** Categories that differ in one place: the narrowest counts, and all are named. */
+const joined = (all: readonly Found[]): Found | undefined => {
+  const [first] = all;
+  if (first === undefined) return undefined;
+  const lows = all.map(({ climate }) => climate.tMin ?? 0);
+  const highs = all.map(({ climate }) => climate.tMax ?? 0);
+  const days = all.map(({ climate }) => climate.dampDays ?? 0);
+  return {
+    ...first,
+    climate: {
+      tMin: Math.max(...lows),
+      tMax: Math.min(...highs),
+      dampDays: Math.min(...days),
+    },
+    means: `${sayAll(lows)} to ${sayAll(highs)} °C, ${sayAll(days)} days of damp heat`,
+  };
+};
+
+/** The category in figures one of which is worn. */
+const wornClimateAt = ({ lexicon, marking }: Scan, at: number) => {
+  const usual = filledIn(marking, at, LONGEST).flatMap(({ marking: filled, at: worn, as }) => {
+    const found = readClimate(lexicon.tables, filled.text, at);
+    return found?.climate.dampDays !== undefined &&
+      found.end > worn &&
+      isUsual(lexicon.tables, found.climate)
+      ? [{ found, assumed: { at: worn, as, why: 'worn' as const } }]
+      : [];
+  });
+  const found = joined(usual.map((each) => each.found));
+  const [first] = usual;
+  if (found === undefined || first === undefined) return {};
+  const as = sayFigures(usual.map(({ assumed }) => assumed.as));
+  return { found, assumed: [{ ...first.assumed, as }] };
+};
+
 /** The climatic category as a token. */
-export const climateAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+export const climateAt = (scan: Scan, at: number): Token[] => {
+  const { lexicon, marking } = scan;
   if (!wordBegins(marking, at)) return [];
-  const found = readClimate(lexicon.tables, marking.text, at);
+  const plain = readClimate(lexicon.tables, marking.text, at);
+  const { found, assumed } =
+    plain === undefined ? wornClimateAt(scan, at) : { found: plain, assumed: [] };
   if (found === undefined) return [];
   const inFigures = found.climate.dampDays !== undefined;
   return [
@@ -79,7 +137,7 @@ export const climateAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
       },
       weight: inFigures ? weights.climate : weights.climateLetters,
       needs: inFigures ? [] : ['value-before'],
-      assumed: [],
+      assumed: assumed ?? [],
     },
   ];
 };

@@ -1,4 +1,5 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
+import { filledIn, sayFigures } from './filled-in.ts';
 import type { Hints } from './reading.ts';
 import type { Scan } from './scan.ts';
 import { endOfWord, isBlank } from './text.ts';
@@ -124,17 +125,56 @@ const LONGEST = 12;
 /** Codes that are hardly anything else, and so may stand before the value. */
 const WRITTEN_OUT = /^\d{4}$|-/;
 
+/** Dates that are named one by one. */
+const MOST_NAMED = 4;
+
+const sayDates = (dates: readonly string[]): string =>
+  dates.length > MOST_NAMED
+    ? `made on one of ${dates.length} dates from ${dates[0]} to ${dates.at(-1)}`
+    : `made ${dates.join(' or ')}`;
+
+/** Meanings of several codes by their scheme, with the dates of all. */
+const together = (meanings: readonly DateMeaning[]): DateMeaning[] => {
+  const byScheme = new Map<string, DateMeaning>();
+  for (const meaning of meanings) {
+    const dates = [...(byScheme.get(meaning.scheme)?.dates ?? []), ...meaning.dates].sort();
+    byScheme.set(meaning.scheme, { ...meaning, dates });
+  }
+  return [...byScheme.values()];
+};
+
+/** The code in a stretch of a marking; where a figure is worn, all that it may be, and its dates. */
+const codeAt = ({ lexicon, marking }: Scan, at: number, end: number) => {
+  const read = ({ text }: { text: string }) => {
+    const word = text.slice(at, end);
+    const code = LOT_LETTER.exec(word)?.[1] ?? word;
+    return { code, meanings: readDateCode(lexicon.tables, code, lexicon.hints.era) };
+  };
+  const filled = filledIn(marking, at, end - at).map((each) => ({
+    ...read(each.marking),
+    worn: { at: each.at, as: each.as, why: 'worn' as const },
+  }));
+  const dated = filled.filter(({ meanings }) => meanings.length > 0);
+  const [first] = dated;
+  if (first === undefined) return { ...read(marking), assumed: [] };
+  return {
+    code: first.code,
+    meanings: together(dated.flatMap(({ meanings }) => meanings)),
+    assumed: [{ ...first.worn, as: sayFigures(dated.map(({ worn }) => worn.as)) }],
+  };
+};
+
 /** Dates in the form of a whole word; a lot letter may follow the figures. */
-export const datesAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+export const datesAt = (scan: Scan, at: number): Token[] => {
+  const { lexicon, marking } = scan;
   if (at > 0 && !isBlank(marking.text.charAt(at - 1))) return [];
   MAKER_DATE.lastIndex = at;
   const stretch = MAKER_DATE.exec(marking.text)?.[0];
   const end = stretch === undefined ? endOfWord(marking, at) : at + stretch.length;
   const next = marking.text.charAt(end);
   if (end - at > LONGEST || (next !== '' && !isBlank(next))) return [];
-  const word = marking.text.slice(at, end);
-  const code = LOT_LETTER.exec(word)?.[1] ?? word;
-  return readDateCode(lexicon.tables, code, lexicon.hints.era).map((meaning) => ({
+  const { code, meanings, assumed } = codeAt(scan, at, end);
+  return meanings.map((meaning) => ({
     at,
     end,
     meaning: {
@@ -143,11 +183,11 @@ export const datesAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
       bodies: lexicon.bodies.bitsOf(meaning.bodies),
       origins: lexicon.origins.bitsOf(meaning.origins),
       types: [],
-      means: () => `made ${meaning.dates.join(' or ')}`,
+      means: () => sayDates(meaning.dates),
       source: meaning.source,
     },
-    weight: weightOf(weights.date, meaning.use),
+    weight: weightOf(weights.date, meaning.use) + assumed.length * weights.wornFigure,
     needs: WRITTEN_OUT.test(code) ? [] : ['value-before'],
-    assumed: [],
+    assumed,
   }));
 };

@@ -4,6 +4,7 @@ import type { Parse } from './parse.ts';
 import type { Reading, Sureness } from './reading.ts';
 import { say } from './say.ts';
 import { isWornSign, madeUp } from './text.ts';
+import { spanHolds } from './tolerances.ts';
 
 /** A way to take the marking, with how far it is to be believed. */
 export interface Scored {
@@ -180,6 +181,21 @@ const otherwise = (candidates: readonly Candidate[], candidate: Candidate): stri
       ),
     );
 
+/** What other tables have a tolerance letter for that stands behind a capacitance. */
+const otherTolerances = ({ parse, reading }: Candidate): string[] => {
+  const { capacitance } = reading;
+  if (capacitance === undefined) return [];
+  return parse.taken.flatMap(({ meaning: { content, means } }) => {
+    if (content.says !== 'tolerance') return [];
+    const others = (content.elsewhere ?? [])
+      .filter(({ fromF, belowF }) => spanHolds(capacitance.typ, { from: fromF, below: belowF }))
+      .map((other) => other.means);
+    return others.length === 0
+      ? []
+      : [`who made it: tables have the letter for ${[means(), ...new Set(others)].join(', ')}`];
+  });
+};
+
 /** What would settle between a reading and its rivals. */
 const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
   if (candidates.some(({ parse }) => hasMadeUp(parse)))
@@ -190,7 +206,12 @@ const settling = (candidates: readonly Candidate[], candidate: Candidate): strin
     .map((other) => other.parse.value?.meaning.settle ?? '');
   const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
   return [
-    ...new Set([...measuring(candidates), ...texts, ...otherwise(candidates, candidate)]),
+    ...new Set([
+      ...measuring(candidates),
+      ...texts,
+      ...otherwise(candidates, candidate),
+      ...otherTolerances(candidate),
+    ]),
   ].filter((text) => text !== '');
 };
 

@@ -62,6 +62,8 @@ export type Content =
       tolerance: Tolerance;
       fromF?: number | undefined;
       belowF?: number | undefined;
+      /** What other tables have the same letter for. */
+      elsewhere?: readonly ElsewhereTolerance[];
     }
   | { says: 'voltage'; volts: Range; kind?: 'dc' | 'ac' | undefined; rated: boolean }
   | { says: 'temperature'; characteristic: TemperatureCharacteristic }
@@ -74,6 +76,13 @@ export type Content =
   | { says: 'date'; dates: string[] }
   | { says: 'climate'; climate: Climate }
   | { says: 'remark' };
+
+/** Another meaning of a tolerance letter, for the capacitances in its span, F. */
+export interface ElsewhereTolerance {
+  fromF: number | undefined;
+  belowF: number | undefined;
+  means: string;
+}
 
 /** What a stretch of the marking is taken for, wherever it stands; made once for a row of a table. */
 export interface Meaning {

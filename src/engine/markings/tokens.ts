@@ -11,9 +11,9 @@ import { foundAt } from './scan.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
 import { isFigure } from './text.ts';
 import type { Token } from './token.ts';
-import { writtenTolerancesAt } from './tolerances.ts';
 import { unitValuesAt } from './unit-values.ts';
 import { writtenVoltagesAt } from './voltages.ts';
+import { writtenTolerancesAt } from './written-tolerances.ts';
 
 /** Words of the tables that are taken by themselves. */
 const wordsAt = (scan: Scan, at: number): Token[] =>

@@ -4,9 +4,8 @@ import type { Names } from './names.ts';
 import type { Tolerance } from './reading.ts';
 import { sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import type { Marking } from './text.ts';
 import { isBlank, isFigure, madeUp } from './text.ts';
-import type { Meaning, Need, Token } from './token.ts';
+import type { ElsewhereTolerance, Meaning, Need, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -102,6 +101,15 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
   return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
 };
 
+const sayRow = ({ minus, plus, unit }: ToleranceRow): string =>
+  sayTolerance(minus, plus, unit === 'percent' ? '%' : 'pF');
+
+/** What other rows have the letter of one for. */
+const elsewhere = (tables: MarkingTables, row: ToleranceRow): ElsewhereTolerance[] =>
+  tables.toleranceLetters
+    .filter((other) => other.letter === row.letter && sayRow(other) !== sayRow(row))
+    .map((other) => ({ fromF: other.from_f, belowF: other.below_f, means: sayRow(other) }));
+
 /** The tolerance letters as words to be found. */
 export const toleranceItems = (
   tables: MarkingTables,
@@ -117,86 +125,13 @@ export const toleranceItems = (
         tolerance: toleranceOf(row),
         fromF: row.from_f,
         belowF: row.below_f,
+        elsewhere: elsewhere(tables, row),
       },
       bodies: bodies.bitsOf(row.bodies),
       origins: origins.bitsOf(row.origins),
       types: [],
-      means: () => sayTolerance(row.minus, row.plus, row.unit === 'percent' ? '%' : 'pF'),
+      means: () => sayRow(row),
       source: row.source,
     };
     return letterItem(row, meaning);
   });
-
-const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;
-const BOTH = new RegExp(String.raw`(?:±|\+\s?/?\s?[-−–])\s?${NUMBER}\s?(%|pF)`, 'y');
-const TWO = new RegExp(
-  String.raw`([-−–+])\s?${NUMBER}\s?%?\s?[/,]?\s?([-−–+])\s?${NUMBER}\s?%`,
-  'y',
-);
-const BARE = new RegExp(String.raw`${NUMBER}\s?%`, 'y');
-
-/** Whether a written tolerance may begin with a character. */
-const mayBegin = (character: string): boolean => isFigure(character) || '±+-−–'.includes(character);
-
-const matchAt = (pattern: RegExp, marking: Marking, at: number): RegExpExecArray | null => {
-  pattern.lastIndex = at;
-  return pattern.exec(marking.text);
-};
-
-const numberOf = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
-
-const sizesAt = (
-  marking: Marking,
-  at: number,
-): { end: number; minus: number; plus: number; unit: '%' | 'pF' } | undefined => {
-  const two = matchAt(TWO, marking, at);
-  if (two !== null && (two[1] === '+') !== (two[3] === '+')) {
-    const [first, second] = [numberOf(two[2]), numberOf(two[4])];
-    const [minus, plus] = two[1] === '+' ? [second, first] : [first, second];
-    return { end: at + two[0].length, minus, plus, unit: '%' };
-  }
-  const both = matchAt(BOTH, marking, at);
-  if (both !== null) {
-    const size = numberOf(both[1]);
-    const unit = both[2] === '%' ? '%' : 'pF';
-    return { end: at + both[0].length, minus: size, plus: size, unit };
-  }
-  const bare = isFigure(marking.text.charAt(at - 1)) ? null : matchAt(BARE, marking, at);
-  if (bare === null) return undefined;
-  const size = numberOf(bare[1]);
-  return { end: at + bare[0].length, minus: size, plus: size, unit: '%' };
-};
-
-/** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */
-export const writtenTolerancesAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
-  if (!mayBegin(marking.text.charAt(at))) return [];
-  const found = sizesAt(marking, at);
-  const row = lexicon.tables.unitWords.find((unit) => unit.quantity === 'fraction');
-  if (found === undefined || row === undefined || found.minus > 100) return [];
-  const factor = found.unit === '%' ? row.factor : 1e-12;
-  return [
-    {
-      at,
-      end: found.end,
-      meaning: {
-        slot: 'tolerance',
-        content: {
-          says: 'tolerance',
-          tolerance: {
-            minus: found.minus * factor,
-            plus: found.plus * factor,
-            unit: found.unit === '%' ? 'fraction' : 'F',
-          },
-        },
-        bodies: lexicon.bodies.all,
-        origins: lexicon.origins.all,
-        types: [],
-        means: () => sayTolerance(found.minus, found.plus, found.unit),
-        source: row.source,
-      },
-      weight: weights.writtenTolerance,
-      needs: [],
-      assumed: [],
-    },
-  ];
-};

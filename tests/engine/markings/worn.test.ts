@@ -93,6 +93,38 @@ describe('a character that cannot be read', () => {
     expect(made('33?', { origin: 'soviet' }).join('')).toMatch(/\p{Script=Cyrillic}/u);
   });
 
+  test.each([
+    ['4n7 ±1?%', [0.1, 0.15]],
+    ['±?0% 4n7', [0.1, 0.2, 0.3]],
+    ['0.1 µF ±2? % 250V', [0.2]],
+    ['473 ±?% 100V', [0.05, 0.01, 0.02]],
+  ])('%j may have these tolerances, those met most often first', (text, wanted) => {
+    const found = readMarking(catalogue, text).map(({ tolerance }) => tolerance?.plus);
+    expect(found.slice(0, wanted.length)).toEqual(wanted);
+  });
+
+  test.each([
+    ['4n7 55/?85/21', { tMin: -55, tMax: 85, dampDays: 21 }],
+    ['4n7 55/0?5/21', { tMin: -55, tMax: 55, dampDays: 21 }],
+    ['?5/100/21 10n', { tMin: -25, tMax: 100, dampDays: 21 }],
+    ['4n7 55/085/2?', { tMin: -55, tMax: 85, dampDays: 20 }],
+  ])('%j is at least good for the narrowest category that it may be', (text, climate) => {
+    const [best] = readMarking(catalogue, text);
+    expect(best?.climate).toEqual(climate);
+    expect(best?.notUnderstood).toEqual([]);
+    expect(best?.sure).not.toBe('sure');
+  });
+
+  test.each([
+    ['473K 8?23', '1980-W23', '1989-W23', 10],
+    ['4n7 892?', '1989-W20', '1989-W29', 10],
+    ['104K 19?4', '2019-W04', '2019-W44', 5],
+  ])('%j may be of every date that one figure leaves', (text, first, last, count) => {
+    const { date } = readMarking(catalogue, text)[0] ?? {};
+    const dates = date?.split(' or ') ?? [];
+    expect([dates[0], dates.at(-1), dates.length]).toEqual([first, last, count]);
+  });
+
   test.each(['?', '??', '???', '????V', '_', '#'])('%j alone says nothing', (text) => {
     expect(readMarking(catalogue, text)).toEqual([]);
   });

@@ -1,0 +1,130 @@
+import type { MarkingTables } from '../../schemas/markings.ts';
+import { filledIn } from './filled-in.ts';
+import { sayTolerance } from './say.ts';
+import type { Scan } from './scan.ts';
+import type { Marking } from './text.ts';
+import { isFigure } from './text.ts';
+import type { Token } from './token.ts';
+import { weights } from './weights.ts';
+
+type Met = MarkingTables['toleranceLetters'][number]['met'];
+
+const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;
+const BOTH = new RegExp(String.raw`(?:±|\+\s?/?\s?[-−–])\s?${NUMBER}\s?(%|pF)`, 'y');
+const TWO = new RegExp(
+  String.raw`([-−–+])\s?${NUMBER}\s?%?\s?[/,]?\s?([-−–+])\s?${NUMBER}\s?%`,
+  'y',
+);
+const BARE = new RegExp(String.raw`${NUMBER}\s?%`, 'y');
+
+/** No part has less than nothing of its value. */
+const MOST_PERCENT = 100;
+
+/** Whether a written tolerance may begin with a character. */
+const mayBegin = (character: string): boolean => isFigure(character) || '±+-−–'.includes(character);
+
+const matchAt = (pattern: RegExp, marking: Marking, at: number): RegExpExecArray | null => {
+  pattern.lastIndex = at;
+  return pattern.exec(marking.text);
+};
+
+const numberOf = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
+
+/** A tolerance as it is written, and its end. */
+interface Written {
+  end: number;
+  minus: number;
+  plus: number;
+  unit: '%' | 'pF';
+}
+
+const sizesAt = (marking: Marking, at: number): Written | undefined => {
+  const two = matchAt(TWO, marking, at);
+  if (two !== null && (two[1] === '+') !== (two[3] === '+')) {
+    const [first, second] = [numberOf(two[2]), numberOf(two[4])];
+    const [minus, plus] = two[1] === '+' ? [second, first] : [first, second];
+    return { end: at + two[0].length, minus, plus, unit: '%' };
+  }
+  const both = matchAt(BOTH, marking, at);
+  if (both !== null) {
+    const size = numberOf(both[1]);
+    const unit = both[2] === '%' ? '%' : 'pF';
+    return { end: at + both[0].length, minus: size, plus: size, unit };
+  }
+  const bare = isFigure(marking.text.charAt(at - 1)) ? null : matchAt(BARE, marking, at);
+  if (bare === null) return undefined;
+  const size = numberOf(bare[1]);
+  return { end: at + bare[0].length, minus: size, plus: size, unit: '%' };
+};
+
+/** Characters of the longest written tolerance that is looked through for a worn one. */
+const LONGEST_WRITTEN = 10;
+
+/** How often a written tolerance is met, by the letters that stand for it; nothing where none does. */
+const metAs = (tables: MarkingTables, { minus, plus, unit }: Written): Met[] =>
+  tables.toleranceLetters
+    .filter((row) => row.minus === minus && row.plus === plus)
+    .filter((row) => row.unit === (unit === '%' ? 'percent' : 'pF'))
+    .map((row) => row.met);
+
+const MET_MOST_FIRST = ['often', 'sometimes', 'seldom'] as const;
+
+type Made = Pick<Token, 'assumed'> & { written: Written; cost: number };
+
+/** The tolerances that one worn figure may make, of those that have a letter. */
+const wornTolerancesAt = ({ lexicon, marking }: Scan, at: number): Made[] =>
+  filledIn(marking, at, LONGEST_WRITTEN).flatMap(({ marking: filled, at: worn, as }): Made[] => {
+    const written = sizesAt(filled, at);
+    if (written === undefined || written.end <= worn) return [];
+    const met = metAs(lexicon.tables, written);
+    const most = MET_MOST_FIRST.find((one) => met.includes(one));
+    return most === undefined
+      ? []
+      : [
+          {
+            written,
+            cost: weights.completedLetter[most],
+            assumed: [{ at: worn, as, why: 'worn' }],
+          },
+        ];
+  });
+
+const plainToleranceAt = ({ marking }: Scan, at: number): Made[] => {
+  const written = mayBegin(marking.text.charAt(at)) ? sizesAt(marking, at) : undefined;
+  return written === undefined ? [] : [{ written, cost: 0, assumed: [] }];
+};
+
+/** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */
+export const writtenTolerancesAt = (scan: Scan, at: number): Token[] => {
+  const { lexicon } = scan;
+  const row = lexicon.tables.unitWords.find((unit) => unit.quantity === 'fraction');
+  if (row === undefined) return [];
+  return [...plainToleranceAt(scan, at), ...wornTolerancesAt(scan, at)]
+    .filter(({ written }) => written.minus <= MOST_PERCENT)
+    .map(({ written: { minus, plus, unit, end }, cost, assumed }) => {
+      const factor = unit === '%' ? row.factor : 1e-12;
+      return {
+        at,
+        end,
+        meaning: {
+          slot: 'tolerance',
+          content: {
+            says: 'tolerance',
+            tolerance: {
+              minus: minus * factor,
+              plus: plus * factor,
+              unit: unit === '%' ? 'fraction' : 'F',
+            },
+          },
+          bodies: lexicon.bodies.all,
+          origins: lexicon.origins.all,
+          types: [],
+          means: () => sayTolerance(minus, plus, unit),
+          source: row.source,
+        },
+        weight: weights.writtenTolerance + cost,
+        needs: [],
+        assumed,
+      };
+    });
+};
