@@ -159,11 +159,11 @@ export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup
     ...result.tables.map((table) => tableMarkup(table, habit)),
     ...result.plots.map((plot) => plotted(plot, habit)),
     result.chance !== undefined && chanceMarkup(sum, result.chance, habit),
-    sum.equations.length > 0 &&
+    result.equations.length > 0 &&
       h(
         'section',
         { class: 'sum-working' },
         h('h2', {}, 'The working'),
-        workingMarkup(sum, result.inputs, result.outputs, habit),
+        workingMarkup(sum, result, habit),
       ),
   ].filter((piece) => piece !== false);

@@ -3,6 +3,7 @@ import { namesIn } from '../components/equation-values.ts';
 import { equationMarkup } from '../components/math.ts';
 import { formatValue, type Habit, type Range } from '../engine/index.ts';
 import type { GivenValues } from '../engine/sums/span.ts';
+import type { SumResult } from '../engine/sums/run-sum.ts';
 import type { Sum } from '../engine/sums/sum.ts';
 import { h, type Markup } from '../markup/node.ts';
 
@@ -39,17 +40,12 @@ const isFilled = (equation: string, values: ReadonlyMap<string, string>): boolea
 };
 
 /** Each equation of a sum as it is written, and with the numbers put in. */
-export const workingMarkup = (
-  sum: Sum,
-  given: GivenValues,
-  outputs: Readonly<Record<string, Range>>,
-  habit?: Habit,
-): Markup => {
-  const values = valuesBySymbol(sum, given, outputs, habit);
+export const workingMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup => {
+  const values = valuesBySymbol(sum, result.inputs, result.outputs, habit);
   return h(
     'div',
     { class: 'working' },
-    ...sum.equations.map((equation) =>
+    ...result.equations.map((equation) =>
       h(
         'div',
         { class: 'equation' },

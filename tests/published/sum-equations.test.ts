@@ -38,9 +38,9 @@ interface Side {
 }
 
 /** Typical values of all symbols of a sum. */
-const symbolsOf = (sum: Sum): Map<string, Side> => {
+const symbolsOf = (sum: Sum, choices: Readonly<Record<string, string>>): Map<string, Side> => {
   const facts = sum.facts?.(catalogue);
-  const { given } = readInputs(sum, facts, {});
+  const { given } = readInputs(sum, facts, choices);
   const values = typicalOf(given);
   const outputs = spanOf(sum, given, facts);
   const symbols = new Map<string, Side>();
@@ -83,8 +83,27 @@ const forLibrary = (text: string): string => text.replace(/\|([^|]+)\|/gu, 'abs(
 const BOLTZMANN = 1.380649e-23;
 const DEGREES = 180 / Math.PI;
 
+/** The usual choices, and each other one where equations depend on it. */
+const choicesOf = (sum: Sum): Record<string, string>[] => [
+  {},
+  ...Object.entries(sum.equationsFor === undefined ? {} : sum.inputs).flatMap(([key, input]) =>
+    input.kind === 'choice' && typeof input.options !== 'function'
+      ? input.options.map(({ id }) => ({ [key]: id }))
+      : [],
+  ),
+];
+
+const equationsOf = (sum: Sum, choices: Readonly<Record<string, string>>): readonly string[] => {
+  const { given } = readInputs(sum, sum.facts?.(catalogue), choices);
+  return sum.equationsFor?.(typicalOf(given)) ?? sum.equations;
+};
+
 const cases = allSums.flatMap((sum) =>
-  sum.equations.flatMap(partsOf).map(([left, right]) => ({ id: sum.id, sum, left, right })),
+  choicesOf(sum).flatMap((choices) =>
+    equationsOf(sum, choices)
+      .flatMap(partsOf)
+      .map(([left, right]) => ({ id: sum.id, sum, choices, left, right })),
+  ),
 );
 
 /** Symbols of fields that may stay empty, and do at first. */
@@ -101,8 +120,8 @@ describe('equations of bench sums', () => {
     expect(cases.length).toBeGreaterThan(80);
   });
 
-  test.each(cases)('$id: $left = $right', ({ sum, left, right }) => {
-    const symbols = symbolsOf(sum);
+  test.each(cases)('$id: $left = $right', ({ sum, choices, left, right }) => {
+    const symbols = symbolsOf(sum, choices);
     const own = symbols.get(left);
     // What rests on an optional input that is left out is not shown either.
     const names: readonly string[] = right.match(/[a-zA-Z]\w*/gu) ?? [];
@@ -118,8 +137,8 @@ describe('equations of bench sums', () => {
 });
 
 /** Equations in which every quantity has a unit that the library knows, or none. */
-const withUnits = cases.filter(({ sum, left, right }) => {
-  const symbols = symbolsOf(sum);
+const withUnits = cases.filter(({ sum, choices, left, right }) => {
+  const symbols = symbolsOf(sum, choices);
   const used = [left, ...(right.match(/[a-zA-Z]\w*/gu) ?? [])];
   const transcendental = /ln|log10|exp|atan|\|/u.test(right);
   return (
@@ -141,8 +160,8 @@ describe('units of bench sums', () => {
     expect(withUnits.length).toBeGreaterThan(50);
   });
 
-  test.each(withUnits)('$id: $left = $right', ({ sum, left, right }) => {
-    const symbols = symbolsOf(sum);
+  test.each(withUnits)('$id: $left = $right', ({ sum, choices, left, right }) => {
+    const symbols = symbolsOf(sum, choices);
     const withUnit = ({ value, unit }: Side): number | MathUnit => {
       const known = KNOWN[unit];
       return known === undefined ? value : math.unit(value, known);

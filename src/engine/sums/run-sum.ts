@@ -14,6 +14,8 @@ export interface SumResult {
   inputs: GivenValues;
   /** By output; those that are not defined for these inputs are missing. */
   outputs: Readonly<Record<string, Range>>;
+  /** Those that hold for these inputs. */
+  equations: readonly string[];
   /** The answer in words, where the headline alone says too little. */
   answer?: string;
   /** How likely the ends of the first headline are; where several inputs have a width. */
@@ -46,6 +48,7 @@ export const resultOf = (
     sum: sum.id,
     inputs: given,
     outputs: spanOf(sum, given, facts),
+    equations: sum.equationsFor?.(values) ?? sum.equations,
     ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts, habit) }),
     ...(chance === undefined ? {} : { chance }),
     tables: sum.tables?.(values, facts, habit) ?? [],

@@ -109,6 +109,8 @@ export interface Sum {
   outputs: Readonly<Record<string, Output>>;
   /** In the plain text that equations of the tables are written in. */
   equations: readonly string[];
+  /** Those that hold for other choices than the usual ones, where they differ. */
+  equationsFor?: (values: InputValues) => readonly string[];
   /** What it needs of the catalogue, as plain data; fetched by its page. */
   facts?: (catalogue: Catalogue) => unknown;
   /** All outputs at one point; nothing where one is not defined there. Pure. */
@@ -156,7 +158,16 @@ type ValuesOf<Inputs> = { readonly [Key in keyof Inputs]: ValueOf<Inputs[Key]> }
 
 interface Declaration<Inputs, Outputs, Facts> extends Omit<
   Sum,
-  'inputs' | 'outputs' | 'facts' | 'at' | 'answer' | 'tables' | 'notes' | 'plots' | 'pictures'
+  | 'inputs'
+  | 'outputs'
+  | 'facts'
+  | 'at'
+  | 'equationsFor'
+  | 'answer'
+  | 'tables'
+  | 'notes'
+  | 'plots'
+  | 'pictures'
 > {
   inputs: Inputs;
   outputs: Outputs;
@@ -164,6 +175,7 @@ interface Declaration<Inputs, Outputs, Facts> extends Omit<
     values: ValuesOf<Inputs>,
     facts: Facts,
   ) => { readonly [Key in keyof Outputs]: number | undefined };
+  equationsFor?: (values: ValuesOf<Inputs>) => readonly string[];
   answer?: (values: ValuesOf<Inputs>, facts: Facts, habit?: Habit) => string;
   tables?: (values: ValuesOf<Inputs>, facts: Facts, habit?: Habit) => readonly SumTable[];
   notes?: (

@@ -7,6 +7,13 @@ const FACTORS: Readonly<Record<string, { c: number; l: number }>> = {
   'second-butterworth': { c: Math.SQRT1_2, l: Math.SQRT2 },
 };
 
+/** How parts follow from driver and frequency, by kind. */
+const EQUATIONS: Readonly<Record<string, readonly string[]>> = {
+  first: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)'],
+  'second-butterworth': ['C_0 = 1/(2*pi*f*R*sqrt(2))', 'L_0 = sqrt(2)*R/(2*pi*f)'],
+  'second-linkwitz': ['C_0 = 1/(4*pi*f*R)', 'L_0 = R/(pi*f)'],
+};
+
 /** Capacitor and coil of a loudspeaker crossover, and what another value does. */
 export const crossover = defineSum({
   id: 'crossover',
@@ -63,6 +70,7 @@ export const crossover = defineSum({
     loss: { label: 'Level lost in its series resistance', symbol: 'a', unit: 'dB' },
   },
   equations: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)', 'a = 20*log10(R/(R + R_s))'],
+  equationsFor: ({ order }) => [...(EQUATIONS[order] ?? []), 'a = 20*log10(R/(R + R_s))'],
   at: ({ order, r, f, c, esr }) => {
     const factor = FACTORS[order] ?? { c: 1, l: 1 };
     const capacitance = factor.c / (2 * Math.PI * f * r);
@@ -73,18 +81,7 @@ export const crossover = defineSum({
       loss: levelBehind(r, esr),
     };
   },
-  notes: ({ order }) => [
-    ...(order === 'first'
-      ? []
-      : [
-          {
-            kind: 'remark' as const,
-            text:
-              order === 'second-linkwitz'
-                ? 'For this kind the capacitor is half, the coil twice that of the equation.'
-                : 'For this kind the capacitor is 0.707 times, the coil 1.414 times that of the equation.',
-          },
-        ]),
+  notes: () => [
     {
       kind: 'limit',
       text: 'A driver is a resistance only in part of its range, so the sound decides within a preferred value or two. A film capacitor without the ohm that an old electrolytic had lifts the treble a little: a resistor of that size gives it back.',

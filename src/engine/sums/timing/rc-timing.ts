@@ -1,7 +1,5 @@
-import { driftWithResistor } from '../../equations/drift.ts';
-import { centsOfDrift } from '../../equations/pitch.ts';
 import { chargingTime } from '../../equations/timing.ts';
-import { exactly } from '../../quantities/range.ts';
+import { driftOf, temperatureInputs, temperatureOutputs } from '../temperature-drift.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Time by a resistor and a capacitor, and how temperature moves it. */
@@ -36,44 +34,17 @@ export const rcTiming = defineSum({
       lowest: 0.0001,
       highest: 0.9999,
     }),
-    tcR: quantity({
-      label: 'Temperature coefficient of the resistor',
-      symbol: 'alpha_R',
-      unit: '1/K',
-      bare: 'ppm/K',
-      usual: '50 ppm/K',
-      lowest: -0.01,
-      highest: 0.01,
-    }),
-    tcC: quantity({
-      label: 'Temperature coefficient of the capacitor',
-      symbol: 'alpha_C',
-      unit: '1/K',
-      bare: 'ppm/K',
-      usual: '-150 ppm/K',
-      lowest: -0.01,
-      highest: 0.01,
-    }),
-    span: quantity({
-      label: 'Change of temperature',
-      symbol: 'dT',
-      unit: 'K',
-      usual: '10 K',
-      lowest: 0,
-      highest: 200,
-    }),
+    ...temperatureInputs,
   },
   outputs: {
     time: { label: 'Time', symbol: 't', unit: 's', headline: true },
     frequency: { label: 'Frequency of a period so long', symbol: 'f', unit: 'Hz' },
-    drift: { label: 'Change with temperature', symbol: 'd', unit: 'fraction' },
-    cents: { label: 'The same as pitch', unit: 'cents' },
+    ...temperatureOutputs,
   },
   equations: ['t = R*C*ln(1/(1 - x))', 'f = 1/t', 'd = |alpha_R + alpha_C|*dT'],
   at: ({ r, c, x, tcR, tcC, span }) => {
     const time = chargingTime(r, c, x);
-    const drift = driftWithResistor(exactly(tcC), exactly(tcR), span);
-    return { time, frequency: 1 / time, drift: drift.typ, cents: centsOfDrift(drift).typ };
+    return { time, frequency: 1 / time, ...driftOf(tcR, tcC, span) };
   },
   notes: ({ tcR, tcC }) =>
     Math.sign(tcR) * Math.sign(tcC) < 0

@@ -61,6 +61,12 @@ export const secondOrderFilter = defineSum({
     'f_0 = 1 / (2*pi*sqrt(R_1*R_2*C_1*C_2))',
     'Q = sqrt(R_1*R_2*C_1*C_2) / (C_2*(R_1 + R_2))',
   ],
+  equationsFor: ({ kind }) => [
+    'f_0 = 1 / (2*pi*sqrt(R_1*R_2*C_1*C_2))',
+    kind === 'high'
+      ? 'Q = sqrt(R_1*R_2*C_1*C_2) / (R_1*(C_1 + C_2))'
+      : 'Q = sqrt(R_1*R_2*C_1*C_2) / (C_2*(R_1 + R_2))',
+  ],
   at: ({ f, ...parts }) => {
     const pair = poles(parts);
     return {
@@ -74,7 +80,7 @@ export const secondOrderFilter = defineSum({
       kind: 'remark',
       text:
         kind === 'high'
-          ? 'First resistor from the output, second to ground, both capacitors in the path; the quality is then √(R₁R₂C₁C₂) / (R₁(C₁ + C₂)).'
+          ? 'First resistor from the output, second to ground, both capacitors in the path.'
           : 'First capacitor from the output, second to ground, both resistors in the path.',
     },
   ],

@@ -1,5 +1,16 @@
 import { timerAstable, timerPulse } from '../../equations/timing.ts';
+import { driftOf, temperatureInputs, temperatureOutputs } from '../temperature-drift.ts';
 import { choice, defineSum, quantity } from '../sum.ts';
+
+const DRIFT = 'd = |alpha_R + alpha_C|*dT';
+const ASTABLE = [
+  't = ln(2)*(R_A + 2*R_B)*C',
+  'f = 1/t',
+  'D = (R_A + R_B) / (R_A + 2*R_B)',
+  'I_2 = V/(3*(R_A + R_B)) - I_L',
+  DRIFT,
+];
+const PULSE = ['t = ln(3)*R_A*C', 'I_2 = V/(3*R_A) - I_L', DRIFT];
 
 /** Times of the classic eight-pin timer chip. */
 export const timerChip = defineSum({
@@ -50,6 +61,7 @@ export const timerChip = defineSum({
       lowest: 0,
       highest: 1e-2,
     }),
+    ...temperatureInputs,
     v: quantity({
       label: 'Supply',
       symbol: 'V',
@@ -63,31 +75,30 @@ export const timerChip = defineSum({
     time: { label: 'Period, or length of the pulse', symbol: 't', unit: 's', headline: true },
     frequency: { label: 'Frequency', symbol: 'f', unit: 'Hz' },
     duty: { label: 'Share of the time that it is high', symbol: 'D', unit: 'fraction' },
+    ...temperatureOutputs,
     least: { label: 'Current left to charge with at two thirds', symbol: 'I_2', unit: 'A' },
   },
-  equations: [
-    't = ln(2)*(R_A + 2*R_B)*C',
-    'f = 1/t',
-    'D = (R_A + R_B) / (R_A + 2*R_B)',
-    'I_2 = V/(3*(R_A + R_B)) - I_L',
-  ],
-  at: ({ mode, ra, rb, c, leak, v }) => {
+  equations: ASTABLE,
+  equationsFor: ({ mode }) => (mode === 'pulse' ? PULSE : ASTABLE),
+  at: ({ mode, ra, rb, c, leak, v, tcR, tcC, span }) => {
     const through = mode === 'pulse' ? ra : ra + rb;
     const least = v / (3 * through) - leak;
+    const drift = driftOf(tcR, tcC, span);
     if (mode === 'pulse') {
-      return { time: timerPulse(ra, c), frequency: undefined, duty: undefined, least };
+      return { time: timerPulse(ra, c), frequency: undefined, duty: undefined, least, ...drift };
     }
     const { high, low } = timerAstable(ra, rb, c);
-    return { time: high + low, frequency: 1 / (high + low), duty: high / (high + low), least };
+    return {
+      time: high + low,
+      frequency: 1 / (high + low),
+      duty: high / (high + low),
+      least,
+      ...drift,
+    };
   },
   notes: ({ mode, leak }, { least = 0 }) => [
     ...(mode === 'pulse'
-      ? [
-          {
-            kind: 'remark' as const,
-            text: 'For one pulse the time is R_A × C × ln 3; the lower resistor is not there.',
-          },
-        ]
+      ? [{ kind: 'remark' as const, text: 'For one pulse the lower resistor is not there.' }]
       : []),
     ...(least <= 0
       ? [
