@@ -1,0 +1,76 @@
+import type { PositionId, Range, Tolerance, TypeId } from '../engine/index.ts';
+import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
+import type { Line } from './model.ts';
+
+/** What the part of a line is understood to be; what is not known is missing. */
+export interface PartOfLine {
+  /** Each by itself, in the order typed. */
+  designators: readonly string[];
+  /** Family of parts, such as `capacitor` or `ic`; nothing where it is not said. */
+  kind: string;
+  type?: TypeId | undefined;
+  /** F */
+  capacitance?: Range | undefined;
+  tolerance?: Tolerance | undefined;
+  /** V */
+  ratedVoltage?: Range | undefined;
+  position?: PositionId | undefined;
+  /** What could not be understood, by the name of the line's field. */
+  rejected: Readonly<Record<string, string>>;
+}
+
+/** How lines are understood; must depend on nothing but what is typed in the line. */
+export type Understand = (line: Line) => PartOfLine;
+
+/** Most designators that one range, such as `C1-C16`, stands for. */
+const LONGEST_RANGE = 10_000;
+
+const expand = (item: string): string[] => {
+  const range = /^([A-Z]+)(\d+)-([A-Z]*)(\d+)$/iu.exec(item);
+  const [, letters = '', from = '', again = '', to = ''] = range ?? [];
+  const length = Number(to) - Number(from);
+  const alike = again === '' || again === letters;
+  if (range === null || !alike || length < 0 || length >= LONGEST_RANGE) return [item];
+  return Array.from(
+    { length: length + 1 },
+    (_, step) => `${letters}${String(Number(from) + step)}`,
+  );
+};
+
+const designatorsOf = (text: string): string[] =>
+  text
+    .replaceAll(/\s*[-–]\s*/gu, '-')
+    .split(/[,;\s]+/u)
+    .filter((item) => item !== '')
+    .flatMap(expand);
+
+/** Takes the cells of a line at their word: nothing is read out of its marking. */
+export const partAsTyped: Understand = (line) => {
+  const rejected: Record<string, string> = {};
+  const take = <T>(
+    field: 'value' | 'tolerance' | 'volts',
+    read: (text: string) => { value: T } | { message: string },
+  ): T | undefined => {
+    const text = line[field].trim();
+    if (text === '') return undefined;
+    const result = read(text);
+    if ('value' in result) return result.value;
+    rejected[field] = result.message;
+    return undefined;
+  };
+  const isCapacitor = line.kind === 'capacitor' || (line.kind === '' && line.type !== '');
+  return {
+    designators: designatorsOf(line.designators),
+    kind: isCapacitor ? 'capacitor' : line.kind,
+    ...(isCapacitor
+      ? {
+          type: line.type === '' ? undefined : line.type,
+          capacitance: take('value', (text) => readRange(text, PART_LIMITS.capacitance)),
+          tolerance: take('tolerance', readToleranceText),
+          ratedVoltage: take('volts', (text) => readRange(text, PART_LIMITS.ratedVoltage)),
+          position: line.position === '' ? undefined : line.position,
+        }
+      : {}),
+    rejected,
+  };
+};

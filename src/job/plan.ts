@@ -1,0 +1,187 @@
+import {
+  assess,
+  findStandIns,
+  judgeFirst,
+  resolveSituation,
+  verdictOrder,
+  type Advice,
+  type Assessment,
+  type Candidate,
+  type Catalogue,
+  type PositionId,
+} from '../engine/index.ts';
+import { readCandidate } from './choice.ts';
+import type { Choice, Job, Line } from './model.ts';
+import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+import { newMemory, type Memory } from './plan-cache.ts';
+import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
+import { questionOf, type Question } from './question.ts';
+
+/** Stand-ins that are kept for each line: the best, and others to choose from. */
+const MOST_STAND_INS = 8;
+
+/** What was worked out before, by what it rests on; one belongs to one edition of the catalogue. */
+export interface PlanCache {
+  parts: Memory<PartOfLine>;
+  questions: Memory<{ question: Question; key: string }>;
+  worked: Memory<Worked>;
+  chosen: Memory<Assessment>;
+}
+
+/** A cache with nothing in it. */
+export const newPlanCache = (): PlanCache => ({
+  parts: newMemory(),
+  questions: newMemory(),
+  worked: newMemory(),
+  chosen: newMemory(),
+});
+
+/** What a plan is made with. */
+export interface PlanTools {
+  /** The catalogue of a position; nothing while it is not there yet. */
+  catalogueAt: (position: PositionId) => Catalogue | undefined;
+  cache?: PlanCache | undefined;
+  understand?: Understand | undefined;
+}
+
+const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
+  const { original } = resolveSituation(catalogue, request);
+  const all = findStandIns(catalogue, request);
+  const likeForLike = assess(catalogue, request, {
+    type: original.type,
+    capacitance: original.capacitance,
+    tolerance: original.tolerance,
+    ratedVoltage: original.ratedVoltage,
+    voltageKind: original.voltageKind,
+  });
+  return {
+    judgement: judgeFirst(catalogue, original, request.position, evidence),
+    standIns: all.filter(({ verdict }) => verdict !== 'keep-out').slice(0, MOST_STAND_INS),
+    keptOut: all.find(({ verdict }) => verdict === 'keep-out'),
+    likeForLike,
+  };
+};
+
+/** What the assessment of a line is understood from, its designators apart. */
+const saidKey = ({ kind, marking, type, value, tolerance, volts, position }: Line) =>
+  JSON.stringify([kind, marking, type, value, tolerance, volts, position]);
+
+const missingOf = ({ designators, type, position }: PartOfLine): Missing[] => [
+  ...(type === undefined ? ['type' as const] : []),
+  ...(position === undefined ? ['position' as const] : []),
+  ...(designators.length === 0 ? ['designators' as const] : []),
+];
+
+const decide = (
+  line: Line,
+  advice: Advice | undefined,
+): Pick<PlannedLine, 'decision' | 'decidedBy' | 'wantsReason'> => {
+  if (line.decision !== 'judge') {
+    const differs = advice !== undefined && advice !== line.decision;
+    const wantsReason = differs && line.decisionReason.trim() === '';
+    return { decision: line.decision, decidedBy: 'visitor', wantsReason };
+  }
+  // What nothing is known of is tested.
+  return {
+    decision: advice ?? 'test',
+    decidedBy: advice === undefined ? 'nobody' : 'rules',
+    wantsReason: false,
+  };
+};
+
+const same = (a: Assessment, b: Assessment | undefined): boolean =>
+  JSON.stringify(a.candidate) === JSON.stringify(b?.candidate);
+
+type Fitting = Pick<
+  PlannedLine,
+  'standIn' | 'chosenBy' | 'differsFromBest' | 'choiceFault' | 'setAside'
+>;
+
+/**
+ * A choice that is locked or has a reason holds. One that has neither gives way once another earns a
+ * better verdict, since nobody said why it should not.
+ */
+const givesWay = ({ locked, reason }: Choice, chosen: Assessment, best: Assessment | undefined) =>
+  !locked &&
+  reason.trim() === '' &&
+  best !== undefined &&
+  verdictOrder.indexOf(best.verdict) < verdictOrder.indexOf(chosen.verdict);
+
+const fittingOf = (
+  { choice }: Line,
+  { standIns: [best] }: Worked,
+  assessChoice: (candidate: Candidate) => Assessment,
+  catalogue: Catalogue,
+): Fitting => {
+  const byRules: Fitting = {
+    differsFromBest: false,
+    ...(best === undefined ? {} : { standIn: best, chosenBy: 'rules' }),
+  };
+  if (choice === null) return byRules;
+  const read = readCandidate(catalogue, choice);
+  if (!read.ok) return { ...byRules, choiceFault: read.fault.message };
+  const standIn = assessChoice(read.value);
+  if (givesWay(choice, standIn, best)) return { ...byRules, setAside: standIn };
+  return { standIn, chosenBy: 'visitor', differsFromBest: !same(standIn, best) };
+};
+
+/**
+ * What is to be done with every part of a board. Lines that ask the same are worked out once, and
+ * with a cache that is handed in again only what changed.
+ */
+export const planJob = (
+  job: Job,
+  { catalogueAt, cache = newPlanCache(), understand = partAsTyped }: PlanTools,
+): Plan => {
+  const before = cache.worked.worked();
+  const wanted = new Set<PositionId>();
+  const wholeKey = JSON.stringify(job.whole);
+
+  const plan = (line: Line): PlannedLine => {
+    const said = saidKey(line);
+    const part = cache.parts.get(line.designators + said, () => understand(line));
+    const base = { line, part, missing: [], rejected: part.rejected, differsFromBest: false };
+    const { type, position } = part;
+    if (part.kind !== 'capacitor' && part.kind !== '') {
+      return { ...base, state: 'other', ...decide(line, undefined) };
+    }
+    if (type === undefined || position === undefined) {
+      return { ...base, state: 'open', missing: missingOf(part), ...decide(line, undefined) };
+    }
+    const catalogue = catalogueAt(position);
+    if (catalogue === undefined) {
+      wanted.add(position);
+      return { ...base, state: 'waiting', ...decide(line, undefined) };
+    }
+    if (catalogue.types[type] === undefined || catalogue.positions[position] === undefined) {
+      const missing: Missing = catalogue.types[type] === undefined ? 'type' : 'position';
+      return { ...base, state: 'open', missing: [missing], ...decide(line, undefined) };
+    }
+    const asked = cache.questions.get(
+      JSON.stringify([said, line.conditions, line.found, wholeKey]),
+      () => {
+        const question = questionOf(catalogue, line, { type, position, part, whole: job.whole });
+        return { question, key: JSON.stringify([question.request, question.evidence]) };
+      },
+    );
+    const { question, key } = asked;
+    const worked = cache.worked.get(key, () => work(catalogue, question));
+    const assessChoice = (candidate: Candidate): Assessment =>
+      cache.chosen.get(key + JSON.stringify(candidate), () =>
+        assess(catalogue, question.request, candidate),
+      );
+    return {
+      ...base,
+      state: 'assessed',
+      missing: missingOf(part),
+      rejected: question.rejected,
+      worked,
+      ...decide(line, worked.judgement.advice),
+      ...fittingOf(line, worked, assessChoice, catalogue),
+    };
+  };
+
+  const lines = job.lines.map(plan);
+  for (const memory of Object.values(cache) as Memory<unknown>[]) memory.sweep();
+  return { lines, wanted: [...wanted], workedOut: cache.worked.worked() - before };
+};

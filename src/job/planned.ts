@@ -1,0 +1,57 @@
+import type { Advice, Assessment, Judgement } from '../engine/index.ts';
+import type { Line } from './model.ts';
+import type { PartOfLine } from './part-of-line.ts';
+
+/**
+ * How far a line can be planned: `assessed`; `waiting` for the catalogue of its position; `open`
+ * while its type or position is not known; `other` for kinds of part that are not assessed here yet.
+ */
+export type PlanState = 'assessed' | 'waiting' | 'open' | 'other';
+
+/** What is missing before a line can be assessed. */
+export type Missing = 'type' | 'position' | 'designators';
+
+/** What is known of a part by the rules, once it is assessed. */
+export interface Worked {
+  judgement: Judgement;
+  /** Best first; those to keep out are not among them. */
+  standIns: readonly Assessment[];
+  /** The best of those to keep out, for the reasons; nothing where none is kept out. */
+  keptOut: Assessment | undefined;
+  /** A new part just like the old one in this place; nothing where it is not assessed. */
+  likeForLike: Assessment | undefined;
+}
+
+/** A line with what is to be done with its part. */
+export interface PlannedLine {
+  line: Line;
+  part: PartOfLine;
+  state: PlanState;
+  missing: readonly Missing[];
+  /** What could not be understood, by field or condition. */
+  rejected: Readonly<Record<string, string>>;
+  worked?: Worked;
+  /** What to do: the visitor's decision, else that of the rules, else test. */
+  decision: Advice;
+  decidedBy: 'visitor' | 'rules' | 'nobody';
+  /** The visitor decides otherwise than the rules without saying why. */
+  wantsReason: boolean;
+  /** What to fit: the visitor's choice, else the best stand-in; nothing where none serves. */
+  standIn?: Assessment;
+  chosenBy?: 'visitor' | 'rules';
+  /** What ranks first differs from what the visitor chose. */
+  differsFromBest: boolean;
+  /** An unlocked choice without a reason that another now outranks by its verdict. */
+  setAside?: Assessment;
+  /** The choice could not be understood and is left unused: why. */
+  choiceFault?: string;
+}
+
+/** A whole board's plan, in the order of its lines. */
+export interface Plan {
+  lines: readonly PlannedLine[];
+  /** Positions whose catalogue is still to be fetched. */
+  wanted: readonly string[];
+  /** How many assessments had to be worked out anew. */
+  workedOut: number;
+}

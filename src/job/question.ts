@@ -1,0 +1,69 @@
+import {
+  type Catalogue,
+  type Evidence,
+  type PositionId,
+  type Request,
+  type TypeId,
+} from '../engine/index.ts';
+import { guidelineKey, partKeys, readAddress } from '../substitution/address.ts';
+import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
+import type { Job, Line } from './model.ts';
+import type { PartOfLine } from './part-of-line.ts';
+
+/** What a line asks of the engine, and what of its numbers could not be understood, by key. */
+export interface Question {
+  request: Request;
+  evidence: Evidence;
+  rejected: Readonly<Record<string, string>>;
+}
+
+/** The texts of a line as the address of a substitution page carries them, so that both read alike. */
+const addressOf = (line: Line, whole: Job['whole']): URLSearchParams => {
+  const { age, signs, ...readings } = line.found;
+  const query = new URLSearchParams({
+    ...whole.conditions,
+    // A text left empty says nothing, so what holds for the whole board stays.
+    ...Object.fromEntries(Object.entries(line.conditions).filter(([, text]) => text.trim() !== '')),
+    [partKeys.age]: age,
+    [guidelineKey]: whole.guideline,
+    [signsKey]: signs.join(','),
+  });
+  for (const { key, reading } of evidenceFields) query.set(key, readings[reading]);
+  return query;
+};
+
+/** Where a part sits and what it is, once both are known. */
+export interface Placed {
+  type: TypeId;
+  position: PositionId;
+}
+
+/**
+ * What a capacitor's line asks: its own conditions before those of the whole board. Numbers that
+ * cannot be understood leave the default in place and are reported.
+ */
+export const questionOf = (
+  catalogue: Catalogue,
+  line: Line,
+  { type, position, part, whole }: Placed & { part: PartOfLine; whole: Job['whole'] },
+): Question => {
+  const query = addressOf(line, whole);
+  const asked = readAddress(catalogue, type, position, query);
+  const { evidence, rejected } = readEvidence(query);
+  const { age } = asked.request.original;
+  const { capacitance, tolerance, ratedVoltage } = part;
+  return {
+    request: {
+      ...asked.request,
+      original: { type, capacitance, tolerance, ratedVoltage, age },
+    },
+    evidence: { ...evidence, ...(age === undefined ? {} : { age: age.typ }) },
+    rejected: {
+      ...part.rejected,
+      ...Object.fromEntries(
+        Object.entries(asked.rejected).map(([key, { message }]) => [key, message]),
+      ),
+      ...rejected,
+    },
+  };
+};

@@ -1,0 +1,145 @@
+import { describe, expect, test, vi } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { newPlanCache, planJob } from '../../src/job/index.ts';
+import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
+import { partAsTyped } from '../../src/job/part-of-line.ts';
+
+const catalogue = loadCatalogue();
+const tools = () => ({ catalogueAt: () => catalogue, cache: newPlanCache() });
+
+const line = (id: string, said: Partial<Line>): Line => ({ ...emptyLine(id), ...said });
+const jobOf = (...lines: Line[]): Job => ({ ...emptyJob('test', new Date(0)), lines });
+
+const coupling = (id: string, said: Partial<Line> = {}): Line =>
+  line(id, {
+    designators: id.toUpperCase(),
+    kind: 'capacitor',
+    type: 'al-electrolytic-wet',
+    value: '10 µF',
+    volts: '25 V',
+    position: 'interstage-coupling',
+    ...said,
+  });
+
+const only = (job: Job) => {
+  const [planned] = planJob(job, tools()).lines;
+  if (planned === undefined) throw new Error('no line');
+  return planned;
+};
+
+describe('designators', () => {
+  test.each([
+    ['C1', ['C1']],
+    ['C1-C3, C7', ['C1', 'C2', 'C3', 'C7']],
+    ['R4–6', ['R4', 'R5', 'R6']],
+    ['C9 - C10', ['C9', 'C10']],
+    ['', []],
+  ])('%s', (text, expected) => {
+    expect(partAsTyped(line('x', { designators: text })).designators).toEqual(expected);
+  });
+});
+
+describe('what to do with a line', () => {
+  test.each<[string, Partial<Line>, string, string]>([
+    ['the rules decide', {}, 'test', 'rules'],
+    [
+      'a reading decides',
+      { found: { ...emptyLine('').found, capacitance: '5 µF' } },
+      'replace',
+      'rules',
+    ],
+    ['the visitor outranks them', { decision: 'leave' }, 'leave', 'visitor'],
+    ['nothing is known', { type: '' }, 'test', 'nobody'],
+  ])('%s', (_, said, decision, decidedBy) => {
+    expect(only(jobOf(coupling('c1', said)))).toMatchObject({ decision, decidedBy });
+  });
+
+  test('a decision against the rules asks for its reason', () => {
+    expect(only(jobOf(coupling('c1', { decision: 'leave' }))).wantsReason).toBe(true);
+    const said = { decision: 'leave', decisionReason: 'new last year' } as const;
+    expect(only(jobOf(coupling('c1', said))).wantsReason).toBe(false);
+  });
+
+  test.each<[Partial<Line>, string, string[]]>([
+    [{ kind: 'resistor', type: '', value: '4k7' }, 'other', []],
+    [{ type: '' }, 'open', ['type']],
+    [{ position: '' }, 'open', ['position']],
+    [{ type: 'no-such' }, 'open', ['type']],
+  ])('%o is %s', (said, state, missing) => {
+    expect(only(jobOf(coupling('c1', said)))).toMatchObject({ state, missing });
+  });
+
+  test('a line waits for the catalogue of its position', () => {
+    const plan = planJob(jobOf(coupling('c1')), { catalogueAt: () => undefined });
+    expect(plan.lines[0]?.state).toBe('waiting');
+    expect(plan.wanted).toEqual(['interstage-coupling']);
+  });
+
+  test('a number that cannot be understood is reported', () => {
+    const found = { ...emptyLine('').found, esr: 'low' };
+    const { rejected } = only(jobOf(coupling('c1', { volts: 'many', found })));
+    expect(Object.keys(rejected).toSorted()).toEqual(['esr', 'volts']);
+  });
+});
+
+describe('the part to fit', () => {
+  test('the best stand-in unless the visitor chose', () => {
+    const planned = only(jobOf(coupling('c1')));
+    expect(planned.standIn).toEqual(planned.worked?.standIns[0]);
+    expect(planned.standIn?.verdict).toBe('fits');
+    expect(planned.chosenBy).toBe('rules');
+  });
+
+  const kept = { type: 'ceramic-y5v', capacitance: '', tolerance: '', ratedVoltage: '' };
+
+  test.each([
+    [{ reason: 'it is in the drawer', locked: false }, 'visitor'],
+    [{ reason: '', locked: true }, 'visitor'],
+    [{ reason: '', locked: false }, 'rules'],
+  ])('a worse choice with %o is that of the %s', (said, chosenBy) => {
+    const planned = only(jobOf(coupling('c1', { choice: { ...kept, ...said } })));
+    expect(planned.chosenBy).toBe(chosenBy);
+    expect(planned.setAside !== undefined).toBe(chosenBy === 'rules');
+  });
+
+  test('a choice that is not understood is said', () => {
+    const choice = { ...kept, capacitance: 'much', reason: '', locked: true };
+    expect(only(jobOf(coupling('c1', { choice }))).choiceFault).not.toBeUndefined();
+  });
+});
+
+describe('the whole board', () => {
+  test('its conditions hold where the line says nothing else', () => {
+    const job = jobOf(coupling('c1'), coupling('c2', { conditions: { 't-max': '40' } }));
+    job.whole.conditions = { 't-max': '70' };
+    const values = planJob(job, tools()).lines.map(({ worked }) =>
+      worked?.standIns[0]?.findings.find(({ finding }) => finding === 'temperature'),
+    );
+    expect(values[0]).not.toEqual(values[1]);
+    expect(values[0]).not.toBeUndefined();
+  });
+
+  test('lines that ask the same are worked out once, and a change works out one', () => {
+    const shared = tools();
+    const lines = Array.from({ length: 40 }, (_, n) =>
+      coupling(`c${String(n)}`, { value: n % 2 === 0 ? '10 µF' : '22 µF' }),
+    );
+    const job = jobOf(...lines);
+    expect(planJob(job, shared).workedOut).toBe(2);
+    expect(planJob(job, shared).workedOut).toBe(0);
+    const written = lines.with(3, coupling('c3', { value: '22u' }));
+    expect(planJob({ ...job, lines: written }, shared).workedOut).toBe(0);
+    const changed = lines.with(3, coupling('c3', { value: '47 µF' }));
+    expect(planJob({ ...job, lines: changed }, shared).workedOut).toBe(1);
+  });
+
+  test('ten thousand lines of a kind are planned', () => {
+    const understand = vi.fn(partAsTyped);
+    const lines = Array.from({ length: 10_000 }, (_, n) =>
+      coupling(`c${String(n)}`, { value: `${String(10 + (n % 5))} µF` }),
+    );
+    const plan = planJob(jobOf(...lines), { ...tools(), understand });
+    expect(plan.lines).toHaveLength(10_000);
+    expect(plan.workedOut).toBe(5);
+  });
+});
