@@ -1,6 +1,5 @@
 import { href } from '../components/links.ts';
 import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
-import type { Chance } from '../engine/sums/chance.ts';
 import type { SumPlot } from '../engine/sums/picture.ts';
 import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
 import type { Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
@@ -8,6 +7,7 @@ import { h, type Markup } from '../markup/node.ts';
 import { histogramMarkup } from '../plot/histogram.ts';
 import type { PlotAxis } from '../plot/plot-parts.ts';
 import { plotMarkup } from '../plot/plot.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
 import { workingMarkup } from './working.ts';
 
@@ -110,15 +110,19 @@ const plotted = ({ title, x, y, curves, points, limits }: SumPlot, habit?: Habit
     limits,
   });
 
-const chanceMarkup = (sum: Sum, chance: Chance, habit?: Habit): Markup => {
-  const { label, unit } = sum.outputs[headlineOf(sum)] ?? { label: '', unit: 'ratio' };
+const chanceMarkup = (
+  sum: Sum,
+  { output, chance }: SumResult['chances'][number],
+  habit?: Habit,
+): Markup => {
+  const { label, unit } = sum.outputs[output] ?? { label: '', unit: 'ratio' };
   const print = (value: number): string => formatValue(value, unit, habit);
   const span = ({ min, max }: Range): string => `${print(min)} to ${print(max)}`;
   const { worst, rootSumSquare, drawn, histogram } = chance;
   return h(
     'details',
     { class: 'chance' },
-    h('summary', {}, 'How likely the ends are'),
+    h('summary', {}, `How likely the ends are: ${midSentence(label)}`),
     h(
       'dl',
       { class: 'facts' },
@@ -133,7 +137,7 @@ const chanceMarkup = (sum: Sum, chance: Chance, habit?: Habit): Markup => {
     h(
       'p',
       { class: 'small quiet' },
-      'Drawn evenly within each range, with the same seed every time. Parts of one batch are often off the same way, so the worst case is not as rare as this looks.',
+      'Drawn evenly within each range, with the same seed (1) every time. Parts of one batch are often off the same way, so the worst case is not as rare as this looks.',
     ),
   );
 };
@@ -158,7 +162,7 @@ export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup
     result.notes.length > 0 && h('ul', { class: 'sum-notes' }, ...result.notes.map(noteMarkup)),
     ...result.tables.map((table) => tableMarkup(table, habit)),
     ...result.plots.map((plot) => plotted(plot, habit)),
-    result.chance !== undefined && chanceMarkup(sum, result.chance, habit),
+    ...result.chances.map((one) => chanceMarkup(sum, one, habit)),
     result.equations.length > 0 &&
       h(
         'section',

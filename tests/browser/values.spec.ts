@@ -6,13 +6,13 @@ test('the nearest values follow what is written, and lead to what combines to it
   await page.goto('/values/');
   const nearest = page.locator('#nearest');
   await expect(nearest.getByRole('row', { name: /^E12 / })).toContainText('47\u00A0nF');
-  await page.getByLabel('Part').selectOption('resistor');
-  await page.getByLabel('Value').fill('5,1k');
+  await page.getByLabel('Part', { exact: true }).selectOption('resistor');
+  await page.getByLabel('Value', { exact: true }).fill('5,1k');
   await expect(nearest.getByRole('row', { name: /^E24 / })).toContainText('exact');
-  await page.getByLabel('Value').fill('20 V');
+  await page.getByLabel('Value', { exact: true }).fill('20 V');
   await expect(page.locator('#value-note')).toHaveClass('fault');
-  await expect(page.getByLabel('Value')).toHaveValue('20 V');
-  await page.getByLabel('Value').fill('5k');
+  await expect(page.getByLabel('Value', { exact: true })).toHaveValue('20 V');
+  await page.getByLabel('Value', { exact: true }).fill('5k');
   await nearest.getByRole('link').click();
   await expect(page).toHaveURL(/\/sums\/combine-resistors\/\?value=5/u);
   await expect(page.locator('#answer')).toContainText('5\u00A0kΩ');

@@ -18,8 +18,8 @@ export interface SumResult {
   equations: readonly string[];
   /** The answer in words, where the headline alone says too little. */
   answer?: string;
-  /** How likely the ends of the first headline are; where several inputs have a width. */
-  chance?: Chance;
+  /** How likely the ends of its chief outputs are; where several inputs have a width. */
+  chances: readonly { output: string; chance: Chance }[];
   tables: readonly SumTable[];
   notes: readonly SumNote[];
   plots: readonly SumPlot[];
@@ -43,14 +43,17 @@ export const resultOf = (
   habit?: Habit,
 ): SumResult => {
   const values = typicalOf(given);
-  const chance = sum.laborious ? undefined : chanceOf(sum, given, facts, headlineOf(sum));
+  const drawn = sum.laborious ? [] : (sum.drawn ?? [headlineOf(sum)]);
   return {
     sum: sum.id,
     inputs: given,
     outputs: spanOf(sum, given, facts),
     equations: sum.equationsFor?.(values) ?? sum.equations,
     ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts, habit) }),
-    ...(chance === undefined ? {} : { chance }),
+    chances: drawn.flatMap((output) => {
+      const chance = chanceOf(sum, given, facts, output);
+      return chance === undefined ? [] : [{ output, chance }];
+    }),
     tables: sum.tables?.(values, facts, habit) ?? [],
     notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],
     plots: [

@@ -126,6 +126,8 @@ export interface Sum {
   plots: readonly PlotSpec[];
   /** What is drawn besides, where it is not an output over an input. */
   pictures?: (values: InputValues, facts: unknown) => readonly SumPlot[];
+  /** Outputs whose spread is drawn by chance, where it is not that of the headline alone. */
+  drawn?: readonly string[];
   /** Left undrawn by chance where it takes too long to be worked out thousands of times. */
   laborious?: true;
   /** Ids of cautions.csv that always stand on its page. */

@@ -22,6 +22,21 @@ const divider = defineSum({
   checks: [],
 });
 
+/** Two that add up. */
+const total = defineSum({
+  id: 'total',
+  title: 'Sum',
+  lead: 'Two in a row.',
+  group: 'parts',
+  inputs: { a: field('A'), b: field('B') },
+  outputs: { share: { label: 'Sum', unit: 'ohm', headline: true } },
+  equations: [],
+  at: ({ a, b }) => ({ share: a + b }),
+  cautions: [],
+  sources: [],
+  checks: [],
+});
+
 const range = (min: number, typ: number, max: number) => ({ min, typ, max });
 
 describe('spanOf', () => {
@@ -72,6 +87,21 @@ describe('chanceOf', () => {
     expect(chance?.drawn.min).toBeGreaterThan(chance?.worst.min ?? 1);
     expect(chance?.drawn.max).toBeLessThan(chance?.worst.max ?? 0);
     expect(chance?.histogram.counts.reduce((sum, count) => sum + count)).toBe(2000);
+  });
+
+  test('draws the triangle that two even ranges add up to', () => {
+    const even = { a: range(0, 0.5, 1), b: range(0, 0.5, 1) };
+    const chance = chanceOf(total, even, undefined, 'share');
+    // Of a triangle from 0 to 2 a twentieth lies below the root of a tenth.
+    expect(Math.abs((chance?.drawn.min ?? 9) - Math.sqrt(0.1))).toBeLessThan(0.04);
+    expect(Math.abs((chance?.drawn.max ?? 9) - 2 + Math.sqrt(0.1))).toBeLessThan(0.04);
+    const { from = 0, to = 0, counts = [] } = chance?.histogram ?? {};
+    const step = (to - from) / counts.length;
+    for (const [index, count] of counts.entries()) {
+      const middle = from + (index + 0.5) * step;
+      const expected = 2000 * step * (1 - Math.abs(middle - 1));
+      expect(Math.abs(count - expected), `step ${index}`).toBeLessThan(4 * Math.sqrt(expected + 4));
+    }
   });
 
   test('has nothing to say of a single range', () => {

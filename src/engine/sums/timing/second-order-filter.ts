@@ -87,6 +87,7 @@ export const secondOrderFilter = defineSum({
   plots: [
     { title: 'Level against frequency', x: 'f', scale: 'log', y: ['level'], yScale: 'linear' },
   ],
+  drawn: ['frequency', 'quality'],
   cautions: [],
   sources: ['identity'],
   checks: [
