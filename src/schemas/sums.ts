@@ -16,6 +16,7 @@ export const sumInputRow = z.strictObject({
       'surge-resistance',
       'own-heat',
       'ripple-type',
+      'reformed-type',
       'ripple-rating',
       'ripple-rating-frequency',
       'ripple-rating-temperature',
@@ -29,7 +30,7 @@ export const sumInputRow = z.strictObject({
       'words',
     ])
     .describe(
-      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; surge-resistance: series resistance near 100 kHz, where sheets list it; own-heat: by its ripple current; ripple-type: the type, where factors on its ripple current are listed; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; highest: its upper end; crest: of a condition that is an effective value; property: of its type; property-if-known: the field keeps its usual number where it is not; words: always the same',
+      'capacitance, rated-voltage, type: of the part that the finding is about; old-…: of the one that it replaces; series-resistance: at the working frequency; surge-resistance: series resistance near 100 kHz, where sheets list it; own-heat: by its ripple current; ripple-type: the type, where factors on its ripple current are listed; reformed-type: the type, where it is re-formed; ripple-rating…: what is listed for it; warming: from the coldest to the warmest; figure: what the finding itself comes to; condition: of the position; highest: its upper end; crest: of a condition that is an effective value; property: of its type; property-if-known: the field keeps its usual number where it is not; words: always the same',
     ),
   of: idList.describe(
     'the condition, the property or the words; for type: properties that it must have',

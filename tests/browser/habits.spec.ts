@@ -14,11 +14,11 @@ test('a decimal comma and letters are obeyed by sums and kept for other pages', 
   await expect(page.locator('.sum-outputs')).toContainText('9,9\u00A0%');
   await expect(page.locator('.sum-working')).toContainText('9k1');
   await page.goto('/replace/pp-film-foil/in/sample-hold/');
-  await expect(page.locator('#results')).toContainText(/\d,\d+\sµV/u);
-  await expect(page.locator('#results')).not.toContainText(/\d\.\d+\sµV/u);
+  await expect(page.locator('#results')).toContainText(/\d,\d+\sµs/u);
+  await expect(page.locator('#results')).not.toContainText(/\d\.\d+\sµs/u);
   await page.getByText('How numbers are written').click();
   await page.getByLabel('Decimal sign').selectOption('point');
-  await expect(page.locator('#results')).toContainText(/\d\.\d+\sµV/u);
+  await expect(page.locator('#results')).toContainText(/\d\.\d+\sµs/u);
 });
 
 test('capacitances stand without nanofarads for who likes that', async ({ page }) => {

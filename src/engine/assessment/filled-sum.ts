@@ -120,7 +120,10 @@ const oldOf = ({ circumstances: { original } }: Ask): Part => original;
 /** How each number is come by. */
 const fillings: Readonly<
   Record<
-    Exclude<SumInputRow['takes'], 'type' | 'ripple-type' | 'property-if-known' | 'words'>,
+    Exclude<
+      SumInputRow['takes'],
+      'type' | 'ripple-type' | 'reformed-type' | 'property-if-known' | 'words'
+    >,
     (ask: Ask) => Filling
   >
 > = {
@@ -151,12 +154,16 @@ const hasSome = ({ part, circumstances }: Ask, property: string): boolean => {
 const rippleType = ({ part: { type }, circumstances: { catalogue } }: Ask): string | undefined =>
   catalogue.rippleByFrequency.some((row) => row.type === type) ? type : undefined;
 
+const reformedType = ({ part: { type }, circumstances: { catalogue } }: Ask): string | undefined =>
+  catalogue.reforming.some((row) => row.types.includes(type)) ? type : undefined;
+
 /** What one field is filled with; nothing where that is not known. */
 const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
   if (takes === 'words') return ask.of[0];
   if (takes === 'type')
     return ask.of.every((property) => hasSome(ask, property)) ? ask.part.type : undefined;
   if (takes === 'ripple-type') return rippleType(ask);
+  if (takes === 'reformed-type') return reformedType(ask);
   if (takes === 'property-if-known') return written(ask.circumstances, ...propertyAsked(ask)) ?? '';
   const [range, unit] = fillings[takes](ask);
   return written(ask.circumstances, range, unit);

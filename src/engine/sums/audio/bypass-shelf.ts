@@ -1,3 +1,5 @@
+import { cornerFrequency } from '../../equations/coupling.ts';
+import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Cathode or emitter bypass: how far below its corner the gain falls to that without it. */
@@ -57,8 +59,8 @@ export const bypassShelf = defineSum({
   ],
   at: ({ c, r, into, f }) => {
     const seen = (r * into) / (r + into);
-    const zero = 1 / (2 * Math.PI * r * c);
-    const pole = 1 / (2 * Math.PI * seen * c);
+    const zero = cornerFrequency(exactly(c), r).typ;
+    const pole = cornerFrequency(exactly(c), seen).typ;
     const shelf = 20 * Math.log10(into / (r + into));
     const rise = 10 * Math.log10((1 + (f / zero) ** 2) / (1 + (f / pole) ** 2));
     return { pole, zero, level: rise + shelf, shelf, seen };

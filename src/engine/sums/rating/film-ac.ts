@@ -1,3 +1,5 @@
+import { reactiveCurrent } from '../../equations/mains.ts';
+import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Alternating voltage that a film part stands against frequency: field, heat and current. */
@@ -90,7 +92,7 @@ export const filmAc = defineSum({
       byHeat,
       byEdge,
       power: admittance * loss * u ** 2,
-      current: admittance * u,
+      current: reactiveCurrent(f, exactly(c), u).typ,
     };
   },
   notes: ({ u }, { allowed = 0 }) => [

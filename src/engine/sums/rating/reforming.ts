@@ -74,7 +74,7 @@ export const reforming = withFacts(factsOf)({
       symbol: 'C',
       unit: 'F',
       usual: '32 µF',
-      lowest: 1e-8,
+      lowest: 1e-10,
       highest: 1,
     }),
     rating: quantity({
@@ -90,7 +90,7 @@ export const reforming = withFacts(factsOf)({
       unit: 's',
       bare: 'years',
       usual: '30 years',
-      lowest: 86_400,
+      lowest: 0,
       highest: 5e9,
     }),
   },

@@ -238,6 +238,14 @@ export const rippleCurrents = withFacts(factsOf)({
       locator: 'table 3',
     },
     {
+      what: 'Printed in a table: a low-impedance type of 105 °C takes 1.7 times as much at 85 °C',
+      inputs: { type: 'al-electrolytic-low-esr', t0: '105', t: '85' },
+      expected: { factorT: 1.7 },
+      within: 0.001,
+      source: 'rubycon-life-formula',
+      locator: 'table',
+    },
+    {
       what: 'Printed in a table: at 65 °C 1.7 times as much as at 85 °C',
       inputs: { t0: '85', t: '65' },
       expected: { factorT: 1.7 },
