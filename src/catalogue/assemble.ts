@@ -1,4 +1,6 @@
 import type { Catalogue } from '../engine/catalogue.ts';
+import type { JobTables } from '../schemas/job.ts';
+import { jobTables } from '../schemas/job-tables.ts';
 import type { LookTables } from '../schemas/look.ts';
 import { lookTables } from '../schemas/look-tables.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
@@ -23,6 +25,14 @@ const assembleLook = (tables: Tables): LookTables => {
   return Object.fromEntries(
     files.map((file) => [lookTables[file].name, valuesOf(tables, file)]),
   ) as unknown as LookTables;
+};
+
+const assembleJob = (tables: Tables): JobTables => {
+  const files = Object.keys(jobTables) as (TableName & keyof typeof jobTables)[];
+  // As for the markings, the registry pairs each name with the schema of its rows.
+  return Object.fromEntries(
+    files.map((file) => [jobTables[file].name, valuesOf(tables, file)]),
+  ) as unknown as JobTables;
 };
 
 /** Makes the catalogue out of tables; rows with a fault of their own are left out. */
@@ -71,5 +81,6 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     cautions: valuesOf(tables, 'cautions.csv'),
     markings: assembleMarkings(tables),
     look: assembleLook(tables),
+    job: assembleJob(tables),
   };
 };

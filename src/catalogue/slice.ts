@@ -71,6 +71,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   look: Object.fromEntries(
     Object.keys(catalogue.look).map((table) => [table, []]),
   ) as unknown as Catalogue['look'],
+  job: { fittingOrder: [], closingChecks: [], leadForming: [] },
 });
 
 /** How the bench sums are filled in that some findings lead to. */
@@ -261,6 +262,15 @@ export const sliceLook = (catalogue: Catalogue): Catalogue => {
     },
   };
 };
+
+/** The part of the catalogue that the papers of a job need beside the slices of its positions. */
+export const sliceJob = (catalogue: Catalogue): Catalogue => ({
+  ...nothing(catalogue),
+  units: catalogue.units,
+  types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
+  cautions: catalogue.cautions,
+  job: catalogue.job,
+});
 
 /** The part of the catalogue that drawings need beside the sizes of a position's slice. */
 export const sliceDrawings = (catalogue: Catalogue): Catalogue => {

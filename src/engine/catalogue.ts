@@ -33,6 +33,7 @@ import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
 import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
+import type { JobTables } from '../schemas/job.ts';
 import type { LookTables } from '../schemas/look.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
 
@@ -100,4 +101,6 @@ export interface Catalogue {
   markings: MarkingTables;
   /** What a part is named with by its look. */
   look: LookTables;
+  /** What a whole board is fitted and checked by. */
+  job: JobTables;
 }

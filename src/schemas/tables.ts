@@ -13,6 +13,7 @@ import {
   unlikelyPairRow,
   verdictRuleRow,
 } from './positions.ts';
+import { jobTables } from './job-tables.ts';
 import { lookTables } from './look-tables.ts';
 import { markingTables } from './marking-tables.ts';
 import { reformingRow } from './reforming.ts';
@@ -309,4 +310,5 @@ export const tables = {
   },
   ...markingTables,
   ...lookTables,
+  ...jobTables,
 } as const satisfies Record<string, Table>;

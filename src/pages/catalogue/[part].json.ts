@@ -4,13 +4,14 @@ import type { Catalogue } from '../../engine/index.ts';
 import {
   sliceColours,
   sliceDrawings,
+  sliceJob,
   sliceLook,
   slicePosition,
   sliceReading,
 } from '../../catalogue/slice.ts';
 
 /**
- * Parts of the catalogue that read markings and colours, name a look or draw; no position is called
+ * Parts of the catalogue that read markings and colours, name a look, draw or plan a job; no position is called
  * so.
  */
 const readers: Readonly<Record<string, (catalogue: Catalogue) => Catalogue>> = {
@@ -18,6 +19,7 @@ const readers: Readonly<Record<string, (catalogue: Catalogue) => Catalogue>> = {
   colours: sliceColours,
   look: sliceLook,
   drawings: sliceDrawings,
+  job: sliceJob,
 };
 
 export const getStaticPaths = () =>

@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import {
+  count,
+  id,
+  idList,
+  nonNegative,
+  optionalNumber,
+  optionalText,
+  positive,
+  provenance,
+  text,
+} from './cells.ts';
+
+/** Marks that a part may carry on the sheet. */
+const mark = z.enum(['polarity', 'pin-1', 'static', 'heat']);
+export type Mark = z.output<typeof mark>;
+
+/** When parts of a kind are best fitted. */
+export const fittingOrderRow = z.strictObject({
+  id,
+  place: count.describe('the lower, the sooner'),
+  title: text,
+  kinds: idList.describe('kinds of part that it is for'),
+  types: idList.describe(
+    'types of capacitor that it is for; none for those that no other row names',
+  ),
+  marks: idList
+    .refine((items) => items.every((item) => mark.safeParse(item).success), 'expected known marks')
+    .describe('polarity, pin-1, static, heat'),
+  how: text,
+  why: text,
+  ...provenance,
+});
+export type FittingOrderRow = z.output<typeof fittingOrderRow>;
+
+/** A check of the whole board once its parts are in. */
+export const closingCheckRow = z.strictObject({
+  id,
+  place: count.describe('the lower, the sooner'),
+  title: text,
+  how: text,
+  why: text,
+  kinds: idList.describe('only for boards with work on one of these kinds of part; none for all'),
+  positions: idList.describe('only for boards with work in one of these positions; none for all'),
+  write: optionalText.describe('what to write down'),
+  cautions: idList.describe('cautions that it brings up'),
+  ...provenance,
+});
+export type ClosingCheckRow = z.output<typeof closingCheckRow>;
+
+/** How leads are bent to another pitch, by their thickness. */
+export const leadFormingRow = z.strictObject({
+  id,
+  lead_from: nonNegative.describe('thickness of the lead from which it holds, mm'),
+  lead_to: optionalNumber.describe('thickness below which it holds, mm; nothing for all above'),
+  straight_mm: positive.describe('straight part before the bend, at least, mm'),
+  straight_leads: positive.describe('straight part before the bend, at least, lead diameters'),
+  radius_leads: positive.describe('inner radius of the bend, lead diameters'),
+  ...provenance,
+});
+export type LeadFormingRow = z.output<typeof leadFormingRow>;
+
+/** What a job is planned, fitted and closed by. */
+export interface JobTables {
+  fittingOrder: FittingOrderRow[];
+  closingChecks: ClosingCheckRow[];
+  leadForming: LeadFormingRow[];
+}
