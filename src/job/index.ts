@@ -4,3 +4,16 @@ export { planJob, newPlanCache, type PlanCache, type PlanTools } from './plan.ts
 export type { Missing, Plan, PlannedLine, PlanState, Worked } from './planned.ts';
 export { choiceOf } from './choice.ts';
 export { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+export { orderCsv, orderOf, orderText, type Order, type OrderGroup } from './order.ts';
+export { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';
+export { presetSteps, type PresetSteps } from './preset.ts';
+export {
+  fitInWords,
+  oldInWords,
+  sheetOf,
+  type Sheet,
+  type SheetCheck,
+  type SheetStep,
+} from './sheet.ts';
+export { recordCsv, recordOf, type JobRecord, type RecordEntry } from './record.ts';
+export { safeCell, safeTable } from './safe-cell.ts';

@@ -9,13 +9,30 @@ import {
   type Candidate,
   type Catalogue,
   type PositionId,
+  type TypeId,
 } from '../engine/index.ts';
+import { strangeness } from '../substitution/answer.ts';
 import { readCandidate } from './choice.ts';
 import type { Choice, Job, Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { newMemory, type Memory } from './plan-cache.ts';
 import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
 import { questionOf, type Question } from './question.ts';
+
+/**
+ * Stand-ins in the order in which one would order them for a board: by verdict, then, as the answer of
+ * a substitution page names them, single stocked parts of the old one's family first.
+ */
+const asOrdered = (
+  catalogue: Catalogue,
+  type: TypeId,
+  all: readonly Assessment[],
+): readonly Assessment[] =>
+  all.toSorted(
+    (a, b) =>
+      verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) ||
+      strangeness(catalogue, type, a) - strangeness(catalogue, type, b),
+  );
 
 /** Stand-ins that are kept for each line: the best, and others to choose from. */
 const MOST_STAND_INS = 8;
@@ -55,8 +72,11 @@ const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => 
     voltageKind: original.voltageKind,
   });
   return {
+    request,
     judgement: judgeFirst(catalogue, original, request.position, evidence),
-    standIns: all.filter(({ verdict }) => verdict !== 'keep-out').slice(0, MOST_STAND_INS),
+    standIns: asOrdered(catalogue, original.type, all)
+      .filter(({ verdict }) => verdict !== 'keep-out')
+      .slice(0, MOST_STAND_INS),
     keptOut: all.find(({ verdict }) => verdict === 'keep-out'),
     likeForLike,
   };

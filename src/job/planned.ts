@@ -1,4 +1,4 @@
-import type { Advice, Assessment, Judgement } from '../engine/index.ts';
+import type { Advice, Assessment, Judgement, Request } from '../engine/index.ts';
 import type { Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
 
@@ -13,6 +13,8 @@ export type Missing = 'type' | 'position' | 'designators';
 
 /** What is known of a part by the rules, once it is assessed. */
 export interface Worked {
+  /** What was asked of the engine. */
+  request: Request;
   judgement: Judgement;
   /** Best first; those to keep out are not among them. */
   standIns: readonly Assessment[];

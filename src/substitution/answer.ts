@@ -31,7 +31,7 @@ const temptation = (
  * and stocked types with leads of the old part's family before others of the same verdict. The list
  * below it keeps the ranking.
  */
-const strangeness = (
+export const strangeness = (
   catalogue: Catalogue,
   original: TypeId,
   { candidate, buy }: Assessment,

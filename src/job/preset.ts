@@ -1,0 +1,57 @@
+import type { Catalogue, Range } from '../engine/index.ts';
+import { parseQuantity } from '../engine/index.ts';
+import { trimmerPreset } from '../engine/sums/resistor/trimmer-preset.ts';
+import { runSumOf } from '../engine/sums/run-sum.ts';
+import type { Preset } from './model.ts';
+
+/** A trimmer's setting carried over to the new one. */
+export interface PresetSteps {
+  /** What the new one has to read between the same terminals, ohm; nothing out of its reach. */
+  set: Range | undefined;
+  /** Turns from where it stands; below zero towards less resistance. */
+  turns: Range | undefined;
+  /** What the sum has to say besides. */
+  notes: readonly string[];
+  /** What could not be understood, by field. */
+  rejected: Readonly<Record<string, string>>;
+}
+
+/** How each typed reading goes into the bench sum. */
+const FIELDS = {
+  old: { key: 'reading', unit: 'ohm' },
+  supplied: { key: 'now', unit: 'ohm' },
+  total: { key: 'total', unit: 'ohm' },
+  turns: { key: 'turns', unit: 'number' },
+} as const;
+
+/**
+ * Works a trimmer's preset out by the bench sum for it, as a resistance between two terminals. Where
+ * a number is missing, what depends on it is missing too.
+ */
+export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps => {
+  const rejected: Record<string, string> = {};
+  const given: Record<string, Range> = {};
+  for (const [field, { key, unit }] of Object.entries(FIELDS)) {
+    const text = preset[field as keyof typeof FIELDS].trim();
+    if (text === '') continue;
+    const parsed = parseQuantity(text, unit);
+    if (parsed.ok && parsed.value.min >= 0) given[key] = parsed.value;
+    else rejected[field] = parsed.ok ? 'Please give zero or more.' : parsed.fault.message;
+  }
+  const { reading, total, now, turns } = given;
+  if (reading === undefined) return { set: undefined, turns: undefined, notes: [], rejected };
+  if (total === undefined || total.min <= 0 || (turns !== undefined && turns.min <= 0)) {
+    return { set: reading, turns: undefined, notes: [], rejected };
+  }
+  const { outputs, notes } = runSumOf(trimmerPreset, catalogue, {
+    ...given,
+    use: 'rheostat',
+    oldTotal: total,
+  });
+  return {
+    set: outputs['set'],
+    turns: now === undefined || turns === undefined ? undefined : outputs['go'],
+    notes: notes.map(({ text }) => text),
+    rejected,
+  };
+};

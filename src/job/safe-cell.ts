@@ -1,0 +1,15 @@
+/** What makes a spreadsheet take a cell for a formula, spaces before it included. */
+const FORMULA = /^\s*[=+\-@＝＋－＠]|^[\t\r]/u;
+
+/** A cell that no spreadsheet runs: what looks like a formula gets an apostrophe before it. */
+const harmless = (text: string): string => (FORMULA.test(text) ? `'${text}` : text);
+
+/** A cell of comma-separated values, quoted where it must be (RFC 4180), safe in a spreadsheet. */
+export const safeCell = (text: string): string => {
+  const cell = harmless(text);
+  return /[",\r\n]/u.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+};
+
+/** A whole table of comma-separated values, the names of its columns first. */
+export const safeTable = (rows: readonly (readonly string[])[]): string =>
+  rows.map((cells) => `${cells.map(safeCell).join(',')}\r\n`).join('');

@@ -1,0 +1,283 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import {
+  newPlanCache,
+  orderCsv,
+  orderOf,
+  orderText,
+  planJob,
+  presetSteps,
+  recordCsv,
+  recordOf,
+  safeCell,
+  sheetOf,
+  sparesFor,
+  spareRuleOf,
+} from '../../src/job/index.ts';
+import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
+
+const catalogue = loadCatalogue();
+const cache = newPlanCache();
+const catalogueAt = () => catalogue;
+const planned = (job: Job) => planJob(job, { catalogueAt, cache });
+const jobOf = (...lines: Line[]): Job => ({ ...emptyJob('test', new Date(0)), lines });
+const line = (designators: string, said: Partial<Line>): Line => ({
+  ...emptyLine(designators),
+  designators,
+  kind: 'capacitor',
+  decision: 'replace',
+  ...said,
+});
+
+const film = { type: 'pet-metallized', value: '100 nF', volts: '63 V', position: 'tone-stack' };
+const can = { type: 'al-electrolytic-wet', value: '10 µF', volts: '25 V', position: 'bulk-rail' };
+const other = { kind: 'resistor', value: '4k7', tolerance: '5 %' };
+
+describe('cells of a spreadsheet', () => {
+  test.each([
+    ['=1+1', "'=1+1"],
+    ['@SUM(A1)', "'@SUM(A1)"],
+    [' =1', "' =1"],
+    ['-5', "'-5"],
+    ['a,b', '"a,b"'],
+    ['+1,2', `"'+1,2"`],
+    ['say "hi"', '"say ""hi"""'],
+    ['plain', 'plain'],
+  ])('%s', (text, expected) => {
+    expect(safeCell(text)).toBe(expected);
+  });
+
+  test('none begins as a formula', () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        expect(safeCell(text)).not.toMatch(/^"?\s*[=+\-@]/u);
+      }),
+    );
+  });
+});
+
+describe('spares', () => {
+  test.each([
+    ['10 %', '1', 30, 3],
+    ['10 %', '1', 31, 4],
+    ['10 %', '2', 3, 2],
+    ['', '0', 7, 0],
+    ['0.1', '0', 1000, 1],
+    ['10 %', '1', 0, 0],
+  ])('%s and at least %s of %i', (spareShare, spareLeast, needed, expected) => {
+    const rule = spareRuleOf({ ...emptyJob('', new Date(0)).whole, spareShare, spareLeast });
+    expect(rule.faults).toEqual([]);
+    expect(sparesFor(needed, rule)).toBe(expected);
+  });
+
+  test.each([
+    ['some', '1'],
+    ['10 %', 'two'],
+    ['-5 %', '1'],
+    ['10 %', '1.5'],
+  ])('%s and %s is a fault', (spareShare, spareLeast) => {
+    const whole = { ...emptyJob('', new Date(0)).whole, spareShare, spareLeast };
+    expect(spareRuleOf(whole).faults).toHaveLength(1);
+  });
+});
+
+describe('the order', () => {
+  test('groups what is bought alike, whatever the lines', () => {
+    const job = jobOf(line('C1-C3', film), line('C9', film), line('C10', can), line('R1', other));
+    job.whole.spareLeast = '1';
+    const { groups } = orderOf(planned(job), job.whole, catalogue);
+    expect(groups.map(({ designators, needed, total }) => [designators, needed, total])).toEqual([
+      [['C1', 'C2', 'C3', 'C9'], 4, 5],
+      [['C10'], 1, 2],
+      [['R1'], 1, 2],
+    ]);
+    expect(groups[2]?.notes).toEqual(['as typed, not assessed here yet']);
+  });
+
+  test('says what it cannot order', () => {
+    const job = jobOf(
+      line('C1', { ...film, type: '' }),
+      line('', film),
+      line('Q1', { kind: 'transistor' }),
+    );
+    const { groups, unsettled } = orderOf(planned(job), job.whole, catalogue);
+    expect(groups).toEqual([]);
+    expect(unsettled.map(({ reason }) => reason)).toEqual([
+      'its type is not known',
+      'no designator is given',
+      'nothing says what it is',
+    ]);
+  });
+
+  test('buys both parts of a pair and its resistors', () => {
+    // 33 µF at 350 V in film is no single part; side by side or in series it is.
+    const job = jobOf(
+      line('C1', {
+        type: 'al-electrolytic-wet',
+        value: '100 µF',
+        volts: '500 V',
+        position: 'reservoir',
+        conditions: { vdc: '480' },
+      }),
+    );
+    const plan = planned(job);
+    const made = plan.lines[0]?.worked?.standIns.find(
+      ({ candidate }) => candidate.made !== undefined,
+    );
+    if (made?.candidate.made === undefined) throw new Error('no pair is offered');
+    const lines = plan.lines.map((one) => ({ ...one, standIn: made }));
+    const { groups } = orderOf({ ...plan, lines }, job.whole, catalogue);
+    const { parts, resistor, bleeder } = made.candidate.made;
+    const expected =
+      parts.length + (resistor === undefined ? 0 : 1) + (bleeder === undefined ? 0 : parts.length);
+    expect(groups.reduce((sum, { needed }) => sum + needed, 0)).toBe(expected);
+  });
+
+  test('tells of leads to be formed where the place is known to differ', () => {
+    const at = (room: string) => {
+      const job = jobOf(line('C1', { ...film, conditions: { room } }));
+      return orderOf(planned(job), job.whole, catalogue).groups[0]?.notes.join();
+    };
+    expect(at('10 mm')).toContain('form the leads');
+    expect(at('')).toBe('');
+  });
+
+  test('is safe to open and plain to copy', () => {
+    const job = jobOf(line('R1', { ...other, value: '=cmd()' }), line('C1', film));
+    const order = orderOf(planned(job), job.whole, catalogue);
+    expect(orderCsv(order)).toContain("'=cmd()");
+    expect(orderText(order).split('\n')).toHaveLength(3);
+  });
+
+  const lines = fc.array(
+    fc.record({
+      count: fc.integer({ min: 0, max: 30 }),
+      what: fc.constantFrom(film, can, other, { ...film, type: '' }),
+      decision: fc.constantFrom('judge', 'replace', 'test', 'leave'),
+    }),
+    { maxLength: 12 },
+  );
+
+  test('comes to every designator that is replaced, plus spares; the record has all', () => {
+    fc.assert(
+      fc.property(lines, fc.integer({ min: 0, max: 5 }), (said, least) => {
+        const job = jobOf(
+          ...said.map(({ count, what, decision }, n) => ({
+            ...line(count === 0 ? '' : `C${String(n * 100)}-C${String(n * 100 + count - 1)}`, what),
+            id: String(n),
+            decision,
+          })),
+        );
+        job.whole.spareLeast = String(least);
+        const plan = planned(job);
+        const { groups, unsettled } = orderOf(plan, job.whole, catalogue);
+        const count = (of: readonly { part: { designators: readonly string[] } }[]) =>
+          of.reduce((sum, { part }) => sum + part.designators.length, 0);
+        const replaced = plan.lines.filter(({ decision }) => decision === 'replace');
+        const needed = groups.reduce((sum, group) => sum + group.needed, 0);
+        expect(needed + count(unsettled.map((one) => one.planned))).toBe(count(replaced));
+        for (const group of groups) expect(group.total).toBe(group.needed + least);
+        const { entries } = recordOf(job, plan, catalogue, catalogueAt);
+        const recorded = new Set(entries.map((entry) => `${entry.lineId} ${entry.designator}`));
+        for (const { line: own, part } of plan.lines) {
+          const names = part.designators.length === 0 ? [''] : part.designators;
+          for (const name of names) expect(recorded).toContain(`${own.id} ${name}`);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('the sheet', () => {
+  const job = jobOf(
+    line('C1', can),
+    line('C2', film),
+    line('R1', other),
+    line('C3', { ...film, type: 'ps-film-foil', value: '1 nF', decision: 'test' }),
+    line('C4', { ...film, decision: 'leave' }),
+    line('XU1', { kind: 'socket', value: '8 pins' }),
+  );
+
+  test('tests first, then low parts before tall ones, and skips what is left', () => {
+    const { steps } = sheetOf(job, planned(job), { catalogueAt, common: catalogue });
+    expect(steps.map(({ designator }) => designator)).toEqual(['C3', 'R1', 'XU1', 'C2', 'C1']);
+    const marks = Object.fromEntries(steps.map((step) => [step.designator, step.marks]));
+    expect(marks).toEqual({ C3: ['heat'], R1: [], XU1: ['pin-1'], C2: [], C1: ['polarity'] });
+  });
+
+  test('closes with the checks that the board needs', () => {
+    const ids = (lines: Line[]) => {
+      const board = jobOf(...lines);
+      return sheetOf(board, planned(board), { catalogueAt, common: catalogue }).checks.map(
+        ({ row }) => row.id,
+      );
+    };
+    expect(ids([line('C1', can)])).toContain('ripple');
+    expect(ids([line('C1', can)])).not.toContain('mains-insulation');
+    const x = { type: 'film-x2', value: '100 nF', volts: '275 V', position: 'mains-x' };
+    expect(ids([line('C1', { ...x, decision: 'leave' })])).toContain('mains-insulation');
+    expect(ids([line('XU1', { kind: 'socket' })])).toContain('chips-in');
+  });
+});
+
+describe('a trimmer set beforehand', () => {
+  const preset = {
+    from: '1',
+    to: 'wiper',
+    old: '2.687k',
+    supplied: '4.56k',
+    total: '10k',
+    turns: '25',
+  };
+
+  test('as the bench sum has it', () => {
+    const { set, turns } = presetSteps(catalogue, preset);
+    expect(set?.typ).toBeCloseTo(2687);
+    expect(turns?.typ).toBeCloseTo(-4.6825);
+  });
+
+  test.each([
+    [{ supplied: '' }, 2687, undefined],
+    [{ turns: '' }, 2687, undefined],
+    [{ total: '2k' }, undefined, undefined],
+    [{ old: '' }, undefined, undefined],
+  ])('%o', (said, set, turns) => {
+    const steps = presetSteps(catalogue, { ...preset, ...said });
+    expect(steps.set?.typ).toBe(set);
+    expect(steps.turns?.typ).toBe(turns);
+  });
+
+  test('says what it cannot read', () => {
+    const { rejected } = presetSteps(catalogue, { ...preset, old: 'half way' });
+    expect(Object.keys(rejected)).toEqual(['old']);
+  });
+});
+
+describe('the record', () => {
+  test('tells what was done and why, safe in a spreadsheet', () => {
+    const job = jobOf(
+      line('C1', {
+        ...film,
+        decision: 'leave',
+        decisionReason: '=reads well',
+        fitted: { C1: { done: true, before: '1', after: '2', note: '', at: '' } },
+      }),
+    );
+    job.badRows = [{ row: 4, cells: ['x', 'y'], reason: 'no part in it' }];
+    const record = recordOf(job, planned(job), catalogue, catalogueAt);
+    expect(record.entries[0]).toMatchObject({ why: '=reads well', decidedBy: 'visitor' });
+    const csv = recordCsv(record);
+    expect(csv).toContain("'=reads well");
+    expect(csv).toContain('no part in it');
+    expect(csv).toContain('Look over every joint');
+  });
+
+  test('keeps what was written under a designator that is no more', () => {
+    const fitted = { C7: { done: true, before: '', after: '9 µF', note: '', at: '' } };
+    const job = jobOf(line('C1', { ...film, fitted }));
+    const { entries } = recordOf(job, planned(job), catalogue, catalogueAt);
+    expect(entries.map(({ designator }) => designator)).toEqual(['C1', 'C7']);
+  });
+});
