@@ -3,6 +3,7 @@ import { toDom } from '../markup/to-dom.ts';
 import { habit } from './habits.ts';
 import { answerMarkup, askedMark } from '../search/answer.ts';
 import { cataloguePart } from './catalogue-part.ts';
+import { colourAnswerFor } from './colours-asked.ts';
 import { searchWords, type Hit } from './word-search.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
@@ -32,12 +33,14 @@ const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
 /** Shows what the text says at once; whether that is anything. */
 const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
   cataloguePart('reading').then(
-    (catalogue) => {
+    async (catalogue) => {
+      const colours = await colourAnswerFor(catalogue, text);
       // Typing may have gone on while the data came.
       if (box?.value !== text) return true;
-      const pieces = answerMarkup(catalogue, text, habit());
-      place.replaceChildren(...pieces.map((piece) => toDom(piece)));
-      return pieces.length > 0;
+      const pieces = answerMarkup(catalogue, text, habit()).map((piece) => toDom(piece));
+      const all = colours === undefined ? pieces : [colours, ...pieces];
+      place.replaceChildren(...all);
+      return all.length > 0;
     },
     () => {
       place.textContent = 'The data could not be fetched; please try again.';

@@ -4,6 +4,7 @@ import { choiceKeys, hintsFrom } from '../reading/marking-hints.ts';
 import { readingsMarkup } from '../reading/view.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
+import { colourAnswerFor } from './colours-asked.ts';
 import { copyLinkButton } from './copy-link.ts';
 
 /** The page that reads markings: the text and what is known of the part live in the address. */
@@ -56,12 +57,15 @@ const show = (): void => {
     return;
   }
   cataloguePart('reading').then(
-    (catalogue) => {
+    async (catalogue) => {
+      const colours = await colourAnswerFor(catalogue, text);
       // Something else may have been asked while the data came.
       if (keepInAddress() !== asked) return;
       const readings = readMarking(catalogue, text, hintsFrom(chosen));
+      const read = colours === undefined || readings.length > 0;
       place.replaceChildren(
-        ...readingsMarkup(catalogue, text, readings).map((piece) => toDom(piece)),
+        ...(colours === undefined ? [] : [colours]),
+        ...(read ? readingsMarkup(catalogue, text, readings).map((piece) => toDom(piece)) : []),
       );
       showDrawn(catalogue, readings[0], text);
     },

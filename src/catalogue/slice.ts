@@ -219,7 +219,13 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
-  markings: markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
+  markings: {
+    ...markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
+    // By their names one sees that someone typed colours.
+    colours: catalogue.markings.colours.map((row) =>
+      without(row, ['fill', 'locator', 'note', 'source']),
+    ),
+  },
 });
 
 /** The same for reading colours. */

@@ -35,11 +35,13 @@ export {
 
 export { readMarking, type Hints, type Reading } from './markings/index.ts';
 export {
+  coloursPainted,
   readColours,
   type ApartHint,
   type ColourCatalogue,
   type ColourId,
   type ColourRequest,
+  type Painted,
 } from './colours/index.ts';
 
 export { waysPrinted, type PartToPrint, type Way } from './printed/index.ts';

@@ -10,7 +10,8 @@ const IN_FULL = 3;
 /** Rows of that table; nobody reads a hundred. */
 const IN_SHORT = 24;
 
-const valueText = ({ resistance, capacitance }: Reading, habit?: Habit): string => {
+/** The value of a reading, in short. */
+export const valueText = ({ resistance, capacitance }: Reading, habit?: Habit): string => {
   if (resistance !== undefined) return formatValue(resistance.typ, 'ohm', habit);
   return capacitance === undefined ? 'no value' : formatValue(capacitance.typ, 'F', habit);
 };

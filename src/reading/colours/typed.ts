@@ -1,5 +1,5 @@
 import { paints } from './paints.ts';
-import type { ColourTables } from './state.ts';
+import type { ColourRow, ColourTables } from './state.ts';
 
 /** Colours as they were typed, and what could not be read. */
 export interface Typed {
@@ -10,6 +10,13 @@ export interface Typed {
 
 type Tables = Pick<ColourTables, 'colours' | 'colourMeanings'>;
 
+/** The British word is the one of the tables. */
+const respelt = (word: string): string => word.replace(/^gray$/i, 'grey');
+
+/** Words of a text that may be colours, apart from figures. */
+const wordsOf = (text: string): string[] =>
+  text.replace(/\b(light|dark) (?=\p{L})/giu, '$1-').split(/[\s,;/]+/);
+
 /** The colour of a figure. */
 const colourOfFigure = ({ colourMeanings }: Tables, figure: string): string | undefined =>
   colourMeanings.find((row) => row.role === 'digit' && String(row.value) === figure)?.colour;
@@ -18,13 +25,16 @@ const colourOfFigure = ({ colourMeanings }: Tables, figure: string): string | un
 export const colourOfKey = (tables: Tables, key: string): string | undefined =>
   /^\d$/.test(key) ? colourOfFigure(tables, key) : undefined;
 
+type Named = Pick<ColourRow, 'id' | 'name' | 'code'>;
+
+const wholeName = (colours: readonly Named[], word: string): string | undefined =>
+  colours.find(({ id, name, code }) => [id, name, code.toLowerCase()].includes(word))?.id;
+
 const named = (tables: Tables, word: string): string | undefined => {
   const colours = paints(tables);
   const plain = word.toLowerCase();
-  const whole = colours.find(({ id, name, code }) =>
-    [id, name, code.toLowerCase()].includes(plain),
-  );
-  if (whole !== undefined) return whole.id;
+  const whole = wholeName(colours, plain);
+  if (whole !== undefined) return whole;
   const begun = colours.filter(({ name }) => name.startsWith(plain));
   // A word that has only begun counts where it can be no other colour.
   return begun.length === 1 ? begun[0]?.id : undefined;
@@ -32,18 +42,12 @@ const named = (tables: Tables, word: string): string | undefined => {
 
 const UNKNOWN = ['?', '-', 'x'];
 
-/** The British word is the one of the tables. */
-const respelt = (word: string): string => word.replace(/^gray$/i, 'grey');
-
 /**
  * Colours that someone typed, in words, in letter codes, as figures or mixed: `yellow violet red
  * gold`, `YE VT RD GD`, `472 gold`, `4 ? 2 gold`. A question mark is a colour that one cannot tell.
  */
 export const colourTyped = (tables: Tables, text: string): Typed => {
-  const words = text
-    .replace(/\b(light|dark) (?=\p{L})/giu, '$1-')
-    .split(/[\s,;/]+/)
-    .flatMap((word) => word.match(/\d|\?|[^\d?]+/g) ?? []);
+  const words = wordsOf(text).flatMap((word) => word.match(/\d|\?|[^\d?]+/g) ?? []);
   const marks: (string | undefined)[] = [];
   const unknown: string[] = [];
   for (const word of words) {
@@ -60,3 +64,15 @@ export const coloursWith = (tables: Tables, letter: string): string[] =>
   paints(tables)
     .filter(({ name }) => name.startsWith(letter.toLowerCase()))
     .map(({ id }) => id);
+
+/** Fewer colours than this are a name, such as that of a red disc. */
+const FEWEST = 3;
+
+/** The colours that a text consists of, names or letter codes alone; nothing for any other text. */
+export const coloursAlone = (colours: readonly Named[], text: string): string[] | undefined => {
+  const words = wordsOf(text.trim().replaceAll('-', ' ')).map((word) =>
+    wholeName(colours, respelt(word).toLowerCase()),
+  );
+  const all = words.filter((word) => word !== undefined);
+  return all.length === words.length && all.length >= FEWEST ? all : undefined;
+};

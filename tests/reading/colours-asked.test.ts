@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
+import { coloursAlone } from '../../src/reading/colours/typed.ts';
+import { colourAnswer } from '../../src/search/colour-answer.ts';
+
+const catalogue = loadCatalogue();
+
+const textOf = (html: string): string => html.replace(/<[^>]*>/g, '').replace(/\u00a0/g, ' ');
+
+describe('colours in a box for anything', () => {
+  test.each([
+    ['yellow violet red gold', ['yellow', 'violet', 'red', 'gold']],
+    ['YE VT RD GD', ['yellow', 'violet', 'red', 'gold']],
+    ['Yellow-Violet-Red', ['yellow', 'violet', 'red']],
+    ['gray, white, brown', ['grey', 'white', 'brown']],
+    ['light blue, red, red', ['light-blue', 'red', 'red']],
+    ['red disc', undefined],
+    ['red red', undefined],
+    ['yellow violet red tantalum', undefined],
+    ['473K', undefined],
+    ['', undefined],
+  ])('%j', (text, wanted) => {
+    expect(coloursAlone(catalogue.markings.colours, text)).toEqual(wanted);
+  });
+
+  test.each([
+    [['yellow', 'violet', 'red', 'gold'], 'resistor with bands: 4.7 kΩ'],
+    [['brown', 'black', 'orange'], 'resistor with bands: 10 kΩ'],
+    [['brown', 'black', 'yellow', 'white', 'red'], 'striped film: 100 nF'],
+  ])('%j is said for each kind of part, with a link that has them set', (colours, said) => {
+    const answer = colourAnswer(catalogue, colours);
+    const html = answer === undefined ? '' : toHtml(answer);
+    expect(textOf(html)).toContain(said);
+    expect(html).toContain(`b=${colours.join(',')}"`);
+  });
+
+  test('colours that no part has are no answer', () => {
+    expect(
+      colourAnswer(
+        catalogue,
+        Array.from({ length: 12 }, () => 'red'),
+      ),
+    ).toBeUndefined();
+  });
+});
