@@ -1,5 +1,6 @@
 import { toDom } from '../markup/to-dom.ts';
 import { printedKeys, readAsked, type PrintedKey } from '../reading/printed/asked.ts';
+import { paintedMarkup } from '../reading/printed/painted.ts';
 import { printedMarkup } from '../reading/printed/view.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
@@ -35,15 +36,18 @@ const keepInAddress = (written: Record<PrintedKey, string>): void => {
 const show = (): void => {
   const written = texts();
   keepInAddress(written);
-  cataloguePart('reading').then(
-    (catalogue) => {
+  Promise.all([cataloguePart('reading'), cataloguePart('colours')]).then(
+    ([catalogue, withColours]) => {
       if (JSON.stringify(texts()) !== JSON.stringify(written)) return;
       const { part, faults } = readAsked(catalogue, written);
       for (const key of ['c', 'tol', 'v', 't'] as const)
         writeNote(key, faults[key] ?? '', faults[key] !== undefined);
       common.hidden = part !== undefined;
       place.replaceChildren(
-        ...(part === undefined ? [] : printedMarkup(catalogue, part)).map((piece) => toDom(piece)),
+        ...(part === undefined
+          ? []
+          : [...printedMarkup(catalogue, part), ...paintedMarkup(withColours, part)]
+        ).map((piece) => toDom(piece)),
       );
     },
     () => {

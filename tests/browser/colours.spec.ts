@@ -208,3 +208,27 @@ test.describe('without scripts', () => {
     await expect(row.locator('svg.swatch')).toBeVisible();
   });
 });
+
+test('colours typed into the box on the first page lead to the part with them set', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.locator('#box').fill('yellow violet red gold');
+  const answer = page.locator('#at-once').getByRole('listitem').filter({ hasText: 'four bands' });
+  await expect(answer.first()).toContainText(/resistor with bands: 4\.7\skΩ/);
+  await answer.first().getByRole('link').click();
+  await expect(headline(page)).toHaveText(/^4\.7\skΩ ±5\s%/);
+});
+
+test('colours typed as a marking are said to be colours', async ({ page }) => {
+  await page.goto('/read/?m=brown+black+orange');
+  await expect(page.locator('#readings')).toContainText(/As colours.*resistor with bands: 10\skΩ/);
+});
+
+test('the ways of printing a value end in colours', async ({ page }) => {
+  await page.goto('/read/printed/?kind=resistor&c=4k7&tol=5');
+  const row = page.locator('#printed').getByRole('row', { name: /^Resistor, four bands/ });
+  await expect(row).toContainText(/yellow.*violet.*red.*gold/);
+  await row.getByRole('link').click();
+  await expect(headline(page)).toHaveText(/^4\.7\skΩ ±5\s%/);
+});
