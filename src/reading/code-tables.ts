@@ -143,9 +143,14 @@ const withOwnIds = (rows: readonly CodeRow[]): CodeRow[] => {
   });
 };
 
+/** As people look codes up: figures by their size, small letters before capitals. */
+const { compare } = new Intl.Collator('en', { numeric: true });
+
+const byCode = (a: CodeRow, b: CodeRow): number => compare(a.cells[0] ?? '', b.cells[0] ?? '');
+
 /**
  * Every table that markings are read with and that has no page of its own kind, without the columns
- * that are empty throughout, parted by kind of row.
+ * that are empty throughout, parted by kind of row and in the order of its codes.
  */
 export const codeTables = (catalogue: Catalogue): CodeTable[] =>
   Object.entries<MarkingTable>(markingTables)
@@ -167,6 +172,9 @@ export const codeTables = (catalogue: Catalogue): CodeTable[] =>
         about,
         columns: columns.map(headingOf),
         count: rows.length,
-        groups: [...groups].map(([title, own]) => ({ title: capital(title), rows: own })),
+        groups: [...groups].map(([title, own]) => ({
+          title: capital(title),
+          rows: own.toSorted(byCode),
+        })),
       };
     });

@@ -227,7 +227,7 @@ test('colours typed as a marking are said to be colours', async ({ page }) => {
 
 test('the ways of printing a value end in colours', async ({ page }) => {
   await page.goto('/read/printed/?kind=resistor&c=4k7&tol=5');
-  const row = page.locator('#printed').getByRole('row', { name: /^Resistor, four bands/ });
+  const row = page.locator('#printed').getByRole('row', { name: /^Resistor, four bands yellow/ });
   await expect(row).toContainText(/yellow.*violet.*red.*gold/);
   await row.getByRole('link').click();
   await expect(headline(page)).toHaveText(/^4\.7\skΩ ±5\s%/);
