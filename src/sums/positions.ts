@@ -1,35 +1,35 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { DemandRow, PositionRow } from '../schemas/positions.ts';
+import type { PositionRow } from '../schemas/positions.ts';
 
-/** A position whose findings rest on the physics of a sum. */
+/** Positions that ask for the same findings of a sum. */
 export interface AskedIn {
-  position: PositionRow;
-  /** Names of those findings, the weightiest first, and whether one of them must be met. */
+  /** Names of the findings. */
   findings: readonly string[];
-  must: boolean;
+  /** Where one of them must be met. */
+  must: readonly PositionRow[];
+  /** Where they weigh without ruling a part out. */
+  weighs: readonly PositionRow[];
 }
 
-const WEIGHTS: readonly DemandRow['weight'][] = ['hard', 'strong', 'mild'];
-
-/** Positions that ask for what a sum works out; those in which it must be met come first. */
+/** Positions that ask for what a sum works out, by what they ask; most positions first. */
 export const askedIn = (
   { positions, demands, findings }: Catalogue,
   sum: string,
-): readonly AskedIn[] =>
-  Object.values(positions)
-    .flatMap((position) => {
-      const own = demands
-        .filter(
-          (demand) => demand.position === position.id && findings[demand.finding]?.sum === sum,
-        )
-        .toSorted((a, b) => WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight));
-      if (own.length === 0) return [];
-      return [
-        {
-          position,
-          findings: own.map(({ finding }) => findings[finding]?.name ?? finding),
-          must: own[0]?.weight === 'hard',
-        },
-      ];
-    })
-    .toSorted((a, b) => Number(b.must) - Number(a.must));
+): readonly AskedIn[] => {
+  const asking = Object.values(positions).flatMap((position) => {
+    const own = demands.filter(
+      (demand) => demand.position === position.id && findings[demand.finding]?.sum === sum,
+    );
+    const names = own.map(({ finding }) => findings[finding]?.name ?? finding).toSorted();
+    return own.length === 0
+      ? []
+      : [{ position, names, must: own.some(({ weight }) => weight === 'hard') }];
+  });
+  return [...Map.groupBy(asking, ({ names }) => names.join(';')).values()]
+    .toSorted((a, b) => b.length - a.length)
+    .map((group) => ({
+      findings: group[0]?.names ?? [],
+      must: group.filter(({ must }) => must).map(({ position }) => position),
+      weighs: group.filter(({ must }) => !must).map(({ position }) => position),
+    }));
+};

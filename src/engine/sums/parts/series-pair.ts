@@ -10,7 +10,7 @@ import { defineSum, quantity } from '../sum.ts';
 /** Two electrolytics in a row for a higher voltage, with a resistor across each. */
 export const seriesPair = defineSum({
   id: 'series-pair',
-  title: 'Two capacitors in a row',
+  title: 'Resistors across two equal capacitors in a row',
   lead: 'How two equal capacitors in a row share the voltage, and what resistor across each keeps either within its rating.',
   group: 'parts',
   inputs: {

@@ -5,7 +5,7 @@ import { choice, quantity, withFacts } from '../sum.ts';
 
 interface Facts {
   types: { id: string; name: string }[];
-  guidelines: { id: string; name: string }[];
+  guidelines: { id: string; name: string; kind: string }[];
   rows: DeratingRow[];
 }
 
@@ -20,7 +20,7 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
     types: Object.values(types)
       .filter(({ id }) => covered.has(id))
       .map(({ id, name }) => ({ id, name })),
-    guidelines: Object.values(guidelines).map(({ id, name }) => ({ id, name })),
+    guidelines: Object.values(guidelines).map(({ id, name, kind }) => ({ id, name, kind })),
     rows: derating.map((row) => ({ ...row, locator: '', note: '' })),
   };
 })({
@@ -92,14 +92,22 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
   tables: ({ type, rating, temp, dc, ac }, { guidelines, rows }) => [
     {
       caption: 'Guideline by guideline',
-      head: ['Guideline', 'Share of the rating', 'Allowed', 'Your voltage', 'Known from'],
-      rows: guidelines.map(({ id, name }) => {
+      head: [
+        'Guideline',
+        'Rule of',
+        'Share of the rating',
+        'Allowed',
+        'Your voltage',
+        'Known from',
+      ],
+      rows: guidelines.map(({ id, name, kind }) => {
         const found = allowedShare(rows, id, type, temp);
-        if (found === undefined) return [name, 'does not speak of it', '', '', ''];
+        if (found === undefined) return [name, kind, 'does not speak of it', '', '', ''];
         const peak = dc + Math.SQRT2 * ac;
         const volts = found.share * rating;
         return [
           name,
+          kind,
           { value: found.share, unit: 'fraction' as const },
           { value: volts, unit: 'V' as const },
           peak <= volts ? 'within' : 'above',

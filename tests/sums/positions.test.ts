@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { askedIn } from '../../src/sums/positions.ts';
+
+const catalogue = loadCatalogue();
+
+test('a sum knows the positions that ask for it, each once', () => {
+  const asked = askedIn(catalogue, 'coupling-corner');
+  const all = asked.flatMap(({ must, weighs }) => [...must, ...weighs].map(({ id }) => id));
+  expect(new Set(all).size).toBe(all.length);
+  const demanded = catalogue.demands
+    .filter(({ finding }) => finding === 'corner' || finding === 'phase')
+    .map(({ position }) => position);
+  expect(all.toSorted()).toEqual([...new Set(demanded)].toSorted());
+});
+
+test('a sum that no finding leads to has none', () => {
+  expect(askedIn(catalogue, 'trimmer-preset')).toEqual([]);
+});
