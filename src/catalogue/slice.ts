@@ -71,7 +71,9 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   look: Object.fromEntries(
     Object.keys(catalogue.look).map((table) => [table, []]),
   ) as unknown as Catalogue['look'],
-  job: { fittingOrder: [], closingChecks: [], leadForming: [] },
+  job: Object.fromEntries(
+    Object.keys(catalogue.job).map((table) => [table, []]),
+  ) as unknown as Catalogue['job'],
 });
 
 /** How the bench sums are filled in that some findings lead to. */
@@ -275,7 +277,12 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
   units: catalogue.units,
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   cautions: catalogue.cautions,
-  job: catalogue.job,
+  job: {
+    ...nothing(catalogue).job,
+    fittingOrder: catalogue.job.fittingOrder,
+    closingChecks: catalogue.job.closingChecks,
+    leadForming: catalogue.job.leadForming,
+  },
 });
 
 /** The part of the catalogue that drawings need beside the sizes of a position's slice. */

@@ -17,3 +17,4 @@ export {
 } from './sheet.ts';
 export { recordCsv, recordOf, type JobRecord, type RecordEntry } from './record.ts';
 export { safeCell, safeTable } from './safe-cell.ts';
+export { demoIds, demoJob } from './demo.ts';

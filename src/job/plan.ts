@@ -8,6 +8,7 @@ import {
   type Assessment,
   type Candidate,
   type Catalogue,
+  type Finding,
   type PositionId,
   type TypeId,
 } from '../engine/index.ts';
@@ -61,6 +62,14 @@ export interface PlanTools {
   understand?: Understand | undefined;
 }
 
+/** What speaks against a part like the old one in its place, other than that none is made. */
+const misfitOf = (likeForLike: Assessment): Finding | undefined =>
+  likeForLike.verdict === 'fits' || likeForLike.verdict === 'fits-if'
+    ? undefined
+    : likeForLike.findings.find(
+        ({ finding, verdict }) => finding !== 'availability' && verdict === likeForLike.verdict,
+      );
+
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const { original } = resolveSituation(catalogue, request);
   const all = findStandIns(catalogue, request);
@@ -79,6 +88,7 @@ const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => 
       .slice(0, MOST_STAND_INS),
     keptOut: all.find(({ verdict }) => verdict === 'keep-out'),
     likeForLike,
+    misfit: misfitOf(likeForLike),
   };
 };
 
@@ -94,12 +104,16 @@ const missingOf = ({ designators, type, position }: PartOfLine): Missing[] => [
 
 const decide = (
   line: Line,
-  advice: Advice | undefined,
+  worked: Worked | undefined,
 ): Pick<PlannedLine, 'decision' | 'decidedBy' | 'wantsReason'> => {
+  const advice: Advice | undefined = worked?.judgement.advice;
   if (line.decision !== 'judge') {
     const differs = advice !== undefined && advice !== line.decision;
     const wantsReason = differs && line.decisionReason.trim() === '';
     return { decision: line.decision, decidedBy: 'visitor', wantsReason };
+  }
+  if (advice === 'leave' && worked?.misfit?.verdict === 'keep-out') {
+    return { decision: 'test', decidedBy: 'place', wantsReason: false };
   }
   // What nothing is known of is tested.
   return {
@@ -196,7 +210,7 @@ export const planJob = (
       missing: missingOf(part),
       rejected: question.rejected,
       worked,
-      ...decide(line, worked.judgement.advice),
+      ...decide(line, worked),
       ...fittingOf(line, worked, assessChoice, catalogue),
     };
   };

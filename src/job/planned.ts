@@ -1,4 +1,4 @@
-import type { Advice, Assessment, Judgement, Request } from '../engine/index.ts';
+import type { Advice, Assessment, Finding, Judgement, Request } from '../engine/index.ts';
 import type { Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
 
@@ -22,6 +22,11 @@ export interface Worked {
   keptOut: Assessment | undefined;
   /** A new part just like the old one in this place; nothing where it is not assessed. */
   likeForLike: Assessment | undefined;
+  /**
+   * The finding that speaks against the old type in this place, however sound the part is; nothing
+   * where it serves or is only no longer made.
+   */
+  misfit: Finding | undefined;
 }
 
 /** A line with what is to be done with its part. */
@@ -33,9 +38,12 @@ export interface PlannedLine {
   /** What could not be understood, by field or condition. */
   rejected: Readonly<Record<string, string>>;
   worked?: Worked;
-  /** What to do: the visitor's decision, else that of the rules, else test. */
+  /**
+   * What to do: the visitor's decision, else that of the rules, else test. What the rules would leave
+   * is tested where its place keeps such a part out, as a bead that sits the wrong way round.
+   */
   decision: Advice;
-  decidedBy: 'visitor' | 'rules' | 'nobody';
+  decidedBy: 'visitor' | 'rules' | 'place' | 'nobody';
   /** The visitor decides otherwise than the rules without saying why. */
   wantsReason: boolean;
   /** What to fit: the visitor's choice, else the best stand-in; nothing where none serves. */

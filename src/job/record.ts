@@ -77,6 +77,9 @@ const foundInWords = ({ line }: PlannedLine, catalogue: Catalogue | undefined): 
 
 const whyOf = ({ line, decidedBy, worked }: PlannedLine): string => {
   if (decidedBy === 'visitor') return line.decisionReason;
+  if (decidedBy === 'place' && worked?.misfit !== undefined) {
+    return `such a part does not belong here: ${reasonPhrase(worked.misfit)}`;
+  }
   const [reason] = worked?.judgement.reasons ?? [];
   if (reason === undefined) return 'nothing is known of it, so it is tested';
   return reason.working === '' ? reason.why : `${reason.why} (${reason.working})`;

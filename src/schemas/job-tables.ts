@@ -1,11 +1,13 @@
 import { closingCheckRow, fittingOrderRow, leadFormingRow, type JobTables } from './job.ts';
+import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
 import type { Reference, Table } from './tables.ts';
 
-/** A table of `data/job/`, and the property of the job tables that it fills. */
+/** A table of `data/job/` or `data/demo/`, and the property of the job tables that it fills. */
 export interface JobTable extends Table {
   name: keyof JobTables;
 }
 
+const demo: Reference = { column: 'job', table: 'demo/jobs.csv' };
 const source: Reference = { column: 'source', table: 'sources.csv' };
 
 /** Every table that work on a whole board goes by, by file name. */
@@ -34,5 +36,44 @@ export const jobTables = {
     key: ['id'],
     references: [source],
     about: 'How leads are bent to another pitch.',
+  },
+  'demo/jobs.csv': {
+    name: 'demoJobs',
+    row: demoJobRow,
+    key: ['id'],
+    references: [],
+    about: 'Invented jobs that show how a board is planned.',
+  },
+  'demo/parts.csv': {
+    name: 'demoParts',
+    row: demoPartRow,
+    key: ['job', 'designators'],
+    references: [
+      demo,
+      { column: 'type', table: 'types.csv' },
+      { column: 'position', table: 'positions.csv' },
+    ],
+    about: 'Parts of the invented jobs.',
+  },
+  'demo/found.csv': {
+    name: 'demoFound',
+    row: demoFoundRow,
+    key: ['job', 'designators', 'reading'],
+    references: [demo],
+    about: 'Readings of the invented jobs.',
+  },
+  'demo/presets.csv': {
+    name: 'demoPresets',
+    row: demoPresetRow,
+    key: ['job', 'designators'],
+    references: [demo],
+    about: 'Trimmers of the invented jobs.',
+  },
+  'demo/conditions.csv': {
+    name: 'demoConditions',
+    row: demoConditionRow,
+    key: ['job', 'designators', 'condition'],
+    references: [demo, { column: 'condition', table: 'condition-definitions.csv' }],
+    about: 'Conditions of the invented jobs.',
   },
 } as const satisfies Record<string, JobTable>;

@@ -1,4 +1,11 @@
 import { z } from 'zod';
+import type {
+  DemoConditionRow,
+  DemoFoundRow,
+  DemoJobRow,
+  DemoPartRow,
+  DemoPresetRow,
+} from './demo.ts';
 import {
   count,
   id,
@@ -65,4 +72,9 @@ export interface JobTables {
   fittingOrder: FittingOrderRow[];
   closingChecks: ClosingCheckRow[];
   leadForming: LeadFormingRow[];
+  demoJobs: DemoJobRow[];
+  demoParts: DemoPartRow[];
+  demoFound: DemoFoundRow[];
+  demoPresets: DemoPresetRow[];
+  demoConditions: DemoConditionRow[];
 }

@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { slicePosition, sliceJob } from '../../src/catalogue/slice.ts';
+import type { Catalogue } from '../../src/engine/index.ts';
+import { demoIds, demoJob, orderOf, planJob, recordOf, sheetOf } from '../../src/job/index.ts';
+import { jobSchema } from '../../src/job/model.ts';
+
+const catalogue = loadCatalogue();
+const slices = new Map<string, Catalogue>();
+/** As a browser has it: one slice a position. */
+const catalogueAt = (position: string): Catalogue => {
+  const slice = slices.get(position) ?? slicePosition(catalogue, position);
+  slices.set(position, slice);
+  return slice;
+};
+const common = sliceJob(catalogue);
+
+const planned = (id: string) => {
+  const job = demoJob(catalogue.job, id, new Date(0));
+  return { job, plan: planJob(job, { catalogueAt }) };
+};
+const boards = Object.fromEntries(demoIds(catalogue.job).map((id) => [id, planned(id)]));
+const board = (id: string) => {
+  const found = boards[id];
+  if (found === undefined) throw new Error(`no demonstration ${id}`);
+  return found;
+};
+const lineAt = (id: string, designators: string) => {
+  const found = board(id).plan.lines.find(({ line }) => line.designators === designators);
+  if (found === undefined) throw new Error(`no line ${designators}`);
+  return found;
+};
+
+describe.each(demoIds(catalogue.job))('the invented board %s', (id) => {
+  test('is a job, says that it is invented, and every row of its tables is used', () => {
+    const { job } = board(id);
+    expect(() => jobSchema.parse(job)).not.toThrow();
+    expect(job.invented).toContain('invented');
+    const lines = new Set(job.lines.map(({ designators }) => designators));
+    const { demoFound, demoPresets, demoConditions } = catalogue.job;
+    for (const row of [...demoFound, ...demoPresets, ...demoConditions]) {
+      if (row.job === id && row.designators !== '') expect(lines).toContain(row.designators);
+    }
+  });
+
+  test('has all its numbers understood', () => {
+    for (const { line, rejected } of board(id).plan.lines) {
+      expect(rejected, line.designators).toEqual({});
+    }
+  });
+
+  test('comes out of slices as out of the whole catalogue', () => {
+    const { job, plan } = board(id);
+    const whole = planJob(job, { catalogueAt: () => catalogue });
+    const said = ({ lines }: typeof plan) =>
+      lines.map(({ decision, standIn }) => [decision, standIn?.candidate, standIn?.verdict]);
+    expect(said(plan)).toEqual(said(whole));
+  });
+
+  test('has every designator on its record', () => {
+    const { job, plan } = board(id);
+    const recorded = recordOf(job, plan, common, catalogueAt).entries.map((one) => one.designator);
+    expect(recorded).toEqual(plan.lines.flatMap(({ part }) => [...part.designators]));
+  });
+});
+
+describe('the traps', () => {
+  test.each([
+    ['a bead the wrong way round', 'C1, C2', 'test', 'reverse-voltage'],
+    ['a bead on a hard rail', 'C9', 'replace', 'rated-voltage'],
+    ['a disc in the audio path', 'C3, C4', 'leave', 'distortion'],
+    ['10K is 10 nF', 'C5, C6', 'leave', undefined],
+    ['a polystyrene part near a heat sink', 'C17, C18', 'replace', undefined],
+  ])('%s', (_, designators, decision, misfit) => {
+    const found = lineAt('mixer-card', designators);
+    expect(found.decision).toBe(decision);
+    expect(found.worked?.misfit?.finding).toBe(misfit);
+  });
+
+  test.each([
+    ['mixer-card', 'C1, C2', 'pet-metallized', 'fits'],
+    ['mixer-card', 'C3, C4', 'ceramic-c0g', 'fits'],
+    ['mixer-card', 'C7, C8', 'al-electrolytic-bipolar', 'fits'],
+    ['mixer-card', 'C17, C18', 'ceramic-c0g', 'fits'],
+    ['mixer-card', 'C20, C21', 'al-electrolytic-wet', 'fits'],
+    ['mains-card', 'C1', 'film-x2', 'fits'],
+    ['mains-card', 'C2, C3', 'ceramic-y-safety', 'fits'],
+  ])('%s %s: %s %s', (id, designators, type, verdict) => {
+    const { standIn } = lineAt(id, designators);
+    expect([standIn?.candidate.type, standIn?.verdict]).toEqual([type, verdict]);
+  });
+
+  test('a mark that cannot be read is tested and asks for its type', () => {
+    expect(lineAt('mixer-card', 'C19')).toMatchObject({
+      state: 'open',
+      decision: 'test',
+      missing: ['type'],
+    });
+  });
+});
+
+describe('the papers of the boards', () => {
+  test('the order has what is replaced, resistors and sockets included', () => {
+    const { job, plan } = board('mixer-card');
+    const { groups, unsettled } = orderOf(plan, job.whole, common);
+    expect(unsettled).toEqual([]);
+    const needed = groups.reduce((sum, group) => sum + group.needed, 0);
+    const replaced = plan.lines.filter(({ decision }) => decision === 'replace');
+    expect(needed).toBe(replaced.reduce((sum, { part }) => sum + part.designators.length, 0));
+    const resistors = groups.find(({ value }) => value === '47 kΩ');
+    expect(resistors).toMatchObject({ needed: 6, spares: 1, total: 7 });
+  });
+
+  test('the sheet sets trimmers, marks polarity and closes with rails and chips', () => {
+    const { job, plan } = board('mixer-card');
+    const { steps, checks } = sheetOf(job, plan, { catalogueAt, common });
+    const trimmer = steps.find(({ designator }) => designator === 'RV2');
+    expect(trimmer?.preset?.turns?.typ).toBeCloseTo(-4.6825);
+    const bead = steps.find(({ designator }) => designator === 'C9');
+    expect(bead?.marks).toContain('polarity');
+    expect(bead?.cautions.map(({ id }) => id)).toContain('tantalum-fire');
+    const ids = checks.map(({ row }) => row.id);
+    expect(ids).toEqual(expect.arrayContaining(['limiter', 'rails', 'chips-in', 'adjust']));
+  });
+
+  test('the mains card brings up what can kill', () => {
+    const { job, plan } = board('mains-card');
+    const { steps, checks } = sheetOf(job, plan, { catalogueAt, common });
+    const own = steps.find(({ designator }) => designator === 'C1')?.cautions.map(({ id }) => id);
+    expect(own).toEqual(expect.arrayContaining(['mains', 'mains-class', 'old-paper-mains']));
+    expect(checks.map(({ row }) => row.id)).toContain('mains-insulation');
+  });
+});
