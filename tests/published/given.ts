@@ -31,6 +31,11 @@ export class Given {
     return value;
   }
 
+  /** Everything that is given, as it is written. */
+  all(): Record<string, string> {
+    return Object.fromEntries(this.#cells);
+  }
+
   has(name: string): boolean {
     return this.#cells.has(name);
   }
