@@ -18,3 +18,16 @@ export {
 export { recordCsv, recordOf, type JobRecord, type RecordEntry } from './record.ts';
 export { safeCell, safeTable } from './safe-cell.ts';
 export { demoIds, demoJob } from './demo.ts';
+export {
+  emptyJob,
+  emptyLine,
+  LONGEST_TEXT,
+  MOST_LINES,
+  type BadRow,
+  type Job,
+  type Line,
+} from './model.ts';
+export { expandDesignators, shortenDesignators, type Designators } from './designators.ts';
+export { LARGEST_FILE, openJob, writeJob, type Opened } from './file.ts';
+export { openShared, shareJob, type Shared } from './share.ts';
+export { changed, historyOf, MOST_STEPS, redone, undone, type History } from './history.ts';

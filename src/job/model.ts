@@ -1,5 +1,8 @@
 import * as z from 'zod/mini';
 
+// The pages' policy forbids making code from text, which zod would otherwise try.
+z.config({ jitless: true });
+
 /**
  * A job: one board's worth of work, from survey to record. What a person typed is kept as it was
  * typed, so that nothing is lost that cannot be understood yet; what it means is worked out anew
@@ -74,7 +77,8 @@ const fitted = z.object({
 });
 export type Fitted = z.infer<typeof fitted>;
 
-const line = z.object({
+/** One line, as a file that is broken elsewhere may still hold it whole. */
+export const lineSchema = z.object({
   /** Unique in its job. */
   id: text,
   /** As typed: `C1-C16, C22`. */
@@ -104,7 +108,7 @@ const line = z.object({
   /** Cells that no column was found for, by their header. */
   rest: textByKey,
 });
-export type Line = z.infer<typeof line>;
+export type Line = z.infer<typeof lineSchema>;
 
 /** A row of a table that could not become a line: kept and shown with the reason. */
 const badRow = z.object({ row: z.number(), cells: texts, reason: text });
@@ -132,7 +136,7 @@ export const jobSchema = z.object({
     spareShare: text,
     spareLeast: text,
   }),
-  lines: z.array(line).check(z.maxLength(MOST_LINES)),
+  lines: z.array(lineSchema).check(z.maxLength(MOST_LINES)),
   badRows: z.array(badRow),
   /** Closing checks by the id of their row in the data. */
   checks: z.record(z.string(), check),

@@ -1,0 +1,60 @@
+import fc from 'fast-check';
+import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
+
+/** Texts with what is awkward in tables, files and addresses. */
+export const anyText = fc.oneof(
+  fc.string({ unit: 'grapheme', maxLength: 12 }),
+  fc.constantFrom('=1+1', '-40', "'=x", '@a', '\tb', 'a\r\nb', '"q"', 'a;b', '4,7 nF', '</script>'),
+);
+
+const anyKey = fc.oneof(
+  fc.constantFrom('constructor', 'toString', 'Qty', 'Value'),
+  fc.stringMatching(/^[A-Za-z ]{1,8}$/u),
+);
+const byKey = fc.dictionary(anyKey, anyText, { maxKeys: 3, noNullPrototype: true });
+
+export const anyLine: fc.Arbitrary<Line> = fc
+  .record({
+    designators: anyText,
+    kind: anyText,
+    marking: anyText,
+    type: anyText,
+    value: anyText,
+    tolerance: anyText,
+    volts: anyText,
+    position: anyText,
+    note: anyText,
+    conditions: byKey,
+    rest: byKey,
+    decision: fc.constantFrom('judge', 'replace', 'test', 'leave'),
+    choice: fc.option(
+      fc.record({
+        type: anyText,
+        capacitance: anyText,
+        tolerance: anyText,
+        ratedVoltage: anyText,
+        reason: anyText,
+        locked: fc.boolean(),
+      }),
+    ),
+    fitted: fc.dictionary(
+      anyKey,
+      fc.record({
+        done: fc.boolean(),
+        before: anyText,
+        after: anyText,
+        note: anyText,
+        at: anyText,
+      }),
+      { maxKeys: 2, noNullPrototype: true },
+    ),
+  })
+  .map((said) => ({ ...emptyLine(''), ...said }));
+
+export const anyJob: fc.Arbitrary<Job> = fc
+  .record({ title: anyText, note: anyText, lines: fc.array(anyLine, { maxLength: 6 }) })
+  .map(({ lines, ...said }) => ({
+    ...emptyJob('any', new Date(0)),
+    ...said,
+    lines: lines.map((line, at) => ({ ...line, id: `l${String(at)}` })),
+  }));

@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { expandDesignators, shortenDesignators } from '../../src/job/designators.ts';
+
+describe('designators', () => {
+  test.each([
+    ['C1', ['C1']],
+    ['C1-C3, C22', ['C1', 'C2', 'C3', 'C22']],
+    ['C1-3', ['C1', 'C2', 'C3']],
+    ['C1…C3', ['C1', 'C2', 'C3']],
+    ['C1–C3', ['C1', 'C2', 'C3']],
+    ['C1 ... C3', ['C1', 'C2', 'C3']],
+    ['C1 to C3', ['C1', 'C2', 'C3']],
+    ['C 1 - C 3', ['C1', 'C2', 'C3']],
+    ['C1;C2 C3', ['C1', 'C2', 'C3']],
+    ['C1, 2, 4-5', ['C1', 'C2', 'C4', 'C5']],
+    ['R12a', ['R12a']],
+    ['VR1', ['VR1']],
+    ['C08-C10', ['C08', 'C09', 'C10']],
+    ['', []],
+  ])('%s', (text, list) => {
+    expect(expandDesignators(text)).toEqual({ list, faults: [] });
+  });
+
+  test.each([
+    ['C16-C1', [], /backwards/],
+    ['C1-C1001', [], /more than 1,000/],
+    ['C1-C99999999999999999999', [], /more than 1,000/],
+    ['C1-R4', [], /two kinds/],
+    ['C1, C2, C1', ['C1', 'C2'], /more than once: C1\./],
+    ['constructor, C1', ['C1'], /“constructor” is not/],
+    ['__proto__', [], /is not/],
+  ])('%s is at fault', (text, list, fault) => {
+    const found = expandDesignators(text);
+    expect(found.list).toEqual(list);
+    expect(found.faults).toHaveLength(1);
+    expect(found.faults[0]).toMatch(fault);
+  });
+
+  test('a range of just 1,000 is taken', () => {
+    expect(expandDesignators('C1-C1000').list).toHaveLength(1000);
+  });
+
+  const name = fc
+    .tuple(
+      fc.constantFrom('C', 'R', 'VR', 'IC', 'c'),
+      fc.integer({ min: 0, max: 30 }),
+      fc.constantFrom('', '', 'a'),
+    )
+    .map(([letters, number, suffix]) => `${letters}${String(number)}${suffix}`);
+
+  test('there and back', () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(name, { maxLength: 60 }), (list) => {
+        expect(expandDesignators(shortenDesignators(list))).toEqual({ list, faults: [] });
+      }),
+    );
+  });
+
+  test('never throws', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 100 }), (text) => {
+        const { list } = expandDesignators(text);
+        expect(new Set(list).size).toBe(list.length);
+      }),
+    );
+  });
+});
