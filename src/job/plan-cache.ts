@@ -4,6 +4,7 @@
  */
 export interface Memory<T> {
   get: (key: string, work: () => T) => T;
+  has: (key: string) => boolean;
   sweep: () => void;
   /** How many results have been worked out so far. */
   worked: () => number;
@@ -22,6 +23,7 @@ export const newMemory = <T>(): Memory<T> => {
       used.set(key, entry);
       return entry.value;
     },
+    has: (key) => used.has(key) || kept.has(key),
     sweep: () => {
       kept = used;
       used = new Map();

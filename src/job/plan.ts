@@ -60,6 +60,11 @@ export interface PlanTools {
   catalogueAt: (position: PositionId) => Catalogue | undefined;
   cache?: PlanCache | undefined;
   understand?: Understand | undefined;
+  /**
+   * Asked before each assessment that has to be worked out, so that a page can stop in time, show
+   * what there is and go on with the same cache; always unless given.
+   */
+  mayWork?: (() => boolean) | undefined;
 }
 
 /** What speaks against a part like the old one in its place, other than that none is made. */
@@ -165,10 +170,16 @@ const fittingOf = (
  */
 export const planJob = (
   job: Job,
-  { catalogueAt, cache = newPlanCache(), understand = partAsTyped }: PlanTools,
+  {
+    catalogueAt,
+    cache = newPlanCache(),
+    understand = partAsTyped,
+    mayWork = () => true,
+  }: PlanTools,
 ): Plan => {
   const before = cache.worked.worked();
   const wanted = new Set<PositionId>();
+  let unfinished = 0;
   const wholeKey = JSON.stringify(job.whole);
 
   const plan = (line: Line): PlannedLine => {
@@ -199,6 +210,10 @@ export const planJob = (
       },
     );
     const { question, key } = asked;
+    if (!cache.worked.has(key) && !mayWork()) {
+      unfinished += 1;
+      return { ...base, state: 'waiting', ...decide(line, undefined) };
+    }
     const worked = cache.worked.get(key, () => work(catalogue, question));
     const assessChoice = (candidate: Candidate): Assessment =>
       cache.chosen.get(key + JSON.stringify(candidate), () =>
@@ -217,5 +232,5 @@ export const planJob = (
 
   const lines = job.lines.map(plan);
   for (const memory of Object.values(cache) as Memory<unknown>[]) memory.sweep();
-  return { lines, wanted: [...wanted], workedOut: cache.worked.worked() - before };
+  return { lines, wanted: [...wanted], unfinished, workedOut: cache.worked.worked() - before };
 };

@@ -3,7 +3,8 @@ import type { Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
 
 /**
- * How far a line can be planned: `assessed`; `waiting` for the catalogue of its position; `open`
+ * How far a line can be planned: `assessed`; `waiting` for the catalogue of its position or
+ * for its turn; `open`
  * while its type or position is not known; `other` for kinds of part that are not assessed here yet.
  */
 export type PlanState = 'assessed' | 'waiting' | 'open' | 'other';
@@ -62,6 +63,8 @@ export interface Plan {
   lines: readonly PlannedLine[];
   /** Positions whose catalogue is still to be fetched. */
   wanted: readonly string[];
+  /** Lines whose turn did not come; plan again with the same cache to go on. */
+  unfinished: number;
   /** How many assessments had to be worked out anew. */
   workedOut: number;
 }

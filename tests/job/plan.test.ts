@@ -133,6 +133,23 @@ describe('the whole board', () => {
     expect(planJob({ ...job, lines: changed }, shared).workedOut).toBe(1);
   });
 
+  test('a page may stop in time and go on where it was', () => {
+    const shared = tools();
+    const job = jobOf(...['10 µF', '22 µF', '47 µF'].map((value) => coupling(value, { value })));
+    const one = () => {
+      let left = 1;
+      return () => (left -= 1) >= 0;
+    };
+    const turns = Array.from({ length: 3 }, () => planJob(job, { ...shared, mayWork: one() }));
+    expect(turns.map(({ unfinished, workedOut }) => [unfinished, workedOut])).toEqual([
+      [2, 1],
+      [1, 1],
+      [0, 1],
+    ]);
+    expect(turns[0]?.lines.map(({ state }) => state)).toEqual(['assessed', 'waiting', 'waiting']);
+    expect(turns[2]?.lines).toEqual(planJob(job, tools()).lines);
+  });
+
   test('ten thousand lines of a kind are planned', () => {
     const understand = vi.fn(partAsTyped);
     const lines = Array.from({ length: 10_000 }, (_, n) =>
