@@ -125,6 +125,40 @@ const HEAVY: readonly string[] = [
 /** Characters of the longest marking that must be read at once. */
 const LONGEST = 200;
 
+/** Characters that noise is drawn from: worn signs, figures, letters of codes and units, gaps. */
+const NOISE_SIGNS: readonly string[] = [
+  '??_#▯… 01AK',
+  '?0123456789pnKJM VµF.,',
+  '? 1K',
+  '?ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789',
+];
+const NOISE_TEXTS = 1000;
+const LONGEST_SHORT_NOISE = 12;
+
+/** The same noise each time, half of it short: numbers of a linear congruential generator. */
+const noise = (): string[] => {
+  let seed = 473;
+  const below = (bound: number): number => {
+    seed = (seed * 1664525 + 1013904223) % 2 ** 32;
+    return Math.floor((seed / 2 ** 32) * bound);
+  };
+  return Array.from({ length: NOISE_TEXTS }, () => {
+    const signs = [...(NOISE_SIGNS[below(NOISE_SIGNS.length)] ?? '')];
+    const length = 1 + below(below(2) === 0 ? LONGEST_SHORT_NOISE : LONGEST);
+    return Array.from({ length }, () => signs[below(signs.length)] ?? '').join('');
+  });
+};
+
+/** The least of some runs, so that other work on the machine counts for little. */
+const leastTime = (catalogue: Catalogue, text: string): number =>
+  Math.min(
+    ...Array.from({ length: RUNS }, () => {
+      const start = performance.now();
+      readMarking(catalogue, text);
+      return performance.now() - start;
+    }),
+  );
+
 /** How long single markings take: usual ones, and the slowest that are known. */
 const readingTimes = (catalogue: Catalogue): Row[] => {
   const read = (text: string): number =>
@@ -133,7 +167,10 @@ const readingTimes = (catalogue: Catalogue): Row[] => {
     for (let time = 0; time < READINGS_AT_ONCE; time += 1) readMarking(catalogue, text);
   };
   const longest = HEAVY.map((piece) => piece.repeat(LONGEST).slice(0, LONGEST));
+  const ofNoise = noise().map((text) => leastTime(catalogue, text));
   return [
+    ['noise to 200 characters, median', show(median(ofNoise)), 'ms'],
+    ['noise, slowest of 1,000', show(Math.max(...ofNoise)), 'ms'],
     ['one marking, median', show(median(MARKINGS.map(read))), 'ms'],
     ['one marking, slowest of them', show(Math.max(...MARKINGS.map(read))), 'ms'],
     [`${String(LONGEST)} characters, slowest`, show(Math.max(...longest.map(read))), 'ms'],

@@ -151,6 +151,11 @@ const confused: [string, Hints, number, string][] = [
 ];
 
 describe('a character taken for another', () => {
+  test('a Cyrillic letter with a meaning of its own is itself', () => {
+    const values = readMarking(catalogue, 'К31 100п').map(({ capacitance }) => capacitance?.typ);
+    expect(values).toEqual([100 * p]);
+  });
+
   test.each(confused)('%j with %j', (text, hints, value, says) => {
     const [best] = readMarking(catalogue, text, hints);
     expect((best?.capacitance?.typ ?? NaN) / value).toBeCloseTo(1, 9);
