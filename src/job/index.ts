@@ -31,3 +31,12 @@ export { expandDesignators, shortenDesignators, type Designators } from './desig
 export { LARGEST_FILE, openJob, writeJob, type Opened } from './file.ts';
 export { openShared, shareJob, type Shared } from './share.ts';
 export { changed, historyOf, MOST_STEPS, redone, undone, type History } from './history.ts';
+export { textOfBytes, type TextOfBytes } from './bytes.ts';
+export {
+  DELIMITERS,
+  readDelimited,
+  type Delimited,
+  type Delimiter,
+  type Row,
+} from './delimited.ts';
+export { openStore, type JobStore, type Listed, type Saved } from './store.ts';

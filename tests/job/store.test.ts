@@ -1,0 +1,102 @@
+import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
+import { afterEach, expect, test, vi } from 'vitest';
+import { openJob } from '../../src/job/file.ts';
+import { emptyJob, type Job } from '../../src/job/model.ts';
+import { openStore, type JobStore } from '../../src/job/store.ts';
+
+const job: Job = { ...emptyJob('a', new Date(0)), title: 'Board' };
+const open: JobStore[] = [];
+let count = 0;
+
+const storeOf = async (name: string): Promise<JobStore> => {
+  const store = await openStore(name);
+  if ('message' in store) throw new Error(store.message);
+  open.push(store);
+  return store;
+};
+const fresh = (): string => `jobs-${String(count++)}`;
+
+afterEach(() => {
+  for (const store of open.splice(0)) store.close();
+  vi.restoreAllMocks();
+});
+
+test('keeps several jobs and their revisions', async () => {
+  const store = await storeOf(fresh());
+  expect(await store.save(job, 0)).toEqual({ state: 'saved', revision: 1 });
+  expect(await store.save({ ...job, title: 'Again' }, 1)).toEqual({ state: 'saved', revision: 2 });
+  await store.save({ ...job, id: 'b' }, 0);
+  const list = await store.list();
+  expect(list).toMatchObject([
+    { ok: true, revision: 2, job: { title: 'Again' } },
+    { ok: true, revision: 1, job: { id: 'b' } },
+  ]);
+  await store.remove('a');
+  expect(await store.list()).toHaveLength(1);
+});
+
+test('of two pages, the later save loses nothing of either', async () => {
+  const name = fresh();
+  const [one, two] = [await storeOf(name), await storeOf(name)];
+  await one.save(job, 0);
+  await two.save({ ...job, title: 'Theirs' }, 1);
+  const saved = await one.save({ ...job, title: 'Mine' }, 1);
+  expect(saved).toMatchObject({ state: 'stale', revision: 1 });
+  const titles = (await one.list()).map((each) => (each.ok ? each.job.title : ''));
+  expect(titles.sort()).toEqual(['Mine (copy from another page)', 'Theirs']);
+});
+
+test('one page hears of what another saved', async () => {
+  const name = fresh();
+  const [one, two] = [await storeOf(name), await storeOf(name)];
+  const heard = new Promise((resolve) => two.watch(resolve));
+  await one.save(job, 0);
+  expect(await heard).toBe('a');
+});
+
+test('a damaged job is set aside, can be handed out, and stops no other', async () => {
+  const name = fresh();
+  const store = await storeOf(name);
+  await store.save(job, 0);
+  await store.save({ ...job, id: 'b' }, 0);
+  const database = await openDB(name, 1);
+  const kept = (await database.get('jobs', 'a')) as { text: string };
+  await database.put('jobs', { ...kept, text: kept.text.replace('Board', 'Bored') });
+  database.close();
+  const [damaged, sound] = await store.list();
+  expect(sound?.ok).toBe(true);
+  if (damaged === undefined || damaged.ok) throw new Error('not set aside');
+  expect(openJob(damaged.text).ok).toBe(true);
+});
+
+test('says what was not saved as a file since it changed', async () => {
+  const store = await storeOf(fresh());
+  const needs = async () => (await store.list()).map((each) => each.ok && each.needsExport);
+  await store.save(job, 0);
+  expect(await needs()).toEqual([true]);
+  await store.exported('a');
+  expect(await needs()).toEqual([false]);
+  await new Promise((resolve) => setTimeout(resolve, 5));
+  await store.save(job, 1);
+  expect(await needs()).toEqual([true]);
+});
+
+test.each([
+  ['QuotaExceededError', /no room/],
+  ['InvalidStateError', /does not keep/],
+])('%s while saving is said', async (name, message) => {
+  const store = await storeOf(fresh());
+  vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('', name);
+  });
+  const saved = await store.save(job, 0);
+  expect(saved.state === 'refused' ? saved.message : '').toMatch(message);
+});
+
+test('a browser that refuses the store is said to', async () => {
+  vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+    throw new DOMException('', 'SecurityError');
+  });
+  expect(await openStore(fresh())).toEqual({ message: expect.stringMatching(/does not keep/) });
+});
