@@ -1,5 +1,6 @@
 import type { PositionId, Range, Tolerance, TypeId } from '../engine/index.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
+import { expandDesignators } from './designators.ts';
 import type { Line } from './model.ts';
 
 /** What the part of a line is understood to be; what is not known is missing. */
@@ -22,28 +23,6 @@ export interface PartOfLine {
 /** How lines are understood; must depend on nothing but what is typed in the line. */
 export type Understand = (line: Line) => PartOfLine;
 
-/** Most designators that one range, such as `C1-C16`, stands for. */
-const LONGEST_RANGE = 10_000;
-
-const expand = (item: string): string[] => {
-  const range = /^([A-Z]+)(\d+)-([A-Z]*)(\d+)$/iu.exec(item);
-  const [, letters = '', from = '', again = '', to = ''] = range ?? [];
-  const length = Number(to) - Number(from);
-  const alike = again === '' || again === letters;
-  if (range === null || !alike || length < 0 || length >= LONGEST_RANGE) return [item];
-  return Array.from(
-    { length: length + 1 },
-    (_, step) => `${letters}${String(Number(from) + step)}`,
-  );
-};
-
-const designatorsOf = (text: string): string[] =>
-  text
-    .replaceAll(/\s*[-–]\s*/gu, '-')
-    .split(/[,;\s]+/u)
-    .filter((item) => item !== '')
-    .flatMap(expand);
-
 /** Takes the cells of a line at their word: nothing is read out of its marking. */
 export const partAsTyped: Understand = (line) => {
   const rejected: Record<string, string> = {};
@@ -58,9 +37,11 @@ export const partAsTyped: Understand = (line) => {
     rejected[field] = result.message;
     return undefined;
   };
+  const { list: designators, faults } = expandDesignators(line.designators);
+  if (faults.length > 0) rejected['designators'] = faults.join(' ');
   const isCapacitor = line.kind === 'capacitor' || (line.kind === '' && line.type !== '');
   return {
-    designators: designatorsOf(line.designators),
+    designators,
     kind: isCapacitor ? 'capacitor' : line.kind,
     ...(isCapacitor
       ? {
