@@ -5,10 +5,10 @@ import { plotScale, type PlotScale } from './plot-scale.ts';
 import type { Plot, PlotCurve, PlotPoint } from './plot-parts.ts';
 
 const WIDTH = 640;
-const HEIGHT = 330;
-const EDGE = { left: 74, right: 14, top: 16, bottom: 46 };
-/** Width of a character, about: enough to keep words from running into each other. */
-const CHARACTER = 7;
+const HEIGHT = 340;
+const EDGE = { left: 98, right: 14, top: 16, bottom: 56 };
+/** Width of a character on a phone, where words are largest: keeps them from running together. */
+const CHARACTER = 11;
 
 const px = (value: number): string => value.toFixed(1);
 
@@ -43,7 +43,7 @@ const axisMarks = (x: PlotScale, y: PlotScale, plot: Plot): Element[] => {
     const start = middle - (text.length * CHARACTER) / 2;
     if (start < free) return [];
     free = start + text.length * CHARACTER + 6;
-    return [h('text', { x: px(middle), y: bottom + 18, 'text-anchor': 'middle' }, text)];
+    return [h('text', { x: px(middle), y: bottom + 20, 'text-anchor': 'middle' }, text)];
   });
   return [
     h('path', { class: 'plot-grid', d: [...upright, ...level].join('') }),
@@ -106,7 +106,7 @@ const curveMarks = (curve: PlotCurve, index: number, x: PlotScale, y: PlotScale)
 };
 
 /** Height of a word at a limit, about: one that is nearer to the next line stands below its own. */
-const WORD = 16;
+const WORD = 20;
 
 const limitMarks = ({ limits }: Plot, y: PlotScale): Element[] =>
   limits.flatMap(({ label, value }) => {
@@ -122,7 +122,7 @@ const limitMarks = ({ limits }: Plot, y: PlotScale): Element[] =>
         {
           class: 'plot-limit-word',
           x: WIDTH - EDGE.right,
-          y: px(isCrowded || height < EDGE.top + WORD ? height + 14 : height - 5),
+          y: px(isCrowded || height < EDGE.top + WORD ? height + 17 : height - 5),
           'text-anchor': 'end',
         },
         label,

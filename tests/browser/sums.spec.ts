@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
 
 test('a sum reckons with what is written, keeps it in the address and says what is wrong', async ({
@@ -79,4 +80,16 @@ test('a finding leads to its sum with its numbers, and the sum back to the posit
   await expect(page.locator('.fault')).toHaveCount(0);
   await expect(page.getByLabel('Change of voltage before the hold')).toHaveValue('5 V');
   await expect(page.getByRole('link', { name: 'sample-and-hold capacitor' })).toBeVisible();
+});
+
+test('scripts of a sum stay light', async ({ page }) => {
+  const sizes: Promise<number>[] = [];
+  page.on('response', (response) => {
+    if (response.url().endsWith('.js'))
+      sizes.push(response.body().then((body) => gzipSync(body).length));
+  });
+  await page.goto('/sums/combine-resistors/?value=5k', { waitUntil: 'networkidle' });
+  const whole = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
+  expect(whole).toBeGreaterThan(10_000);
+  expect(whole).toBeLessThan(40 * 1024);
 });
