@@ -3,6 +3,7 @@ export const navigation: { path: `/${string}`; word: string }[] = [
   { path: '/read/', word: 'Read' },
   { path: '/look/', word: 'Look' },
   { path: '/replace/', word: 'Replace' },
+  { path: '/job/', word: 'Job' },
   { path: '/sums/', word: 'Sums' },
   { path: '/types/', word: 'Types' },
   { path: '/positions/', word: 'Positions' },

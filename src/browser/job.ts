@@ -1,0 +1,84 @@
+import { byId } from './by-id.ts';
+import { cataloguePart } from './catalogue-part.ts';
+import { listenForHabit } from './habits.ts';
+import { startJobs } from './job/jobs.ts';
+import { showPart, startPapers, takePlan } from './job/papers.ts';
+import { startParts } from './job/parts.ts';
+import { startPlan } from './job/plan-part.ts';
+import { planInSlices } from './job/planning.ts';
+import { startSheet } from './job/sheet-part.ts';
+import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
+
+/** Brings the page for a job to life. */
+
+const PARTS = ['parts', 'plan', 'order', 'sheet', 'record'] as const;
+/** Waits this long after a change before planning anew. */
+const PAUSE = 200;
+
+const part = (): string => PARTS.find((one) => location.hash === `#${one}`) ?? 'parts';
+
+const showOpen = (): void => {
+  for (const one of PARTS) {
+    byId(one, HTMLElement).hidden = one !== part();
+    const link = byId(`to-${one}`, HTMLAnchorElement);
+    if (one === part()) link.setAttribute('aria-current', 'true');
+    else link.removeAttribute('aria-current');
+  }
+  showPart(part());
+};
+
+const planSaid = byId('planning', HTMLElement);
+const replan = async (): Promise<void> => {
+  planSaid.textContent = 'Planning …';
+  try {
+    const common = await cataloguePart('job');
+    const plan = await planInSlices(current());
+    if (plan === undefined) return;
+    takePlan(plan, common);
+    planSaid.textContent =
+      plan.wanted.length === 0
+        ? ''
+        : 'Data for some positions could not be fetched; the next change tries again.';
+    showPart(part());
+  } catch {
+    planSaid.textContent = 'The data for planning could not be fetched. What you type is kept.';
+  }
+};
+
+let timer = 0;
+const replanSoon = (): void => {
+  clearTimeout(timer);
+  timer = window.setTimeout(() => void replan(), PAUSE);
+};
+
+const undoButton = byId('undo', HTMLButtonElement);
+const redoButton = byId('redo', HTMLButtonElement);
+undoButton.addEventListener('click', undo);
+redoButton.addEventListener('click', redo);
+addEventListener('keydown', (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  if (key !== 'z' && key !== 'y') return;
+  event.preventDefault();
+  if (key === 'y' || event.shiftKey) redo();
+  else undo();
+});
+
+listenForChange(() => {
+  undoButton.disabled = !canUndo();
+  redoButton.disabled = !canRedo();
+  byId('invented', HTMLElement).textContent = current().invented;
+  replanSoon();
+});
+listenForHabit(() => {
+  showPart(part());
+});
+addEventListener('hashchange', showOpen);
+
+startParts();
+startPlan();
+startSheet();
+startPapers();
+byId('job-page', HTMLElement).hidden = false;
+showOpen();
+await startJobs();

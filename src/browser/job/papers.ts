@@ -1,0 +1,78 @@
+import type { Catalogue } from '../../engine/index.ts';
+import {
+  orderCsv,
+  orderOf,
+  orderText,
+  recordCsv,
+  recordOf,
+  sheetOf,
+  type Plan,
+} from '../../job/index.ts';
+import { orderMarkup } from '../../job-view/order-view.ts';
+import { recordMarkup } from '../../job-view/record-view.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import { byId } from '../by-id.ts';
+import { download, fileName } from './download.ts';
+import { catalogueAt } from './planning.ts';
+import { showPlan } from './plan-part.ts';
+import { showSheet } from './sheet-part.ts';
+import { current } from './state.ts';
+
+/** All that follows from a plan: the order, the bench sheet, the record. */
+
+let made: { plan: Plan; common: Catalogue } | undefined;
+
+/** Shows the part that is open; the others are made when they are opened, or printed. */
+export const showPart = (part: string): void => {
+  if (made === undefined) return;
+  const { plan, common } = made;
+  const job = current();
+  if (part === 'plan') showPlan(plan.lines);
+  if (part === 'order') {
+    const parts = orderMarkup(orderOf(plan, job.whole, common));
+    byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
+  }
+  if (part === 'sheet') showSheet(sheetOf(job, plan, { catalogueAt, common }));
+  if (part === 'record') {
+    const parts = recordMarkup(recordOf(job, plan, common, catalogueAt));
+    byId('record-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
+  }
+};
+
+/** Takes a new plan. */
+export const takePlan = (plan: Plan, common: Catalogue): void => {
+  made = { plan, common };
+};
+
+const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void => {
+  byId(id, HTMLButtonElement).addEventListener('click', () => {
+    if (made !== undefined) act(made.plan, made.common);
+  });
+};
+
+/** Makes the buttons of the order and the record work. */
+export const startPapers = (): void => {
+  const order = (plan: Plan, common: Catalogue) => orderOf(plan, current().whole, common);
+  const copied = byId('order-copied', HTMLElement);
+  onClick('order-copy', (plan, common) => {
+    navigator.clipboard.writeText(orderText(order(plan, common))).then(
+      () => {
+        copied.textContent = 'Copied.';
+      },
+      () => {
+        copied.textContent = 'The browser does not let this page copy.';
+      },
+    );
+  });
+  onClick('order-csv', (plan, common) => {
+    download(fileName(current().title, 'order', 'csv'), orderCsv(order(plan, common)), 'text/csv');
+  });
+  onClick('record-csv', (plan, common) => {
+    const record = recordOf(current(), plan, common, catalogueAt);
+    download(fileName(current().title, 'record', 'csv'), recordCsv(record), 'text/csv');
+  });
+  for (const button of document.querySelectorAll<HTMLButtonElement>('.print-part'))
+    button.addEventListener('click', () => {
+      print();
+    });
+};

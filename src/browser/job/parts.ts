@@ -1,0 +1,183 @@
+import { emptyLine, LONGEST_TEXT, MOST_LINES, type Line } from '../../job/model.ts';
+import { COLUMNS, partRows, type CellText, type Column } from '../../job-view/parts-view.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import { byId } from '../by-id.ts';
+import { idOf, nameOf } from './names.ts';
+import { change, changeLines, current, listenForChange } from './state.ts';
+
+/** The parts list: rows to type in, by keyboard as in a spreadsheet, and pasted tables. */
+
+/** Rows that stand on the page at a time. */
+const ROWS = 100;
+
+const body = byId('part-rows', HTMLTableSectionElement);
+const shown = byId('rows-shown', HTMLElement);
+const picked = new Set<string>();
+let from = 0;
+
+const textOf: CellText = (line, field) =>
+  field === 'type' || field === 'position' ? nameOf(field, line[field]) : line[field];
+const meant = (field: Column['field'], text: string): string =>
+  field === 'type' || field === 'position' ? idOf(field, text) : text;
+
+const draw = (): void => {
+  const { lines } = current();
+  from = Math.min(from, Math.max(0, Math.floor((lines.length - 1) / ROWS) * ROWS));
+  body.replaceChildren(
+    ...partRows(lines.slice(from, from + ROWS), from, textOf).map((row) => toDom(row)),
+  );
+  for (const box of body.querySelectorAll<HTMLInputElement>('[data-pick]'))
+    box.checked = picked.has(box.dataset.pick ?? '');
+  const last = Math.min(from + ROWS, lines.length);
+  shown.textContent =
+    lines.length === 0
+      ? 'No rows yet.'
+      : `Rows ${String(from + 1)} to ${String(last)} of ${String(lines.length)}`;
+  byId('rows-before', HTMLButtonElement).hidden = from === 0;
+  byId('rows-after', HTMLButtonElement).hidden = last >= lines.length;
+};
+
+const cellOf = (
+  target: EventTarget | null,
+): { line: string; field: Column['field']; input: HTMLInputElement } | undefined => {
+  if (!(target instanceof HTMLInputElement)) return undefined;
+  const line = target.closest('tr')?.dataset.line;
+  const column = COLUMNS.find(({ field }) => field === target.dataset.field);
+  return line === undefined || column === undefined
+    ? undefined
+    : { line, field: column.field, input: target };
+};
+
+const newLines = (count: number): Line[] =>
+  Array.from({ length: count }, () => emptyLine(crypto.randomUUID()));
+
+const focusCell = (index: number, field: string): void => {
+  const { lines } = current();
+  const line = lines[index];
+  if (line === undefined) return;
+  const page = Math.floor(index / ROWS) * ROWS;
+  if (page !== from) {
+    from = page;
+    draw();
+  }
+  const row = [...body.rows].find(({ dataset }) => dataset.line === line.id);
+  row?.querySelector<HTMLInputElement>(`[data-field="${field}"]`)?.focus();
+};
+
+const addRow = (): void => {
+  const job = current();
+  if (job.lines.length >= MOST_LINES) return;
+  change({ ...job, lines: [...job.lines, ...newLines(1)] });
+  focusCell(current().lines.length - 1, 'designators');
+};
+
+body.addEventListener('input', ({ target }) => {
+  const cell = cellOf(target);
+  if (cell === undefined) return;
+  const { line, field, input } = cell;
+  changeLines(
+    new Set([line]),
+    (before) => ({ ...before, [field]: meant(field, input.value) }),
+    `${line} ${field}`,
+  );
+});
+
+body.addEventListener('keydown', (event) => {
+  const cell = cellOf(event.target);
+  if (cell === undefined || event.isComposing) return;
+  const index = current().lines.findIndex(({ id }) => id === cell.line);
+  const lists = cell.input.hasAttribute('list');
+  const last = index === current().lines.length - 1;
+  if (event.key === 'Enter') {
+    event.preventDefault();
+    if (last) addRow();
+    else focusCell(index + 1, cell.field);
+  } else if (event.key === 'ArrowDown' && !lists) {
+    event.preventDefault();
+    focusCell(index + 1, cell.field);
+  } else if (event.key === 'ArrowUp' && !lists) {
+    event.preventDefault();
+    focusCell(index - 1, cell.field);
+  }
+});
+
+/** Lays a pasted table onto the rows from a cell on; what is below the last row becomes new rows. */
+const lay = (index: number, column: number, rows: readonly (readonly string[])[]): void => {
+  const job = current();
+  const room = Math.min(rows.length, MOST_LINES - index);
+  const more = newLines(Math.max(0, index + room - job.lines.length));
+  const lines = [...job.lines, ...more].map((line, at) => {
+    const cells = rows[at - index];
+    if (cells === undefined || at >= index + room) return line;
+    const said = cells.flatMap((text, offset) => {
+      const field = COLUMNS[column + offset]?.field;
+      return field === undefined
+        ? []
+        : [[field, meant(field, text.slice(0, LONGEST_TEXT))] as const];
+    });
+    return { ...line, ...Object.fromEntries(said) };
+  });
+  change({ ...job, lines });
+};
+
+body.addEventListener('paste', (event) => {
+  const cell = cellOf(event.target);
+  const text = event.clipboardData?.getData('text/plain') ?? '';
+  if (cell === undefined || !/[\t\n]/u.test(text.trimEnd())) return;
+  event.preventDefault();
+  const rows = text
+    .replace(/\r?\n$/u, '')
+    .split(/\r?\n/u)
+    .map((row) => row.split('\t'));
+  const index = current().lines.findIndex(({ id }) => id === cell.line);
+  lay(
+    index,
+    COLUMNS.findIndex(({ field }) => field === cell.field),
+    rows,
+  );
+});
+
+body.addEventListener('change', ({ target }) => {
+  if (!(target instanceof HTMLInputElement) || target.dataset.pick === undefined) return;
+  if (target.checked) picked.add(target.dataset.pick);
+  else picked.delete(target.dataset.pick);
+});
+
+/** Makes the parts list work. */
+export const startParts = (): void => {
+  byId('add-row', HTMLButtonElement).addEventListener('click', addRow);
+  byId('rows-before', HTMLButtonElement).addEventListener('click', () => {
+    from = Math.max(0, from - ROWS);
+    draw();
+  });
+  byId('rows-after', HTMLButtonElement).addEventListener('click', () => {
+    from += ROWS;
+    draw();
+  });
+  byId('pick-all', HTMLButtonElement).addEventListener('click', () => {
+    const { lines } = current();
+    const all = picked.size >= lines.length;
+    picked.clear();
+    if (!all) for (const { id } of lines) picked.add(id);
+    draw();
+  });
+  byId('drop-rows', HTMLButtonElement).addEventListener('click', () => {
+    const job = current();
+    if (picked.size === 0) return;
+    change({ ...job, lines: job.lines.filter(({ id }) => !picked.has(id)) });
+    picked.clear();
+  });
+  byId('set-rows', HTMLFormElement).addEventListener('submit', (event) => {
+    event.preventDefault();
+    const column = COLUMNS.find(
+      ({ field }) => field === byId('set-field', HTMLSelectElement).value,
+    );
+    if (column === undefined || picked.size === 0) return;
+    const text = meant(column.field, byId('set-text', HTMLInputElement).value);
+    changeLines(picked, (line) => ({ ...line, [column.field]: text }));
+  });
+  listenForChange(({ typed }) => {
+    if (!typed) draw();
+  });
+  draw();
+};

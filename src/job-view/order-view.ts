@@ -1,0 +1,44 @@
+import type { Order } from '../job/index.ts';
+import { h } from '../markup/node.ts';
+import type { Element } from '../markup/node.ts';
+import { countOf, sentence } from '../text/words.ts';
+import { cardTable } from './table.ts';
+
+const HEADS = ['Buy', 'What', 'Value', 'Voltage', 'Size', 'For', 'Notes'];
+
+/** The list of what to buy, and below it what is not settled yet. */
+export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
+  groups.length === 0
+    ? h('p', {}, 'Nothing is to be ordered yet: no line of the plan says replace and has its part.')
+    : cardTable(
+        'Order list',
+        HEADS,
+        groups.map((group) => [
+          `${String(group.total)} (${String(group.needed)} + ${countOf(group.spares, 'spare')})`,
+          group.what,
+          [group.value, group.tolerance].filter((text) => text !== '').join(' '),
+          group.volts,
+          [
+            group.style,
+            group.pitch && `pitch ${group.pitch}`,
+            group.height && `height at most ${group.height}`,
+          ]
+            .filter((text) => text !== '')
+            .join(', '),
+          group.designators.join(' '),
+          group.notes.join('; '),
+        ]),
+      ),
+  ...(unsettled.length === 0
+    ? []
+    : [
+        h('h3', {}, 'Not settled yet'),
+        h(
+          'ul',
+          {},
+          unsettled.map(({ planned, reason }) =>
+            h('li', {}, `${planned.line.designators || 'No designator'}: ${sentence(reason)}`),
+          ),
+        ),
+      ]),
+];

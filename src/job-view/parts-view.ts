@@ -1,0 +1,73 @@
+import type { Line } from '../job/model.ts';
+import { h } from '../markup/node.ts';
+import type { Element } from '../markup/node.ts';
+
+/** A column of the parts list that can be typed in. */
+export interface Column {
+  field:
+    | 'designators'
+    | 'kind'
+    | 'marking'
+    | 'type'
+    | 'value'
+    | 'tolerance'
+    | 'volts'
+    | 'position'
+    | 'note';
+  label: string;
+  /** Id of the list of names that the column offers. */
+  list?: string;
+}
+
+export const COLUMNS: readonly Column[] = [
+  { field: 'designators', label: 'Designators' },
+  { field: 'kind', label: 'Kind', list: 'kind-names' },
+  { field: 'marking', label: 'Marking' },
+  { field: 'type', label: 'Type', list: 'type-names' },
+  { field: 'value', label: 'Value' },
+  { field: 'tolerance', label: 'Tolerance' },
+  { field: 'volts', label: 'Rated voltage' },
+  { field: 'position', label: 'Position', list: 'position-names' },
+  { field: 'note', label: 'Note' },
+];
+
+/** What a cell shows of a line; names stand for ids. */
+export type CellText = (line: Line, field: Column['field']) => string;
+
+const rowMarkup = (line: Line, row: number, textOf: CellText): Element =>
+  h(
+    'tr',
+    { 'data-line': line.id },
+    h(
+      'td',
+      { class: 'pick-line' },
+      h(
+        'label',
+        {},
+        h('input', { type: 'checkbox', 'data-pick': line.id }),
+        h('span', { class: 'hidden-text' }, `Select row ${String(row)}`),
+      ),
+    ),
+    COLUMNS.map(({ field, label, list }) =>
+      h(
+        'td',
+        { 'data-label': label },
+        h('input', {
+          'data-field': field,
+          'aria-label': `${label}, row ${String(row)}`,
+          list,
+          value: textOf(line, field) || undefined,
+          maxlength: 2000,
+          autocomplete: 'off',
+          spellcheck: 'false',
+        }),
+      ),
+    ),
+  );
+
+/**
+ * Rows of the parts list.
+ * @param from index of the first line shown
+ */
+export const partRows = (lines: readonly Line[], from: number, textOf: CellText): Element[] =>
+  lines.map((line, index) => rowMarkup(line, from + index + 1, textOf));

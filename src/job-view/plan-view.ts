@@ -1,0 +1,191 @@
+import { verdictMark } from '../components/verdict-shape.ts';
+import type { Habit } from '../engine/index.ts';
+import type { PlannedLine } from '../job/index.ts';
+import { h } from '../markup/node.ts';
+import type { Element } from '../markup/node.ts';
+import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
+import { capital, listed, sentence } from '../text/words.ts';
+
+/** Lines of a plan that are alike in all that matters. */
+export interface PlanGroup {
+  ids: readonly string[];
+  designators: readonly string[];
+  planned: PlannedLine;
+}
+
+const keyOf = ({ line, decision, standIn }: PlannedLine): string =>
+  JSON.stringify([
+    { ...line, id: '', designators: '', note: '', fitted: {}, rest: {} },
+    decision,
+    standIn?.candidate,
+  ]);
+
+/** Equal parts together, in the order of the first of each. */
+export const planGroups = (lines: readonly PlannedLine[]): PlanGroup[] =>
+  [...Map.groupBy(lines, keyOf).values()].flatMap((alike) => {
+    const [planned] = alike;
+    if (planned === undefined) return [];
+    const designators = alike.flatMap(({ part }) => part.designators);
+    return [{ ids: alike.map(({ line }) => line.id), designators, planned }];
+  });
+
+/** Whether somebody has to look at a line before the work goes on. */
+export const wantsAttention = (planned: PlannedLine): boolean =>
+  planned.missing.length > 0 ||
+  planned.state === 'waiting' ||
+  planned.wantsReason ||
+  planned.choiceFault !== undefined ||
+  planned.setAside !== undefined ||
+  Object.keys(planned.rejected).length > 0 ||
+  (planned.decision === 'replace' && planned.state === 'assessed' && planned.standIn === undefined);
+
+const STATES: Readonly<Record<PlannedLine['state'], string>> = {
+  assessed: '',
+  waiting: 'Waits for the data of its position.',
+  open: '',
+  other: 'This kind of part is not assessed here yet; it is kept and listed.',
+};
+
+const remarks = (planned: PlannedLine): string[] => [
+  ...(planned.missing.length > 0 ? [`Still to say: ${listed(planned.missing)}.`] : []),
+  ...Object.entries(planned.rejected).map(([field, why]) => `${capital(field)}: ${sentence(why)}`),
+  ...(planned.wantsReason ? ['Differs from the rules: give the reason.'] : []),
+  ...(planned.choiceFault === undefined ? [] : [sentence(planned.choiceFault)]),
+  ...(STATES[planned.state] === '' ? [] : [STATES[planned.state]]),
+];
+
+/** How names of types are found. */
+export interface PlanWords {
+  typeName: (id: string) => string;
+  /** Address of the substitution page with the numbers of this line. */
+  pageOf: (planned: PlannedLine) => string;
+  habit: Habit;
+}
+
+const DECISIONS = [
+  ['judge', 'as the rules say'],
+  ['replace', 'replace'],
+  ['test', 'test'],
+  ['leave', 'leave'],
+] as const;
+
+const alternatives = (
+  { planned }: PlanGroup,
+  { typeName, habit }: PlanWords,
+): Element | undefined => {
+  const all = planned.worked?.standIns ?? [];
+  if (all.length === 0) return undefined;
+  return h(
+    'ol',
+    { class: 'rows' },
+    all.map((one, index) => {
+      const finding = decidingFinding(one);
+      return h(
+        'li',
+        {},
+        verdictMark(one.verdict),
+        ` ${typeName(one.candidate.type)}, ${partPhrase(one.candidate, habit)}. `,
+        finding === undefined ? '' : `${sentence(reasonPhrase(finding, habit))} `,
+        h('button', { type: 'button', 'data-take': index }, 'Take this'),
+      );
+    }),
+  );
+};
+
+/** All that an opened line of the plan shows, with what can be decided there. */
+export const planDetail = (group: PlanGroup, words: PlanWords): Element => {
+  const { line, worked, state, chosenBy } = group.planned;
+  const key = line.id;
+  return h(
+    'div',
+    { class: 'plan-detail' },
+    worked?.judgement.reasons.map(({ why, working }) =>
+      h('p', { class: 'small' }, sentence(working === '' ? why : `${why} (${working})`)),
+    ),
+    h(
+      'div',
+      { class: 'actions' },
+      h(
+        'label',
+        {},
+        'Decision ',
+        h(
+          'select',
+          { 'data-set': 'decision' },
+          DECISIONS.map(([id, name]) =>
+            h('option', { value: id, selected: line.decision === id }, name),
+          ),
+        ),
+      ),
+      h(
+        'label',
+        {},
+        'Reason ',
+        h('input', {
+          'data-set': 'decisionReason',
+          id: `reason-${key}`,
+          value: line.decisionReason || undefined,
+        }),
+      ),
+    ),
+    line.choice !== null &&
+      h(
+        'div',
+        { class: 'actions' },
+        h(
+          'label',
+          {},
+          'Why this part ',
+          h('input', { 'data-set': 'choiceReason', value: line.choice.reason || undefined }),
+        ),
+        h(
+          'label',
+          { class: 'tick' },
+          h('input', { type: 'checkbox', 'data-set': 'locked', checked: line.choice.locked }),
+          ' Keep it whatever ranks first',
+        ),
+        h('button', { type: 'button', 'data-drop': 'choice' }, 'Back to what ranks first'),
+      ),
+    chosenBy === 'visitor' && h('p', { class: 'small' }, 'Chosen by you.'),
+    alternatives(group, words),
+    state === 'assessed' &&
+      h('p', {}, h('a', { href: words.pageOf(group.planned) }, 'All findings, with these numbers')),
+  );
+};
+
+/** One line of the plan: what is there, what to do, what goes in, and the finding that decides. */
+export const planRow = (group: PlanGroup, words: PlanWords, isOpen: boolean): Element => {
+  const { line, decision, standIn, state } = group.planned;
+  const finding = standIn === undefined ? undefined : decidingFinding(standIn);
+  const old = [words.typeName(line.type), line.value, line.volts].filter((text) => text !== '');
+  return h(
+    'li',
+    { class: 'plan-line', 'data-group': line.id },
+    h(
+      'details',
+      { open: isOpen },
+      h(
+        'summary',
+        {},
+        h('strong', {}, group.designators.join(', ') || line.designators || 'No designator'),
+        ' ',
+        h('span', { class: 'quiet' }, old.join(' ') || line.marking),
+        ' ',
+        h('span', { class: 'decision' }, capital(decision)),
+        ' ',
+        standIn === undefined
+          ? decision === 'replace' &&
+              state === 'assessed' &&
+              verdictMark('keep-out', 'nothing serves here')
+          : [
+              verdictMark(standIn.verdict),
+              ` ${words.typeName(standIn.candidate.type)}, ${partPhrase(standIn.candidate, words.habit)}`,
+            ],
+      ),
+      isOpen ? planDetail(group, words) : '',
+    ),
+    finding !== undefined &&
+      h('p', { class: 'small quiet' }, sentence(reasonPhrase(finding, words.habit))),
+    remarks(group.planned).map((text) => h('p', { class: 'small remark' }, text)),
+  );
+};

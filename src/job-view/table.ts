@@ -1,0 +1,38 @@
+import { h } from '../markup/node.ts';
+import type { Element, Markup } from '../markup/node.ts';
+
+/** A table that scrolls sideways by itself and becomes cards where it is narrow. */
+export const cardTable = (
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly Markup[])[],
+): Element =>
+  h(
+    'div',
+    { class: 'table-scroll', role: 'region', 'aria-label': caption, tabindex: 0 },
+    h(
+      'table',
+      { class: 'cards' },
+      h('caption', { class: 'hidden-text' }, caption),
+      h(
+        'thead',
+        {},
+        h(
+          'tr',
+          {},
+          heads.map((head) => h('th', { scope: 'col' }, head)),
+        ),
+      ),
+      h(
+        'tbody',
+        {},
+        rows.map((cells) =>
+          h(
+            'tr',
+            {},
+            cells.map((cell, index) => h('td', { 'data-label': heads[index] }, cell)),
+          ),
+        ),
+      ),
+    ),
+  );
