@@ -5,7 +5,7 @@ import { startJobs } from './job/jobs.ts';
 import { showPart, startPapers, takePlan } from './job/papers.ts';
 import { startParts } from './job/parts.ts';
 import { startPlan } from './job/plan-part.ts';
-import { planInSlices } from './job/planning.ts';
+import { planInTurns } from './job/planning.ts';
 import { startSheet } from './job/sheet-part.ts';
 import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
 
@@ -32,7 +32,7 @@ const replan = async (): Promise<void> => {
   planSaid.textContent = 'Planning …';
   try {
     const common = await cataloguePart('job');
-    const plan = await planInSlices(current());
+    const plan = await planInTurns(current());
     if (plan === undefined) return;
     takePlan(plan, common);
     planSaid.textContent =

@@ -1,24 +1,14 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { newPlanCache, planJob, type Plan, type PlannedLine } from '../../job/index.ts';
-import type { Job } from '../../job/model.ts';
-import type { Memory } from '../../job/plan-cache.ts';
+import { newPlanCache, planJob, type Job, type Plan } from '../../job/index.ts';
 import { cataloguePart } from '../catalogue-part.ts';
 
-/** Plans a job in slices, so that typing never waits for it. */
+/** Plans a job in turns, so that typing never waits for it. */
 
-/** A slice that takes less than this many milliseconds is followed by a longer one. */
-const SHORT = 8;
+/** Works so long at a stretch, ms. */
+const TURN = 25;
 
 const loaded = new Map<string, Catalogue>();
 const cache = newPlanCache();
-/** What is planned in slices may not forget the other slices between them. */
-const lasting = <T>(memory: Memory<T>): Memory<T> => ({ ...memory, sweep: () => undefined });
-const sliced = {
-  parts: lasting(cache.parts),
-  questions: lasting(cache.questions),
-  worked: lasting(cache.worked),
-  chosen: lasting(cache.chosen),
-};
 
 export const catalogueAt = (position: string): Catalogue | undefined => loaded.get(position);
 
@@ -28,44 +18,29 @@ const pause = (): Promise<void> =>
     setTimeout(resolve);
   });
 
-const fetchParts = async (positions: Iterable<string>): Promise<void> => {
+/** Fetches what is wanted; what cannot be had is noted, so that it is asked for only once. */
+const fetchParts = async (positions: readonly string[], missing: Set<string>): Promise<void> => {
   for (const position of positions) {
-    if (loaded.has(position)) continue;
-    loaded.set(position, await cataloguePart(position));
+    try {
+      loaded.set(position, await cataloguePart(position));
+    } catch {
+      missing.add(position);
+    }
   }
 };
 
-/**
- * The plan of a job; nothing where a newer one was asked for meanwhile.
- * @throws Error where the data of a position cannot be fetched
- */
-export const planInSlices = async (job: Job): Promise<Plan | undefined> => {
+/** The plan of a job; nothing where a newer one was asked for meanwhile. */
+export const planInTurns = async (job: Job): Promise<Plan | undefined> => {
   run += 1;
   const mine = run;
-  const lines: PlannedLine[] = [];
   const missing = new Set<string>();
-  let workedOut = 0;
-  let length = 4;
-  while (lines.length < job.lines.length) {
-    const begun = performance.now();
-    const slice = { ...job, lines: job.lines.slice(lines.length, lines.length + length) };
-    const wanted = planJob(slice, { catalogueAt, cache: sliced }).wanted;
-    const known = wanted.filter((position) => !missing.has(position));
-    if (known.length > 0) {
-      try {
-        await fetchParts(known);
-      } catch {
-        for (const position of known) if (!loaded.has(position)) missing.add(position);
-      }
-    }
-    const part = planJob(slice, { catalogueAt, cache: sliced });
-    lines.push(...part.lines);
-    workedOut += part.workedOut;
-    if (performance.now() - begun < SHORT) length *= 2;
-    else length = Math.max(4, Math.floor(length / 2));
+  for (;;) {
+    const end = performance.now() + TURN;
+    const plan = planJob(job, { catalogueAt, cache, mayWork: () => performance.now() < end });
+    const toFetch = plan.wanted.filter((position) => !missing.has(position));
+    if (plan.unfinished === 0 && toFetch.length === 0) return plan;
+    await fetchParts(toFetch, missing);
     await pause();
     if (mine !== run) return undefined;
   }
-  for (const memory of Object.values(cache) as Memory<unknown>[]) memory.sweep();
-  return { lines, wanted: [...missing], workedOut };
 };
