@@ -1,6 +1,7 @@
 import { formatValue, type Assessment, type Catalogue, type Part } from '../engine/index.ts';
 import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
+import { capital } from '../text/words.ts';
 import { formingNote } from './lead-forming.ts';
 import type { PlannedLine } from './planned.ts';
 import { printCapacitance, printVolts } from './print.ts';
@@ -89,7 +90,7 @@ const madeThings = (assessment: Assessment, catalogue: Catalogue, where: string)
 const asTyped = ({ line, part }: PlannedLine): ThingFor => ({
   thing: {
     kind: part.kind === '' ? 'other' : part.kind,
-    what: line.type === '' ? line.marking : line.type,
+    what: line.type === '' ? capital(part.kind === '' ? 'part' : part.kind) : line.type,
     value: line.value,
     tolerance: line.tolerance,
     volts: line.volts,
@@ -98,7 +99,10 @@ const asTyped = ({ line, part }: PlannedLine): ThingFor => ({
     height: '',
   },
   each: 1,
-  notes: ['as typed, not assessed here yet'],
+  notes: [
+    'as typed, not assessed here yet',
+    ...(line.marking.trim() === '' ? [] : [`the old one is marked ${line.marking}`]),
+  ],
 });
 
 /** What one place of a line takes; the designators are not counted here. */

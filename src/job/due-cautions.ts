@@ -3,7 +3,7 @@ import { cautionsFor } from '../substitution/cautions.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { PlannedLine } from './planned.ts';
 
-/** Cautions that a line brings up: those of its own parts and place, and those of any work. */
+/** Cautions that a line brings up: those of its own parts and place, and those of the whole work. */
 export interface LineCautions {
   own: readonly CautionRow[];
   general: readonly CautionRow[];
@@ -33,11 +33,15 @@ export const lineCautions = (
       .filter((one) => one.due)
       .map(({ caution }) => caution);
   });
-  const isGeneral = ({ types: of, positions, condition, made }: CautionRow): boolean =>
-    of.length === 0 && positions.length === 0 && condition === '' && made.length === 0;
+  // A step names what its own parts do, and what can kill in its place; the rest stands once above.
+  const isOwn = (row: CautionRow): boolean =>
+    row.types.some((id) => types.has(id)) ||
+    (row.severity === 'danger' &&
+      row.types.length === 0 &&
+      (row.positions.includes(position.id) || row.condition !== '' || row.made.length > 0));
   const each = [...new Set(due)];
   return {
-    own: each.filter((row) => !isGeneral(row)),
-    general: each.filter(isGeneral),
+    own: each.filter(isOwn),
+    general: each.filter((row) => !isOwn(row)),
   };
 };

@@ -6,7 +6,7 @@ export { choiceOf } from './choice.ts';
 export { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 export { orderCsv, orderOf, orderText, type Order, type OrderGroup } from './order.ts';
 export { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';
-export { presetSteps, type PresetSteps } from './preset.ts';
+export { presetSteps, turnsInWords, type PresetSteps } from './preset.ts';
 export {
   fitInWords,
   oldInWords,

@@ -1,5 +1,5 @@
 import type { Catalogue, Range } from '../engine/index.ts';
-import { parseQuantity } from '../engine/index.ts';
+import { formatQuantity, parseQuantity } from '../engine/index.ts';
 import { trimmerPreset } from '../engine/sums/resistor/trimmer-preset.ts';
 import { runSumOf } from '../engine/sums/run-sum.ts';
 import type { Preset } from './model.ts';
@@ -15,6 +15,17 @@ export interface PresetSteps {
   /** What could not be understood, by field. */
   rejected: Readonly<Record<string, string>>;
 }
+
+/** Turns and which way, `4.68 turns towards less resistance`; with signs where that is not settled. */
+export const turnsInWords = (turns: Range): string => {
+  const { min, typ, max } = turns;
+  if (max < 0) {
+    const back = { min: -max, typ: -typ, max: -min };
+    return `${formatQuantity(back, 'number')} turns towards less resistance`;
+  }
+  const signed = formatQuantity(turns, 'number');
+  return min < 0 ? `${signed} turns` : `${signed} turns towards more resistance`;
+};
 
 /** How each typed reading goes into the bench sum. */
 const FIELDS = {

@@ -1,8 +1,8 @@
-import { formatQuantity, type Catalogue } from '../engine/index.ts';
+import type { Catalogue } from '../engine/index.ts';
 import { decidingFinding, reasonPhrase } from '../substitution/phrases.ts';
 import type { BadRow, Fitted, Job } from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
-import { presetSteps } from './preset.ts';
+import { presetSteps, turnsInWords } from './preset.ts';
 import { safeTable } from './safe-cell.ts';
 import { checksOf, fitInWords, oldInWords } from './sheet.ts';
 
@@ -99,8 +99,8 @@ const adjustedOf = ({ line }: PlannedLine, common: Catalogue): string => {
   return [
     `${from} to ${to}: old ${old}`,
     ...(supplied === '' ? [] : [`new as supplied ${supplied}`]),
-    ...(set === undefined ? [] : [`set to ${formatQuantity(set, 'ohm')}`]),
-    ...(turns === undefined ? [] : [`${formatQuantity(turns, 'number')} turns`]),
+    ...(set === undefined ? [] : [`set to ${old}`]),
+    ...(turns === undefined ? [] : [turnsInWords(turns)]),
   ].join(', ');
 };
 

@@ -78,12 +78,17 @@ const marksOf = (row: FittingOrderRow | undefined, type: string, { types }: Cata
   return [...new Set<Mark>([...own, ...(isPolar ? (['polarity'] as const) : [])])];
 };
 
-/** A line as it stands in the list of parts: `10 µF 25 V, KM 10/25`. */
-export const oldInWords = ({ line }: PlannedLine, { types }: Catalogue): string => {
-  const type = types[line.type]?.name ?? line.type;
-  const said = [type, line.value, line.tolerance, line.volts].filter((text) => text.trim() !== '');
+/** What a line says of its part, its marking apart: `Polystyrene 1 nF 1 % 160 V`. */
+const saidInWords = ({ line }: PlannedLine, { types }: Catalogue): string =>
+  [types[line.type]?.name ?? line.type, line.value, line.tolerance, line.volts]
+    .filter((text) => text.trim() !== '')
+    .join(' ');
+
+/** A line as it stands in the list of parts: `10 µF 25 V, marked KM 10/25`. */
+export const oldInWords = (planned: PlannedLine, common: Catalogue): string => {
+  const { line } = planned;
   const marking = line.marking.trim() === '' ? [] : [`marked ${line.marking}`];
-  return [said.join(' '), ...marking].filter((text) => text !== '').join(', ');
+  return [saidInWords(planned, common), ...marking].filter((text) => text !== '').join(', ');
 };
 
 /** What a line gets, in words: the stand-in, or like for like what is typed. */
@@ -93,7 +98,7 @@ export const fitInWords = (planned: PlannedLine, common: Catalogue): string => {
     const { candidate } = standIn;
     return `${common.types[candidate.type]?.name ?? candidate.type}, ${partPhrase(candidate)}`;
   }
-  return state === 'other' ? oldInWords(planned, common) : '';
+  return state === 'other' ? saidInWords(planned, common) : '';
 };
 
 const GRAVITY: readonly CautionRow['severity'][] = ['danger', 'care'];
@@ -137,7 +142,7 @@ export const sheetOf = (job: Job, plan: Plan, { catalogueAt, common }: SheetTool
     if (decision === 'leave') return [];
     const at = part.position === undefined ? undefined : catalogueAt(part.position);
     const cautions = lineCautions(planned, at, common.cautions);
-    general.push(...cautions.general);
+    general.push(...cautions.general, ...cautions.own.filter((row) => row.severity === 'danger'));
     const row = rowFor(common.job.fittingOrder, planned);
     const step = {
       planned,
