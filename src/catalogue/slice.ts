@@ -282,6 +282,7 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
     fittingOrder: catalogue.job.fittingOrder,
     closingChecks: catalogue.job.closingChecks,
     leadForming: catalogue.job.leadForming,
+    columnWords: catalogue.job.columnWords,
   },
 });
 

@@ -40,3 +40,6 @@ export {
   type Row,
 } from './delimited.ts';
 export { openStore, type JobStore, type Listed, type Saved } from './store.ts';
+export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
+export { linesFromRows, type LinesIn } from './lines-in.ts';
+export { tableOut } from './table-out.ts';

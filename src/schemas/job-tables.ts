@@ -1,4 +1,10 @@
-import { closingCheckRow, fittingOrderRow, leadFormingRow, type JobTables } from './job.ts';
+import {
+  closingCheckRow,
+  columnWordRow,
+  fittingOrderRow,
+  leadFormingRow,
+  type JobTables,
+} from './job.ts';
 import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
 import type { Reference, Table } from './tables.ts';
 
@@ -75,5 +81,12 @@ export const jobTables = {
     key: ['job', 'designators', 'condition'],
     references: [demo, { column: 'condition', table: 'condition-definitions.csv' }],
     about: 'Conditions of the invented jobs.',
+  },
+  'job/column-words.csv': {
+    name: 'columnWords',
+    row: columnWordRow,
+    key: ['word'],
+    references: [source],
+    about: 'Words that head the columns of parts lists.',
   },
 } as const satisfies Record<string, JobTable>;

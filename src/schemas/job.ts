@@ -67,11 +67,35 @@ export const leadFormingRow = z.strictObject({
 });
 export type LeadFormingRow = z.output<typeof leadFormingRow>;
 
+/** What a column of a parts list may hold. */
+const columnField = z.enum([
+  'designators',
+  'quantity',
+  'kind',
+  'marking',
+  'type',
+  'value',
+  'tolerance',
+  'volts',
+  'position',
+  'note',
+]);
+export type ColumnField = z.output<typeof columnField>;
+
+/** A word that heads a column of a parts list. */
+export const columnWordRow = z.strictObject({
+  field: columnField,
+  word: text.describe('in lower case, with single spaces'),
+  ...provenance,
+});
+export type ColumnWordRow = z.output<typeof columnWordRow>;
+
 /** What a job is planned, fitted and closed by. */
 export interface JobTables {
   fittingOrder: FittingOrderRow[];
   closingChecks: ClosingCheckRow[];
   leadForming: LeadFormingRow[];
+  columnWords: ColumnWordRow[];
   demoJobs: DemoJobRow[];
   demoParts: DemoPartRow[];
   demoFound: DemoFoundRow[];

@@ -1,0 +1,71 @@
+import type { ColumnField, ColumnWordRow } from '../schemas/job.ts';
+import { expandDesignators } from './designators.ts';
+import type { Row } from './delimited.ts';
+
+export type { ColumnField } from '../schemas/job.ts';
+
+/** What each column of a table holds; nothing for one that goes into `rest`. */
+export interface Mapping {
+  /** Whether the first row names the columns. */
+  hasHeader: boolean;
+  fields: readonly (ColumnField | undefined)[];
+}
+
+const SAMPLE = 200;
+
+const tidy = (word: string): string =>
+  word
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}%]+/gu, ' ')
+    .trim();
+
+/** What cells of a field look like, for tables without a header; the first that fits is taken. */
+const CONTENTS: readonly [ColumnField, (cell: string) => boolean][] = [
+  [
+    'designators',
+    (cell) => {
+      const { list, faults } = expandDesignators(cell);
+      // A single letter or two before the number; values such as 4n7 begin with a digit.
+      return faults.length === 0 && list.length > 0 && /^[A-Z]{1,3}\s*\d/iu.test(cell.trim());
+    },
+  ],
+  ['tolerance', (cell) => /^[±+-]?\s*\d+(?:[.,]\d+)?\s*%$/u.test(cell.trim())],
+  ['volts', (cell) => /^\d+(?:[.,]\d+)?\s*k?V(?:\s*(?:dc|ac))?$/iu.test(cell.trim())],
+  ['value', (cell) => /^\d+(?:[.,]\d+)?\s*(?:[pnuµμm]F?\d*|[kMR]\d*|Ω|ohm)$/iu.test(cell.trim())],
+  ['quantity', (cell) => /^\d{1,4}$/u.test(cell.trim())],
+];
+
+/** Share of the cells that are not empty which must fit. */
+const ENOUGH = 0.7;
+
+const byContents = (cells: readonly string[]): ColumnField | undefined => {
+  const said = cells.filter((cell) => cell.trim() !== '');
+  if (said.length === 0) return undefined;
+  return CONTENTS.find(([, fits]) => said.filter(fits).length >= said.length * ENOUGH)?.[0];
+};
+
+/**
+ * What the columns of a table seem to hold, by the words that head them, else by their contents;
+ * for the visitor to confirm. Each field is given to one column at most, the first that fits.
+ */
+export const guessColumns = (rows: readonly Row[], words: readonly ColumnWordRow[]): Mapping => {
+  const fieldOf = new Map(words.map(({ word, field }) => [tidy(word), field]));
+  const head = rows[0]?.cells ?? [];
+  const named = head.map((cell) => fieldOf.get(tidy(cell)));
+  const hasHeader = named.some((field) => field !== undefined);
+  const body = rows.slice(hasHeader ? 1 : 0, SAMPLE);
+  const taken = new Set<ColumnField>();
+  const claim = (field: ColumnField | undefined): ColumnField | undefined => {
+    if (field === undefined || taken.has(field)) return undefined;
+    taken.add(field);
+    return field;
+  };
+  const first = named.map(claim);
+  const width = Math.max(0, ...rows.slice(0, SAMPLE).map(({ cells }) => cells.length));
+  const fields = Array.from({ length: width }, (_, at) => {
+    // A column with a word of its own that says something else is not guessed again.
+    if (named[at] !== undefined) return first[at];
+    return claim(byContents(body.map(({ cells }) => cells[at] ?? '')));
+  });
+  return { hasHeader, fields };
+};

@@ -1,0 +1,101 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { guessColumns } from '../../src/job/columns.ts';
+import { readDelimited } from '../../src/job/delimited.ts';
+import { linesFromRows } from '../../src/job/lines-in.ts';
+import { emptyLine } from '../../src/job/model.ts';
+import { tableOut } from '../../src/job/table-out.ts';
+import { anyLine } from './any-job.ts';
+
+const words = loadCatalogue().job.columnWords;
+
+const rowsOf = (text: string) => {
+  const read = readDelimited(text);
+  if (!read.ok) throw new Error(read.message);
+  return read.rows;
+};
+const linesOf = (text: string) => linesFromRows(rowsOf(text), guessColumns(rowsOf(text), words));
+
+describe('columns', () => {
+  test.each([
+    [
+      'Ref Des,Qty,VALUE,Tol.,Rated voltage',
+      ['designators', 'quantity', 'value', 'tolerance', 'volts'],
+    ],
+    ['Value,Colour,value', ['value', undefined, undefined]],
+  ])('by their words: %s', (head, fields) => {
+    expect(guessColumns(rowsOf(`${head}\nx,y,z`), words)).toMatchObject({ hasHeader: true });
+    expect(guessColumns(rowsOf(head), words).fields).toEqual(fields);
+  });
+
+  test('by their contents', () => {
+    const rows = rowsOf('C1-C4\t4\t4n7\t10 %\t63 V\nC5\t1\t10 µF\t20%\t25V');
+    expect(guessColumns(rows, words)).toEqual({
+      hasHeader: false,
+      fields: ['designators', 'quantity', 'value', 'tolerance', 'volts'],
+    });
+  });
+});
+
+describe('lines', () => {
+  test('what is not understood is kept', () => {
+    const { lines, badRows, said } = linesOf(
+      'Ref,Value,Qty,Shelf\nC1-C2,10 µF,3,A\nC3,4,7 nF,1,B\n,,,C',
+    );
+    expect(lines).toMatchObject([
+      { designators: 'C1-C2', value: '10 µF', rest: { Qty: '3', Shelf: 'A' } },
+    ]);
+    expect(said).toEqual(['Row 2 says 3 parts and names 2.']);
+    expect(badRows.map(({ row, cells }) => [row, cells.join('|')])).toEqual([
+      [3, 'C3|4|7 nF|1|B'],
+      [4, '|||C'],
+    ]);
+  });
+
+  test('prototype keys do no harm', () => {
+    const { lines } = linesOf('Ref,__proto__,constructor,x,x\nC1,a,b,c,d');
+    expect(Object.entries(lines[0]?.rest ?? {})).toEqual([
+      ['column 2', 'a'],
+      ['constructor', 'b'],
+      ['x', 'c'],
+      ['x (2)', 'd'],
+    ]);
+    expect(Object.hasOwn(Object.prototype, 'a')).toBe(false);
+  });
+
+  test('written, and read back exactly', () => {
+    fc.assert(
+      fc.property(fc.array(anyLine, { minLength: 1, maxLength: 5 }), (made) => {
+        // Only what a table holds; an empty cell says as much as none.
+        const lines = made.map((line, at) => ({
+          ...emptyLine(`line-${String(at + 1)}`),
+          ...Object.fromEntries(
+            (['kind', 'marking', 'type', 'value', 'tolerance', 'volts', 'position'] as const).map(
+              (field) => [field, line[field]],
+            ),
+          ),
+          designators: 'C1',
+          note: line.note.replaceAll('\0', ''),
+          rest: Object.fromEntries(
+            Object.entries(line.rest).filter(([key, text]) => key.trim() !== '' && text !== ''),
+          ),
+        }));
+        const read = readDelimited(tableOut(lines), ',');
+        if (!read.ok) throw new Error(read.message);
+        const back = linesFromRows(read.rows, guessColumns(read.rows, words));
+        expect(back.badRows).toEqual([]);
+        expect(back.lines).toEqual(lines);
+      }),
+    );
+  });
+
+  test.each(['=1', '+1', '-1', '@a', '\ta', '\ra', ' =1', "'=1", "''=1"])(
+    'no spreadsheet runs %j, and it comes back',
+    (note) => {
+      const text = tableOut([{ ...emptyLine('line-1'), designators: 'C1', note }]);
+      expect(text).toMatch(/["',]'/u);
+      expect(linesOf(text).lines[0]?.note).toBe(note);
+    },
+  );
+});
