@@ -46,7 +46,13 @@ export {
 
 export { waysPrinted, type PartToPrint, type Way } from './printed/index.ts';
 
-export { assess, findStandIns, type Assessment } from './assessment/assess.ts';
+export {
+  assess,
+  findStandIns,
+  rankStandIns,
+  type Assessment,
+  type RankedStandIn,
+} from './assessment/assess.ts';
 export { circumstancesOf } from './assessment/circumstances.ts';
 export { filledSum, type FilledSum } from './assessment/filled-sum.ts';
 export type { Circumstances } from './findings/model.ts';

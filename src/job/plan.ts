@@ -1,7 +1,7 @@
 import {
   assess,
-  findStandIns,
   judgeFirst,
+  rankStandIns,
   resolveSituation,
   verdictOrder,
   type Advice,
@@ -10,6 +10,7 @@ import {
   type Catalogue,
   type Finding,
   type PositionId,
+  type RankedStandIn,
   type TypeId,
 } from '../engine/index.ts';
 import { strangeness } from '../substitution/answer.ts';
@@ -27,13 +28,15 @@ import { questionOf, type Question } from './question.ts';
 const asOrdered = (
   catalogue: Catalogue,
   type: TypeId,
-  all: readonly Assessment[],
-): readonly Assessment[] =>
-  all.toSorted(
+  all: readonly RankedStandIn[],
+): readonly RankedStandIn[] => {
+  const oddness = ({ candidate, style }: RankedStandIn): number =>
+    strangeness(catalogue, type, { candidate, buy: { style } });
+  return all.toSorted(
     (a, b) =>
-      verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) ||
-      strangeness(catalogue, type, a) - strangeness(catalogue, type, b),
+      verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) || oddness(a) - oddness(b),
   );
+};
 
 /** Stand-ins that are kept for each line: the best, and others to choose from. */
 const MOST_STAND_INS = 8;
@@ -77,8 +80,9 @@ const misfitOf = (likeForLike: Assessment): Finding | undefined =>
 
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const { original } = resolveSituation(catalogue, request);
-  const all = findStandIns(catalogue, request);
-  const likeForLike = assess(catalogue, request, {
+  const ranking = rankStandIns(catalogue, request);
+  const all = ranking.standIns;
+  const likeForLike = ranking.assess({
     type: original.type,
     capacitance: original.capacitance,
     tolerance: original.tolerance,
@@ -90,8 +94,9 @@ const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => 
     judgement: judgeFirst(catalogue, original, request.position, evidence),
     standIns: asOrdered(catalogue, original.type, all)
       .filter(({ verdict }) => verdict !== 'keep-out')
-      .slice(0, MOST_STAND_INS),
-    keptOut: all.find(({ verdict }) => verdict === 'keep-out'),
+      .slice(0, MOST_STAND_INS)
+      .map(({ explain }) => explain()),
+    keptOut: all.find(({ verdict }) => verdict === 'keep-out')?.explain(),
     likeForLike,
     misfit: misfitOf(likeForLike),
   };

@@ -34,7 +34,7 @@ const temptation = (
 export const strangeness = (
   catalogue: Catalogue,
   original: TypeId,
-  { candidate, buy }: Assessment,
+  { candidate, buy }: Pick<Assessment, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
   const type = catalogue.types[candidate.type];
   const chip = buy?.style.startsWith('chip') ?? false;

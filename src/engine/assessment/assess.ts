@@ -209,6 +209,14 @@ const bestOfType = (type: TypeId, setting: Setting): Tried => {
   return best;
 };
 
+const rank = (setting: Setting): Scored[] =>
+  offeredTypes(setting.circumstances)
+    .map(({ id }): Scored => {
+      const { part, judged } = bestOfType(id, setting);
+      return score(part, judged, setting.circumstances);
+    })
+    .toSorted(compareScores);
+
 /**
  * Stand-ins for an old part in a position: of every type on the market the part that suits best,
  * best first, kept-out ones last. Each carries all findings with their working.
@@ -216,30 +224,14 @@ const bestOfType = (type: TypeId, setting: Setting): Tried => {
  */
 export const findStandIns = (catalogue: Catalogue, request: Request): Assessment[] => {
   const setting = settingFor(catalogue, request);
-  return offeredTypes(setting.circumstances)
-    .map(({ id }): Scored => {
-      const { part, judged } = bestOfType(id, setting);
-      return score(part, judged, setting.circumstances);
-    })
-    .toSorted(compareScores)
-    .map((scored) => assessmentOf(scored, setting));
+  return rank(setting).map((scored) => assessmentOf(scored, setting));
 };
 
 const sameTolerance = (a: Part['tolerance'], b: Part['tolerance']): boolean =>
   Math.abs(a.minus - b.minus) < 1e-9 && Math.abs(a.plus - b.plus) < 1e-9;
 
-/**
- * One stand-in in a position, whatever its type: what the visitor leaves open is filled with the
- * best part that the market offers.
- * @throws RangeError for a type or position that the catalogue does not have
- */
-export const assess = (
-  catalogue: Catalogue,
-  request: Request,
-  candidate: Candidate,
-): Assessment => {
-  const setting = settingFor(catalogue, request);
-  rowNamed(catalogue.types, candidate.type, 'type');
+const assessIn = (setting: Setting, candidate: Candidate): Assessment => {
+  rowNamed(setting.circumstances.catalogue.types, candidate.type, 'type');
   const { capacitance, tolerance, ratedVoltage, voltageKind } = candidate;
   const open = [capacitance, tolerance, ratedVoltage, voltageKind].every(
     (said) => said === undefined,
@@ -259,4 +251,44 @@ export const assess = (
     wanted.voltageKind === best.voltageKind &&
     sameTolerance(wanted.tolerance, best.tolerance);
   return assessmentOf(tryPart(isBest ? best : wanted, setting), setting);
+};
+
+/**
+ * One stand-in in a position, whatever its type: what the visitor leaves open is filled with the
+ * best part that the market offers.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const assess = (catalogue: Catalogue, request: Request, candidate: Candidate): Assessment =>
+  assessIn(settingFor(catalogue, request), candidate);
+
+/** A stand-in in its rank, whose findings are put into words only when they are asked for. */
+export interface RankedStandIn {
+  candidate: Part;
+  verdict: Verdict;
+  /** How it is built, where it is offered. */
+  style: string;
+  explain: () => Assessment;
+}
+
+/** The ranking of `findStandIns`, and `assess` in the same circumstances, for whoever needs few of them. */
+export interface Ranking {
+  standIns: readonly RankedStandIn[];
+  assess: (candidate: Candidate) => Assessment;
+}
+
+/**
+ * As `findStandIns`, without the work of explaining every one.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const rankStandIns = (catalogue: Catalogue, request: Request): Ranking => {
+  const setting = settingFor(catalogue, request);
+  return {
+    standIns: rank(setting).map((scored) => ({
+      candidate: plainPart(scored.part),
+      verdict: scored.verdict,
+      style: isOffered(scored.part) ? scored.part.style : '',
+      explain: () => assessmentOf(scored, setting),
+    })),
+    assess: (candidate) => assessIn(setting, candidate),
+  };
 };
