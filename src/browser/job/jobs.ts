@@ -1,49 +1,75 @@
-import * as z from 'zod/mini';
-import { emptyJob, emptyLine, jobSchema, type Job } from '../../job/model.ts';
+import { href } from '../../components/links.ts';
+import { emptyJob, emptyLine, openJob as readJob, writeJob, type Job } from '../../job/index.ts';
 import { byId } from '../by-id.ts';
 import { download, fileName } from './download.ts';
-import { forgetJob, keptJob, keptTitles } from './kept.ts';
-import { change, current, keepNow, listenForChange, listenForKeeping, openJob } from './state.ts';
+import {
+  change,
+  current,
+  forgetJob,
+  keepNow,
+  keptJobs,
+  listenForChange,
+  listenForKeeping,
+  noteExported,
+  openJob,
+  watchOthers,
+  type Keeping,
+} from './state.ts';
 
-/** Which job is open: new, another, a copy, deleted, from a file. */
-
-// Schemas are not compiled: the page's policy lets no text become code.
-z.config({ jitless: true });
+/** Which job is open: new, another, a copy, deleted, a demonstration, from a file. */
 
 const chooser = byId('jobs', HTMLSelectElement);
 const said = byId('job-said', HTMLElement);
+const reminder = byId('reminder', HTMLElement);
 const LAST = 'job';
+const UNTITLED = 'Job without a title';
 
 const freshJob = (): Job => ({
   ...emptyJob(crypto.randomUUID(), new Date()),
   lines: [emptyLine(crypto.randomUUID())],
 });
 
-const showTitles = async (): Promise<void> => {
-  const { id, title } = current();
-  const titles = await keptTitles().catch(() => []);
-  const all = titles.some((one) => one.id === id) ? titles : [{ id, title }, ...titles];
-  chooser.replaceChildren(
-    ...all.map(
-      (one) =>
-        new Option(
-          (one.id === id ? title : one.title) || 'Job without a title',
-          one.id,
-          false,
-          one.id === id,
-        ),
-    ),
-  );
+const soundJobs = async () => {
+  const all = await keptJobs();
+  return all.filter((one) => one.ok).toSorted((a, b) => b.saved.localeCompare(a.saved));
 };
 
-const open = async (job: Job, isKept: boolean): Promise<void> => {
-  await openJob(job, isKept);
+const showJobs = async (): Promise<void> => {
+  const { id, title } = current();
+  const all = await keptJobs();
+  const options = all.map((one) =>
+    one.ok
+      ? new Option(one.job.title || UNTITLED, one.job.id, false, one.job.id === id)
+      : new Option('Damaged job: choose it to save its text', one.id),
+  );
+  if (!options.some(({ value }) => value === id))
+    options.unshift(new Option(title || UNTITLED, id, false, true));
+  chooser.replaceChildren(...options);
+  const own = all.find((one) => one.ok && one.job.id === id);
+  reminder.hidden = !(own?.ok === true && own.needsExport && own.job.lines.length > 1);
+};
+
+const open = async (job: Job, kept: number): Promise<void> => {
+  await openJob(job, kept);
   try {
-    localStorage.setItem(LAST, job.id);
+    localStorage.setItem(LAST, current().id);
   } catch {
     // The job that was changed last is opened then.
   }
-  await showTitles();
+  await showJobs();
+};
+
+const openKept = async (id: string): Promise<void> => {
+  await keepNow();
+  const one = (await keptJobs()).find((each) => (each.ok ? each.job.id : each.id) === id);
+  if (one === undefined) return;
+  if (one.ok) {
+    await open(one.job, one.revision);
+    return;
+  }
+  said.textContent = one.message;
+  download('damaged-job.json', one.text, 'application/json');
+  await showJobs();
 };
 
 /** A job as a new one of its own. */
@@ -52,51 +78,44 @@ const copyOf = (job: Job, title: string): Job => {
   return { ...job, id: crypto.randomUUID(), title, created: now, changed: now };
 };
 
-const read = async (text: string): Promise<string> => {
-  let given: unknown;
-  try {
-    given = JSON.parse(text);
-  } catch {
-    return 'This file is not JSON; nothing was changed.';
-  }
-  const result = jobSchema.safeParse(given);
-  if (!result.success) {
-    const [issue] = result.error.issues;
-    return `This file is not a job of this tool (at ${issue?.path.join('.') || 'its start'}); nothing was changed.`;
-  }
-  await open(copyOf(result.data, result.data.title), false);
-  return 'Opened as a job of its own.';
+/** Opens a job's text as a job of its own, and says what is not as it was. */
+const openText = async (text: string): Promise<void> => {
+  const read = readJob(text);
+  if (read.ok) await open(copyOf(read.job, read.job.title), 0);
+  said.textContent = read.ok ? ['Opened.', ...read.said].join(' ') : read.message;
 };
 
-const openFile = async (input: HTMLInputElement): Promise<void> => {
-  const [file] = input.files ?? [];
-  input.value = '';
-  if (file !== undefined) said.textContent = await read(await file.text());
+const openDemo = async (id: string): Promise<void> => {
+  try {
+    const response = await fetch(href(`/job/demo/${id}.json`));
+    if (!response.ok) throw new Error(String(response.status));
+    await openText(await response.text());
+  } catch {
+    said.textContent = 'The demonstration could not be fetched.';
+  }
 };
 
 const remove = async (): Promise<void> => {
-  const gone = current();
   await keepNow();
+  const gone = current();
   await forgetJob(gone.id);
-  const [next] = await keptTitles();
-  const job = next === undefined ? undefined : await keptJob(next.id);
-  await open(job ?? freshJob(), job !== undefined);
+  const [next] = await soundJobs();
+  await open(next?.job ?? freshJob(), next?.revision ?? 0);
   const back = document.createElement('button');
   back.type = 'button';
   back.textContent = 'Bring it back';
   back.addEventListener('click', () => {
     said.textContent = '';
-    void open(gone, false);
+    void open(gone, 0);
   });
-  said.replaceChildren(`Deleted “${gone.title || 'Job without a title'}”. `, back);
+  said.replaceChildren(`Deleted “${gone.title || UNTITLED}”. `, back);
 };
 
-const onClick = (id: string, act: () => Promise<void> | void): void => {
+const onClick = (id: string, act: () => Promise<void>): void => {
   byId(id, HTMLButtonElement).addEventListener('click', () => void act());
 };
 
-/** Opens the job of the last visit, or an empty one, and makes the choice of jobs work. */
-export const startJobs = async (): Promise<void> => {
+const startHead = (): void => {
   const texts = [
     ['job-title', 'title'],
     ['job-equipment', 'equipment'],
@@ -111,48 +130,60 @@ export const startJobs = async (): Promise<void> => {
       if (input !== document.activeElement) input.value = current()[key];
     });
   }
-  byId('job-title', HTMLInputElement).addEventListener('change', () => void showTitles());
-  chooser.addEventListener('change', () => {
-    void keptJob(chooser.value).then((job) => job && open(job, true));
+  byId('job-title', HTMLInputElement).addEventListener('change', () => {
+    void keepNow().then(showJobs);
   });
-  onClick('new-job', () => open(freshJob(), false));
-  onClick('copy-job', () => open(copyOf(current(), `${current().title || 'Job'}, copy`), false));
-  onClick('delete-job', remove);
-  onClick('save-job', () => {
-    download(
-      fileName(current().title, 'job', 'json'),
-      JSON.stringify(current(), null, 1),
-      'application/json',
-    );
-  });
-  const file = byId('job-file', HTMLInputElement);
-  file.addEventListener('change', () => void openFile(file));
+};
+
+const WORDS: Readonly<Record<Keeping['state'], string>> = {
+  kept: 'Kept in this browser.',
+  keeping: 'Keeping …',
+  elsewhere: '',
+  copied: '',
+  refused: '',
+};
+
+const startKeeping = (): void => {
   const elsewhere = byId('elsewhere', HTMLElement);
-  onClick('take-theirs', async () => {
-    const job = await keptJob(current().id);
-    if (job !== undefined) await open(job, true);
-  });
-  onClick('keep-mine', () =>
-    open(copyOf(current(), `${current().title || 'Job'}, from another tab`), false),
-  );
   const keeping = byId('keeping', HTMLElement);
-  listenForKeeping((how) => {
-    elsewhere.hidden = how !== 'elsewhere';
-    keeping.textContent = {
-      kept: 'Kept in this browser.',
-      keeping: 'Keeping …',
-      elsewhere: 'Not kept.',
-      refused: 'This browser keeps nothing: save the job as a file before you leave.',
-    }[how];
+  listenForKeeping(({ state, message }) => {
+    if (state !== 'keeping') elsewhere.hidden = state !== 'elsewhere';
+    keeping.textContent = WORDS[state];
+    if (message !== '') said.textContent = message;
+    if (state === 'copied') void showJobs();
   });
-  const titles = await keptTitles().catch(() => []);
+  onClick('take-theirs', () => openKept(current().id));
+};
+
+/** Opens the job of the last visit, or an empty one, and makes the choice of jobs work. */
+export const startJobs = async (): Promise<void> => {
+  startHead();
+  startKeeping();
+  chooser.addEventListener('change', () => void openKept(chooser.value));
+  onClick('new-job', () => open(freshJob(), 0));
+  onClick('copy-job', () => open(copyOf(current(), `${current().title || 'Job'}, copy`), 0));
+  onClick('delete-job', remove);
+  onClick('save-job', async () => {
+    download(fileName(current().title, 'job', 'json'), writeJob(current()), 'application/json');
+    await noteExported();
+    await showJobs();
+  });
+  for (const button of document.querySelectorAll<HTMLButtonElement>('[data-demo]'))
+    button.addEventListener('click', () => void openDemo(button.dataset['demo'] ?? ''));
+  const file = byId('job-file', HTMLInputElement);
+  file.addEventListener('change', () => {
+    const [chosen] = file.files ?? [];
+    void chosen?.text().then(openText);
+    file.value = '';
+  });
   let last: string | null = null;
   try {
     last = localStorage.getItem(LAST);
   } catch {
     // Without storage the newest is opened.
   }
-  const id = titles.find((one) => one.id === last)?.id ?? titles[0]?.id;
-  const job = id === undefined ? undefined : await keptJob(id);
-  await open(job ?? freshJob(), job !== undefined);
+  const jobs = await soundJobs();
+  const one = jobs.find(({ job }) => job.id === last) ?? jobs[0];
+  await open(one?.job ?? freshJob(), one?.revision ?? 0);
+  await watchOthers();
 };

@@ -1,4 +1,4 @@
-import { emptyLine, LONGEST_TEXT, MOST_LINES, type Line } from '../../job/model.ts';
+import { emptyLine, LONGEST_TEXT, MOST_LINES, readDelimited, type Line } from '../../job/index.ts';
 import { COLUMNS, partRows, type CellText, type Column } from '../../job-view/parts-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
@@ -125,10 +125,10 @@ body.addEventListener('paste', (event) => {
   const text = event.clipboardData?.getData('text/plain') ?? '';
   if (cell === undefined || !/[\t\n]/u.test(text.trimEnd())) return;
   event.preventDefault();
-  const rows = text
-    .replace(/\r?\n$/u, '')
-    .split(/\r?\n/u)
-    .map((row) => row.split('\t'));
+  const read = readDelimited(text, text.includes('\t') ? '\t' : undefined);
+  byId('job-said', HTMLElement).textContent = read.ok ? read.said.join(' ') : read.message;
+  if (!read.ok) return;
+  const rows = read.rows.map(({ cells }) => cells);
   const index = current().lines.findIndex(({ id }) => id === cell.line);
   lay(
     index,

@@ -1,38 +1,45 @@
-import { emptyJob, type Job, type Line } from '../../job/model.ts';
-import { keepJob } from './kept.ts';
+import {
+  changed,
+  emptyJob,
+  historyOf,
+  openStore,
+  redone,
+  undone,
+  type History,
+  type Job,
+  type Line,
+  type Listed,
+} from '../../job/index.ts';
 
 /** The job that is open: one value, replaced at every change, kept at once, with its past. */
 
-/** How it stands with keeping: another tab has gone on with the job, or the browser keeps nothing. */
-export type Keeping = 'kept' | 'keeping' | 'elsewhere' | 'refused';
+/** How it stands with keeping, in words where there is more to say. */
+export interface Keeping {
+  state: 'kept' | 'keeping' | 'elsewhere' | 'copied' | 'refused';
+  message: string;
+}
 
 /** What a listener is told of: typing redraws nothing that has the focus. */
 export interface Change {
   typed: boolean;
 }
 
-const MOST_STEPS = 200;
-/** Waits this long after a keystroke, so that long jobs are not copied at each of them. */
+/** Waits this long after a keystroke, so that long jobs are not written at each of them, ms. */
 const PAUSE = 150;
 
-let job: Job = emptyJob(crypto.randomUUID(), new Date());
-let past: Job[] = [];
-let future: Job[] = [];
-/** The cell that was typed in last: one step of undoing for all its letters. */
-let lastCell = '';
-/** When the version in the database was changed; nothing while it is not there. */
-let keptSince: string | undefined;
-let keeping: Keeping = 'kept';
+const store = openStore();
+let history: History = historyOf(emptyJob(crypto.randomUUID(), new Date()));
+/** The version that was opened or saved last; 0 for a job that was never saved. */
+let revision = 0;
 let timer = 0;
 let queue: Promise<void> = Promise.resolve();
 
 const changeListeners: ((change: Change) => void)[] = [];
 const keepListeners: ((keeping: Keeping) => void)[] = [];
-const others = new BroadcastChannel('jobs');
 
-export const current = (): Job => job;
-export const canUndo = (): boolean => past.length > 0;
-export const canRedo = (): boolean => future.length > 0;
+export const current = (): Job => history.now;
+export const canUndo = (): boolean => history.past.length > 0;
+export const canRedo = (): boolean => history.future.length > 0;
 export const listenForChange = (listener: (change: Change) => void): void => {
   changeListeners.push(listener);
 };
@@ -43,25 +50,29 @@ export const listenForKeeping = (listener: (keeping: Keeping) => void): void => 
 const tell = (change: Change): void => {
   for (const listener of changeListeners) listener(change);
 };
-const tellKeeping = (now: Keeping): void => {
-  keeping = now;
-  for (const listener of keepListeners) listener(now);
+const tellKeeping = (state: Keeping['state'], message = ''): void => {
+  for (const listener of keepListeners) listener({ state, message });
 };
 
 const keep = async (): Promise<void> => {
-  if (keeping === 'elsewhere') return;
-  const version = job;
-  try {
-    if (!(await keepJob(version, keptSince))) {
-      tellKeeping('elsewhere');
-      return;
-    }
-    keptSince = version.changed;
-    others.postMessage({ id: version.id, changed: version.changed });
-    if (version === job) tellKeeping('kept');
-  } catch {
-    tellKeeping('refused');
+  const version = history.now;
+  const there = await store;
+  if ('message' in there) {
+    tellKeeping('refused', there.message);
+    return;
   }
+  const saved = await there.save(version, revision);
+  if (saved.state === 'refused') {
+    tellKeeping('refused', saved.message);
+    return;
+  }
+  revision = saved.revision;
+  if (saved.state === 'stale') {
+    const { id, title } = saved.copy;
+    history = historyOf({ ...history.now, id, title });
+    tell({ typed: true });
+    tellKeeping('copied', saved.message);
+  } else if (version === history.now) tellKeeping('kept');
 };
 
 /** Keeps what is not kept yet, now. */
@@ -72,19 +83,12 @@ export const keepNow = (): Promise<void> => {
   return queue;
 };
 
-const keepSoon = (): void => {
-  if (keeping !== 'elsewhere') tellKeeping('keeping');
-  if (timer === 0) timer = window.setTimeout(() => void keepNow(), PAUSE);
-};
-
-/** A time that differs from the one before, however fast one types. */
-const later = (before: string): string =>
-  new Date(Math.max(Date.now(), Date.parse(before) + 1)).toISOString();
-
-const put = (next: Job, change: Change): void => {
-  job = { ...next, changed: later(job.changed) };
+const put = (next: History, change: Change): void => {
+  if (next === history) return;
+  history = { ...next, now: { ...next.now, changed: new Date().toISOString() } };
   tell(change);
-  keepSoon();
+  tellKeeping('keeping');
+  if (timer === 0) timer = window.setTimeout(() => void keepNow(), PAUSE);
 };
 
 /**
@@ -92,10 +96,7 @@ const put = (next: Job, change: Change): void => {
  * @param cell names what is being typed in; nothing for a change of its own
  */
 export const change = (next: Job, cell = ''): void => {
-  if (cell === '' || cell !== lastCell) past = [...past.slice(1 - MOST_STEPS), job];
-  future = [];
-  lastCell = cell;
-  put(next, { typed: cell !== '' });
+  put(changed(history, next, cell), { typed: cell !== '' });
 };
 
 /** Changes lines by their ids. */
@@ -104,43 +105,62 @@ export const changeLines = (
   edit: (line: Line) => Line,
   cell = '',
 ): void => {
+  const job = history.now;
   change({ ...job, lines: job.lines.map((line) => (ids.has(line.id) ? edit(line) : line)) }, cell);
 };
 
 export const undo = (): void => {
-  const before = past.at(-1);
-  if (before === undefined) return;
-  past = past.slice(0, -1);
-  future = [...future, job];
-  lastCell = '';
-  put(before, { typed: false });
+  put(undone(history), { typed: false });
 };
 
 export const redo = (): void => {
-  const after = future.at(-1);
-  if (after === undefined) return;
-  future = future.slice(0, -1);
-  past = [...past, job];
-  lastCell = '';
-  put(after, { typed: false });
+  put(redone(history), { typed: false });
 };
 
-/** Opens a job: one that is kept already, or a new one, which is kept from now on. */
-export const openJob = async (next: Job, isKept: boolean): Promise<void> => {
-  if (timer !== 0) await keepNow();
-  job = next;
-  past = [];
-  future = [];
-  lastCell = '';
-  keptSince = isKept ? next.changed : undefined;
+/**
+ * Opens a job.
+ * @param kept the version that is kept already; 0 for a new one, which is kept from now on
+ */
+export const openJob = async (next: Job, kept: number): Promise<void> => {
+  if (timer !== 0) keepNow().catch(() => undefined);
+  await queue;
+  history = historyOf(next);
+  revision = kept;
   tellKeeping('kept');
   tell({ typed: false });
-  if (!isKept) await keepNow();
+  if (kept === 0) await keepNow();
 };
 
-others.addEventListener('message', ({ data }: MessageEvent<{ id: string; changed: string }>) => {
-  if (data.id === job.id && data.changed !== keptSince) tellKeeping('elsewhere');
-});
+/** All jobs that are kept, the damaged ones too. */
+export const keptJobs = async (): Promise<Listed[]> => {
+  const there = await store;
+  return 'message' in there ? [] : there.list();
+};
+
+export const forgetJob = async (id: string): Promise<void> => {
+  const there = await store;
+  if (!('message' in there)) await there.remove(id);
+};
+
+/** Notes that the open job was saved as a file. */
+export const noteExported = async (): Promise<void> => {
+  await keepNow();
+  const there = await store;
+  if (!('message' in there)) await there.exported(history.now.id);
+};
+
+/** Tells when another tab saves the open job, from now on. */
+export const watchOthers = async (): Promise<void> => {
+  const there = await store;
+  if ('message' in there) return;
+  there.watch((id) => {
+    if (id === history.now.id) tellKeeping('elsewhere');
+  });
+};
+
 addEventListener('pagehide', () => {
   if (timer !== 0) void keepNow();
+});
+document.addEventListener('visibilitychange', () => {
+  if (document.hidden && timer !== 0) void keepNow();
 });
