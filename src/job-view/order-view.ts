@@ -11,7 +11,7 @@ export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
   groups.length === 0
     ? h('p', {}, 'Nothing is to be ordered yet: no line of the plan says replace and has its part.')
     : cardTable(
-        'Order list',
+        'What to buy',
         HEADS,
         groups.map((group) => [
           `${String(group.total)} (${String(group.needed)} + ${countOf(group.spares, 'spare')})`,

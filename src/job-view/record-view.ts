@@ -16,7 +16,7 @@ export const recordMarkup = (record: JobRecord): Element[] => [
   record.entries.length === 0
     ? h('p', {}, 'Nothing to record yet.')
     : cardTable(
-        'Record',
+        'What was done',
         ['Part', 'Was', 'Decision and why', 'To fit', 'Done', 'Before, after', 'Note'],
         record.entries.map((entry) => [
           entry.designator,
@@ -45,7 +45,7 @@ export const recordMarkup = (record: JobRecord): Element[] => [
     : [
         h('h3', {}, 'Closing checks'),
         cardTable(
-          'Closing checks',
+          'What was checked',
           ['Check', 'Done', 'Reading', 'Note', 'When'],
           record.checks.map(({ title, done, reading, note, at }) => [
             capital(title),

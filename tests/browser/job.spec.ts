@@ -76,17 +76,17 @@ test('two tabs are told of each other, and neither loses what it has', async ({
   context,
 }) => {
   await page.goto('/job/');
-  await page.getByLabel('Title').fill('Ours');
+  await page.getByRole('textbox', { name: 'Title' }).fill('Ours');
   await expect(page.locator('#keeping')).toContainText('Kept');
   const other = await context.newPage();
   await other.goto('/job/');
-  await expect(other.getByLabel('Title')).toHaveValue('Ours');
-  await other.getByLabel('Title').fill('Theirs');
+  await expect(other.getByRole('textbox', { name: 'Title' })).toHaveValue('Ours');
+  await other.getByRole('textbox', { name: 'Title' }).fill('Theirs');
   await expect(other.locator('#keeping')).toContainText('Kept');
   await expect(page.locator('#elsewhere')).toBeVisible();
   await page.getByLabel('Equipment').fill('Mine');
   await expect(page.locator('#jobs option')).toHaveCount(2);
-  await expect(other.getByLabel('Title')).toHaveValue('Theirs');
+  await expect(other.getByRole('textbox', { name: 'Title' })).toHaveValue('Theirs');
   await expect(page.getByLabel('Equipment')).toHaveValue('Mine');
 });
 
