@@ -1,9 +1,15 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { dataFolder } from '../../src/catalogue/data-folder.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { slicePosition, sliceJob } from '../../src/catalogue/slice.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
 import { demoIds, demoJob, orderOf, planJob, recordOf, sheetOf } from '../../src/job/index.ts';
-import { jobSchema } from '../../src/job/model.ts';
+import { guessColumns } from '../../src/job/columns.ts';
+import { readDelimited } from '../../src/job/delimited.ts';
+import { linesFromRows } from '../../src/job/lines-in.ts';
+import { jobSchema, type Line } from '../../src/job/model.ts';
 
 const catalogue = loadCatalogue();
 const slices = new Map<string, Catalogue>();
@@ -62,6 +68,26 @@ describe.each(demoIds(catalogue.job))('the invented board %s', (id) => {
     const recorded = recordOf(job, plan, common, catalogueAt).entries.map((one) => one.designator);
     expect(recorded).toEqual(plan.lines.flatMap(({ part }) => [...part.designators]));
   });
+});
+
+test('the parts lists are tables that our own import reads', () => {
+  const read = readDelimited(readFileSync(join(dataFolder(), 'demo/parts.csv'), 'utf8'));
+  if (!read.ok) throw new Error(read.message);
+  const made = linesFromRows(read.rows, guessColumns(read.rows, catalogue.job.columnWords));
+  expect(made.badRows).toEqual([]);
+  const typed = ({
+    designators,
+    kind,
+    marking,
+    type,
+    value,
+    tolerance,
+    volts,
+    position,
+    note,
+  }: Line) => [designators, kind, marking, type, value, tolerance, volts, position, note];
+  const built = demoIds(catalogue.job).flatMap((id) => board(id).job.lines);
+  expect(made.lines.map(typed)).toEqual(built.map(typed));
 });
 
 describe('the traps', () => {
