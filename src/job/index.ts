@@ -43,3 +43,10 @@ export { openStore, type JobStore, type Listed, type Saved } from './store.ts';
 export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';
 export { tableOut } from './table-out.ts';
+export {
+  understandWith,
+  understoodLine,
+  type Ask,
+  type AskChoice,
+  type Understood,
+} from './understood.ts';

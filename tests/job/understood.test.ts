@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { emptyLine, type Line } from '../../src/job/model.ts';
+import { understoodLine } from '../../src/job/understood.ts';
+import { anyLine } from './any-job.ts';
+
+const catalogue = loadCatalogue();
+const read = (said: Partial<Line>) => understoodLine(catalogue, { ...emptyLine('a'), ...said });
+const asked = (said: Partial<Line>, about: string) =>
+  read(said).asks.find((ask) => ask.about === about);
+
+describe('a marking fills what is not typed', () => {
+  test('value, tolerance and volts', () => {
+    const { part } = read({ kind: 'capacitor', marking: '104K 100V' });
+    expect(part.capacitance?.typ).toBeCloseTo(1e-7, 12);
+    expect(part.tolerance).toEqual({ minus: 0.1, plus: 0.1 });
+    expect(part.ratedVoltage?.typ).toBe(100);
+    expect(part.type).toBeUndefined();
+  });
+
+  test('a single type is taken', () => {
+    expect(read({ kind: 'capacitor', marking: 'KS 4700 pF 160 V' }).part.type).toBe('ps-film-foil');
+  });
+
+  test('what is typed holds', () => {
+    const { part } = read({
+      kind: 'capacitor',
+      marking: '104K 100V',
+      value: '0.1 µF',
+      volts: '63 V',
+    });
+    expect(part.ratedVoltage?.typ).toBe(63);
+    expect(part.tolerance).toBeUndefined();
+  });
+
+  test('of another kind of part, nothing is read', () => {
+    const { part, asks } = read({ kind: 'ic', marking: '104' });
+    expect(part.capacitance).toBeUndefined();
+    expect(asks).toEqual([]);
+  });
+});
+
+describe('what is not sure is asked', () => {
+  test('a marking with several readings, and an answer settles it', () => {
+    const ask = asked({ kind: 'capacitor', marking: '100' }, 'marking');
+    expect(ask?.choices.map(({ set }) => set.value)).toEqual(['10p', '100p', '100u']);
+    expect(read({ kind: 'capacitor', marking: '100' }).part.capacitance).toBeUndefined();
+    const said = { kind: 'capacitor', marking: '100', ...ask?.choices[1]?.set };
+    expect(read(said).part.capacitance?.typ).toBeCloseTo(1e-10, 15);
+    expect(asked(said, 'marking')).toBeUndefined();
+  });
+
+  test('a list and a marking that disagree', () => {
+    const ask = asked({ kind: 'capacitor', marking: '104K', value: '10 nF' }, 'value');
+    expect(ask?.question).toMatch(/10.nF, which is used; the marking reads as 100.nF/u);
+    const answered = { kind: 'capacitor', marking: '104K', ...ask?.choices[0]?.set };
+    expect(read(answered).part.capacitance?.typ).toBeCloseTo(1e-7, 12);
+    expect(asked(answered, 'value')).toBeUndefined();
+    expect(asked({ kind: 'capacitor', marking: '104K', value: '100 nF' }, 'value')).toBeUndefined();
+  });
+
+  test('a type that is unknown, with those made in the value', () => {
+    const types = asked({ kind: 'capacitor', value: '1000 µF' }, 'type')?.choices;
+    const ids = types?.map(({ set }) => set.type);
+    expect(ids).toContain('al-electrolytic-wet');
+    expect(ids).not.toContain('ceramic-c0g');
+    expect(asked({ kind: 'capacitor', type: 'constructor' }, 'type')?.question).toMatch(
+      /not a type/,
+    );
+  });
+
+  test('positions are offered and never taken', () => {
+    const said = { type: 'pet-metallized', value: '10 nF', kind: 'capacitor' };
+    const offered = asked(said, 'position')?.choices.map(({ set }) => set.position);
+    expect(read(said).part.position).toBeUndefined();
+    expect(offered).toContain('sample-hold');
+    // An unlikely pair, and one that the value is too small for.
+    expect(offered).not.toContain('power-factor');
+    const answered = { ...said, position: 'sample-hold' };
+    expect(read(answered).asks).toEqual([]);
+  });
+});
+
+test('never throws', () => {
+  fc.assert(
+    fc.property(anyLine, (line) => {
+      expect(understoodLine(catalogue, { ...line, kind: 'capacitor' }).part.kind).toBe('capacitor');
+    }),
+  );
+});
