@@ -20,8 +20,19 @@ export interface PartOfLine {
   rejected: Readonly<Record<string, string>>;
 }
 
-/** How lines are understood; must depend on nothing but what is typed in the line. */
+/**
+ * How lines are understood; must depend on nothing but what is typed in the line of its part. A plan
+ * asks once for all lines that say the same, and reads each line's designators itself.
+ */
 export type Understand = (line: Line) => PartOfLine;
+
+/** A part as it was understood once, with the designators of one of its lines. */
+export const atDesignators = (part: PartOfLine, text: string): PartOfLine => {
+  const { list: designators, faults } = expandDesignators(text);
+  const rejected =
+    faults.length === 0 ? part.rejected : { ...part.rejected, designators: faults.join(' ') };
+  return { ...part, designators, rejected };
+};
 
 /** Takes the cells of a line at their word: nothing is read out of its marking. */
 export const partAsTyped: Understand = (line) => {
@@ -37,11 +48,9 @@ export const partAsTyped: Understand = (line) => {
     rejected[field] = result.message;
     return undefined;
   };
-  const { list: designators, faults } = expandDesignators(line.designators);
-  if (faults.length > 0) rejected['designators'] = faults.join(' ');
   const isCapacitor = line.kind === 'capacitor' || (line.kind === '' && line.type !== '');
-  return {
-    designators,
+  const part: PartOfLine = {
+    designators: [],
     kind: isCapacitor ? 'capacitor' : line.kind,
     ...(isCapacitor
       ? {
@@ -54,4 +63,5 @@ export const partAsTyped: Understand = (line) => {
       : {}),
     rejected,
   };
+  return atDesignators(part, line.designators);
 };

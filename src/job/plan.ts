@@ -16,7 +16,7 @@ import {
 import { strangeness } from '../substitution/answer.ts';
 import { readCandidate } from './choice.ts';
 import type { Choice, Job, Line } from './model.ts';
-import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+import { atDesignators, partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { newMemory, type Memory } from './plan-cache.ts';
 import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
 import { questionOf, type Question } from './question.ts';
@@ -189,7 +189,8 @@ export const planJob = (
 
   const plan = (line: Line): PlannedLine => {
     const said = saidKey(line);
-    const part = cache.parts.get(line.designators + said, () => understand(line));
+    const alike = cache.parts.get(said, () => understand({ ...line, designators: '' }));
+    const part = atDesignators(alike, line.designators);
     const base = { line, part, missing: [], rejected: part.rejected, differsFromBest: false };
     const { type, position } = part;
     if (part.kind !== 'capacitor' && part.kind !== '') {
@@ -210,7 +211,12 @@ export const planJob = (
     const asked = cache.questions.get(
       JSON.stringify([said, line.conditions, line.found, wholeKey]),
       () => {
-        const question = questionOf(catalogue, line, { type, position, part, whole: job.whole });
+        const question = questionOf(catalogue, line, {
+          type,
+          position,
+          part: alike,
+          whole: job.whole,
+        });
         return { question, key: JSON.stringify([question.request, question.evidence]) };
       },
     );
@@ -228,7 +234,7 @@ export const planJob = (
       ...base,
       state: 'assessed',
       missing: missingOf(part),
-      rejected: question.rejected,
+      rejected: { ...question.rejected, ...part.rejected },
       worked,
       ...decide(line, worked),
       ...fittingOf(line, worked, assessChoice, catalogue),

@@ -75,6 +75,13 @@ describe('what to do with a line', () => {
     expect(plan.wanted).toEqual(['interstage-coupling']);
   });
 
+  test('each line keeps its own designators, and what is wrong with them', () => {
+    const job = jobOf(coupling('c1'), coupling('c2', { designators: 'C5-C2' }));
+    const { lines } = planJob(job, tools());
+    expect(lines.map(({ part }) => part.designators)).toEqual([['C1'], []]);
+    expect(lines.map(({ rejected }) => Object.keys(rejected))).toEqual([[], ['designators']]);
+  });
+
   test('a number that cannot be understood is reported', () => {
     const found = { ...emptyLine('').found, esr: 'low' };
     const { rejected } = only(jobOf(coupling('c1', { volts: 'many', found })));
@@ -158,5 +165,6 @@ describe('the whole board', () => {
     const plan = planJob(jobOf(...lines), { ...tools(), understand });
     expect(plan.lines).toHaveLength(10_000);
     expect(plan.workedOut).toBe(5);
+    expect(understand).toHaveBeenCalledTimes(5);
   });
 });
