@@ -64,7 +64,7 @@ export interface PlanTools {
   cache?: PlanCache | undefined;
   understand?: Understand | undefined;
   /**
-   * Asked before each assessment that has to be worked out, so that a page can stop in time, show
+   * Asked before each assessment that has to be worked out but the first, so that a page can stop in time, show
    * what there is and go on with the same cache; always unless given.
    */
   mayWork?: (() => boolean) | undefined;
@@ -221,7 +221,9 @@ export const planJob = (
       },
     );
     const { question, key } = asked;
-    if (!cache.worked.has(key) && !mayWork()) {
+    // One at least is worked out each time, so that even the longest board comes to its end.
+    const isBegun = cache.worked.worked() > before;
+    if (!cache.worked.has(key) && isBegun && !mayWork()) {
       unfinished += 1;
       return { ...base, state: 'waiting', ...decide(line, undefined) };
     }
