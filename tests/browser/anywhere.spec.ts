@@ -1,0 +1,47 @@
+import { htmlOf, pagePaths } from './site.ts';
+import { expect, test } from './watched.ts';
+
+/** What a browser needs to install the site, to ask it from the address bar, and to find back. */
+
+test('every page leads to the manifest and to the description of the search', () => {
+  for (const path of pagePaths.filter((path) => htmlOf(path).includes('class="masthead"'))) {
+    const html = htmlOf(path);
+    expect.soft(html, path).toMatch(/<link rel="manifest" href="[^"]*\/manifest\.webmanifest"/);
+    expect.soft(html, path).toMatch(/<link rel="search"[^>]* href="[^"]*\/opensearch\.xml"/);
+    expect.soft(html, path).toContain('<meta name="referrer" content="same-origin"');
+  }
+});
+
+test('the manifest names pages and icons that are there', async ({ request }) => {
+  const manifest = (await (await request.get('/manifest.webmanifest')).json()) as {
+    start_url: string;
+    icons: { src: string }[];
+    shortcuts: { url: string }[];
+  };
+  const addresses = [
+    manifest.start_url,
+    ...manifest.icons.map(({ src }) => src),
+    ...manifest.shortcuts.map(({ url }) => url),
+  ];
+  for (const address of addresses) {
+    expect((await request.get(address)).status(), address).toBe(200);
+  }
+});
+
+test('what the address bar asks is answered', async ({ page, request, baseURL }) => {
+  const text = await (await request.get('/opensearch.xml')).text();
+  const template = /template="([^"]+)"/.exec(text)?.[1] ?? '';
+  const asked = new URL(template.replace('{searchTerms}', 'microphonic'));
+  await page.goto(`${baseURL ?? ''}${asked.pathname}${asked.search}`);
+  await expect(page.locator('#pages li').first()).toBeVisible();
+});
+
+test('a page that is not there asks what was looked for', async ({ page, faults }) => {
+  await page.goto('/no/such/page/');
+  await page.locator('#box').fill('microphonic');
+  await page.locator('#box').press('Enter');
+  await expect(page.locator('#pages li').first()).toBeVisible();
+  // The browser reports the missing page itself.
+  expect(faults.every((fault) => fault.includes('404'))).toBe(true);
+  faults.length = 0;
+});
