@@ -1,5 +1,10 @@
 import { runAll } from './steps.ts';
 
-/** Checks the data, builds the pages and the search index into dist/. */
-const done = runAll([{ name: 'check-data' }, { name: 'build:pages' }, { name: 'build:search' }]);
+/** Checks the data, builds the pages and the search index into dist/, and lists the files for use without a network. */
+const done = runAll([
+  { name: 'check-data' },
+  { name: 'build:pages' },
+  { name: 'build:search' },
+  { name: 'build:offline' },
+]);
 process.exit(done ? 0 : 1);

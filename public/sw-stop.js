@@ -1,0 +1,12 @@
+// The way out: served in place of sw.js it drops all that was kept and takes the worker away.
+self.addEventListener('install', () => void self.skipWaiting());
+self.addEventListener('activate', (event) => {
+  event.waitUntil(
+    (async () => {
+      const names = await caches.keys();
+      const own = names.filter((name) => name.startsWith('understudy-'));
+      await Promise.all(own.map((name) => caches.delete(name)));
+      await self.registration.unregister();
+    })(),
+  );
+});

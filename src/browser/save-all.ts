@@ -1,0 +1,65 @@
+import { href } from '../components/links.ts';
+import { byId } from './by-id.ts';
+
+/** Saves the whole site when asked, with its size said first and progress while it goes. */
+
+const button = byId('save-all', HTMLButtonElement);
+const status = byId('saving', HTMLElement);
+
+interface Progress {
+  done?: number;
+  total?: number;
+  all?: boolean;
+  fault?: string;
+}
+
+const BYTES_IN_MB = 1e6;
+const inMegabytes = (bytes: number): string => `${Math.ceil(bytes / BYTES_IN_MB)}\u00a0MB`;
+
+/** Whether the visitor's link is metered, as far as the browser tells. */
+const isMetered = (): boolean =>
+  (navigator as Navigator & { connection?: { saveData?: boolean } }).connection?.saveData === true;
+
+const show = ({ done, total, all, fault }: Progress): void => {
+  if (fault !== undefined) {
+    status.textContent =
+      'Not all could be saved: the network or the room on this device gave out. What was saved stays; ask again to go on.';
+    button.disabled = false;
+  } else if (all) {
+    status.textContent = `All ${total ?? 0} files are saved. The site works without a network.`;
+  } else {
+    status.textContent = `${done ?? 0} of ${total ?? 0} files`;
+  }
+};
+
+const saveAll = async (): Promise<void> => {
+  const { active } = await navigator.serviceWorker.ready;
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = ({ data }: MessageEvent<Progress>) => {
+    show(data);
+  };
+  active?.postMessage({ ask: 'keep all' }, [port2]);
+};
+
+const start = async (): Promise<void> => {
+  if (!('serviceWorker' in navigator)) {
+    status.textContent = 'This browser cannot save pages, or not from this address.';
+    return;
+  }
+  const response = await fetch(href('/offline/lists.json'));
+  if (!response.ok) throw new Error('no lists');
+  const { files, bytes } = (await response.json()) as { files: number; bytes: number };
+  button.textContent = `Save the whole site (${inMegabytes(bytes)} on this device)`;
+  status.textContent = `${files} files.`;
+  button.disabled = false;
+  button.addEventListener('click', () => {
+    const question = `Your link saves data. Fetch up to ${inMegabytes(bytes)} all the same?`;
+    if (isMetered() && !confirm(question)) return;
+    button.disabled = true;
+    void saveAll();
+  });
+};
+
+start().catch(() => {
+  status.textContent = 'The list of files could not be fetched; saving needs the network.';
+});

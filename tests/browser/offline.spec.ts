@@ -1,0 +1,142 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test as base, expect } from '@playwright/test';
+import type { Page } from '@playwright/test';
+import { serveFiles, type FileServer } from './file-server.ts';
+import { SITE, SUBSTITUTION } from './site.ts';
+
+/** The site without a network: what was visited, all of it when asked, and updates that may fail. */
+
+const test = base.extend<{ host: FileServer }>({
+  host: async ({}, use) => {
+    const host = await serveFiles();
+    await use(host);
+    await host.stop();
+  },
+});
+
+interface Lists {
+  edition: string;
+  shell: Record<string, string>;
+  sections: { name: string; hash: string }[];
+}
+
+const built = (path: string): string => readFileSync(join(SITE, path), 'utf8');
+const hashOf = (text: string): string =>
+  createHash('sha256').update(text).digest('hex').slice(0, 16);
+
+const isKept = (page: Page, path: string): Promise<boolean> =>
+  page.evaluate(
+    async (asked) => (await caches.match(new URL(asked, location.href))) !== undefined,
+    path,
+  );
+
+const visit = async (page: Page, address: string): Promise<void> => {
+  await page.goto(address);
+  await expect.poll(() => isKept(page, new URL(address).pathname)).toBe(true);
+};
+
+/** Puts out an edition in which the first page says something else; nothing else changes. */
+const publish = (host: FileServer, words: string, served = words): void => {
+  const changed = (text: string): string => built('index.html').replace('What it does', text);
+  const lists = JSON.parse(built('offline/lists.json')) as Lists;
+  const top = JSON.parse(built('offline/top.json')) as Record<string, string>;
+  top[''] = hashOf(changed(words));
+  const topText = JSON.stringify(top);
+  const edition = `next-${hashOf(topText)}`;
+  const sections = lists.sections.map((one) =>
+    one.name === 'top' ? { name: 'top', hash: hashOf(topText) } : one,
+  );
+  const shell = { ...lists.shell, '': top[''] };
+  host.instead.set('index.html', changed(served));
+  host.instead.set('offline/top.json', topText);
+  host.instead.set('offline/lists.json', JSON.stringify({ ...lists, edition, sections, shell }));
+  host.instead.set('sw.js', built('sw.js').replace(lists.edition, edition));
+};
+
+const lookForUpdate = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    const found = new Promise<string>((resolve) => {
+      registration.addEventListener('updatefound', () => {
+        const coming = registration.installing;
+        coming?.addEventListener('statechange', () => {
+          if (coming.state !== 'installing') resolve(coming.state);
+        });
+      });
+    });
+    await registration.update();
+    return found;
+  });
+
+test('a page that was opened opens again without a network, whatever its query', async ({
+  page,
+  host,
+}) => {
+  await visit(page, `${host.origin}${SUBSTITUTION}`);
+  await host.stop();
+  await page.goto(`${host.origin}${SUBSTITUTION}?v=100`);
+  await expect(page.locator('h1')).toContainText('Ceramic disc');
+  await page.goto(`${host.origin}/types/`);
+  await expect(page.locator('h1')).toHaveText('Use without a network');
+});
+
+test('what is missing is not kept', async ({ page, host }) => {
+  await visit(page, `${host.origin}/`);
+  await page.goto(`${host.origin}/no/such/page/`);
+  await expect(page.locator('h1')).toHaveText('No such page');
+  await page.waitForLoadState('networkidle');
+  expect(await isKept(page, '/no/such/page/')).toBe(false);
+});
+
+test('once all is saved every page and the search work without a network', async ({
+  page,
+  host,
+}) => {
+  test.setTimeout(240_000);
+  await visit(page, `${host.origin}/offline/`);
+  await expect(page.locator('#save-all')).toContainText(/\d+\u00a0MB/);
+  await page.locator('#save-all').click();
+  await expect(page.locator('#saving')).toContainText('of', { timeout: 30_000 });
+  await expect(page.locator('#saving')).toContainText('All', { timeout: 200_000 });
+  await host.stop();
+  for (const path of ['/types/', '/sums/', '/replace/ceramic-disc-unknown/', '/data/']) {
+    await page.goto(`${host.origin}${path}`);
+    await expect(page.locator('h1'), path).not.toHaveText('Use without a network');
+  }
+  await page.goto(`${host.origin}/?q=microphonic`);
+  await expect(page.locator('#pages li').first()).toBeVisible();
+});
+
+test('an update is offered and comes only when asked for', async ({ page, host }) => {
+  await visit(page, `${host.origin}/`);
+  publish(host, 'What is new');
+  expect(await lookForUpdate(page)).toBe('installed');
+  await expect(page.locator('#update')).toBeVisible();
+  await page.goto(`${host.origin}/`);
+  await expect(page.locator('#what')).toHaveText('What it does');
+  await page.locator('#update button').click();
+  await expect(page.locator('#what')).toHaveText('What is new');
+});
+
+test('a half-finished update leaves the old edition whole', async ({ page, host }) => {
+  await visit(page, `${host.origin}/`);
+  publish(host, 'What is new', 'What is neither');
+  expect(await lookForUpdate(page)).toBe('redundant');
+  await page.goto(`${host.origin}/`);
+  await expect(page.locator('#what')).toHaveText('What it does');
+  await expect(page.locator('#update')).toBeHidden();
+  await host.stop();
+  await page.goto(`${host.origin}/`);
+  await expect(page.locator('#what')).toHaveText('What it does');
+});
+
+test('the way out takes the worker and all that was kept away', async ({ page, host }) => {
+  await visit(page, `${host.origin}/`);
+  host.instead.set('sw.js', built('sw-stop.js'));
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await expect.poll(() => page.evaluate(() => caches.keys())).toEqual([]);
+  const left = await page.evaluate(async () => await navigator.serviceWorker.getRegistrations());
+  expect(left).toHaveLength(0);
+});
