@@ -27,6 +27,8 @@ export default defineConfig({
   ],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
+    // What is kept on the device has tests of its own; elsewhere the site itself is looked at.
+    serviceWorkers: 'block',
     launchOptions: {
       args: QUIET,
       ...(executablePath === undefined ? {} : { executablePath }),

@@ -45,3 +45,23 @@ test('a page that is not there asks what was looked for', async ({ page, faults 
   expect(faults.every((fault) => fault.includes('404'))).toBe(true);
   faults.length = 0;
 });
+
+test('the data package describes the tables that can be fetched, column by column', async ({
+  request,
+}) => {
+  const { resources } = (await (await request.get('/data/datapackage.json')).json()) as {
+    resources: { path: string; schema: { fields: { name: string }[] } }[];
+  };
+  expect(resources.length).toBeGreaterThan(30);
+  for (const { path, schema } of resources) {
+    const header = (await (await request.get(`/data/${path}`)).text()).split(/\r?\n/)[0];
+    expect(schema.fields.map(({ name }) => name).join(','), path).toBe(header);
+  }
+});
+
+test('programs can read the way to a page, and that the data are a data set', async ({ page }) => {
+  await page.goto('/data/');
+  const blocks = await page.locator('script[type="application/ld+json"]').allTextContents();
+  const types = blocks.map((block) => (JSON.parse(block) as { '@type': string })['@type']);
+  expect(types.toSorted()).toEqual(['BreadcrumbList', 'Dataset']);
+});

@@ -16,6 +16,8 @@ const test = base.extend<{ host: FileServer }>({
   },
 });
 
+test.use({ serviceWorkers: 'allow' });
+
 interface Lists {
   edition: string;
   shell: Record<string, string>;
