@@ -6,7 +6,9 @@ import { showPart, startPapers, takePlan } from './job/papers.ts';
 import { startParts } from './job/parts.ts';
 import { startPlan } from './job/plan-part.ts';
 import { planInTurns } from './job/planning.ts';
+import { startTables } from './job/table-in.ts';
 import { startSheet } from './job/sheet-part.ts';
+import { startWhole } from './job/whole.ts';
 import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
 
 /** Brings the page for a job to life. */
@@ -76,7 +78,9 @@ listenForHabit(() => {
 addEventListener('hashchange', showOpen);
 
 startParts();
+startTables();
 startPlan();
+startWhole();
 startSheet();
 startPapers();
 byId('job-page', HTMLElement).hidden = false;

@@ -1,4 +1,4 @@
-import type { Order } from '../job/index.ts';
+import { shortenDesignators, type Order } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
@@ -25,7 +25,7 @@ export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
           ]
             .filter((text) => text !== '')
             .join(', '),
-          group.designators.join(' '),
+          shortenDesignators(group.designators),
           group.notes.join('; '),
         ]),
       ),

@@ -1,10 +1,10 @@
 import { verdictMark } from '../components/verdict-shape.ts';
 import type { Habit } from '../engine/index.ts';
-import type { PlannedLine } from '../job/index.ts';
+import { shortenDesignators, type PlannedLine } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
-import { capital, listed, sentence } from '../text/words.ts';
+import { capital, listed, sentence, typeset } from '../text/words.ts';
 
 /** Lines of a plan that are alike in all that matters. */
 export interface PlanGroup {
@@ -167,9 +167,13 @@ export const planRow = (group: PlanGroup, words: PlanWords, isOpen: boolean): El
       h(
         'summary',
         {},
-        h('strong', {}, group.designators.join(', ') || line.designators || 'No designator'),
+        h(
+          'strong',
+          {},
+          shortenDesignators(group.designators) || line.designators || 'No designator',
+        ),
         ' ',
-        h('span', { class: 'quiet' }, old.join(' ') || line.marking),
+        h('span', { class: 'quiet' }, typeset(old.join(' ')) || line.marking),
         ' ',
         h('span', { class: 'decision' }, capital(decision)),
         ' ',
@@ -178,6 +182,7 @@ export const planRow = (group: PlanGroup, words: PlanWords, isOpen: boolean): El
               state === 'assessed' &&
               verdictMark('keep-out', 'nothing serves here')
           : [
+              decision === 'replace' ? '' : h('span', { class: 'quiet' }, 'if replaced: '),
               verdictMark(standIn.verdict),
               ` ${words.typeName(standIn.candidate.type)}, ${partPhrase(standIn.candidate, words.habit)}`,
             ],

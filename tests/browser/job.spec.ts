@@ -42,7 +42,7 @@ test('a pasted table is planned, done at the bench and recorded', async ({ page 
   await line.locator('summary').click();
   await line.getByLabel('Decision').selectOption('replace');
   await page.getByRole('link', { name: 'Order list' }).click();
-  await expect(page.locator('#order-list')).toContainText('C1 C2');
+  await expect(page.locator('#order-list')).toContainText(/C1\W+C2/u);
   await page.getByRole('link', { name: 'Bench sheet' }).click();
   const step = page.locator('#bench-steps .bench-step');
   await expect(step).toHaveCount(1);
@@ -108,7 +108,31 @@ test('a file that is no job changes nothing, and a job opens again', async ({ pa
   await expect(page.locator('#part-rows tr')).toHaveCount(rows);
 });
 
+test('a file with a table is confirmed column by column', async ({ page }) => {
+  await page.goto('/job/');
+  const text = `Reference;Value;Voltage;Shelf\nC1;10 µF;25 V;${HOSTILE}\n;;;\nC2;1;2;3;4;5\n`;
+  await page
+    .locator('#table-file')
+    .setInputFiles({ name: 'x.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  const table = page.locator('#table-in');
+  await expect(table).toContainText('1 row to add, 1 not understood');
+  await expect(table).toContainText(HOSTILE);
+  await table.getByLabel(/Column 4/u).selectOption('note');
+  await table.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.getByLabel('Note, row 1', { exact: true })).toHaveValue(HOSTILE);
+  await expect(page.locator('#part-rows tr')).toHaveCount(1);
+  await page.getByRole('link', { name: 'Record' }).click();
+  await expect(page.locator('#record-list')).toContainText('Row 4');
+});
+
 test('work goes on without the network', async ({ page, context }) => {
+  // The browser asks for the page's icon again by itself.
+  await page.route('**/icon.svg', (route) =>
+    route.fulfill({
+      contentType: 'image/svg+xml',
+      body: '<svg xmlns="http://www.w3.org/2000/svg"/>',
+    }),
+  );
   await openDemo(page);
   await page.getByRole('link', { name: 'Plan', exact: true }).click();
   await expect(page.locator('.plan-line .verdict').first()).toBeVisible();
