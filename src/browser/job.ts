@@ -83,6 +83,7 @@ startPlan();
 startWhole();
 startSheet();
 startPapers();
-byId('job-page', HTMLElement).hidden = false;
-showOpen();
+// Nothing can be typed before the job of the last visit is open: it would replace that.
 await startJobs();
+showOpen();
+byId('job-page', HTMLElement).hidden = false;

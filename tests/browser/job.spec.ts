@@ -108,6 +108,20 @@ test('a file that is no job changes nothing, and a job opens again', async ({ pa
   await expect(page.locator('#part-rows tr')).toHaveCount(rows);
 });
 
+test('a link holds the whole job', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await openDemo(page);
+  const rows = await page.locator('#part-rows tr').count();
+  await page.getByRole('button', { name: 'Copy a link' }).click();
+  await expect(page.locator('#job-said')).toContainText(/link of \d+ characters/u);
+  const address = await page.evaluate(() => navigator.clipboard.readText());
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(page.locator('#part-rows tr')).toHaveCount(1);
+  await page.goto('about:blank');
+  await page.goto(address);
+  await expect(page.locator('#part-rows tr')).toHaveCount(rows);
+});
+
 test('a file with a table is confirmed column by column', async ({ page }) => {
   await page.goto('/job/');
   const text = `Reference;Value;Voltage;Shelf\nC1;10 µF;25 V;${HOSTILE}\n;;;\nC2;1;2;3;4;5\n`;

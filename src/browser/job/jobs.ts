@@ -1,7 +1,15 @@
 import { href } from '../../components/links.ts';
-import { emptyJob, emptyLine, openJob as readJob, writeJob, type Job } from '../../job/index.ts';
+import {
+  emptyJob,
+  emptyLine,
+  openJob as readJob,
+  writeJob,
+  type Job,
+  type Opened,
+} from '../../job/index.ts';
 import { byId } from '../by-id.ts';
 import { download, fileName } from './download.ts';
+import { sharedInAddress, startSharing } from './sharing.ts';
 import {
   change,
   current,
@@ -78,9 +86,8 @@ const copyOf = (job: Job, title: string): Job => {
   return { ...job, id: crypto.randomUUID(), title, created: now, changed: now };
 };
 
-/** Opens a job's text as a job of its own, and says what is not as it was. */
-const openText = async (text: string): Promise<void> => {
-  const read = readJob(text);
+/** Opens what was read as a job of its own, and says what is not as it was. */
+const openRead = async (read: Opened): Promise<void> => {
   if (read.ok) await open(copyOf(read.job, read.job.title), 0);
   said.textContent = read.ok ? ['Opened.', ...read.said].join(' ') : read.message;
 };
@@ -89,7 +96,7 @@ const openDemo = async (id: string): Promise<void> => {
   try {
     const response = await fetch(href(`/job/demo/${id}.json`));
     if (!response.ok) throw new Error(String(response.status));
-    await openText(await response.text());
+    await openRead(readJob(await response.text()));
   } catch {
     said.textContent = 'The demonstration could not be fetched.';
   }
@@ -173,7 +180,7 @@ export const startJobs = async (): Promise<void> => {
   const file = byId('job-file', HTMLInputElement);
   file.addEventListener('change', () => {
     const [chosen] = file.files ?? [];
-    void chosen?.text().then(openText);
+    void chosen?.text().then((text) => openRead(readJob(text)));
     file.value = '';
   });
   let last: string | null = null;
@@ -186,4 +193,7 @@ export const startJobs = async (): Promise<void> => {
   const one = jobs.find(({ job }) => job.id === last) ?? jobs[0];
   await open(one?.job ?? freshJob(), one?.revision ?? 0);
   await watchOthers();
+  startSharing();
+  const shared = await sharedInAddress();
+  if (shared !== undefined) await openRead(shared);
 };

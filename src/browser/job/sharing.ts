@@ -1,0 +1,35 @@
+import { openShared, shareJob, type Opened } from '../../job/index.ts';
+import { byId } from '../by-id.ts';
+import { current } from './state.ts';
+
+/** Links that hold a whole job, for as long as it is short enough. */
+
+const MARK = '#job=';
+
+/** Makes the button work that copies a link with the job in it, and says how long that is. */
+export const startSharing = (): void => {
+  const said = byId('job-said', HTMLElement);
+  const copy = async (): Promise<void> => {
+    const shared = await shareJob(current());
+    if (!shared.ok) {
+      said.textContent = shared.message;
+      return;
+    }
+    const address = new URL(`${MARK}${shared.fragment}`, location.href).href;
+    try {
+      await navigator.clipboard.writeText(address);
+      said.textContent = `Copied a link of ${String(address.length)} characters that holds the whole job. Whoever has it can read all of it.`;
+    } catch {
+      said.textContent = 'The browser does not let this page copy.';
+    }
+  };
+  byId('share-job', HTMLButtonElement).addEventListener('click', () => void copy());
+};
+
+/** The job that the address holds, taken out of it; nothing where it holds none. */
+export const sharedInAddress = async (): Promise<Opened | undefined> => {
+  if (!location.hash.startsWith(MARK)) return undefined;
+  const read = await openShared(location.hash.slice(MARK.length));
+  history.replaceState(undefined, '', '#parts');
+  return read;
+};
