@@ -1,3 +1,4 @@
+import { setBusy } from './busy.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { listenForHabit } from './habits.ts';
@@ -67,6 +68,8 @@ addEventListener('keydown', (event) => {
 });
 
 listenForChange(() => {
+  // An update is not offered over work that is open.
+  setBusy(true);
   undoButton.disabled = !canUndo();
   redoButton.disabled = !canRedo();
   byId('invented', HTMLElement).textContent = current().invented;

@@ -54,7 +54,7 @@ describe('what people write', () => {
 
 test('a unit at the start of a sentence keeps its case', () => {
   const text = printedMarkup(catalogue, { capacitance: 4.7e-8 }).map(toHtml).join('');
-  expect(text).toContain('>µF as it stands.');
-  expect(text).toContain('>n for nF.');
+  expect(text).toContain('. µF as it stands.');
+  expect(text).toContain('. n for nF.');
   expect(text).not.toMatch(/PF as|MF as|ΜF|N for nF/);
 });

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { newPlanCache, planJob, type Job, type Plan } from '../../job/index.ts';
+import { newPlanCache, planJob, understandWith, type Job, type Plan } from '../../job/index.ts';
 import { cataloguePart } from '../catalogue-part.ts';
 
 /** Plans a job in turns, so that typing never waits for it. */
@@ -29,14 +29,23 @@ const fetchParts = async (positions: readonly string[], missing: Set<string>): P
   }
 };
 
-/** The plan of a job; nothing where a newer one was asked for meanwhile. */
+/**
+ * The plan of a job; nothing where a newer one was asked for meanwhile. Rejects where what markings
+ * are read with cannot be fetched.
+ */
 export const planInTurns = async (job: Job): Promise<Plan | undefined> => {
   run += 1;
   const mine = run;
   const missing = new Set<string>();
+  const understand = understandWith(await cataloguePart('reading'));
   for (;;) {
     const end = performance.now() + TURN;
-    const plan = planJob(job, { catalogueAt, cache, mayWork: () => performance.now() < end });
+    const plan = planJob(job, {
+      catalogueAt,
+      cache,
+      understand,
+      mayWork: () => performance.now() < end,
+    });
     const toFetch = plan.wanted.filter((position) => !missing.has(position));
     if (plan.unfinished === 0 && toFetch.length === 0) return plan;
     await fetchParts(toFetch, missing);

@@ -41,12 +41,13 @@ export const scanOf = (lexicon: Lexicon, marking: Marking): Scan => ({
   runs: [],
 });
 
-/** Whether enough of a word can be read, from its first character on unless a word begins there. */
+/** Whether enough of a word can be read: half of it at least, from its first character on unless a word begins there. */
 const isSupported = ({ marking }: Scan, at: number, found: FoundWord<Item>): boolean => {
   const worn = found.assumed.filter(({ why }) => why === 'worn');
   if (worn.length === 0) return true;
   if (worn.length === found.word.length)
     return found.item.kind === 'word' && found.item.mayBeMadeUp === true && worn.length === 1;
+  if (2 * worn.length > found.word.length) return false;
   return worn[0]?.at !== at || wordBegins(marking, at) || found.item.kind !== 'word';
 };
 

@@ -110,9 +110,12 @@ const joinedAt = (scan: Scan, at: number): List | undefined => {
   return list.numbers.length > 1 ? list : undefined;
 };
 
-/** How well the values of a list are ones that were made, on average. */
+/**
+ * How well the values of a list are ones that were made, on average. What a stroke parts may be
+ * something else than sections, so its values are not believed for their unit alone.
+ */
 const listWeight = (scan: Scan, list: List, withUnit: boolean): number => {
-  const written = withUnit ? 'unit' : 'bare';
+  const written = withUnit && list.sign !== 'stroke' ? 'unit' : 'bare';
   const sum = list.numbers.reduce(
     (total, { figures }) => total + (figuresWeight(scan, figures, written, []) ?? 0),
     0,

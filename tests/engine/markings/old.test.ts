@@ -140,6 +140,10 @@ describe('a can of several sections', () => {
     ).toEqual(wanted.map(([microfarads, volts, symbol]) => [microfarads, volts, symbol]));
   });
 
+  test('a value that no section has is no sure section', () => {
+    expect(readMarking(catalogue, '104/1uF')[0]?.sure).toBe('possible');
+  });
+
   test('the rating of the whole is that of all sections, or none', () => {
     expect(readMarking(catalogue, '16+16 µF 450 V')[0]?.ratedVoltage?.typ).toBe(450);
     expect(readMarking(catalogue, '40 µF 450V 20 µF 25V')[0]?.ratedVoltage).toBeUndefined();

@@ -127,7 +127,7 @@ describe('any string', () => {
       fc.property(anyText, (text) => {
         for (const reading of readMarking(catalogue, text)) {
           if (reading.sure !== 'possible')
-            expect(reading.capacitance ?? reading.resistance).toBeDefined();
+            expect(reading.capacitance ?? reading.resistance ?? reading.sections).toBeDefined();
         }
       }),
       { numRuns: 200 },

@@ -125,6 +125,11 @@ describe('a character that cannot be read', () => {
     expect([dates[0], dates.at(-1), dates.length]).toEqual([first, last, count]);
   });
 
+  test('no word is made up of which most is missing', () => {
+    const [best] = readMarking(catalogue, '104K 50V ?8?4');
+    expect(best?.ratedVoltage?.typ).toBe(50);
+  });
+
   test.each(['?', '??', '???', '????V', '_', '#'])('%j alone says nothing', (text) => {
     expect(readMarking(catalogue, text)).toEqual([]);
   });
