@@ -4,7 +4,7 @@ import type { Names } from './names.ts';
 import type { Tolerance } from './reading.ts';
 import { sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { isBlank, isFigure, madeUp } from './text.ts';
+import { isBlank, isFigure, isLetter, madeUp } from './text.ts';
 import type { ElsewhereTolerance, Meaning, Need, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
@@ -77,6 +77,28 @@ const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
 /** What of a row decides how its letter is found. */
 type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
 
+/** Figures of the codes that a tolerance letter follows at once. */
+const FIGURES_OF_CODE = 3;
+
+/**
+ * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` is:
+ * a tolerance letter of its own follows, or the figures are too few for a code and the letter is
+ * seldom met as a tolerance.
+ */
+const isUnitOfValue = (
+  { marking: { text }, lexicon }: Scan,
+  { met }: LetterRow,
+  at: number,
+  end: number,
+): boolean =>
+  isFigure(text.charAt(at - 1)) &&
+  (isLetter(text.charAt(end)) ||
+    (met === 'seldom' && !isFigure(text.charAt(at - FIGURES_OF_CODE)))) &&
+  (lexicon.values.points.get(text.charAt(at)) ?? []).some(
+    ({ quantity, places, use }) =>
+      quantity === 'capacitance' && use === 'usual' && places.includes('end'),
+  );
+
 /** A letter of either table of tolerances as a word to be found. */
 export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, item: Item] => {
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
@@ -93,6 +115,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         caseCost(scan, at, found) +
         (gap ? weights.gap : 0) +
         completedLetter(found, row.met) +
+        (isUnitOfValue(scan, row, at, found.end) ? weights.toleranceForUnit : 0) +
         found.cost,
       needs: toleranceNeeds(gap),
       assumed: found.assumed,

@@ -11,6 +11,8 @@ export const weights = {
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
+  /** A tolerance letter that is rather the unit of the value before it. */
+  toleranceForUnit: -2,
   /** Wider than parts have whose value is written so. */
   unusualTolerance: -1.2,
   voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },

@@ -116,3 +116,14 @@ describe('what is not understood', () => {
         }
   });
 });
+
+test.each([
+  ['47P', undefined],
+  ['47PK', 0.1],
+  ['100PJ', 0.05],
+  ['47UM', 0.2],
+  ['104P', 1],
+  ['104M', 0.2],
+])('%j has its unit before its tolerance, which is %s', (text, plus) => {
+  expect(readMarking(catalogue, text)[0]?.tolerance?.plus).toBe(plus);
+});

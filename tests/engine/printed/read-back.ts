@@ -87,15 +87,6 @@ export const KNOWN_GAPS: readonly KnownGap[] = [
     },
   },
   {
-    pattern: /\d[PU][A-Z\d]/,
-    why: 'a capital P or U is taken for the tolerance, and what is behind it for something else',
-    example: {
-      text: '47PK',
-      body: 'ceramic',
-      part: { capacitance: 4.7e-11, tolerance: percent(10) },
-    },
-  },
-  {
     pattern: /[.,]\d+(?:M )?[PU]/,
     why: 'a capital P or U behind a decimal is taken for the unit alone, never for a tolerance',
     example: {
@@ -108,11 +99,6 @@ export const KNOWN_GAPS: readonly KnownGap[] = [
     pattern: /\d[NnПМН]\d{2}/,
     why: 'a letter for the point makes a temperature code with what follows',
     example: { text: '1N33', body: 'ceramic', part: { capacitance: 1.33e-9 } },
-  },
-  {
-    pattern: /^\d\d[EЕ]$/,
-    why: 'two figures and E on a chip are first a code of three figures and a multiplier',
-    example: { text: '10E', body: 'resistor-chip', part: { resistance: 10 } },
   },
   {
     pattern: /^[bcg]\d$/,
