@@ -1,15 +1,16 @@
 import type { Sum } from '../engine/sums/sum.ts';
 
-/** Each sum is a file of its own, so that a page fetches no more than the one that it shows. */
-const files = import.meta.glob<Record<string, Sum>>([
-  '../engine/sums/*/*.ts',
-  '!../engine/sums/*/index.ts',
-]);
+/** What fetches each sum of a group, by the path of its file. */
+type SumFiles = Readonly<Record<string, () => Promise<Record<string, Sum>>>>;
 
-/** The sum of a page. @throws if there is none of that id */
-export const loadSum = async (id: string): Promise<Sum> => {
-  const load = files[Object.keys(files).find((path) => path.endsWith(`/${id}.ts`)) ?? ''];
+/** A list for each group: one of all sums would weigh more than most of them. */
+const groups = import.meta.glob<{ files: SumFiles }>('./sum-groups/*.ts');
+
+/** The sum of a page. @throws if there is none of that group and id */
+export const loadSum = async (group: string, id: string): Promise<Sum> => {
+  const files = (await groups[`./sum-groups/${group}.ts`]?.())?.files ?? {};
+  const load = files[`../../engine/sums/${group}/${id}.ts`];
   const sum = Object.values((await load?.()) ?? {}).find((one) => one.id === id);
-  if (sum === undefined) throw new Error(`there is no sum ${id}`);
+  if (sum === undefined) throw new Error(`there is no sum ${id} in ${group}`);
   return sum;
 };

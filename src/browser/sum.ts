@@ -16,7 +16,7 @@ import { loadSum } from './sum-loaders.ts';
 const form = byId('sum', HTMLFormElement);
 const place = byId('result', HTMLElement);
 const answer = byId('answer', HTMLElement);
-const { sum: id = '', facts: hasFacts } = form.dataset;
+const { sum: id = '', group = '', facts: hasFacts } = form.dataset;
 
 interface Loaded {
   sum: Sum;
@@ -33,9 +33,10 @@ let loading: Promise<Loaded> | undefined;
 
 /** The sum with its facts, fetched once; a failure is not kept. */
 const loaded = (): Promise<Loaded> => {
-  loading ??= Promise.all([loadSum(id), hasFacts === undefined ? undefined : fetchFacts()]).then(
-    ([sum, facts]) => ({ sum, facts }),
-  );
+  loading ??= Promise.all([
+    loadSum(group, id),
+    hasFacts === undefined ? undefined : fetchFacts(),
+  ]).then(([sum, facts]) => ({ sum, facts }));
   loading.catch(() => (loading = undefined));
   return loading;
 };

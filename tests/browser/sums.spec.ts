@@ -83,9 +83,6 @@ test('a finding leads to its sum with its numbers, and the sum back to the posit
 });
 
 test('scripts of a sum stay light', async ({ page }) => {
-  // Known: 0.3 kB over the budget since every page registers the worker that keeps pages. This line
-  // must go once the scripts are light again, and the test says so by failing then.
-  test.fail();
   const sizes: Promise<number>[] = [];
   page.on('response', (response) => {
     if (response.url().endsWith('.js'))

@@ -1,0 +1,7 @@
+import type { Sum } from '../../engine/sums/sum.ts';
+
+/** Each sum is a file of its own, so that a page fetches no more than the one that it shows. */
+export const files = import.meta.glob<Record<string, Sum>>([
+  '../../engine/sums/rating/*.ts',
+  '!../../engine/sums/rating/index.ts',
+]);
