@@ -91,6 +91,8 @@ const mayStand = (scan: Scan, at: number, row: CodeRow, found: FoundWord<Item>):
   if (row.scheme === 'chip-letter') return beforeThreeFigures(scan, found.end - 1, found.end);
   const next = text.charAt(found.end);
   if (isLetter(next)) return false;
+  // A letter first makes a lot code of it sooner than a number that was misread.
+  if (row.scheme === 'figures' && !isFigure(text.charAt(at))) return false;
   const figuresRunOn = isFigure(next) || (next === '.' && isFigure(text.charAt(found.end + 1)));
   return row.scheme !== 'figures' || !figuresRunOn;
 };

@@ -156,6 +156,14 @@ const confused: [string, Hints, number, string][] = [
 ];
 
 describe('a character taken for another', () => {
+  test.each([
+    ['104 S0', undefined],
+    ['104 5O', 50],
+    ['104K S0V', 50],
+  ])('%j is rated %s V: a bare number begins with a figure', (text, volts) => {
+    expect(readMarking(catalogue, text)[0]?.ratedVoltage?.typ).toBe(volts);
+  });
+
   test('a Cyrillic letter with a meaning of its own is itself', () => {
     const values = readMarking(catalogue, 'К31 100п').map(({ capacitance }) => capacitance?.typ);
     expect(values).toEqual([100 * p]);
