@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'node_modules/**'],
+    setupFiles: ['tests/seed.ts'],
     reporters: process.env['CI'] ? ['dot'] : ['default'],
     testTimeout: 30_000,
   },

@@ -6,13 +6,11 @@ export interface Step {
   arguments?: string[];
 }
 
-/** Nothing that is run here may call home. */
-const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
-
-/** Runs an npm script with its output shown; true if it ended well. */
+/** Runs an npm script with its output shown and nothing calling home; true if it ended well. */
 export const runStep = ({ name, arguments: given = [] }: Step): boolean => {
   console.log(`\n== npm run ${[name, ...given].join(' ')}`);
   const extra = given.length === 0 ? [] : ['--', ...given];
+  const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
   return (
     spawnSync('npm', ['run', '--silent', name, ...extra], { stdio: 'inherit', env }).status === 0
   );

@@ -63,9 +63,13 @@ const shelves = (rows: readonly BodyRow[], type: TypeId): readonly Shelf[] => {
   return known.get(type) ?? [];
 };
 
-/** A body that takes the part, and the volume (mm3) that it is reckoned at. */
+/**
+ * A body that takes the part, and the volume (mm3) that it is reckoned at. `near` where the value is
+ * close enough for it to say something about the part's size.
+ */
 interface Found {
   volume: number;
+  near: boolean;
   body: () => Body;
 }
 
@@ -83,10 +87,12 @@ const nextBelow = (entries: readonly Entry[], farads: number): Entry | undefined
 const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined => {
   const farads = wanted.capacitance;
   const cover = entries.find(({ row }) => row.c_max >= farads * (1 - ROUNDING));
-  if (cover === undefined || cover.row.c_min > farads * HIGHEST_VALUE) return undefined;
+  if (cover === undefined) return undefined;
   const { row, volume } = cover;
+  const near = row.c_min <= farads * HIGHEST_VALUE;
   const whole = (from: 'listed' | 'covering'): Found => ({
     volume,
+    near,
     body: () => bodyOfRow(row, from),
   });
   if (row.c_min <= farads * (1 + ROUNDING)) {
@@ -96,17 +102,20 @@ const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined =
   if (below === undefined || below.volume >= volume) return whole('covering');
   const share = logShare(farads, below.row.c_max, row.c_min);
   const between = logBetween(below.volume, volume, share);
-  return { volume: between, body: () => bodyBetween(below.row, row, between) };
+  return { volume: between, near, body: () => bodyBetween(below.row, row, between) };
 };
 
 /**
  * The smallest tabulated body that takes a part: of its value at its own rated voltage or the next
  * higher ones, read between two values of one style and voltage where it lies between them. Nothing
- * where no row of the type takes the part; it is never read beyond the rows.
+ * where no row of the type takes the part, or only ones of far higher values; it is never read
+ * beyond the rows. Once one row is near, a smaller body counts however much more it holds, so that
+ * no part is reckoned larger than another of more value.
  */
 export const tabulatedBody = (rows: readonly BodyRow[], wanted: Wanted): Body | undefined => {
   const { ratedVoltage, style } = wanted;
   let best: Found | undefined;
+  let near = false;
   for (const shelf of shelves(rows, wanted.type)) {
     const chip = shelf.entries[0]?.row.shape === 'chip';
     const suits =
@@ -114,7 +123,9 @@ export const tabulatedBody = (rows: readonly BodyRow[], wanted: Wanted): Body | 
       shelf.volts >= ratedVoltage * (1 - ROUNDING) &&
       shelf.volts <= ratedVoltage * HIGHEST_STEP;
     const found = suits ? onShelf(shelf, wanted) : undefined;
-    if (found !== undefined && (best === undefined || found.volume < best.volume)) best = found;
+    if (found === undefined) continue;
+    near ||= found.near;
+    if (best === undefined || found.volume < best.volume) best = found;
   }
-  return best?.body();
+  return near ? best?.body() : undefined;
 };

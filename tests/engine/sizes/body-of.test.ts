@@ -45,6 +45,18 @@ describe('the body of a part', () => {
     expect(diameterOf(part(1e-6, 160))).toBeCloseTo(6, 9);
   });
 
+  test('is no larger than that of a greater value, however far the row that holds both', () => {
+    const steps = sized({
+      bodies: [
+        madeBody({ c_min: 1e-5, c_max: 1e-5, voltage: 160, ...wide(8) }),
+        madeBody({ c_min: 6.8e-6, c_max: 6.8e-6, voltage: 350, ...wide(10) }),
+      ],
+    });
+    const [small, large] = [0.9e-6, 5e-6].map((farads) => bodyOf(steps, part(farads, 160)));
+    expect(small?.length.typ).toBeCloseTo(8e-3, 9);
+    expect(large?.length.typ).toBeCloseTo(8e-3, 9);
+  });
+
   test('lies between two values of one voltage, and says so', () => {
     const found = bodyOf(cans, part(Math.sqrt(10) * 1e-6, 100));
     expect(found?.from).toBe('between');
