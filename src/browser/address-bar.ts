@@ -1,10 +1,11 @@
+import { asked, keepAsked } from './address.ts';
+
 /** What the visitor has written, by key; what is not here takes the usual number. */
-export const given = new Map(new URLSearchParams(location.search));
+export const given = new Map(new URLSearchParams(asked()));
 
 /** Puts all that the visitor has written into the address, so that a copied address is the state. */
 const writeAddressBar = (): void => {
-  const query = new URLSearchParams([...given]).toString();
-  history.replaceState(null, '', `${location.pathname}${query && `?${query}`}${location.hash}`);
+  keepAsked(new URLSearchParams([...given]));
 };
 
 /** Forgets what the visitor has written under some keys. */

@@ -1,7 +1,9 @@
+import { asked, withAsked } from './address.ts';
+
 /** Hands the numbers in this page's address on to the substitution pages that it leads to. */
 
-if (location.search !== '') {
+if (asked() !== '') {
   for (const anchor of document.querySelectorAll<HTMLAnchorElement>('main a[href*="/in/"]')) {
-    anchor.search = location.search;
+    anchor.href = withAsked(anchor.href);
   }
 }

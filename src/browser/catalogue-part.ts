@@ -1,5 +1,5 @@
-import { href } from '../components/links.ts';
 import type { Catalogue } from '../engine/index.ts';
+import { siteFile } from './site-file.ts';
 
 const loading = new Map<string, Promise<Catalogue>>();
 
@@ -10,11 +10,7 @@ const loading = new Map<string, Promise<Catalogue>>();
 export const cataloguePart = (part: string): Promise<Catalogue> => {
   const known = loading.get(part);
   if (known !== undefined) return known;
-  const fetched = fetch(href(`/catalogue/${part}.json`)).then((response) => {
-    if (!response.ok) throw new Error(`the data came back with ${response.status}`);
-    // Built from the same schemas as this script, on the same site, so its shape is trusted.
-    return response.json() as Promise<Catalogue>;
-  });
+  const fetched = siteFile(`/catalogue/${part}.json`) as Promise<Catalogue>;
   // A failure, such as no network, is not kept: the next change tries again.
   fetched.catch(() => loading.delete(part));
   loading.set(part, fetched);

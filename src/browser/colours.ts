@@ -18,6 +18,7 @@ import {
   type ColourState,
 } from '../reading/colours/state.ts';
 import { colourOfKey, coloursWith, colourTyped } from '../reading/colours/typed.ts';
+import { asked, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 
@@ -47,14 +48,14 @@ const fillGroup = (id: string, name: string, piece: Markup | undefined): void =>
 
 const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   const tables = catalogue.markings;
-  let state = stateFrom(tables, location.search);
+  let state = stateFrom(tables, asked());
   let current = Math.max(0, state.marks.indexOf(undefined));
 
   const read = (): void => {
     const { layout, marks, apart } = state;
     const readings = readColours(catalogue, { form: layout.form, colours: marks, apart });
     fill('readings', colourResults(catalogue, state, readings));
-    history.replaceState(null, '', `${location.pathname}${searchOf(state)}${location.hash}`);
+    keepAsked(searchOf(state).slice(1));
   };
 
   /** What follows from the colours and from which place is being set. */
@@ -191,7 +192,7 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
 };
 
 const forms = document.querySelector<HTMLDetailsElement>('#colour-forms');
-if (forms !== null && location.search !== '') forms.open = false;
+if (forms !== null && asked() !== '') forms.open = false;
 
 if (form !== null)
   cataloguePart('colours').then(

@@ -2,6 +2,7 @@ import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { habit } from './habits.ts';
 import { answerMarkup, askedMark } from '../search/answer.ts';
+import { asked, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { colourAnswerFor } from './colours-asked.ts';
 import { searchWords, type Hit } from './word-search.ts';
@@ -77,8 +78,7 @@ const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement):
 };
 
 const keepInAddress = (text: string): void => {
-  const query = text.trim() === '' ? '' : `?${new URLSearchParams({ [KEY]: text }).toString()}`;
-  history.replaceState(null, '', `${location.pathname}${query}`);
+  keepAsked(text.trim() === '' ? '' : new URLSearchParams({ [KEY]: text }));
 };
 
 if (box !== null && atOnce !== null && pages !== null) {
@@ -97,7 +97,7 @@ if (box !== null && atOnce !== null && pages !== null) {
   box.addEventListener('focus', () => void cataloguePart('reading').catch(() => undefined), {
     once: true,
   });
-  const asked = new URLSearchParams(location.search).get(KEY) ?? '';
-  if (asked !== '') box.value = asked;
+  const given = new URLSearchParams(asked()).get(KEY) ?? '';
+  if (given !== '') box.value = given;
   if (box.value !== '') update();
 }

@@ -1,3 +1,4 @@
+import { fragment, listenForFragment } from './address.ts';
 import { setBusy } from './busy.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
@@ -18,7 +19,7 @@ const PARTS = ['parts', 'plan', 'order', 'sheet', 'record'] as const;
 /** Waits this long after a change before planning anew. */
 const PAUSE = 200;
 
-const part = (): string => PARTS.find((one) => location.hash === `#${one}`) ?? 'parts';
+const part = (): string => PARTS.find((one) => fragment() === one) ?? 'parts';
 
 const showOpen = (): void => {
   for (const one of PARTS) {
@@ -78,7 +79,7 @@ listenForChange(() => {
 listenForHabit(() => {
   showPart(part());
 });
-addEventListener('hashchange', showOpen);
+listenForFragment(showOpen);
 
 startParts();
 startTables();

@@ -2,6 +2,7 @@ import { toDom } from '../markup/to-dom.ts';
 import { printedKeys, readAsked, type PrintedKey } from '../reading/printed/asked.ts';
 import { paintedMarkup } from '../reading/printed/painted.ts';
 import { printedMarkup } from '../reading/printed/view.ts';
+import { asked, keepAsked } from './address.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
@@ -27,10 +28,7 @@ const texts = (): Record<PrintedKey, string> =>
   >;
 
 const keepInAddress = (written: Record<PrintedKey, string>): void => {
-  const query = new URLSearchParams(
-    Object.entries(written).filter(([, text]) => text.trim() !== ''),
-  ).toString();
-  history.replaceState(null, '', `${location.pathname}${query && `?${query}`}`);
+  keepAsked(new URLSearchParams(Object.entries(written).filter(([, text]) => text.trim() !== '')));
 };
 
 const show = (): void => {
@@ -56,7 +54,7 @@ const show = (): void => {
   );
 };
 
-const query = new URLSearchParams(location.search);
+const query = new URLSearchParams(asked());
 for (const key of printedKeys) {
   const field = fieldOf(key);
   const given = query.get(key);

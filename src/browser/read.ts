@@ -2,6 +2,7 @@ import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { choiceKeys, hintsFrom } from '../reading/marking-hints.ts';
 import { readingsMarkup } from '../reading/view.ts';
+import { asked, keepAsked } from './address.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { colourAnswerFor } from './colours-asked.ts';
@@ -44,13 +45,12 @@ const keepInAddress = (): string => {
   const query = new URLSearchParams();
   if (marking.value.trim() !== '') query.set('m', marking.value);
   for (const key of choiceKeys) if (chosen(key) !== '') query.set(key, chosen(key));
-  const written = query.toString();
-  history.replaceState(null, '', `${location.pathname}${written && `?${written}`}`);
-  return written;
+  keepAsked(query);
+  return query.toString();
 };
 
 const show = (): void => {
-  const asked = keepInAddress();
+  const now = keepInAddress();
   const text = marking.value.trim();
   if (text === '') {
     place.replaceChildren();
@@ -60,7 +60,7 @@ const show = (): void => {
     async (catalogue) => {
       const colours = await colourAnswerFor(catalogue, text);
       // Something else may have been asked while the data came.
-      if (keepInAddress() !== asked) return;
+      if (keepInAddress() !== now) return;
       const readings = readMarking(catalogue, text, hintsFrom(chosen));
       const read = colours === undefined || readings.length > 0;
       place.replaceChildren(
@@ -88,7 +88,7 @@ const fill = (query: URLSearchParams): void => {
   }
 };
 
-fill(new URLSearchParams(location.search));
+fill(new URLSearchParams(asked()));
 form.addEventListener('input', show);
 form.addEventListener('submit', (event) => {
   event.preventDefault();

@@ -16,6 +16,7 @@ import { answerSentence } from '../substitution/answer.ts';
 import { isDue } from '../substitution/cautions.ts';
 import { fieldNote } from '../substitution/form.ts';
 import type { Shown } from '../substitution/shown.ts';
+import { fragment, listenForFragment } from './address.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
@@ -158,14 +159,14 @@ form.addEventListener('submit', (event) => {
 
 /** What a link leads to must be open for that. */
 const openTarget = (): void => {
-  const target = document.querySelector(':target');
+  const target = document.getElementById(fragment());
   const around = target?.closest('details');
   if (around) {
     around.open = true;
     target?.scrollIntoView();
   }
 };
-addEventListener('hashchange', openTarget);
+listenForFragment(openTarget);
 openTarget();
 
 form.addEventListener('focusin', () => void cataloguePart(position).catch(() => undefined), {

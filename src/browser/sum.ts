@@ -1,4 +1,3 @@
-import { href } from '../components/links.ts';
 import { readInputs } from '../engine/sums/read-inputs.ts';
 import { resultOf } from '../engine/sums/run-sum.ts';
 import type { Sum } from '../engine/sums/sum.ts';
@@ -9,6 +8,7 @@ import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { habit, hasHabit, listenForHabit } from './habits.ts';
+import { siteFile } from './site-file.ts';
 import { loadSum } from './sum-loaders.ts';
 
 /** Brings the page of a sum to life: works it out with the visitor's numbers, kept in the address. */
@@ -23,19 +23,13 @@ interface Loaded {
   facts: unknown;
 }
 
-const fetchFacts = async (): Promise<unknown> => {
-  const response = await fetch(href(`/sums/${id}/facts.json`));
-  if (!response.ok) throw new Error(`the data came back with ${response.status}`);
-  return response.json();
-};
-
 let loading: Promise<Loaded> | undefined;
 
 /** The sum with its facts, fetched once; a failure is not kept. */
 const loaded = (): Promise<Loaded> => {
   loading ??= Promise.all([
     loadSum(group, id),
-    hasFacts === undefined ? undefined : fetchFacts(),
+    hasFacts === undefined ? undefined : siteFile(`/sums/${id}/facts.json`),
   ]).then(([sum, facts]) => ({ sum, facts }));
   loading.catch(() => (loading = undefined));
   return loading;

@@ -1,4 +1,5 @@
 import { href } from '../components/links.ts';
+import { isHere } from './address.ts';
 
 /** One page that the word search found. */
 export interface Hit {
@@ -76,6 +77,6 @@ export const searchWords = async (text: string): Promise<Hit[] | undefined> => {
       const title = meta['title'] ?? url;
       return { url, title, excerpt: withoutTitle(excerpt, title) };
     })
-    .filter(({ url }) => url !== location.pathname)
+    .filter(({ url }) => !isHere(url))
     .slice(0, PAGES);
 };

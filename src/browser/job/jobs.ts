@@ -1,4 +1,3 @@
-import { href } from '../../components/links.ts';
 import {
   emptyJob,
   emptyLine,
@@ -8,6 +7,7 @@ import {
   type Opened,
 } from '../../job/index.ts';
 import { byId } from '../by-id.ts';
+import { siteFile } from '../site-file.ts';
 import { download, fileName } from './download.ts';
 import { sharedInAddress, startSharing } from './sharing.ts';
 import {
@@ -94,9 +94,7 @@ const openRead = async (read: Opened): Promise<void> => {
 
 const openDemo = async (id: string): Promise<void> => {
   try {
-    const response = await fetch(href(`/job/demo/${id}.json`));
-    if (!response.ok) throw new Error(String(response.status));
-    await openRead(readJob(await response.text()));
+    await openRead(readJob(JSON.stringify(await siteFile(`/job/demo/${id}.json`))));
   } catch {
     said.textContent = 'The demonstration could not be fetched.';
   }

@@ -1,10 +1,11 @@
 import { openShared, shareJob, type Opened } from '../../job/index.ts';
+import { addressOf, fragment, keepFragment } from '../address.ts';
 import { byId } from '../by-id.ts';
 import { current } from './state.ts';
 
 /** Links that hold a whole job, for as long as it is short enough. */
 
-const MARK = '#job=';
+const MARK = 'job=';
 
 /** Makes the button work that copies a link with the job in it, and says how long that is. */
 export const startSharing = (): void => {
@@ -15,7 +16,7 @@ export const startSharing = (): void => {
       said.textContent = shared.message;
       return;
     }
-    const address = new URL(`${MARK}${shared.fragment}`, location.href).href;
+    const address = addressOf(`${MARK}${shared.fragment}`);
     try {
       await navigator.clipboard.writeText(address);
       said.textContent = `Copied a link of ${String(address.length)} characters that holds the whole job. Whoever has it can read all of it.`;
@@ -28,8 +29,8 @@ export const startSharing = (): void => {
 
 /** The job that the address holds, taken out of it; nothing where it holds none. */
 export const sharedInAddress = async (): Promise<Opened | undefined> => {
-  if (!location.hash.startsWith(MARK)) return undefined;
-  const read = await openShared(location.hash.slice(MARK.length));
-  history.replaceState(undefined, '', '#parts');
+  if (!fragment().startsWith(MARK)) return undefined;
+  const read = await openShared(fragment().slice(MARK.length));
+  keepFragment('parts');
   return read;
 };
