@@ -33,7 +33,7 @@ interface Marked {
   isTime?: boolean;
 }
 
-/** From here on an axis of decades in seconds is marked in larger units. */
+/** From here on a logarithmic axis in seconds is marked in larger units. */
 const LONG = 100;
 
 /** A scale from the ends of what is drawn to the ends of the place for it. */
@@ -57,7 +57,6 @@ export const plotScale = (
   const [from = 1, to = 10] = scale.domain();
   const decades = Math.abs(Math.log10(to / from));
   const ticks = scale.ticks().filter(decades >= MANY_DECADES ? isPower : isStep);
-  const marks =
-    isTime && to >= LONG && decades >= MANY_DECADES ? timeMarks(ticks, from, to) : ticks;
+  const marks = isTime && to >= LONG ? timeMarks(ticks, from, to, decades < MANY_DECADES) : ticks;
   return { at: scale, ticks: thinned(marks), ends: [from, to] };
 };

@@ -8,7 +8,8 @@ const LIGHT = 299_792_458;
 const ELECTROSTATIC_CENTIMETRE = 1e5 / LIGHT ** 2;
 /** The Royal Navy's unit: 9e8 jars to the farad. */
 const JAR = 1 / 9e8;
-const HOUR = 3600;
+const MINUTE = 60;
+const HOUR = 60 * MINUTE;
 const DAY = 24 * HOUR;
 /** Of 365.25 days. */
 const YEAR = 365.25 * DAY;
@@ -88,7 +89,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     // A lone m would be a millisecond to one reader and a minute to the next.
     prefixAlone: false,
     words: {
-      ...alike({ power: 0, factor: 60 }, 'min', 'mins', 'minute', 'minutes'),
+      ...alike({ power: 0, factor: MINUTE }, 'min', 'mins', 'minute', 'minutes'),
       ...alike({ power: 0, factor: HOUR }, 'h', 'hr', 'hrs', 'hour', 'hours'),
       ...alike({ power: 0, factor: DAY }, 'd', 'day', 'days'),
       ...alike({ power: 0, factor: YEAR }, 'a', 'y', 'yr', 'yrs', 'year', 'years'),
@@ -98,6 +99,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     },
     print: [
       ...printedWith('s', 'fpnum_'),
+      { symbol: 'min', power: 0, factor: MINUTE, from: 2 * MINUTE },
       { symbol: 'h', power: 0, factor: HOUR, from: HOUR },
       { symbol: 'days', one: 'day', power: 0, factor: DAY, from: 2 * DAY },
       { symbol: 'years', one: 'year', power: 0, factor: YEAR, from: 365 * DAY },
