@@ -30,7 +30,8 @@ const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup 
   h(
     'dl',
     { class: 'sum-outputs' },
-    ...Object.entries(sum.outputs).flatMap(([key, { label, unit, headline }]) => {
+    ...Object.entries(sum.outputs).flatMap(([key, { label, unit, headline, step }]) => {
+      if (step) return [];
       const range = outputs[key];
       // What rests on an optional input that was left out is not missed.
       if (range === undefined && !headline) return [];

@@ -11,7 +11,36 @@ export const seriesImpedance = (
   return Math.hypot(resistance, omega * inductance - 1 / (omega * capacitance));
 };
 
-/** The same over the spread of resistance and inductance of one part. */
+/** A part as it is at high frequencies: F, ohm and H in series. */
+export interface SeriesBranch {
+  capacitance: number;
+  resistance: number;
+  inductance: number;
+}
+
+/** Reactance (ohm) of an inductance and a capacitance in series at a frequency (Hz). */
+export const seriesReactance = (
+  frequency: number,
+  { inductance, capacitance }: SeriesBranch,
+): number => {
+  const omega = 2 * Math.PI * frequency;
+  return omega * inductance - 1 / (omega * capacitance);
+};
+
+/** Impedance (ohm) of such parts side by side at a frequency (Hz), by the sum of their admittances. */
+export const parallelImpedance = (frequency: number, parts: readonly SeriesBranch[]): number => {
+  let conductance = 0;
+  let susceptance = 0;
+  for (const part of parts) {
+    const reactance = seriesReactance(frequency, part);
+    const square = part.resistance ** 2 + reactance ** 2;
+    conductance += part.resistance / square;
+    susceptance += reactance / square;
+  }
+  return 1 / Math.hypot(conductance, susceptance);
+};
+
+/** Impedance (ohm) of one part over the spread of its resistance and inductance. */
 export const impedanceSpan = (
   frequency: number,
   resistance: Range,

@@ -94,7 +94,8 @@ const signed = (value: number, size: Figures, habit: Habit): string =>
  */
 export const formatValue = (value: number, unit: Unit, habit: Habit = {}): string => {
   if (!Number.isFinite(value)) return '–';
-  if (unit === 'ohm' && habit.ohm === 'letter') return formatCode(value, 'ohm', digitsOf(habit));
+  if (unit === 'ohm' && habit.ohm === 'letter' && value >= 0)
+    return formatCode(value, 'ohm', digitsOf(habit));
   const scale = printScale(value, unit, habit);
   return withUnit(signed(value, figuresIn(value, scale, digitsOf(habit)), habit), scale);
 };

@@ -52,14 +52,16 @@ export const plotOf = (
   }));
   const drawable = (y: number): boolean =>
     Number.isFinite(y) && (spec.yScale === 'linear' || y > 0);
-  const curves = spec.y.map((key) => ({
-    label: sum.outputs[key]?.label ?? key,
-    points: places.flatMap(({ x, outputs }) => {
-      const range = outputs[key];
-      if (range === undefined || ![range.min, range.typ, range.max].every(drawable)) return [];
-      return [{ x, y: range.typ, low: range.min, high: range.max }];
-    }),
-  }));
+  const curves = spec.y
+    .map((key) => ({
+      label: sum.outputs[key]?.label ?? key,
+      points: places.flatMap(({ x, outputs }) => {
+        const range = outputs[key];
+        if (range === undefined || ![range.min, range.typ, range.max].every(drawable)) return [];
+        return [{ x, y: range.typ, low: range.min, high: range.max }];
+      }),
+    }))
+    .filter(({ points }) => points.length > 0);
   if (curves.every(({ points }) => points.length < 2)) return undefined;
   const values = typicalOf(given);
   const x = Number(values[spec.x]);

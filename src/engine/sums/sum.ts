@@ -46,6 +46,8 @@ export interface Output {
   unit: Unit;
   /** The answer itself; the others are steps towards it or go with it. */
   headline?: true;
+  /** Shown in the working alone. */
+  step?: true;
 }
 
 /** What a sum says beside its numbers. */

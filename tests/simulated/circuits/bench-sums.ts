@@ -94,6 +94,7 @@ const decoupled = (hertz: number): SimulatedCase => ({
   engine: worked(
     'decoupling',
     {
+      parts: 'three',
       c2: '100n',
       r2: '50m',
       l2: '6n',

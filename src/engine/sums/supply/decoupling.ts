@@ -1,54 +1,84 @@
-import { seriesImpedance } from '../../equations/impedance.ts';
+import {
+  parallelImpedance,
+  seriesReactance,
+  type SeriesBranch,
+} from '../../equations/impedance.ts';
 import { selfResonance } from '../../equations/resonance.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { choice, defineSum, quantity } from '../sum.ts';
+import { ringing } from './ringing.ts';
 
-interface Branch {
-  c: number | undefined;
-  esr: number | undefined;
-  esl: number | undefined;
-}
+const WHICH = ['one', 'two', 'three'] as const;
 
-/** Resistance and reactance (ohm) of parts side by side at a frequency (Hz). */
-const together = (branches: readonly Branch[], hertz: number): number => {
-  const omega = 2 * Math.PI * hertz;
-  let conductance = 0;
-  let susceptance = 0;
-  for (const { c, esr = 0, esl = 0 } of branches) {
-    if (c === undefined) continue;
-    const reactance = omega * esl - 1 / (omega * c);
-    const square = esr ** 2 + reactance ** 2;
-    conductance += esr / square;
-    susceptance -= reactance / square;
-  }
-  return 1 / Math.hypot(conductance, susceptance);
-};
-
-const value = (number: number) =>
-  ({
+const value = (number: number, usual: string) =>
+  quantity({
     label: `Capacitance ${number}`,
     symbol: `C_${number}`,
     unit: 'F',
+    usual,
     lowest: 1e-13,
     highest: 1,
-  }) as const;
-const resistance = (number: number) =>
-  ({
+  });
+const resistance = (number: number, usual: string) =>
+  quantity({
     label: `Series resistance ${number}`,
     symbol: `R_${number}`,
     unit: 'ohm',
+    usual,
     lowest: 1e-6,
     highest: 1e4,
-  }) as const;
-const inductance = (number: number) =>
-  ({
+  });
+const inductance = (number: number, usual: string) =>
+  quantity({
     label: `Inductance ${number}, with its leads`,
     symbol: `L_${number}`,
     unit: 'H',
     bare: 'nH',
+    usual,
     lowest: 1e-11,
     highest: 1e-3,
-  }) as const;
+  });
+const reactance = (number: number) =>
+  ({ label: `Reactance ${number}`, symbol: `X_${number}`, unit: 'ohm', step: true }) as const;
+const alone = (number: number, which: string) =>
+  ({ label: `Of the ${which} alone`, symbol: `Z_${number}`, unit: 'ohm' }) as const;
+const resonance = (number: number, which: string) =>
+  ({ label: `Resonance of the ${which}`, symbol: `f_${number}`, unit: 'Hz' }) as const;
+
+interface Numbers {
+  parts: string;
+  c1: number;
+  r1: number;
+  l1: number;
+  c2: number;
+  r2: number;
+  l2: number;
+  c3: number;
+  r3: number;
+  l3: number;
+}
+
+/** Those parts that count. */
+const partsOf = ({ parts, c1, r1, l1, c2, r2, l2, c3, r3, l3 }: Numbers): SeriesBranch[] =>
+  [
+    { capacitance: c1, resistance: r1, inductance: l1 },
+    { capacitance: c2, resistance: r2, inductance: l2 },
+    { capacitance: c3, resistance: r3, inductance: l3 },
+  ].slice(0, 1 + WHICH.findIndex((one) => one === parts));
+
+/** The equations of one part. */
+const equationsOf = (number: number): string[] => [
+  `f_${number} = 1 / (2*pi*sqrt(L_${number}*C_${number}))`,
+  `X_${number} = 2*pi*f*L_${number} - 1/(2*pi*f*C_${number})`,
+  `Z_${number} = sqrt(R_${number}^2 + X_${number}^2)`,
+];
+
+/** That of several side by side: conductances and susceptances add. */
+const together = (numbers: readonly number[]): string => {
+  const sum = (letter: string): string =>
+    numbers.map((number) => `${letter}_${number}/Z_${number}^2`).join(' + ');
+  return `Z = 1 / sqrt((${sum('R')})^2 + (${sum('X')})^2)`;
+};
 
 /** Impedance of one to three decoupling parts in parallel against frequency. */
 export const decoupling = defineSum({
@@ -57,15 +87,15 @@ export const decoupling = defineSum({
   lead: 'Impedance of one to three capacitors side by side, with their series resistance and inductance, and where they ring against each other.',
   group: 'supply',
   inputs: {
-    c1: quantity({ ...value(1), usual: '47 µF' }),
-    r1: quantity({ ...resistance(1), usual: '0.3 Ω' }),
-    l1: quantity({ ...inductance(1), usual: '15 nH' }),
-    c2: optionalQuantity({ ...value(2), hint: 'such as 100 nF; may stay empty' }),
-    r2: optionalQuantity({ ...resistance(2), hint: 'such as 50 mΩ' }),
-    l2: optionalQuantity({ ...inductance(2), hint: 'such as 6 nH' }),
-    c3: optionalQuantity({ ...value(3), hint: 'such as 1 nF; may stay empty' }),
-    r3: optionalQuantity({ ...resistance(3), hint: 'such as 50 mΩ' }),
-    l3: optionalQuantity({ ...inductance(3), hint: 'such as 4 nH' }),
+    parts: choice({
+      label: 'Parts side by side',
+      usual: 'two',
+      options: [
+        { id: 'one', name: 'one: the first alone' },
+        { id: 'two', name: 'two: the first and the second' },
+        { id: 'three', name: 'all three' },
+      ],
+    }),
     f: quantity({
       label: 'Frequency',
       symbol: 'f',
@@ -74,40 +104,73 @@ export const decoupling = defineSum({
       lowest: 1,
       highest: 1e10,
     }),
+    c1: value(1, '47 µF'),
+    r1: resistance(1, '0.3 Ω'),
+    l1: inductance(1, '15 nH'),
+    c2: value(2, '100 nF'),
+    r2: resistance(2, '50 mΩ'),
+    l2: inductance(2, '6 nH'),
+    c3: value(3, '1 nF'),
+    r3: resistance(3, '50 mΩ'),
+    l3: inductance(3, '4 nH'),
   },
   outputs: {
     impedance: { label: 'Impedance at the frequency', symbol: 'Z', unit: 'ohm', headline: true },
-    first: { label: 'Of the first alone', symbol: 'Z_1', unit: 'ohm' },
-    resonance: { label: 'Resonance of the first alone', symbol: 'f_1', unit: 'Hz' },
+    first: alone(1, 'first'),
+    second: alone(2, 'second'),
+    third: alone(3, 'third'),
+    resonance: resonance(1, 'first'),
+    resonance2: resonance(2, 'second'),
+    resonance3: resonance(3, 'third'),
+    x1: reactance(1),
+    x2: reactance(2),
+    x3: reactance(3),
   },
-  equations: [
-    'Z_1 = sqrt(R_1^2 + (2*pi*f*L_1 - 1/(2*pi*f*C_1))^2)',
-    'f_1 = 1 / (2*pi*sqrt(L_1*C_1))',
+  equations: [...equationsOf(1), ...equationsOf(2), together([1, 2])],
+  equationsFor: ({ parts }) => {
+    if (parts === 'one') return [...equationsOf(1), 'Z = Z_1'];
+    const numbers = parts === 'two' ? [1, 2] : [1, 2, 3];
+    return [...numbers.flatMap(equationsOf), together(numbers)];
+  },
+  at: (values) => {
+    const [one, two, three] = partsOf(values);
+    const { f } = values;
+    const by = (
+      part: SeriesBranch | undefined,
+      figure: (part: SeriesBranch) => number,
+    ): number | undefined => part && figure(part);
+    const own = (part: SeriesBranch): number => parallelImpedance(f, [part]);
+    const rings = ({ inductance: l, capacitance: c }: SeriesBranch): number =>
+      selfResonance(exactly(l), c).typ;
+    const reacts = (part: SeriesBranch): number => seriesReactance(f, part);
+    return {
+      impedance: parallelImpedance(f, partsOf(values)),
+      first: by(one, own),
+      second: by(two, own),
+      third: by(three, own),
+      resonance: by(one, rings),
+      resonance2: by(two, rings),
+      resonance3: by(three, rings),
+      x1: by(one, reacts),
+      x2: by(two, reacts),
+      x3: by(three, reacts),
+    };
+  },
+  tables: (values) => [
+    {
+      caption: 'Where they are best, and where they ring against each other',
+      head: ['', 'Frequency', 'Impedance'],
+      rows: ringing(partsOf(values)).map(({ kind, frequency, impedance }) => [
+        kind,
+        { value: frequency, unit: 'Hz' as const },
+        { value: impedance, unit: 'ohm' as const },
+      ]),
+    },
   ],
-  at: ({ c1, r1, l1, c2, r2, l2, c3, r3, l3, f }) => ({
-    impedance: together(
-      [
-        { c: c1, esr: r1, esl: l1 },
-        { c: c2, esr: r2, esl: l2 },
-        { c: c3, esr: r3, esl: l3 },
-      ],
-      f,
-    ),
-    first: seriesImpedance(f, r1, l1, c1),
-    resonance: selfResonance(exactly(l1), c1).typ,
-  }),
-  notes: ({ c2, r2, c3, r3 }) => [
-    ...((c2 !== undefined && r2 === undefined) || (c3 !== undefined && r3 === undefined)
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'Without a series resistance a part rings more sharply here than any real one.',
-          },
-        ]
-      : []),
+  notes: () => [
     {
       kind: 'remark',
-      text: 'Every millimetre of lead and track adds about a nanohenry (common practice, no source).',
+      text: 'Every millimetre of lead and track adds about a nanohenry (common practice, no source). Between two resonances the one part is an inductance and the other a capacitance: the less series resistance they have, the higher they ring there.',
     },
   ],
   plots: [
@@ -116,7 +179,7 @@ export const decoupling = defineSum({
       x: 'f',
       scale: 'log',
       span: () => [1e3, 1e9],
-      y: ['impedance', 'first'],
+      y: ['impedance', 'first', 'second', 'third'],
       yScale: 'log',
     },
   ],
@@ -125,7 +188,7 @@ export const decoupling = defineSum({
   checks: [
     {
       what: 'Printed: 100 nF with 1 nH ring at 15.9 MHz',
-      inputs: { c1: '100 nF', l1: '1 nH' },
+      inputs: { parts: 'one', c1: '100 nF', l1: '1 nH' },
       expected: { resonance: 15.9e6 },
       within: 0.003,
       source: 'hypercode-srf',
@@ -133,6 +196,7 @@ export const decoupling = defineSum({
     {
       what: 'Worked by hand: two equal parts side by side have half the impedance',
       inputs: {
+        parts: 'two',
         c1: '100 nF',
         r1: '1',
         l1: '10 nH',
