@@ -1,3 +1,4 @@
+import { basisMark } from '../components/basis-mark.ts';
 import { href } from '../components/links.ts';
 import {
   writeQuantity,
@@ -8,7 +9,7 @@ import {
   type LookResult,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { basisWords, sentence, typeset } from '../text/words.ts';
+import { sentence, typeset } from '../text/words.ts';
 import { likelihoodMark } from './likelihood-mark.ts';
 import { kindLinks } from './names.ts';
 import { groundText } from './phrases.ts';
@@ -32,17 +33,6 @@ const valueQuery = ({ numbers }: LookAnswers): string => {
   return `?${new URLSearchParams({ c: writeQuantity(point, 'F') }).toString()}`;
 };
 
-/** The source of a ground, by how it is known. */
-const sourceLink = ({ source, basis }: Ground): Markup => {
-  const { mark, meaning } = basisWords[basis] ?? { mark: basis, meaning: basis };
-  return h(
-    'a',
-    { class: 'basis', href: href(`/sources/${source}/`) },
-    h('span', { 'aria-hidden': 'true' }, mark),
-    h('span', { class: 'hidden-text' }, `${meaning}, source`),
-  );
-};
-
 const groundsList = (
   { catalogue }: Found,
   title: string,
@@ -63,7 +53,7 @@ const groundsList = (
               {},
               typeset(groundText(catalogue, ground)),
               ' ',
-              sourceLink(ground),
+              basisMark(ground),
               ground.note !== '' && [' ', h('span', { class: 'quiet' }, sentence(ground.note))],
             ),
           ),

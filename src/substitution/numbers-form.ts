@@ -1,0 +1,101 @@
+import { href } from '../components/links.ts';
+import type { Catalogue } from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import { capital, countOf, sentence } from '../text/words.ts';
+import { fieldsFor, guidelineKey, type Asked } from './address.ts';
+import { fieldSets, fieldsMarkup, partNotes, typedAsIs, type FieldSet } from './form.ts';
+
+const guidelineChoice = ({ guidelines }: Catalogue, chosen: string | undefined): Markup =>
+  h(
+    'p',
+    { class: 'field' },
+    h('label', { for: 'field-g' }, 'Derating guideline'),
+    h(
+      'select',
+      { id: 'field-g', name: guidelineKey, disabled: true },
+      Object.values(guidelines).map(({ id, name }) =>
+        h('option', { value: id, selected: id === chosen }, capital(name)),
+      ),
+    ),
+    h('small', { class: 'hint' }, 'how much of a rating to use'),
+  );
+
+/** Most boards have room enough, so its numbers stay out of the way until they are wanted. */
+const placeFields = ({ title, fields }: FieldSet): Markup =>
+  h(
+    'details',
+    { class: 'place' },
+    h('summary', {}, `${title}: ${countOf(fields.length, 'number')}`),
+    h('fieldset', {}, h('legend', { class: 'hidden-text' }, title), fieldsMarkup(fields)),
+  );
+
+const withoutScripts = (figures: `/${string}`): Markup =>
+  h(
+    'noscript',
+    {},
+    h(
+      'p',
+      { class: 'small quiet' },
+      'Shown for these usual numbers. With scripts allowed, the page reckons with yours. Without them it shows all findings of the first stand-in and what decides each of the others; ',
+      h('a', { href: href(figures) }, 'the figures as JSON'),
+      ' hold the rest.',
+    ),
+  );
+
+/**
+ * The form of all numbers that a page rests on, which its script brings to life.
+ * @param figures where the same is told as JSON
+ */
+export const numbersForm = (catalogue: Catalogue, asked: Asked, figures: `/${string}`): Markup => {
+  const { position, original, guideline } = asked.request;
+  const fields = fieldsFor(catalogue, asked);
+  const sets = fieldSets(fields);
+  const place = sets.find(({ group }) => group === 'place');
+  return h(
+    'form',
+    {
+      id: 'numbers',
+      class: 'numbers',
+      'data-position': position,
+      'data-type': original.type,
+      novalidate: true,
+      ...typedAsIs,
+    },
+    h(
+      'div',
+      { class: 'sets' },
+      sets
+        .filter((set) => set !== place)
+        .map((set) =>
+          h(
+            'fieldset',
+            {},
+            h('legend', {}, set.title),
+            fieldsMarkup(set.fields),
+            set.group === 'voltage' && guidelineChoice(catalogue, guideline),
+          ),
+        ),
+    ),
+    place && placeFields(place),
+    h(
+      'p',
+      { class: 'small quiet script-only', hidden: true },
+      'Everything below follows as you type; a copied link carries your numbers. ',
+      h('button', { type: 'reset' }, 'Back to the usual numbers'),
+    ),
+    withoutScripts(figures),
+    h(
+      'p',
+      { class: 'small quiet' },
+      h(
+        'a',
+        { href: href(`/positions/${position}/#conditions`) },
+        'Where the usual numbers come from',
+      ),
+      '. ',
+      partNotes(fields)
+        .map(({ label, note }) => `${label}: ${sentence(note)}`)
+        .join(' '),
+    ),
+  );
+};
