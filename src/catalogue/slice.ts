@@ -79,7 +79,9 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
 /** How the bench sums are filled in that some findings lead to. */
 const sumInputsOf = (catalogue: Catalogue, findings: ReadonlySet<string>): SumInputRow[] => {
   const sums = new Set([...findings].map((finding) => catalogue.findings[finding]?.sum));
-  return catalogue.sumInputs.filter(({ sum }) => sums.has(sum));
+  return catalogue.sumInputs.filter(
+    (row) => sums.has(row.sum) && (row.for.length === 0 || row.for.some((id) => findings.has(id))),
+  );
 };
 
 /** Properties that the findings of a position need, their sums, or a stand-in made of two parts. */

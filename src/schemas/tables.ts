@@ -204,8 +204,8 @@ export const tables = {
   },
   'sum-inputs.csv': {
     row: sumInputRow,
-    key: ['sum', 'input'],
-    references: [],
+    key: ['sum', 'input', 'for'],
+    references: [{ column: 'for', table: 'findings.csv', many: true }],
     about: 'What the fields of a bench sum are filled with where a finding leads to it.',
   },
   'demands.csv': {

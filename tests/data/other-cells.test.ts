@@ -273,6 +273,14 @@ const cells: BrokenCell[] = [
     rule: 'sum',
   },
   {
+    what: 'a field filled for a finding that there is not',
+    file: 'sum-inputs.csv',
+    pick: (row) => row['sum'] === 'rc-timing' && row['for'] === 'pitch-drift',
+    column: 'for',
+    to: 'pitch-drifts',
+    rule: 'reference',
+  },
+  {
     what: 'a span of temperature that runs downwards',
     file: 'derating.csv',
     pick: (row) => row['from_c'] === '-55' && row['to_c'] === '85',

@@ -9,6 +9,8 @@ const NAMED = {
   condition: 'condition-definitions.csv',
   highest: 'condition-definitions.csv',
   crest: 'condition-definitions.csv',
+  'with-own-resistance': 'condition-definitions.csv',
+  'with-surge-resistance': 'condition-definitions.csv',
   property: 'properties.csv',
   'property-if-known': 'properties.csv',
 } as const;

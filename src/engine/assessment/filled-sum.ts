@@ -1,10 +1,14 @@
 import type { SumInputRow } from '../../schemas/sums.ts';
-import { heatingOf } from '../findings/heating.ts';
+import { alternatingRating } from '../findings/alternating.ts';
+import { heatFor, heatingOf } from '../findings/heating.ts';
+import { nearestLoss } from '../findings/loss.ts';
 import { rangeOf, type Circumstances } from '../findings/model.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
+import { serviceCapacitance } from '../findings/service-capacitance.ts';
 import { writeQuantity, type Unit } from '../quantities/index.ts';
-import { exactly, scale, type Range } from '../quantities/range.ts';
+import { add, exactly, scale, type Range } from '../quantities/range.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
+import { pulseRatingOf } from '../sizes/pulse-of.ts';
 import { listedRipple } from '../sizes/ripple-of.ts';
 import type { Finding } from './finding.ts';
 import type { Part } from './parts.ts';
@@ -20,8 +24,11 @@ const DIGITS = 4;
 
 const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
 
+/** Rise (K) that heat is filled in for. */
+const TEN = 10;
+
 /** Units that people write with a prefix. */
-const PREFIXED: readonly Unit[] = ['F', 'ohm', 's', 'V', 'A', 'Hz', 'H', 'C'];
+const PREFIXED: readonly Unit[] = ['F', 'ohm', 's', 'V', 'A', 'Hz', 'H', 'C', 'W'];
 
 const isPowerOfTen = (factor: number): boolean =>
   Math.abs(Math.log10(factor) - Math.round(Math.log10(factor))) < 1e-9;
@@ -115,6 +122,12 @@ const figureAsked = ({ finding, circumstances: { catalogue } }: Ask): Filling =>
 const resistanceAsked = ({ part, circumstances }: Ask, hertz: number): Range | undefined =>
   resistanceOf(part, circumstances, hertz)?.range;
 
+/** A resistance of the position with that of the part at a frequency (Hz), as far as it is known. */
+const withResistance = (ask: Ask, hertz: number): Filling => {
+  const [outer, own] = [conditionAsked(ask), resistanceAsked(ask, hertz)];
+  return [outer && own ? add(outer, own) : outer, 'ohm'];
+};
+
 const oldOf = ({ circumstances: { original } }: Ask): Part => original;
 
 /** How each number is come by. */
@@ -122,7 +135,7 @@ const fillings: Readonly<
   Record<
     Exclude<
       SumInputRow['takes'],
-      'type' | 'ripple-type' | 'reformed-type' | 'property-if-known' | 'words'
+      'type' | 'ripple-type' | 'reformed-type' | 'property-if-known' | 'words' | 'nothing'
     >,
     (ask: Ask) => Filling
   >
@@ -133,6 +146,22 @@ const fillings: Readonly<
   'old-rated-voltage': (ask) => [exactly(oldOf(ask).ratedVoltage), 'V'],
   'series-resistance': (ask) => [resistanceAsked(ask, frequencyOf(ask.circumstances)), 'ohm'],
   'surge-resistance': (ask) => [resistanceAsked(ask, TABLE_FREQUENCY), 'ohm'],
+  'with-own-resistance': (ask) => withResistance(ask, frequencyOf(ask.circumstances)),
+  'with-surge-resistance': (ask) => withResistance(ask, TABLE_FREQUENCY),
+  'service-capacitance': ({ part, circumstances }) => [
+    serviceCapacitance(part, circumstances).capacitance,
+    'F',
+  ],
+  loss: ({ part, circumstances }) => [
+    nearestLoss(part, circumstances, frequencyOf(circumstances))?.range,
+    'fraction',
+  ],
+  'heat-for-ten-kelvin': ({ part, circumstances }) => [heatFor(part, circumstances, TEN), 'W'],
+  'alternating-rating': ({ part, circumstances }) => [alternatingRating(part, circumstances), 'V'],
+  'pulse-rating': ({ part, circumstances }) => [
+    pulseRatingOf(circumstances.catalogue, part)?.range,
+    'V/s',
+  ],
   'own-heat': ({ part, circumstances }) => [ownHeat(part, circumstances), 'K'],
   'ripple-rating': (ask) => [ratingListed(ask, 'current'), 'A'],
   'ripple-rating-frequency': (ask) => [ratingListed(ask, 'frequency'), 'Hz'],
@@ -157,9 +186,20 @@ const rippleType = ({ part: { type }, circumstances: { catalogue } }: Ask): stri
 const reformedType = ({ part: { type }, circumstances: { catalogue } }: Ask): string | undefined =>
   catalogue.reforming.some((row) => row.types.includes(type)) ? type : undefined;
 
+/** How each field of a sum is filled for a finding: by a row of its own, or by that for all. */
+const rowsFor = (catalogue: Circumstances['catalogue'], sum: string, id: string): SumInputRow[] => {
+  const fitting = catalogue.sumInputs.filter(
+    (row) => row.sum === sum && (row.for.length === 0 || row.for.includes(id)),
+  );
+  return [...Map.groupBy(fitting, ({ input }) => input).values()].flatMap(
+    (rows) => rows.find((row) => row.for.length > 0) ?? rows,
+  );
+};
+
 /** What one field is filled with; nothing where that is not known. */
 const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
   if (takes === 'words') return ask.of[0];
+  if (takes === 'nothing') return '';
   if (takes === 'type')
     return ask.of.every((property) => hasSome(ask, property)) ? ask.part.type : undefined;
   if (takes === 'ripple-type') return rippleType(ask);
@@ -182,8 +222,7 @@ export const filledSum = (
   const sum = circumstances.catalogue.findings[finding.finding]?.sum ?? '';
   if (sum === '' || finding.standIn === undefined || part.made !== undefined) return undefined;
   const inputs: Record<string, string> = {};
-  for (const row of circumstances.catalogue.sumInputs) {
-    if (row.sum !== sum) continue;
+  for (const row of rowsFor(circumstances.catalogue, sum, finding.finding)) {
     const text = fill(row.takes, { of: row.of, part, finding, circumstances });
     if (text === undefined) return undefined;
     if (text !== '') inputs[row.input] = text;

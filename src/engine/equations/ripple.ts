@@ -18,6 +18,9 @@ const SQUARE_CM_PER_SQUARE_M = 1e4;
 const heatPerKelvin = (surface: number): number =>
   2.3e-3 * (surface * SQUARE_CM_PER_SQUARE_M) ** 0.8;
 
+/** Heat (W) that warms a surface (m2) by so much (K) above its surroundings. */
+export const heatForRise = (rise: number, surface: number): number => rise * heatPerKelvin(surface);
+
 /**
  * Kelvin by which current warms a can above its surroundings: I^2*R/(beta*S) with
  * beta = 2.3e-3*S^-0.2 W/(K cm2) and S in cm2 (technical notes of an electrolytic maker, section on
@@ -31,4 +34,4 @@ export const canRise = (current: number, resistance: number, surface: number): n
 
 /** The same turned round: current (A, effective value) that warms a can by so much (K). */
 export const currentForRise = (rise: number, resistance: number, surface: number): number =>
-  Math.sqrt((rise * heatPerKelvin(surface)) / resistance);
+  Math.sqrt(heatForRise(rise, surface) / resistance);

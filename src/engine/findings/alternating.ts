@@ -17,7 +17,7 @@ const CORONA = 'corona-start';
  * Alternating voltage (V) that a film part rated for DC takes at mains frequency: a share of its
  * rating as long as heat and field decide, and no more than where discharges start in its gaps.
  */
-const allowedFor = (part: Part, circumstances: Circumstances): Range | undefined => {
+export const alternatingRating = (part: Part, circumstances: Circumstances): Range | undefined => {
   if (part.voltageKind === 'ac') return exactly(part.ratedVoltage);
   const share = rangeOf(circumstances, part, SHARE);
   if (share === undefined) return undefined;
@@ -41,7 +41,7 @@ export const acVoltage: FindingModel = {
     if (isExempt(part, circumstances)) {
       return { status: 'known', value: exactly(0), properties: [] };
     }
-    const allowed = allowedFor(part, circumstances);
+    const allowed = alternatingRating(part, circumstances);
     if (allowed === undefined) return { status: 'unknown', missing: [SHARE] };
     const voltage = conditionOf(circumstances, 'vac').max;
     return {
@@ -51,7 +51,7 @@ export const acVoltage: FindingModel = {
     };
   },
   working: (part, circumstances, value) => {
-    const allowed = allowedFor(part, circumstances);
+    const allowed = alternatingRating(part, circumstances);
     if (isExempt(part, circumstances) || allowed === undefined) {
       return 'for this kind the peak counts, with the rated voltage';
     }

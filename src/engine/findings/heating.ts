@@ -1,9 +1,9 @@
 import { currentShare, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
-import { canRise, currentForRise } from '../equations/ripple.ts';
+import { canRise, currentForRise, heatForRise } from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { scale, type Range } from '../quantities/range.ts';
+import { mapRising, scale, type Range } from '../quantities/range.ts';
 import { bodyOf, DENSITY } from '../sizes/body-of.ts';
 import { bodyWords } from '../sizes/body-words.ts';
 import type { Body } from '../sizes/body.ts';
@@ -55,6 +55,16 @@ export const thermalOf = (part: Part, circumstances: Circumstances): Thermal | P
   const thermal = all.get(part) ?? findThermal(part, circumstances);
   all.set(part, thermal);
   return thermal;
+};
+
+/** Heat (W) that a single part gives off when its surface is so much (K) warmer than the air. */
+export const heatFor = (
+  part: Part,
+  { catalogue }: Circumstances,
+  rise: number,
+): Range | undefined => {
+  const body = bodyOf(catalogue, part);
+  return body && mapRising(coolingSurface(body), (surface) => heatForRise(rise, surface));
 };
 
 /** Current (A) that warms the core of a single part by so much (K). */

@@ -1,7 +1,7 @@
 import { dissipation } from '../../equations/combinations.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
-import { timeToFall } from '../../equations/mains.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { timeToFall, voltageLeft } from '../../equations/mains.ts';
+import { defineSum, optionalQuantity, quantity } from '../sum.ts';
 
 /** Charge left on a capacitor, and how a resistor takes it off. */
 export const discharge = defineSum({
@@ -43,16 +43,35 @@ export const discharge = defineSum({
       lowest: 0.1,
       highest: 1e9,
     }),
+    after: optionalQuantity({
+      label: 'Time after switching off',
+      symbol: 't_d',
+      unit: 's',
+      lowest: 0,
+      highest: 1e9,
+      hint: 'for the voltage left then',
+    }),
   },
   outputs: {
     time: { label: 'Time to come down', symbol: 't', unit: 's', headline: true },
+    left: { label: 'Voltage left at the time', symbol: 'V_d', unit: 'V' },
+    constant: { label: 'Time constant, down to 37 %', symbol: 'tau', unit: 's' },
     energy: { label: 'Energy stored', symbol: 'W', unit: 'J' },
     peak: { label: 'Current at the first instant', symbol: 'I', unit: 'A' },
     power: { label: 'Heat in the resistor at first', symbol: 'P', unit: 'W' },
   },
-  equations: ['t = R*C*ln(V/V_end)', 'W = C*V^2/2', 'I = V/R', 'P = V^2/R'],
-  at: ({ c, v, end, r }) => ({
+  equations: [
+    'tau = R*C',
+    't = tau*ln(V/V_end)',
+    'V_d = V*exp(-t_d/tau)',
+    'W = C*V^2/2',
+    'I = V/R',
+    'P = V^2/R',
+  ],
+  at: ({ c, v, end, r, after }) => ({
     time: timeToFall(v, end, r * c),
+    left: after === undefined ? undefined : voltageLeft(v, after, r * c),
+    constant: r * c,
     energy: storedEnergy(c, v),
     peak: v / r,
     power: dissipation(v, r),
@@ -81,6 +100,13 @@ export const discharge = defineSum({
       expected: { time: 0.5405, energy: 6.125, peak: 0.15909, power: 55.68 },
       within: 0.001,
       source: 'identity',
+    },
+    {
+      what: 'Printed: of 340 V 125.8 V are left after one time constant, with 37 % for 1/e',
+      inputs: { c: '200 nF', v: '340 V', r: '5 MΩ', after: '1 s' },
+      expected: { left: 125.8, constant: 1 },
+      within: 0.006,
+      source: 'angui-60950b',
     },
   ],
 });

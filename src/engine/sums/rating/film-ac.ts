@@ -73,6 +73,7 @@ export const filmAc = defineSum({
     allowed: { label: 'Stands', symbol: 'U_a', unit: 'V', headline: true },
     byHeat: { label: 'By its heat', symbol: 'U_P', unit: 'V' },
     byEdge: { label: 'By its steepest edge', symbol: 'U_s', unit: 'V' },
+    share: { label: 'Your voltage against that', symbol: 'n', unit: 'fraction' },
     power: { label: 'Heat at your voltage', symbol: 'P', unit: 'W' },
     current: { label: 'Current at your voltage', symbol: 'I', unit: 'A' },
   },
@@ -80,6 +81,7 @@ export const filmAc = defineSum({
     'U_P = sqrt(P_a / (2*pi*f*C*D))',
     'U_s = s / (2*pi*f*sqrt(2))',
     'U_a = min(U_AC, U_P, U_s)',
+    'n = U/U_a',
     'P = 2*pi*f*C*D*U^2',
     'I = 2*pi*f*C*U',
   ],
@@ -87,10 +89,12 @@ export const filmAc = defineSum({
     const admittance = 2 * Math.PI * f * c;
     const byHeat = Math.sqrt(heat / (admittance * loss));
     const byEdge = edge / (2 * Math.PI * f * Math.SQRT2);
+    const allowed = Math.min(rating, byHeat, byEdge);
     return {
-      allowed: Math.min(rating, byHeat, byEdge),
+      allowed,
       byHeat,
       byEdge,
+      share: u / allowed,
       power: admittance * loss * u ** 2,
       current: reactiveCurrent(f, exactly(c), u).typ,
     };
