@@ -223,6 +223,10 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
+  job: {
+    ...nothing(catalogue).job,
+    kindWords: catalogue.job.kindWords.map((row) => without(row, ['locator', 'note', 'source'])),
+  },
   markings: {
     ...markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
     // By their names one sees that someone typed colours.
@@ -285,6 +289,9 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
     closingChecks: catalogue.job.closingChecks,
     leadForming: catalogue.job.leadForming,
     columnWords: catalogue.job.columnWords,
+    designatorLetters: catalogue.job.designatorLetters.map((row) =>
+      without(row, ['locator', 'note', 'source']),
+    ),
   },
 });
 

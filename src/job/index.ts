@@ -43,10 +43,6 @@ export { openStore, type JobStore, type Listed, type Saved } from './store.ts';
 export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';
 export { tableOut } from './table-out.ts';
-export {
-  understandWith,
-  understoodLine,
-  type Ask,
-  type AskChoice,
-  type Understood,
-} from './understood.ts';
+export { understandWith, understoodLine, type Understood } from './understood.ts';
+export type { Ask, AskChoice } from './ask.ts';
+export { questionsOf, type Question } from './questions.ts';

@@ -1,5 +1,6 @@
 import type { PositionId, Range, Tolerance, TypeId } from '../engine/index.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
+import type { Ask } from './ask.ts';
 import { expandDesignators } from './designators.ts';
 import type { Line } from './model.ts';
 
@@ -18,6 +19,8 @@ export interface PartOfLine {
   position?: PositionId | undefined;
   /** What could not be understood, by the name of the line's field. */
   rejected: Readonly<Record<string, string>>;
+  /** What is left to ask; nothing where nobody looked for questions. */
+  asks?: readonly Ask[];
 }
 
 /**

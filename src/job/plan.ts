@@ -15,6 +15,7 @@ import {
 } from '../engine/index.ts';
 import { strangeness } from '../substitution/answer.ts';
 import { readCandidate } from './choice.ts';
+import { doubledDesignators } from './doubled.ts';
 import type { Choice, Job, Line } from './model.ts';
 import { atDesignators, partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { newMemory, type Memory } from './plan-cache.ts';
@@ -243,7 +244,12 @@ export const planJob = (
     };
   };
 
-  const lines = job.lines.map(plan);
+  const planned = job.lines.map(plan);
+  const twice = doubledDesignators(planned.map(({ part }) => part));
+  const lines = planned.map((one, at) => {
+    const doubled = twice.get(at);
+    return doubled === undefined ? one : { ...one, doubled };
+  });
   for (const memory of Object.values(cache) as Memory<unknown>[]) memory.sweep();
   return { lines, wanted: [...wanted], unfinished, workedOut: cache.worked.worked() - before };
 };

@@ -38,6 +38,8 @@ export interface PlannedLine {
   missing: readonly Missing[];
   /** What could not be understood, by field or condition. */
   rejected: Readonly<Record<string, string>>;
+  /** Designators that stand in another line as well; missing where none does. */
+  doubled?: readonly string[];
   worked?: Worked;
   /**
    * What to do: the visitor's decision, else that of the rules, else test. What the rules would leave

@@ -6,22 +6,13 @@ import {
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
+import type { TypeRow } from '../schemas/types.ts';
+import { findNames } from '../search/names.ts';
+import type { Ask } from './ask.ts';
+import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
-
-/** An answer that the visitor may take: what it puts into the line. */
-export interface AskChoice {
-  label: string;
-  set: Partial<Line>;
-}
-
-/** What only the visitor can tell; the choices are offers, and others may be right. */
-export interface Ask {
-  about: 'marking' | 'value' | 'type' | 'position';
-  question: string;
-  choices: AskChoice[];
-}
 
 /** What is understood of a line, and what is left to ask. */
 export interface Understood {
@@ -47,11 +38,19 @@ const readingsOf = (catalogue: Catalogue, { marking, kind, type }: Line): Readin
 const settledOf = (readings: readonly Reading[]): Reading | undefined =>
   readings.length === 1 && readings[0]?.sure !== 'possible' ? readings[0] : undefined;
 
+/** The kind that is said, or that the type or a settled reading tells; nothing where none does. */
+const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): string => {
+  if (kind !== '') return kind;
+  if (Object.hasOwn(catalogue.types, type)) return 'capacitor';
+  return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
+};
+
 /** What was typed, and what a settled reading adds where nothing was. */
-const filled = (line: Line, reading: Reading | undefined): PartOfLine => {
+const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined): PartOfLine => {
   const told = reading?.kind === 'capacitor' ? toldBy(reading) : {};
-  const kind = line.kind === '' ? (reading?.kind ?? '') : line.kind;
-  const typed = partAsTyped({ ...line, kind });
+  const kind = kindOf(catalogue, line, reading);
+  // What stands for the type of a part of unknown kind does not make a capacitor of it.
+  const typed = partAsTyped({ ...line, kind, type: kind === '' ? '' : line.type });
   if (typed.kind !== 'capacitor') return typed;
   const isEmpty = (field: 'value' | 'tolerance' | 'volts' | 'type'): boolean =>
     line[field].trim() === '';
@@ -73,7 +72,10 @@ const askMarking = (line: Line, readings: readonly Reading[]): Ask[] => {
   return [
     {
       about: 'marking',
-      question: `“${line.marking}” may be read in several ways. Which is it?`,
+      question:
+        readings.length === 1
+          ? `“${line.marking}” is not quite clear. Is it this?`
+          : `“${line.marking}” may be read in several ways. Which is it?`,
       choices,
     },
   ];
@@ -97,36 +99,64 @@ const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
 const takes = (low: number, high: number, part: PartOfLine): boolean =>
   part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
 
-const askType = (catalogue: Catalogue, part: PartOfLine, reading: Reading | undefined): Ask[] => {
-  if (part.type !== undefined && Object.hasOwn(catalogue.types, part.type)) return [];
-  const suggested = (reading?.types ?? []).flatMap((id) => catalogue.types[id] ?? []);
+/** Types that the words of the list may mean, those that the marking allows, then all of the value. */
+const typesOffered = (
+  catalogue: Catalogue,
+  said: Line,
+  part: PartOfLine,
+  reading: Reading | undefined,
+): TypeRow[] => {
+  const byWord = [said.kind, said.type].flatMap((text) => kindWord(catalogue, text)?.types ?? []);
+  const byName = said.type === '' ? [] : findNames(catalogue, said.type).types.map(({ id }) => id);
+  const named = new Set([...byWord, ...(reading?.types ?? []), ...byName]);
+  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
   const made = Object.values(catalogue.types).filter((row) =>
     takes(row.old_c_min, row.old_c_max, part),
   );
+  // A marking that suggests types leaves no others; words may be used loosely.
+  return reading !== undefined && reading.types.length > 0
+    ? rows
+    : [...rows, ...made.filter((row) => !named.has(row.id))];
+};
+
+const askType = (
+  catalogue: Catalogue,
+  said: Line,
+  part: PartOfLine,
+  reading: Reading | undefined,
+): Ask[] => {
+  if (part.type !== undefined && Object.hasOwn(catalogue.types, part.type)) return [];
   const question =
     part.type === undefined
       ? 'What type of capacitor is it?'
       : `“${part.type}” is not a type that is known here. What type of capacitor is it?`;
-  const rows = suggested.length > 0 ? suggested : made;
   return [
     {
       about: 'type',
       question,
-      choices: rows.map(({ id, name }) => ({ label: name, set: { type: id } })),
+      choices: typesOffered(catalogue, said, part, reading).map(({ id, name }) => ({
+        label: name,
+        set: { type: id },
+      })),
     },
   ];
 };
 
-/** Positions where the type is met and the value is usual, those nearest to their reference first. */
+/**
+ * Positions where the type is met and the value is usual: those that the words of the list name, then
+ * those nearest to their reference.
+ */
 const askPosition = (catalogue: Catalogue, part: PartOfLine): Ask[] => {
   if (part.position !== undefined && Object.hasOwn(catalogue.positions, part.position)) return [];
   const type = part.type === undefined ? undefined : catalogue.types[part.type];
   const farness = (reference: number): number =>
     Math.abs(Math.log((part.capacitance?.typ ?? reference) / reference));
-  const rows = Object.values(catalogue.positions)
+  const named = part.position === undefined ? [] : findNames(catalogue, part.position).positions;
+  const usual = Object.values(catalogue.positions)
     .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
     .filter((row) => type === undefined || pairing(catalogue, type, row).met)
     .sort((a, b) => farness(a.reference_c) - farness(b.reference_c));
+  const rows = [...named, ...usual.filter((row) => !named.includes(row))];
   const question =
     part.position === undefined
       ? 'Where does it sit?'
@@ -144,18 +174,21 @@ const askPosition = (catalogue: Catalogue, part: PartOfLine): Ask[] => {
  * What a line means. What is typed holds; a marking that reads in one way fills what is not typed.
  * Whatever is not sure is asked, and a position is only ever offered. Never throws.
  */
-export const understoodLine = (catalogue: Catalogue, line: Line): Understood => {
+export const understoodLine = (catalogue: Catalogue, said: Line): Understood => {
+  const line = { ...said, kind: kindMeant(catalogue, said.kind) };
   const readings = readingsOf(catalogue, line);
   const settled = settledOf(readings);
-  const part = filled(line, settled);
+  const part = filled(catalogue, line, settled);
   const asks = [...askMarking(line, readings), ...askValue(part, settled)];
   if (part.kind === 'capacitor')
-    asks.push(...askType(catalogue, part, settled), ...askPosition(catalogue, part));
+    asks.push(...askType(catalogue, said, part, settled), ...askPosition(catalogue, part));
   return { part, asks };
 };
 
-/** The same for `planJob`, which asks nothing. */
+/** The same for `planJob`: the part with its questions. */
 export const understandWith =
   (catalogue: Catalogue): Understand =>
-  (line) =>
-    understoodLine(catalogue, line).part;
+  (line) => {
+    const { part, asks } = understoodLine(catalogue, line);
+    return { ...part, asks };
+  };

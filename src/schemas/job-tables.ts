@@ -1,7 +1,9 @@
 import {
   closingCheckRow,
   columnWordRow,
+  designatorLetterRow,
   fittingOrderRow,
+  kindWordRow,
   leadFormingRow,
   type JobTables,
 } from './job.ts';
@@ -88,5 +90,19 @@ export const jobTables = {
     key: ['word'],
     references: [source],
     about: 'Words that head the columns of parts lists.',
+  },
+  'job/kind-words.csv': {
+    name: 'kindWords',
+    row: kindWordRow,
+    key: ['word'],
+    references: [source, { column: 'types', table: 'types.csv', many: true }],
+    about: 'Words that people write for kinds of part.',
+  },
+  'job/designator-letters.csv': {
+    name: 'designatorLetters',
+    row: designatorLetterRow,
+    key: ['letters'],
+    references: [source],
+    about: 'Letters that begin the designators of a kind of part.',
   },
 } as const satisfies Record<string, JobTable>;

@@ -90,12 +90,33 @@ export const columnWordRow = z.strictObject({
 });
 export type ColumnWordRow = z.output<typeof columnWordRow>;
 
+/** A word that people write for a kind of part, as in `elko`. */
+export const kindWordRow = z.strictObject({
+  word: text.describe('in lower case, with single spaces'),
+  kind: id.describe('kind of part that it stands for'),
+  types: idList.describe(
+    'types of capacitor that it may mean, the likeliest first; never taken unasked',
+  ),
+  ...provenance,
+});
+export type KindWordRow = z.output<typeof kindWordRow>;
+
+/** Letters that begin the designators of a kind of part. */
+export const designatorLetterRow = z.strictObject({
+  letters: text.describe('in capitals, such as RV'),
+  kind: id.describe('kind of part that is usually meant'),
+  ...provenance,
+});
+export type DesignatorLetterRow = z.output<typeof designatorLetterRow>;
+
 /** What a job is planned, fitted and closed by. */
 export interface JobTables {
   fittingOrder: FittingOrderRow[];
   closingChecks: ClosingCheckRow[];
   leadForming: LeadFormingRow[];
   columnWords: ColumnWordRow[];
+  kindWords: KindWordRow[];
+  designatorLetters: DesignatorLetterRow[];
   demoJobs: DemoJobRow[];
   demoParts: DemoPartRow[];
   demoFound: DemoFoundRow[];

@@ -82,6 +82,37 @@ describe('what is not sure is asked', () => {
   });
 });
 
+describe('words for kinds of part', () => {
+  test.each([
+    ['cap', 'capacitor'],
+    ['Elko', 'capacitor'],
+    ['res', 'resistor'],
+    ['Trim  Pot', 'trimmer'],
+    ['op amp', 'ic'],
+    ['gadget', 'gadget'],
+    ['constructor', 'constructor'],
+  ])('%s is a %s', (typed, kind) => {
+    expect(read({ kind: typed }).part.kind).toBe(kind);
+  });
+
+  test('the type that a word may mean is offered first and not taken', () => {
+    const said = { kind: 'elko', value: '10 µF' };
+    expect(read(said).part.type).toBeUndefined();
+    expect(asked(said, 'type')?.choices[0]?.set).toEqual({ type: 'al-electrolytic-wet' });
+    expect(asked({ kind: 'cap', type: 'mylar' }, 'type')?.choices[0]?.set).toEqual({
+      type: 'pet-metallized',
+    });
+    expect(
+      asked({ kind: 'cap', type: 'pet-metallized', position: 'hold cap' }, 'position')?.choices[0],
+    ).toMatchObject({ set: { position: 'sample-hold' } });
+  });
+
+  test('a type of its own makes no capacitor of a part of unknown kind', () => {
+    expect(read({ type: 'TL072' }).part.kind).toBe('');
+    expect(read({ type: 'ceramic-z5u' }).part.kind).toBe('capacitor');
+  });
+});
+
 test('never throws', () => {
   fc.assert(
     fc.property(anyLine, (line) => {

@@ -1,0 +1,41 @@
+import type { Catalogue } from '../engine/index.ts';
+import type { KindWordRow } from '../schemas/job.ts';
+import type { Ask } from './ask.ts';
+
+const tidy = (text: string): string => text.trim().toLowerCase().replaceAll(/\s+/gu, ' ');
+
+/** Words by their text, made once for each table. */
+const known = new WeakMap<readonly KindWordRow[], ReadonlyMap<string, KindWordRow>>();
+
+const wordsOf = ({ job: { kindWords } }: Catalogue): ReadonlyMap<string, KindWordRow> => {
+  const made = known.get(kindWords) ?? new Map(kindWords.map((row) => [row.word, row]));
+  known.set(kindWords, made);
+  return made;
+};
+
+/** The row of a word that people write for a kind of part, such as `elko`; nothing for others. */
+export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | undefined =>
+  wordsOf(catalogue).get(tidy(text));
+
+/** The kind of part that a text means; what is not known stays as it was typed. */
+export const kindMeant = (catalogue: Catalogue, text: string): string =>
+  kindWord(catalogue, text)?.kind ?? text.trim();
+
+/** Offers the kind that the letters of designators usually stand for. */
+export const askKind = (
+  { job: { designatorLetters } }: Catalogue,
+  designators: readonly string[],
+): Ask => {
+  const letters = /^[A-Z]+/iu.exec(designators[0] ?? '')?.[0].toUpperCase() ?? '';
+  const usual = designatorLetters.find((row) => row.letters === letters)?.kind;
+  const kinds = [...new Set(designatorLetters.map(({ kind }) => kind))];
+  const ordered = usual === undefined ? kinds : [usual, ...kinds.filter((kind) => kind !== usual)];
+  return {
+    about: 'kind',
+    question:
+      usual === undefined
+        ? 'What kind of part is it?'
+        : `What kind of part is it? ${letters} usually stands for a ${usual}.`,
+    choices: ordered.map((kind) => ({ label: kind, set: { kind } })),
+  };
+};

@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { emptyJob, emptyLine, type Line } from '../../src/job/model.ts';
+import { planJob } from '../../src/job/plan.ts';
+import { questionsOf } from '../../src/job/questions.ts';
+import { understandWith } from '../../src/job/understood.ts';
+
+const catalogue = loadCatalogue();
+
+const ask = (...said: Partial<Line>[]) => {
+  const lines = said.map((one, at) => ({ ...emptyLine(String(at)), ...one }));
+  const job = { ...emptyJob('a', new Date(0)), lines };
+  const tools = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
+  return questionsOf(catalogue, planJob(job, tools).lines);
+};
+
+test('lines that are alike are asked once, and an answer holds for each', () => {
+  const one = { kind: 'capacitor', marking: '100' };
+  const asked = ask(
+    { ...one, designators: 'C1' },
+    { ...one, designators: 'C2-C4' },
+    { ...one, designators: 'C9', marking: '104K', type: 'pet-metallized' },
+  );
+  expect(asked.map(({ about, lines }) => [about, lines.map(({ id }) => id)])).toEqual([
+    ['marking', ['0', '1']],
+    ['position', ['2']],
+  ]);
+});
+
+test.each([
+  ['C1', 'capacitor'],
+  ['RV3, RV4', 'trimmer'],
+  ['R1-R6', 'resistor'],
+  ['ic12', 'ic'],
+])('the letters of %s offer a %s', (designators, kind) => {
+  const [first] = ask({ designators, value: '10' });
+  expect(first?.about).toBe('kind');
+  expect(first?.choices[0]?.set).toEqual({ kind });
+});
+
+test('letters that are not known offer every kind', () => {
+  const [first] = ask({ designators: 'XYZ1' });
+  expect(first?.question).toBe('What kind of part is it?');
+  expect(first?.choices.length).toBeGreaterThan(5);
+});
+
+test('nothing is asked of a row that says nothing, nor of other kinds of part', () => {
+  expect(ask({}, { kind: 'ic', designators: 'U1', marking: 'x' })).toEqual([]);
+});
