@@ -5,6 +5,8 @@ import { join, sep } from 'node:path';
 /** Lists every built file with its hash, a section each, and gives the worker its edition. */
 
 const SITE = 'dist';
+/** Holds the pages over again. */
+const ONE_FILE = 'understudy-offline.html';
 const MOST_SHELL_BYTES = 2_000_000;
 
 interface File {
@@ -34,7 +36,7 @@ const files: File[] = globSync('**/*', { cwd: SITE })
       .join('/')
       .replace(/(^|\/)index\.html$/, '$1'),
   }))
-  .filter(({ path }) => !isWorker(path) && !isList(path) && path !== '404.html')
+  .filter(({ path }) => !isWorker(path) && !isList(path) && !['404.html', ONE_FILE].includes(path))
   .map(({ name, path }) => {
     const content = readFileSync(join(SITE, name));
     return { path, hash: hashOf(content), bytes: content.length };

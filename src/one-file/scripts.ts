@@ -1,0 +1,17 @@
+/** The scripts of pages, by the paths of those on the site. */
+const scripts: readonly (readonly [RegExp, () => Promise<unknown>])[] = [
+  [/^\/$/, () => import('../browser/home.ts')],
+  [/^\/read\/$/, () => import('../browser/read.ts')],
+  [/^\/read\/colours\/$/, () => import('../browser/colours.ts')],
+  [/^\/read\/printed\/$/, () => import('../browser/printed.ts')],
+  [/^\/look\/$/, () => import('../browser/look.ts')],
+  [/^\/values\/$/, () => import('../browser/values.ts')],
+  [/^\/job\/$/, () => import('../browser/job.ts')],
+  [/^\/sums\/[^/]+\/$/, () => import('../browser/sum.ts')],
+  [/^\/replace\/[^/]+\/$/, () => import('../browser/carry-query.ts')],
+  [/^\/replace\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/substitution.ts')],
+];
+
+/** What brings a page to life; nothing where it needs no script. */
+export const scriptOf = (path: string): (() => Promise<unknown>) | undefined =>
+  scripts.find(([pattern]) => pattern.test(path))?.[1];

@@ -1,0 +1,79 @@
+import type { Hit } from '../browser/word-search.ts';
+import { allPairings, type Catalogue } from '../engine/index.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+import { capital } from '../text/words.ts';
+import { wholeCatalogue } from './data.ts';
+import { href } from './links.ts';
+import { heldPages } from './held.ts';
+
+/** In the one file, what `browser/word-search.ts` is on the site: words are looked for page by page. */
+
+interface Entry {
+  path: `/${string}`;
+  title: string;
+  /** All that the page says, or other words for it. */
+  text: string;
+}
+
+const MOST = 6;
+const AROUND = 60;
+
+const held = (): Entry[] =>
+  heldPages().map(({ path, title, template }) => ({
+    path,
+    title,
+    text: (template.content.textContent ?? '').replaceAll(/\s+/g, ' '),
+  }));
+
+const pairs = (catalogue: Catalogue): Entry[] =>
+  allPairings(catalogue).flatMap(({ type, position, pairing }) => {
+    const { name = '', short_name = '', family = '' } = catalogue.types[type] ?? {};
+    const where = catalogue.positions[position];
+    return pairing.met && where !== undefined
+      ? {
+          path: `/replace/${type}/in/${position}/` as const,
+          title: `${capital(name)} in ${midSentence(where.name)}`,
+          text: [short_name, family, ...where.also_called].join(', '),
+        }
+      : [];
+  });
+
+let entries: (Entry & { low: string; lowTitle: string })[] | undefined;
+
+const all = () => {
+  entries ??= [...held(), ...pairs(wholeCatalogue())].map((entry) => ({
+    ...entry,
+    low: entry.text.toLowerCase(),
+    lowTitle: entry.title.toLowerCase(),
+  }));
+  return entries;
+};
+
+/** Words round the first place where a word stands. */
+const excerptOf = ({ text, low }: { text: string; low: string }, word: string): string => {
+  const at = low.indexOf(word);
+  if (at < 0) return '';
+  const from = Math.max(0, low.lastIndexOf(' ', Math.max(0, at - AROUND)) + 1);
+  const to = text.indexOf(' ', at + word.length + AROUND);
+  return text.slice(from, to < 0 ? undefined : to);
+};
+
+/** Pages that hold all words of a text, those that have them in their titles first. */
+export const searchWords = (text: string): Promise<Hit[]> => {
+  const words = text.toLowerCase().split(/\s+/).filter(Boolean);
+  const found = all().flatMap((entry) => {
+    const inTitle = words.filter((word) => entry.lowTitle.includes(word)).length;
+    const isThere = words.every(
+      (word) => entry.lowTitle.includes(word) || entry.low.includes(word),
+    );
+    return isThere && words.length > 0 ? [{ entry, inTitle }] : [];
+  });
+  const best = found.toSorted((a, b) => b.inTitle - a.inTitle).slice(0, MOST);
+  return Promise.resolve(
+    best.map(({ entry }) => ({
+      url: href(entry.path),
+      title: entry.title,
+      excerpt: excerptOf(entry, words[0] ?? ''),
+    })),
+  );
+};
