@@ -72,7 +72,7 @@ const between = (html: string, start: RegExp, end: string): string => {
 /** Without scripts, and with the pages of the site where the file has them: after the `#`. */
 const forFile = (html: string): string =>
   html
-    .replaceAll(/<script type="module"[^>]*><\/script>/g, '')
+    .replaceAll(/<script[^>]*>.*?<\/script>/gs, '')
     .replaceAll(/<noscript>.*?<\/noscript>/gs, '')
     .replaceAll(/ (href|action)="(\/[^"]*)"/g, (whole, attribute: string, path: string) =>
       path.startsWith(`${BASE}/`) ? ` ${attribute}="#${path.slice(BASE.length)}"` : whole,
@@ -99,11 +99,12 @@ const pages: Page[] = globSync('**/index.html', { cwd: SITE })
 const template = ({ path, html }: Page): string => {
   const main = between(html, /<main /, '</main>').replace(/^<main [^>]*>|<\/main>$/g, '');
   const title = /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '';
+  const name = title.replace(` · ${edition.name}`, '');
   if (main === '') throw new Error(`${path} has no content`);
   if (main.includes('<script') && scriptOf(path) === undefined)
     throw new Error(`${path} has a script that src/one-file/scripts.ts does not name`);
   const crumbs = between(html, /<nav class="crumbs"/, '</nav>');
-  return `<template data-path="${path}" data-title="${attribute(title)}">${forFile(crumbs + main)}</template>`;
+  return `<template data-path="${path}" data-title="${attribute(name)}">${forFile(crumbs + main)}</template>`;
 };
 
 const home = readFileSync(join(SITE, 'index.html'), 'utf8');

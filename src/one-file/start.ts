@@ -32,7 +32,7 @@ const notHeld = (path: string): Node[] =>
 const mount = (path: string): boolean => {
   const held = heldPage(path);
   if (held !== undefined) {
-    document.title = held.title;
+    document.title = path === '/' ? held.title : `${held.title} · ${name}`;
     const page = held.template.content.cloneNode(true) as DocumentFragment;
     const crumbs = page.querySelector('nav.crumbs');
     if (crumbs !== null) content.before(crumbs);

@@ -18,12 +18,19 @@ interface Entry {
 const MOST = 6;
 const AROUND = 60;
 
+/** What a page says; what stands in two cells of a table are two words. */
+const textOf = ({ content }: HTMLTemplateElement): string => {
+  const walker = document.createTreeWalker(content, NodeFilter.SHOW_TEXT);
+  const texts: string[] = [];
+  while (walker.nextNode() !== null) {
+    const { data, parentElement } = walker.currentNode as Text;
+    if (parentElement?.closest('nav') === null) texts.push(data);
+  }
+  return texts.join(' ').replaceAll(/\s+/g, ' ');
+};
+
 const held = (): Entry[] =>
-  heldPages().map(({ path, title, template }) => ({
-    path,
-    title,
-    text: (template.content.textContent ?? '').replaceAll(/\s+/g, ' '),
-  }));
+  heldPages().map(({ path, title, template }) => ({ path, title, text: textOf(template) }));
 
 const pairs = (catalogue: Catalogue): Entry[] =>
   allPairings(catalogue).flatMap(({ type, position, pairing }) => {
@@ -58,17 +65,18 @@ const excerptOf = ({ text, low }: { text: string; low: string }, word: string): 
   return text.slice(from, to < 0 ? undefined : to);
 };
 
-/** Pages that hold all words of a text, those that have them in their titles first. */
+/** Pages that hold all words of a text: first those with most in their titles, then most often. */
 export const searchWords = (text: string): Promise<Hit[]> => {
   const words = text.toLowerCase().split(/\s+/).filter(Boolean);
   const found = all().flatMap((entry) => {
     const inTitle = words.filter((word) => entry.lowTitle.includes(word)).length;
+    const times = entry.low.split(words[0] ?? '').length;
     const isThere = words.every(
       (word) => entry.lowTitle.includes(word) || entry.low.includes(word),
     );
-    return isThere && words.length > 0 ? [{ entry, inTitle }] : [];
+    return isThere && words.length > 0 ? [{ entry, inTitle, times }] : [];
   });
-  const best = found.toSorted((a, b) => b.inTitle - a.inTitle).slice(0, MOST);
+  const best = found.toSorted((a, b) => b.inTitle - a.inTitle || b.times - a.times).slice(0, MOST);
   return Promise.resolve(
     best.map(({ entry }) => ({
       url: href(entry.path),

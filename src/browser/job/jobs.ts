@@ -11,6 +11,7 @@ import { siteFile } from '../site-file.ts';
 import { download, fileName } from './download.ts';
 import { sharedInAddress, startSharing } from './sharing.ts';
 import {
+  canUndo,
   change,
   current,
   forgetJob,
@@ -148,12 +149,19 @@ const WORDS: Readonly<Record<Keeping['state'], string>> = {
   refused: '',
 };
 
+/** Where nothing is kept, what was done would be gone with the page. */
+const askBeforeLeaving = (event: Event): void => {
+  if (canUndo()) event.preventDefault();
+};
+
 const startKeeping = (): void => {
   const elsewhere = byId('elsewhere', HTMLElement);
   const keeping = byId('keeping', HTMLElement);
   listenForKeeping(({ state, message }) => {
     if (state !== 'keeping') elsewhere.hidden = state !== 'elsewhere';
     keeping.textContent = WORDS[state];
+    if (state === 'refused') addEventListener('beforeunload', askBeforeLeaving);
+    if (state === 'kept') removeEventListener('beforeunload', askBeforeLeaving);
     if (message !== '') said.textContent = message;
     if (state === 'copied') void showJobs();
   });
