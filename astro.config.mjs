@@ -28,6 +28,9 @@ export default defineConfig({
         "object-src 'none'",
         "font-src 'none'",
         "worker-src 'self'",
+        "require-trusted-types-for 'script'",
+        // The one policy there is: see src/browser/trusted.ts.
+        'trusted-types default',
       ],
       // The word search is WebAssembly.
       scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },

@@ -1,4 +1,5 @@
 import { href } from '../components/links.ts';
+import './trusted.ts';
 import { isBusy, whenDone } from './busy.ts';
 
 /** Brings the worker that keeps pages, and offers an update; small, because every page has it. */

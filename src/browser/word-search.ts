@@ -1,5 +1,6 @@
 import { href } from '../components/links.ts';
 import { isHere } from './address.ts';
+import './trusted.ts';
 
 /** One page that the word search found. */
 export interface Hit {

@@ -2,12 +2,12 @@ import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from '@playwright/test';
-import { SITE } from './site.ts';
+import { ONE_FILE, SITE } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /** The one file for a stick, opened as a file: no server, no network, nothing beside it. */
 
-const FILE = resolve(SITE, 'understudy-offline.html');
+const FILE = resolve(SITE, ONE_FILE);
 const ADDRESS = pathToFileURL(FILE).href;
 
 /** Opens a page of the file afresh. */
@@ -75,7 +75,7 @@ test('a pair is reckoned with one’s own numbers, as on the site', async ({ pag
   await expect(page.locator('#answer')).toHaveText(answer ?? '');
   expect(await page.locator('#results h3').allTextContents()).toEqual(headings);
   expect(page.url()).toContain('c=47u&v=16');
-  await page.getByRole('link', { name: 'Cautions' }).first().click();
+  await page.locator('main').getByRole('link', { name: 'Cautions' }).click();
   await expect(page.locator('#cautions')).toBeInViewport();
   expect(page.url()).toContain('c=47u&v=16#cautions');
 });

@@ -10,6 +10,7 @@ test('every page has the policy', () => {
     const policy = POLICY.exec(htmlOf(path))?.[1] ?? '';
     expect.soft(policy, path).toContain("default-src 'none'");
     expect.soft(policy, path).toMatch(/script-src [^;]*'self'/);
+    expect.soft(policy, path).toContain("require-trusted-types-for 'script'");
     expect.soft(policy, path).not.toMatch(/unsafe-inline|(?<!wasm-)unsafe-eval|https?:|\*/);
   }
 });
@@ -22,14 +23,15 @@ test('the policy stops a script and a style put into a page', async ({ page, fau
   await page.goto('/');
   await page.evaluate(() => {
     const script = document.createElement('script');
-    script.textContent = 'document.title = "broken into"';
+    script.append('document.title = "broken into"');
     const style = document.createElement('style');
     style.textContent = 'body { display: none }';
     document.body.append(script, style);
   });
   await expect(page.locator('h1')).toBeVisible();
   await expect(page).not.toHaveTitle('broken into');
-  await expect.poll(() => faults.filter((fault) => fault.includes('policy:')).length).toBe(2);
+  const stopped = /An HTMLScriptElement .* will not be executed|policy: style-src-elem/;
+  await expect.poll(() => faults.filter((fault) => stopped.test(fault)).length).toBe(2);
   faults.length = 0;
 });
 
@@ -44,5 +46,43 @@ test('words are searched for under the policy', async ({ page }) => {
 
 test('the address of the first page answers with pages too', async ({ page }) => {
   await page.goto('/?q=microphonic');
+  await expect(page.locator('#pages li').first()).toBeVisible();
+});
+
+test('texts become neither pages nor scripts, where the browser can see to that', async ({
+  page,
+  faults,
+}) => {
+  await page.goto('/');
+  await page.waitForLoadState('networkidle');
+  const made = await page.evaluate(() => {
+    const { body } = document;
+    const attempts: (() => void)[] = [
+      () => {
+        body.insertAdjacentHTML('beforeend', '<b>made</b>');
+      },
+      () => document.createElement('script').setAttribute('src', '/theme.js'),
+      () => new Worker('/theme.js'),
+      () => body.setAttribute('onclick', 'alert(1)'),
+      () => setTimeout('document.title = "made"'),
+      () => new DOMParser().parseFromString('<b>made</b>', 'text/html'),
+    ];
+    return attempts.map((attempt) => {
+      try {
+        attempt();
+        return 'done';
+      } catch (fault) {
+        return (fault as Error).name;
+      }
+    });
+  });
+  expect(made).toEqual(made.map(() => 'TypeError'));
+  faults.length = 0;
+});
+
+test('the search runs in a worker of its own', async ({ page }) => {
+  const worker = page.waitForEvent('worker');
+  await page.goto('/?q=microphonic');
+  expect((await worker).url()).toContain('/pagefind/pagefind-worker.js');
   await expect(page.locator('#pages li').first()).toBeVisible();
 });
