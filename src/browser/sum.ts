@@ -102,5 +102,10 @@ for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
   element.hidden = false;
 }
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
+const printButton = byId('print', HTMLButtonElement);
+printButton.addEventListener('click', () => {
+  print();
+});
+printButton.hidden = false;
 listenForHabit(update);
 if (given.size > 0 || hasHabit()) update();

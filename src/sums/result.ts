@@ -2,7 +2,7 @@ import { href } from '../components/links.ts';
 import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
 import type { SumPlot } from '../engine/sums/picture.ts';
 import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
-import type { Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
+import type { Output, Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { histogramMarkup } from '../plot/histogram.ts';
 import type { PlotAxis } from '../plot/plot-parts.ts';
@@ -13,24 +13,24 @@ import { workingMarkup } from './working.ts';
 
 const isExact = ({ min, max }: Range): boolean => min === max;
 
+type Print = (value: number) => string;
+
+/** How values of an output are printed. */
+const printerOf = ({ unit, digits }: Pick<Output, 'unit' | 'digits'>, habit?: Habit): Print => {
+  const own = digits === undefined ? habit : { ...habit, digits };
+  return (value) => formatValue(value, unit, own);
+};
+
 /** Typical value first, and the span where there is one. */
-const valueMarkup = (range: Range, unit: Parameters<typeof formatValue>[1], habit?: Habit) =>
-  isExact(range)
-    ? [formatValue(range.typ, unit, habit)]
-    : [
-        formatValue(range.typ, unit, habit),
-        h(
-          'small',
-          {},
-          ` ${formatValue(range.min, unit, habit)} to ${formatValue(range.max, unit, habit)}`,
-        ),
-      ];
+const valueMarkup = ({ min, typ, max }: Range, print: Print) =>
+  min === max ? [print(typ)] : [print(typ), h('small', {}, ` ${print(min)} to ${print(max)}`)];
 
 const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup =>
   h(
     'dl',
     { class: 'sum-outputs' },
-    ...Object.entries(sum.outputs).flatMap(([key, { label, unit, headline, step }]) => {
+    ...Object.entries(sum.outputs).flatMap(([key, output]) => {
+      const { label, headline, step } = output;
       if (step) return [];
       const range = outputs[key];
       // What rests on an optional input that was left out is not missed.
@@ -42,7 +42,9 @@ const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup 
         h(
           'dd',
           {},
-          range === undefined ? 'not defined for these numbers' : valueMarkup(range, unit, habit),
+          range === undefined
+            ? 'not defined for these numbers'
+            : valueMarkup(range, printerOf(output, habit)),
         ),
       );
     }),
@@ -150,10 +152,9 @@ export const answerOf = (sum: Sum, result: SumResult, habit?: Habit): string => 
   const output = sum.outputs[key];
   const range = result.outputs[key];
   if (output === undefined || range === undefined) return 'Not defined for these numbers.';
-  const span = isExact(range)
-    ? ''
-    : `, from ${formatValue(range.min, output.unit, habit)} to ${formatValue(range.max, output.unit, habit)}`;
-  return `${capital(output.label)}: ${formatValue(range.typ, output.unit, habit)}${span}.`;
+  const print = printerOf(output, habit);
+  const span = isExact(range) ? '' : `, from ${print(range.min)} to ${print(range.max)}`;
+  return `${capital(output.label)}: ${print(range.typ)}${span}.`;
 };
 
 /** All that a sum comes to, as pieces of its page. */

@@ -47,3 +47,27 @@ export const categoryShare = (
   const part = (temperature - row.from_c) / (row.to_c - row.from_c);
   return { share: 1 - part * (1 - row.category_v / row.rated_v), row };
 };
+
+/** The guideline that holds the makers' own ceilings. */
+export const MAKERS = 'maker';
+
+/** Rules of a guideline by type, and what makers print for single ratings. */
+export interface DeratingRules {
+  rows: readonly DeratingRow[];
+  categories: readonly CategoryVoltageRow[];
+}
+
+/**
+ * Share of its rated voltage (V) that a guideline lets stand across a part at a temperature (degC):
+ * of the makers' own what is printed for its very rating, if anything is.
+ */
+export const shareByRule = (
+  { rows, categories }: DeratingRules,
+  guideline: string,
+  { type, rated }: { type: string; rated: number },
+  temperature: number,
+): { share: number; row: DeratingRow | CategoryVoltageRow } | undefined => {
+  const printed =
+    guideline === MAKERS ? categoryShare(categories, type, rated, temperature) : undefined;
+  return printed ?? allowedShare(rows, guideline, type, temperature);
+};

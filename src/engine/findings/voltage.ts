@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
-import { allowedShare, categoryShare } from '../equations/derating.ts';
+import { allowedShare, categoryShare, MAKERS } from '../equations/derating.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
 import { conditionOr, type Circumstances, type FindingModel } from './model.ts';
@@ -48,9 +48,6 @@ const ROOM_C = 25;
 
 /** Guideline used where the visitor chooses none, and where the chosen one is silent. */
 export const DEFAULT_GUIDELINE = 'workshop';
-
-/** Guideline that holds the makers' own ceilings. */
-const MAKER = 'maker';
 
 /** What a guideline says of a type at the highest temperature of the position. */
 interface Allowed {
@@ -129,7 +126,7 @@ const allowedForPart = (
   const { catalogue, conditions } = circumstances;
   const warm = conditions['t-max']?.max ?? ROOM_C;
   const printed =
-    guideline === MAKER
+    guideline === MAKERS
       ? categoryShare(catalogue.categoryVoltages, type, ratedVoltage, warm)
       : undefined;
   return printed === undefined
@@ -142,7 +139,7 @@ export const neededRating = (
   part: Pick<Part, 'type' | 'voltageKind'>,
   circumstances: Circumstances,
 ): number => {
-  const ceiling = allowedFor(part.type, circumstances, MAKER).share;
+  const ceiling = allowedFor(part.type, circumstances, MAKERS).share;
   const guide = allowedFor(part.type, circumstances, circumstances.guideline).share;
   return Math.max(
     highestStress(part, circumstances).max / ceiling,
@@ -178,7 +175,7 @@ const stressModel = (
 });
 
 /** Highest voltage against what the maker's rating allows. */
-export const ratedVoltage: FindingModel = stressModel(highestStress, () => MAKER);
+export const ratedVoltage: FindingModel = stressModel(highestStress, () => MAKERS);
 
 /** Working voltage against the chosen derating guideline. */
 export const voltageMargin: FindingModel = stressModel(ratingStress, ({ guideline }) => guideline);

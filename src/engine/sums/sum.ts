@@ -46,6 +46,8 @@ export interface Output {
   unit: Unit;
   /** The answer itself; the others are steps towards it or go with it. */
   headline?: true;
+  /** Significant digits, where the usual three would hide what was read. */
+  digits?: number;
   /** Shown in the working alone. */
   step?: true;
 }

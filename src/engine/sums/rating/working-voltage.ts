@@ -1,44 +1,44 @@
-import type { DeratingRow } from '../../../schemas/derating.ts';
-import { allowedShare } from '../../equations/derating.ts';
+import { MAKERS, shareByRule, type DeratingRules } from '../../equations/derating.ts';
 import { basisName } from '../basis-name.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
-interface Facts {
+interface Facts extends DeratingRules {
   types: { id: string; name: string }[];
   guidelines: { id: string; name: string; kind: string }[];
-  rows: DeratingRow[];
 }
 
-/** The guideline that is cautious use, and the one of the makers' own ceilings. */
+/** The guideline that is cautious use. */
 const CAUTIOUS = 'workshop';
-const CEILING = 'maker';
 
 /** How much of a rated voltage may stand across a part, by several guidelines side by side. */
-export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts => {
-  const covered = new Set(derating.flatMap((row) => row.types));
-  return {
-    types: Object.values(types)
-      .filter(({ id }) => covered.has(id))
-      .map(({ id, name }) => ({ id, name })),
-    guidelines: Object.values(guidelines).map(({ id, name, kind }) => ({ id, name, kind })),
-    rows: derating.map((row) => ({ ...row, locator: '', note: '' })),
-  };
-})({
+export const workingVoltage = withFacts(
+  ({ types, guidelines, derating, categoryVoltages }): Facts => {
+    const covered = new Set(derating.flatMap((row) => row.types));
+    return {
+      types: Object.values(types)
+        .filter(({ id }) => covered.has(id))
+        .map(({ id, name }) => ({ id, name })),
+      guidelines: Object.values(guidelines).map(({ id, name, kind }) => ({ id, name, kind })),
+      rows: derating.map((row) => ({ ...row, locator: '', note: '' })),
+      categories: categoryVoltages.map((row) => ({ ...row, locator: '', note: '' })),
+    };
+  },
+)({
   id: 'working-voltage',
   title: 'Allowed working voltage',
-  lead: 'How much of its rated voltage may stand across a part at its temperature: makers’ ceilings, a cautious workshop rule, handbooks and agencies side by side.',
+  lead: 'How much of its rated voltage may stand across a part at its temperature: makers’ ceilings, a cautious workshop rule, handbooks, the military and space agencies side by side.',
   group: 'rating',
   inputs: {
     type: choice<Facts>({
       label: 'Type',
-      usual: 'al-electrolytic-wet',
+      usual: 'ta-mno2-solid',
       options: ({ types }) => types,
     }),
     rating: quantity({
       label: 'Rated voltage',
       symbol: 'U_R',
       unit: 'V',
-      usual: '35 V',
+      usual: '25 V',
       lowest: 0.5,
       highest: 100_000,
     }),
@@ -54,7 +54,7 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
       label: 'Steady voltage across it',
       symbol: 'V_DC',
       unit: 'V',
-      usual: '24 V',
+      usual: '10 V',
       lowest: 0,
       highest: 100_000,
     }),
@@ -62,7 +62,7 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
       label: 'Alternating voltage on top, effective',
       symbol: 'V_AC',
       unit: 'V',
-      usual: '0.5 V',
+      usual: '0.1 V',
       lowest: 0,
       highest: 100_000,
     }),
@@ -74,12 +74,12 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
     share: { label: 'Of what workshop practice allows', symbol: 's', unit: 'fraction' },
   },
   equations: ['V = V_DC + sqrt(2)*V_AC', 's = V/V_a'],
-  at: ({ type, rating, temp, dc, ac }, { rows }) => {
+  at: ({ type, rating, temp, dc, ac }, rules) => {
     const by = (guideline: string): number | undefined => {
-      const found = allowedShare(rows, guideline, type, temp);
+      const found = shareByRule(rules, guideline, { type, rated: rating }, temp);
       return found === undefined ? undefined : found.share * rating;
     };
-    const ceiling = by(CEILING);
+    const ceiling = by(MAKERS);
     const allowed = by(CAUTIOUS) ?? ceiling;
     const peak = dc + Math.SQRT2 * ac;
     return {
@@ -89,7 +89,7 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
       share: allowed === undefined || allowed === 0 ? undefined : peak / allowed,
     };
   },
-  tables: ({ type, rating, temp, dc, ac }, { guidelines, rows }) => [
+  tables: ({ type, rating, temp, dc, ac }, { guidelines, ...rules }) => [
     {
       caption: 'Guideline by guideline',
       head: [
@@ -101,7 +101,7 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
         'Known from',
       ],
       rows: guidelines.map(({ id, name, kind }) => {
-        const found = allowedShare(rows, id, type, temp);
+        const found = shareByRule(rules, id, { type, rated: rating }, temp);
         if (found === undefined) return [name, kind, 'does not speak of it', '', '', ''];
         const peak = dc + Math.SQRT2 * ac;
         const volts = found.share * rating;
@@ -156,6 +156,13 @@ export const workingVoltage = withFacts(({ types, guidelines, derating }): Facts
       expected: { ceiling: 350 },
       within: 0.02,
       source: 'ppb-pp-data',
+    },
+    {
+      what: 'Printed at the head of a table: solid tantalum of 10 V is for 7 V at 125 °C',
+      inputs: { type: 'ta-mno2-solid', rating: '10', temp: '125' },
+      expected: { ceiling: 7 },
+      within: 0.0001,
+      source: 'kemet-t495-low',
     },
   ],
 });

@@ -72,7 +72,13 @@ export const trimmerPreset = defineSum({
     }),
   },
   outputs: {
-    set: { label: 'Set the new one to read', symbol: 'R_s', unit: 'ohm', headline: true },
+    set: {
+      label: 'Set the new one to read',
+      symbol: 'R_s',
+      unit: 'ohm',
+      headline: true,
+      digits: 4,
+    },
     go: { label: 'Turns to go from where it stands', symbol: 'n', unit: 'number' },
     fromEnd: { label: 'Turns from the end in use', symbol: 'n_e', unit: 'number' },
     fromMid: { label: 'Turns from mid travel', symbol: 'n_m', unit: 'number' },

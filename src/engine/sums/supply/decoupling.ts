@@ -91,9 +91,9 @@ export const decoupling = defineSum({
       label: 'Parts side by side',
       usual: 'two',
       options: [
-        { id: 'one', name: 'one: the first alone' },
-        { id: 'two', name: 'two: the first and the second' },
-        { id: 'three', name: 'all three' },
+        { id: 'one', name: 'one' },
+        { id: 'two', name: 'two' },
+        { id: 'three', name: 'three' },
       ],
     }),
     f: quantity({
