@@ -8,6 +8,7 @@ import { showPart, startPapers, takePlan } from './job/papers.ts';
 import { startParts } from './job/parts.ts';
 import { startPlan } from './job/plan-part.ts';
 import { planInTurns } from './job/planning.ts';
+import { startQuestions } from './job/questions-part.ts';
 import { startTables } from './job/table-in.ts';
 import { startSheet } from './job/sheet-part.ts';
 import { startWhole } from './job/whole.ts';
@@ -83,6 +84,7 @@ listenForFragment(showOpen);
 
 startParts();
 startTables();
+startQuestions();
 startPlan();
 startWhole();
 startSheet();

@@ -1,10 +1,12 @@
 import { verdictMark } from '../components/verdict-shape.ts';
-import type { Habit } from '../engine/index.ts';
-import { shortenDesignators, type PlannedLine } from '../job/index.ts';
+import { shortenDesignators, type LineFields, type PlannedLine } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
-import { capital, listed, sentence, typeset } from '../text/words.ts';
+import { capital, sentence, typeset } from '../text/words.ts';
+import { lineFieldsMarkup } from './line-fields-view.ts';
+import { answersMarkup } from './questions-view.ts';
+import { remarksOf, type RemarkWords } from './remarks.ts';
 
 /** Lines of a plan that are alike in all that matters. */
 export interface PlanGroup {
@@ -13,11 +15,14 @@ export interface PlanGroup {
   planned: PlannedLine;
 }
 
-const keyOf = ({ line, decision, standIn }: PlannedLine): string =>
+const keyOf = ({ line, part, decision, standIn, doubled }: PlannedLine): string =>
   JSON.stringify([
     { ...line, id: '', designators: '', note: '', fitted: {}, rest: {} },
+    // What kind of part it is, is asked by its letters.
+    part.kind === '' ? part.designators[0] : '',
     decision,
     standIn?.candidate,
+    doubled,
   ]);
 
 /** Equal parts together, in the order of the first of each. */
@@ -29,37 +34,12 @@ export const planGroups = (lines: readonly PlannedLine[]): PlanGroup[] =>
     return [{ ids: alike.map(({ line }) => line.id), designators, planned }];
   });
 
-/** Whether somebody has to look at a line before the work goes on. */
-export const wantsAttention = (planned: PlannedLine): boolean =>
-  planned.missing.length > 0 ||
-  planned.state === 'waiting' ||
-  planned.wantsReason ||
-  planned.choiceFault !== undefined ||
-  planned.setAside !== undefined ||
-  Object.keys(planned.rejected).length > 0 ||
-  (planned.decision === 'replace' && planned.state === 'assessed' && planned.standIn === undefined);
-
-const STATES: Readonly<Record<PlannedLine['state'], string>> = {
-  assessed: '',
-  waiting: 'Waits for the data of its position.',
-  open: '',
-  other: 'This kind of part is not assessed here yet; it is kept and listed.',
-};
-
-const remarks = (planned: PlannedLine): string[] => [
-  ...(planned.missing.length > 0 ? [`Still to say: ${listed(planned.missing)}.`] : []),
-  ...Object.entries(planned.rejected).map(([field, why]) => `${capital(field)}: ${sentence(why)}`),
-  ...(planned.wantsReason ? ['Differs from the rules: give the reason.'] : []),
-  ...(planned.choiceFault === undefined ? [] : [sentence(planned.choiceFault)]),
-  ...(STATES[planned.state] === '' ? [] : [STATES[planned.state]]),
-];
-
-/** How names of types are found. */
-export interface PlanWords {
-  typeName: (id: string) => string;
+/** What a plan is put into words with. */
+export interface PlanWords extends RemarkWords {
   /** Address of the substitution page with the numbers of this line. */
   pageOf: (planned: PlannedLine) => string;
-  habit: Habit;
+  /** What may be said of the line besides; nothing where its position is not known. */
+  fieldsOf: (planned: PlannedLine) => LineFields | undefined;
 }
 
 const DECISIONS = [
@@ -92,8 +72,33 @@ const alternatives = (
   );
 };
 
+/** What is asked of a line first, with the answers that are offered. */
+const askMarkup = ({ planned }: PlanGroup, { askOf }: PlanWords): Element | undefined => {
+  const ask = askOf(planned);
+  return ask === undefined
+    ? undefined
+    : h('div', {}, h('p', {}, h('strong', {}, ask.question)), answersMarkup(ask));
+};
+
+/** Fields of a line; a script makes them when they are opened. */
+const fieldsMarkup = (
+  { planned }: PlanGroup,
+  { fieldsOf }: PlanWords,
+  isOpen: boolean,
+): Element | undefined => {
+  const fields = fieldsOf(planned);
+  return fields === undefined
+    ? undefined
+    : h(
+        'details',
+        { 'data-fields': true, open: isOpen },
+        h('summary', {}, 'Voltages, conditions and readings of these parts'),
+        isOpen && lineFieldsMarkup(fields),
+      );
+};
+
 /** All that an opened line of the plan shows, with what can be decided there. */
-export const planDetail = (group: PlanGroup, words: PlanWords): Element => {
+export const planDetail = (group: PlanGroup, words: PlanWords, fieldsOpen: boolean): Element => {
   const { line, worked, state, chosenBy } = group.planned;
   const key = line.id;
   return h(
@@ -102,6 +107,7 @@ export const planDetail = (group: PlanGroup, words: PlanWords): Element => {
     worked?.judgement.reasons.map(({ why, working }) =>
       h('p', { class: 'small' }, sentence(working === '' ? why : `${why} (${working})`)),
     ),
+    askMarkup(group, words),
     h(
       'div',
       { class: 'actions' },
@@ -148,13 +154,18 @@ export const planDetail = (group: PlanGroup, words: PlanWords): Element => {
       ),
     chosenBy === 'visitor' && h('p', { class: 'small' }, 'Chosen by you.'),
     alternatives(group, words),
+    fieldsMarkup(group, words, fieldsOpen),
     state === 'assessed' &&
       h('p', {}, h('a', { href: words.pageOf(group.planned) }, 'All findings, with these numbers')),
   );
 };
 
 /** One line of the plan: what is there, what to do, what goes in, and the finding that decides. */
-export const planRow = (group: PlanGroup, words: PlanWords, isOpen: boolean): Element => {
+export const planRow = (
+  group: PlanGroup,
+  words: PlanWords,
+  { isOpen, fieldsOpen }: { isOpen: boolean; fieldsOpen: boolean },
+): Element => {
   const { line, decision, standIn, state } = group.planned;
   const finding = standIn === undefined ? undefined : decidingFinding(standIn);
   const old = [words.typeName(line.type), line.value, line.volts].filter((text) => text !== '');
@@ -187,10 +198,12 @@ export const planRow = (group: PlanGroup, words: PlanWords, isOpen: boolean): El
               ` ${words.typeName(standIn.candidate.type)}, ${partPhrase(standIn.candidate, words.habit)}`,
             ],
       ),
-      isOpen ? planDetail(group, words) : '',
+      isOpen ? planDetail(group, words, fieldsOpen) : '',
     ),
     finding !== undefined &&
       h('p', { class: 'small quiet' }, sentence(reasonPhrase(finding, words.habit))),
-    remarks(group.planned).map((text) => h('p', { class: 'small remark' }, text)),
+    remarksOf(group.planned, words).map(({ text, acts }) =>
+      h('p', { class: acts ? 'small remark' : 'small quiet' }, text),
+    ),
   );
 };

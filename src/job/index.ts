@@ -45,4 +45,12 @@ export { linesFromRows, type LinesIn } from './lines-in.ts';
 export { tableOut } from './table-out.ts';
 export { understandWith, understoodLine, type Understood } from './understood.ts';
 export type { Ask, AskChoice } from './ask.ts';
-export { questionsOf, type Question } from './questions.ts';
+export {
+  commonFields,
+  fieldsOfLine,
+  withField,
+  withSign,
+  type LineField,
+  type LineFields,
+} from './line-fields.ts';
+export { firstAsk, questionsOf, type Question } from './questions.ts';

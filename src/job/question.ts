@@ -18,7 +18,7 @@ export interface Question {
 }
 
 /** The texts of a line as the address of a substitution page carries them, so that both read alike. */
-const addressOf = (line: Line, whole: Job['whole']): URLSearchParams => {
+export const addressOf = (line: Line, whole: Job['whole']): URLSearchParams => {
   const { age, signs, ...readings } = line.found;
   const query = new URLSearchParams({
     ...whole.conditions,

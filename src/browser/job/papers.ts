@@ -15,6 +15,7 @@ import { byId } from '../by-id.ts';
 import { download, fileName } from './download.ts';
 import { catalogueAt } from './planning.ts';
 import { showPlan } from './plan-part.ts';
+import { showQuestions } from './questions-part.ts';
 import { showSheet } from './sheet-part.ts';
 import { current } from './state.ts';
 
@@ -27,7 +28,8 @@ export const showPart = (part: string): void => {
   if (made === undefined) return;
   const { plan, common } = made;
   const job = current();
-  if (part === 'plan') showPlan(plan.lines);
+  if (part === 'parts') showQuestions(plan.lines, common);
+  if (part === 'plan') showPlan(plan.lines, common);
   if (part === 'order') {
     const parts = orderMarkup(orderOf(plan, job.whole, common));
     byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));

@@ -1,20 +1,34 @@
 import { href } from '../../components/links.ts';
-import { choiceOf, type PlannedLine } from '../../job/index.ts';
+import type { Catalogue } from '../../engine/index.ts';
+import {
+  choiceOf,
+  fieldsOfLine,
+  firstAsk,
+  withField,
+  withSign,
+  type LineFields,
+  type PlannedLine,
+} from '../../job/index.ts';
 import type { Decision, Line } from '../../job/model.ts';
 import {
   planDetail,
   planGroups,
   planRow,
-  wantsAttention,
   type PlanGroup,
   type PlanWords,
 } from '../../job-view/plan-view.ts';
+import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
+import { wantsAttention } from '../../job-view/remarks.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { guidelineKey, partKeys } from '../../substitution/address.ts';
+import { evidenceFields, signsKey } from '../../substitution/old-part.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { habit } from '../habits.ts';
 import { nameOf } from './names.ts';
+import { drawWhenFree } from './kept-focus.ts';
+import { catalogueAt } from './planning.ts';
+import { answerOf } from './questions-part.ts';
 import { changeLines, current } from './state.ts';
 
 /** The plan: what is to be done with every part, opened line by line. */
@@ -27,6 +41,9 @@ const onlyOpen = byId('only-attention', HTMLInputElement);
 const open = new Set<string>();
 let groups: readonly PlanGroup[] = [];
 let lines: readonly PlannedLine[] = [];
+let common: Catalogue | undefined;
+/** Lines whose fields are open. */
+const openFields = new Set<string>();
 
 /** The substitution page with all that is said of a line. */
 const pageOf = ({ line }: PlannedLine): string => {
@@ -37,6 +54,8 @@ const pageOf = ({ line }: PlannedLine): string => {
       [partKeys.tolerance]: line.tolerance,
       [partKeys.ratedVoltage]: line.volts,
       [partKeys.age]: line.found.age,
+      [signsKey]: line.found.signs.join(','),
+      ...Object.fromEntries(evidenceFields.map(({ key, reading }) => [key, line.found[reading]])),
       [guidelineKey]: whole.guideline,
       ...whole.conditions,
       ...line.conditions,
@@ -45,8 +64,19 @@ const pageOf = ({ line }: PlannedLine): string => {
   return `${href(`/replace/${encodeURIComponent(line.type)}/in/${encodeURIComponent(line.position)}/`)}?${query.toString()}`;
 };
 
+const fieldsOf = ({ line, part }: PlannedLine): LineFields | undefined => {
+  const { type, position } = part;
+  const catalogue = position === undefined ? undefined : catalogueAt(position);
+  if (catalogue === undefined || type === undefined || position === undefined) return undefined;
+  return Object.hasOwn(catalogue.types, type)
+    ? fieldsOfLine(catalogue, { line, part, whole: current().whole }, { type, position }, habit())
+    : undefined;
+};
+
 const words = (): PlanWords => ({
   typeName: (id) => nameOf('type', id),
+  askOf: (planned) => (common === undefined ? undefined : firstAsk(common, planned)),
+  fieldsOf,
   pageOf,
   habit: habit(),
 });
@@ -56,21 +86,22 @@ const groupOf = (target: EventTarget | null): PlanGroup | undefined => {
   return groups.find(({ planned }) => planned.line.id === id?.dataset.group);
 };
 
-const draw = (): void => {
+const drawNow = (): void => {
   groups = planGroups(lines);
   const wanted = onlyOpen.checked
-    ? groups.filter(({ planned }) => wantsAttention(planned))
+    ? groups.filter(({ planned }) => wantsAttention(planned, words()))
     : groups;
-  const focused = document.activeElement;
-  // What is being typed in may not be replaced; the plan is drawn once it is left.
-  if (focused instanceof HTMLInputElement && list.contains(focused) && focused.type !== 'checkbox')
-    return;
   list.replaceChildren(
-    ...wanted
-      .slice(0, MOST_SHOWN)
-      .map((group) => toDom(planRow(group, words(), open.has(group.planned.line.id)))),
+    ...wanted.slice(0, MOST_SHOWN).map((group) =>
+      toDom(
+        planRow(group, words(), {
+          isOpen: open.has(group.planned.line.id),
+          fieldsOpen: openFields.has(group.planned.line.id),
+        }),
+      ),
+    ),
   );
-  const attention = groups.filter(({ planned }) => wantsAttention(planned)).length;
+  const attention = groups.filter(({ planned }) => wantsAttention(planned, words())).length;
   const more = wanted.length - MOST_SHOWN;
   byId('plan-said', HTMLElement).textContent =
     lines.length === 0
@@ -81,9 +112,12 @@ const draw = (): void => {
           : '');
 };
 
+const draw = drawWhenFree(list, drawNow);
+
 /** Shows a plan. */
-export const showPlan = (planned: readonly PlannedLine[]): void => {
+export const showPlan = (planned: readonly PlannedLine[], catalogue: Catalogue): void => {
   lines = planned;
+  common = catalogue;
   draw();
 };
 
@@ -108,10 +142,20 @@ export const startPlan = (): void => {
       const group = groupOf(target);
       if (group === undefined || !(target instanceof HTMLDetailsElement)) return;
       const { id } = group.planned.line;
+      if (target.dataset['fields'] !== undefined) {
+        if (!target.open) openFields.delete(id);
+        else {
+          openFields.add(id);
+          const fields = fieldsOf(group.planned);
+          if (fields !== undefined && target.querySelector('fieldset') === null)
+            target.append(...lineFieldsMarkup(fields).map((one) => toDom(one)));
+        }
+        return;
+      }
       if (target.open) {
         open.add(id);
         if (target.querySelector('.plan-detail') === null)
-          target.append(toDom(planDetail(group, words())));
+          target.append(toDom(planDetail(group, words(), openFields.has(id))));
       } else open.delete(id);
     },
     true,
@@ -120,11 +164,22 @@ export const startPlan = (): void => {
     const group = groupOf(target);
     if (group === undefined) return;
     if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
-    changeLines(new Set(group.ids), (line) => settle(target, line));
+    const { fieldKey, sign } = target.dataset;
+    changeLines(new Set(group.ids), (line) =>
+      fieldKey !== undefined
+        ? withField(line, fieldKey, target.value)
+        : sign !== undefined && target instanceof HTMLInputElement
+          ? withSign(line, sign, target.checked)
+          : settle(target, line),
+    );
   });
   list.addEventListener('click', ({ target }) => {
     const group = groupOf(target);
     if (group === undefined || !(target instanceof HTMLButtonElement)) return;
+    const ask = words().askOf(group.planned);
+    const answer = ask === undefined ? undefined : answerOf(target, ask);
+    if (answer !== undefined)
+      changeLines(new Set(group.ids), (line) => ({ ...line, ...answer.set }));
     if (target.dataset.drop !== undefined) {
       changeLines(new Set(group.ids), (line) => ({ ...line, choice: null }));
     }
@@ -134,8 +189,5 @@ export const startPlan = (): void => {
         ...line,
         choice: choiceOf(taken, line.choice?.reason ?? '', false),
       }));
-  });
-  list.addEventListener('focusout', () => {
-    setTimeout(draw);
   });
 };

@@ -1,0 +1,113 @@
+import type { Habit } from '../engine/index.ts';
+import type { Ask, PlannedLine } from '../job/index.ts';
+import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
+import { capital, listed, sentence } from '../text/words.ts';
+
+/** What is said below a line of a plan. */
+export interface Remark {
+  text: string;
+  /** Whether somebody has to look at it before the work goes on. */
+  acts: boolean;
+}
+
+/** What remarks are made with. */
+export interface RemarkWords {
+  typeName: (id: string) => string;
+  /** What is asked of the line first; nothing where it is understood. */
+  askOf: (planned: PlannedLine) => Ask | undefined;
+  habit: Habit;
+}
+
+const act = (text: string): Remark => ({ text, acts: true });
+const tell = (text: string): Remark => ({ text, acts: false });
+
+/** What is not understood of a line, or is missing. */
+const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
+  const { missing, rejected, state, doubled = [], line, part } = planned;
+  const ask = askOf(planned);
+  return [
+    ...(missing.length > 0 ? [act(`Still to say: ${listed(missing)}.`)] : []),
+    ...(ask === undefined ? [] : [act(ask.question)]),
+    ...Object.entries(rejected).map(([field, why]) => act(`${capital(field)}: ${sentence(why)}`)),
+    ...(doubled.length === 0
+      ? []
+      : [
+          act(
+            `${listed(doubled)} ${doubled.length === 1 ? 'stands' : 'stand'} in another row too, and would be counted twice.`,
+          ),
+        ]),
+    ...(state === 'waiting' ? [act('Waits for the data of its position.')] : []),
+    ...(state === 'other'
+      ? [
+          tell(`Not assessed here (${part.kind}); it is kept and listed.`),
+          ...(line.decision === 'judge' ? [act('Say what to do with it.')] : []),
+        ]
+      : []),
+  ];
+};
+
+/** What speaks against the old type in its place, however sound the part is. */
+const ofPlace = (
+  { worked, decision, decidedBy }: PlannedLine,
+  { habit }: RemarkWords,
+): Remark[] => {
+  const misfit = worked?.misfit;
+  if (misfit === undefined) return [];
+  const why = sentence(reasonPhrase(misfit, habit));
+  if (decidedBy === 'place')
+    return [act(`Tested rather than left, as a part like the old one does not serve here: ${why}`)];
+  const stays = decision === 'leave';
+  const serves = misfit.verdict === 'keep-out' ? 'does not serve' : 'is only a stopgap';
+  const text = `${stays ? 'It may stay, but even new' : 'Even new'} the old type ${serves} here: ${why}`;
+  return [{ text, acts: stays && decidedBy === 'rules' }];
+};
+
+/** What is to be said of the part that goes in. */
+const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
+  const { worked, decision, state, standIn, chosenBy, setAside, choiceFault } = planned;
+  const { keptOut } = worked ?? {};
+  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
+  const isNeeded = decision === 'replace' && state === 'assessed';
+  return [
+    ...(choiceFault === undefined
+      ? []
+      : [act(`Your choice is left unused: ${sentence(choiceFault)}`)]),
+    ...(setAside === undefined
+      ? []
+      : [
+          act(
+            `Your choice, ${typeName(setAside.candidate.type)} ${partPhrase(setAside.candidate, habit)}, is set aside as another earns a better verdict. Take it again with a reason, or lock it.`,
+          ),
+        ]),
+    ...(isNeeded && standIn === undefined
+      ? [
+          act(
+            `Nothing that is made today serves here${because === undefined ? '.' : `: ${sentence(reasonPhrase(because, habit))}`}`,
+          ),
+        ]
+      : []),
+    ...(isNeeded && standIn?.verdict === 'stopgap' && chosenBy === 'rules'
+      ? [act('Nothing better than a stopgap is found; take it, or choose another.')]
+      : []),
+    ...(planned.differsFromBest && worked?.standIns[0] !== undefined
+      ? [
+          tell(
+            `Chosen by you. First in rank: ${typeName(worked.standIns[0].candidate.type)}, ${partPhrase(worked.standIns[0].candidate, habit)}.`,
+          ),
+        ]
+      : []),
+  ];
+};
+
+/** All remarks on a line, what has to be looked at first. */
+export const remarksOf = (planned: PlannedLine, words: RemarkWords): Remark[] =>
+  [
+    ...toSay(planned, words),
+    ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
+    ...ofStandIn(planned, words),
+    ...ofPlace(planned, words),
+  ].toSorted((a, b) => Number(b.acts) - Number(a.acts));
+
+/** Whether somebody has to look at a line before the work goes on. */
+export const wantsAttention = (planned: PlannedLine, words: RemarkWords): boolean =>
+  remarksOf(planned, words).some(({ acts }) => acts);
