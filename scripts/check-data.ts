@@ -7,11 +7,16 @@ import { checkTables } from '../src/catalogue/checks/index.ts';
 import { dataFolder } from '../src/catalogue/data-folder.ts';
 import { inReadingOrder, printFault } from '../src/catalogue/fault.ts';
 import { readFolder, tableNames } from '../src/catalogue/read-folder.ts';
+import { brokenSealsOf } from '../src/catalogue/sealed-folder.ts';
 
 const [given] = process.argv.slice(2);
 const folder = given === undefined ? dataFolder() : resolve(given);
 const { tables, faults } = readFolder(folder);
-const all = inReadingOrder([...faults, ...checkTables(tables)]);
+const plain = [...faults, ...checkTables(tables)];
+const all = inReadingOrder([
+  ...plain,
+  ...brokenSealsOf(folder, new Set(plain.map(({ file }) => file))),
+]);
 for (const fault of all) console.log(printFault(fault));
 
 const read = tableNames.filter((file) => tables[file].readable);

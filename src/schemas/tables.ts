@@ -14,6 +14,8 @@ import {
   verdictRuleRow,
 } from './positions.ts';
 import { jobTables } from './job-tables.ts';
+import { ladderRow } from './ladders.ts';
+import { plausibleRow } from './plausible.ts';
 import { lookTables } from './look-tables.ts';
 import { markingTables } from './marking-tables.ts';
 import { reformingRow } from './reforming.ts';
@@ -307,6 +309,18 @@ export const tables = {
       { column: 'made', table: 'combinations.csv', many: true },
     ],
     about: 'What can hurt a person or the equipment.',
+  },
+  'plausible.csv': {
+    row: plausibleRow,
+    key: ['file', 'column', 'by', 'is'],
+    references: [],
+    about: 'Between what the numbers of a column lie, for the check of the tables.',
+  },
+  'ladders.csv': {
+    row: ladderRow,
+    key: ['file', 'among', 'by', 'column'],
+    references: [],
+    about: 'Which numbers go steadily with others from row to row, for the check of the tables.',
   },
   ...markingTables,
   ...lookTables,

@@ -11,6 +11,8 @@ export interface Check {
   /** Tables that must be readable for the rule to make sense; it is not run without them. */
   needs: readonly TableName[];
   check: (tables: Tables) => Fault[];
+  /** What it finds only looks wrong: it is kept to itself where a firm rule speaks of the line. */
+  guess?: true;
 }
 
 /** A fault of one cell of a row. */

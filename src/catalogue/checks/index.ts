@@ -20,6 +20,7 @@ import { figureBounds } from './figure-bounds.ts';
 import { figureStatus } from './figure-status.ts';
 import { figuresComplete } from './figures-complete.ts';
 import { findingsKnown } from './findings-known.ts';
+import { ladders } from './ladders.ts';
 import { limitUnit } from './limit-unit.ts';
 import { lookAnswers } from './look-answers.ts';
 import { lookComplete } from './look-complete.ts';
@@ -33,6 +34,7 @@ import { marketVoltages } from './market-voltages.ts';
 import { noteFigures } from './note-figures.ts';
 import { notesComplete } from './notes-complete.ts';
 import { numberOrder } from './number-order.ts';
+import { plausible } from './plausible.ts';
 import { preferredValues } from './preferred-values.ts';
 import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
@@ -53,6 +55,8 @@ export const checks: readonly Check[] = [
   uniqueKeys,
   repeatedItems,
   numberOrder,
+  plausible,
+  ladders,
   unitKind,
   limitUnit,
   figureBounds,
@@ -94,8 +98,16 @@ export const checks: readonly Check[] = [
   makerNames,
 ];
 
+const lineOf = ({ file, line }: Fault): string => `${file}:${String(line)}`;
+
 /** Runs every rule whose tables could be read, and returns every fault that they find. */
-export const checkTables = (tables: Tables): Fault[] =>
-  checks
-    .filter(({ needs }) => needs.every((file) => tables[file].readable))
-    .flatMap(({ check }) => check(tables));
+export const checkTables = (tables: Tables): Fault[] => {
+  const run = (guesses: boolean): Fault[] =>
+    checks
+      .filter(({ guess = false }) => guess === guesses)
+      .filter(({ needs }) => needs.every((file) => tables[file].readable))
+      .flatMap(({ check }) => check(tables));
+  const firm = run(false);
+  const lines = new Set(firm.map(lineOf));
+  return [...firm, ...run(true).filter((fault) => !lines.has(lineOf(fault)))];
+};
