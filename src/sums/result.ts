@@ -11,8 +11,6 @@ import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
 import { workingMarkup } from './working.ts';
 
-const isExact = ({ min, max }: Range): boolean => min === max;
-
 type Print = (value: number) => string;
 
 /** How values of an output are printed. */
@@ -23,7 +21,9 @@ const printerOf = ({ unit, digits }: Pick<Output, 'unit' | 'digits'>, habit?: Ha
 
 /** Typical value first, and the span where there is one. */
 const valueMarkup = ({ min, typ, max }: Range, print: Print) =>
-  min === max ? [print(typ)] : [print(typ), h('small', {}, ` ${print(min)} to ${print(max)}`)];
+  print(min) === print(max)
+    ? [print(typ)]
+    : [print(typ), h('small', {}, ` ${print(min)} to ${print(max)}`)];
 
 const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup =>
   h(
@@ -153,7 +153,10 @@ export const answerOf = (sum: Sum, result: SumResult, habit?: Habit): string => 
   const range = result.outputs[key];
   if (output === undefined || range === undefined) return 'Not defined for these numbers.';
   const print = printerOf(output, habit);
-  const span = isExact(range) ? '' : `, from ${print(range.min)} to ${print(range.max)}`;
+  const span =
+    print(range.min) === print(range.max)
+      ? ''
+      : `, from ${print(range.min)} to ${print(range.max)}`;
   return `${capital(output.label)}: ${print(range.typ)}${span}.`;
 };
 
