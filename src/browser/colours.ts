@@ -21,6 +21,7 @@ import { colourOfKey, coloursWith, colourTyped } from '../reading/colours/typed.
 import { asked, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { habit, listenForHabit } from './habits.ts';
 
 /** The page that reads colours: what is set lives in the address. */
 
@@ -54,7 +55,7 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   const read = (): void => {
     const { layout, marks, apart } = state;
     const readings = readColours(catalogue, { form: layout.form, colours: marks, apart });
-    fill('readings', colourResults(catalogue, state, readings));
+    fill('readings', colourResults(catalogue, state, readings, habit()));
     keepAsked(searchOf(state).slice(1));
   };
 
@@ -188,6 +189,7 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   });
   page.addEventListener('submit', (event) => event.preventDefault());
 
+  listenForHabit(read);
   showAll();
 };
 

@@ -7,6 +7,7 @@ import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { colourAnswerFor } from './colours-asked.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { habit, listenForHabit } from './habits.ts';
 
 /** The page that reads markings: the text and what is known of the part live in the address. */
 
@@ -65,7 +66,9 @@ const show = (): void => {
       const read = colours === undefined || readings.length > 0;
       place.replaceChildren(
         ...(colours === undefined ? [] : [colours]),
-        ...(read ? readingsMarkup(catalogue, text, readings).map((piece) => toDom(piece)) : []),
+        ...(read
+          ? readingsMarkup(catalogue, text, readings, habit()).map((piece) => toDom(piece))
+          : []),
       );
       showDrawn(catalogue, readings[0], text);
     },
@@ -108,5 +111,6 @@ for (const link of document.querySelectorAll<HTMLAnchorElement>('#examples a'))
     form.scrollIntoView({ block: 'start' });
   });
 if (marking.value !== '') show();
+listenForHabit(show);
 
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));

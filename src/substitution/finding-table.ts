@@ -12,7 +12,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { withDecimalSign } from '../text/numbers.ts';
+import { inHabit } from '../text/numbers.ts';
 import { printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { link, sourceMarks, typeName, type Shown } from './shown.ts';
 
@@ -84,7 +84,7 @@ export const groundWords = (finding: Finding, parts: TableParts): Markup[] => [
 
 /** How a finding was reckoned, how well it is known, and from which sources. */
 export const workingWords = (finding: Finding, parts: TableParts): Markup[] => [
-  `${withDecimalSign(finding.working, parts.shown.habit)}; `,
+  `${inHabit(finding.working, parts.shown.habit)}; `,
   ...groundWords(finding, parts),
 ];
 
@@ -156,7 +156,7 @@ const plainlyMetRow = (findings: readonly Finding[], { shown }: TableParts, part
           },
           midSentence(finding.name),
         ),
-        `, ${withDecimalSign(finding.working, shown.habit)}`,
+        `, ${inHabit(finding.working, shown.habit)}`,
       ]),
       '.',
     ),

@@ -29,3 +29,26 @@ test('capacitances stand without nanofarads for who likes that', async ({ page }
   await expect(page.locator('#answer')).toContainText('0.05\u00A0µF');
   await expect(page.getByLabel('Value wanted')).toHaveValue('50 nF');
 });
+
+test('readings of markings and of colours follow', async ({ page }) => {
+  await page.addInitScript(() => {
+    localStorage.setItem('habit', 'decimal=comma&ohm=letter');
+  });
+  await page.goto('/read/?m=4n7');
+  await expect(page.locator('#readings')).toContainText('4,7\u00A0nF');
+  await page.goto('/read/colours/');
+  await page.locator('#typed').fill('yellow violet red gold');
+  await expect(page.locator('#colour-readings')).toContainText('4k7');
+  await page.getByText('How numbers are written').click();
+  await page.getByLabel('Ohms').selectOption('symbol');
+  await expect(page.locator('#colour-readings')).toContainText('4,7\u00A0kΩ');
+});
+
+test('a working is written in the units that a reader likes', async ({ page }) => {
+  await page.addInitScript(() => {
+    localStorage.setItem('habit', 'capacitance=pF-uF');
+  });
+  await page.goto('/replace/pp-film-foil/in/sample-hold/');
+  await expect(page.locator('#results')).toContainText('µF');
+  await expect(page.locator('#results')).not.toContainText(/\d\u00A0nF/u);
+});
