@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { cautionRow } from './cautions.ts';
+import { changeRow } from './changes.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
 import { drawingReferences, typeLookRow } from './drawings.ts';
@@ -61,6 +62,12 @@ export const tables = {
     key: ['id'],
     references: [],
     about: 'Documents that figures come from.',
+  },
+  'changes.csv': {
+    row: changeRow,
+    key: ['id'],
+    references: [],
+    about: 'Changes of the data that a reader should hear of, the newest first.',
   },
   'units.csv': { row: unitRow, key: ['unit'], references: [], about: 'Units that tables use.' },
   'types.csv': {

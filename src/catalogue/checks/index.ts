@@ -4,6 +4,7 @@ import { absorptionTest } from './absorption-test.ts';
 import { basisRules } from './basis-rules.ts';
 import { bodyShapes } from './body-shapes.ts';
 import { capacitanceBounds } from './capacitance-bounds.ts';
+import { changes } from './changes.ts';
 import type { Check } from './check.ts';
 import { colourCodes } from './colour-codes.ts';
 import { colourMeanings } from './colour-meanings.ts';
@@ -85,6 +86,7 @@ export const checks: readonly Check[] = [
   disagreement,
   deratingSpans,
   sourcesCited,
+  changes,
   unions,
   valueWindow,
   voltageFamilies,

@@ -1,0 +1,46 @@
+import type { ChangeRow } from '../schemas/changes.ts';
+import { edition } from './edition.ts';
+import { rowsOf } from './open-data.ts';
+
+/** Changes of the data, the newest first. */
+export const changes = rowsOf('changes.csv') as unknown as readonly ChangeRow[];
+
+/** What kind of change it is, in a word before its title. */
+export const changeWords: Readonly<Record<ChangeRow['kind'], string>> = {
+  new: 'New',
+  changed: 'Changed',
+  mended: 'Mended',
+};
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+};
+const escape = (text: string): string => text.replaceAll(/[&<>"]/g, (one) => ENTITIES[one] ?? one);
+
+/** The changes of one day have no hours: all are taken as made when the day begins. */
+const at = (date: string): string => `${date}T00:00:00Z`;
+
+const entry = ({ id, date, kind, title, text }: ChangeRow, page: string): string =>
+  `<entry><id>${escape(`${page}#${id}`)}</id><title>${escape(`${changeWords[kind]}: ${title}`)}</title><updated>${at(date)}</updated><link href="${escape(`${page}#${id}`)}"/><summary>${escape(text)}</summary></entry>`;
+
+/**
+ * The changes as an Atom feed (RFC 4287).
+ * @param page address of the page of changes
+ * @param feed address of the feed itself
+ */
+export const atomFeed = (rows: readonly ChangeRow[], page: string, feed: string): string =>
+  [
+    '<?xml version="1.0" encoding="utf-8"?>',
+    '<feed xmlns="http://www.w3.org/2005/Atom">',
+    `<id>${escape(page)}</id>`,
+    `<title>${escape(`${edition.name}: changes of the data`)}</title>`,
+    `<author><name>${escape(edition.name)}</name></author>`,
+    `<updated>${at(rows[0]?.date ?? '1970-01-01')}</updated>`,
+    `<link rel="self" href="${escape(feed)}"/>`,
+    `<link href="${escape(page)}"/>`,
+    ...rows.map((row) => entry(row, page)),
+    '</feed>\n',
+  ].join('\n');
