@@ -1,4 +1,6 @@
 import type { Catalogue } from '../engine/catalogue.ts';
+import type { DeviceTables } from '../schemas/devices.ts';
+import { deviceTables } from '../schemas/device-tables.ts';
 import type { JobTables } from '../schemas/job.ts';
 import { jobTables } from '../schemas/job-tables.ts';
 import type { LookTables } from '../schemas/look.ts';
@@ -33,6 +35,14 @@ const assembleJob = (tables: Tables): JobTables => {
   return Object.fromEntries(
     files.map((file) => [jobTables[file].name, valuesOf(tables, file)]),
   ) as unknown as JobTables;
+};
+
+const assembleDevices = (tables: Tables): DeviceTables => {
+  const files = Object.keys(deviceTables) as (TableName & keyof typeof deviceTables)[];
+  // As for the markings, the registry pairs each name with the schema of its rows.
+  return Object.fromEntries(
+    files.map((file) => [deviceTables[file].name, valuesOf(tables, file)]),
+  ) as unknown as DeviceTables;
 };
 
 /** Makes the catalogue out of tables; rows with a fault of their own are left out. */
@@ -82,5 +92,6 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     markings: assembleMarkings(tables),
     look: assembleLook(tables),
     job: assembleJob(tables),
+    devices: assembleDevices(tables),
   };
 };

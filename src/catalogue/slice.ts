@@ -74,6 +74,9 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   job: Object.fromEntries(
     Object.keys(catalogue.job).map((table) => [table, []]),
   ) as unknown as Catalogue['job'],
+  devices: Object.fromEntries(
+    Object.keys(catalogue.devices).map((table) => [table, []]),
+  ) as unknown as Catalogue['devices'],
 });
 
 /** How the bench sums are filled in that some findings lead to. */

@@ -33,6 +33,7 @@ import type { CombinationRow } from '../schemas/combinations.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
 import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
+import type { DeviceTables } from '../schemas/devices.ts';
 import type { JobTables } from '../schemas/job.ts';
 import type { LookTables } from '../schemas/look.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
@@ -103,4 +104,6 @@ export interface Catalogue {
   look: LookTables;
   /** What a whole board is fitted and checked by. */
   job: JobTables;
+  /** Parts that are named by a type number, and what they are put to. */
+  devices: DeviceTables;
 }

@@ -89,3 +89,7 @@ export type { Ground } from './look/grounds.ts';
 export type { KindId, LookAnswers, QuestionId, StyleId } from './look/model.ts';
 export type { NextQuestion } from './look/next.ts';
 export type { LossSign } from './look/signs.ts';
+
+export { assessDevice, deviceStandIns, isMetIn, type DeviceAssessment } from './devices/assess.ts';
+export { deviceKnowledge, figuresFor } from './devices/known.ts';
+export { comparePins } from './devices/pins.ts';

@@ -3,6 +3,7 @@ import { cautionRow } from './cautions.ts';
 import { changeRow } from './changes.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
+import { deviceTables } from './device-tables.ts';
 import { drawingReferences, typeLookRow } from './drawings.ts';
 import {
   conditionDefinitionRow,
@@ -332,4 +333,5 @@ export const tables = {
   ...markingTables,
   ...lookTables,
   ...jobTables,
+  ...deviceTables,
 } as const satisfies Record<string, Table>;

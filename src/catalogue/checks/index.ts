@@ -13,6 +13,9 @@ import { conditionNumber } from './condition-number.ts';
 import { conditionsComplete } from './conditions-complete.ts';
 import { conditionsUsed } from './conditions-used.ts';
 import { deratingSpans } from './derating-spans.ts';
+import { deviceDemands } from './device-demands.ts';
+import { deviceFigures } from './device-figures.ts';
+import { devicePins } from './device-pins.ts';
 import { disagreement } from './disagreement.ts';
 import { doubleSpaces } from './double-spaces.ts';
 import { drawings } from './drawings.ts';
@@ -96,6 +99,9 @@ export const checks: readonly Check[] = [
   lookAnswers,
   lookUnits,
   lookComplete,
+  deviceFigures,
+  devicePins,
+  deviceDemands,
   doubleSpaces,
   makerNames,
 ];

@@ -33,7 +33,8 @@ const marginOf = ({ beyond, row }: Judged): number => {
   return Math.round(Math.max(-12, Math.min(most, decades)) / STEP) * STEP;
 };
 
-const worstMargin = (judged: readonly Judged[], weight: string): number =>
+/** The least margin (decades) of the demands of a weight. */
+export const worstMargin = (judged: readonly Judged[], weight: string): number =>
   Math.min(
     MOST_MARGIN,
     ...judged
@@ -44,7 +45,7 @@ const worstMargin = (judged: readonly Judged[], weight: string): number =>
   );
 
 /** Mean of all graded margins of a weight: what is left to tell apart where the worst are alike. */
-const meanMargin = (judged: readonly Judged[], weight: string): number => {
+export const meanMargin = (judged: readonly Judged[], weight: string): number => {
   const margins = judged
     .filter((one) => one.demand.weight === weight && one.row.graded)
     .map(marginOf);

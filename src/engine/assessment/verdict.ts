@@ -25,7 +25,7 @@ const against = (value: number, limit: number): number => {
   return value <= limit ? 0 : Infinity;
 };
 
-const ratioOf = (model: FindingModel, value: number, limit: Limit): number => {
+const ratioOf = (model: Pick<FindingModel, 'beyond'>, value: number, limit: Limit): number => {
   if (model.beyond !== undefined) return model.beyond(value, limit);
   const high = limit.high === undefined ? 0 : against(value, limit.high);
   const low = limit.low === undefined ? 0 : limit.low / value;
@@ -33,7 +33,11 @@ const ratioOf = (model: FindingModel, value: number, limit: Limit): number => {
 };
 
 /** How far beyond its limit a range is, at its unfavourable end and at its typical value. */
-export const beyondLimit = (model: FindingModel, value: Range, limit: Limit): Beyond => ({
+export const beyondLimit = (
+  model: Pick<FindingModel, 'beyond'>,
+  value: Range,
+  limit: Limit,
+): Beyond => ({
   unfavourable: Math.max(ratioOf(model, value.min, limit), ratioOf(model, value.max, limit)),
   typical: ratioOf(model, value.typ, limit),
 });

@@ -1,0 +1,163 @@
+import type { DeviceRow, UseRow } from '../../schemas/devices.ts';
+import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
+import type { Finding, Judged } from '../assessment/finding.ts';
+import { MARKETS, decisiveDemand, meanMargin, worstMargin } from '../assessment/rank.ts';
+import {
+  beyondLimit,
+  verdictFor,
+  verdictOrder,
+  worse,
+  type Verdict,
+} from '../assessment/verdict.ts';
+import type { Catalogue } from '../catalogue.ts';
+import type { Limit, Outcome } from '../findings/model.ts';
+import { scale, type Range } from '../quantities/range.ts';
+import { explain, type Prepared } from './explain.ts';
+import type { DeviceCircumstances } from './model.ts';
+import { deviceModels } from './models/index.ts';
+
+/** One device tried in the place of another. */
+export interface DeviceAssessment {
+  device: DeviceRow;
+  verdict: Verdict;
+  /** The finding that decides. */
+  worst: string;
+  /** In the order of the demands. */
+  findings: Finding[];
+}
+
+/** The same with its place among others: smaller numbers stand first. */
+export interface RankedDevice extends DeviceAssessment {
+  order: number[];
+}
+
+const circumstancesOf = (
+  catalogue: Catalogue,
+  original: DeviceRow,
+  use: UseRow,
+  given: Readonly<Record<string, number>>,
+): DeviceCircumstances => {
+  const conditions = catalogue.devices.conditions
+    .filter((row) => row.position === use.id)
+    .map((row): [string, Range] => {
+      const unit = catalogue.devices.conditionDefinitions.find(
+        ({ id }) => id === row.condition,
+      )?.unit;
+      const typ = row.typ ?? 0;
+      const si = scale(
+        { min: row.min ?? typ, typ, max: row.max ?? typ },
+        catalogue.units[unit ?? '']?.factor ?? 1,
+      );
+      const asked = given[row.condition];
+      return [row.condition, asked === undefined ? si : { min: asked, typ: asked, max: asked }];
+    });
+  return { catalogue, use, original, conditions: Object.fromEntries(conditions) };
+};
+
+/** The limit of a demand, SI: a plain one, a multiple of a condition, or of what the old part gives. */
+const limitOf = (
+  demand: DemandRow,
+  row: FindingRow,
+  before: Outcome,
+  { catalogue, conditions }: DeviceCircumstances,
+): Limit => {
+  const factor = ((): number | undefined => {
+    if (demand.limit_of === '') return catalogue.units[row.unit]?.factor ?? 1;
+    if (demand.limit_of === 'old') return before.status === 'known' ? before.value.typ : undefined;
+    return conditions[demand.limit_of]?.typ;
+  })();
+  const scaled = (limit: number | undefined): number | undefined =>
+    limit === undefined || factor === undefined ? undefined : limit * factor;
+  switch (row.better) {
+    case 'high':
+      return { low: scaled(demand.limit) };
+    case 'low':
+      return { high: scaled(demand.limit) };
+    case 'window':
+    case 'same':
+      return { low: scaled(demand.limit), high: scaled(demand.limit_high) };
+  }
+};
+
+const prepare = (circumstances: DeviceCircumstances): Prepared[] => {
+  const { catalogue, use, original } = circumstances;
+  return catalogue.devices.demands
+    .filter((demand) => demand.position === use.id)
+    .map((demand) => {
+      const row = catalogue.devices.findings.find(({ id }) => id === demand.finding);
+      const model = deviceModels[demand.finding];
+      if (row === undefined || model === undefined)
+        throw new RangeError(`there is no finding ${demand.finding}`);
+      const before = model.measure(original, circumstances);
+      return { demand, row, model, before, limit: limitOf(demand, row, before, circumstances) };
+    });
+};
+
+const judge = (one: Prepared, device: DeviceRow, circumstances: DeviceCircumstances): Judged => {
+  const { demand, row, model, limit } = one;
+  const outcome = model.measure(device, circumstances);
+  if (outcome.status === 'unknown') {
+    // What nobody knows of the mild demands is no reason for a condition.
+    const verdict = demand.weight === 'mild' ? 'fits' : 'fits-if';
+    return { demand, row, outcome, limit, beyond: { unfavourable: 1, typical: 1 }, verdict };
+  }
+  const beyond = beyondLimit({}, outcome.value, limit);
+  const verdict = verdictFor(circumstances.catalogue.verdictRules, demand.weight, beyond);
+  return { demand, row, outcome, limit, beyond, verdict };
+};
+
+/** What to order by, the weightiest first: a smaller number stands first. */
+const orderOf = (device: DeviceRow, judged: readonly Judged[], verdict: Verdict): number[] => [
+  verdictOrder.indexOf(verdict),
+  -worstMargin(judged, 'hard'),
+  -worstMargin(judged, 'strong'),
+  MARKETS.indexOf(device.market),
+  -meanMargin(judged, 'strong'),
+  -meanMargin(judged, 'mild'),
+];
+
+const compare = (a: readonly number[], b: readonly number[]): number =>
+  a.map((mine, index) => mine - (b[index] ?? 0)).find((gap) => Math.abs(gap) > 1e-9) ?? 0;
+
+/** Whether a device can be put to a use. */
+export const isMetIn = (device: DeviceRow, use: UseRow): boolean =>
+  use.functions.includes(device.function);
+
+/** What one device comes to in the place of another, whether it can be bought or not. */
+export const assessDevice = (
+  catalogue: Catalogue,
+  original: DeviceRow,
+  use: UseRow,
+  device: DeviceRow,
+  given: Readonly<Record<string, number>> = {},
+): RankedDevice => {
+  const circumstances = circumstancesOf(catalogue, original, use, given);
+  const prepared = prepare(circumstances);
+  const judged = prepared.map((one) => judge(one, device, circumstances));
+  const verdict = judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
+  return {
+    device,
+    verdict,
+    worst: decisiveDemand(judged, verdict),
+    findings: prepared.map((one, index) =>
+      explain(one, judged[index] ?? judge(one, device, circumstances), device, circumstances),
+    ),
+    order: orderOf(device, judged, verdict),
+  };
+};
+
+/**
+ * What may stand in for a device in a use: every device of its function that can be bought, itself
+ * among them, the best first.
+ * @param given conditions that the visitor gave, SI
+ */
+export const deviceStandIns = (
+  catalogue: Catalogue,
+  original: DeviceRow,
+  use: UseRow,
+  given: Readonly<Record<string, number>> = {},
+): RankedDevice[] =>
+  catalogue.devices.devices
+    .filter((one) => one.function === original.function && one.market !== 'old-stock')
+    .map((device) => assessDevice(catalogue, original, use, device, given))
+    .toSorted((a, b) => compare(a.order, b.order) || (a.device.id < b.device.id ? -1 : 1));

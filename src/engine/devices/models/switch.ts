@@ -1,0 +1,87 @@
+import { droop } from '../../equations/leakage.ts';
+import { holdStep, settlingTime } from '../../equations/sampling.ts';
+import { gainChange, leakageWhenWarm, seriesLoss } from '../../equations/switch.ts';
+import { formatQuantity, formatValue } from '../../quantities/index.ts';
+import { exactly, scale } from '../../quantities/range.ts';
+import { deviceKnowledge } from '../known.ts';
+import { byFigures, factAt, numberOf, type DeviceModel } from '../model.ts';
+
+const NONE = exactly(0);
+
+/** Share of the signal that stays in the closed switch. */
+export const seriesLossModel = byFigures({
+  properties: ['on-resistance'],
+  at: 'supply',
+  value: (numbers) => seriesLoss(factAt(numbers, 0), numbers.of('load')),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'ohm')} before ${formatValue(numbers.of('load'), 'ohm')}`,
+});
+
+/** How much the gain moves over the span of the signal. */
+export const resistanceChange = byFigures({
+  properties: ['on-resistance', 'on-resistance-at-rail'],
+  at: 'supply',
+  value: (numbers) => gainChange(factAt(numbers, 0), factAt(numbers, 1), numbers.of('load')),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'ohm')} at its highest, ${formatQuantity(factAt(numbers, 1), 'ohm')} at the rail, before ${formatValue(numbers.of('load'), 'ohm')}`,
+});
+
+/** Time to charge the hold capacitor through the switch. */
+export const settling = byFigures({
+  properties: ['on-resistance'],
+  at: 'supply',
+  value: (numbers) =>
+    settlingTime(
+      scale(factAt(numbers, 0), numbers.of('hold-capacitor')),
+      numbers.of('signal-span'),
+      numbers.of('hold-error'),
+    ),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'ohm')} with ${formatValue(numbers.of('hold-capacitor'), 'F')}, from ${formatValue(numbers.of('signal-span'), 'V')} to within ${formatValue(numbers.of('hold-error'), 'V')}`,
+});
+
+/** How far leakage of the open switch moves the held voltage. */
+export const holdDroop = byFigures({
+  properties: ['off-leakage'],
+  value: (numbers) =>
+    droop(
+      Infinity,
+      numbers.of('hold-capacitor'),
+      leakageWhenWarm(factAt(numbers, 0), numbers.of('temperature')),
+      NONE,
+      numbers.of('hold-time'),
+    ).total,
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'A')} at 25 °C, doubled every 10 K up to ${formatValue(numbers.of('temperature'), 'degC')}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
+});
+
+/** The step that opening the switch makes on the hold capacitor. */
+export const chargeStep: DeviceModel = {
+  measure: (device, circumstances) => {
+    const { catalogue } = circumstances;
+    const charge = deviceKnowledge(catalogue, device, 'charge-injection');
+    const coupling = deviceKnowledge(catalogue, device, 'feedthrough-capacitance');
+    const known = charge ?? coupling;
+    if (known === undefined) return { status: 'unknown', missing: ['charge-injection'] };
+    const charges = charge?.range ?? scale(known.range, numberOf(circumstances, 'supply'));
+    const farad = exactly(numberOf(circumstances, 'hold-capacitor'));
+    return {
+      status: 'known',
+      value: {
+        min: holdStep(charges.min, farad).min,
+        typ: holdStep(charges.typ, farad).typ,
+        max: holdStep(charges.max, farad).max,
+      },
+      properties: [charge === undefined ? 'feedthrough-capacitance' : 'charge-injection'],
+      sources: known.sources,
+      bases: [known.basis],
+    };
+  },
+  working: (device, circumstances) => {
+    const charge = deviceKnowledge(circumstances.catalogue, device, 'charge-injection');
+    const coupling = deviceKnowledge(circumstances.catalogue, device, 'feedthrough-capacitance');
+    const onto = `on ${formatValue(numberOf(circumstances, 'hold-capacitor'), 'F')}`;
+    if (charge !== undefined) return `${formatQuantity(charge.range, 'C')} ${onto}`;
+    return `${formatQuantity(coupling?.range ?? NONE, 'F')} times ${formatValue(numberOf(circumstances, 'supply'), 'V')} of control ${onto}`;
+  },
+};

@@ -1,0 +1,30 @@
+import { mapRising, type Range } from '../quantities/range.ts';
+
+/** Kelvin in which the leakage of a junction doubles (common practice; sheets of JFET inputs say so). */
+const DOUBLING = 10;
+
+/** Temperature at which leakage is given, degC. */
+const REFERENCE_C = 25;
+
+/** Share of a signal that stays in a resistance (ohm) before a load (ohm): R/(R + R_L). */
+export const seriesLoss = (resistance: Range, load: number): Range =>
+  mapRising(resistance, (ohm) => ohm / (ohm + load));
+
+/**
+ * How much the gain into a load (ohm) moves while a switch goes from one resistance (ohm) to its
+ * greatest: (R_peak - R_rail)/(R_peak + R_L). Both ends are of one part, so they are taken together.
+ */
+export const gainChange = (peak: Range, rail: Range, load: number): Range => {
+  const at = (end: keyof Range): number => Math.max(0, peak[end] - rail[end]) / (peak[end] + load);
+  const all = [at('min'), at('typ'), at('max')];
+  return { min: Math.min(...all), typ: at('typ'), max: Math.max(...all) };
+};
+
+/**
+ * Leakage current (A) of a junction that is warmer than the 25 degC its figure is for: doubled every
+ * ten kelvin; below 25 degC the figure is not improved.
+ */
+export const leakageWhenWarm = (current: Range, temperature: number): Range => {
+  const factor = 2 ** (Math.max(0, temperature - REFERENCE_C) / DOUBLING);
+  return mapRising(current, (ampere) => ampere * factor);
+};

@@ -1,0 +1,159 @@
+import { z } from 'zod';
+import {
+  count,
+  id,
+  idList,
+  list,
+  number,
+  optionalNumber,
+  optionalText,
+  positive,
+  provenance,
+  text,
+} from './cells.ts';
+import type { ConditionDefinitionRow, ConditionRow, DemandRow, FindingRow } from './positions.ts';
+
+/** Parts that are named by a type number of the trade and have no value of their own. */
+export const familyRow = z.strictObject({
+  id,
+  name: text.describe('as a heading, in the plural'),
+  one: text.describe('one of them, in a sentence'),
+  summary: text.describe('what decides among them, one sentence'),
+});
+export type FamilyRow = z.output<typeof familyRow>;
+
+/** What several devices share figures by. */
+export const seriesOfDevicesRow = z.strictObject({ id, name: text, meaning: text });
+
+/** One type number of the trade, whoever makes it. */
+export const deviceRow = z.strictObject({
+  id,
+  name: text.describe('the number as the trade says it'),
+  family: id,
+  function: id.describe('what it does; only devices of one function are tried for each other'),
+  series: idList.describe('series whose figures hold for it as well'),
+  pinouts: idList.describe('orders of pins that it is sold with, the usual one first'),
+  also: list.describe('other numbers that mean the same part'),
+  market: z
+    .enum(['common', 'current', 'niche', 'old-stock'])
+    .describe('as for types of capacitor; old-stock is no longer made and never a stand-in'),
+  summary: text.describe('what it is, in our own words'),
+  trap: optionalText.describe('what misleads about this number'),
+  ...provenance,
+});
+export type DeviceRow = z.output<typeof deviceRow>;
+
+/** What a device does. */
+export const deviceFunctionRow = z.strictObject({
+  id,
+  family: id,
+  name: text.describe('in a sentence'),
+});
+export type DeviceFunctionRow = z.output<typeof deviceFunctionRow>;
+
+/** Something that figures of devices are given for. */
+export const devicePropertyRow = z.strictObject({
+  id,
+  name: text,
+  unit: text.describe('unit in units.csv that pages print'),
+  better: z.enum(['low', 'high', 'neither']),
+  lowest: number.describe('physically possible lowest value, in the unit'),
+  highest: number.describe('physically possible highest value, in the unit'),
+  meaning: text,
+});
+export type DevicePropertyRow = z.output<typeof devicePropertyRow>;
+
+/** One figure of a device or of a series, from one source. */
+export const deviceFigureRow = z.strictObject({
+  of: id.describe('a device or a series'),
+  property: id,
+  at: optionalNumber.describe(
+    'supply in V, or current in A for drops, that the figure holds at; nothing where it holds throughout',
+  ),
+  min: optionalNumber,
+  typ: optionalNumber,
+  max: optionalNumber,
+  unit: text.describe('unit in units.csv'),
+  use: z
+    .enum(['used', 'shown'])
+    .describe('used: part of the range that assessments take; shown: kept for the reader only'),
+  conditions: optionalText,
+  ...provenance,
+});
+export type DeviceFigureRow = z.output<typeof deviceFigureRow>;
+
+/** An order of pins on a body. */
+export const pinoutRow = z.strictObject({
+  id,
+  name: text,
+  body: text.describe('such as DIP 14 or TO-92'),
+  pins: count,
+  view: text.describe('how one must look at it for the numbers to hold'),
+});
+export type PinoutRow = z.output<typeof pinoutRow>;
+
+/** What one pin of a pinout does. */
+export const pinRow = z.strictObject({
+  pinout: id,
+  pin: positive,
+  function: id,
+  section: optionalText.describe('which of several alike, such as 1 to 4'),
+  ...provenance,
+});
+export type PinRow = z.output<typeof pinRow>;
+
+/** What a pin can be for. */
+export const pinFunctionRow = z.strictObject({
+  id,
+  name: text,
+  role: z
+    .enum(['main', 'trim', 'none'])
+    .describe(
+      'main: the circuit needs it; trim: null, balance or compensation, used by some circuits; none: not connected',
+    ),
+  meaning: text,
+});
+export type PinFunctionRow = z.output<typeof pinFunctionRow>;
+
+/** What a device does in a circuit, and what that asks of it. */
+export const useRow = z.strictObject({
+  id,
+  name: text,
+  functions: idList.describe('functions of the devices that are met here'),
+  also_called: list,
+  summary: text.describe('what the device does here, one sentence'),
+  decisive: text.describe('what decides, and why'),
+  symptom: text.describe('how a wrong or failing part shows'),
+  trap: text.describe('what misleads'),
+  cautions: idList,
+  ...provenance,
+});
+export type UseRow = z.output<typeof useRow>;
+
+/** Letters printed before or after a type number. */
+export const affixRow = z.strictObject({
+  text: text.describe('letters as printed, capital'),
+  place: z.enum(['before', 'after']),
+  meaning: text,
+  ...provenance,
+});
+export type AffixRow = z.output<typeof affixRow>;
+
+/** Every table of `data/devices/`. */
+export interface DeviceTables {
+  families: FamilyRow[];
+  series: z.output<typeof seriesOfDevicesRow>[];
+  functions: DeviceFunctionRow[];
+  devices: DeviceRow[];
+  properties: DevicePropertyRow[];
+  figures: DeviceFigureRow[];
+  pinouts: PinoutRow[];
+  pins: PinRow[];
+  pinFunctions: PinFunctionRow[];
+  uses: UseRow[];
+  conditionDefinitions: ConditionDefinitionRow[];
+  conditions: ConditionRow[];
+  findings: FindingRow[];
+  demands: DemandRow[];
+  affixes: AffixRow[];
+}
