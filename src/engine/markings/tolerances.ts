@@ -80,24 +80,29 @@ type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
 /** Figures of the codes that a tolerance letter follows at once. */
 const FIGURES_OF_CODE = 3;
 
-/**
- * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` is:
- * a tolerance letter of its own follows, or the figures are too few for a code and the letter is
- * seldom met as a tolerance.
- */
-const isUnitOfValue = (
-  { marking: { text }, lexicon }: Scan,
-  { met }: LetterRow,
-  at: number,
-  end: number,
-): boolean =>
-  isFigure(text.charAt(at - 1)) &&
-  (isLetter(text.charAt(end)) ||
-    (met === 'seldom' && !isFigure(text.charAt(at - FIGURES_OF_CODE)))) &&
-  (lexicon.values.points.get(text.charAt(at)) ?? []).some(
+/** Whether a capacitance usually has its unit in a letter, where that stands in a place. */
+const mayBeUnit = ({ lexicon }: Scan, letter: string, place: 'middle' | 'end'): boolean =>
+  (lexicon.values.points.get(letter) ?? []).some(
     ({ quantity, places, use }) =>
-      quantity === 'capacitance' && use === 'usual' && places.includes('end'),
+      quantity === 'capacitance' && use === 'usual' && places.includes(place),
   );
+
+/**
+ * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` and
+ * the R of `56R2Z` are: a tolerance letter of its own follows, or the figures are too few for a code
+ * and the letter is seldom met as a tolerance.
+ */
+const isUnitOfValue = (scan: Scan, { met }: LetterRow, at: number, end: number): boolean => {
+  const { text } = scan.marking;
+  if (!isFigure(text.charAt(at - 1))) return false;
+  const isFewFigures = !isFigure(text.charAt(at - FIGURES_OF_CODE));
+  if (!isLetter(text.charAt(end)) && !(met === 'seldom' && isFewFigures)) return false;
+  return mayBeUnit(scan, text.charAt(at), isFigure(text.charAt(end)) ? 'middle' : 'end');
+};
+
+/** Whether a seldom letter has figures at once behind it, as the N of `100N750` has. */
+const isBeforeFigures = (text: string, { met }: LetterRow, end: number): boolean =>
+  met === 'seldom' && isFigure(text.charAt(end));
 
 /** A letter of either table of tolerances as a word to be found. */
 export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, item: Item] => {
@@ -116,6 +121,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         (gap ? weights.gap : 0) +
         completedLetter(found, row.met) +
         (isUnitOfValue(scan, row, at, found.end) ? weights.toleranceForUnit : 0) +
+        (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
         found.cost,
       needs: toleranceNeeds(gap),
       assumed: found.assumed,

@@ -13,6 +13,8 @@ export const weights = {
   writtenTolerance: 2.5,
   /** A tolerance letter that is rather the unit of the value before it. */
   toleranceForUnit: -2,
+  /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */
+  toleranceBeforeFigures: -1,
   /** Wider than parts have whose value is written so. */
   unusualTolerance: -1.2,
   voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },

@@ -1,4 +1,4 @@
-import type { Hints, Reading, Tolerance } from '../../../src/engine/markings/index.ts';
+import type { Hints, Reading } from '../../../src/engine/markings/index.ts';
 import { readMarking, readToleranceLetter } from '../../../src/engine/markings/index.ts';
 import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
 import { catalogue } from '../markings/tables.ts';
@@ -54,55 +54,3 @@ export const agrees = (way: Way, part: PartToPrint, reading: Reading | undefined
     (!shows.includes('voltage') || sameVoltage(part, reading))
   );
 };
-
-const percent = (minus: number, plus = minus): Tolerance => ({
-  minus: minus / 100,
-  plus: plus / 100,
-  unit: 'fraction',
-});
-
-/** Marks that the reader does not take first as they are meant. */
-export interface KnownGap {
-  pattern: RegExp;
-  why: string;
-  example: { text: string; body: string; part: PartToPrint };
-}
-
-/**
- * What the reader takes wrongly, each with an example. What is listed must be wrong: a test fails
- * once an example is read well, so that its line is taken out.
- */
-export const KNOWN_GAPS: readonly KnownGap[] = [
-  {
-    pattern: /[A-Z][0-4][A-Z]/,
-    why: 'a letter for the point is taken for a tolerance, and what follows for a voltage code',
-    example: {
-      text: '56R2Z Z5U',
-      body: 'ceramic',
-      part: {
-        capacitance: 5.62e-11,
-        tolerance: percent(20, 80),
-        temperatureCharacteristic: 'Z5U',
-      },
-    },
-  },
-  {
-    pattern: /[.,]\d+(?:M )?[PU]/,
-    why: 'a capital P or U behind a decimal is taken for the unit alone, never for a tolerance',
-    example: {
-      text: '.0523U',
-      body: 'film',
-      part: { capacitance: 5.23e-8, tolerance: percent(0, 80) },
-    },
-  },
-  {
-    pattern: /\d[NnПМН]\d{2}/,
-    why: 'a letter for the point makes a temperature code with what follows',
-    example: { text: '1N33', body: 'ceramic', part: { capacitance: 1.33e-9 } },
-  },
-  {
-    pattern: /^[bcg]\d$/,
-    why: 'the second meaning of a small letter on a chip is not offered',
-    example: { text: 'b2', body: 'ceramic-chip', part: { capacitance: 3e-10 } },
-  },
-];
