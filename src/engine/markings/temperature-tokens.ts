@@ -72,6 +72,10 @@ const letterNeeds = (scan: Scan, at: number, end: number): Need[] => [
   beforeThreeFigures(scan, at, end) ? 'touching-before-value' : 'whole-word',
 ];
 
+/** Whether a figure is taken for the letter that a code begins with: `25V` is a voltage. */
+const readsFigureFirst = ({ text }: Marking, at: number, code: string): boolean =>
+  isFigure(text.charAt(at)) && isLetter(code.charAt(0));
+
 /** Codes that stand whole in a table, as words to be found. */
 export const temperatureItems = (
   tables: MarkingTables,
@@ -96,6 +100,7 @@ export const temperatureItems = (
             weight:
               weightOf(said.alone ? weights.temperature : weights.temperatureLetter, said.use) +
               (found.sameCase ? 0 : weights.otherCase) +
+              (readsFigureFirst(scan.marking, at, code) ? weights.figureForLetter : 0) +
               found.cost,
             needs: said.alone ? [] : letterNeeds(scan, at, found.end),
             assumed: found.assumed,
@@ -180,6 +185,7 @@ const ruledAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
         weight:
           weightOf(weights.temperature, said.use) +
           (assumed.length > 0 || marking.text.startsWith(code, at) ? 0 : weights.otherCase) +
+          (readsFigureFirst(marking, at, code) ? weights.figureForLetter : 0) +
           cost,
         needs: [],
         assumed,

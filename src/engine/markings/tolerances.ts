@@ -80,11 +80,13 @@ type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
 /** Figures of the codes that a tolerance letter follows at once. */
 const FIGURES_OF_CODE = 3;
 
-/** Whether a capacitance usually has its unit in a letter, where that stands in a place. */
+/** Whether a letter in a place may be the unit of a capacitance; behind the figures, a usual one. */
 const mayBeUnit = ({ lexicon }: Scan, letter: string, place: 'middle' | 'end'): boolean =>
   (lexicon.values.points.get(letter) ?? []).some(
     ({ quantity, places, use }) =>
-      quantity === 'capacitance' && use === 'usual' && places.includes(place),
+      quantity === 'capacitance' &&
+      (use === 'usual' || (place === 'middle' && use === 'other')) &&
+      places.includes(place),
   );
 
 /**

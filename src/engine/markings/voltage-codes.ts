@@ -78,6 +78,20 @@ export const beforeThreeFigures = ({ marking }: Scan, at: number, end: number): 
   return wordBegins(marking, at) && THREE_FIGURES.test(marking.text);
 };
 
+const FEW_FIGURES = /\d{1,2}(?!\d)/y;
+
+/** Whether the letter of a code is rather the point of a value, as that of `2P8` is. */
+const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
+  FEW_FIGURES.lastIndex = end;
+  return (
+    FEW_FIGURES.test(marking.text) &&
+    (lexicon.values.points.get(marking.text.charAt(end - 1)) ?? []).some(
+      ({ quantity, places, use }) =>
+        quantity === 'capacitance' && use === 'usual' && places.includes('middle'),
+    )
+  );
+};
+
 /** Whether a code that was made up in part stands where it is expected. */
 const standsClear = (scan: Scan, at: number, end: number): boolean =>
   beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
@@ -125,6 +139,7 @@ export const voltageCodeItems = (
               weightOf(place.weights, row.use) +
               caseCost(scan, at, found) +
               found.cost +
+              (isPointOfValue(scan, found.end) ? weights.voltageCodeForPoint : 0) +
               (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
             needs: place.needs,
             assumed: found.assumed,

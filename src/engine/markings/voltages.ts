@@ -49,7 +49,8 @@ const voltsToken = (
     weight: weightOf(weights.voltageWithUnit, row.use) + number.cost + word.cost,
     needs: [],
     assumed: [...number.assumed, ...word.assumed],
-    withUsualUnit: row.use === 'usual' && word.assumed.length === 0,
+    // In 2 500 V the figures before the gap may be a value of their own.
+    withUsualUnit: row.use === 'usual' && word.assumed.length === 0 && !number.grouped,
   };
 };
 

@@ -12,7 +12,7 @@ export const weights = {
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
   /** A tolerance letter that is rather the unit of the value before it. */
-  toleranceForUnit: -2,
+  toleranceForUnit: -2.5,
   /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */
   toleranceBeforeFigures: -1,
   /** Wider than parts have whose value is written so. */
@@ -36,10 +36,14 @@ export const weights = {
   /** Two voltages with a stroke between them, which may also be a value and a voltage. */
   voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
+  /** The same, where its letter with the few figures behind it is rather the value, as in `2P8`. */
+  voltageCodeForPoint: -3.5,
   voltageFigures: { usual: 1.2, other: 0.2, rare: 0 },
   voltageLetter: { usual: 1.2, other: 0.2, rare: -0.5 },
   temperature: { usual: 2.5, other: 1.2, rare: 0.3 },
   temperatureLetter: { usual: 0.8, other: 0.4, rare: -0.8 },
+  /** A code whose first letter was taken from a figure: what begins with one is rather a voltage. */
+  figureForLetter: -3,
   word: { usual: 1.5, other: 0.8, rare: 0.2 },
   safety: { usual: 2.2, other: 1, rare: 0 },
   mark: { usual: 0.6, other: 0.3, rare: 0 },

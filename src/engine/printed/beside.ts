@@ -22,6 +22,12 @@ const bothWays = (percent: number): Tolerance => ({
   unit: 'fraction',
 });
 
+/** Whether a capacitance may have its unit in a letter behind the figures. */
+const isUnitBehind = (tables: MarkingTables, letter: string): boolean =>
+  tables.pointLetters.some(
+    (row) => row.letter === letter && row.quantity === 'capacitance' && row.places.includes('end'),
+  );
+
 /** Letters for the tolerance of a part. */
 const toleranceLetters = (tables: MarkingTables, part: PartToPrint): Piece[] => {
   const { tolerance, capacitance } = part;
@@ -33,7 +39,11 @@ const toleranceLetters = (tables: MarkingTables, part: PartToPrint): Piece[] => 
           .map((row) => ({ ...row, note: '' }))
       : tables.toleranceLetters
           .filter((row) => spanHolds(capacitance, { from: row.from_f, below: row.below_f }))
-          .filter((row) => saysTolerance(toleranceOf(row), tolerance));
+          .filter((row) => saysTolerance(toleranceOf(row), tolerance))
+          .map((row) => ({
+            ...row,
+            notBehindDecimal: row.met === 'seldom' && isUnitBehind(tables, row.letter),
+          }));
   return rows.map((row) => ({ ...row, text: row.letter }));
 };
 

@@ -45,6 +45,8 @@ const begun = (
   };
 };
 
+const ENDS_WITH_DECIMAL = /[.,]\d+\s?$/;
+
 const grown = (
   way: Growing,
   piece: Piece,
@@ -56,6 +58,7 @@ const grown = (
   const kind = place.split(':')[0] as keyof typeof shown;
   if (bodies === undefined || origins === undefined) return undefined;
   if (isTaken(taken, way.text, piece.text)) return undefined;
+  if (piece.notBehindDecimal === true && ENDS_WITH_DECIMAL.test(way.text)) return undefined;
   return {
     ...way,
     text: way.text + piece.text,
