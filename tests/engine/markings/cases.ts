@@ -149,4 +149,17 @@ export const cases: [string, Hints, Wanted][] = [
   ['680p 500V', {}, { c: 680 * p, volts: 500 }],
   ['16+16µF 350V', {}, { sections: [16 * u, 16 * u], volts: 350, lost: none }],
   ['3300p K 630-', {}, { c: 3.3 * n, volts: 630, tolerance: [0.1, 0.1, 'fraction'] }],
+  [
+    '56R2Z Z5U',
+    { body: 'ceramic' },
+    { c: 56.2 * p, tolerance: [0.2, 0.8, 'fraction'], code: 'Z5U' },
+  ],
+  ['16P2K', { body: 'ceramic' }, { c: 16.2 * p, tolerance: [0.1, 0.1, 'fraction'] }],
+  ['2P8', {}, { c: 2.8 * p }],
+  ['4n75', { body: 'ceramic' }, { c: 4.75 * n }],
+  ['.0523U', { body: 'film' }, { c: 52.3 * n }],
+  ['100N750', {}, { c: 10 * p, code: 'N750' }],
+  ['8 450V', { body: 'aluminium' }, { c: 8 * u, volts: 450, lost: none }],
+  ['2/16', { body: 'aluminium' }, { c: 2 * u, volts: 16, lost: none }],
+  ['m18 25V', { body: 'ceramic', origin: 'soviet' }, { c: 180 * n, volts: 25 }],
 ];

@@ -49,6 +49,51 @@ const ambiguous: [string, Hints, number[]][] = [
   ['0.1 mF', {}, [100 * n, 100 * u]],
 ];
 
+/** Marks with a tolerance letter that tables differ about, and what it is below and above, per cent. */
+const disputed: [string, Hints, [minus: number, plus: number][]][] = [
+  [
+    '104H',
+    {},
+    [
+      [3, 3],
+      [2.5, 2.5],
+    ],
+  ],
+  [
+    '473H 50V',
+    { body: 'film' },
+    [
+      [3, 3],
+      [2.5, 2.5],
+    ],
+  ],
+  [
+    '104P',
+    {},
+    [
+      [0, 100],
+      [0, 80],
+    ],
+  ],
+];
+
+describe('a tolerance letter with two meanings', () => {
+  test.each(disputed)('%j with %j is shown with both and is not sure', (text, hints, wanted) => {
+    const readings = readMarking(catalogue, text, hints);
+    const found = readings.map(({ tolerance }) => [
+      Math.round((tolerance?.minus ?? NaN) * 1e4) / 100,
+      Math.round((tolerance?.plus ?? NaN) * 1e4) / 100,
+    ]);
+    expect(found.slice(0, wanted.length)).toEqual(wanted);
+    expect(readings.map(({ sure }) => sure)).not.toContain('sure');
+    for (const { settleBy } of readings) expect(settleBy.join()).toMatch(/made/);
+  });
+
+  test('one that a single list differs about stays sure', () => {
+    expect(readMarking(catalogue, '473Z', {}).map(({ sure }) => sure)).toEqual(['sure']);
+  });
+});
+
 describe('readings of an ambiguous marking', () => {
   test.each(ambiguous)('%j with %j', (text, hints, values) => {
     const readings = readMarking(catalogue, text, hints);
