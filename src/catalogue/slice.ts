@@ -290,6 +290,7 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
     ...nothing(catalogue).job,
     fittingOrder: catalogue.job.fittingOrder,
     closingChecks: catalogue.job.closingChecks,
+    benchFields: catalogue.job.benchFields,
     leadForming: catalogue.job.leadForming,
     columnWords: catalogue.job.columnWords,
     designatorLetters: catalogue.job.designatorLetters.map((row) =>
@@ -305,6 +306,10 @@ export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
   return {
     ...empty,
     typeLooks: catalogue.typeLooks.map((row) => without(row, ['locator', 'note'])),
+    job: {
+      ...empty.job,
+      packageLooks: catalogue.job.packageLooks.map((row) => without(row, ['locator', 'note'])),
+    },
     markings: {
       ...empty.markings,
       colours: colours.map((row) => without(row, ['locator', 'note', 'source'])),

@@ -1,16 +1,19 @@
+import type { PlacedCaution } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
-import type { CautionRow } from '../schemas/cautions.ts';
 import { capital, sentence } from '../text/words.ts';
 
-/** Cautions where the work is, each with its words in full. */
-export const cautionList = (cautions: readonly CautionRow[]): Element[] =>
-  cautions.map(({ severity, title, text }) =>
+/**
+ * Cautions where the work is. Where one stands for the first time it is open; further on its title
+ * does, and opens to the same words.
+ */
+export const cautionList = (cautions: readonly PlacedCaution[]): Element[] =>
+  cautions.map(({ row: { severity, title, text }, isFirst }) =>
     h(
-      'div',
-      { class: `caution caution-${severity}` },
+      'details',
+      { class: `caution caution-${severity}`, open: isFirst },
       h(
-        'p',
+        'summary',
         {},
         h('strong', {}, h('span', { class: 'caution-word' }, capital(severity)), ' ', title),
       ),

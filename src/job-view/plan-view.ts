@@ -1,5 +1,5 @@
 import { verdictMark } from '../components/verdict-shape.ts';
-import { shortenDesignators, type LineFields, type PlannedLine } from '../job/index.ts';
+import { foundOf, shortenDesignators, type LineFields, type PlannedLine } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
@@ -20,6 +20,7 @@ const keyOf = ({ line, part, decision, standIn, doubled }: PlannedLine): string 
     { ...line, id: '', designators: '', note: '', fitted: {}, rest: {} },
     // What kind of part it is, is asked by its letters.
     part.kind === '' ? part.designators[0] : '',
+    foundOf(line, part.designators),
     decision,
     standIn?.candidate,
     doubled,

@@ -1,93 +1,136 @@
-import { formatQuantity } from '../engine/index.ts';
-import type { PresetSteps, SheetCheck, SheetStep } from '../job/index.ts';
+import {
+  whyOf,
+  type PlacedCaution,
+  type Sheet,
+  type SheetCheck,
+  type SheetStep,
+} from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
+import { adjustmentsMarkup } from './adjustments-view.ts';
+import { benchInput, benchTick, tickedAt } from './bench-input.ts';
+import { readingsMarkup } from './bench-readings.ts';
 import { cautionList } from './caution-list.ts';
+import { presetMarkup } from './preset-view.ts';
 
 const MARKS: Readonly<Record<string, string>> = {
   polarity: 'Mind the polarity: mark plus on the board before the old one goes out.',
   'pin-1': 'Mind pin 1: mark it on the board before the old one goes out.',
   static: 'Guard it against static.',
-  heat: 'It does not bear heat for long.',
+  heat: 'It does not bear heat for long: clip a heat sink to its lead and solder quickly.',
 };
 
-const field = (name: string, label: string, value: string): Element =>
+/** What to do, in short, for headings and lists. */
+export const stepTitle = ({ designator, action }: SheetStep): string =>
+  `${designator || 'No designator'}: ${action === 'leave' ? 'leave alone' : action}`;
+
+const whatMarkup = ({ action, old, fit, planned }: SheetStep): Element =>
   h(
-    'label',
-    { class: 'bench-field' },
-    label,
-    h('input', { 'data-bench': name, value: value || undefined, autocomplete: 'off' }),
+    'div',
+    { 'data-live': 'what' },
+    h('p', {}, h('span', { class: 'quiet' }, 'Old: '), old || 'nothing is said of it'),
+    action === 'replace' &&
+      h('p', {}, h('strong', {}, fit === '' ? 'What goes in is not settled yet.' : `Fit: ${fit}`)),
+    planned.line.note !== '' && h('p', {}, sentence(planned.line.note)),
+    h('p', { class: 'small' }, h('span', { class: 'quiet' }, 'Why: '), sentence(whyOf(planned))),
   );
 
-const tick = (done: boolean): Element =>
-  h(
-    'label',
-    { class: 'bench-tick' },
-    h('input', { type: 'checkbox', 'data-bench': 'done', checked: done }),
-    ' Done',
+/** What its own readings say of one of several parts of a line. */
+const judgedMarkup = ({ judgement, designator }: SheetStep): Element => {
+  const [reason] = judgement?.reasons ?? [];
+  return h(
+    'div',
+    { 'data-live': 'judged' },
+    judgement !== undefined && [
+      h(
+        'p',
+        {},
+        h('strong', {}, `By its own readings: ${judgement.advice}.`),
+        reason === undefined ? '' : ` ${sentence(reason.why)}`,
+      ),
+      h(
+        'p',
+        { class: 'screen-only' },
+        h('button', { type: 'button', 'data-split': '' }, `Judge ${designator} by itself`),
+      ),
+    ],
   );
+};
 
-/** The setting that the new trimmer takes over. */
-const presetMarkup = ({ set, turns, notes, rejected }: PresetSteps): Element =>
-  h(
-    'ul',
-    { class: 'bench-preset' },
-    set !== undefined && h('li', {}, `Set the new one to ${formatQuantity(set, 'ohm')}.`),
-    turns !== undefined &&
-      h('li', {}, `From where it stands: ${formatQuantity(turns, 'number')} turns.`),
-    [...notes, ...Object.values(rejected)].map((text) => h('li', {}, sentence(text))),
-  );
+const wordsMarkup = ({ fields, fitted }: SheetStep): Element[] => {
+  const isRead = fields.length > 0 && fitted.before === '' && fitted.after === '';
+  return isRead
+    ? []
+    : [
+        benchInput('Reading before', fitted.before, { 'data-bench': 'before' }),
+        benchInput('Reading after', fitted.after, { 'data-bench': 'after' }),
+      ];
+};
 
 /** One designator: what comes out, what goes in, what to mind, and what is written down. */
 export const stepMarkup = (step: SheetStep): Element => {
-  const { designator, action, old, fit, row, marks, cautions, preset, fitted } = step;
+  const { designator, row, marks, cautions, fitted, isDone, planned } = step;
   return h(
     'article',
     {
-      class: 'bench-step',
+      class: isDone ? 'bench-step is-done' : 'bench-step',
       'data-step': step.id,
       'data-designator': designator,
-      'data-line': step.planned.line.id,
+      'data-line': planned.line.id,
+      'data-action': step.action,
     },
-    h('h3', {}, `${designator || 'No designator'}: ${action}`),
-    h('p', {}, `Old: ${old}`),
-    action === 'replace' &&
-      h('p', {}, h('strong', {}, fit === '' ? 'What goes in is not settled yet.' : `Fit: ${fit}`)),
+    h('h3', { 'data-live': 'head' }, capital(stepTitle(step)), isDone ? ' ✓ done' : ''),
+    whatMarkup(step),
+    h('div', { class: 'bench-drawing' }),
     marks.map((mark) => h('p', { class: 'bench-mark' }, MARKS[mark] ?? mark)),
     row !== undefined && h('p', { class: 'small' }, sentence(row.how)),
-    preset !== undefined && presetMarkup(preset),
     cautionList(cautions),
+    presetMarkup(step),
+    readingsMarkup(step),
+    judgedMarkup(step),
     h(
       'div',
       { class: 'bench-fields' },
-      tick(fitted.done),
-      field('before', 'Reading before', fitted.before),
-      field('after', 'Reading after', fitted.after),
-      field('note', 'Note', fitted.note),
+      wordsMarkup(step),
+      benchInput('Note', fitted.note, { 'data-bench': 'note' }),
+      benchTick(isDone, step.action === 'test' ? 'Tested' : 'Done'),
     ),
-    h(
-      'p',
-      { class: 'small quiet bench-time' },
-      fitted.at === '' ? '' : `Ticked ${fitted.at.slice(0, 16).replace('T', ' ')} UTC`,
-    ),
+    tickedAt(fitted.at),
   );
 };
 
 /** A check that closes the work. */
-export const checkMarkup = ({ row, cautions, check }: SheetCheck): Element =>
+export const checkMarkup = (
+  { row, cautions, check }: SheetCheck,
+  { adjustments }: Pick<Sheet, 'adjustments'>,
+): Element =>
   h(
     'article',
-    { class: 'bench-step', 'data-check': row.id },
-    h('h3', {}, capital(row.title)),
+    { class: check.done ? 'bench-step is-done' : 'bench-step', 'data-check': row.id },
+    h('h3', { 'data-live': 'head' }, capital(row.title), check.done ? ' ✓ done' : ''),
     h('p', {}, sentence(row.how)),
     h('p', { class: 'small quiet' }, sentence(row.why)),
     cautionList(cautions),
+    row.lists === 'adjustments' && adjustmentsMarkup(adjustments),
     h(
       'div',
       { class: 'bench-fields' },
-      tick(check.done),
-      field('reading', row.write === '' ? 'Reading' : capital(row.write), check.reading),
-      field('note', 'Note', check.note),
+      row.lists === '' &&
+        benchInput(row.write === '' ? 'Reading' : capital(row.write), check.reading, {
+          'data-bench': 'reading',
+        }),
+      benchInput('Note', check.note, { 'data-bench': 'note' }),
+      benchTick(check.done),
     ),
+    tickedAt(check.at),
+  );
+
+/** What holds for all of the work, before it begins. */
+export const beginMarkup = (cautions: readonly PlacedCaution[]): Element =>
+  h(
+    'div',
+    { class: 'bench-step bench-begin' },
+    h('h3', {}, 'Before you begin'),
+    cautionList(cautions),
   );

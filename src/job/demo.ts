@@ -1,5 +1,13 @@
 import type { JobTables } from '../schemas/job.ts';
-import { emptyJob, emptyLine, type Job, type Line } from './model.ts';
+import {
+  emptyFitted,
+  emptyJob,
+  emptyLine,
+  emptyPreset,
+  type Job,
+  type Line,
+  type Preset,
+} from './model.ts';
 
 /** The texts of the conditions of one line, or of the whole board, by id. */
 const conditionsOf = (tables: JobTables, job: string, designators: string): Line['conditions'] =>
@@ -9,12 +17,18 @@ const conditionsOf = (tables: JobTables, job: string, designators: string): Line
       .map(({ condition, text }) => [condition, text]),
   );
 
+const presetOf = (row: JobTables['demoPresets'][number] | undefined): Preset | undefined => {
+  if (row === undefined) return undefined;
+  const { from, to, old, supplied, total, turns } = row;
+  return { ...emptyPreset(), from, to, old, supplied, total, turns };
+};
+
 const lineOf = (tables: JobTables, row: JobTables['demoParts'][number], id: string): Line => {
   const { job, designators, decision_reason: decisionReason, ...said } = row;
   const isOwn = (other: { job: string; designators: string }): boolean =>
     other.job === job && other.designators === designators;
   const empty = emptyLine(id);
-  const preset = tables.demoPresets.find(isOwn);
+  const preset = presetOf(tables.demoPresets.find(isOwn));
   return {
     ...empty,
     ...said,
@@ -27,17 +41,7 @@ const lineOf = (tables: JobTables, row: JobTables['demoParts'][number], id: stri
         tables.demoFound.filter(isOwn).map(({ reading, text }) => [reading, text]),
       ),
     },
-    preset:
-      preset === undefined
-        ? null
-        : {
-            from: preset.from,
-            to: preset.to,
-            old: preset.old,
-            supplied: preset.supplied,
-            total: preset.total,
-            turns: preset.turns,
-          },
+    fitted: preset === undefined ? {} : { [designators]: { ...emptyFitted(), preset } },
   };
 };
 

@@ -3,45 +3,55 @@ import { cautionsFor } from '../substitution/cautions.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { PlannedLine } from './planned.ts';
 
-/** Cautions that a line brings up: those of its own parts and place, and those of the whole work. */
-export interface LineCautions {
-  own: readonly CautionRow[];
-  general: readonly CautionRow[];
-}
+/** Whether a caution holds for any work at a bench, whatever the part and its place. */
+export const isGeneral = ({ types, positions, condition, made, kinds }: CautionRow): boolean =>
+  [...types, ...positions, ...made, ...kinds, condition].every((text) => text === '');
+
+/** Types that the work on a line meets: of a part that is replaced, of the new one, or of both. */
+const typesAtHand = (
+  { worked, standIn, decision }: PlannedLine,
+  part: CautionRow['part'],
+): string[] => {
+  const old = worked?.request.original.type ?? '';
+  // A part that is only tested stays in if it reads well, so it counts as either.
+  if (decision !== 'replace' || standIn === undefined) return [old];
+  const fitted = (standIn.candidate.made?.parts ?? [standIn.candidate]).map(({ type }) => type);
+  if (part === 'old') return [old];
+  return part === 'new' ? fitted : [old, ...fitted];
+};
+
+/** Cautions of kinds of part that are not assessed here: none but those that name the kind. */
+const ofKind = ({ part }: PlannedLine, cautions: readonly CautionRow[]): CautionRow[] =>
+  cautions.filter(({ kinds }) => kinds.includes(part.kind));
 
 /**
- * What can hurt a person or the part in the work on a line, by the old part and the one to fit.
+ * What can hurt a person or the part in the work on a line: by the part that comes out, the one that
+ * goes in, their place and its numbers. What holds for any work is not among them.
  * @param catalogue of the line's position
  * @param cautions the table of cautions, which slices of the catalogue leave out
  */
 export const lineCautions = (
-  { worked, standIn }: PlannedLine,
+  planned: PlannedLine,
   catalogue: Catalogue | undefined,
   cautions: readonly CautionRow[],
-): LineCautions => {
-  if (worked === undefined || catalogue === undefined) return { own: [], general: [] };
+): readonly CautionRow[] => {
+  const { worked, standIn } = planned;
+  const position = catalogue?.positions[worked?.request.position ?? ''];
+  if (worked === undefined || catalogue === undefined || position === undefined)
+    return ofKind(planned, cautions);
   const { request } = worked;
-  const position = catalogue.positions[request.position];
-  if (position === undefined) return { own: [], general: [] };
-  const whole = { ...catalogue, cautions: [...cautions] };
+  const tied = cautions.filter((row) => !isGeneral(row) && row.kinds.length === 0);
   const assessments = standIn === undefined ? [] : [standIn];
-  const types = new Set([request.original.type, standIn?.candidate.type ?? request.original.type]);
-  const due = [...types].flatMap((id) => {
+  const isFor = (row: CautionRow, id: string): boolean =>
+    typesAtHand(planned, row.part).includes(id) &&
+    (row.types.length === 0 || row.positions.includes(position.id) || row.types.includes(id));
+  const due = [...new Set(typesAtHand(planned, ''))].flatMap((id) => {
     const type = catalogue.types[id];
     if (type === undefined) return [];
+    const whole = { ...catalogue, cautions: tied.filter((row) => isFor(row, id)) };
     return cautionsFor(whole, type, position, { request, assessments })
       .filter((one) => one.due)
       .map(({ caution }) => caution);
   });
-  // A step names what its own parts do, and what can kill in its place; the rest stands once above.
-  const isOwn = (row: CautionRow): boolean =>
-    row.types.some((id) => types.has(id)) ||
-    (row.severity === 'danger' &&
-      row.types.length === 0 &&
-      (row.positions.includes(position.id) || row.condition !== '' || row.made.length > 0));
-  const each = [...new Set(due)];
-  return {
-    own: each.filter(isOwn),
-    general: each.filter((row) => !isOwn(row)),
-  };
+  return [...new Set(due)];
 };

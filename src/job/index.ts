@@ -15,17 +15,32 @@ export {
   type SheetCheck,
   type SheetStep,
 } from './sheet.ts';
-export { recordCsv, recordOf, type JobRecord, type RecordEntry } from './record.ts';
+export { adjustmentsOf, moved } from './adjustments.ts';
+export { readInWords, type BenchField, type Time } from './bench-fields.ts';
+export { foundOf } from './found-at.ts';
+export { isDone } from './is-done.ts';
+export type { PlacedCaution } from './placed-cautions.ts';
+export { splitLine } from './split-line.ts';
+export { recordCsv } from './record-csv.ts';
+export { whyOf } from './why.ts';
+export { recordOf, type JobRecord, type RecordEntry } from './record.ts';
 export { safeCell, safeTable } from './safe-cell.ts';
 export { demoIds, demoJob } from './demo.ts';
 export {
+  emptyCheck,
+  emptyFitted,
   emptyJob,
   emptyLine,
+  emptyPreset,
   LONGEST_TEXT,
   MOST_LINES,
+  type Adjustment,
   type BadRow,
+  type Check,
+  type Fitted,
   type Job,
   type Line,
+  type Preset,
 } from './model.ts';
 export { expandDesignators, shortenDesignators, type Designators } from './designators.ts';
 export { LARGEST_FILE, openJob, writeJob, type Opened } from './file.ts';

@@ -1,11 +1,54 @@
+import { expandDesignators } from './designators.ts';
+
 /** Takes a job of one version to the next; what it gets is not checked yet. */
 export type Step = (job: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 
+type Raw = Record<string, unknown>;
+
+const isObject = (value: unknown): value is Raw =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const UNREAD = { did: '', found: {}, measured: {}, preset: null };
+
+/**
+ * Version 2 reads each designator at the bench by itself; before, one setting of a trimmer stood for
+ * a whole line.
+ */
+const lineOfVersion2 = (line: unknown): unknown => {
+  if (!isObject(line)) return line;
+  const { preset, ...rest } = line;
+  const before = isObject(rest['fitted']) ? rest['fitted'] : {};
+  const fitted = Object.fromEntries(
+    Object.entries(before).map(([key, one]) => [key, isObject(one) ? { ...UNREAD, ...one } : one]),
+  );
+  if (!isObject(preset)) return { ...rest, fitted };
+  const named = typeof rest['designators'] === 'string' ? rest['designators'] : '';
+  const carried = { use: 'rheostat', oldTotal: '', ...preset };
+  for (const designator of expandDesignators(named).list) {
+    const own = fitted[designator];
+    const untouched = { done: false, before: '', after: '', note: '', at: '', ...UNREAD };
+    fitted[designator] = { ...untouched, ...(isObject(own) ? own : {}), preset: carried };
+  }
+  return { ...rest, fitted };
+};
+
 /** How a job of an older version, by its number, becomes one of the next. */
-export const steps: ReadonlyMap<number, Step> = new Map();
+export const steps: ReadonlyMap<number, Step> = new Map([
+  [
+    1,
+    (job) => {
+      const lines: unknown = job['lines'];
+      return {
+        ...job,
+        adjustments: [],
+        lines: Array.isArray(lines) ? lines.map(lineOfVersion2) : lines,
+      };
+    },
+  ],
+]);
 
 /** The version that this edition writes. */
-export const NEWEST_VERSION = 1;
+export const NEWEST_VERSION = 2;
 
 /**
  * A job brought up to the newest version, or one sentence about why not. What a newer edition wrote

@@ -56,8 +56,11 @@ const preset = z.object({
   /** Names of the terminals, such as `1` and `wiper`. */
   from: text,
   to: text,
-  /** Reading of the old one, as typed: `2.687 k`. */
+  /** Whether two terminals are used or three: of a divider the ratio counts. */
+  use: z.enum(['rheostat', 'divider']),
+  /** Reading of the old one between them, as typed: `2.687 k`, and from end to end. */
   old: text,
+  oldTotal: text,
   /** Reading of the new one as supplied. */
   supplied: text,
   /** Nominal resistance and turns of the new one. */
@@ -69,8 +72,15 @@ export type Preset = z.infer<typeof preset>;
 /** What was done to one designator on the bench. */
 const fitted = z.object({
   done: z.boolean(),
+  /** What was ticked as done, `test` or `replace`: a tested part may have to be replaced after all. */
+  did: text,
+  /** Readings by the id of their row in the data, as typed: of the old part, and after the work. */
+  found: textByKey,
+  measured: textByKey,
+  /** The same in words, for parts that the data have no readings for. */
   before: text,
   after: text,
+  preset: z.nullable(preset),
   note: text,
   /** When it was ticked; nothing until then. */
   at: text,
@@ -101,7 +111,6 @@ export const lineSchema = z.object({
   /** Why the visitor decides otherwise than the rules. */
   decisionReason: text,
   choice: z.nullable(choice),
-  preset: z.nullable(preset),
   /** By designator. */
   fitted: z.record(z.string(), fitted),
   note: text,
@@ -118,9 +127,22 @@ export type BadRow = z.infer<typeof badRow>;
 const check = z.object({ done: z.boolean(), reading: text, note: text, at: text });
 export type Check = z.infer<typeof check>;
 
+/** An adjustment of the whole board, in the order in which it is made. */
+const adjustment = z.object({
+  /** Unique in its job; the designator of a trimmer of the parts list. */
+  id: text,
+  /** What is turned, and what it sets. */
+  what: text,
+  before: text,
+  after: text,
+  done: z.boolean(),
+  at: text,
+});
+export type Adjustment = z.infer<typeof adjustment>;
+
 export const jobSchema = z.object({
   format: z.literal('understudy-job'),
-  version: z.literal(1),
+  version: z.literal(2),
   id: text,
   title: text,
   /** What the board belongs to, its serial, its owner: whatever the record should name. */
@@ -140,6 +162,8 @@ export const jobSchema = z.object({
   badRows: z.array(badRow),
   /** Closing checks by the id of their row in the data. */
   checks: z.record(z.string(), check),
+  /** In the order of the work; empty until one is written down. */
+  adjustments: z.array(adjustment),
   /** Names the demonstration it was made from, which is invented; nothing for a job of one's own. */
   invented: text,
 });
@@ -155,6 +179,34 @@ const nothingFound = (): Found => ({
   leakage: '',
   insulation: '',
   signs: [],
+});
+
+/** A designator at which nothing was done yet. */
+export const emptyFitted = (): Fitted => ({
+  done: false,
+  did: '',
+  found: {},
+  measured: {},
+  before: '',
+  after: '',
+  preset: null,
+  note: '',
+  at: '',
+});
+
+/** A check that was not made yet. */
+export const emptyCheck = (): Check => ({ done: false, reading: '', note: '', at: '' });
+
+/** A trimmer of which nothing was read yet. */
+export const emptyPreset = (): Preset => ({
+  from: '',
+  to: '',
+  use: 'rheostat',
+  old: '',
+  oldTotal: '',
+  supplied: '',
+  total: '',
+  turns: '',
 });
 
 /** A line with nothing said. */
@@ -173,7 +225,6 @@ export const emptyLine = (id: string): Line => ({
   decision: 'judge',
   decisionReason: '',
   choice: null,
-  preset: null,
   fitted: {},
   note: '',
   rest: {},
@@ -182,7 +233,7 @@ export const emptyLine = (id: string): Line => ({
 /** A job with no lines; `now` is when it was begun. */
 export const emptyJob = (id: string, now: Date): Job => ({
   format: 'understudy-job',
-  version: 1,
+  version: 2,
   id,
   title: '',
   equipment: '',
@@ -193,5 +244,6 @@ export const emptyJob = (id: string, now: Date): Job => ({
   lines: [],
   badRows: [],
   checks: {},
+  adjustments: [],
   invented: '',
 });

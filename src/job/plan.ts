@@ -16,6 +16,7 @@ import {
 import { strangeness } from '../substitution/answer.ts';
 import { readCandidate } from './choice.ts';
 import { doubledDesignators } from './doubled.ts';
+import { foundOf } from './found-at.ts';
 import type { Choice, Job, Line } from './model.ts';
 import { atDesignators, partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { newMemory, type Memory } from './plan-cache.ts';
@@ -209,15 +210,20 @@ export const planJob = (
       const missing: Missing = catalogue.types[type] === undefined ? 'type' : 'position';
       return { ...base, state: 'open', missing: [missing], ...decide(line, undefined) };
     }
+    const found = foundOf(line, part.designators);
     const asked = cache.questions.get(
-      JSON.stringify([said, line.conditions, line.found, wholeKey]),
+      JSON.stringify([said, line.conditions, found, wholeKey]),
       () => {
-        const question = questionOf(catalogue, line, {
-          type,
-          position,
-          part: alike,
-          whole: job.whole,
-        });
+        const question = questionOf(
+          catalogue,
+          { ...line, found },
+          {
+            type,
+            position,
+            part: alike,
+            whole: job.whole,
+          },
+        );
         return { question, key: JSON.stringify([question.request, question.evidence]) };
       },
     );

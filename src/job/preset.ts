@@ -30,6 +30,7 @@ export const turnsInWords = (turns: Range): string => {
 /** How each typed reading goes into the bench sum. */
 const FIELDS = {
   old: { key: 'reading', unit: 'ohm' },
+  oldTotal: { key: 'oldTotal', unit: 'ohm' },
   supplied: { key: 'now', unit: 'ohm' },
   total: { key: 'total', unit: 'ohm' },
   turns: { key: 'turns', unit: 'number' },
@@ -50,14 +51,16 @@ export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps =
     else rejected[field] = parsed.ok ? 'Please give zero or more.' : parsed.fault.message;
   }
   const { reading, total, now, turns } = given;
+  // A divider of which only the ohms are known is set to these.
+  const isDivider = preset.use === 'divider' && given['oldTotal'] !== undefined;
   if (reading === undefined) return { set: undefined, turns: undefined, notes: [], rejected };
   if (total === undefined || total.min <= 0 || (turns !== undefined && turns.min <= 0)) {
     return { set: reading, turns: undefined, notes: [], rejected };
   }
   const { outputs, notes } = runSumOf(trimmerPreset, catalogue, {
-    ...given,
-    use: 'rheostat',
     oldTotal: total,
+    ...given,
+    use: isDivider ? 'divider' : 'rheostat',
   });
   return {
     set: outputs['set'],

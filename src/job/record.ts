@@ -1,10 +1,20 @@
-import type { Catalogue } from '../engine/index.ts';
+import { formatQuantity, type Catalogue } from '../engine/index.ts';
 import { decidingFinding, reasonPhrase } from '../substitution/phrases.ts';
-import type { BadRow, Fitted, Job } from './model.ts';
+import { adjustmentsOf } from './adjustments.ts';
+import { benchFieldsOf, readInWords } from './bench-fields.ts';
+import { isDone } from './is-done.ts';
+import {
+  emptyCheck,
+  emptyFitted,
+  type Adjustment,
+  type BadRow,
+  type Fitted,
+  type Job,
+} from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { presetSteps, turnsInWords } from './preset.ts';
-import { safeTable } from './safe-cell.ts';
-import { checksOf, fitInWords, oldInWords } from './sheet.ts';
+import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
+import { whyOf } from './why.ts';
 
 /** What became of one designator, in words that can be printed. */
 export interface RecordEntry {
@@ -12,7 +22,7 @@ export interface RecordEntry {
   lineId: string;
   /** What was there, as typed. */
   old: string;
-  /** Readings and signs that were taken of it. */
+  /** Readings and signs that were taken of it, those at the bench among them. */
   found: string;
   decision: PlannedLine['decision'];
   decidedBy: PlannedLine['decidedBy'];
@@ -26,6 +36,10 @@ export interface RecordEntry {
   chosenWhy: string;
   /** The setting that was carried over. */
   adjusted: string;
+  /** Readings after the work. */
+  measured: string;
+  /** Whether what was decided was done. */
+  isDone: boolean;
   done: Fitted;
   note: string;
 }
@@ -48,10 +62,10 @@ export interface JobRecord {
   entries: readonly RecordEntry[];
   /** Rows of the parts list that never became a line. */
   badRows: readonly BadRow[];
+  /** In the order in which they were made. */
+  adjustments: readonly Adjustment[];
   checks: readonly RecordCheck[];
 }
-
-const UNTOUCHED: Fitted = { done: false, before: '', after: '', note: '', at: '' };
 
 /** Readings of the old part by what they are called on paper. */
 const READINGS = {
@@ -75,16 +89,6 @@ const foundInWords = ({ line }: PlannedLine, catalogue: Catalogue | undefined): 
   return [...readings, ...signs].join('; ');
 };
 
-const whyOf = ({ line, decidedBy, worked }: PlannedLine): string => {
-  if (decidedBy === 'visitor') return line.decisionReason;
-  if (decidedBy === 'place' && worked?.misfit !== undefined) {
-    return `such a part does not belong here: ${reasonPhrase(worked.misfit)}`;
-  }
-  const [reason] = worked?.judgement.reasons ?? [];
-  if (reason === undefined) return 'nothing is known of it, so it is tested';
-  return reason.working === '' ? reason.why : `${reason.why} (${reason.working})`;
-};
-
 const verdictOf = ({ standIn, decision, state }: PlannedLine): string => {
   if (decision !== 'replace') return '';
   if (standIn === undefined) return state === 'other' ? 'not assessed here yet' : '';
@@ -92,17 +96,20 @@ const verdictOf = ({ standIn, decision, state }: PlannedLine): string => {
   return finding === undefined ? standIn.verdict : `${standIn.verdict}: ${reasonPhrase(finding)}`;
 };
 
-const adjustedOf = ({ line }: PlannedLine, common: Catalogue): string => {
-  if (line.preset === null) return '';
-  const { from, to, old, supplied } = line.preset;
-  const { set, turns } = presetSteps(common, line.preset);
+const adjustedOf = ({ preset }: Fitted, common: Catalogue): string => {
+  if (preset === null || preset.old.trim() === '') return '';
+  const { from, to, old, oldTotal, supplied, total, turns: ofAll } = preset;
+  const { set, turns } = presetSteps(common, preset);
   return [
-    `${from} to ${to}: old ${old}`,
+    `${from} to ${to}: old ${old}${oldTotal === '' ? '' : ` of ${oldTotal}`}`,
     ...(supplied === '' ? [] : [`new as supplied ${supplied}`]),
-    ...(set === undefined ? [] : [`set to ${old}`]),
+    ...(total === '' ? [] : [`${total} in all${ofAll === '' ? '' : ` over ${ofAll} turns`}`]),
+    ...(set === undefined ? [] : [`to be set to ${formatQuantity(set, 'ohm')}`]),
     ...(turns === undefined ? [] : [turnsInWords(turns)]),
   ].join(', ');
 };
+
+const joined = (...texts: string[]): string => texts.filter((text) => text !== '').join('; ');
 
 const entriesOf = (
   planned: PlannedLine,
@@ -113,32 +120,39 @@ const entriesOf = (
   const entry = {
     lineId: line.id,
     old: oldInWords(planned, common),
-    found: foundInWords(planned, catalogue),
     decision,
     decidedBy,
     why: whyOf(planned),
     fit: decision === 'replace' ? fitInWords(planned, common) : '',
     verdict: verdictOf(planned),
     chosenWhy: chosenBy === 'visitor' ? (line.choice?.reason ?? '') : '',
-    adjusted: adjustedOf(planned, common),
     note: line.note,
   };
+  const found = foundInWords(planned, catalogue);
   const known = new Set(part.designators);
   // What was written down under a designator that has since been renamed stays on paper.
   const designators = [...known, ...Object.keys(line.fitted).filter((key) => !known.has(key))];
-  return (designators.length === 0 ? [''] : designators).map((designator) => ({
-    ...entry,
-    designator,
-    done: line.fitted[designator] ?? UNTOUCHED,
-  }));
+  return (designators.length === 0 ? [''] : designators).map((designator) => {
+    const done = line.fitted[designator] ?? emptyFitted();
+    const fields = benchFieldsOf(part, done, common);
+    return {
+      ...entry,
+      designator,
+      found: joined(found, readInWords(fields, 'before'), done.before),
+      measured: joined(readInWords(fields, 'after'), done.after),
+      adjusted: adjustedOf(done, common),
+      isDone: isDone(done, decision),
+      done,
+    };
+  });
 };
 
 /** Checks that are due, done or not, and those written down before they ceased to be due. */
 const recordedChecks = (job: Job, plan: Plan, common: Catalogue): RecordCheck[] => {
-  const due = checksOf(job, plan.lines, common).map(({ row, check }) => ({
-    id: row.id,
-    title: row.title,
-    ...check,
+  const due = dueChecks(plan.lines, common).map(({ id, title }) => ({
+    id,
+    title,
+    ...(job.checks[id] ?? emptyCheck()),
   }));
   const rest = Object.entries(job.checks)
     .filter(([id]) => due.every((check) => check.id !== id))
@@ -165,63 +179,6 @@ export const recordOf = (
     entriesOf(planned, common, catalogueAt(planned.part.position ?? '')),
   ),
   badRows: job.badRows,
+  adjustments: adjustmentsOf(job, plan.lines),
   checks: recordedChecks(job, plan, common),
 });
-
-const COLUMNS = [
-  'Designator',
-  'Old part',
-  'Found',
-  'Decision',
-  'Decided by',
-  'Why',
-  'Fitted',
-  'Verdict',
-  'Why this part',
-  'Adjusted',
-  'Done',
-  'Before',
-  'After',
-  'At',
-  'Note',
-];
-
-/** The record as comma-separated values that are safe in a spreadsheet; checks follow the parts. */
-export const recordCsv = ({ entries, badRows, checks }: JobRecord): string =>
-  safeTable([
-    COLUMNS,
-    ...entries.map(({ done, ...entry }) => [
-      entry.designator,
-      entry.old,
-      entry.found,
-      entry.decision,
-      entry.decidedBy,
-      entry.why,
-      done.done ? entry.fit : '',
-      entry.verdict,
-      entry.chosenWhy,
-      entry.adjusted,
-      done.done ? 'yes' : 'no',
-      done.before,
-      done.after,
-      done.at,
-      [done.note, entry.note].filter((text) => text !== '').join('; '),
-    ]),
-    ...badRows.map(({ row, cells, reason }) => {
-      const said = Array.from({ length: COLUMNS.length }, () => '');
-      return said
-        .with(0, `row ${String(row)}`)
-        .with(1, cells.join(' | '))
-        .with(5, reason);
-    }),
-    ...checks.map(({ title, done, reading, note, at }) => {
-      const said = Array.from({ length: COLUMNS.length }, () => '');
-      return said
-        .with(0, 'check')
-        .with(1, title)
-        .with(10, done ? 'yes' : 'no')
-        .with(12, reading)
-        .with(13, at)
-        .with(14, note);
-    }),
-  ]);

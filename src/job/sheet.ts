@@ -1,9 +1,22 @@
-import type { Catalogue, PositionId } from '../engine/index.ts';
+import type { Catalogue, Judgement, PositionId } from '../engine/index.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ClosingCheckRow, FittingOrderRow, Mark } from '../schemas/job.ts';
 import { partPhrase } from '../substitution/phrases.ts';
-import { lineCautions } from './due-cautions.ts';
-import type { Check, Fitted, Job } from './model.ts';
+import { adjustmentsOf } from './adjustments.ts';
+import { benchFieldsOf, type BenchField } from './bench-fields.ts';
+import { isGeneral, lineCautions } from './due-cautions.ts';
+import { isDone } from './is-done.ts';
+import { judgedAlone } from './judged-alone.ts';
+import {
+  emptyCheck,
+  emptyFitted,
+  emptyPreset,
+  type Adjustment,
+  type Check,
+  type Fitted,
+  type Job,
+} from './model.ts';
+import { newPlacing, type PlacedCaution } from './placed-cautions.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { presetSteps, type PresetSteps } from './preset.ts';
 
@@ -13,7 +26,7 @@ export interface SheetStep {
   id: string;
   planned: PlannedLine;
   designator: string;
-  action: 'test' | 'replace';
+  action: PlannedLine['decision'];
   /** What is there, as typed. */
   old: string;
   /** What goes in; nothing for a test. */
@@ -21,23 +34,31 @@ export interface SheetStep {
   /** When and how this kind of part is fitted. */
   row: FittingOrderRow | undefined;
   marks: readonly Mark[];
-  cautions: readonly CautionRow[];
+  cautions: readonly PlacedCaution[];
+  /** What the readings of this one alone come to; nothing where its line is judged by them anyway. */
+  judgement: Judgement | undefined;
+  /** What can be written down about it, and what was. */
+  fields: readonly BenchField[];
+  /** Of a trimmer. */
   preset: PresetSteps | undefined;
   fitted: Fitted;
+  isDone: boolean;
 }
 
 export interface SheetCheck {
   row: ClosingCheckRow;
-  cautions: readonly CautionRow[];
+  cautions: readonly PlacedCaution[];
   check: Check;
 }
 
 /** The work at the bench, in its order. */
 export interface Sheet {
   /** Cautions of all work on this board, the gravest first. */
-  cautions: readonly CautionRow[];
+  cautions: readonly PlacedCaution[];
   steps: readonly SheetStep[];
   checks: readonly SheetCheck[];
+  /** In the order in which they are made. */
+  adjustments: readonly Adjustment[];
 }
 
 /** What a sheet is made with. */
@@ -46,9 +67,6 @@ export interface SheetTools {
   /** With names of types, cautions and the tables of jobs. */
   common: Catalogue;
 }
-
-const UNTOUCHED: Fitted = { done: false, before: '', after: '', note: '', at: '' };
-const UNCHECKED: Check = { done: false, reading: '', note: '', at: '' };
 
 /** The type that is worked with: that of the stand-in, or of the old part where it is tested. */
 const typeOf = ({ decision, standIn, part }: PlannedLine): string =>
@@ -101,13 +119,6 @@ export const fitInWords = (planned: PlannedLine, common: Catalogue): string => {
   return state === 'other' ? saidInWords(planned, common) : '';
 };
 
-const GRAVITY: readonly CautionRow['severity'][] = ['danger', 'care'];
-
-const gravestFirst = (cautions: Iterable<CautionRow>): CautionRow[] =>
-  [...new Map([...cautions].map((row) => [row.id, row])).values()].toSorted(
-    (a, b) => GRAVITY.indexOf(a.severity) - GRAVITY.indexOf(b.severity),
-  );
-
 /**
  * Whether a board makes a check due. Parts that are left alone count too: the mains side beside a
  * repair still has to be tested.
@@ -116,58 +127,92 @@ const isDue = ({ kinds, positions }: ClosingCheckRow, worked: readonly PlannedLi
   (kinds.length === 0 && positions.length === 0) ||
   worked.some(({ part }) => kinds.includes(part.kind) || positions.includes(part.position ?? ''));
 
-/** Checks that a board with such work needs, in their order. */
-export const checksOf = (
-  job: Job,
+/** Checks that are due for a board with such work, in their order. */
+export const dueChecks = (
   worked: readonly PlannedLine[],
-  { job: tables, cautions }: Catalogue,
-): SheetCheck[] =>
-  tables.closingChecks
-    .filter((row) => isDue(row, worked))
-    .toSorted((a, b) => a.place - b.place)
-    .map((row) => ({
-      row,
-      cautions: cautions.filter(({ id }) => row.cautions.includes(id)),
-      check: job.checks[row.id] ?? UNCHECKED,
-    }));
+  { job: { closingChecks } }: Catalogue,
+): ClosingCheckRow[] =>
+  closingChecks.filter((row) => isDue(row, worked)).toSorted((a, b) => a.place - b.place);
 
-/**
- * The sheet for the bench: tests first, since their readings may decide, then the parts to fit in a
- * sensible order, one designator at a time, then the checks that close the work.
- */
-export const sheetOf = (job: Job, plan: Plan, { catalogueAt, common }: SheetTools): Sheet => {
-  const general: CautionRow[] = [];
-  const steps = plan.lines.flatMap((planned): SheetStep[] => {
-    const { decision, line, part } = planned;
-    if (decision === 'leave') return [];
-    const at = part.position === undefined ? undefined : catalogueAt(part.position);
-    const cautions = lineCautions(planned, at, common.cautions);
-    general.push(...cautions.general, ...cautions.own.filter((row) => row.severity === 'danger'));
-    const row = rowFor(common.job.fittingOrder, planned);
-    const step = {
-      planned,
-      action: decision,
-      old: oldInWords(planned, common),
-      fit: decision === 'replace' ? fitInWords(planned, common) : '',
-      row,
-      marks: marksOf(row, typeOf(planned), common),
-      cautions: gravestFirst(cautions.own),
-      preset: line.preset === null ? undefined : presetSteps(common, line.preset),
-    };
-    const designators = part.designators.length === 0 ? [''] : part.designators;
-    return designators.map((designator) => ({
+/** The work that one line asks for at each of its designators, cautions apart. */
+const stepsOf = (
+  planned: PlannedLine,
+  whole: Job['whole'],
+  { catalogueAt, common }: SheetTools,
+): Omit<SheetStep, 'cautions'>[] => {
+  const { decision, line, part } = planned;
+  const row = rowFor(common.job.fittingOrder, planned);
+  const step = {
+    planned,
+    action: decision,
+    old: oldInWords(planned, common),
+    fit: decision === 'replace' ? fitInWords(planned, common) : '',
+    row,
+    marks: marksOf(row, typeOf(planned), common),
+  };
+  const catalogue = catalogueAt(part.position ?? '');
+  const designators = part.designators.length === 0 ? [''] : part.designators;
+  // What is left alone stays on the sheet where something was written down about it.
+  const worked = designators.filter((key) => decision !== 'leave' || key in line.fitted);
+  return worked.map((designator) => {
+    const fitted = line.fitted[designator] ?? emptyFitted();
+    return {
       ...step,
       id: `${line.id} ${designator}`.trim(),
       designator,
-      fitted: line.fitted[designator] ?? UNTOUCHED,
-    }));
+      isDone: isDone(fitted, decision),
+      fitted,
+      fields: benchFieldsOf(part, fitted, common),
+      judgement: catalogue && judgedAlone(planned, designator, { catalogue, whole }),
+      preset:
+        part.kind === 'trimmer' ? presetSteps(common, fitted.preset ?? emptyPreset()) : undefined,
+    };
   });
-  const isFitting = ({ action }: SheetStep): number => (action === 'test' ? 0 : 1);
+};
+
+const isGrave = ({ severity }: CautionRow): boolean => severity === 'danger';
+
+const TURNS: readonly SheetStep['action'][] = ['test', 'replace', 'leave'];
+
+/**
+ * The sheet for the bench: tests first, since their readings may decide, then the parts to fit in a
+ * sensible order, one designator at a time, then the checks that close the work. A caution stands in
+ * full where it first counts.
+ */
+export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
+  const { catalogueAt, common } = tools;
+  const steps = plan.lines
+    .flatMap((planned) => {
+      const ordered = stepsOf(planned, job.whole, tools);
+      if (ordered.length === 0) return [];
+      const due = lineCautions(planned, catalogueAt(planned.part.position ?? ''), common.cautions);
+      return ordered.map((step) => ({ ...step, due }));
+    })
+    .toSorted(
+      (a, b) =>
+        TURNS.indexOf(a.action) - TURNS.indexOf(b.action) ||
+        (a.row?.place ?? 0) - (b.row?.place ?? 0),
+    );
+  const checks = dueChecks(plan.lines, common);
+  const atChecks = new Set(checks.flatMap(({ cautions }) => cautions));
+  const place = newPlacing();
+  // What a whole place does to people comes before all; what spoils parts only, where it does.
+  const grave = steps
+    .flatMap(({ due }) => due)
+    .filter((row) => isGrave(row) && row.types.length === 0);
   return {
-    cautions: gravestFirst(general),
-    steps: steps.toSorted(
-      (a, b) => isFitting(a) - isFitting(b) || (a.row?.place ?? 0) - (b.row?.place ?? 0),
-    ),
-    checks: checksOf(job, plan.lines, common),
+    cautions: steps.length === 0 ? [] : place([...common.cautions.filter(isGeneral), ...grave]),
+    steps: steps.map(({ due, ...step }) => ({
+      ...step,
+      cautions: place(
+        due.filter((row) => isGrave(row) || row.types.length > 0 || !atChecks.has(row.id)),
+      ),
+    })),
+    checks: checks.map((row) => ({
+      row,
+      cautions: place(common.cautions.filter(({ id }) => row.cautions.includes(id))),
+      check: job.checks[row.id] ?? emptyCheck(),
+    })),
+    adjustments: adjustmentsOf(job, plan.lines),
   };
 };

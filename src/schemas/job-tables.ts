@@ -1,10 +1,12 @@
 import {
+  benchFieldRow,
   closingCheckRow,
   columnWordRow,
   designatorLetterRow,
   fittingOrderRow,
   kindWordRow,
   leadFormingRow,
+  packageLookRow,
   type JobTables,
 } from './job.ts';
 import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
@@ -37,6 +39,20 @@ export const jobTables = {
       { column: 'cautions', table: 'cautions.csv', many: true },
     ],
     about: 'Checks of a board after its parts are in.',
+  },
+  'job/bench-fields.csv': {
+    name: 'benchFields',
+    row: benchFieldRow,
+    key: ['id'],
+    references: [source, { column: 'unit', table: 'units.csv' }],
+    about: 'What is written down about a part at the bench.',
+  },
+  'job/package-looks.csv': {
+    name: 'packageLooks',
+    row: packageLookRow,
+    key: ['id'],
+    references: [source],
+    about: 'Usual outlines of parts with two rows of pins.',
   },
   'job/lead-forming.csv': {
     name: 'leadForming',

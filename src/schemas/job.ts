@@ -10,6 +10,7 @@ import {
   count,
   id,
   idList,
+  list,
   nonNegative,
   optionalNumber,
   optionalText,
@@ -21,6 +22,9 @@ import {
 /** Marks that a part may carry on the sheet. */
 const mark = z.enum(['polarity', 'pin-1', 'static', 'heat']);
 export type Mark = z.output<typeof mark>;
+
+/** When a part is read at the bench. */
+export const TIMES = ['before', 'after'] as const;
 
 /** When parts of a kind are best fitted. */
 export const fittingOrderRow = z.strictObject({
@@ -50,10 +54,48 @@ export const closingCheckRow = z.strictObject({
   kinds: idList.describe('only for boards with work on one of these kinds of part; none for all'),
   positions: idList.describe('only for boards with work in one of these positions; none for all'),
   write: optionalText.describe('what to write down'),
+  lists: z
+    .enum(['', 'adjustments'])
+    .describe('what is gone through one by one: the adjustments of the board; none for most'),
   cautions: idList.describe('cautions that it brings up'),
   ...provenance,
 });
 export type ClosingCheckRow = z.output<typeof closingCheckRow>;
+
+/** Something that is written down about a part at the bench, before the work on it or after. */
+export const benchFieldRow = z.strictObject({
+  id: id.describe('also the reading that judges the old part, where that has the same name'),
+  place: count.describe('the lower, the higher up'),
+  kinds: idList.describe('kinds of part that it is for'),
+  families: idList.describe('families of capacitor that it is for; none for all'),
+  label: text,
+  unit: optionalText.describe('unit of the reading; none for words'),
+  bare: optionalText.describe('unit of a number without one, where that is another'),
+  times: idList
+    .refine((items) => items.every((item) => TIMES.some((one) => one === item)), {
+      error: 'expected before or after',
+    })
+    .describe('when it is read: before, after'),
+  choices: list.describe('words to choose from; none for what is typed'),
+  hint: optionalText,
+  ...provenance,
+});
+export type BenchFieldRow = z.output<typeof benchFieldRow>;
+
+/** The usual outline of parts with two rows of pins, by their number. */
+export const packageLookRow = z.strictObject({
+  id,
+  kinds: idList.describe('kinds of part that it is for'),
+  pins_from: count.describe('pins in all, from'),
+  pins_to: count.describe('pins in all, to'),
+  form: id.describe('form of its drawing'),
+  step_mm: positive.describe('from pin to pin, mm'),
+  width_mm: positive.describe('across the body, mm'),
+  height_mm: positive.describe('above the board, mm'),
+  pitch_mm: positive.describe('between the rows, mm'),
+  ...provenance,
+});
+export type PackageLookRow = z.output<typeof packageLookRow>;
 
 /** How leads are bent to another pitch, by their thickness. */
 export const leadFormingRow = z.strictObject({
@@ -113,6 +155,8 @@ export type DesignatorLetterRow = z.output<typeof designatorLetterRow>;
 export interface JobTables {
   fittingOrder: FittingOrderRow[];
   closingChecks: ClosingCheckRow[];
+  benchFields: BenchFieldRow[];
+  packageLooks: PackageLookRow[];
   leadForming: LeadFormingRow[];
   columnWords: ColumnWordRow[];
   kindWords: KindWordRow[];

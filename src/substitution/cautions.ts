@@ -66,10 +66,14 @@ export const cautionsFor = (
 ): PageCaution[] => {
   const { conditions } = resolveSituation(catalogue, request);
   const pageCaution = (caution: CautionRow): PageCaution[] => {
-    const { types, positions, condition } = caution;
+    const { types, positions, condition, needs } = caution;
+    const lacks =
+      (needs.includes('type') && !types.includes(type.id)) ||
+      (needs.includes('position') && !positions.includes(position.id));
+    if (lacks) return [];
     // At a position a condition still has to hold: not every rail is that of a valve amplifier.
     const here = positions.includes(position.id) && condition === '';
-    const always = types.includes(type.id) || here;
+    const always = !needs.includes('condition') && (types.includes(type.id) || here);
     const trigger = always ? {} : triggerOf(catalogue, caution);
     const isElsewhere =
       !always && Object.keys(trigger).length === 0 && (types.length > 0 || positions.length > 0);

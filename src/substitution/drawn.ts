@@ -12,14 +12,15 @@ import { h, type Markup } from '../markup/node.ts';
 import { basisWords, capital } from '../text/words.ts';
 
 /** How the sides of a drawn part are known. */
-const SIDES: Record<DrawnPart['sides'], string> = {
+export const SIDES_FROM: Record<DrawnPart['sides'], string> = {
   listed: 'as listed for this value and voltage',
   between: 'read between two listed sizes',
   estimated: 'estimated from the volume that such a part needs',
   usual: 'of a usual part, whatever its value',
 };
 
-interface Named extends DrawnPart {
+/** A drawn part with what it is called below its drawing. */
+export interface NamedDrawing extends DrawnPart {
   name: string;
 }
 
@@ -27,8 +28,13 @@ interface Named extends DrawnPart {
 const boughtParts = ({ candidate, buy }: Assessment): (Part & { style?: string | undefined })[] =>
   candidate.made?.parts ?? [{ ...candidate, style: buy?.style }];
 
-const drawnParts = (catalogue: Catalogue, old: Part, assessment: Assessment): Named[] => {
-  const bought = boughtParts(assessment);
+/** The old part as it is mostly met, and what is bought of a stand-in, if there is one. */
+export const drawnParts = (
+  catalogue: Catalogue,
+  old: Part,
+  assessment: Assessment | undefined,
+): NamedDrawing[] => {
+  const bought = assessment === undefined ? [] : boughtParts(assessment);
   const oldPart = drawingOfOldPart(catalogue, old);
   return [
     ...(oldPart === undefined ? [] : [{ ...oldPart, name: 'old part' }]),
@@ -69,7 +75,7 @@ export const drawnBeside = (
             {},
             `${capital(name)}: `,
             h('span', { class: 'qty' }, sidesInShort(spec)),
-            `, ${SIDES[sides]} (${basisWords[basis]?.meaning ?? basis}).`,
+            `, ${SIDES_FROM[sides]} (${basisWords[basis]?.meaning ?? basis}).`,
           ),
         ),
       ),

@@ -13,6 +13,26 @@ const anyKey = fc.oneof(
 );
 const byKey = fc.dictionary(anyKey, anyText, { maxKeys: 3, noNullPrototype: true });
 
+const anyPreset = fc.record({
+  from: anyText,
+  to: anyText,
+  use: fc.constantFrom('rheostat', 'divider'),
+  old: anyText,
+  oldTotal: anyText,
+  supplied: anyText,
+  total: anyText,
+  turns: anyText,
+});
+
+const anyAdjustment = fc.record({
+  id: anyText,
+  what: anyText,
+  before: anyText,
+  after: anyText,
+  done: fc.boolean(),
+  at: anyText,
+});
+
 export const anyLine: fc.Arbitrary<Line> = fc
   .record({
     designators: anyText,
@@ -41,8 +61,12 @@ export const anyLine: fc.Arbitrary<Line> = fc
       anyKey,
       fc.record({
         done: fc.boolean(),
+        did: anyText,
+        found: byKey,
+        measured: byKey,
         before: anyText,
         after: anyText,
+        preset: fc.option(anyPreset),
         note: anyText,
         at: anyText,
       }),
@@ -52,7 +76,12 @@ export const anyLine: fc.Arbitrary<Line> = fc
   .map((said) => ({ ...emptyLine(''), ...said }));
 
 export const anyJob: fc.Arbitrary<Job> = fc
-  .record({ title: anyText, note: anyText, lines: fc.array(anyLine, { maxLength: 6 }) })
+  .record({
+    title: anyText,
+    note: anyText,
+    lines: fc.array(anyLine, { maxLength: 6 }),
+    adjustments: fc.array(anyAdjustment, { maxLength: 3 }),
+  })
   .map(({ lines, ...said }) => ({
     ...emptyJob('any', new Date(0)),
     ...said,

@@ -145,15 +145,38 @@ describe('the papers of the boards', () => {
     expect(trimmer?.preset?.turns?.typ).toBeCloseTo(5.4);
     const bead = steps.find(({ designator }) => designator === 'C9');
     expect(bead?.marks).toContain('polarity');
-    expect(bead?.cautions.map(({ id }) => id)).toContain('tantalum-fire');
+    const tested = steps.find(({ designator }) => designator === 'C1');
+    expect(tested?.cautions.map(({ row }) => row.id)).toContain('tantalum-fire');
     const ids = checks.map(({ row }) => row.id);
     expect(ids).toEqual(expect.arrayContaining(['limiter', 'rails', 'chips-in', 'adjust']));
+  });
+
+  test('only cautions of this board come up, each in full once', () => {
+    const seen = (id: string): string[] => {
+      const { job, plan } = board(id);
+      const { cautions, steps, checks } = sheetOf(job, plan, { catalogueAt, common });
+      const all = [cautions, ...[...steps, ...checks].map((one) => one.cautions)].flat();
+      const first = all.filter(({ isFirst }) => isFirst).map(({ row }) => row.id);
+      expect(first).toHaveLength(new Set(first).size);
+      expect(new Set(all.map(({ row }) => row.id))).toEqual(new Set(first));
+      return first;
+    };
+    const low = seen('mixer-card');
+    const never = ['flyback-value', 'picture-tube', 'mains', 'mains-class', 'series-dropper'];
+    for (const id of [...never, 'valve-coupling-leak', 'charge-returns', 'reform-old-stock'])
+      expect(low, id).not.toContain(id);
+    expect(low).toEqual(expect.arrayContaining(['electrolytic-vent', 'esd', 'readings-first']));
+    const mains = seen('mains-card');
+    for (const id of ['flyback-value', 'picture-tube', 'motor-capacitors', 'death-capacitor'])
+      expect(mains, id).not.toContain(id);
+    expect(mains[0]).toBe('mains');
   });
 
   test('the mains card brings up what can kill', () => {
     const { job, plan } = board('mains-card');
     const { steps, checks } = sheetOf(job, plan, { catalogueAt, common });
-    const own = steps.find(({ designator }) => designator === 'C1')?.cautions.map(({ id }) => id);
+    const paper = steps.find(({ designator }) => designator === 'C1');
+    const own = paper?.cautions.map(({ row }) => row.id);
     expect(own).toEqual(expect.arrayContaining(['mains', 'mains-class', 'old-paper-mains']));
     expect(checks.map(({ row }) => row.id)).toContain('mains-insulation');
   });

@@ -34,7 +34,7 @@ describe('a hostile or foreign file', () => {
     ['no version', '{"format":"understudy-job"}', /version/],
     ['version as text', '{"format":"understudy-job","version":"1"}', /version/],
     ['an old version that never was', '{"format":"understudy-job","version":0}', /never/],
-    ['a newer version', writeJob(job).replace('"version": 1', '"version": 2'), /newer edition/],
+    ['a newer version', writeJob(job).replace('"version": 2', '"version": 3'), /newer edition/],
     ['50 MB', ' '.repeat(LARGEST_FILE + 1), /50 MB/],
   ])('%s is refused with a sentence', (_, text, message) => {
     const read = openJob(text);
@@ -48,7 +48,7 @@ describe('a hostile or foreign file', () => {
   });
 
   test('a million lines are cut and said', () => {
-    const text = `{"format":"understudy-job","version":1,"lines":[${'{},'.repeat(999_999)}{}]}`;
+    const text = `{"format":"understudy-job","version":2,"lines":[${'{},'.repeat(999_999)}{}]}`;
     const { job: read, said } = opened(text);
     expect(read.lines).toHaveLength(MOST_LINES);
     expect(new Set(read.lines.map(({ id }) => id)).size).toBe(MOST_LINES);
@@ -102,4 +102,33 @@ test('goes up step by step', () => {
   expect(migrated({ version: 1, title: 'a' }, table, 3)).toEqual({
     job: { version: 3, title: 'a', name: 'a!' },
   });
+});
+
+test('a job of version 1 keeps its readings and the setting of its trimmers', () => {
+  const old = {
+    ...job,
+    version: 1,
+    adjustments: undefined,
+    lines: [
+      {
+        ...emptyLine('t'),
+        designators: 'RV1, RV2',
+        fitted: { RV2: { done: true, before: '7 k', after: '', note: 'stiff', at: '' } },
+        preset: {
+          from: '1',
+          to: 'wiper',
+          old: '7.21 k',
+          supplied: '5 k',
+          total: '10 k',
+          turns: '',
+        },
+      },
+    ],
+  };
+  const { job: read, said } = opened(JSON.stringify(old));
+  expect(said).toEqual([]);
+  const [line] = read.lines;
+  expect(line?.fitted['RV1']?.preset).toMatchObject({ old: '7.21 k', use: 'rheostat' });
+  expect(line?.fitted['RV2']).toMatchObject({ done: true, before: '7 k', note: 'stiff' });
+  expect(line?.fitted['RV2']?.preset?.to).toBe('wiper');
 });

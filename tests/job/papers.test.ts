@@ -15,7 +15,14 @@ import {
   sparesFor,
   spareRuleOf,
 } from '../../src/job/index.ts';
-import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
+import {
+  emptyFitted,
+  emptyJob,
+  emptyLine,
+  emptyPreset,
+  type Job,
+  type Line,
+} from '../../src/job/model.ts';
 
 const catalogue = loadCatalogue();
 const cache = newPlanCache();
@@ -224,6 +231,7 @@ describe('the sheet', () => {
 
 describe('a trimmer set beforehand', () => {
   const preset = {
+    ...emptyPreset(),
     from: '1',
     to: 'wiper',
     old: '2.687k',
@@ -262,7 +270,7 @@ describe('the record', () => {
         ...film,
         decision: 'leave',
         decisionReason: '=reads well',
-        fitted: { C1: { done: true, before: '1', after: '2', note: '', at: '' } },
+        fitted: { C1: { ...emptyFitted(), done: true, before: '1', after: '2' } },
       }),
     );
     job.badRows = [{ row: 4, cells: ['x', 'y'], reason: 'no part in it' }];
@@ -275,7 +283,7 @@ describe('the record', () => {
   });
 
   test('keeps what was written under a designator that is no more', () => {
-    const fitted = { C7: { done: true, before: '', after: '9 µF', note: '', at: '' } };
+    const fitted = { C7: { ...emptyFitted(), done: true, after: '9 µF' } };
     const job = jobOf(line('C1', { ...film, fitted }));
     const { entries } = recordOf(job, planned(job), catalogue, catalogueAt);
     expect(entries.map(({ designator }) => designator)).toEqual(['C1', 'C7']);

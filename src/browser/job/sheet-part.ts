@@ -1,103 +1,207 @@
-import type { Sheet, SheetStep } from '../../job/index.ts';
-import type { Check, Fitted } from '../../job/model.ts';
-import { cautionList } from '../../job-view/caution-list.ts';
-import { checkMarkup, stepMarkup } from '../../job-view/sheet-view.ts';
+import type { Sheet, SheetCheck, SheetStep } from '../../job/index.ts';
+import { beginMarkup, checkMarkup, stepMarkup, stepTitle } from '../../job-view/sheet-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { countOf } from '../../text/words.ts';
+import { capital, countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
-import { change, changeLines, current } from './state.ts';
+import { refreshLive } from './live.ts';
+import { arrange, isField, splitOff, writeField } from './sheet-writing.ts';
+import { drawSketch, whenDrawn } from './sketches.ts';
 
-/** The bench sheet: one part at a time on a tablet, all of them on paper. */
+/** The bench sheet: one thing at a time on a tablet, all of them on paper. */
 
-const steps = byId('bench-steps', HTMLElement);
-const checks = byId('bench-checks', HTMLElement);
+type Item =
+  | { id: string; title: string; done: boolean; kind: 'begin' }
+  | { id: string; title: string; done: boolean; kind: 'part'; step: SheetStep }
+  | { id: string; title: string; done: boolean; kind: 'check'; check: SheetCheck };
+
+const places = {
+  begin: byId('bench-cautions', HTMLElement),
+  part: byId('bench-steps', HTMLElement),
+  check: byId('bench-checks', HTMLElement),
+};
 const whole = byId('bench-whole', HTMLInputElement);
+const chooser = byId('bench-go', HTMLSelectElement);
+const section = byId('sheet', HTMLElement);
+
 let sheet: Sheet | undefined;
-let at = 0;
+let items: readonly Item[] = [];
+let open = '';
+/** What has to have the focus once it is drawn anew. */
+let wanted: string | undefined;
 
-const UNTOUCHED: Fitted = { done: false, before: '', after: '', note: '', at: '' };
-const UNCHECKED: Check = { done: false, reading: '', note: '', at: '' };
+const itemsOf = ({ cautions, steps, checks }: Sheet): Item[] => [
+  ...(cautions.length === 0
+    ? []
+    : [{ id: 'begin', title: 'Before you begin', done: false, kind: 'begin' } as const]),
+  ...steps.map((step) => ({
+    id: `part ${step.id}`,
+    title: stepTitle(step),
+    done: step.isDone,
+    kind: 'part' as const,
+    step,
+  })),
+  ...(steps.length === 0
+    ? []
+    : checks.map((check) => ({
+        id: `check ${check.row.id}`,
+        title: capital(check.row.title),
+        done: check.check.done,
+        kind: 'check' as const,
+        check,
+      }))),
+];
 
-const drawSteps = (all: boolean): void => {
-  const every: readonly SheetStep[] = sheet?.steps ?? [];
-  at = Math.max(0, Math.min(at, every.length - 1));
-  const wanted = all ? every : every.slice(at, at + 1);
-  steps.replaceChildren(...wanted.map((step) => toDom(stepMarkup(step))));
-  const done = every.filter(({ fitted }) => fitted.done).length;
-  byId('bench-said', HTMLElement).textContent =
-    every.length === 0
-      ? 'Nothing to do at the bench yet.'
-      : `${all ? countOf(every.length, 'part') : `Part ${String(at + 1)} of ${String(every.length)}`}, ${String(done)} done.`;
-  byId('bench-before', HTMLButtonElement).disabled = all || at === 0;
-  byId('bench-after', HTMLButtonElement).disabled = all || at >= every.length - 1;
+const elementOf = (item: Item, made: Sheet): HTMLElement => {
+  const markup =
+    item.kind === 'begin'
+      ? beginMarkup(made.cautions)
+      : item.kind === 'part'
+        ? stepMarkup(item.step)
+        : checkMarkup(item.check, made);
+  const element = toDom(markup);
+  if (!(element instanceof HTMLElement)) throw new TypeError('a step is an element');
+  element.dataset['item'] = item.id;
+  if (item.kind === 'part') drawSketch(element, item.step);
+  return element;
 };
 
-const typesIn = (place: HTMLElement): boolean =>
-  document.activeElement instanceof HTMLInputElement &&
-  document.activeElement.type !== 'checkbox' &&
-  place.contains(document.activeElement);
+const indexOfOpen = (): number => {
+  const at = items.findIndex(({ id }) => id === open);
+  if (at >= 0) return at;
+  // Work that was begun goes on where it stopped.
+  const isBegun = items.some(({ done }) => done);
+  const next = items.findIndex(({ done, kind }) => !done && kind !== 'begin');
+  return isBegun && next >= 0 ? next : 0;
+};
+
+const countsOf = (kind: Item['kind']): { all: number; done: number } => {
+  const own = items.filter((item) => item.kind === kind);
+  return { all: own.length, done: own.filter(({ done }) => done).length };
+};
+
+const showProgress = (all: boolean): void => {
+  const at = indexOfOpen();
+  const item = items[at];
+  const [parts, checks] = [countsOf('part'), countsOf('check')];
+  const said = `${countOf(parts.all, 'part')}, ${String(parts.done)} done; ${countOf(checks.all, 'check')}, ${String(checks.done)} done`;
+  const nth = item === undefined ? 0 : items.filter(({ kind }) => kind === item.kind).indexOf(item);
+  const where =
+    all || item === undefined || item.kind === 'begin'
+      ? ''
+      : `${capital(item.kind)} ${String(nth + 1)} of ${String(countsOf(item.kind).all)}. `;
+  byId('bench-said', HTMLElement).textContent =
+    items.length === 0 ? 'Nothing to do at the bench yet.' : `${where}${said}.`;
+  const bar = byId('bench-progress', HTMLProgressElement);
+  bar.max = Math.max(1, parts.all + checks.all);
+  bar.value = parts.done + checks.done;
+  byId('bench-before', HTMLButtonElement).disabled = all || at <= 0;
+  byId('bench-after', HTMLButtonElement).disabled = all || at >= items.length - 1;
+  chooser.disabled = all;
+  chooser.replaceChildren(
+    ...items.map(
+      ({ id, title, done }, index) =>
+        new Option(`${done ? '✓ ' : ''}${title}`, id, false, index === at),
+    ),
+  );
+};
+
+const draw = (all: boolean): void => {
+  const at = indexOfOpen();
+  open = items[at]?.id ?? '';
+  const shown = all ? items : items.slice(at, at + 1);
+  for (const [kind, place] of Object.entries(places)) {
+    const own = sheet === undefined ? [] : shown.filter((item) => item.kind === kind);
+    const made = sheet;
+    place.replaceChildren(
+      ...own.flatMap((item) => (made === undefined ? [] : [elementOf(item, made)])),
+    );
+  }
+  byId('bench-closing', HTMLElement).hidden = places.check.childElementCount === 0;
+  showProgress(all);
+  if (wanted !== undefined) section.querySelector<HTMLElement>(wanted)?.focus();
+  wanted = undefined;
+};
+
+const hasFocus = (): boolean =>
+  Object.values(places).some((place) => place.contains(document.activeElement));
+
+const refresh = (made: Sheet): void => {
+  for (const place of Object.values(places))
+    for (const shown of place.querySelectorAll<HTMLElement>('[data-item]')) {
+      const item = items.find(({ id }) => id === shown.dataset['item']);
+      if (item === undefined || item.kind === 'begin') continue;
+      refreshLive(shown, elementOf(item, made));
+      if (item.kind === 'part') drawSketch(shown, item.step);
+    }
+  showProgress(whole.checked);
+};
 
 /** Shows a sheet; what is being typed in stays as it is. */
 export const showSheet = (made: Sheet): void => {
   sheet = made;
-  if (!typesIn(steps)) drawSteps(whole.checked);
-  if (!typesIn(checks))
-    checks.replaceChildren(...made.checks.map((one) => toDom(checkMarkup(one))));
-  byId('bench-cautions', HTMLElement).replaceChildren(
-    ...cautionList(made.cautions).map((one) => toDom(one)),
-  );
+  items = itemsOf(made);
+  if (hasFocus() && wanted === undefined) refresh(made);
+  else draw(whole.checked);
+  whenDrawn(() => {
+    if (sheet !== undefined) showSheet(sheet);
+  });
 };
 
-const written = <T extends Fitted | Check>(
-  before: T,
-  { dataset, type, value, checked }: HTMLInputElement,
-): T => {
-  const key = dataset.bench ?? '';
-  if (type !== 'checkbox') return key in before ? { ...before, [key]: value } : before;
-  return { ...before, done: checked, at: checked ? new Date().toISOString() : '' };
+const go = (by: number): void => {
+  open = items[indexOfOpen() + by]?.id ?? open;
+  draw(false);
 };
 
-const write = ({ target }: Event): void => {
-  if (!(target instanceof HTMLInputElement) || target.dataset.bench === undefined) return;
-  const place = target.closest<HTMLElement>('.bench-step');
-  const { line = '', designator = '', check } = place?.dataset ?? {};
-  const cell =
-    target.type === 'checkbox'
-      ? ''
-      : `${line} ${designator} ${check ?? ''} ${target.dataset.bench}`;
-  if (check !== undefined) {
-    const job = current();
-    const before = job.checks[check] ?? UNCHECKED;
-    change({ ...job, checks: { ...job.checks, [check]: written(before, target) } }, cell);
-    return;
+const press = ({ target }: Event): void => {
+  if (!(target instanceof HTMLButtonElement)) return;
+  const { adjust, split } = target.dataset;
+  const { line, designator = '' } = target.closest<HTMLElement>('.bench-step')?.dataset ?? {};
+  if (adjust !== undefined) {
+    const { adjustment = '' } = target.closest<HTMLElement>('[data-adjustment]')?.dataset ?? {};
+    const own = `[data-adjustment="${CSS.escape(adjustment)}"] [data-adjust="${adjust}"]`;
+    wanted = adjust === 'add' ? '[data-adjustment]:last-child input' : own;
+    arrange(adjust, adjustment, sheet?.adjustments ?? []);
   }
-  changeLines(
-    new Set([line]),
-    (one) => ({
-      ...one,
-      fitted: { ...one.fitted, [designator]: written(one.fitted[designator] ?? UNTOUCHED, target) },
-    }),
-    cell,
-  );
+  if (split !== undefined && line !== undefined) {
+    target.blur();
+    splitOff(line, designator);
+  }
+};
+
+/** Left and right lead from one to the next, but not while one types or chooses. */
+const onKey = (event: KeyboardEvent): void => {
+  if (section.hidden || whole.checked || event.altKey || event.ctrlKey || event.metaKey) return;
+  if (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') return;
+  const isTyping = isField(event.target) && event.target.type !== 'checkbox';
+  if (!isTyping) go(event.key === 'ArrowLeft' ? -1 : 1);
 };
 
 /** Makes the bench sheet work. */
 export const startSheet = (): void => {
-  steps.addEventListener('input', write);
-  checks.addEventListener('input', write);
-  const go = (by: number) => (): void => {
-    at += by;
-    drawSteps(false);
-  };
-  byId('bench-before', HTMLButtonElement).addEventListener('click', go(-1));
-  byId('bench-after', HTMLButtonElement).addEventListener('click', go(1));
-  whole.addEventListener('change', () => {
-    drawSteps(whole.checked);
+  for (const place of Object.values(places)) {
+    place.addEventListener('input', ({ target }) => {
+      if (isField(target)) writeField(target, sheet?.adjustments ?? []);
+    });
+    place.addEventListener('click', press);
+  }
+  byId('bench-before', HTMLButtonElement).addEventListener('click', () => {
+    go(-1);
   });
+  byId('bench-after', HTMLButtonElement).addEventListener('click', () => {
+    go(1);
+  });
+  chooser.addEventListener('change', () => {
+    open = chooser.value;
+    draw(false);
+  });
+  whole.addEventListener('change', () => {
+    draw(whole.checked);
+  });
+  addEventListener('keydown', onKey);
   addEventListener('beforeprint', () => {
-    drawSteps(true);
+    draw(true);
   });
   addEventListener('afterprint', () => {
-    drawSteps(whole.checked);
+    draw(whole.checked);
   });
 };

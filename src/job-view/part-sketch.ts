@@ -1,0 +1,99 @@
+import {
+  coloursOf,
+  forms,
+  partsDrawing,
+  scaleFor,
+  sidesInShort,
+  type FormId,
+  type PartSpec,
+} from '../drawing/index.ts';
+import { resolveSituation, type Catalogue } from '../engine/index.ts';
+import type { SheetStep } from '../job/index.ts';
+import { h } from '../markup/node.ts';
+import type { Element } from '../markup/node.ts';
+import { drawnParts, SIDES_FROM } from '../substitution/drawn.ts';
+import { basisWords, capital } from '../text/words.ts';
+
+/** A part to draw, with what is said of its sides. */
+interface Sketched {
+  spec: PartSpec;
+  name: string;
+  said: string;
+}
+
+const isForm = (form: string): form is FormId => Object.hasOwn(forms, form);
+
+/** The old capacitor and what is fitted, in the look of their types and with their tabulated bodies. */
+const capacitors = (
+  { planned, action }: SheetStep,
+  catalogue: Catalogue | undefined,
+  { typeLooks, markings }: Catalogue,
+): Sketched[] => {
+  const { worked, standIn } = planned;
+  if (worked === undefined || catalogue === undefined) return [];
+  const { original } = resolveSituation(catalogue, worked.request);
+  const all = { ...catalogue, typeLooks, markings };
+  const parts = drawnParts(all, original, action === 'replace' ? standIn : undefined);
+  return parts.map(({ spec, name, sides, basis }) => ({
+    spec,
+    name,
+    said: `${SIDES_FROM[sides]} (${basisWords[basis]?.meaning ?? basis})`,
+  }));
+};
+
+/** A chip or socket with as many pins as its line says; nothing where it says none. */
+const packages = ({ planned }: SheetStep, { job }: Catalogue): Sketched[] => {
+  const { kind } = planned.part;
+  const pins = Number(/(\d+)[\s-]*pins?\b/iu.exec(planned.line.value)?.[1] ?? 0);
+  const row = job.packageLooks.find(
+    ({ kinds, pins_from, pins_to }) =>
+      kinds.includes(kind) && pins >= pins_from && pins <= pins_to && pins % 2 === 0,
+  );
+  if (row === undefined || !isForm(row.form)) return [];
+  const spec: PartSpec = {
+    form: row.form,
+    length: (pins / 2) * row.step_mm,
+    width: row.width_mm,
+    height: row.height_mm,
+    pitch: row.pitch_mm,
+    pins,
+  };
+  const said = `usual outline, seen from above with its notch to the left (${basisWords[row.basis]?.meaning ?? row.basis})`;
+  return [{ spec, name: kind, said }];
+};
+
+/**
+ * What a step is about, drawn to scale over a millimetre rule: the old part and the new one beside
+ * it, with their marks of polarity or pin 1. Nothing where nothing says how they look.
+ * @param catalogue of the position, with its sizes
+ * @param looks looks of types, colours, outlines of chips
+ */
+export const sketchOf = (
+  step: SheetStep,
+  catalogue: Catalogue | undefined,
+  looks: Catalogue,
+): Element | undefined => {
+  const parts = [...capacitors(step, catalogue, looks), ...packages(step, looks)];
+  if (parts.length === 0) return undefined;
+  const views = 'first';
+  const pageScale = scaleFor(parts, { views });
+  return h(
+    'figure',
+    { class: 'bench-sketch' },
+    partsDrawing(parts, { views, pageScale, colours: coloursOf(looks) }),
+    h(
+      'figcaption',
+      { class: 'small quiet' },
+      parts.map(({ name, spec, said }) =>
+        h(
+          'span',
+          {},
+          `${capital(name)}: `,
+          h('span', { class: 'qty' }, sidesInShort(spec)),
+          `, ${said}. `,
+        ),
+      ),
+      'Measure yours; colour and print are only what is usual.',
+    ),
+  );
+};

@@ -1,0 +1,62 @@
+import { formatQuantity } from '../engine/index.ts';
+import { emptyPreset, turnsInWords, type PresetSteps, type SheetStep } from '../job/index.ts';
+import { h } from '../markup/node.ts';
+import type { Element } from '../markup/node.ts';
+import { capital, sentence } from '../text/words.ts';
+import { benchInput } from './bench-input.ts';
+
+const FIELDS = [
+  ['from', 'From terminal'],
+  ['to', 'To terminal'],
+  ['old', 'Old reading between them'],
+  ['oldTotal', 'Old, end to end'],
+  ['total', 'New, end to end'],
+  ['turns', 'Turns from end to end'],
+  ['supplied', 'New as supplied, same terminals'],
+] as const;
+
+const USES = [
+  ['rheostat', 'two terminals: the ohms count'],
+  ['divider', 'three terminals: the ratio counts'],
+] as const;
+
+const NAMES: Readonly<Record<string, string>> = Object.fromEntries(FIELDS);
+
+/** What to do with the new trimmer before it goes in; changes while one types. */
+const stepsMarkup = ({ set, turns, notes, rejected }: PresetSteps): Element =>
+  h(
+    'ul',
+    { class: 'bench-preset', 'data-live': 'preset' },
+    set !== undefined && h('li', {}, h('strong', {}, `Set it to ${formatQuantity(set, 'ohm')}.`)),
+    turns !== undefined &&
+      h('li', {}, h('strong', {}, `From where it stands: ${turnsInWords(turns)}.`)),
+    notes.map((text) => h('li', {}, sentence(text))),
+    Object.entries(rejected).map(([field, text]) =>
+      h('li', { class: 'fault' }, `${capital(NAMES[field] ?? field)}: ${sentence(text)}`),
+    ),
+  );
+
+/** A trimmer's setting: the old readings, the new one as supplied, and what that comes to. */
+export const presetMarkup = ({ preset, fitted }: SheetStep): Element[] => {
+  if (preset === undefined) return [];
+  const said = fitted.preset ?? emptyPreset();
+  return [
+    h(
+      'fieldset',
+      { class: 'bench-fields' },
+      h('legend', {}, 'Setting to carry over'),
+      FIELDS.map(([name, label]) => benchInput(label, said[name], { 'data-preset': name })),
+      h(
+        'label',
+        { class: 'bench-field' },
+        'Used with',
+        h(
+          'select',
+          { 'data-preset': 'use' },
+          USES.map(([id, word]) => h('option', { value: id, selected: said.use === id }, word)),
+        ),
+      ),
+    ),
+    stepsMarkup(preset),
+  ];
+};

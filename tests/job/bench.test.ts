@@ -1,0 +1,191 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import {
+  adjustmentsOf,
+  emptyFitted,
+  moved,
+  openJob,
+  planJob,
+  presetSteps,
+  recordCsv,
+  recordOf,
+  sheetOf,
+  splitLine,
+  writeJob,
+} from '../../src/job/index.ts';
+import { emptyJob, emptyLine, emptyPreset, type Fitted, type Job } from '../../src/job/model.ts';
+
+/** What is written down at the bench, and what it does to plan and record. */
+
+const catalogue = loadCatalogue();
+const catalogueAt = () => catalogue;
+const planned = (job: Job) => planJob(job, { catalogueAt });
+const sheet = (job: Job) => sheetOf(job, planned(job), { catalogueAt, common: catalogue });
+const record = (job: Job) => recordOf(job, planned(job), catalogue, catalogueAt);
+
+const can = (designators: string, fitted: Record<string, Partial<Fitted>> = {}) => ({
+  ...emptyLine(designators),
+  designators,
+  kind: 'capacitor',
+  type: 'al-electrolytic-wet',
+  value: '100 µF',
+  volts: '25 V',
+  position: 'emitter-bypass',
+  fitted: Object.fromEntries(
+    Object.entries(fitted).map(([key, one]) => [key, { ...emptyFitted(), ...one }]),
+  ),
+});
+const jobOf = (...lines: Job['lines']): Job => ({ ...emptyJob('test', new Date(0)), lines });
+
+const dry = { found: { capacitance: '41 µF', esr: '12 Ω' } };
+
+describe('readings at the bench', () => {
+  test.each([
+    ['9,1 µF', '9.1\u00A0µF', ''],
+    ['9.1u', '9.1\u00A0µF', ''],
+    ['', '', ''],
+    ['=1+1', '', /./u],
+    ['-3 µF', '', /zero/u],
+    ['12 V', '', /./u],
+  ])('of capacitance, typed as %s', (text, read, fault) => {
+    const { steps } = sheet(jobOf(can('C1', { C1: { found: { capacitance: text } } })));
+    const field = steps[0]?.fields.find(
+      ({ row, time }) => row.id === 'capacitance' && time === 'before',
+    );
+    expect(field?.text).toBe(text);
+    expect(field?.read).toBe(read);
+    expect(field?.fault).toMatch(fault);
+  });
+
+  test('judge a part that has its line to itself', () => {
+    const before = planned(jobOf(can('C1'))).lines[0];
+    const after = planned(jobOf(can('C1', { C1: dry }))).lines[0];
+    expect(before?.decision).toBe('test');
+    expect(after?.decision).toBe('replace');
+    expect(after?.worked?.judgement.reasons.map(({ working }) => working).join()).toContain('41');
+  });
+
+  test('say of one of several what they come to, and make it a line of its own', () => {
+    const job = jobOf(can('C1-C4', { C3: dry }));
+    const plan = planned(job);
+    expect(plan.lines[0]?.decision).toBe('test');
+    const { steps } = sheetOf(job, plan, { catalogueAt, common: catalogue });
+    const advice = steps.map(({ designator, judgement }) => [designator, judgement?.advice]);
+    expect(advice).toEqual([
+      ['C1', undefined],
+      ['C2', undefined],
+      ['C3', 'replace'],
+      ['C4', undefined],
+    ]);
+    const lines = splitLine(job.lines, 'C1-C4', 'C3', 'new');
+    expect(lines.map(({ designators }) => designators)).toEqual(['C1, C2, C4', 'C3']);
+    const split = planned({ ...job, lines });
+    expect(split.lines.map(({ decision }) => decision)).toEqual(['test', 'replace']);
+    expect(splitLine(lines, 'new', 'C3', 'x')).toEqual(lines);
+  });
+
+  test('a part that was tested is not replaced yet', () => {
+    const ticked = { ...dry, done: true, did: 'test', at: '2026-01-01T00:00:00.000Z' };
+    const { steps } = sheet(jobOf(can('C1', { C1: ticked })));
+    expect(steps[0]).toMatchObject({ action: 'replace', isDone: false });
+    const again = sheet(jobOf(can('C1', { C1: { ...ticked, did: 'replace' } })));
+    expect(again.steps[0]?.isDone).toBe(true);
+  });
+
+  test('stay on the sheet and on record once the part is left alone', () => {
+    const job = jobOf({
+      ...can('C1, C2', { C1: { found: { capacitance: '104 µF' }, measured: { esr: '0,4' } } }),
+      decision: 'leave',
+      decisionReason: 'reads well',
+    });
+    expect(sheet(job).steps.map(({ designator }) => designator)).toEqual(['C1']);
+    const [entry] = record(job).entries;
+    expect(entry).toMatchObject({ decision: 'leave', why: 'reads well' });
+    expect(entry?.found).toContain('Capacitance 104\u00A0µF');
+    expect(entry?.measured).toContain('400\u00A0mΩ');
+  });
+});
+
+describe('a socket', () => {
+  test('has a step of its own with notch, pin 1 and decoupling', () => {
+    const socket = { ...emptyLine('x'), designators: 'XU1', kind: 'socket', value: '8 pins' };
+    const { steps } = sheet(jobOf({ ...socket, decision: 'replace' }));
+    const ids = steps[0]?.fields.map(({ row }) => row.id);
+    expect(ids).toEqual(['notch', 'pin-one', 'decoupling']);
+    expect(steps[0]?.marks).toContain('pin-1');
+  });
+});
+
+describe('a trimmer', () => {
+  const said = { ...emptyPreset(), old: '2,5k', total: '20k', supplied: '10k', turns: '20' };
+
+  test.each([
+    ['rheostat', '', 2500, -7.5],
+    ['rheostat', '10k', 2500, -7.5],
+    // The ratio is a quarter, so the new one is set to a quarter of 20 kilohms.
+    ['divider', '10k', 5000, -5],
+    // Without the old total the ratio is not known.
+    ['divider', '', 2500, -7.5],
+  ] as const)('used as %s of %s', (use, oldTotal, set, turns) => {
+    const steps = presetSteps(catalogue, { ...said, use, oldTotal });
+    expect(steps.set?.typ).toBeCloseTo(set);
+    expect(steps.turns?.typ).toBeCloseTo(turns);
+  });
+
+  test('each of a line is set by its own reading, and that is recorded', () => {
+    const fitted = {
+      RV1: { ...emptyFitted(), preset: { ...said, from: '1', to: '2' } },
+      RV2: { ...emptyFitted(), preset: { ...said, old: '12k' } },
+    };
+    const job = jobOf({ ...emptyLine('t'), designators: 'RV1, RV2', kind: 'trimmer', fitted });
+    expect(sheet(job).steps.map(({ preset }) => preset?.turns?.typ)).toEqual([-7.5, 2]);
+    const adjusted = record(job).entries.map((entry) => entry.adjusted);
+    expect(adjusted[0]).toContain('1 to 2: old 2,5k');
+    expect(adjusted[0]).toContain('7.5 turns towards less resistance');
+    expect(adjusted[1]).toContain('12\u00A0kΩ');
+  });
+});
+
+describe('adjustments', () => {
+  const trimmer = { ...emptyLine('t'), designators: 'RV1, RV2', kind: 'trimmer', note: 'rail' };
+  const job = jobOf(trimmer);
+  const all = adjustmentsOf(job, planned(job).lines);
+
+  test('begin with the trimmers of the board and keep the order they are given', () => {
+    expect(all.map(({ what }) => what)).toEqual(['RV1: rail', 'RV2: rail']);
+    const turned = moved(all, 'RV2', -1);
+    expect(turned.map(({ id }) => id)).toEqual(['RV2', 'RV1']);
+    expect(moved(turned, 'RV2', -1)).toEqual(turned);
+    expect(moved(turned, 'none', 1)).toEqual(turned);
+    const kept = { ...job, adjustments: turned.slice(0, 1) };
+    expect(adjustmentsOf(kept, planned(kept).lines).map(({ id }) => id)).toEqual(['RV2', 'RV1']);
+  });
+});
+
+describe('the record', () => {
+  const job: Job = {
+    ...jobOf(
+      can('C1-C3', { C2: { ...dry, measured: { capacitance: '98 µF' }, note: '=SUM(A1)' } }),
+      { ...can('C9'), decision: 'leave', decisionReason: '@reads well' },
+      { ...emptyLine('t'), designators: 'RV1', kind: 'trimmer' },
+    ),
+    checks: { rails: { done: true, reading: '+15.02, −14.98', note: '', at: '' } },
+    adjustments: [{ id: 'RV1', what: 'RV1', before: '14.8', after: '15.0', done: true, at: '' }],
+  };
+
+  test('of a job that is opened again from its file is the same', () => {
+    const read = openJob(writeJob(job));
+    if (!read.ok) throw new Error(read.message);
+    expect(record(read.job)).toEqual(record(job));
+    expect(recordCsv(record(read.job))).toBe(recordCsv(record(job)));
+  });
+
+  test('holds readings, adjustments and checks, and no cell that a spreadsheet would run', () => {
+    const csv = recordCsv(record(job));
+    for (const text of ['41', '98', '+15.02, −14.98', 'adjustment 1', '15.0', "'=SUM", "'@reads"])
+      expect(csv).toContain(text);
+    for (const row of csv.split('\r\n'))
+      for (const cell of row.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/u))
+        expect(cell).not.toMatch(/^"?[=+\-@]/u);
+  });
+});
