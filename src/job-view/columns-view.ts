@@ -1,4 +1,11 @@
-import type { ColumnField, LinesIn, Mapping, Row } from '../job/index.ts';
+import {
+  isDecimalAsked,
+  type ColumnField,
+  type DecimalSign,
+  type LinesIn,
+  type Mapping,
+  type Row,
+} from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
@@ -36,32 +43,56 @@ const columnChoice = (at: number, head: string, chosen: ColumnField | undefined)
     ),
   );
 
+/** Asked where numbers such as 1.000 mean something else with the other sign. */
+const decimalChoice = (decimal: DecimalSign | undefined): Element =>
+  h(
+    'p',
+    { class: 'job-bar' },
+    h(
+      'label',
+      {},
+      'Decimal sign ',
+      h(
+        'select',
+        { 'data-decimal': true },
+        [
+          ['', 'either: 1.000 and 1,000 are one'],
+          ['point', 'point: 4.7, and 1,000 is a thousand'],
+          ['comma', 'comma: 4,7, and 1.000 is a thousand'],
+        ].map(([value, word]) => h('option', { value, selected: value === (decimal ?? '') }, word)),
+      ),
+    ),
+  );
+
 /** What columns to take a table's cells for: the guess, to be changed, the first rows, the bad ones. */
 export const columnsMarkup = (
   rows: readonly Row[],
-  { hasHeader, fields }: Mapping,
+  mapping: Mapping,
   { lines, badRows, said }: LinesIn,
 ): Element[] => [
   h('h3', { id: 'table-title', tabindex: -1 }, 'What do the columns hold?'),
   h(
     'label',
     { class: 'tick' },
-    h('input', { type: 'checkbox', 'data-header': true, checked: hasHeader }),
+    h('input', { type: 'checkbox', 'data-header': true, checked: mapping.hasHeader }),
     ' The first row names the columns',
   ),
+  ...(isDecimalAsked(rows, mapping) ? [decimalChoice(mapping.decimal)] : []),
   h(
     'div',
     { class: 'job-bar' },
-    fields.map((field, at) => columnChoice(at, hasHeader ? (rows[0]?.cells[at] ?? '') : '', field)),
+    mapping.fields.map((field, at) =>
+      columnChoice(at, mapping.hasHeader ? (rows[0]?.cells[at] ?? '') : '', field),
+    ),
   ),
   cardTable(
     'First rows',
-    fields.map((field, at) =>
+    mapping.fields.map((field, at) =>
       field === undefined ? `column ${String(at + 1)}` : COLUMN_WORDS[field],
     ),
     rows
-      .slice(hasHeader ? 1 : 0, PREVIEW + 1)
-      .map(({ cells }) => fields.map((_, at) => cells[at] ?? '')),
+      .slice(mapping.hasHeader ? 1 : 0, PREVIEW + 1)
+      .map(({ cells }) => mapping.fields.map((_, at) => cells[at] ?? '')),
   ),
   h('p', {}, `${countOf(lines.length, 'row')} to add, ${String(badRows.length)} not understood.`),
   h(

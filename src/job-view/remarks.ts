@@ -25,8 +25,10 @@ const tell = (text: string): Remark => ({ text, acts: false });
 const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   const { missing, rejected, state, doubled = [], line, part } = planned;
   const ask = askOf(planned);
+  // A question says by itself what is missing.
+  const left = ask === undefined ? missing : missing.filter((one) => one === 'designators');
   return [
-    ...(missing.length > 0 ? [act(`Still to say: ${listed(missing)}.`)] : []),
+    ...(left.length > 0 ? [act(`Still to say: ${listed(left)}.`)] : []),
     ...(ask === undefined ? [] : [act(ask.question)]),
     ...Object.entries(rejected).map(([field, why]) => act(`${capital(field)}: ${sentence(why)}`)),
     ...(doubled.length === 0
@@ -40,7 +42,9 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
     ...(state === 'other'
       ? [
           tell(`Not assessed here (${part.kind}); it is kept and listed.`),
-          ...(line.decision === 'judge' ? [act('Say what to do with it.')] : []),
+          ...(line.decision === 'judge' && ask === undefined
+            ? [act('Say what to do with it.')]
+            : []),
         ]
       : []),
   ];

@@ -1,4 +1,5 @@
 import type { ColumnField, ColumnWordRow } from '../schemas/job.ts';
+import type { DecimalSign } from './decimal-sign.ts';
 import { expandDesignators } from './designators.ts';
 import type { Row } from './delimited.ts';
 
@@ -9,6 +10,8 @@ export interface Mapping {
   /** Whether the first row names the columns. */
   hasHeader: boolean;
   fields: readonly (ColumnField | undefined)[];
+  /** The sign before decimals; numbers are left as they stand where it is not known. */
+  decimal?: DecimalSign | undefined;
 }
 
 const SAMPLE = 200;
@@ -61,7 +64,10 @@ export const guessColumns = (rows: readonly Row[], words: readonly ColumnWordRow
     return field;
   };
   const first = named.map(claim);
-  const width = Math.max(0, ...rows.slice(0, SAMPLE).map(({ cells }) => cells.length));
+  // A row that is longer than the one that names the columns is broken, not wider.
+  const width = hasHeader
+    ? head.length
+    : Math.max(0, ...rows.slice(0, SAMPLE).map(({ cells }) => cells.length));
   const fields = Array.from({ length: width }, (_, at) => {
     // A column with a word of its own that says something else is not guessed again.
     if (named[at] !== undefined) return first[at];

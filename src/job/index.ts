@@ -56,6 +56,7 @@ export {
 } from './delimited.ts';
 export { openStore, type JobStore, type Listed, type Saved } from './store.ts';
 export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
+export { guessDecimal, isDecimalAsked, type DecimalSign } from './decimal-sign.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';
 export { tableOut } from './table-out.ts';
 export { understandWith, understoodLine, type Understood } from './understood.ts';

@@ -21,10 +21,15 @@ export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | unde
 export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();
 
+/** Whether a kind is one that designators have letters for. */
+export const isKnownKind = ({ job: { designatorLetters } }: Catalogue, kind: string): boolean =>
+  kind === 'other' || designatorLetters.some((row) => row.kind === kind);
+
 /** Offers the kind that the letters of designators usually stand for. */
 export const askKind = (
   { job: { designatorLetters } }: Catalogue,
   designators: readonly string[],
+  said = '',
 ): Ask => {
   const letters = /^[A-Z]+/iu.exec(designators[0] ?? '')?.[0].toUpperCase() ?? '';
   const usual = designatorLetters.find((row) => row.letters === letters)?.kind;
@@ -32,10 +37,13 @@ export const askKind = (
   const ordered = usual === undefined ? kinds : [usual, ...kinds.filter((kind) => kind !== usual)];
   return {
     about: 'kind',
-    question:
-      usual === undefined
-        ? 'What kind of part is it?'
-        : `What kind of part is it? ${letters} usually stands for a ${usual}.`,
+    question: [
+      said === '' ? [] : [`“${said}” is not a kind that is known here.`],
+      'What kind of part is it?',
+      usual === undefined ? [] : [`${letters} usually stands for this: ${usual}.`],
+    ]
+      .flat()
+      .join(' '),
     choices: ordered.map((kind) => ({ label: kind, set: { kind } })),
   };
 };

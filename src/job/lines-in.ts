@@ -1,4 +1,5 @@
 import type { Mapping } from './columns.ts';
+import { withoutThousands } from './decimal-sign.ts';
 import type { Row } from './delimited.ts';
 import { expandDesignators } from './designators.ts';
 import { emptyLine, MOST_LINES, type BadRow, type Line } from './model.ts';
@@ -39,14 +40,15 @@ const reasonAgainst = ({ cells }: Row, { fields, names }: Columns): string | und
   return says ? undefined : 'None of the columns that are understood says anything.';
 };
 
-const lineOf = ({ cells }: Row, { fields, names }: Columns, id: string): Line => {
+const lineOf = ({ cells }: Row, { fields, names, decimal }: Columns, id: string): Line => {
   const line = emptyLine(id);
   const rest = new Map<string, string>();
   cells.forEach((cell, at) => {
     const field = fields[at];
     const text = plainCell(cell);
     // The designators are what counts; a quantity is kept beside them.
-    if (field !== undefined && field !== 'quantity') line[field] = text;
+    if (field !== undefined && field !== 'quantity')
+      line[field] = withoutThousands(text, field, decimal);
     else if (text !== '') rest.set(names[at] ?? '', text);
   });
   return { ...line, rest: Object.fromEntries(rest) };

@@ -41,6 +41,10 @@ const groupsOf = (bought: readonly OrderGroup[], rule: SpareRule): OrderGroup[] 
     };
   });
 
+/** What to mind where a designator stands in two lines. */
+const twice = ({ doubled = [] }: PlannedLine): string[] =>
+  doubled.length === 0 ? [] : [`${doubled.join(', ')}: in more than one row, counted in each`];
+
 /**
  * What to buy for all parts that are to be replaced, grouped by what is bought.
  * @param catalogue with names of types and the table of lead forming
@@ -64,7 +68,7 @@ export const orderOf = (plan: Plan, whole: Job['whole'], catalogue: Catalogue): 
         needed: each * designators.length,
         spares: 0,
         total: 0,
-        notes,
+        notes: [...notes, ...twice(planned)],
       }));
     });
   return { groups: groupsOf(bought, rule), unsettled, rule };

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { Ask } from './ask.ts';
-import { askKind } from './kinds.ts';
+import { askKind, isKnownKind } from './kinds.ts';
 import type { PlannedLine } from './planned.ts';
 
 /** One question, with every line that it is asked of. */
@@ -14,10 +14,26 @@ export interface Question extends Ask {
  * marking. Nothing where the line is understood.
  * @param catalogue with the letters of designators
  */
-export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask | undefined =>
-  part.kind === '' && line.marking + line.value + line.type + line.designators !== ''
-    ? (part.asks?.find(({ about }) => about === 'marking') ?? askKind(catalogue, part.designators))
-    : part.asks?.[0];
+export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask | undefined => {
+  const isSilent = line.marking + line.value + line.type + line.designators === '';
+  if (part.kind === '' && !isSilent) {
+    const marking = part.asks?.find(({ about }) => about === 'marking');
+    return marking ?? askKind(catalogue, part.designators);
+  }
+  return part.kind === '' || isKnownKind(catalogue, part.kind)
+    ? part.asks?.[0]
+    : askKind(catalogue, part.designators, part.kind);
+};
+
+/** Questions that share this are asked once; of types the likeliest has to be the same. */
+const keyOf = ({ about, question, choices }: Ask): string =>
+  JSON.stringify(about === 'type' ? [question, choices[0]?.set] : [question, choices]);
+
+/** The answers that may be given for either. */
+const shared = (one: Ask, other: Ask): Ask => {
+  const labels = new Set(other.choices.map(({ label }) => label));
+  return { ...one, choices: one.choices.filter(({ label }) => labels.has(label)) };
+};
 
 /** Questions of all lines, those that are alike asked once. */
 export const questionsOf = (
@@ -28,11 +44,11 @@ export const questionsOf = (
   for (const planned of lines) {
     const ask = firstAsk(catalogue, planned);
     if (ask === undefined) continue;
-    const key = JSON.stringify(ask);
+    const key = keyOf(ask);
     const { id, designators } = planned.line;
     const alike = asked.get(key) ?? { ask, lines: [] };
     alike.lines.push({ id, designators });
-    asked.set(key, alike);
+    asked.set(key, { ask: shared(alike.ask, ask), lines: alike.lines });
   }
   return [...asked].map(([key, { ask, lines: of }]) => ({ ...ask, key, lines: of }));
 };

@@ -10,8 +10,10 @@ export const LARGEST_UNPACKED = 5_000_000;
 export type Shared =
   { ok: true; fragment: string; length: number } | { ok: false; message: string; length: number };
 
-const TOO_LONG =
-  'This job is too long for an address. Save it as a file and pass the file on instead.';
+const TOO_LONG = 'This address is longer than any that is made here; it is not opened.';
+
+const tooLong = (length: number): string =>
+  `A link with this job would have about ${length.toLocaleString('en')} characters, and those over ${LONGEST_FRAGMENT.toLocaleString('en')} are often cut on the way. Save the job as a file and pass that on.`;
 const BROKEN = 'This address holds no whole job; it may have been cut. Ask for the file instead.';
 
 /** Everything that comes out of a stream, or nothing as soon as it is more than `most` bytes. */
@@ -60,12 +62,12 @@ const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> =>
 export const shareJob = async (job: Job): Promise<Shared> => {
   const bytes = new TextEncoder().encode(JSON.stringify(job));
   if (bytes.length > LARGEST_UNPACKED)
-    return { ok: false, message: TOO_LONG, length: bytes.length };
+    return { ok: false, message: tooLong(bytes.length), length: bytes.length };
   const packed = streamOf(bytes).pipeThrough(new CompressionStream('deflate-raw'));
   const fragment = toBase64Url((await collect(packed, Infinity)) ?? new Uint8Array());
   const { length } = fragment;
   return length > LONGEST_FRAGMENT
-    ? { ok: false, message: TOO_LONG, length }
+    ? { ok: false, message: tooLong(length), length }
     : { ok: true, fragment, length };
 };
 

@@ -1,4 +1,4 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 import { openJob, writeJob } from './file.ts';
 import type { Job } from './model.ts';
 
@@ -46,7 +46,22 @@ export interface JobStore {
 }
 
 const NAME = 'understudy-jobs';
-const VERSION = 1;
+
+/** What takes a database of one version to the next; the first makes it. */
+export type Upgrade = (old: IDBPDatabase<Tables>, change: Upgrading) => void;
+type Upgrading = IDBPTransaction<Tables, 'jobs'[], 'versionchange'>;
+
+/** Steps in their order; their number is the version. What stands in the tables stays. */
+const UPGRADES: readonly Upgrade[] = [
+  (old) => {
+    old.createObjectStore('jobs', { keyPath: 'id' });
+  },
+];
+
+const NEWER =
+  'A newer edition of this page keeps the jobs of this browser. Load the page again; until then the job stays open here, so save it as a file.';
+const BLOCKED =
+  'Another tab holds the jobs in an older way. Close the other tabs of this site and load the page again; until then save the job as a file.';
 
 const sumOf = async (text: string): Promise<string> => {
   const bytes = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
@@ -69,10 +84,44 @@ const listed = async (kept: Kept): Promise<Listed> => {
     : { ok: false, id, text, message: read.message };
 };
 
-const refusal = (error: unknown): string =>
-  error instanceof DOMException && error.name === 'QuotaExceededError'
-    ? 'This browser has no room left for jobs. The job stays open here; save it as a file.'
-    : 'This browser does not keep jobs. The job stays open here; save it as a file.';
+const refusal = (error: unknown): string => {
+  const name = error instanceof DOMException ? error.name : '';
+  if (name === 'QuotaExceededError')
+    return 'This browser has no room left for jobs. The job stays open here; save it as a file.';
+  if (name === 'VersionError') return NEWER;
+  return 'This browser does not keep jobs. The job stays open here; save it as a file.';
+};
+
+/** Opens the database, brought up to the newest version; an older page that holds it is not waited for. */
+const opened = async (
+  name: string,
+  upgrades: readonly Upgrade[],
+  letGo: () => void,
+): Promise<IDBPDatabase<Tables> | { message: string }> => {
+  let isBlocked: (held: { message: string }) => void = () => undefined;
+  const blocked = new Promise<{ message: string }>((resolve) => {
+    isBlocked = resolve;
+  });
+  const database = openDB<Tables>(name, upgrades.length, {
+    upgrade: (old, from, _to, change) => {
+      for (const step of upgrades.slice(from)) step(old, change);
+    },
+    blocked: () => {
+      isBlocked({ message: BLOCKED });
+    },
+    blocking: letGo,
+  });
+  const first = await Promise.race([database, blocked]);
+  // One that comes too late may not stand in the way of others.
+  if ('message' in first)
+    database.then(
+      (late) => {
+        late.close();
+      },
+      () => undefined,
+    );
+  return first;
+};
 
 /** Writes unless another page saved since `revision`; one transaction, so that none comes between. */
 const put = async (
@@ -96,19 +145,22 @@ const keptOf = async (job: Job, revision: number): Promise<Omit<Kept, 'exported'
 /**
  * Jobs in the browser's own store. Nothing here throws for want of room or leave: a save tells.
  * @param name of the database, for tests
+ * @param upgrades of the database, for tests
  */
-export const openStore = async (name = NAME): Promise<JobStore | { message: string }> => {
+export const openStore = async (
+  name = NAME,
+  upgrades = UPGRADES,
+): Promise<JobStore | { message: string }> => {
   let database: IDBPDatabase<Tables>;
+  let isLetGo = false;
   try {
-    database = await openDB<Tables>(name, VERSION, {
-      upgrade: (old, from) => {
-        if (from < 1) old.createObjectStore('jobs', { keyPath: 'id' });
-      },
+    const there = await opened(name, upgrades, () => {
       // A page with a newer edition waits for this one to let go.
-      blocking: () => {
-        database.close();
-      },
+      isLetGo = true;
+      database.close();
     });
+    if ('message' in there) return there;
+    database = there;
   } catch (error) {
     return { message: refusal(error) };
   }
@@ -137,7 +189,7 @@ export const openStore = async (name = NAME): Promise<JobStore | { message: stri
         'This job was changed on another page meanwhile. Both versions are kept; yours is the copy.';
       return { state: 'stale', copy, revision: 1, message };
     } catch (error) {
-      return { state: 'refused', message: refusal(error) };
+      return { state: 'refused', message: isLetGo ? NEWER : refusal(error) };
     }
   };
 

@@ -44,6 +44,24 @@ test('letters that are not known offer every kind', () => {
   expect(first?.choices.length).toBeGreaterThan(5);
 });
 
+test('a word that is no kind is asked about', () => {
+  const [first] = ask({ designators: 'C1', kind: 'gadget' });
+  expect(first?.question).toMatch(/“gadget” is not a kind/u);
+  expect(first?.choices[0]?.set).toEqual({ kind: 'capacitor' });
+});
+
+test('one type is taken for rows of several values, if it was made in all of them', () => {
+  const [first, ...others] = ask(
+    { designators: 'C1', kind: 'elko', value: '1 µF' },
+    { designators: 'C2', kind: 'elko', value: '1000 µF' },
+  );
+  expect(others).toEqual([]);
+  expect(first?.lines).toHaveLength(2);
+  const types = first?.choices.map(({ set }) => set.type);
+  expect(types?.[0]).toBe('al-electrolytic-wet');
+  expect(types).not.toContain('pet-metallized');
+});
+
 test('nothing is asked of a row that says nothing, nor of other kinds of part', () => {
   expect(ask({}, { kind: 'ic', designators: 'U1', marking: 'x' })).toEqual([]);
 });

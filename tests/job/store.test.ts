@@ -1,9 +1,9 @@
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
-import { afterEach, expect, test, vi } from 'vitest';
-import { openJob } from '../../src/job/file.ts';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { openJob, writeJob } from '../../src/job/file.ts';
 import { emptyJob, type Job } from '../../src/job/model.ts';
-import { openStore, type JobStore } from '../../src/job/store.ts';
+import { openStore, type JobStore, type Upgrade } from '../../src/job/store.ts';
 
 const job: Job = { ...emptyJob('a', new Date(0)), title: 'Board' };
 const open: JobStore[] = [];
@@ -99,4 +99,85 @@ test('a browser that refuses the store is said to', async () => {
     throw new DOMException('', 'SecurityError');
   });
   expect(await openStore(fresh())).toEqual({ message: expect.stringMatching(/does not keep/) });
+});
+
+/** A database as the first edition left it, with one job in it. */
+const firstEdition = async (name: string): Promise<void> => {
+  const database = await openDB(name, 1, {
+    upgrade: (old) => {
+      old.createObjectStore('jobs', { keyPath: 'id' });
+    },
+  });
+  const text = writeJob({ ...job, id: 'old', title: 'Of the first edition' });
+  const bytes = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+  const sum = Buffer.from(bytes).toString('hex');
+  await database.put('jobs', { id: 'old', text, sum, revision: 3, saved: '2026', exported: '' });
+  database.close();
+};
+
+/** A second version, as a later edition might bring. */
+const LATER: readonly Upgrade[] = [
+  (old) => {
+    old.createObjectStore('jobs', { keyPath: 'id' });
+  },
+  (_old, change) => {
+    change.objectStore('jobs').createIndex('saved' as never, 'saved');
+  },
+];
+
+describe('editions of the database', () => {
+  test.each([
+    ['this one', undefined],
+    ['a later one', LATER],
+  ])('%s finds the jobs of the first, and goes on saving them', async (_edition, upgrades) => {
+    const name = fresh();
+    await firstEdition(name);
+    const store = await openStore(name, upgrades);
+    if ('message' in store) throw new Error(store.message);
+    open.push(store);
+    const [one] = await store.list();
+    expect(one).toMatchObject({ ok: true, revision: 3, job: { title: 'Of the first edition' } });
+    if (one?.ok !== true) throw new Error('not read');
+    expect(await store.save(one.job, 3)).toEqual({ state: 'saved', revision: 4 });
+  });
+
+  test('an older page lets go, and says why it keeps nothing more', async () => {
+    const name = fresh();
+    const older = await storeOf(name);
+    await older.save(job, 0);
+    const newer = await openStore(name, LATER);
+    if ('message' in newer) throw new Error(newer.message);
+    open.push(newer);
+    expect(await newer.list()).toHaveLength(1);
+    const saved = await older.save({ ...job, title: 'Late' }, 1);
+    expect(saved.state === 'refused' ? saved.message : '').toMatch(/newer edition/u);
+  });
+
+  test('an older page that is opened later says so and changes nothing', async () => {
+    const name = fresh();
+    const newer = await openStore(name, LATER);
+    if ('message' in newer) throw new Error(newer.message);
+    open.push(newer);
+    await newer.save(job, 0);
+    expect(await openStore(name)).toEqual({ message: expect.stringMatching(/newer edition/u) });
+    expect(await newer.list()).toHaveLength(1);
+  });
+
+  test('a page that holds on to an older database is not waited for', async () => {
+    const name = fresh();
+    await firstEdition(name);
+    const holds = await openDB(name, 1);
+    expect(await openStore(name, LATER)).toEqual({
+      message: expect.stringMatching(/Close the other tabs/u),
+    });
+    holds.close();
+  });
+
+  test('a job of a newer edition is kept as it is', async () => {
+    const name = fresh();
+    const store = await storeOf(name);
+    await store.save({ ...job, version: 2 } as unknown as Job, 0);
+    const [one] = await store.list();
+    expect(one).toMatchObject({ ok: false, message: expect.stringMatching(/newer edition/u) });
+  });
 });

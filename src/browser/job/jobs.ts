@@ -1,7 +1,9 @@
 import {
   emptyJob,
   emptyLine,
+  LARGEST_FILE,
   openJob as readJob,
+  textOfBytes,
   writeJob,
   type Job,
   type Opened,
@@ -49,7 +51,7 @@ const showJobs = async (): Promise<void> => {
   const options = all.map((one) =>
     one.ok
       ? new Option(one.job.title || UNTITLED, one.job.id, false, one.job.id === id)
-      : new Option('Damaged job: choose it to save its text', one.id),
+      : new Option('Cannot be opened here: choose it to save its text', one.id),
   );
   if (!options.some(({ value }) => value === id))
     options.unshift(new Option(title || UNTITLED, id, false, true));
@@ -77,7 +79,7 @@ const openKept = async (id: string): Promise<void> => {
     return;
   }
   said.textContent = one.message;
-  download('damaged-job.json', one.text, 'application/json');
+  download('job-as-kept.json', one.text, 'application/json');
   await showJobs();
 };
 
@@ -91,6 +93,21 @@ const copyOf = (job: Job, title: string): Job => {
 const openRead = async (read: Opened): Promise<void> => {
   if (read.ok) await open(copyOf(read.job, read.job.title), 0);
   said.textContent = read.ok ? ['Opened.', ...read.said].join(' ') : read.message;
+};
+
+const openFile = async (file: File): Promise<void> => {
+  // A file that is too large is refused before it is read.
+  if (file.size > LARGEST_FILE) {
+    said.textContent = 'This file is larger than 50 MB, which no job is; nothing is opened.';
+    return;
+  }
+  const decoded = textOfBytes(new Uint8Array(await file.arrayBuffer()));
+  if (!decoded.ok) {
+    said.textContent = decoded.message;
+    return;
+  }
+  const read = readJob(decoded.text);
+  await openRead(read.ok ? { ...read, said: [...decoded.said, ...read.said] } : read);
 };
 
 const openDemo = async (id: string): Promise<void> => {
@@ -186,7 +203,7 @@ export const startJobs = async (): Promise<void> => {
   const file = byId('job-file', HTMLInputElement);
   file.addEventListener('change', () => {
     const [chosen] = file.files ?? [];
-    void chosen?.text().then((text) => openRead(readJob(text)));
+    if (chosen !== undefined) void openFile(chosen);
     file.value = '';
   });
   let last: string | null = null;

@@ -17,6 +17,7 @@ import { catalogueAt } from './planning.ts';
 import { showPlan } from './plan-part.ts';
 import { showQuestions } from './questions-part.ts';
 import { showSheet } from './sheet-part.ts';
+import { takeLines } from './selected-part.ts';
 import { current } from './state.ts';
 
 /** All that follows from a plan: the order, the bench sheet, the record. */
@@ -28,7 +29,10 @@ export const showPart = (part: string): void => {
   if (made === undefined) return;
   const { plan, common } = made;
   const job = current();
-  if (part === 'parts') showQuestions(plan.lines, common);
+  if (part === 'parts') {
+    showQuestions(plan.lines, common);
+    takeLines(plan.lines);
+  }
   if (part === 'plan') showPlan(plan.lines, common);
   if (part === 'order') {
     const parts = orderMarkup(orderOf(plan, job.whole, common));

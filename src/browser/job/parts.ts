@@ -1,9 +1,18 @@
-import { emptyLine, LONGEST_TEXT, MOST_LINES, readDelimited, type Line } from '../../job/index.ts';
+import {
+  emptyLine,
+  LONGEST_TEXT,
+  MOST_LINES,
+  readDelimited,
+  type Line,
+  type Mapping,
+  type Row,
+} from '../../job/index.ts';
 import { COLUMNS, partRows, type CellText, type Column } from '../../job-view/parts-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
 import { idOf, nameOf } from './names.ts';
 import { change, changeLines, current, listenForChange } from './state.ts';
+import { guessMapping, offerRows } from './table-in.ts';
 
 /** The parts list: rows to type in, by keyboard as in a spreadsheet, and pasted tables. */
 
@@ -13,7 +22,17 @@ const ROWS = 100;
 const body = byId('part-rows', HTMLTableSectionElement);
 const shown = byId('rows-shown', HTMLElement);
 const picked = new Set<string>();
+const pickListeners: (() => void)[] = [];
 let from = 0;
+
+/** Ids of the selected lines. */
+export const pickedLines = (): ReadonlySet<string> => picked;
+export const listenForPicks = (listener: () => void): void => {
+  pickListeners.push(listener);
+};
+const tellPicks = (): void => {
+  for (const listener of pickListeners) listener();
+};
 
 const textOf: CellText = (line, field) =>
   field === 'type' || field === 'position' ? nameOf(field, line[field]) : line[field];
@@ -120,6 +139,33 @@ const lay = (index: number, column: number, rows: readonly (readonly string[])[]
   change({ ...job, lines });
 };
 
+/** Whether columns that are guessed are those that a table laid from this one on would fill. */
+const fitsFrom = (column: number, { hasHeader, fields }: Mapping): boolean =>
+  !hasHeader &&
+  fields.length <= COLUMNS.length - column &&
+  fields.every((field, at) => field === undefined || field === COLUMNS[column + at]?.field);
+
+/** Lays rows from a cell on; where their columns seem to hold something else, they are offered. */
+const layOrOffer = async (
+  { line, field }: { line: string; field: Column['field'] },
+  rows: readonly Row[],
+): Promise<void> => {
+  const column = COLUMNS.findIndex((one) => one.field === field);
+  // Without the words for columns they are laid as they are.
+  const mapping = await guessMapping(rows).catch(() => undefined);
+  if (mapping !== undefined && !fitsFrom(column, mapping)) {
+    offerRows(rows, mapping);
+    return;
+  }
+  const index = current().lines.findIndex(({ id }) => id === line);
+  if (index >= 0)
+    lay(
+      index,
+      column,
+      rows.map(({ cells }) => cells),
+    );
+};
+
 body.addEventListener('paste', (event) => {
   const cell = cellOf(event.target);
   const text = event.clipboardData?.getData('text/plain') ?? '';
@@ -128,19 +174,14 @@ body.addEventListener('paste', (event) => {
   const read = readDelimited(text, text.includes('\t') ? '\t' : undefined);
   byId('job-said', HTMLElement).textContent = read.ok ? read.said.join(' ') : read.message;
   if (!read.ok) return;
-  const rows = read.rows.map(({ cells }) => cells);
-  const index = current().lines.findIndex(({ id }) => id === cell.line);
-  lay(
-    index,
-    COLUMNS.findIndex(({ field }) => field === cell.field),
-    rows,
-  );
+  void layOrOffer(cell, read.rows);
 });
 
 body.addEventListener('change', ({ target }) => {
   if (!(target instanceof HTMLInputElement) || target.dataset.pick === undefined) return;
   if (target.checked) picked.add(target.dataset.pick);
   else picked.delete(target.dataset.pick);
+  tellPicks();
 });
 
 /** Makes the parts list work. */
@@ -160,12 +201,14 @@ export const startParts = (): void => {
     picked.clear();
     if (!all) for (const { id } of lines) picked.add(id);
     draw();
+    tellPicks();
   });
   byId('drop-rows', HTMLButtonElement).addEventListener('click', () => {
     const job = current();
     if (picked.size === 0) return;
     change({ ...job, lines: job.lines.filter(({ id }) => !picked.has(id)) });
     picked.clear();
+    tellPicks();
   });
   byId('set-rows', HTMLFormElement).addEventListener('submit', (event) => {
     event.preventDefault();
@@ -177,7 +220,10 @@ export const startParts = (): void => {
     changeLines(picked, (line) => ({ ...line, [column.field]: text }));
   });
   listenForChange(({ typed }) => {
-    if (!typed) draw();
+    if (typed) return;
+    const ids = new Set(picked.size === 0 ? [] : current().lines.map(({ id }) => id));
+    for (const id of picked) if (!ids.has(id)) picked.delete(id);
+    draw();
   });
   draw();
 };

@@ -13,7 +13,13 @@ export const startSharing = (): void => {
   const copy = async (): Promise<void> => {
     const shared = await shareJob(current());
     if (!shared.ok) {
-      said.textContent = shared.message;
+      const save = document.createElement('button');
+      save.type = 'button';
+      save.textContent = 'Save as a file';
+      save.addEventListener('click', () => {
+        byId('save-job', HTMLButtonElement).click();
+      });
+      said.replaceChildren(`${shared.message} `, save);
       return;
     }
     const address = addressOf(`${MARK}${shared.fragment}`);

@@ -31,6 +31,8 @@ const store = openStore();
 let history: History = historyOf(emptyJob(crypto.randomUUID(), new Date()));
 /** The version that was opened or saved last; 0 for a job that was never saved. */
 let revision = 0;
+/** The job as it was opened or saved last; nothing for one that was never saved. */
+let kept: Job | undefined;
 let timer = 0;
 let queue: Promise<void> = Promise.resolve();
 
@@ -56,6 +58,7 @@ const tellKeeping = (state: Keeping['state'], message = ''): void => {
 
 const keep = async (): Promise<void> => {
   const version = history.now;
+  if (version === kept) return;
   const there = await store;
   if ('message' in there) {
     tellKeeping('refused', there.message);
@@ -67,9 +70,19 @@ const keep = async (): Promise<void> => {
     return;
   }
   revision = saved.revision;
+  kept = version;
   if (saved.state === 'stale') {
     const { id, title } = saved.copy;
-    history = historyOf({ ...history.now, id, title });
+    const isNow = version === history.now;
+    const renamed = (job: Job): Job => ({ ...job, id, title });
+    // What can be taken back belongs to the copy from now on.
+    history = {
+      ...history,
+      past: history.past.map(renamed),
+      now: renamed(history.now),
+      future: history.future.map(renamed),
+    };
+    if (isNow) kept = history.now;
     tell({ typed: true });
     tellKeeping('copied', saved.message);
   } else if (version === history.now) tellKeeping('kept');
@@ -119,16 +132,17 @@ export const redo = (): void => {
 
 /**
  * Opens a job.
- * @param kept the version that is kept already; 0 for a new one, which is kept from now on
+ * @param from the version that is kept already; 0 for a new one, which is kept from now on
  */
-export const openJob = async (next: Job, kept: number): Promise<void> => {
+export const openJob = async (next: Job, from: number): Promise<void> => {
   if (timer !== 0) keepNow().catch(() => undefined);
   await queue;
   history = historyOf(next);
-  revision = kept;
+  revision = from;
+  kept = from === 0 ? undefined : next;
   tellKeeping('kept');
   tell({ typed: false });
-  if (kept === 0) await keepNow();
+  if (from === 0) await keepNow();
 };
 
 /** All jobs that are kept, the damaged ones too. */

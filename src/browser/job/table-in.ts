@@ -1,9 +1,12 @@
 import {
   guessColumns,
+  guessDecimal,
+  LARGEST_FILE,
   linesFromRows,
   readDelimited,
   textOfBytes,
   type ColumnField,
+  type Delimited,
   type Line,
   type Mapping,
   type Row,
@@ -57,24 +60,41 @@ const take = (): void => {
   byId('add-row', HTMLButtonElement).focus();
 };
 
-/** Offers rows to be added; the guess of their columns can be changed. */
-export const offerRows = async (rows: readonly Row[]): Promise<void> => {
+/** What the columns of a table seem to hold, and its decimal sign. */
+export const guessMapping = async (rows: readonly Row[]): Promise<Mapping> => {
   const common = await cataloguePart('job');
-  offered = { rows, mapping: guessColumns(rows, common.job.columnWords) };
+  const columns = guessColumns(rows, common.job.columnWords);
+  return { ...columns, decimal: guessDecimal(rows, columns) };
+};
+
+/** Offers rows to be added; the guess of their columns can be changed. */
+export const offerRows = (rows: readonly Row[], mapping: Mapping): void => {
+  offered = { rows, mapping };
   draw();
   byId('table-title', HTMLElement).focus();
 };
 
-const openTable = async (file: File): Promise<void> => {
-  const decoded = textOfBytes(new Uint8Array(await file.arrayBuffer()));
-  const read = decoded.ok ? readDelimited(decoded.text) : decoded;
+const offerText = async (read: Delimited): Promise<void> => {
   said.textContent = read.ok ? read.said.join(' ') : read.message;
-  if (!read.ok) return;
+  if (!read.ok || read.rows.length === 0) return;
   try {
-    await offerRows(read.rows);
+    offerRows(read.rows, await guessMapping(read.rows));
   } catch {
     said.textContent = 'The data for reading tables could not be fetched.';
   }
+};
+
+const openTable = async (file: File): Promise<void> => {
+  // A file that is too large is refused before it is read.
+  if (file.size > LARGEST_FILE) {
+    said.textContent = 'This file is larger than 50 MB; no table of parts is.';
+    return;
+  }
+  const decoded = textOfBytes(new Uint8Array(await file.arrayBuffer()));
+  const read = decoded.ok ? readDelimited(decoded.text) : decoded;
+  await offerText(
+    read.ok && decoded.ok ? { ...read, said: [...decoded.said, ...read.said] } : read,
+  );
 };
 
 const isField = (text: string): text is ColumnField => Object.hasOwn(COLUMN_WORDS, text);
@@ -97,10 +117,23 @@ export const startTables = (): void => {
     event.preventDefault();
     void openTable(file);
   });
+  // Pasted with no cell in hand, as rows copied from a spreadsheet are.
+  document.addEventListener('paste', (event) => {
+    const { target } = event;
+    if (parts.hidden || target instanceof HTMLInputElement || target instanceof HTMLSelectElement)
+      return;
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    if (text.trim() === '') return;
+    event.preventDefault();
+    void offerText(readDelimited(text));
+  });
   place.addEventListener('change', ({ target }) => {
     if (offered === undefined) return;
     const { rows, mapping } = offered;
-    if (target instanceof HTMLInputElement) {
+    if (target instanceof HTMLSelectElement && target.dataset['decimal'] !== undefined) {
+      const decimal = (['point', 'comma'] as const).find((one) => one === target.value);
+      offered = { rows, mapping: { ...mapping, decimal } };
+    } else if (target instanceof HTMLInputElement) {
       offered = { rows, mapping: { ...mapping, hasHeader: target.checked } };
     } else if (target instanceof HTMLSelectElement) {
       const at = Number(target.dataset['column']);
