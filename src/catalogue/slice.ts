@@ -317,3 +317,35 @@ export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
     },
   };
 };
+
+/** The part of the catalogue that assessments of one family of devices need. */
+export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue => {
+  const { devices } = catalogue;
+  const own = devices.devices.filter((device) => device.family === family);
+  const owners = new Set(own.flatMap((device) => [device.id, ...device.series]));
+  const orders = new Set(own.flatMap((device) => device.pinouts));
+  const functions = new Set(own.map((device) => device.function));
+  const uses = devices.uses.filter((use) => use.functions.some((one) => functions.has(one)));
+  const ofUse = ({ position }: { position: string }): boolean =>
+    uses.some(({ id }) => id === position);
+  const figures = devices.figures.filter((row) => owners.has(row.of) && row.use === 'used');
+  const pins = devices.pins.filter((row) => orders.has(row.pinout));
+  const demands = devices.demands.filter(ofUse);
+  const cited = new Set([...figures, ...pins, ...demands].map((row) => row.source));
+  return {
+    ...nothing(catalogue),
+    units: catalogue.units,
+    verdictRules: catalogue.verdictRules,
+    sources: eachWithout(pick(catalogue.sources, cited), ['publisher', 'url']),
+    devices: {
+      ...devices,
+      devices: own.map((row) => without(row, ['locator', 'note'])),
+      figures: figures.map((row) => without(row, ['locator', 'note', 'conditions'])),
+      pins: pins.map((row) => without(row, ['locator', 'note'])),
+      uses,
+      conditions: devices.conditions.filter(ofUse),
+      demands: demands.map((row) => without(row, ['locator', 'note'])),
+      affixes: [],
+    },
+  };
+};

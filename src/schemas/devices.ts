@@ -59,6 +59,7 @@ export const devicePropertyRow = z.strictObject({
   better: z.enum(['low', 'high', 'neither']),
   lowest: number.describe('physically possible lowest value, in the unit'),
   highest: number.describe('physically possible highest value, in the unit'),
+  at: z.enum(['V', 'A']).describe('unit of the point that its figures hold at: supply or current'),
   meaning: text,
 });
 export type DevicePropertyRow = z.output<typeof devicePropertyRow>;

@@ -3,6 +3,7 @@ import { loadCatalogue } from '../../catalogue/index.ts';
 import type { Catalogue } from '../../engine/index.ts';
 import {
   sliceColours,
+  sliceDevices,
   sliceDrawings,
   sliceJob,
   sliceLook,
@@ -22,15 +23,27 @@ const readers: Readonly<Record<string, (catalogue: Catalogue) => Catalogue>> = {
   job: sliceJob,
 };
 
-export const getStaticPaths = () =>
-  [...Object.keys(readers), ...Object.keys(loadCatalogue().positions)].map((part) => ({
+/** Before the id of a family of devices; no position is called so either. */
+const DEVICES = 'devices-';
+
+export const getStaticPaths = () => {
+  const { devices, positions } = loadCatalogue();
+  const families = devices.families.map(({ id }) => DEVICES + id);
+  return [...Object.keys(readers), ...families, ...Object.keys(positions)].map((part) => ({
     params: { part },
   }));
+};
+
+const sliceOf = (catalogue: Catalogue, part: string): Catalogue => {
+  const reader = readers[part];
+  if (reader !== undefined) return reader(catalogue);
+  return part.startsWith(DEVICES)
+    ? sliceDevices(catalogue, part.slice(DEVICES.length))
+    : slicePosition(catalogue, part);
+};
 
 /** A part of the catalogue in the compact form that browsers reckon from. */
 export const GET: APIRoute = ({ params }) => {
   const { part = '' } = params;
-  const catalogue = loadCatalogue();
-  const slice = readers[part]?.(catalogue) ?? slicePosition(catalogue, part);
-  return new Response(JSON.stringify(slice));
+  return new Response(JSON.stringify(sliceOf(loadCatalogue(), part)));
 };

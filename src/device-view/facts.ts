@@ -1,0 +1,75 @@
+import { formatValue, type Catalogue, type Unit } from '../engine/index.ts';
+import type { DeviceFigureRow, DeviceRow, PinRow, PinoutRow } from '../schemas/devices.ts';
+import { sentence } from '../text/words.ts';
+
+/** A figure as a page prints it. */
+export interface PrintedFigure {
+  name: string;
+  figure: string;
+  /** The supply or current and other conditions that it holds at. */
+  at: string;
+  note: string;
+  row: DeviceFigureRow;
+}
+
+const printed = (row: DeviceFigureRow, { units }: Catalogue): string => {
+  const unit = units[row.unit];
+  const print = (value: number): string =>
+    formatValue(value * (unit?.factor ?? 1), (unit?.si ?? row.unit) as Unit);
+  const parts = [
+    row.min === undefined ? '' : `at least ${print(row.min)}`,
+    row.typ === undefined ? '' : `${print(row.typ)}${(row.max ?? row.min) ? ' typical' : ''}`,
+    row.max === undefined ? '' : `at most ${print(row.max)}`,
+  ];
+  return parts.filter((part) => part !== '').join(', ');
+};
+
+/** Every figure of a device, its own before those of its series, in the order of the properties. */
+export const figuresOfDevice = (catalogue: Catalogue, device: DeviceRow): PrintedFigure[] => {
+  const { figures, properties, series } = catalogue.devices;
+  const owners = [device.id, ...device.series];
+  return properties.flatMap((property) => {
+    const rows = owners.flatMap((owner) =>
+      figures.filter((row) => row.of === owner && row.property === property.id),
+    );
+    const own = rows.some((row) => row.of === device.id && row.use === 'used');
+    return rows
+      .filter((row) => !own || row.of === device.id)
+      .map((row) => {
+        const of = series.find(({ id }) => id === row.of)?.name;
+        const point = row.at === undefined ? '' : formatValue(row.at, property.at as Unit);
+        const at = [point, row.conditions].filter((part) => part !== '').join(', ');
+        const note = [
+          of === undefined ? '' : `${of} in general.`,
+          row.note === '' ? '' : sentence(row.note),
+        ];
+        return {
+          name: property.name,
+          figure: printed(row, catalogue),
+          at,
+          note: note.join(' ').trim(),
+          row,
+        };
+      });
+  });
+};
+
+/** An order of pins that a device is sold with. */
+export interface PrintedPins {
+  pinout: PinoutRow;
+  pins: { pin: number; name: string; row: PinRow }[];
+}
+
+/** The orders of pins that a device is sold with, the usual one first. */
+export const pinsOfDevice = ({ devices }: Catalogue, device: DeviceRow): PrintedPins[] =>
+  device.pinouts.flatMap((id) => {
+    const pinout = devices.pinouts.find((row) => row.id === id);
+    if (pinout === undefined) return [];
+    const pins = devices.pins
+      .filter((row) => row.pinout === id)
+      .map((row) => {
+        const name = devices.pinFunctions.find((one) => one.id === row.function)?.name ?? '';
+        return { pin: row.pin, name: row.section === '' ? name : `${name} ${row.section}`, row };
+      });
+    return [{ pinout, pins }];
+  });

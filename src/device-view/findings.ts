@@ -1,0 +1,126 @@
+import { rangeBar } from '../components/range-bar.ts';
+import { verdictWords } from '../components/verdict-shape.ts';
+import {
+  formatValue,
+  type Catalogue,
+  type DeviceAssessment,
+  type Finding,
+  type Habit,
+  type SourceId,
+  type Unit,
+} from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import { figureText } from '../substitution/finding-table.ts';
+import { printLimit, printMargin } from '../substitution/phrases.ts';
+import { link, sourceMarks } from '../substitution/shown.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+import { inHabit } from '../text/numbers.ts';
+
+/** What the pieces of a page about a device in a use are drawn from. */
+export interface DeviceShown {
+  catalogue: Catalogue;
+  assessments: readonly DeviceAssessment[];
+  /** Sources that the page lists, in that order. */
+  cited: readonly SourceId[];
+  habit?: Habit | undefined;
+}
+
+const BASIS = {
+  published: 'published',
+  'common-practice': 'common practice',
+  memory: 'from memory',
+} as const;
+
+const weakestWords = ({ basis, weakest }: Finding, { catalogue }: DeviceShown): string => {
+  const names = catalogue.devices.properties
+    .filter(({ id }) => weakest.includes(id))
+    .map(({ name }) => midSentence(name));
+  return basis === 'published' || names.length === 0 ? '' : ` (${names.join(', ')})`;
+};
+
+/** What a finding rests on, and from which sources. */
+export const grounds = (finding: Finding, shown: DeviceShown): Markup[] => [
+  finding.missing.length > 0 ? 'no figure' : BASIS[finding.basis],
+  weakestWords(finding, shown),
+  finding.apart === undefined
+    ? ''
+    : `, but its ends lie ${formatValue(finding.apart, 'ratio')} apart`,
+  ...sourceMarks(finding.sources, shown.cited),
+];
+
+/** How a finding was reckoned and what it rests on. */
+export const workingOf = (finding: Finding, shown: DeviceShown): Markup[] => [
+  `${inHabit(finding.working, shown.habit)}; `,
+  ...grounds(finding, shown),
+];
+
+const barOf = (
+  { standIn, original, limit, unit, name }: Finding,
+  habit?: Habit,
+): Markup | undefined => {
+  if (standIn === undefined || standIn.min === standIn.max || unit === 'grade') return undefined;
+  const rows = [
+    ...(original === undefined ? [] : [{ label: 'old part', range: original }]),
+    { label: 'stand-in', range: standIn },
+  ];
+  return rangeBar({
+    toldBeside: true,
+    title: name,
+    rows,
+    ...(limit === undefined ? {} : { limit }),
+    scale: rows.every(({ range }) => range.min > 0) ? 'log' : 'linear',
+    print: (value) => formatValue(value, unit as Unit, habit),
+  });
+};
+
+const sumLink = ({ finding }: Finding, { catalogue }: DeviceShown): Markup[] => {
+  const sum = catalogue.devices.findings.find(({ id }) => id === finding)?.sum ?? '';
+  return sum === '' ? [] : ['; ', link(`/sums/${sum}/`, 'the sum')];
+};
+
+const rowsOf = (finding: Finding, shown: DeviceShown): Markup[] => [
+  h(
+    'tr',
+    {},
+    h('th', { scope: 'row' }, h('a', { href: `#ask-${finding.demand}` }, finding.name)),
+    h('td', {}, figureText(finding.original, finding.unit, shown.habit)),
+    h('td', {}, figureText(finding.standIn, finding.unit, shown.habit)),
+    h('td', {}, printLimit(finding, shown.habit)),
+    h('td', {}, printMargin(finding, shown.habit)),
+    h('td', { 'data-verdict': finding.verdict }, verdictWords[finding.verdict]),
+  ),
+  h(
+    'tr',
+    {},
+    h(
+      'td',
+      { colspan: 6 },
+      barOf(finding, shown.habit),
+      ...workingOf(finding, shown),
+      ...sumLink(finding, shown),
+    ),
+  ),
+];
+
+const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
+
+/** All findings of a device with the old one beside it, the working and the sources. */
+export const deviceFindingTable = (
+  { device, findings }: DeviceAssessment,
+  shown: DeviceShown,
+): Markup =>
+  h(
+    'div',
+    {
+      class: 'table-scroll',
+      tabindex: 0,
+      role: 'region',
+      'aria-label': `Findings, ${device.name}`,
+    },
+    h(
+      'table',
+      { class: 'findings' },
+      h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
+      h('tbody', {}, ...findings.flatMap((finding) => rowsOf(finding, shown))),
+    ),
+  );
