@@ -22,7 +22,12 @@ const PARTS = ['parts', 'plan', 'order', 'sheet', 'record'] as const;
 /** Waits this long after a change before planning anew. */
 const PAUSE = 200;
 
-const part = (): string => PARTS.find((one) => fragment() === one) ?? 'parts';
+let openPart: (typeof PARTS)[number] = 'parts';
+/** The part that the address names; the one before where it names another place of the page. */
+const part = (): string => {
+  openPart = PARTS.find((one) => fragment() === one) ?? openPart;
+  return openPart;
+};
 
 const showOpen = (): void => {
   for (const one of PARTS) {

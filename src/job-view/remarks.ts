@@ -15,7 +15,7 @@ export interface RemarkWords {
   typeName: (id: string) => string;
   /** What is asked of the line first; nothing where it is understood. */
   askOf: (planned: PlannedLine) => Ask | undefined;
-  habit: Habit;
+  habit?: Habit | undefined;
 }
 
 const act = (text: string): Remark => ({ text, acts: true });

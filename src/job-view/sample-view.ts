@@ -1,0 +1,49 @@
+import { verdictMark } from '../components/verdict-shape.ts';
+import { shortenDesignators, type Order, type Plan, type PlannedLine } from '../job/index.ts';
+import { h } from '../markup/node.ts';
+import type { Element, Markup } from '../markup/node.ts';
+import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
+import { capital, sentence, typeset } from '../text/words.ts';
+import { orderMarkup } from './order-view.ts';
+import { remarksOf, type RemarkWords } from './remarks.ts';
+import { cardTable } from './table.ts';
+
+const whyOf = (planned: PlannedLine, words: RemarkWords): string[] => [
+  ...(planned.worked?.judgement.reasons.slice(0, 1).map(({ why }) => sentence(why)) ?? []),
+  ...(planned.line.decisionReason === '' ? [] : [sentence(planned.line.decisionReason)]),
+  ...remarksOf(planned, words).map(({ text }) => text),
+];
+
+const standInOf = ({ standIn, decision }: PlannedLine, words: RemarkWords): Markup[] => {
+  if (standIn === undefined) return [''];
+  const finding = decidingFinding(standIn);
+  const { candidate, verdict } = standIn;
+  return [
+    decision === 'replace' ? '' : 'if replaced: ',
+    verdictMark(verdict),
+    ` ${words.typeName(candidate.type)}, ${partPhrase(candidate, words.habit)}. `,
+    finding === undefined ? '' : sentence(reasonPhrase(finding, words.habit)),
+  ];
+};
+
+/** The plan and the order of a board as they stand, for readers without scripts. */
+export const sampleMarkup = (plan: Plan, order: Order, words: RemarkWords): Element[] => [
+  h('h3', {}, 'Plan'),
+  cardTable(
+    'Plan of the invented board',
+    ['Parts', 'Old part', 'Decision', 'What goes in', 'Why'],
+    plan.lines.map((planned) => {
+      const { line, part, decision } = planned;
+      const old = [words.typeName(line.type), line.value, line.volts].filter(Boolean).join(' ');
+      return [
+        shortenDesignators(part.designators),
+        typeset(old) || line.marking,
+        h('strong', {}, capital(decision)),
+        h('span', {}, standInOf(planned, words)),
+        whyOf(planned, words).join(' '),
+      ];
+    }),
+  ),
+  h('h3', {}, 'Order list'),
+  ...orderMarkup(order),
+];
