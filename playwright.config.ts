@@ -18,6 +18,7 @@ const executablePath = findBrowser();
 
 export default defineConfig({
   testDir: 'tests/browser',
+  snapshotPathTemplate: '{testDir}/photographs/{arg}{ext}',
   timeout: 60_000,
   workers: 2,
   fullyParallel: true,

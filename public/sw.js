@@ -8,6 +8,7 @@ const AT_ONCE = 6;
 
 const at = (path) => new URL(path, BASE).href;
 const LISTS = at('offline/lists.json');
+const BEFORE = at('offline/before');
 
 /** The address that an answer is kept by: a query asks the same file. */
 const keyOf = (address) => {
@@ -112,16 +113,47 @@ self.addEventListener('install', (event) => {
   );
 });
 
+const earlierCaches = async () =>
+  (await caches.keys()).filter((name) => name.startsWith(PREFIX) && name !== NAME);
+
+/** Pages that were open when this edition took over; they go on with the files that they were made for. */
+const earlierPages = async () => {
+  const cache = await caches.open(NAME);
+  return (await (await cache.match(BEFORE))?.json()) ?? [];
+};
+
+const openPages = async () =>
+  (await self.clients.matchAll({ includeUncontrolled: true, type: 'window' })).map(({ id }) => id);
+
+/** Lets earlier editions go once no page of theirs is open. */
+const dropEarlier = async () => {
+  const [earlier, open] = [await earlierPages(), await openPages()];
+  if (earlier.some((id) => open.includes(id))) return;
+  await Promise.all((await earlierCaches()).map((name) => caches.delete(name)));
+  await (await caches.open(NAME)).delete(BEFORE);
+};
+
 self.addEventListener('activate', (event) => {
   event.waitUntil(
     (async () => {
-      const names = await caches.keys();
-      const old = names.filter((name) => name.startsWith(PREFIX) && name !== NAME);
-      await Promise.all(old.map((name) => caches.delete(name)));
+      const cache = await caches.open(NAME);
+      const pages = (await earlierCaches()).length > 0 ? await openPages() : [];
+      await cache.put(BEFORE, new Response(JSON.stringify(pages)));
       await self.clients.claim();
+      await dropEarlier();
     })(),
   );
 });
+
+/** What a page of an earlier edition asks for, from what was kept for that. */
+const answerEarlier = async (request, page) => {
+  if (!(await earlierPages()).includes(page)) return undefined;
+  for (const name of await earlierCaches()) {
+    const kept = await (await caches.open(name)).match(keyOf(request.url));
+    if (kept) return kept;
+  }
+  return undefined;
+};
 
 /** Keeps a page or file that was visited; what is not listed is not kept. */
 const keepVisited = async (address) => {
@@ -135,7 +167,9 @@ const keepVisited = async (address) => {
   if (hash) await keep(cache, path, hash);
 };
 
-const answer = async (request) => {
+const answer = async (request, page) => {
+  const earlier = request.mode !== 'navigate' && (await answerEarlier(request, page));
+  if (earlier) return earlier;
   const cache = await caches.open(NAME);
   const kept = await cache.match(keyOf(request.url));
   if (kept) return kept;
@@ -152,7 +186,8 @@ const answer = async (request) => {
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET' || !request.url.startsWith(BASE.href)) return;
-  event.respondWith(answer(request));
+  event.respondWith(answer(request, event.clientId));
+  if (request.mode === 'navigate') event.waitUntil(dropEarlier());
 });
 
 /** Keeps every file, telling how far it is. */
@@ -171,6 +206,16 @@ const keepAll = async (tell) => {
   tell({ done, total, all: true });
 };
 
+/** Lets go of all pages and files but those that every page needs. */
+const forgetPages = async (tell) => {
+  const cache = await caches.open(NAME);
+  const { shell } = await lists(cache);
+  const needed = new Set([LISTS, BEFORE, ...Object.keys(shell).map(at)]);
+  const kept = (await cache.keys()).filter(({ url }) => !needed.has(url));
+  await Promise.all(kept.map((request) => cache.delete(request)));
+  tell({ forgotten: kept.length });
+};
+
 self.addEventListener('message', (event) => {
   const { data, ports } = event;
   const tell = (message) => ports[0]?.postMessage(message);
@@ -181,4 +226,5 @@ self.addEventListener('message', (event) => {
   if (data.ask === 'keep all') {
     event.waitUntil(keepAll(tell).catch((fault) => tell({ fault: fault.message })));
   }
+  if (data.ask === 'forget') event.waitUntil(forgetPages(tell));
 });

@@ -1,3 +1,5 @@
+import { href } from '../components/links.ts';
+
 /**
  * The state of a page lives in its address, so that a copied address is the state. Everything that
  * reads or writes it goes through here: the one file for use without a site keeps it elsewhere.
@@ -11,6 +13,9 @@ export const keepAsked = (query: URLSearchParams | string): void => {
   const text = query.toString();
   history.replaceState(null, '', `${location.pathname}${text && `?${text}`}${location.hash}`);
 };
+
+/** The path of this page below the base. */
+export const pagePath = (): `/${string}` => `/${location.pathname.slice(href('/').length)}`;
 
 /** The place in the page that the address leads to, without its `#`. */
 export const fragment = (): string => location.hash.slice(1);

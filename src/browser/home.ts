@@ -1,10 +1,12 @@
+import { href } from '../components/links.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { habit } from './habits.ts';
 import { answerMarkup, askedMark } from '../search/answer.ts';
-import { asked, keepAsked } from './address.ts';
+import { asked, fragment, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { colourAnswerFor } from './colours-asked.ts';
+import { forgetLookUps, lookUps } from './recent.ts';
 import { searchWords, type Hit } from './word-search.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
@@ -77,6 +79,22 @@ const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement):
   });
 };
 
+/** Lists what was looked up last, until it is to be forgotten. */
+const showRecent = (): void => {
+  const section = document.querySelector<HTMLElement>('#recent');
+  const all = lookUps();
+  if (section === null || all.length === 0) return;
+  const items = all.map(({ path, query, title }) =>
+    h('li', {}, h('a', { href: href(`${path}${query}`) }, title)),
+  );
+  section.querySelector('ul')?.replaceChildren(...items.map((item) => toDom(item)));
+  section.querySelector('button')?.addEventListener('click', () => {
+    forgetLookUps();
+    section.hidden = true;
+  });
+  section.hidden = false;
+};
+
 const keepInAddress = (text: string): void => {
   keepAsked(text.trim() === '' ? '' : new URLSearchParams({ [KEY]: text }));
 };
@@ -100,4 +118,6 @@ if (box !== null && atOnce !== null && pages !== null) {
   const given = new URLSearchParams(asked()).get(KEY) ?? '';
   if (given !== '') box.value = given;
   if (box.value !== '') update();
+  if (fragment() === box.id) box.focus();
 }
+showRecent();

@@ -4,6 +4,7 @@ import { byId } from './by-id.ts';
 /** Saves the whole site when asked, with its size said first and progress while it goes. */
 
 const button = byId('save-all', HTMLButtonElement);
+const forgetButton = byId('forget-pages', HTMLButtonElement);
 const status = byId('saving', HTMLElement);
 
 interface Progress {
@@ -11,6 +12,7 @@ interface Progress {
   total?: number;
   all?: boolean;
   fault?: string;
+  forgotten?: number;
 }
 
 const BYTES_IN_MB = 1e6;
@@ -20,8 +22,11 @@ const inMegabytes = (bytes: number): string => `${Math.ceil(bytes / BYTES_IN_MB)
 const isMetered = (): boolean =>
   (navigator as Navigator & { connection?: { saveData?: boolean } }).connection?.saveData === true;
 
-const show = ({ done, total, all, fault }: Progress): void => {
-  if (fault !== undefined) {
+const show = ({ done, total, all, fault, forgotten }: Progress): void => {
+  if (forgotten !== undefined) {
+    status.textContent = `${forgotten} pages and files were let go. What every page needs is kept.`;
+    button.disabled = false;
+  } else if (fault !== undefined) {
     status.textContent =
       'Not all could be saved: the network or the room on this device gave out. What was saved stays; ask again to go on.';
     button.disabled = false;
@@ -32,13 +37,13 @@ const show = ({ done, total, all, fault }: Progress): void => {
   }
 };
 
-const saveAll = async (): Promise<void> => {
+const ask = async (what: 'keep all' | 'forget'): Promise<void> => {
   const { active } = await navigator.serviceWorker.ready;
   const { port1, port2 } = new MessageChannel();
   port1.onmessage = ({ data }: MessageEvent<Progress>) => {
     show(data);
   };
-  active?.postMessage({ ask: 'keep all' }, [port2]);
+  active?.postMessage({ ask: what }, [port2]);
 };
 
 const start = async (): Promise<void> => {
@@ -52,11 +57,15 @@ const start = async (): Promise<void> => {
   button.textContent = `Save the whole site (${inMegabytes(bytes)} on this device)`;
   status.textContent = `${files} files.`;
   button.disabled = false;
+  forgetButton.hidden = false;
+  forgetButton.addEventListener('click', () => void ask('forget'));
   button.addEventListener('click', () => {
     const question = `Your link saves data. Fetch up to ${inMegabytes(bytes)} all the same?`;
     if (isMetered() && !confirm(question)) return;
     button.disabled = true;
-    void saveAll();
+    // Asked so that the browser does not clear it when room is short; it may say no.
+    void navigator.storage.persist().catch(() => false);
+    void ask('keep all');
   });
 };
 

@@ -23,6 +23,7 @@ import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { listenForDrawing, showDrawn } from './drawn-parts.ts';
+import { likedGuideline, likeGuideline } from './liked-guideline.ts';
 import { habit, hasHabit, listenForHabit } from './habits.ts';
 import { assessHaving, listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
@@ -87,6 +88,15 @@ const showCautions = ({ catalogue, assessments }: Shown, asked: Asked): void => 
   }
 };
 
+/** The guideline that this reader likes goes into the address, so that a shared link shows the same. */
+const takeLikedGuideline = (): void => {
+  const liked = likedGuideline();
+  const options = inputFor(guidelineKey)?.querySelectorAll('option') ?? [];
+  const isOffered = [...options].some(({ value }) => value === liked);
+  if (!given.has(guidelineKey) && isOffered && liked !== usualGuideline)
+    keepGiven(guidelineKey, liked);
+};
+
 const askedNow = (catalogue: Catalogue): Asked =>
   readAddress(catalogue, type, position, new URLSearchParams([...given]));
 
@@ -127,6 +137,7 @@ const usualGuideline = inputFor(guidelineKey)?.value;
 form.addEventListener('input', ({ target }) => {
   if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
   const isUsual = target.name === guidelineKey && target.value === usualGuideline;
+  if (target.name === guidelineKey) likeGuideline(isUsual ? '' : target.value);
   keepGiven(target.name, isUsual ? '' : target.value);
   update();
 });
@@ -181,6 +192,7 @@ for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
   element.hidden = false;
 }
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
+takeLikedGuideline();
 unfoldGiven();
 listenForHabit(update);
 if (given.size > 0 || hasHabit()) update();

@@ -9,6 +9,8 @@ export const keepAsked = (query: URLSearchParams | string): void => {
   keepPlace({ query: text && `?${text}` });
 };
 
+export const pagePath = (): `/${string}` => here().path;
+
 export const fragment = (): string => here().fragment;
 
 export const keepFragment = (place: string): void => {

@@ -1,7 +1,7 @@
 /** Where one is in the file: a page with what it is asked and a place in it, as they stand after the `#`. */
 export interface Place {
   /** Path of the page on the site, such as `/read/`. */
-  path: string;
+  path: `/${string}`;
   /** What the page is asked, with its `?`; nothing where it is asked nothing. */
   query: string;
   /** A place in the page, without its `#`. */
@@ -13,7 +13,7 @@ export const readPlace = (hash: string): Place => {
   const [, path = '', query = '', fragment = ''] =
     /^#?([^?#]*)(\?[^#]*)?(?:#(.*))?$/s.exec(hash) ?? [];
   return {
-    path: path === '' ? '/' : path.startsWith('/') ? path : `/${path}`,
+    path: `/${path.replace(/^\//, '')}`,
     query: query === '?' ? '' : query,
     fragment,
   };

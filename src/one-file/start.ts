@@ -89,6 +89,7 @@ const isThere = mount(opened.path);
 markHere(opened.path);
 startThemeToggle();
 await import('../browser/habit-choice.ts');
+await import('../browser/every-page.ts');
 if (isThere) await scriptOf(opened.path)?.();
 if (opened.fragment !== '') goTo(opened.fragment);
 content.dataset['ready'] = '';

@@ -65,3 +65,26 @@ test('programs can read the way to a page, and that the data are a data set', as
   const types = blocks.map((block) => (JSON.parse(block) as { '@type': string })['@type']);
   expect(types.toSorted()).toEqual(['BreadcrumbList', 'Dataset']);
 });
+
+test('changes of the data stand on a page and in a feed', async ({ page, request }) => {
+  await page.goto('/changes/');
+  const address = await page.locator('link[type="application/atom+xml"]').getAttribute('href');
+  const feed = await (await request.get(address ?? '')).text();
+  const ids = [...feed.matchAll(/<link href="[^"]*#([\w-]+)"/g)].map(([, id]) => id);
+  expect(ids.length).toBeGreaterThan(5);
+  for (const id of ids) await expect(page.locator(`#${id ?? ''}`)).toHaveCount(1);
+});
+
+test('icons are pictures of the size that the manifest says', async ({ page, request }) => {
+  await page.goto('/');
+  const { icons } = (await (await request.get('/manifest.webmanifest')).json()) as {
+    icons: { src: string; sizes: string; type: string }[];
+  };
+  for (const { src, sizes } of icons.filter(({ type }) => type === 'image/png')) {
+    const size = await page.evaluate(async (address) => {
+      const picture = await createImageBitmap(await (await fetch(address)).blob());
+      return `${picture.width}x${picture.height}`;
+    }, src);
+    expect(size, src).toBe(sizes);
+  }
+});

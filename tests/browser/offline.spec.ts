@@ -142,3 +142,32 @@ test('the way out takes the worker and all that was kept away', async ({ page, h
   const left = await page.evaluate(async () => await navigator.serviceWorker.getRegistrations());
   expect(left).toHaveLength(0);
 });
+
+test('a page that was open goes on with the files of its edition after another took the update', async ({
+  page,
+  context,
+  host,
+}) => {
+  await visit(page, `${host.origin}/`);
+  const other = await context.newPage();
+  await visit(other, `${host.origin}/types/`);
+  publish(host, 'What is new');
+  expect(await lookForUpdate(page)).toBe('installed');
+  await page.locator('#update button').click();
+  await expect(page.locator('#what')).toHaveText('What is new');
+  const asIn = (one: Page): Promise<string> => one.evaluate(async () => (await fetch('/')).text());
+  expect(await asIn(page)).toContain('What is new');
+  expect(await asIn(other)).toContain('What it does');
+  await other.reload();
+  await expect.poll(() => other.evaluate(() => caches.keys())).toHaveLength(1);
+  expect(await asIn(other)).toContain('What is new');
+});
+
+test('kept pages are deleted when asked, all but what every page needs', async ({ page, host }) => {
+  await visit(page, `${host.origin}${SUBSTITUTION}`);
+  await page.goto(`${host.origin}/offline/`);
+  await page.getByRole('button', { name: 'Delete the kept pages' }).click();
+  await expect(page.locator('#saving')).toContainText('were let go');
+  expect(await isKept(page, SUBSTITUTION)).toBe(false);
+  expect(await isKept(page, '/')).toBe(true);
+});

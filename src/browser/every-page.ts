@@ -1,0 +1,32 @@
+import { href } from '../components/links.ts';
+import { asked, pagePath } from './address.ts';
+import { noteLookUp } from './recent.ts';
+
+/** What every page does: Ctrl+K or ⌘K leads to the box, and what was looked up is noted on leaving. */
+
+const BOX = 'box';
+
+addEventListener('keydown', (event) => {
+  const { key, ctrlKey, metaKey, altKey, shiftKey } = event;
+  if (!(ctrlKey || metaKey) || altKey || shiftKey || key.toLowerCase() !== 'k') return;
+  event.preventDefault();
+  const box = document.getElementById(BOX);
+  if (box instanceof HTMLInputElement) {
+    box.focus();
+    box.select();
+  } else location.assign(href(`/#${BOX}`));
+});
+
+/** Numbers and words of a query are said after the heading of the page, so many characters at most. */
+const SAID = 60;
+const PAIR = /^\/replace\/[^/]+\/in\/[^/]+\/$/;
+
+addEventListener('pagehide', () => {
+  const path = pagePath();
+  const query = asked();
+  if (query === '' && !PAIR.test(path)) return;
+  const said = [...new URLSearchParams(query).values()].join(', ').slice(0, SAID);
+  const heading = document.querySelector('h1')?.textContent.trim() ?? '';
+  const title = path === '/' ? said : [heading, said].filter(Boolean).join(': ');
+  noteLookUp({ path, query, title });
+});
