@@ -221,7 +221,8 @@ self.addEventListener('message', (event) => {
   const tell = (message) => ports[0]?.postMessage(message);
   if (data.ask === 'take over') void self.skipWaiting();
   if (data.ask === 'keep') {
-    event.waitUntil(Promise.allSettled(data.addresses.map((address) => keepVisited(address))));
+    const kept = data.addresses.map((address) => keepVisited(address));
+    event.waitUntil(Promise.allSettled(kept).then(dropEarlier));
   }
   if (data.ask === 'keep all') {
     event.waitUntil(keepAll(tell).catch((fault) => tell({ fault: fault.message })));

@@ -113,6 +113,21 @@ const unfoldGiven = (): void => {
   }
 };
 
+/** The place in the page that a link leads to, until it is there to be shown. */
+let sought = '';
+
+const showSought = (): boolean => {
+  const target = document.getElementById(sought);
+  if (target === null) return false;
+  const around = target.closest('details');
+  if (around) {
+    around.open = true;
+    target.scrollIntoView();
+  }
+  sought = '';
+  return true;
+};
+
 const recompute = (catalogue: Catalogue): void => {
   const asked = askedNow(catalogue);
   showFields(catalogue);
@@ -122,6 +137,7 @@ const recompute = (catalogue: Catalogue): void => {
   showResults(shown, asked);
   showCautions(shown, asked);
   showJudgement(catalogue, asked);
+  showSought();
 };
 
 const update = (): void => {
@@ -168,14 +184,15 @@ form.addEventListener('submit', (event) => {
   event.preventDefault();
 });
 
-/** What a link leads to must be open for that. */
+/** Shows what a link leads to, which must be open for that; a finding is drawn first. */
 const openTarget = (): void => {
-  const target = document.getElementById(fragment());
-  const around = target?.closest('details');
-  if (around) {
-    around.open = true;
-    target?.scrollIntoView();
-  }
+  sought = fragment();
+  if (sought === '' || showSought()) return;
+  const [part = ''] = sought.split('--');
+  const details = document.getElementById(part)?.querySelector('details');
+  if (!details) return;
+  details.open = true;
+  update();
 };
 listenForFragment(openTarget);
 openTarget();

@@ -126,6 +126,9 @@ const findingRows = (
         barOf(finding, habit),
         ...workingWords(finding, parts),
         ...sumLink(finding, assessment, parts),
+        ...(ledTo === true
+          ? ['; ', h('a', { href: `#${findingAnchor(part, finding.demand)}` }, 'link to this')]
+          : []),
       ),
     ),
   ];

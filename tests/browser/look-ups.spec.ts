@@ -76,9 +76,9 @@ test('a link to a finding opens it, of whichever stand-in', async ({ page }) => 
   await page.goto(SUBSTITUTION);
   const summary = page.locator('#results details > summary').nth(2);
   await summary.click();
-  const finding = page.locator('#results details[open] [id^="finding-"]').last();
-  const id = (await finding.getAttribute('id')) ?? '';
-  expect(id).not.toBe('');
+  await page.locator('#results details[open]').last().getByText('link to this').last().click();
+  const id = new URL(page.url()).hash.slice(1);
+  expect(id).toContain('--');
   await page.goto('about:blank');
   await page.goto(`${SUBSTITUTION}#${id}`);
   await expect(page.locator(`[id="${id}"]`)).toBeInViewport();
