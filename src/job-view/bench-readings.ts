@@ -21,7 +21,7 @@ const inputOf = ({ row, time, text }: BenchField, designator: string): Element =
     'select',
     own,
     [...new Set(choices)].map((choice) =>
-      h('option', { value: choice, selected: choice === text }, choice === '' ? '—' : choice),
+      h('option', { value: choice, selected: choice === text }, choice),
     ),
   );
 };

@@ -59,7 +59,7 @@ const packages = ({ planned }: SheetStep, { job }: Catalogue): Sketched[] => {
     pins,
   };
   const said = `usual outline, seen from above with its notch to the left (${basisWords[row.basis]?.meaning ?? row.basis})`;
-  return [{ spec, name: kind, said }];
+  return [{ spec, name: `${String(pins)} pins`, said }];
 };
 
 /**

@@ -16,9 +16,12 @@ const FIELDS = [
 ] as const;
 
 const USES = [
-  ['rheostat', 'two terminals: the ohms count'],
-  ['divider', 'three terminals: the ratio counts'],
+  ['rheostat', 'two terminals, by ohms'],
+  ['divider', 'three terminals, by ratio'],
 ] as const;
+
+/** As many digits as a meter gives, or the setting would be lost. */
+const READING = { digits: 4 };
 
 const NAMES: Readonly<Record<string, string>> = Object.fromEntries(FIELDS);
 
@@ -27,7 +30,8 @@ const stepsMarkup = ({ set, turns, notes, rejected }: PresetSteps): Element =>
   h(
     'ul',
     { class: 'bench-preset', 'data-live': 'preset' },
-    set !== undefined && h('li', {}, h('strong', {}, `Set it to ${formatQuantity(set, 'ohm')}.`)),
+    set !== undefined &&
+      h('li', {}, h('strong', {}, `Set it to ${formatQuantity(set, 'ohm', READING)}.`)),
     turns !== undefined &&
       h('li', {}, h('strong', {}, `From where it stands: ${turnsInWords(turns)}.`)),
     notes.map((text) => h('li', {}, sentence(text))),

@@ -42,6 +42,9 @@ const doneOf = ({ isDone, decision, done }: RecordEntry): string => {
   return done.done && decision === 'replace' ? 'tested, not replaced yet' : 'not yet';
 };
 
+const fittedOf = ({ isDone, fit, verdict, chosenWhy, adjusted }: RecordEntry): string =>
+  joined(fit === '' || isDone ? fit : `to fit: ${fit}`, verdict, chosenWhy, adjusted);
+
 const workTable = (groups: readonly RecordGroup[]): Element =>
   cardTable(
     'What was found, fitted and measured',
@@ -52,7 +55,7 @@ const workTable = (groups: readonly RecordGroup[]): Element =>
         namesOf(group),
         joined(entry.old, entry.found),
         `${capital(entry.decision)}: ${sentence(entry.why)}`,
-        joined(entry.fit, entry.verdict, entry.chosenWhy, entry.adjusted),
+        fittedOf(entry),
         entry.measured,
         doneOf(entry),
         joined(entry.done.note, entry.note),
@@ -84,11 +87,11 @@ export const recordMarkup = (record: JobRecord): Element[] => {
   const [work, left] = [groups.filter(isPlanned), groups.filter((group) => !isPlanned(group))];
   const { adjustments, checks, badRows } = record;
   return [
-    h('h3', {}, record.title || 'Job without a title'),
-    ...(record.invented === '' ? [] : [h('p', {}, h('strong', {}, sentence(record.invented)))]),
+    // Paper has this at its head already.
+    h('h3', { class: 'screen-only' }, record.title || 'Job without a title'),
     ...[record.equipment, record.note]
       .filter((text) => text !== '')
-      .map((text) => h('p', {}, text)),
+      .map((text) => h('p', { class: 'screen-only' }, text)),
     ...(groups.length === 0 ? [h('p', {}, 'Nothing to record yet.')] : []),
     ...section('Found, fitted and measured', work.length === 0, workTable(work)),
     ...section('Left alone, and why', left.length === 0, leftTable(left)),

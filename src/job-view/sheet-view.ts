@@ -81,22 +81,30 @@ export const stepMarkup = (step: SheetStep): Element => {
       'data-action': step.action,
     },
     h('h3', { 'data-live': 'head' }, capital(stepTitle(step)), isDone ? ' ✓ done' : ''),
-    whatMarkup(step),
-    h('div', { class: 'bench-drawing' }),
-    marks.map((mark) => h('p', { class: 'bench-mark' }, MARKS[mark] ?? mark)),
-    row !== undefined && h('p', { class: 'small' }, sentence(row.how)),
-    cautionList(cautions),
-    presetMarkup(step),
-    readingsMarkup(step),
-    judgedMarkup(step),
     h(
       'div',
-      { class: 'bench-fields' },
-      wordsMarkup(step),
-      benchInput('Note', fitted.note, { 'data-bench': 'note' }),
-      benchTick(isDone, step.action === 'test' ? 'Tested' : 'Done'),
+      { class: 'bench-about' },
+      whatMarkup(step),
+      h('div', { class: 'bench-drawing' }),
+      marks.map((mark) => h('p', { class: 'bench-mark' }, MARKS[mark] ?? mark)),
+      row !== undefined && h('p', { class: 'small' }, sentence(row.how)),
+      cautionList(cautions),
     ),
-    tickedAt(fitted.at),
+    h(
+      'div',
+      { class: 'bench-log' },
+      presetMarkup(step),
+      readingsMarkup(step),
+      judgedMarkup(step),
+      h(
+        'div',
+        { class: 'bench-fields' },
+        wordsMarkup(step),
+        benchInput('Note', fitted.note, { 'data-bench': 'note' }),
+        benchTick(isDone, step.action === 'test' ? 'Tested' : 'Done'),
+      ),
+      tickedAt(fitted.at),
+    ),
   );
 };
 
@@ -109,21 +117,29 @@ export const checkMarkup = (
     'article',
     { class: check.done ? 'bench-step is-done' : 'bench-step', 'data-check': row.id },
     h('h3', { 'data-live': 'head' }, capital(row.title), check.done ? ' ✓ done' : ''),
-    h('p', {}, sentence(row.how)),
-    h('p', { class: 'small quiet' }, sentence(row.why)),
-    cautionList(cautions),
-    row.lists === 'adjustments' && adjustmentsMarkup(adjustments),
     h(
       'div',
-      { class: 'bench-fields' },
-      row.lists === '' &&
-        benchInput(row.write === '' ? 'Reading' : capital(row.write), check.reading, {
-          'data-bench': 'reading',
-        }),
-      benchInput('Note', check.note, { 'data-bench': 'note' }),
-      benchTick(check.done),
+      { class: 'bench-about' },
+      h('p', {}, sentence(row.how)),
+      h('p', { class: 'small quiet' }, sentence(row.why)),
+      cautionList(cautions),
     ),
-    tickedAt(check.at),
+    h(
+      'div',
+      { class: 'bench-log' },
+      row.lists === 'adjustments' && adjustmentsMarkup(adjustments),
+      h(
+        'div',
+        { class: 'bench-fields' },
+        row.lists === '' &&
+          benchInput(row.write === '' ? 'Reading' : capital(row.write), check.reading, {
+            'data-bench': 'reading',
+          }),
+        benchInput('Note', check.note, { 'data-bench': 'note' }),
+        benchTick(check.done),
+      ),
+      tickedAt(check.at),
+    ),
   );
 
 /** What holds for all of the work, before it begins. */

@@ -104,7 +104,7 @@ const adjustedOf = ({ preset }: Fitted, common: Catalogue): string => {
     `${from} to ${to}: old ${old}${oldTotal === '' ? '' : ` of ${oldTotal}`}`,
     ...(supplied === '' ? [] : [`new as supplied ${supplied}`]),
     ...(total === '' ? [] : [`${total} in all${ofAll === '' ? '' : ` over ${ofAll} turns`}`]),
-    ...(set === undefined ? [] : [`to be set to ${formatQuantity(set, 'ohm')}`]),
+    ...(set === undefined ? [] : [`to be set to ${formatQuantity(set, 'ohm', { digits: 4 })}`]),
     ...(turns === undefined ? [] : [turnsInWords(turns)]),
   ].join(', ');
 };

@@ -9,6 +9,7 @@ import {
   type Plan,
 } from '../../job/index.ts';
 import { orderMarkup } from '../../job-view/order-view.ts';
+import { paperHead } from '../../job-view/paper-head.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
@@ -45,6 +46,15 @@ export const showPart = (part: string): void => {
   }
 };
 
+const head = byId('paper-head', HTMLElement);
+
+/** Puts on paper which job it is of, and where it was made. */
+const drawHead = (): void => {
+  const address = `${location.origin}${location.pathname}`;
+  const parts = paperHead(current(), { address, now: new Date() });
+  head.replaceChildren(...parts.map((one) => toDom(one)));
+};
+
 /** Takes a new plan. */
 export const takePlan = (plan: Plan, common: Catalogue): void => {
   made = { plan, common };
@@ -77,6 +87,7 @@ export const startPapers = (): void => {
     const record = recordOf(current(), plan, common, catalogueAt);
     download(fileName(current().title, 'record', 'csv'), recordCsv(record), 'text/csv');
   });
+  addEventListener('beforeprint', drawHead);
   for (const button of document.querySelectorAll<HTMLButtonElement>('.print-part'))
     button.addEventListener('click', () => {
       print();

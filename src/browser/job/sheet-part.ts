@@ -65,6 +65,13 @@ const elementOf = (item: Item, made: Sheet): HTMLElement => {
   return element;
 };
 
+/** Whether a part is worked on just like the one before it, so that paper need not say it again. */
+const isAgain = (item: Item, before: Item | undefined): boolean =>
+  item.kind === 'part' &&
+  before?.kind === 'part' &&
+  item.step.action === before.step.action &&
+  item.step.planned.line.id === before.step.planned.line.id;
+
 const indexOfOpen = (): number => {
   const at = items.findIndex(({ id }) => id === open);
   if (at >= 0) return at;
@@ -109,11 +116,16 @@ const draw = (all: boolean): void => {
   const at = indexOfOpen();
   open = items[at]?.id ?? '';
   const shown = all ? items : items.slice(at, at + 1);
+  const made = sheet;
   for (const [kind, place] of Object.entries(places)) {
-    const own = sheet === undefined ? [] : shown.filter((item) => item.kind === kind);
-    const made = sheet;
+    const own = made === undefined ? [] : shown.filter((item) => item.kind === kind);
     place.replaceChildren(
-      ...own.flatMap((item) => (made === undefined ? [] : [elementOf(item, made)])),
+      ...own.flatMap((item, index) => {
+        if (made === undefined) return [];
+        const element = elementOf(item, made);
+        if (isAgain(item, own[index - 1])) element.dataset['again'] = '';
+        return [element];
+      }),
     );
   }
   byId('bench-closing', HTMLElement).hidden = places.check.childElementCount === 0;
@@ -199,9 +211,9 @@ export const startSheet = (): void => {
   });
   addEventListener('keydown', onKey);
   addEventListener('beforeprint', () => {
-    draw(true);
+    if (!section.hidden) draw(true);
   });
   addEventListener('afterprint', () => {
-    draw(whole.checked);
+    if (!section.hidden) draw(whole.checked);
   });
 };
