@@ -76,9 +76,9 @@ export const climateLetterRow = z.strictObject({
 /** One sign of a date code. */
 export const dateSignRow = z.strictObject({
   scheme: id.describe('id in date-schemes.csv'),
-  place: z.enum(['year', 'month', 'week']),
+  place: z.enum(['year', 'month', 'month-of-run', 'week']),
   symbol: text,
-  value: number.describe('year, month 1 to 12, or a figure of a week'),
+  value: number.describe('year, month 1 to 12, month 1 to 48 of a run, or a figure of a week'),
   ...provenance,
 });
 
@@ -87,7 +87,7 @@ export const dateSchemeRow = z.strictObject({
   id,
   name: text,
   order: list.describe(
-    'signs in their order: year, year-figure, year-figures, month, week-figures, week, maker-figures',
+    'signs in their order: year, year-figure, year-figures, month, month-of-run, week-figures, week, day-figures, maker-figures',
   ),
   years_from: number.describe('first year that it is met in'),
   years_to: number.describe('last year that it is met in'),

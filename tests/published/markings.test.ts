@@ -200,6 +200,14 @@ const schemes: Record<string, { id: string; era?: Hints['era'] }> = {
     era: { from: 1990, to: 1999 },
   },
   'IEC 60062': { id: 'iec-60062' },
+  'year figure and month, 1990s': { id: 'year-figure-month', era: { from: 1990, to: 1999 } },
+  'year figure and month, 2000s': { id: 'year-figure-month', era: { from: 2000, to: 2009 } },
+  'month of four years, 1997 to 2003': {
+    id: 'month-of-four-years',
+    era: { from: 1997, to: 2003 },
+  },
+  'year letter from 1920': { id: 'year-letter-1920' },
+  'year, month and day': { id: 'year-month-day' },
 };
 
 /** The data sheet that these two cases come from lists the years 2018 to 2029 only. */
@@ -249,7 +257,7 @@ const checkOf: Record<string, (each: Case) => void> = {
 
 describe('markings that outside sources print with their meaning', () => {
   test('there are as many as were copied', () => {
-    expect(cases).toHaveLength(133);
+    expect(cases).toHaveLength(140);
   });
 
   test.each(cases)('$id $kind: $input ($source)', (each) => {

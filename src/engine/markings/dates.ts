@@ -11,7 +11,7 @@ type Scheme = MarkingTables['dateSchemes'][number];
 /** A date code under one scheme: every date that it can stand for, earliest first. */
 export interface DateMeaning {
   scheme: string;
-  /** `1998-05` or `1989-W23`. */
+  /** `1959`, `1998-05`, `2002-03-13` or `1989-W23`. */
   dates: string[];
   use: Use;
   origins: readonly string[];
@@ -26,6 +26,7 @@ interface Parts {
   years?: number[];
   month?: number;
   week?: number;
+  day?: number;
 }
 
 const twoPlaces = (value: number): string => String(value).padStart(2, '0');
@@ -54,6 +55,11 @@ const figuresOfYear =
     return years.length === 0 ? undefined : { ...parts, rest: parts.rest.slice(count), years };
   };
 
+const MONTHS = 12;
+
+/** Years that a run of months in one letter goes on for. */
+const RUN = 4;
+
 /** How date codes are taken apart, by the names that `date-schemes.csv` uses for their signs. */
 const steps: Record<string, Step> = {
   year: lettersOfYear,
@@ -79,6 +85,18 @@ const steps: Record<string, Step> = {
     if (figures === null) return undefined;
     return { ...parts, rest: parts.rest.slice(figures[0].length), week: Number(figures[1]) };
   },
+  'month-of-run': (tables, scheme, parts) => {
+    const [count] = signs(tables, scheme, 'month-of-run', parts.rest.charAt(0));
+    if (count === undefined) return undefined;
+    const turn = Math.floor((count - 1) / MONTHS);
+    const years = yearsOf(scheme).filter((year) => (year - scheme.years_from) % RUN === turn);
+    return { ...parts, rest: parts.rest.slice(1), years, month: ((count - 1) % MONTHS) + 1 };
+  },
+  'day-figures': (_, __, parts) => {
+    const figures = /^\d{2}/.exec(parts.rest)?.[0];
+    if (figures === undefined) return undefined;
+    return { ...parts, rest: parts.rest.slice(figures.length), day: Number(figures) };
+  },
   'maker-figures': (_, __, parts) => {
     const figures = /^\d{3}-?/.exec(parts.rest)?.[0];
     return figures === undefined ? undefined : { ...parts, rest: parts.rest.slice(figures.length) };
@@ -87,13 +105,23 @@ const steps: Record<string, Step> = {
 
 const isWeek = (week: number): boolean => week >= 1 && week <= 53;
 
+/** Whether a month of a year has a day. */
+const isDay = (year: number, month: number, day: number): boolean =>
+  day >= 1 && day <= new Date(Date.UTC(year, month, 0)).getUTCDate();
+
+/** The date in one of the years that it may be of; nothing where there is no such day or week. */
+const dateOf = ({ month, week, day }: Parts, year: number): string | undefined => {
+  if (month !== undefined) {
+    const date = `${year}-${twoPlaces(month)}`;
+    if (day === undefined) return date;
+    return isDay(year, month, day) ? `${date}-${twoPlaces(day)}` : undefined;
+  }
+  if (week === undefined) return String(year);
+  return isWeek(week) ? `${year}-W${twoPlaces(week)}` : undefined;
+};
+
 const datesOf = (parts: Parts): string[] =>
-  (parts.years ?? []).flatMap((year) => {
-    if (parts.month !== undefined) return [`${year}-${twoPlaces(parts.month)}`];
-    return parts.week !== undefined && isWeek(parts.week)
-      ? [`${year}-W${twoPlaces(parts.week)}`]
-      : [];
-  });
+  (parts.years ?? []).flatMap((year) => dateOf(parts, year) ?? []);
 
 const inEra = (date: string, era: Hints['era']): boolean =>
   era === undefined || (Number(date.slice(0, 4)) >= era.from && Number(date.slice(0, 4)) <= era.to);
@@ -164,6 +192,10 @@ const codeAt = ({ lexicon, marking }: Scan, at: number, end: number) => {
   };
 };
 
+/** A single letter is taken for a date only on parts of an origin that dated them so. */
+const mayBeRead = ({ lexicon: { hints } }: Scan, code: string, { origins }: DateMeaning): boolean =>
+  code.length > 1 || (hints.origin !== undefined && origins.includes(hints.origin));
+
 /** Dates in the form of a whole word; a lot letter may follow the figures. */
 export const datesAt = (scan: Scan, at: number): Token[] => {
   const { lexicon, marking } = scan;
@@ -174,20 +206,22 @@ export const datesAt = (scan: Scan, at: number): Token[] => {
   const next = marking.text.charAt(end);
   if (end - at > LONGEST || (next !== '' && !isBlank(next))) return [];
   const { code, meanings, assumed } = codeAt(scan, at, end);
-  return meanings.map((meaning) => ({
-    at,
-    end,
-    meaning: {
-      slot: 'date',
-      content: { says: 'date', dates: meaning.dates },
-      bodies: lexicon.bodies.bitsOf(meaning.bodies),
-      origins: lexicon.origins.bitsOf(meaning.origins),
-      types: [],
-      means: () => sayDates(meaning.dates),
-      source: meaning.source,
-    },
-    weight: weightOf(weights.date, meaning.use) + assumed.length * weights.wornFigure,
-    needs: WRITTEN_OUT.test(code) ? [] : ['value-before'],
-    assumed,
-  }));
+  return meanings
+    .filter((meaning) => mayBeRead(scan, code, meaning))
+    .map((meaning) => ({
+      at,
+      end,
+      meaning: {
+        slot: 'date',
+        content: { says: 'date', dates: meaning.dates },
+        bodies: lexicon.bodies.bitsOf(meaning.bodies),
+        origins: lexicon.origins.bitsOf(meaning.origins),
+        types: [],
+        means: () => sayDates(meaning.dates),
+        source: meaning.source,
+      },
+      weight: weightOf(weights.date, meaning.use) + assumed.length * weights.wornFigure,
+      needs: WRITTEN_OUT.test(code) ? [] : ['value-before'],
+      assumed,
+    }));
 };

@@ -33,8 +33,6 @@ export interface FigureRun {
 const MOST_FIGURES = 7;
 const MOST_DECIMALS = 6;
 const MOST_GROUPED = 9;
-/** Figures of one number that may be taken for others. */
-const MOST_LOOK_ALIKE = 3;
 
 /** Figures without leading and closing noughts. */
 export const significant = (digits: string): string => {
@@ -61,7 +59,7 @@ const oneMore = (marking: Marking, run: FigureRun): FigureRun[] => {
       ? FIGURES.split('').map((figure) => more(figure, 'worn', weights.wornFigure))
       : [];
   const plain = isFigure(character) ? [more(character)] : [];
-  if (run.assumed.length - madeUp(run.assumed) >= MOST_LOOK_ALIKE) return plain;
+  if (run.assumed.length - madeUp(run.assumed) >= marking.mostLookAlike) return plain;
   const others = othersAt(marking, at)
     .filter(({ as }) => isFigure(as))
     .map(({ as, cost }) => more(as, 'look-alike', cost));

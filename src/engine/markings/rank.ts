@@ -64,6 +64,33 @@ const wholeKey = ({ value, reading }: Candidate): string => {
   ]);
 };
 
+/** What of a way goes into the meaning that it is told by, as far as the marking says so. */
+const partsKey = (way: Scored): string =>
+  way.parse.taken.reduce(
+    (key, { meaning: { slot, content } }) => {
+      switch (content.says) {
+        case 'tolerance':
+          return `${key} ${content.tolerance.minus}/${content.tolerance.plus}${content.tolerance.unit}`;
+        case 'voltage':
+          return `${key} ${slot ?? ''}${content.volts.min}-${content.volts.max}`;
+        case 'temperature':
+          return `${key} ${JSON.stringify(content.characteristic)}`;
+        default:
+          return key;
+      }
+    },
+    `${valueKey(way)} ${JSON.stringify(way.parse.value?.meaning.implies)}`,
+  );
+
+/** The best way of each meaning, of ways that stand best first. */
+const bestOfEach = (ways: readonly Scored[]): Scored[] => {
+  const known = new Set<string>();
+  return ways.filter((way) => {
+    const key = partsKey(way);
+    return !known.has(key) && known.add(key);
+  });
+};
+
 /** How far a part may be above its value; of equals the tighter one comes first. */
 const spread = ({ reading }: Candidate): number => reading.tolerance?.plus ?? Infinity;
 
@@ -223,12 +250,12 @@ export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Readi
   const ordered = ways.toSorted((a, b) => b.score - a.score);
   const limits = ordered.some(({ parse }) => hasMadeUp(parse)) ? WHERE_WORN : USUALLY;
   const least = (ordered[0]?.score ?? 0) - limits.withinOfValue - limits.withinOfRest;
-  const candidates = ordered
-    .filter(({ score }) => score >= least)
-    .map((way): Candidate => {
+  const candidates = bestOfEach(ordered.filter(({ score }) => score >= least)).map(
+    (way): Candidate => {
       const reading = compose(way.parse);
       return { ...way, reading, value: valueKey(way), lost: lettersLost(reading) };
-    });
+    },
+  );
   const shown = worthShowing(distinct(candidates), limits);
   const [best] = shown;
   if (best === undefined) return [];

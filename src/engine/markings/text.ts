@@ -58,6 +58,8 @@ export interface Marking {
   worn: readonly boolean[];
   /** How many worn figures of one number are made up. */
   mostMadeUp: number;
+  /** How many figures of one number may be taken for others. */
+  mostLookAlike: number;
   /** Whether it is written in Cyrillic letters, at least in part. */
   cyrillic: boolean;
   /** Whether there is any character that may be another than the one written. */
@@ -75,6 +77,10 @@ const WORN_STRETCH = '…';
  * none is made up.
  */
 const MOST_WORN = 4;
+
+/** Figures of one number that may be taken for others, in a text that can be read and in another. */
+const MOST_LOOK_ALIKE = 3;
+const MOST_LOOK_ALIKE_BESIDE_WORN = 1;
 
 /** With more characters missing than these, no number has two of its figures made up. */
 const MOST_WORN_FOR_TWO = 2;
@@ -106,6 +112,7 @@ export const markingOf = (
     lookAlikes,
     worn: hasGround ? signs : signs.map(() => false),
     mostMadeUp: count <= MOST_WORN_FOR_TWO ? 2 : 1,
+    mostLookAlike: count > 0 ? MOST_LOOK_ALIKE_BESIDE_WORN : MOST_LOOK_ALIKE,
     cyrillic,
     plain: count === 0 && lookAlikes.size === 0,
   };
