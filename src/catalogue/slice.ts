@@ -226,6 +226,18 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
+  devices: {
+    ...nothing(catalogue).devices,
+    devices: catalogue.devices.devices.map((row) =>
+      without(row, ['summary', 'trap', 'locator', 'note', 'source']),
+    ),
+    uses: catalogue.devices.uses.map((row) =>
+      without(row, ['summary', 'decisive', 'symptom', 'trap', 'locator', 'note', 'source']),
+    ),
+    affixes: catalogue.devices.affixes.map((row) =>
+      without(row, ['meaning', 'locator', 'note', 'source']),
+    ),
+  },
   job: {
     ...nothing(catalogue).job,
     kindWords: catalogue.job.kindWords.map((row) => without(row, ['locator', 'note', 'source'])),

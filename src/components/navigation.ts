@@ -7,6 +7,7 @@ export const navigation: { path: `/${string}`; word: string }[] = [
   { path: '/sums/', word: 'Sums' },
   { path: '/types/', word: 'Types' },
   { path: '/positions/', word: 'Positions' },
+  { path: '/devices/', word: 'Devices' },
   { path: '/cautions/', word: 'Cautions' },
   { path: '/data/', word: 'Data' },
   { path: '/sources/', word: 'Sources' },

@@ -56,7 +56,7 @@ export const deviceAnswer = (
   const reason = decidingOf(first);
   const words = {
     fits: `${namesOf(named)} may stand in for a ${old.name} as ${place}.`,
-    'fits-if': `${namesOf(named)} may stand in for a ${old.name} as ${place}, if this is right: ${reason === undefined ? '' : reasonOf(reason, habit)}.`,
+    'fits-if': `${namesOf(named)} may stand in for a ${old.name} as ${place}; check this first: ${reason === undefined ? '' : reasonOf(reason, habit)}.`,
     stopgap: `${namesOf(named)} may do for a while in place of a ${old.name} as ${place}: ${reason === undefined ? '' : reasonOf(reason, habit)}.`,
     'keep-out': '',
   }[first.verdict];

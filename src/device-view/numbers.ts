@@ -34,11 +34,10 @@ const field = ({ definition, unit, usual }: DeviceField): Markup =>
       name: definition.id,
       value: formatValue(usual, unit),
       readonly: true,
-      'aria-describedby': `${definition.id}-note hint-${definition.id}`,
+      'aria-describedby': `${definition.id}-note`,
       autocomplete: 'off',
       spellcheck: 'false',
     }),
-    h('small', { id: `hint-${definition.id}`, class: 'hint' }, definition.meaning),
     h('small', { id: `${definition.id}-note`, class: 'hint', 'aria-live': 'polite' }, 'usual'),
   );
 

@@ -1,15 +1,23 @@
 import { href } from '../components/links.ts';
-import { pairing, readMarking, type Catalogue, type Habit, type Reading } from '../engine/index.ts';
+import {
+  isMetIn,
+  pairing,
+  readMarking,
+  type Catalogue,
+  type Habit,
+  type Reading,
+} from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { codePath, listedCodes } from '../reading/codes/listed.ts';
 import { readingMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { midSentence } from '../text/mid-sentence.ts';
+import { findDevices } from './devices.ts';
 import { findNames } from './names.ts';
 
 /** Rows that one answer may list of a kind. */
-const MOST = { readings: 3, names: 6, pairs: 8 } as const;
+const MOST = { readings: 3, names: 6, pairs: 8, devices: 8 } as const;
 
 const link = (path: `/${string}`, text: string): Markup => h('a', { href: href(path) }, text);
 
@@ -53,6 +61,21 @@ const nameParts = (catalogue: Catalogue, text: string): Markup[] => {
   ];
 };
 
+/** Devices that a text names, and where each may be replaced. */
+const deviceParts = (catalogue: Catalogue, text: string): Markup[] => {
+  const { uses } = catalogue.devices;
+  const found = findDevices(catalogue, text).slice(0, MOST.devices);
+  const links = found.map((device) => link(`/devices/${device.id}/`, `${device.name}`));
+  const [only] = found.length === 1 ? found : [];
+  const inUses = (only === undefined ? [] : uses.filter((use) => isMetIn(only, use))).map((use) =>
+    link(
+      `/devices/${only?.id ?? ''}/in/${use.id}/`,
+      `${only?.name ?? ''} as ${midSentence(use.name)}`,
+    ),
+  );
+  return found.length === 0 ? [] : [section('By type number', linkList([...links, ...inUses]))];
+};
+
 /** Words that ask about a mark rather than being one. */
 const ASKING =
   /^(?:what(?:'s|’s)?(?: is| are| does)?|how to read|meaning of|code|marking|letter|tolerance(?: letter)?)\s+|\s+(?:means?|capacitors?|caps?|code|marking|tolerance)\s*\??$|\?$/giu;
@@ -93,6 +116,7 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
     : [];
   const codes = codeLinks(catalogue, mark, readings);
   return [
+    ...deviceParts(catalogue, mark),
     ...(readings.length > 0
       ? [
           section(

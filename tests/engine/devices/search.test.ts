@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { findDevices } from '../../../src/search/devices.ts';
+
+const catalogue = loadCatalogue();
+
+describe('devices by what is printed on them', () => {
+  it.each([
+    ['4066', '4066b'],
+    ['CD4066BE', '4066b'],
+    ['cd 4066', '4066b'],
+    ['HEF4016BP', '4016b'],
+    ['MC14066', '4066b'],
+    ['SN74HC4066N', '74hc4066'],
+    ['replace 4069', '4069ub'],
+    ['74HCT00', '74hct00'],
+  ])('%s is %s', (text, id) => {
+    expect(findDevices(catalogue, text).map((device) => device.id)).toContain(id);
+  });
+
+  it.each(['473K', '10uF', 'wax paper', '', '12'])('%s is none', (text) => {
+    expect(findDevices(catalogue, text)).toEqual([]);
+  });
+});
