@@ -1,5 +1,20 @@
 import type { FindingId } from '../../catalogue.ts';
 import type { DeviceModel } from '../model.ts';
+import {
+  biasDroop,
+  dcError,
+  inputCeiling,
+  inputFloor,
+  loadPhase,
+  noise,
+  ownCapacitor,
+  reversal,
+  slewing,
+  speed,
+  stableGain,
+  supplyDraw,
+  swing,
+} from './amplifier.ts';
 import { driveHigh, driveLow, givesHigh, givesLow, sameStages, sinks } from './logic.ts';
 import { pins, pinsInDoubt, trimPins } from './pins.ts';
 import { span, supplyHigh, supplyLow } from './supply.ts';
@@ -24,4 +39,17 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'gives-low': givesLow,
   sinks,
   'same-stages': sameStages,
+  'input-floor': inputFloor,
+  'input-ceiling': inputCeiling,
+  swing,
+  reversal,
+  'bias-droop': biasDroop,
+  'dc-error': dcError,
+  speed,
+  slewing,
+  'stable-gain': stableGain,
+  'own-capacitor': ownCapacitor,
+  'load-phase': loadPhase,
+  'noise-with-source': noise,
+  'supply-draw': supplyDraw,
 };
