@@ -8,6 +8,7 @@ const scripts: readonly (readonly [RegExp, () => Promise<unknown>])[] = [
   [/^\/values\/$/, () => import('../browser/values.ts')],
   [/^\/job\/$/, () => import('../browser/job.ts')],
   [/^\/sums\/[^/]+\/$/, () => import('../browser/sum.ts')],
+  [/^\/devices\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/device.ts')],
   [/^\/replace\/[^/]+\/$/, () => import('../browser/carry-query.ts')],
   [/^\/replace\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/substitution.ts')],
 ];
