@@ -1,4 +1,4 @@
-import { add, mapFalling, mapRising, scale, type Range } from '../quantities/range.ts';
+import { add, mapRising, scale, type Range } from '../quantities/range.ts';
 
 /** Boltzmann constant, J/K, and elementary charge, C (SI, exact). */
 const BOLTZMANN = 1.380649e-23;
@@ -59,7 +59,3 @@ export const noiseWithSource = (
 /** A part's share of a limit where less of the part is better, such as least gain over gain. */
 export const shareOfLimit = (part: Range, limit: number): Range =>
   mapRising(part, (value) => value / limit);
-
-/** A limit of a part as the circuit uses it, such as supply over highest supply. */
-export const useOfLimit = (used: number, limit: Range): Range =>
-  mapFalling(limit, (value) => used / value);

@@ -1,0 +1,161 @@
+import {
+  bandwidthLeft,
+  noiseWithSource,
+  phaseWithLoad,
+  shareOfLimit,
+  slewLeft,
+  steadyError,
+} from '../../equations/amplifier.ts';
+import { droop } from '../../equations/leakage.ts';
+import { leakageWhenWarm } from '../../equations/switch.ts';
+import { formatQuantity, formatValue } from '../../quantities/index.ts';
+import { exactly, type Range } from '../../quantities/range.ts';
+import { deviceKnowledge } from '../known.ts';
+import { byFigures, factAt, type DeviceModel, type Numbers } from '../model.ts';
+
+/** Something of the part that a condition must leave room for. */
+const room = (property: string, condition: string, words: string): DeviceModel =>
+  byFigures({
+    properties: [property],
+    value: (numbers) => factAt(numbers, 0),
+    working: (numbers) =>
+      `${formatQuantity(factAt(numbers, 0), 'V')} needed, ${formatValue(numbers.of(condition), 'V')} ${words}`,
+  });
+
+export const inputFloor = room('input-floor', 'room-below', 'to the negative supply');
+export const inputCeiling = room('input-ceiling', 'room-above', 'to the positive supply');
+export const swing = room('swing-lost', 'output-room', 'to the supplies');
+
+/** Whether the output turns over where the input comes below its floor. */
+export const reversal = byFigures({
+  properties: ['reverses', 'input-floor'],
+  value: (numbers) => {
+    const beyond = numbers.of('room-below') < factAt(numbers, 1).typ;
+    return exactly(beyond ? factAt(numbers, 0).typ : 0);
+  },
+  working: (numbers, value) => {
+    if (value.typ > 0) return 'the input comes where the output turns over';
+    return factAt(numbers, 0).typ > 0
+      ? 'the input does not come where the output turns over'
+      : 'the output does not turn over';
+  },
+});
+
+/** Bias current (A) at the temperature of the circuit; that of bipolar inputs hardly moves. */
+const biasWhenWarm = (bias: Range, fet: Range, temperature: number): Range =>
+  fet.typ > 0 ? leakageWhenWarm(bias, temperature) : bias;
+
+const biasWords = (bias: Range, fet: Range, temperature: number): string =>
+  fet.typ > 0
+    ? `${formatQuantity(bias, 'A')} at 25 °C, doubled every 10 K up to ${formatValue(temperature, 'degC')}`
+    : formatQuantity(bias, 'A');
+
+/** How far the bias current moves a held voltage. */
+export const biasDroop = byFigures({
+  properties: ['bias-current', 'fet-input'],
+  value: (numbers) =>
+    droop(
+      Infinity,
+      numbers.of('hold-capacitor'),
+      biasWhenWarm(factAt(numbers, 0), factAt(numbers, 1), numbers.of('temperature')),
+      exactly(0),
+      numbers.of('hold-time'),
+    ).total,
+  working: (numbers) =>
+    `${biasWords(factAt(numbers, 0), factAt(numbers, 1), numbers.of('temperature'))}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
+});
+
+/** Offset and bias current as they show at the output. */
+export const dcError = byFigures({
+  properties: ['offset', 'bias-current', 'fet-input'],
+  value: (numbers) =>
+    steadyError(
+      factAt(numbers, 0),
+      biasWhenWarm(factAt(numbers, 1), factAt(numbers, 2), numbers.of('temperature')),
+      numbers.of('source-resistance'),
+      numbers.of('noise-gain'),
+    ),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'V')} and ${biasWords(factAt(numbers, 1), factAt(numbers, 2), numbers.of('temperature'))} in ${formatValue(numbers.of('source-resistance'), 'ohm')}, times ${formatValue(numbers.of('noise-gain'), 'number')}`,
+});
+
+const gainWords = (numbers: Numbers): string =>
+  `at a gain of ${formatValue(numbers.of('noise-gain'), 'number')}`;
+
+/** Bandwidth at the gain, as a multiple of the signal. */
+export const speed = byFigures({
+  properties: ['bandwidth'],
+  value: (numbers) =>
+    bandwidthLeft(factAt(numbers, 0), numbers.of('noise-gain'), numbers.of('signal-frequency')),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'Hz')} ${gainWords(numbers)} against ${formatValue(numbers.of('signal-frequency'), 'Hz')}`,
+});
+
+/** Slew rate as a multiple of what the largest sine asks. */
+export const slewing = byFigures({
+  properties: ['slew'],
+  value: (numbers) =>
+    slewLeft(factAt(numbers, 0), numbers.of('signal-frequency'), numbers.of('output-peak')),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'V/s')} against a sine of ${formatValue(numbers.of('output-peak'), 'V')} peak at ${formatValue(numbers.of('signal-frequency'), 'Hz')}`,
+});
+
+/** Lowest stable gain as a share of the gain of the circuit. */
+export const stableGain = byFigures({
+  properties: ['least-gain'],
+  value: (numbers) => shareOfLimit(factAt(numbers, 0), numbers.of('noise-gain')),
+  working: (numbers) =>
+    `stable from a gain of ${formatValue(factAt(numbers, 0).typ, 'number')}, ${gainWords(numbers)}`,
+});
+
+/** Phase that the load leaves. */
+export const loadPhase = byFigures({
+  properties: ['bandwidth', 'output-resistance'],
+  value: (numbers) =>
+    phaseWithLoad(
+      factAt(numbers, 0),
+      factAt(numbers, 1),
+      numbers.of('noise-gain'),
+      numbers.of('load-capacitance'),
+    ),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'Hz')} ${gainWords(numbers)}, ${formatQuantity(factAt(numbers, 1), 'ohm')} into ${formatValue(numbers.of('load-capacitance'), 'F')}`,
+});
+
+/** Noise of amplifier and source together. */
+export const noise = byFigures({
+  properties: ['noise', 'bias-current'],
+  value: (numbers) =>
+    noiseWithSource(factAt(numbers, 0), factAt(numbers, 1), numbers.of('source-resistance')),
+  working: (numbers) =>
+    `${formatQuantity(factAt(numbers, 0), 'V')} of its own in a band of 1 Hz, ${formatQuantity(factAt(numbers, 1), 'A')} and the noise of ${formatValue(numbers.of('source-resistance'), 'ohm')}`,
+});
+
+/** What the body draws. */
+export const supplyDraw = byFigures({
+  properties: ['supply-current'],
+  value: (numbers) => factAt(numbers, 0),
+  working: (numbers) => `${formatQuantity(factAt(numbers, 0), 'A')} without load`,
+});
+
+const NEEDS = 'needs-capacitor';
+
+/** Whether a part needs a capacitor that the old one did not have. */
+export const ownCapacitor: DeviceModel = {
+  measure: (device, { catalogue, original }) => {
+    const [own, old] = [device, original].map((one) => deviceKnowledge(catalogue, one, NEEDS));
+    if (own === undefined || old === undefined) return { status: 'unknown', missing: [NEEDS] };
+    const missing = own.range.typ > 0 && old.range.typ === 0;
+    return {
+      status: 'known',
+      value: exactly(missing ? 1 : 0),
+      properties: [NEEDS],
+      sources: own.sources,
+      bases: [own.basis],
+    };
+  },
+  working: (_device, _circumstances, value) =>
+    value.typ > 0
+      ? 'it needs a capacitor outside, which the circuit does not have'
+      : 'nothing is missing',
+};
