@@ -10,7 +10,7 @@ const catalogue = loadCatalogue();
 const { device } = named(catalogue);
 
 describe('figures of devices against their sheets', () => {
-  it.each([
+  it.each<[string, string, number | undefined, 'min' | 'typ' | 'max', number, string]>([
     // part, property, at, which end, figure in SI, source
     ['741', 'bias-current', undefined, 'max', 500e-9, 'lm741-ti'],
     ['lf356', 'slew', undefined, 'typ', 12e6, 'lf356-ti-2015'],
@@ -23,19 +23,19 @@ describe('figures of devices against their sheets', () => {
     ['4011b', 'input-high', 10, 'min', 7, 'hef4016b'],
     ['4011b', 'input-low', 15, 'max', 4, 'hef4016b'],
     ['4066b', 'supply-max', undefined, 'max', 18, 'harris-cd4000b'],
-  ] as const)('%s: %s at %s, %s is %s by %s', (id, property, at, end, figure, _source) => {
+  ])('%s: %s at %s, %s is %s by %s', (id, property, at, end, figure) => {
     const known = deviceKnowledge(catalogue, device(id), property, at);
     expect(known?.range[end]).toBeCloseTo(figure, 12);
   });
 
-  it.each([
+  it.each<[string, number | undefined, number, string]>([
     ['4066b', 10, 80, 'hef4066b'],
     ['4066b', 15, 60, 'hef4066b'],
     ['4066b', 15, 125, 'cd4066b-ti'],
     ['4016b', 15, 115, 'hef4016b'],
     ['74hc4066', 4.5, 50, '74hc4066-nexperia'],
     ['dg411le', undefined, 16, 'dg411le-vishay'],
-  ] as const)('on-resistance of %s at %s V reaches from or to %s ohm of %s', (id, at, typ, _source) => {
+  ])('on-resistance of %s at %s V reaches from or to %s ohm of %s', (id, at, typ) => {
     const range = deviceKnowledge(catalogue, device(id), 'on-resistance', at)?.range;
     expect(range?.min).toBeLessThanOrEqual(typ);
     expect(range?.max).toBeGreaterThanOrEqual(typ);
