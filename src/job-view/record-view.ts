@@ -112,7 +112,7 @@ export const recordMarkup = (record: JobRecord): Element[] => {
     ),
     ...section(
       'Closing checks',
-      checks.length === 0,
+      groups.length === 0 && checks.every(({ done }) => !done),
       cardTable(
         'What was checked',
         ['Check', 'Reading', 'Note', 'Done'],

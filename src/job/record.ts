@@ -2,6 +2,7 @@ import { formatQuantity, type Catalogue } from '../engine/index.ts';
 import { decidingFinding, reasonPhrase } from '../substitution/phrases.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { benchFieldsOf, readInWords } from './bench-fields.ts';
+import { isBlank } from './is-blank.ts';
 import { isDone } from './is-done.ts';
 import {
   emptyCheck,
@@ -175,9 +176,9 @@ export const recordOf = (
   equipment: job.equipment,
   note: job.note,
   invented: job.invented,
-  entries: plan.lines.flatMap((planned) =>
-    entriesOf(planned, common, catalogueAt(planned.part.position ?? '')),
-  ),
+  entries: plan.lines
+    .filter(({ line }) => !isBlank(line))
+    .flatMap((planned) => entriesOf(planned, common, catalogueAt(planned.part.position ?? ''))),
   badRows: job.badRows,
   adjustments: adjustmentsOf(job, plan.lines),
   checks: recordedChecks(job, plan, common),

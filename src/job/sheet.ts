@@ -5,6 +5,7 @@ import { partPhrase } from '../substitution/phrases.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { benchFieldsOf, type BenchField } from './bench-fields.ts';
 import { isGeneral, lineCautions } from './due-cautions.ts';
+import { isBlank } from './is-blank.ts';
 import { isDone } from './is-done.ts';
 import { judgedAlone } from './judged-alone.ts';
 import {
@@ -182,6 +183,7 @@ const TURNS: readonly SheetStep['action'][] = ['test', 'replace', 'leave'];
 export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
   const { catalogueAt, common } = tools;
   const steps = plan.lines
+    .filter(({ line }) => !isBlank(line))
     .flatMap((planned) => {
       const ordered = stepsOf(planned, job.whole, tools);
       if (ordered.length === 0) return [];

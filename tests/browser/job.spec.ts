@@ -44,12 +44,14 @@ test('a pasted table is planned, done at the bench and recorded', async ({ page 
   await page.getByRole('link', { name: 'Order list' }).click();
   await expect(page.locator('#order-list')).toContainText(/C1\W+C2/u);
   await page.getByRole('link', { name: 'Bench sheet' }).click();
+  await page.getByRole('button', { name: 'Next' }).click();
   const step = page.locator('#bench-steps .bench-step');
   await expect(step).toHaveCount(1);
-  await step.getByLabel('Done').check();
-  await step.getByLabel('Reading before').fill('9.1 k');
+  await expect(step).toContainText('R1: test');
+  await step.getByLabel('Resistance, before').fill('9,1 k');
+  await step.getByLabel('Tested').check();
   await page.getByRole('link', { name: 'Record' }).click();
-  await expect(page.locator('#record-list')).toContainText('9.1 k');
+  await expect(page.locator('#record-list')).toContainText('9.1\u00A0kΩ');
   await expect(page.locator('#record-list')).toContainText(HOSTILE);
   await expect(page.locator('#record-list img')).toHaveCount(0);
 });
@@ -84,10 +86,10 @@ test('two tabs are told of each other, and neither loses what it has', async ({
   await other.getByRole('textbox', { name: 'Title' }).fill('Theirs');
   await expect(other.locator('#keeping')).toContainText('Kept');
   await expect(page.locator('#elsewhere')).toBeVisible();
-  await page.getByLabel('Equipment').fill('Mine');
+  await page.getByRole('textbox', { name: 'Equipment' }).fill('Mine');
   await expect(page.locator('#jobs option')).toHaveCount(2);
   await expect(other.getByRole('textbox', { name: 'Title' })).toHaveValue('Theirs');
-  await expect(page.getByLabel('Equipment')).toHaveValue('Mine');
+  await expect(page.getByRole('textbox', { name: 'Equipment' })).toHaveValue('Mine');
 });
 
 test('a file that is no job changes nothing, and a job opens again', async ({ page }) => {
@@ -153,7 +155,8 @@ test('work goes on without the network', async ({ page, context }) => {
   await expect(page.locator('#planning')).toHaveText('');
   await context.setOffline(true);
   await page.getByRole('link', { name: 'Bench sheet' }).click();
-  await page.locator('#bench-steps').getByLabel('Done').check();
+  await page.getByRole('button', { name: 'Next' }).click();
+  await page.locator('#bench-steps').getByLabel('Tested').check();
   await page.getByRole('link', { name: 'Record' }).click();
   await expect(page.locator('#record-list')).toContainText('yes');
   await context.setOffline(false);

@@ -162,6 +162,12 @@ describe('adjustments', () => {
   });
 });
 
+test('a line of which nothing was said is no work', () => {
+  const job = jobOf({ ...emptyLine('b'), kind: 'capacitor' }, can('C1'));
+  expect(sheet(job).steps).toHaveLength(1);
+  expect(record(job).entries).toHaveLength(1);
+});
+
 describe('the record', () => {
   const job: Job = {
     ...jobOf(

@@ -185,6 +185,12 @@ const startKeeping = (): void => {
   onClick('take-theirs', () => openKept(current().id));
 };
 
+const saveAsFile = async (): Promise<void> => {
+  download(fileName(current().title, 'job', 'json'), writeJob(current()), 'application/json');
+  await noteExported();
+  await showJobs();
+};
+
 /** Opens the job of the last visit, or an empty one, and makes the choice of jobs work. */
 export const startJobs = async (): Promise<void> => {
   startHead();
@@ -193,11 +199,7 @@ export const startJobs = async (): Promise<void> => {
   onClick('new-job', () => open(freshJob(), 0));
   onClick('copy-job', () => open(copyOf(current(), `${current().title || 'Job'}, copy`), 0));
   onClick('delete-job', remove);
-  onClick('save-job', async () => {
-    download(fileName(current().title, 'job', 'json'), writeJob(current()), 'application/json');
-    await noteExported();
-    await showJobs();
-  });
+  for (const id of ['save-job', 'record-json']) onClick(id, saveAsFile);
   for (const button of document.querySelectorAll<HTMLButtonElement>('[data-demo]'))
     button.addEventListener('click', () => void openDemo(button.dataset['demo'] ?? ''));
   const file = byId('job-file', HTMLInputElement);

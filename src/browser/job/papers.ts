@@ -19,6 +19,7 @@ import { showPlan } from './plan-part.ts';
 import { showQuestions } from './questions-part.ts';
 import { showSheet } from './sheet-part.ts';
 import { takeLines } from './selected-part.ts';
+import { fetchSketches } from './sketches.ts';
 import { current } from './state.ts';
 
 /** All that follows from a plan: the order, the bench sheet, the record. */
@@ -58,6 +59,7 @@ const drawHead = (): void => {
 /** Takes a new plan. */
 export const takePlan = (plan: Plan, common: Catalogue): void => {
   made = { plan, common };
+  if (plan.lines.some(({ worked }) => worked !== undefined)) void fetchSketches();
 };
 
 const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void => {

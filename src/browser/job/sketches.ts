@@ -19,11 +19,22 @@ const fetchKit = async (): Promise<void> => {
   kit = { sketchOf, looks };
 };
 
-/** Fetches what drawings need, then calls back; a failure leaves the sheet without them. */
+/** Fetches what drawings need, so that it is there once the network is not. */
+export const fetchSketches = async (): Promise<void> => {
+  fetching ??= fetchKit();
+  try {
+    await fetching;
+  } catch {
+    // The sheet does without; the next time it is opened tries again.
+    fetching = undefined;
+  }
+};
+
+/** Calls back once drawings can be made, where they cannot yet. */
 export const whenDrawn = (then: () => void): void => {
   if (kit !== undefined) return;
-  fetching ??= fetchKit().then(then, () => {
-    fetching = undefined;
+  void fetchSketches().then(() => {
+    if (kit !== undefined) then();
   });
 };
 
