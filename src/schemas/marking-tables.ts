@@ -28,12 +28,14 @@ import {
 } from './marking-words.ts';
 import {
   bodyRow,
+  inkMultiplierRow,
   mantissaLetterRow,
   multiplierRow,
   oldMantissaRow,
   lookAlikeRow,
   pointLetterRow,
   seriesToleranceRow,
+  singleCharacterRow,
   toleranceLetterRow,
   unitWordRow,
   valueFormRow,
@@ -90,6 +92,20 @@ export const markingTables = {
     key: ['letter', 'value'],
     references: [source, bodies],
     about: 'Letter and figure codes of small ceramic chips.',
+  },
+  'markings/single-characters.csv': {
+    name: 'singleCharacters',
+    row: singleCharacterRow,
+    key: ['character'],
+    references: [source],
+    about: 'Single coloured characters of ceramic chips, in pF before the multiplier.',
+  },
+  'markings/ink-multipliers.csv': {
+    name: 'inkMultipliers',
+    row: inkMultiplierRow,
+    key: ['colour'],
+    references: [source, { column: 'colour', table: 'markings/colours.csv' }],
+    about: 'What the ink of a single character on a ceramic chip multiplies it by.',
   },
   'markings/unit-words.csv': {
     name: 'unitWords',

@@ -114,6 +114,20 @@ export const mantissaLetterRow = z.strictObject({
   ...provenance,
 });
 
+/** A single character on a ceramic chip, whose ink says the multiplier. */
+export const singleCharacterRow = z.strictObject({
+  character: z.string().regex(/^[A-Z0-9]$/, 'expected one capital letter or figure'),
+  value: positive.describe('pF before the multiplier'),
+  ...provenance,
+});
+
+/** What the ink of a single character multiplies it by. */
+export const inkMultiplierRow = z.strictObject({
+  colour: id.describe('id in colours.csv'),
+  factor: positive,
+  ...provenance,
+});
+
 /** A unit as it was written over the years. */
 export const unitWordRow = z.strictObject({
   word: text,
@@ -205,6 +219,8 @@ export interface MarkingTables extends ColourTables {
   multipliers: Rows<typeof multiplierRow>;
   pointLetters: Rows<typeof pointLetterRow>;
   mantissaLetters: Rows<typeof mantissaLetterRow>;
+  singleCharacters: Rows<typeof singleCharacterRow>;
+  inkMultipliers: Rows<typeof inkMultiplierRow>;
   unitWords: Rows<typeof unitWordRow>;
   oldMantissas: Rows<typeof oldMantissaRow>;
   lookAlikes: Rows<typeof lookAlikeRow>;

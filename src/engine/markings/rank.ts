@@ -31,7 +31,7 @@ interface Limits {
   most: number;
 }
 
-const USUALLY: Limits = { withinOfValue: 2.4, withinOfRest: 1.25, least: 0.4, most: 6 };
+const USUALLY: Limits = { withinOfValue: 2.4, withinOfRest: 1.25, least: 0.4, most: 8 };
 /** Where characters had to be made up, all that they may be is shown. */
 const WHERE_WORN: Limits = { withinOfValue: 2.4, withinOfRest: 2, least: -0.5, most: 24 };
 

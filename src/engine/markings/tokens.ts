@@ -8,6 +8,7 @@ import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
 import { sectionsAt } from './sections.ts';
 import type { Scan } from './scan.ts';
 import { foundAt } from './scan.ts';
+import { singleCharactersAt } from './single-characters.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
 import { isFigure } from './text.ts';
 import type { Token } from './token.ts';
@@ -43,6 +44,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     ...sectionsAt(scan, at),
     ...powersAt(scan, at),
     ...mantissaValuesAt(scan, at),
+    ...singleCharactersAt(scan, at),
     ...chipResistorsAt(scan, at),
     ...writtenTolerancesAt(scan, at),
     ...temperaturesAt(scan, at),

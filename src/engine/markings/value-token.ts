@@ -27,6 +27,8 @@ export interface Value {
   figures: string;
   /** Name of the unit, where one is written. */
   unit?: string;
+  /** What is said behind the value, in brackets. */
+  remark?: string;
   weight: number;
   needs?: readonly Need[];
   bodies: number;
@@ -43,7 +45,7 @@ export interface Value {
 
 /** A token that fills the place of the value. */
 export const valueToken = (made: Value): Token => {
-  const { quantity, value, figures, unit, voltsFrom, implies } = made;
+  const { quantity, value, figures, unit, remark = unit, voltsFrom, implies } = made;
   const { toleranceUpTo, tellsKind, underlinedPercent } = made;
   return {
     at: made.at,
@@ -55,7 +57,7 @@ export const valueToken = (made: Value): Token => {
       origins: made.origins,
       types: [],
       means: () =>
-        unit === undefined ? sayIn(quantity, value) : `${sayIn(quantity, value)} (${unit})`,
+        remark === undefined ? sayIn(quantity, value) : `${sayIn(quantity, value)} (${remark})`,
       source: made.source,
       settle: made.settle,
       ...(voltsFrom === undefined ? {} : { voltsFrom }),

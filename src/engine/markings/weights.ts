@@ -24,6 +24,9 @@ export const weights = {
   /** Codes that only chips carry, where the part is known to be one: resistors, capacitors. */
   chipKnown: 2,
   ceramicChipKnown: 3.6,
+  /** A single character on a chip, without the colour of its ink and with it. */
+  singleCharacter: 1,
+  singleCharacterAndInk: 3,
   power: { usual: 2, other: 1, rare: 0 },
   /** Several sections with one unit, and a further value that opens a section of its own. */
   sections: 0.5,

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { Hints } from '../../../src/engine/markings/index.ts';
 import {
   readClimate,
   readDateCode,
+  readMarking,
   readTemperatureCharacteristic,
   readToleranceLetter,
   readVoltageCode,
 } from '../../../src/engine/markings/index.ts';
-import { markings } from './tables.ts';
+import { catalogue, markings } from './tables.ts';
 
 const pF = 1e-12;
 
@@ -99,6 +101,31 @@ describe('voltage codes', () => {
 
   test('a disc without an underline is for 500 V', () => {
     expect(readVoltageCode(markings, 'no underline')[0]?.volts.typ).toBe(500);
+  });
+});
+
+describe('a single character of a ceramic chip', () => {
+  const values = (text: string, hints: Hints = {}): (number | undefined)[] =>
+    readMarking(catalogue, text, hints).map(({ capacitance }) => capacitance?.typ);
+
+  test('is read for every ink where the part is known to be a chip', () => {
+    for (const { character, value } of markings.singleCharacters) {
+      const found = values(character, { body: 'ceramic-chip' });
+      for (const { factor } of markings.inkMultipliers)
+        expect(found).toContainEqual(expect.closeTo(value * factor * 1e-12, 18));
+    }
+  });
+
+  test('is read for the ink that is named', () => {
+    for (const { character, value } of markings.singleCharacters)
+      for (const { colour, factor } of markings.inkMultipliers)
+        expect(values(`${colour} ${character}`)).toEqual([
+          expect.closeTo(value * factor * 1e-12, 18),
+        ]);
+  });
+
+  test.each(['E', 'green', 'green EX', 'white E', 'greenE'])('%s has no value', (text) => {
+    expect(values(text).filter((value) => value !== undefined)).toEqual([]);
   });
 });
 
