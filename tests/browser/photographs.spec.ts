@@ -1,11 +1,11 @@
 import type { Page } from '@playwright/test';
-import { onePageOfEachKind } from './site.ts';
+import { kindOf, onePageOfEachKind } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /**
  * How a page of each kind looks at its top: wide and narrow, light and dark, and on paper. What is
  * kept beside this file is what they should look like; `npm run photographs` takes them anew. They
- * are half the size, since they are to show that a page is laid out and painted as it was, not its
+ * are two fifths of the size, since they are to show that a page is laid out and painted as it was, not its
  * words: those change with the data, so a tenth of the pixels may differ.
  */
 
@@ -32,14 +32,21 @@ const fontWidth = (page: Page): Promise<number> =>
     return Math.round(context.measureText(text).width);
   }, PROBE);
 
-test.use({ deviceScaleFactor: 0.5 });
+/** By kind: which page stands for it may change. */
+const nameOf = (path: string): string =>
+  kindOf(path)
+    .replaceAll(/^\/|\/$|\.html$/g, '')
+    .replaceAll('*', 'one')
+    .replaceAll('/', '-') || 'start';
+
+test.use({ deviceScaleFactor: 0.4 });
 
 for (const path of onePageOfEachKind) {
   test(`${path} looks as it did`, async ({ page }) => {
     await page.goto(path, { waitUntil: 'networkidle' });
     const width = await fontWidth(page);
     test.skip(Math.abs(width - FONT_WIDTH) > 1, `other fonts are used here (${width})`);
-    const name = path.replaceAll(/^\/|\/$|\.html$/g, '').replaceAll('/', '-') || 'start';
+    const name = nameOf(path);
     for (const { name: view, media, ...size } of VIEWS) {
       await page.setViewportSize(size);
       await page.emulateMedia(media);

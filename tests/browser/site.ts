@@ -32,7 +32,7 @@ export const SUBSTITUTION = '/replace/ceramic-disc-unknown/in/interstage-couplin
 const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/reservoir/'];
 
 /** The kind of a page: its address with its last names left open. */
-const kindOf = (path: string): string =>
+export const kindOf = (path: string): string =>
   path
     // What stands under a page of its own is of its own kind.
     .replace(/^\/read\/(colours|codes)\//, '/$1/')
