@@ -19,8 +19,12 @@ const BYTES_IN_MB = 1e6;
 const inMegabytes = (bytes: number): string => `${Math.ceil(bytes / BYTES_IN_MB)}\u00a0MB`;
 
 /** Whether the visitor's link is metered, as far as the browser tells. */
-const isMetered = (): boolean =>
-  (navigator as Navigator & { connection?: { saveData?: boolean } }).connection?.saveData === true;
+const isMetered = (): boolean => {
+  const { connection } = navigator as Navigator & {
+    connection?: { saveData?: boolean; type?: string };
+  };
+  return connection?.saveData === true || connection?.type === 'cellular';
+};
 
 const show = ({ done, total, all, fault, forgotten }: Progress): void => {
   if (forgotten !== undefined) {
@@ -60,7 +64,7 @@ const start = async (): Promise<void> => {
   forgetButton.hidden = false;
   forgetButton.addEventListener('click', () => void ask('forget'));
   button.addEventListener('click', () => {
-    const question = `Your link saves data. Fetch up to ${inMegabytes(bytes)} all the same?`;
+    const question = `Your link may be metered. Fetch up to ${inMegabytes(bytes)} all the same?`;
     if (isMetered() && !confirm(question)) return;
     button.disabled = true;
     // Asked so that the browser does not clear it when room is short; it may say no.
