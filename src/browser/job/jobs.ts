@@ -150,7 +150,8 @@ const startHead = (): void => {
       change({ ...current(), [key]: input.value }, key);
     });
     listenForChange(() => {
-      if (input !== document.activeElement) input.value = current()[key];
+      // What is typed in it is there already; undo changes it under the hand as well.
+      if (input.value !== current()[key]) input.value = current()[key];
     });
   }
   byId('job-title', HTMLInputElement).addEventListener('change', () => {

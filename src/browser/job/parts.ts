@@ -39,23 +39,6 @@ const textOf: CellText = (line, field) =>
 const meant = (field: Column['field'], text: string): string =>
   field === 'type' || field === 'position' ? idOf(field, text) : text;
 
-const draw = (): void => {
-  const { lines } = current();
-  from = Math.min(from, Math.max(0, Math.floor((lines.length - 1) / ROWS) * ROWS));
-  body.replaceChildren(
-    ...partRows(lines.slice(from, from + ROWS), from, textOf).map((row) => toDom(row)),
-  );
-  for (const box of body.querySelectorAll<HTMLInputElement>('[data-pick]'))
-    box.checked = picked.has(box.dataset.pick ?? '');
-  const last = Math.min(from + ROWS, lines.length);
-  shown.textContent =
-    lines.length === 0
-      ? 'No rows yet.'
-      : `Rows ${String(from + 1)} to ${String(last)} of ${String(lines.length)}`;
-  byId('rows-before', HTMLButtonElement).hidden = from === 0;
-  byId('rows-after', HTMLButtonElement).hidden = last >= lines.length;
-};
-
 const cellOf = (
   target: EventTarget | null,
 ): { line: string; field: Column['field']; input: HTMLInputElement } | undefined => {
@@ -65,6 +48,31 @@ const cellOf = (
   return line === undefined || column === undefined
     ? undefined
     : { line, field: column.field, input: target };
+};
+
+const inputOf = (line: string, field: string): HTMLInputElement | undefined =>
+  [...body.rows]
+    .find(({ dataset }) => dataset.line === line)
+    ?.querySelector<HTMLInputElement>(`[data-field="${field}"]`) ?? undefined;
+
+const draw = (): void => {
+  const { lines } = current();
+  from = Math.min(from, Math.max(0, Math.floor((lines.length - 1) / ROWS) * ROWS));
+  const focused = cellOf(document.activeElement);
+  body.replaceChildren(
+    ...partRows(lines.slice(from, from + ROWS), from, textOf).map((row) => toDom(row)),
+  );
+  // Whoever takes a step back by the keyboard stays in the same cell.
+  if (focused !== undefined) inputOf(focused.line, focused.field)?.focus({ preventScroll: true });
+  for (const box of body.querySelectorAll<HTMLInputElement>('[data-pick]'))
+    box.checked = picked.has(box.dataset.pick ?? '');
+  const last = Math.min(from + ROWS, lines.length);
+  shown.textContent =
+    lines.length === 0
+      ? 'No rows yet.'
+      : `Rows ${String(from + 1)} to ${String(last)} of ${String(lines.length)}`;
+  byId('rows-before', HTMLButtonElement).hidden = from === 0;
+  byId('rows-after', HTMLButtonElement).hidden = last >= lines.length;
 };
 
 const newLines = (count: number): Line[] =>
@@ -79,8 +87,7 @@ const focusCell = (index: number, field: string): void => {
     from = page;
     draw();
   }
-  const row = [...body.rows].find(({ dataset }) => dataset.line === line.id);
-  row?.querySelector<HTMLInputElement>(`[data-field="${field}"]`)?.focus();
+  inputOf(line.id, field)?.focus();
 };
 
 const addRow = (): void => {

@@ -36,7 +36,8 @@ export const startWhole = (): void => {
   listenForChange(() => {
     for (const field of form.elements) {
       if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) continue;
-      if (field !== document.activeElement) field.value = textOf(current().whole, field.name);
+      const text = textOf(current().whole, field.name);
+      if (field.value !== text) field.value = text;
     }
   });
 };

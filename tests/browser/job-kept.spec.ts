@@ -1,0 +1,184 @@
+import { readFile } from 'node:fs/promises';
+import { giveJob, openDemo, paste } from './job-table.ts';
+import { expect, test } from './watched.ts';
+
+/** What may happen to a job: tabs, files, links, paper. */
+
+const title = { name: 'Title' };
+
+test('the other tab’s version is shown without leaving a copy', async ({ page, context }) => {
+  await page.goto('/job/');
+  await page.getByRole('textbox', title).fill('Ours');
+  await expect(page.locator('#keeping')).toContainText('Kept');
+  const other = await context.newPage();
+  await other.goto('/job/');
+  await other.getByRole('textbox', title).fill('Theirs');
+  await expect(other.locator('#keeping')).toContainText('Kept');
+  await page.getByRole('button', { name: 'Show the other tab' }).click();
+  await expect(page.getByRole('textbox', title)).toHaveValue('Theirs');
+  await expect(page.locator('#elsewhere')).toBeHidden();
+  await expect(page.locator('#jobs option')).toHaveCount(1);
+});
+
+test('going from job to job saves nothing that did not change', async ({ page }) => {
+  await openDemo(page);
+  await page.getByRole('button', { name: 'Save as a file' }).click();
+  await expect(page.locator('#reminder')).toBeHidden();
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(page.locator('#jobs option')).toHaveCount(3);
+  await page.locator('#jobs').selectOption({ label: 'Line amplifier and tone card' });
+  await expect(page.getByRole('textbox', title)).toHaveValue('Line amplifier and tone card');
+  // Saved as a file once, and not touched since.
+  await expect(page.locator('#reminder')).toBeHidden();
+});
+
+test('after a copy was made for this tab, undo goes on in the copy', async ({ page, context }) => {
+  await page.goto('/job/');
+  await page.getByRole('textbox', title).fill('Ours');
+  await expect(page.locator('#keeping')).toContainText('Kept');
+  const other = await context.newPage();
+  await other.goto('/job/');
+  await other.getByRole('textbox', title).fill('Theirs');
+  await expect(other.locator('#keeping')).toContainText('Kept');
+  await page.getByRole('textbox', { name: 'Equipment' }).fill('Mine');
+  await expect(page.locator('#jobs option')).toHaveCount(2);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByRole('textbox', { name: 'Equipment' })).toHaveValue('');
+  await expect(page.locator('#keeping')).toContainText('Kept');
+  await expect(page.locator('#jobs option')).toHaveCount(2);
+});
+
+const job = (lines: string): string =>
+  `{"format":"understudy-job","version":1,"id":"x","title":"T","lines":[${lines}]`;
+const line = '{"id":"1","designators":"C1","value":"10 µF"}';
+
+const broken: readonly [string, string | Buffer, RegExp, number][] = [
+  ['breaks off', job(`${line},{"id":"2","desig`), /breaks off/u, 1],
+  ['has keys of prototypes', `${job(line)},"__proto__":{"polluted":1}}`, /missing or broken/u, 1],
+  ['holds a broken line', `${job(`${line},{"id":7}`)}}`, /Line 2 is broken/u, 1],
+  [
+    'is of a newer edition',
+    `${job(line).replace('"version":1', '"version":9')}}`,
+    /newer edition/u,
+    0,
+  ],
+  ['is no JSON', '<!doctype html><script>alert(1)</script>', /not a job file/u, 0],
+  ['is saved in UTF-16', Buffer.from(`\uFEFF${job(line)}}`, 'utf16le'), /Read as UTF-16/u, 1],
+  ['is nested too deep', `${'['.repeat(100_000)}`, /nested deeper/u, 0],
+];
+for (const [how, text, said, opened] of broken) {
+  test(`of a file that ${how}, what is sound is opened and the rest said`, async ({ page }) => {
+    await page.goto('/job/');
+    await page.getByRole('textbox', title).fill('Before');
+    await page.getByRole('textbox', title).blur();
+    await expect(page.locator('#keeping')).toContainText('Kept');
+    await giveJob(page, text);
+    await expect(page.locator('#job-said')).toContainText(said);
+    if (opened === 0) await expect(page.getByRole('textbox', title)).toHaveValue('Before');
+    else {
+      await expect(page.getByRole('textbox', title)).toHaveValue('T');
+      await expect(page.locator('#part-rows tr')).toHaveCount(opened);
+    }
+    // The job that was open before is kept in either case.
+    await expect(page.locator('#jobs option', { hasText: 'Before' })).toHaveCount(1);
+    expect(await page.evaluate(() => Object.hasOwn(Object.prototype, 'polluted'))).toBe(false);
+  });
+}
+
+test('what is saved as a file is the same when it is opened and saved again', async ({ page }) => {
+  await openDemo(page);
+  const save = async (): Promise<Record<string, unknown>> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as a file' }).click(),
+    ]);
+    return JSON.parse(await readFile(await download.path(), 'utf8')) as Record<string, unknown>;
+  };
+  const first = await save();
+  await giveJob(page, JSON.stringify(first));
+  await expect(page.locator('#jobs option')).toHaveCount(3);
+  const again = await save();
+  // It is a job of its own from then on.
+  const { id, created, changed } = again;
+  expect(id).not.toBe(first['id']);
+  expect(again).toEqual({ ...first, id, created, changed });
+});
+
+test('a job too long for a link says its size and offers the file', async ({ page }) => {
+  await page.goto('/job/');
+  const rows = Array.from({ length: 1500 }, (_, at) => {
+    const odd = Math.sin(at).toString().slice(2, 12);
+    return `C${String(at)}\t${odd}\tnote ${odd}${odd.split('').reverse().join('')}`;
+  });
+  await paste(page, `Ref\tMarking\tNote\n${rows.join('\n')}`);
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  await page.getByRole('button', { name: 'Copy a link' }).click();
+  const said = page.locator('#job-said');
+  await expect(said).toContainText(/about [\d,]+ characters/u);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    said.getByRole('button', { name: 'Save as a file' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/\.json$/u);
+});
+
+test('a disk without room is said, and the job stays open', async ({ page }) => {
+  await page.addInitScript(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('', 'QuotaExceededError');
+    };
+  });
+  await page.goto('/job/');
+  await page.getByRole('textbox', title).fill('Ours');
+  await expect(page.locator('#job-said')).toContainText('no room left');
+  await expect(page.getByRole('textbox', title)).toHaveValue('Ours');
+});
+
+test('the demonstration goes from paste to the printed record', async ({ page }) => {
+  await openDemo(page);
+  const rows = await page
+    .locator('#part-rows tr')
+    .evaluateAll((all) =>
+      all.map((row) =>
+        [...row.querySelectorAll<HTMLInputElement>('[data-field]')].map(({ value }) => value),
+      ),
+    );
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(page.locator('#part-rows tr')).toHaveCount(1);
+  const head = [
+    'Designators',
+    'Kind',
+    'Marking',
+    'Type',
+    'Value',
+    'Tolerance',
+    'Voltage',
+    'Position',
+    'Note',
+  ];
+  await paste(page, [head, ...rows].map((cells) => cells.join('\t')).join('\n'));
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.locator('#part-rows tr')).toHaveCount(rows.length);
+  await page.getByRole('link', { name: 'Plan', exact: true }).click();
+  const first = page.locator('.plan-line').first();
+  await expect(first.locator('.verdict')).toBeVisible();
+  await first.locator('summary').first().click();
+  await first.getByLabel('Decision').selectOption('replace');
+  await page.getByRole('link', { name: 'Order list' }).click();
+  await expect(page.locator('#order-list')).toContainText(/C1\W+C2/u);
+  await page.getByRole('link', { name: 'Bench sheet' }).click();
+  await page.locator('#bench-steps').getByLabel('Done').first().check();
+  await page.getByRole('link', { name: 'Record' }).click();
+  await expect(page.locator('#record-list')).toContainText('C1');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('#record-list')).toBeVisible();
+  await expect(page.locator('.job-bar').first()).toBeHidden();
+  const paper = await page.pdf();
+  expect(paper.length).toBeGreaterThan(1000);
+});
+
+test('the supply card brings up its cautions', async ({ page }) => {
+  await openDemo(page, 1);
+  await page.getByRole('link', { name: 'Bench sheet' }).click();
+  await expect(page.locator('#bench-cautions')).toContainText(/mains/iu);
+});
