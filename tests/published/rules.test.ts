@@ -138,6 +138,11 @@ const said: Record<string, (one: Given) => number | string | Range> = {
     const known = catalogue.knowledge[one.word('type')]?.['capacitance-change-temperature'];
     return known?.status === 'known' ? `${known.range.min} to ${known.range.max}` : 'not known';
   },
+  'classes-to-earth': (one) =>
+    catalogue.markings.safetyClasses.find(
+      ({ types, meaning }) =>
+        types.includes(one.word('type')) && meaning.includes('basic insulation'),
+    )?.mark ?? 'none',
   impulse: (one) =>
     catalogue.markings.safetyClasses.find(({ mark }) => mark === one.word('mark'))
       ?.impulse_test_v ?? NaN,
