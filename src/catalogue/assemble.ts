@@ -9,6 +9,7 @@ import type { MarkingTables } from '../schemas/markings.ts';
 import { markingTables } from '../schemas/marking-tables.ts';
 import { valuesOf, type TableName, type Tables } from './read-folder.ts';
 import { settle } from './settle.ts';
+import { settleBands } from './settle-bands.ts';
 
 const byId = <Row extends { id: string }>(rows: readonly Row[]): Record<string, Row> =>
   Object.fromEntries(rows.map((row) => [row.id, row]));
@@ -49,8 +50,13 @@ const assembleDevices = (tables: Tables): DeviceTables => {
 export const assembleCatalogue = (tables: Tables): Catalogue => {
   const units = Object.fromEntries(valuesOf(tables, 'units.csv').map((row) => [row.unit, row]));
   const types = valuesOf(tables, 'types.csv');
-  const properties = valuesOf(tables, 'properties.csv');
+  const kindTypes = valuesOf(tables, 'kinds/types.csv');
+  const properties = [
+    ...valuesOf(tables, 'properties.csv'),
+    ...valuesOf(tables, 'kinds/properties.csv'),
+  ];
   const figures = valuesOf(tables, 'figures.csv');
+  const bandedFigures = valuesOf(tables, 'kinds/figures-by-value.csv');
   const absorptionTests = valuesOf(tables, 'absorption-tests.csv');
   return {
     sources: byId(valuesOf(tables, 'sources.csv')),
@@ -58,9 +64,21 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     types: byId(types),
     properties: byId(properties),
     figures,
-    knowledge: settle({ types, properties, figures, absorptionTests, units }),
+    bandedFigures,
+    knowledge: settle({
+      types: [...types, ...kindTypes.map(({ id }) => ({ id, union_of: [] }))],
+      properties,
+      figures,
+      absorptionTests,
+      units,
+    }),
+    bands: settleBands(bandedFigures, { properties, absorptionTests, units }),
     absorptionTests: byId(absorptionTests),
     offers: valuesOf(tables, 'market.csv'),
+    kinds: byId(valuesOf(tables, 'kinds/kinds.csv')),
+    kindTypes: byId(kindTypes),
+    kindPositions: byId(valuesOf(tables, 'kinds/positions.csv')),
+    kindOffers: valuesOf(tables, 'kinds/offers.csv'),
     bodies: valuesOf(tables, 'bodies.csv'),
     typeLooks: valuesOf(tables, 'type-looks.csv'),
     seriesResistance: valuesOf(tables, 'series-resistance.csv'),

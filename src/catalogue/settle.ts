@@ -7,7 +7,7 @@ import { toSi, type Units } from './to-si.ts';
 
 /** The tables that settling needs; `absorptionTests` in the order of their table. */
 export interface SettlingTables {
-  types: readonly TypeRow[];
+  types: readonly Pick<TypeRow, 'id' | 'union_of'>[];
   properties: readonly PropertyRow[];
   figures: readonly FigureRow[];
   absorptionTests: readonly AbsorptionTestRow[];
@@ -88,7 +88,7 @@ const join = (
 };
 
 /** What the figures of one type about one property come to. */
-const settleOne = (
+export const settleOne = (
   figures: readonly FigureRow[],
   property: PropertyRow,
   tables: SettlingTables,

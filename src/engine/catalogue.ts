@@ -8,6 +8,14 @@ import type {
   TypeRow,
 } from '../schemas/types.ts';
 import type {
+  BandedFigureRow,
+  KindOfferRow,
+  KindPositionRow,
+  KindPropertyRow,
+  KindRow,
+  KindTypeRow,
+} from '../schemas/kinds.ts';
+import type {
   BodyRow,
   CoreRiseRow,
   PulseRatingRow,
@@ -38,6 +46,7 @@ import type { JobTables } from '../schemas/job.ts';
 import type { LookTables } from '../schemas/look.ts';
 import type { MarkingTables } from '../schemas/markings.ts';
 
+export type KindId = string;
 export type TypeId = string;
 export type PropertyId = string;
 export type PositionId = string;
@@ -53,18 +62,40 @@ export type Knowledge =
   | { status: 'unknown'; sources: SourceId[] }
   | { status: 'not-applicable'; sources: SourceId[] };
 
+/** From the least to the greatest; open at an end that is not given. */
+export interface Bounds {
+  least?: number;
+  most?: number;
+}
+
+/** What is known of parts of a type with values or ratings in a band, both ends included, in SI. */
+export interface Band {
+  values?: Bounds;
+  ratings?: Bounds;
+  knowledge: Knowledge;
+}
+
 /** Everything the engine reckons from: the curated tables, and what their figures come to. */
 export interface Catalogue {
   sources: Record<SourceId, SourceRow>;
   units: Record<string, UnitRow>;
   types: Record<TypeId, TypeRow>;
-  properties: Record<PropertyId, PropertyRow>;
+  properties: Record<PropertyId, PropertyRow | KindPropertyRow>;
   /** Every figure as it stands in its table, for the reader. */
   figures: FigureRow[];
+  /** The same of figures that go by value or rating. */
+  bandedFigures: BandedFigureRow[];
   /** What the used figures come to; for a union, the hull of its members. */
   knowledge: Record<TypeId, Record<PropertyId, Knowledge>>;
+  /** Where a figure goes by the value or the rating of a part; the first band that holds counts. */
+  bands: Record<TypeId, Record<PropertyId, readonly Band[]>>;
   absorptionTests: Record<string, AbsorptionTestRow>;
   offers: OfferRow[];
+  /** Kinds of part besides capacitors, with their types, their positions and what is to be had. */
+  kinds: Record<KindId, KindRow>;
+  kindTypes: Record<TypeId, KindTypeRow>;
+  kindPositions: Record<PositionId, KindPositionRow>;
+  kindOffers: KindOfferRow[];
   /** Sizes by value and rated voltage. */
   bodies: BodyRow[];
   /** How parts of a type look, the commonest old one first. */

@@ -18,6 +18,7 @@ import {
 import { jobTables } from './job-tables.ts';
 import { ladderRow } from './ladders.ts';
 import { plausibleRow } from './plausible.ts';
+import { kindTables } from './kind-tables.ts';
 import { lookTables } from './look-tables.ts';
 import { markingTables } from './marking-tables.ts';
 import { reformingRow } from './reforming.ts';
@@ -39,6 +40,8 @@ import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
 export interface Reference {
   column: string;
   table: string;
+  /** A second table that the row may be in instead. */
+  orTable?: string;
   /** The cell holds several, joined by `;`. */
   many?: true;
   /** What is named in order may be named twice, such as the colours of bands. */
@@ -95,8 +98,8 @@ export const tables = {
     key: ['type', 'property', 'source', 'locator', 'conditions'],
     references: [
       source,
-      { column: 'type', table: 'types.csv' },
-      { column: 'property', table: 'properties.csv' },
+      { column: 'type', table: 'types.csv', orTable: 'kinds/types.csv' },
+      { column: 'property', table: 'properties.csv', orTable: 'kinds/properties.csv' },
       { column: 'unit', table: 'units.csv' },
       { column: 'test', table: 'absorption-tests.csv' },
     ],
@@ -179,7 +182,7 @@ export const tables = {
     key: ['position', 'kind', 'title'],
     references: [
       source,
-      { column: 'position', table: 'positions.csv' },
+      { column: 'position', table: 'positions.csv', orTable: 'kinds/positions.csv' },
       { column: 'unit', table: 'units.csv' },
     ],
     about: 'Equations, figures, usual choices, symptoms and traps of each position.',
@@ -195,7 +198,7 @@ export const tables = {
     key: ['position', 'condition'],
     references: [
       source,
-      { column: 'position', table: 'positions.csv' },
+      { column: 'position', table: 'positions.csv', orTable: 'kinds/positions.csv' },
       { column: 'condition', table: 'condition-definitions.csv' },
     ],
     about: 'Default conditions of each position.',
@@ -206,7 +209,12 @@ export const tables = {
     references: [
       source,
       { column: 'unit', table: 'units.csv' },
-      { column: 'properties', table: 'properties.csv', many: true },
+      {
+        column: 'properties',
+        table: 'properties.csv',
+        orTable: 'kinds/properties.csv',
+        many: true,
+      },
       { column: 'conditions', table: 'condition-definitions.csv', many: true },
       { column: 'told', table: 'condition-definitions.csv', many: true },
     ],
@@ -223,7 +231,7 @@ export const tables = {
     key: ['id'],
     references: [
       source,
-      { column: 'position', table: 'positions.csv' },
+      { column: 'position', table: 'positions.csv', orTable: 'kinds/positions.csv' },
       { column: 'finding', table: 'findings.csv' },
       { column: 'limit_of', table: 'condition-definitions.csv' },
     ],
@@ -240,8 +248,8 @@ export const tables = {
     key: ['type', 'position'],
     references: [
       source,
-      { column: 'type', table: 'types.csv' },
-      { column: 'position', table: 'positions.csv' },
+      { column: 'type', table: 'types.csv', orTable: 'kinds/types.csv' },
+      { column: 'position', table: 'positions.csv', orTable: 'kinds/positions.csv' },
     ],
     about: 'Types that are not met in a position, and why.',
   },
@@ -311,8 +319,13 @@ export const tables = {
     key: ['id'],
     references: [
       source,
-      { column: 'types', table: 'types.csv', many: true },
-      { column: 'positions', table: 'positions.csv', many: true },
+      { column: 'types', table: 'types.csv', orTable: 'kinds/types.csv', many: true },
+      {
+        column: 'positions',
+        table: 'positions.csv',
+        orTable: 'kinds/positions.csv',
+        many: true,
+      },
       { column: 'condition', table: 'condition-definitions.csv' },
       { column: 'made', table: 'combinations.csv', many: true },
     ],
@@ -330,6 +343,7 @@ export const tables = {
     references: [],
     about: 'Which numbers go steadily with others from row to row, for the check of the tables.',
   },
+  ...kindTables,
   ...markingTables,
   ...lookTables,
   ...jobTables,

@@ -1,7 +1,10 @@
 import { findingModels } from '../../engine/findings/index.ts';
+import { kindModels } from '../../engine/kinds/findings/index.ts';
 import { cellFault, type Check } from './check.ts';
 
 const rule = 'finding';
+
+const models = { ...findingModels, ...kindModels };
 
 export const findingsKnown: Check = {
   id: rule,
@@ -14,12 +17,12 @@ export const findingsKnown: Check = {
       const fault = (wrong: string, expected: string) =>
         cellFault(rule, 'findings.csv', row, 'id', { wrong, expected });
       return [
-        ...(Object.hasOwn(findingModels, id)
+        ...(Object.hasOwn(models, id)
           ? []
           : [
               fault(
                 'the engine does not work this out',
-                `one of ${Object.keys(findingModels).join(', ')}`,
+                `one of ${Object.keys(models).join(', ')}`,
               ),
             ]),
         ...(asked.has(id) ? [] : [fault('no demand asks for it', 'a row in demands.csv')]),

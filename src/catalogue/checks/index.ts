@@ -25,6 +25,7 @@ import { figureStatus } from './figure-status.ts';
 import { figuresComplete } from './figures-complete.ts';
 import { findingsKnown } from './findings-known.ts';
 import { ladders } from './ladders.ts';
+import { kindFiguresComplete, kindIds, kindOffersComplete, kindPairs } from './kinds.ts';
 import { limitUnit } from './limit-unit.ts';
 import { lookAnswers } from './look-answers.ts';
 import { lookComplete } from './look-complete.ts';
@@ -69,6 +70,10 @@ export const checks: readonly Check[] = [
   capacitanceBounds,
   figuresComplete,
   figureStatus,
+  kindIds,
+  kindFiguresComplete,
+  kindOffersComplete,
+  kindPairs,
   absorptionTest,
   marketComplete,
   conditionNumber,

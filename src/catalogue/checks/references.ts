@@ -7,27 +7,30 @@ import { nearest } from './nearest.ts';
 const rule = 'reference';
 
 /** What the rows of a table are called by others. */
-const idsOf = (tables: Tables, file: TableName): Set<string> => {
+const idsOf = (tables: Tables, file: TableName): string[] => {
   const [column] = registry[file].key;
-  return new Set(tables[file].rows.map((row) => row.cells[column] ?? ''));
+  return tables[file].rows.map((row) => row.cells[column] ?? '');
 };
 
 const referenceFaults = (tables: Tables, file: TableName, reference: Reference): Fault[] => {
-  const target = reference.table as TableName;
+  const targets = [reference.table, reference.orTable].filter(
+    (name) => name !== undefined,
+  ) as TableName[];
   // What an unreadable table holds cannot be told, so nothing can be said to be missing in it.
-  if (!tables[target].readable) return [];
-  const ids = idsOf(tables, target);
+  if (targets.some((target) => !tables[target].readable)) return [];
+  const ids = new Set(targets.flatMap((target) => idsOf(tables, target)));
+  const named = targets.join(' or ');
   return tables[file].rows.flatMap((row) => {
     const cell = row.cells[reference.column] ?? '';
-    const named = reference.many === true ? cell.split(';').map((item) => item.trim()) : [cell];
-    return named
+    const names = reference.many === true ? cell.split(';').map((item) => item.trim()) : [cell];
+    return names
       .filter((name) => name !== '' && !ids.has(name))
       .map((name) => {
         const near = nearest(name, ids);
         return cellFault(rule, file, row, reference.column, {
-          wrong: `${reference.column} names what ${target} does not have`,
+          wrong: `${reference.column} names what ${named} does not have`,
           got: name,
-          expected: `one of the ${ids.size} names in ${target}`,
+          expected: `one of the ${ids.size} names in ${named}`,
           ...(near === undefined ? {} : { how: `did you mean ${near}?` }),
         });
       });

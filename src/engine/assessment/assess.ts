@@ -10,21 +10,21 @@ import { explain, judge, prepareDemands, type Finding, type PreparedDemand } fro
 import { rowNamed } from './original.ts';
 import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
 import {
+  byConcern,
   compareScores,
   decisiveDemand,
+  improves,
   MARKETS,
-  meetsWhatWeighs,
-  fallsLessShort,
   score,
   tryOut,
   type Scored,
   type Tried,
 } from './rank.ts';
-import { worse, type Verdict } from './verdict.ts';
+import type { Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
-export interface Assessment {
-  candidate: Part;
+export interface Assessment<P = Part> {
+  candidate: P;
   verdict: Verdict;
   /** One a demand of the position, the weightiest and worst first. */
   findings: Finding[];
@@ -64,16 +64,8 @@ const settingFor = (catalogue: Catalogue, request: Request): Setting => {
 const tryPart = <P extends Part>(part: P, { circumstances, demands }: Setting): Tried<P> =>
   tryOut(
     part,
-    demands.map((demand) => judge(demand, part, circumstances)),
+    demands.map((demand) => judge<Part, Circumstances>(demand, part, circumstances)),
   );
-
-const WEIGHTS = ['hard', 'strong', 'mild'];
-const VERDICTS: readonly Verdict[] = ['keep-out', 'stopgap', 'fits-if', 'fits'];
-
-const byConcern = (a: Finding, b: Finding): number =>
-  VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) ||
-  WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
-  a.margin - b.margin;
 
 const isOffered = (part: Part | OfferedPart): part is OfferedPart => 'style' in part;
 
@@ -129,16 +121,6 @@ const assessmentOf = (
   ...(isOffered(part) ? { buy: toBuy(part, circumstances) } : {}),
 });
 
-/**
- * Whether a part serves better than one that one would rather choose: by its verdict, being of the
- * same value by falling less short, or by missing only what would be nice to have.
- */
-const improves = (next: Tried, best: Tried): boolean => {
-  if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
-  if (next.part.capacitance === best.part.capacitance) return fallsLessShort(next, best);
-  return meetsWhatWeighs(next, best);
-};
-
 const findBestSingle = (type: TypeId, setting: Setting): Tried => {
   const { circumstances } = setting;
   const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
@@ -146,7 +128,7 @@ const findBestSingle = (type: TypeId, setting: Setting): Tried => {
   for (const part of rest) {
     if (best.verdict === 'fits') break;
     const next = tryPart(part, setting);
-    if (improves(next, best)) best = next;
+    if (improves(next, best, next.part.capacitance === best.part.capacitance)) best = next;
   }
   return best;
 };

@@ -33,7 +33,7 @@ const factorOf = (catalogue: Catalogue, id: ConditionId): number => {
 };
 
 /** The plain default of a row in SI; a missing end is taken as the typical value. */
-const plainDefault = (catalogue: Catalogue, row: ConditionRow): Range => {
+export const plainDefault = (catalogue: Catalogue, row: ConditionRow): Range => {
   const typ = row.typ ?? 0;
   return scale(
     { min: row.min ?? typ, typ, max: row.max ?? typ },
@@ -112,8 +112,9 @@ const derivedDefault = (
       return roomFor(row, bodyOf(catalogue, original)?.height, room);
     case 'body-side':
       return roomFor(row, bodyOf(catalogue, original)?.length, room);
+    case 'power':
     case '':
-      throw new Error(`condition ${row.condition} at ${row.position} follows from nothing`);
+      throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
   }
 };
 

@@ -5,7 +5,9 @@ import {
   conditionOf,
   knowledgeOf,
   type Circumstances,
+  type CommonCircumstances,
   type FindingModel,
+  type KnownPart,
   type Limit,
   type Outcome,
 } from '../findings/model.ts';
@@ -51,21 +53,21 @@ export interface Judged {
 }
 
 /** A demand with all that is needed to judge parts by it, looked up once. */
-export interface PreparedDemand {
+export interface PreparedDemand<P = Part, C = Circumstances> {
   demand: DemandRow;
   row: FindingRow;
-  model: FindingModel;
+  model: FindingModel<P, C>;
   limit: Limit;
   /** What the old part comes to. */
   before: Outcome;
 }
 
 /** The limit of a demand in SI. */
-const limitOf = (
+const limitOf = <P, C extends CommonCircumstances<P>>(
   demand: DemandRow,
   row: FindingRow,
-  model: FindingModel,
-  circumstances: Circumstances,
+  model: FindingModel<P, C>,
+  circumstances: C,
 ): Limit => {
   if (model.limit !== undefined) return model.limit(circumstances);
   const factor =
@@ -86,15 +88,18 @@ const limitOf = (
 };
 
 /**
- * Every demand of a position, ready to judge parts by.
+ * Every demand of a position, ready to judge parts by the models of their kind.
  * @throws RangeError for a finding that the catalogue or the engine does not have
  */
-export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =>
+export const demandsBy = <P, C extends CommonCircumstances<P>>(
+  circumstances: C,
+  models: Readonly<Record<FindingId, FindingModel<P, C>>>,
+): PreparedDemand<P, C>[] =>
   circumstances.catalogue.demands
     .filter((demand) => demand.position === circumstances.position.id)
     .map((demand) => {
       const row = rowNamed(circumstances.catalogue.findings, demand.finding, 'finding');
-      const model = rowNamed(findingModels, demand.finding, 'finding');
+      const model = rowNamed(models, demand.finding, 'finding');
       return {
         demand,
         row,
@@ -104,11 +109,15 @@ export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =
       };
     });
 
+/** The same for capacitors. */
+export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =>
+  demandsBy(circumstances, findingModels);
+
 /** What one demand comes to for one part. */
-export const judge = (
-  { demand, row, model, limit }: PreparedDemand,
-  part: Part,
-  circumstances: Circumstances,
+export const judge = <P, C extends CommonCircumstances<P>>(
+  { demand, row, model, limit }: PreparedDemand<P, C>,
+  part: P,
+  circumstances: C,
 ): Judged => {
   const outcome = model.measure(part, circumstances);
   if (outcome.status === 'unknown') {
@@ -120,7 +129,11 @@ export const judge = (
   return { demand, row, outcome, limit, beyond, verdict };
 };
 
-const sourcesOf = (judged: Judged, part: Part, circumstances: Circumstances): SourceId[] => {
+const sourcesOf = (
+  judged: Judged,
+  part: KnownPart,
+  circumstances: Pick<Circumstances, 'catalogue'>,
+): SourceId[] => {
   const { outcome, demand, row } = judged;
   const properties = outcome.status === 'known' ? outcome.properties : outcome.missing;
   const own = outcome.status === 'known' ? (outcome.sources ?? []) : [];
@@ -138,11 +151,11 @@ export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
   catalogue.units[row.unit]?.si ?? row.unit;
 
 /** A judged demand with everything that a reader needs to check it. */
-export const explain = (
-  { model, before }: PreparedDemand,
+export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
+  { model, before }: PreparedDemand<P, C>,
   judged: Judged,
-  part: Part,
-  circumstances: Circumstances,
+  part: P,
+  circumstances: C,
 ): Finding => {
   const { demand, row, outcome, limit, beyond, verdict } = judged;
   const known = outcome.status === 'known';

@@ -7,9 +7,9 @@ import type { OldPart, Original } from './parts.ts';
 
 /** A named row, or a clear error for a name that the catalogue does not have. */
 export const rowNamed = <Row>(
-  rows: Record<string, Row>,
+  rows: Readonly<Record<string, Row>>,
   id: string,
-  kind: 'type' | 'position' | 'finding',
+  kind: 'type' | 'position' | 'finding' | 'kind',
 ): Row => {
   const row = Object.hasOwn(rows, id) ? rows[id] : undefined;
   if (row === undefined) throw new RangeError(`no ${kind} is called ${id}`);

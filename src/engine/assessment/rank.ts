@@ -1,11 +1,12 @@
 import type { TypeRow } from '../../schemas/types.ts';
+import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import type { OfferedPart, Part } from './parts.ts';
-import type { Judged } from './finding.ts';
+import type { Finding, Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';
 
 /** A part with what all demands of the position come to for it. */
-export interface Tried<P extends Part = Part> {
+export interface Tried<P = Part> {
   part: P;
   judged: Judged[];
   /** The worst of all demands. */
@@ -13,7 +14,7 @@ export interface Tried<P extends Part = Part> {
 }
 
 /** A part that has been tried, with its place among others. */
-export interface Scored<P extends Part = Part> extends Tried<P> {
+export interface Scored<P = Part> extends Tried<P> {
   /** What parts are ordered by, the weightiest first; a smaller number stands first. */
   order: number[];
 }
@@ -55,15 +56,26 @@ export const meanMargin = (judged: readonly Judged[], weight: string): number =>
 };
 
 /** Distance in decades from the old value, counted in tenths so that rounding does not decide. */
-const valueDistance = (part: Part, old: number): number =>
-  Math.round(Math.abs(Math.log10(part.capacitance / old)) * 10);
+export const valueDistance = (value: number, old: number): number =>
+  Math.round(Math.abs(Math.log10(value / old)) * 10);
 
 /** How a type can be had, the easiest first; what is in none of these cannot be bought. */
 export const MARKETS: readonly TypeRow['market'][] = ['common', 'current', 'niche'];
 
-/** A part without leads, which a board made for leads has no place for. */
-const isChip = (part: Part | OfferedPart): boolean =>
-  'style' in part && part.style.startsWith('chip');
+/** A style of parts without leads, which a board made for leads has no place for. */
+export const isChip = (style: string): boolean => style.startsWith('chip');
+
+/** What a part is ordered by besides what its findings come to. */
+export interface Standing {
+  /** Whether it takes more than one part. */
+  made: boolean;
+  /** From `valueDistance`; 0 for parts without a value. */
+  distance: number;
+  chip: boolean;
+  market: TypeRow['market'] | undefined;
+  /** What is left to tell alike parts apart by, a smaller number first. */
+  last: readonly number[];
+}
 
 /**
  * What a part is ordered by: verdict, whether it is a single part, the worst hard margin, closeness
@@ -72,44 +84,52 @@ const isChip = (part: Part | OfferedPart): boolean =>
  * margins, then the looser tolerance and the lower rating, which are easier to buy and smaller.
  */
 const orderOf = (
-  part: Part,
   judged: Judged[],
   verdict: Verdict,
-  { catalogue, original }: Circumstances,
+  { made, distance, chip, market, last }: Standing,
 ): number[] => [
   verdictOrder.indexOf(verdict),
   // Two parts never stand before a single one that does as well.
-  Number(part.made !== undefined),
+  Number(made),
   -worstMargin(judged, 'hard'),
-  valueDistance(part, original.capacitance),
-  Number(isChip(part)),
+  distance,
+  Number(chip),
   -worstMargin(judged, 'strong'),
-  MARKETS.indexOf(catalogue.types[part.type]?.market ?? 'niche'),
+  MARKETS.indexOf(market ?? 'niche'),
   -meanMargin(judged, 'strong'),
   -meanMargin(judged, 'mild'),
-  -part.tolerance.plus,
-  part.ratedVoltage,
+  ...last,
 ];
 
 /** A part with its verdict. */
-export const tryOut = <P extends Part>(part: P, judged: Judged[]): Tried<P> => ({
+export const tryOut = <P>(part: P, judged: Judged[]): Tried<P> => ({
   part,
   judged,
   verdict: judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits'),
 });
 
 /** A part with its verdict and its place in the order. */
-export const score = <P extends Part>(
+export const scoreBy = <P>(tried: Tried<P>, standing: Standing): Scored<P> => ({
+  ...tried,
+  order: orderOf(tried.judged, tried.verdict, standing),
+});
+
+/** A capacitor with its verdict and its place in the order. */
+export const score = <P extends Part | OfferedPart>(
   part: P,
   judged: Judged[],
-  circumstances: Circumstances,
-): Scored<P> => {
-  const tried = tryOut(part, judged);
-  return { ...tried, order: orderOf(part, judged, tried.verdict, circumstances) };
-};
+  { catalogue, original }: Circumstances,
+): Scored<P> =>
+  scoreBy(tryOut(part, judged), {
+    made: part.made !== undefined,
+    distance: valueDistance(part.capacitance, original.capacitance),
+    chip: 'style' in part && isChip(part.style),
+    market: catalogue.types[part.type]?.market,
+    last: [-part.tolerance.plus, part.ratedVoltage],
+  });
 
 /** Compares two scored parts; the better one first. */
-export const compareScores = (a: Scored, b: Scored): number => {
+export const compareScores = <P extends { type: TypeId }>(a: Scored<P>, b: Scored<P>): number => {
   for (const [index, mine] of a.order.entries()) {
     const difference = mine - (b.order[index] ?? 0);
     if (Math.abs(difference) > 1e-9) return difference;
@@ -121,7 +141,7 @@ export const compareScores = (a: Scored, b: Scored): number => {
 const WEIGHTS = ['hard', 'strong', 'mild'];
 
 /** Decades by which a part falls short of the demands of each weight, summed, the heaviest first. */
-const shortfalls = ({ judged }: Tried): number[] =>
+const shortfalls = ({ judged }: Pick<Tried, 'judged'>): number[] =>
   WEIGHTS.map((weight) =>
     judged
       .filter((one) => one.demand.weight === weight && one.verdict !== 'fits')
@@ -129,7 +149,7 @@ const shortfalls = ({ judged }: Tried): number[] =>
   );
 
 /** Whether a part falls less short of its demands than another; the heavier demands decide. */
-export const fallsLessShort = (a: Tried, b: Tried): boolean => {
+export const fallsLessShort = (a: Pick<Tried, 'judged'>, b: Pick<Tried, 'judged'>): boolean => {
   const other = shortfalls(b);
   const difference = shortfalls(a)
     .map((mine, index) => mine - (other[index] ?? 0))
@@ -140,11 +160,34 @@ export const fallsLessShort = (a: Tried, b: Tried): boolean => {
 /** Demands that a part ought to meet whatever else it does. */
 const HEAVY = ['hard', 'strong'];
 
-const missesHeavy = ({ judged }: Tried): boolean =>
+const missesHeavy = ({ judged }: Pick<Tried, 'judged'>): boolean =>
   judged.some(({ demand, verdict }) => HEAVY.includes(demand.weight) && verdict !== 'fits');
 
 /** Whether a part meets all demands that weigh, where another misses one. */
-export const meetsWhatWeighs = (a: Tried, b: Tried): boolean => !missesHeavy(a) && missesHeavy(b);
+const meetsWhatWeighs = (a: Pick<Tried, 'judged'>, b: Pick<Tried, 'judged'>): boolean =>
+  !missesHeavy(a) && missesHeavy(b);
+
+/**
+ * Whether a part serves better than one that one would rather choose: by its verdict, being of the
+ * same value by falling less short, or by missing only what would be nice to have.
+ */
+export const improves = (
+  next: Omit<Tried, 'part'>,
+  best: Omit<Tried, 'part'>,
+  sameValue: boolean,
+): boolean => {
+  if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
+  if (sameValue) return fallsLessShort(next, best);
+  return meetsWhatWeighs(next, best);
+};
+
+const VERDICTS: readonly Verdict[] = verdictOrder.toReversed();
+
+/** Compares two findings of a part; the weightiest and worst first. */
+export const byConcern = (a: Finding, b: Finding): number =>
+  VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) ||
+  WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
+  a.margin - b.margin;
 
 /** The demand that decides a part: of those with its verdict, the one furthest beyond its limit. */
 export const decisiveDemand = (judged: readonly Judged[], verdict: Verdict): string => {

@@ -1,8 +1,13 @@
 import type { FindingRow } from '../../schemas/positions.ts';
 import type { Basis, PropertyId } from '../catalogue.ts';
-import { knowledgeOf, type Circumstances, type Limit, type Outcome } from '../findings/model.ts';
+import {
+  knowledgeOf,
+  type Circumstances,
+  type KnownPart,
+  type Limit,
+  type Outcome,
+} from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
-import type { Part } from './parts.ts';
 
 /** How sure a finding is, and why no more so. */
 export interface Sureness {
@@ -47,8 +52,8 @@ export const surenessOf = (
   outcome: Outcome,
   limit: Limit,
   row: FindingRow,
-  part: Part,
-  circumstances: Circumstances,
+  part: KnownPart,
+  circumstances: Pick<Circumstances, 'catalogue'>,
 ): Sureness => {
   if (outcome.status === 'unknown') {
     return { sure: 'possible', basis: 'memory', weakest: outcome.missing };

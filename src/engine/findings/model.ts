@@ -2,23 +2,39 @@ import type { PositionRow } from '../../schemas/positions.ts';
 import type { Part } from '../assessment/parts.ts';
 import type {
   Basis,
+  Bounds,
   Catalogue,
   GuidelineId,
   Knowledge,
+  PositionId,
   PropertyId,
   SourceId,
+  TypeId,
 } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
 
-/** What a finding is worked out from. */
-export interface Circumstances {
+/** What a finding about any kind of part is worked out from. */
+export interface CommonCircumstances<P> {
   catalogue: Catalogue;
-  position: PositionRow;
+  position: { id: PositionId };
   /** Every condition of the position, SI units. */
   conditions: Record<string, Range>;
-  guideline: GuidelineId;
   /** The part that is being replaced. */
-  original: Part;
+  original: P;
+}
+
+/** What a finding about a capacitor is worked out from. */
+export interface Circumstances extends CommonCircumstances<Part> {
+  position: PositionRow;
+  guideline: GuidelineId;
+}
+
+/** As much of a part as what is known of it may depend on. */
+export interface KnownPart {
+  type: TypeId;
+  /** Marked value and rating in SI, where figures of its type go by them. */
+  value?: number | undefined;
+  rating?: number | undefined;
 }
 
 /** What came of working out one finding for one part. */
@@ -42,15 +58,15 @@ export interface Limit {
   high?: number | undefined;
 }
 
-/** How one kind of finding is worked out. */
-export interface FindingModel {
-  measure: (part: Part, circumstances: Circumstances) => Outcome;
+/** How one kind of finding is worked out, for parts and circumstances of some kind. */
+export interface FindingModel<P = Part, C = Circumstances> {
+  measure: (part: P, circumstances: C) => Outcome;
   /** The numbers put into the equation, in words that a technician can check. */
-  working: (part: Part, circumstances: Circumstances, value: Range) => string;
+  working: (part: P, circumstances: C, value: Range) => string;
   /** How the old part stands today, where that differs from a new one; may be nothing. */
-  today?: (circumstances: Circumstances) => string;
+  today?: (circumstances: C) => string;
   /** Conditions that set the limit themselves, where the demand gives none. */
-  limit?: (circumstances: Circumstances) => Limit;
+  limit?: (circumstances: C) => Limit;
   /**
    * How far beyond its limit a single value is, as a ratio: 1 at the limit, more beyond it. Only
    * for findings whose unit has no zero to take ratios from.
@@ -61,19 +77,32 @@ export interface FindingModel {
 /** What is known of types and of the circuit, where neither the old part nor the position counts. */
 export type Surroundings = Pick<Circumstances, 'catalogue' | 'conditions'>;
 
+/** Share by which a number may lie outside a band and still count as its end: rounding only. */
+const ROUNDING = 1e-6;
+
 const UNKNOWN: Knowledge = { status: 'unknown', sources: [] };
 
-/** What is known of a property of the part's type. */
+const isWithin = (value: number | undefined, { least = 0, most = Infinity }: Bounds): boolean =>
+  value !== undefined && value >= least * (1 - ROUNDING) && value <= most * (1 + ROUNDING);
+
+/** What is known of a property of the part's type, or of parts of its value and rating. */
 export const knowledgeOf = (
   { catalogue }: Pick<Circumstances, 'catalogue'>,
-  part: Pick<Part, 'type'>,
+  part: KnownPart,
   property: PropertyId,
-): Knowledge => catalogue.knowledge[part.type]?.[property] ?? UNKNOWN;
+): Knowledge => {
+  const band = catalogue.bands[part.type]?.[property]?.find(
+    ({ values, ratings }) =>
+      (values === undefined || isWithin(part.value, values)) &&
+      (ratings === undefined || isWithin(part.rating, ratings)),
+  );
+  return band?.knowledge ?? catalogue.knowledge[part.type]?.[property] ?? UNKNOWN;
+};
 
 /** The range of a property, or nothing where no figure is known. */
 export const rangeOf = (
   circumstances: Pick<Circumstances, 'catalogue'>,
-  part: Pick<Part, 'type'>,
+  part: KnownPart,
   property: PropertyId,
 ): Range | undefined => {
   const knowledge = knowledgeOf(circumstances, part, property);
@@ -84,7 +113,10 @@ export const rangeOf = (
  * One condition of the position.
  * @throws when the position lacks it, which the data check rules out
  */
-export const conditionOf = ({ conditions, position }: Circumstances, id: string): Range => {
+export const conditionOf = (
+  { conditions, position }: Pick<CommonCircumstances<unknown>, 'conditions' | 'position'>,
+  id: string,
+): Range => {
   const range = conditions[id];
   if (range === undefined) throw new Error(`position ${position.id} has no condition ${id}`);
   return range;

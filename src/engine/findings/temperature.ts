@@ -1,12 +1,18 @@
 import { formatValue } from '../quantities/index.ts';
 import { exactly } from '../quantities/range.ts';
-import { conditionOf, rangeOf, type FindingModel } from './model.ts';
+import {
+  conditionOf,
+  rangeOf,
+  type CommonCircumstances,
+  type FindingModel,
+  type KnownPart,
+} from './model.ts';
 
 /** Kelvin that count as a factor of two: life and leakage of most types halve in about ten. */
 const KELVIN_PER_DOUBLING = 10;
 
 /** Kelvin to spare at the nearer end of the rated temperature span. */
-export const temperature: FindingModel = {
+export const temperature: FindingModel<KnownPart, CommonCircumstances<unknown>> = {
   measure: (part, circumstances) => {
     const lowest = rangeOf(circumstances, part, 'temperature-min');
     const highest = rangeOf(circumstances, part, 'temperature-max');

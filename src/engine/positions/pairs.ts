@@ -1,7 +1,7 @@
 import type { PositionRow } from '../../schemas/positions.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import type { Catalogue, PositionId, TypeId } from '../catalogue.ts';
-import { formatValue } from '../quantities/index.ts';
+import { formatValue, type Unit } from '../quantities/index.ts';
 
 /** Why a type is not met in a position. */
 interface NotMet {
@@ -14,15 +14,18 @@ interface NotMet {
 /** Whether a type is met in a position in practice, and if not, why. */
 export type Pairing = { met: true } | NotMet;
 
-const span = (low: number, high: number): string =>
-  `${formatValue(low, 'F')} to ${formatValue(high, 'F')}`;
+const span = ([low, high]: readonly [number, number], unit: Unit): string =>
+  `${formatValue(low, unit)} to ${formatValue(high, unit)}`;
 
-const valuesApart = (type: TypeRow, position: PositionRow): NotMet | undefined => {
-  if (type.old_c_max >= position.usual_c_min && type.old_c_min <= position.usual_c_max) {
-    return undefined;
-  }
-  const made = span(type.old_c_min, type.old_c_max);
-  const taken = span(position.usual_c_min, position.usual_c_max);
+/** That a type was made in other values than a position takes, each from least to most. */
+export const valuesApart = (
+  old: readonly [number, number],
+  usual: readonly [number, number],
+  unit: Unit,
+): NotMet | undefined => {
+  if (old[1] >= usual[0] && old[0] <= usual[1]) return undefined;
+  const made = span(old, unit);
+  const taken = span(usual, unit);
   const why = `made from ${made}, while this position takes ${taken}`;
   return { met: false, why, apart: { made, taken } };
 };
@@ -32,13 +35,25 @@ const wrongPolarity = (type: TypeRow, position: PositionRow): NotMet | undefined
     ? { met: false, why: 'a polar part, and the voltage here takes both signs' }
     : undefined;
 
+/** That a type is noted as not met in a position. */
+export const isNoted = (
+  catalogue: Catalogue,
+  type: TypeId,
+  position: PositionId,
+): NotMet | undefined => {
+  const noted = catalogue.unlikelyPairs.find(
+    (pair) => pair.type === type && pair.position === position,
+  );
+  return noted && { met: false, why: noted.why };
+};
+
 /** Whether a type is met as the old part in a position. */
 export const pairing = (catalogue: Catalogue, type: TypeRow, position: PositionRow): Pairing => {
-  const noted = catalogue.unlikelyPairs.find(
-    (pair) => pair.type === type.id && pair.position === position.id,
-  );
-  if (noted !== undefined) return { met: false, why: noted.why };
-  return valuesApart(type, position) ?? wrongPolarity(type, position) ?? { met: true };
+  const noted = isNoted(catalogue, type.id, position.id);
+  if (noted !== undefined) return noted;
+  const made = [type.old_c_min, type.old_c_max] as const;
+  const taken = [position.usual_c_min, position.usual_c_max] as const;
+  return valuesApart(made, taken, 'F') ?? wrongPolarity(type, position) ?? { met: true };
 };
 
 /** Every type with every position, and whether they are met together. */

@@ -1,3 +1,4 @@
+import { powerShare, voltageStood } from '../../equations/resistor.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Power at temperature and the voltage limit of a resistor. */
@@ -83,22 +84,13 @@ export const resistorLimits = defineSum({
     'R_c = V_max^2/P_R',
   ],
   at: ({ r, p, vmax, knee, end, t, v }) => {
-    if (end <= knee) {
-      return {
-        allowed: undefined,
-        share: undefined,
-        power: v ** 2 / r,
-        load: undefined,
-        critical: vmax ** 2 / p,
-      };
-    }
-    const share = Math.min(1, Math.max(0, (end - t) / (end - knee)));
-    const allowed = Math.min(vmax, Math.sqrt(share * p * r));
+    const share = powerShare(knee, end, t);
+    const allowed = share === undefined ? undefined : voltageStood(r, share * p, vmax);
     return {
       allowed,
       share,
       power: v ** 2 / r,
-      load: allowed === 0 ? undefined : v / allowed,
+      load: allowed === undefined || allowed === 0 ? undefined : v / allowed,
       critical: vmax ** 2 / p,
     };
   },

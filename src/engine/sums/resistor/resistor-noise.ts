@@ -1,9 +1,5 @@
+import { currentNoise, thermalNoise } from '../../equations/resistor.ts';
 import { defineSum, quantity } from '../sum.ts';
-
-/** J/K; fixed by the definition of the kelvin (SI Brochure, 9th edition). */
-const BOLTZMANN = 1.380649e-23;
-const ZERO_C = 273.15;
-const MICRO = 1e-6;
 
 /** Thermal and current noise of a resistor. */
 export const resistorNoise = defineSum({
@@ -74,8 +70,8 @@ export const resistorNoise = defineSum({
   ],
   at: ({ r, t, low, high, v, index }) => {
     if (high <= low) return { total: undefined, thermal: undefined, excess: undefined };
-    const thermal = Math.sqrt(4 * BOLTZMANN * (t + ZERO_C) * r * (high - low));
-    const excess = MICRO * 10 ** (index / 20) * v * Math.sqrt(Math.log10(high / low));
+    const thermal = thermalNoise(r, t, low, high);
+    const excess = currentNoise(index, v, low, high);
     return { total: Math.hypot(thermal, excess), thermal, excess };
   },
   notes: ({ low, high }) => [

@@ -1,3 +1,4 @@
+import { presetOf, type TrimmerUse } from '../../equations/trimmer.ts';
 import { choice, defineSum, quantity } from '../sum.ts';
 
 /** Setting a new trimmer beforehand to what the old one read between the same two terminals. */
@@ -98,20 +99,20 @@ export const trimmerPreset = defineSum({
     'd = a*R_t2',
   ],
   at: ({ use, reading, oldTotal, total, now, turns, adjust }) => {
-    const ratio = reading / oldTotal;
-    const set = use === 'divider' ? ratio * total : reading;
-    const perTurn = total / turns;
+    const wired: TrimmerUse = use === 'divider' ? 'divider' : 'rheostat';
+    const preset = presetOf({ use: wired, reading, oldTotal, total, turns });
+    const { set, fromEnd, perTurn, ratio, newRatio } = preset;
     const reaches = set <= total;
     return {
       set: reaches ? set : undefined,
       go: reaches ? (set - now) / perTurn : undefined,
-      fromEnd: reaches ? set / perTurn : undefined,
-      fromMid: reaches ? set / perTurn - turns / 2 : undefined,
+      fromEnd: reaches ? fromEnd : undefined,
+      fromMid: reaches ? fromEnd - turns / 2 : undefined,
       fine: adjust * total,
       perTurn,
       ratio,
-      newRatio: set / total,
-      ratioError: ratio > 0 ? set / total / ratio - 1 : undefined,
+      newRatio,
+      ratioError: ratio > 0 ? newRatio / ratio - 1 : undefined,
     };
   },
   notes: ({ use, reading, total, oldTotal }) => [

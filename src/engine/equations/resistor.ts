@@ -1,0 +1,42 @@
+/** J/K; fixed by the definition of the kelvin (SI Brochure, 9th edition). */
+const BOLTZMANN = 1.380649e-23;
+const ZERO_C = 273.15;
+
+/** 0 dB of the noise index: a microvolt for each volt and decade. */
+const MICRO = 1e-6;
+
+/** Rated voltage that a resistor stands for seconds, as a multiple. */
+const OVERLOAD = 2.5;
+
+/** The overload limit of a body, as a multiple of its voltage limit. */
+const OVER_LIMIT = 2;
+
+/**
+ * Share of the rated power that is left at a temperature (degC): all of it up to `knee`, none from
+ * `end` on, a straight line between. `undefined` where the line does not fall.
+ */
+export const powerShare = (knee: number, end: number, temperature: number): number | undefined =>
+  end <= knee ? undefined : Math.min(1, Math.max(0, (end - temperature) / (end - knee)));
+
+/**
+ * Voltage (V) that a resistance (ohm) stands: what its power (W) allows, at most the limit (V) of
+ * its body. MIL-PRF-39005G, 3.5.8.
+ */
+export const voltageStood = (ohm: number, watt: number, limit: number): number =>
+  Math.min(limit, Math.sqrt(watt * ohm));
+
+/** Voltage (V) that it stands for a few seconds: 2.5 times the rated one, at most twice the limit. */
+export const overloadStood = (ohm: number, watt: number, limit: number): number =>
+  Math.min(OVER_LIMIT * limit, OVERLOAD * Math.sqrt(watt * ohm));
+
+/** Thermal noise (V) of a resistance (ohm) at a temperature (degC) in a band (Hz). */
+export const thermalNoise = (ohm: number, celsius: number, low: number, high: number): number =>
+  Math.sqrt(4 * BOLTZMANN * (celsius + ZERO_C) * ohm * (high - low));
+
+/** Noise (V) that direct voltage (V) across a resistor adds in a band (Hz), by its noise index (dB). */
+export const currentNoise = (index: number, volt: number, low: number, high: number): number =>
+  MICRO * 10 ** (index / 20) * volt * Math.sqrt(Math.log10(high / low));
+
+/** Reactance of the self-inductance (H) at a frequency (Hz) as a share of the resistance (ohm). */
+export const inductiveShare = (henry: number, hertz: number, ohm: number): number =>
+  (2 * Math.PI * hertz * henry) / ohm;

@@ -1,0 +1,25 @@
+import type { FindingId } from '../../catalogue.ts';
+import { temperature } from '../../findings/temperature.ts';
+import type { KindModel } from '../part.ts';
+import { duty, kindAvailability, markedValue, partTolerance, ratingKept } from './common.ts';
+import { overloadVoltage, resistorPower, resistorVoltage, surgeDuty } from './load.ts';
+import { gainShift, partNoise, resistanceDrift, selfInductance } from './signal.ts';
+
+/** How each finding about parts besides capacitors is worked out. */
+export const kindModels: Readonly<Record<FindingId, KindModel>> = {
+  temperature,
+  availability: kindAvailability,
+  'marked-value': markedValue,
+  'part-tolerance': partTolerance,
+  'rating-kept': ratingKept,
+  duty,
+  'resistor-power': resistorPower,
+  'power-practice': resistorPower,
+  'resistor-voltage': resistorVoltage,
+  'overload-voltage': overloadVoltage,
+  'surge-duty': surgeDuty,
+  'resistance-drift': resistanceDrift,
+  'gain-shift': gainShift,
+  'part-noise': partNoise,
+  'self-inductance': selfInductance,
+};

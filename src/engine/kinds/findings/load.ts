@@ -1,0 +1,89 @@
+import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
+import { conditionOf, rangeOf } from '../../findings/model.ts';
+import { formatValue } from '../../quantities/index.ts';
+import { exactly, type Range } from '../../quantities/range.ts';
+import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
+import { effectiveVoltage, fromProperties, spreadOf, valueOf, type Known } from './of-part.ts';
+
+type Line = 'full-power-to' | 'no-power-from';
+
+/** Share of its rated power that a part has where it sits. */
+export const shareLeft = (
+  { 'full-power-to': knee, 'no-power-from': end }: Known<Line>,
+  circumstances: KindCircumstances,
+): number => powerShare(knee.typ, end.typ, conditionOf(circumstances, 't-max').max) ?? 0;
+
+/** Voltage squared over the resistance, as a share of the power that is left when it is warm. */
+const loadOf = (known: Known<Line>, part: KindPart, circumstances: KindCircumstances): Range => {
+  const { min, typ, max } = spreadOf(part);
+  const allowed = (part.rating ?? 0) * shareLeft(known, circumstances);
+  const share = (ohm: number): number => effectiveVoltage(circumstances) ** 2 / ohm / allowed;
+  return { min: share(max), typ: share(typ), max: share(min) };
+};
+
+/** Power in the part against what its rating leaves at the temperature. */
+export const resistorPower: KindModel = fromProperties(
+  ['full-power-to', 'no-power-from'],
+  loadOf,
+  (known, part, circumstances, value) => {
+    const volts = effectiveVoltage(circumstances);
+    return (
+      `${formatValue(volts, 'V')} on ${formatValue(valueOf(part), 'ohm')} is ` +
+      `${formatValue(volts ** 2 / valueOf(part), 'W')}; ${formatValue(part.rating ?? NaN, 'W')} × ` +
+      `${formatValue(shareLeft(known, circumstances), 'fraction')} at ` +
+      `${formatValue(conditionOf(circumstances, 't-max').max, 'degC')}: ${formatValue(value.typ, 'fraction')} of it`
+    );
+  },
+);
+
+/** The voltage limit of the body where makers print one. */
+const limitWords = (limit: number, stood: number): string =>
+  stood < limit
+    ? `its power alone allows ${formatValue(stood, 'V')}`
+    : `its body stands ${formatValue(limit, 'V')}, whatever its power`;
+
+/** Voltage across the part against what it stands: by its power, at most by its body. */
+export const resistorVoltage: KindModel = fromProperties(
+  ['voltage-limit'],
+  ({ 'voltage-limit': limit }, part, circumstances) => {
+    const { min, typ, max } = spreadOf(part);
+    const share = (ohm: number, volts: number): number =>
+      effectiveVoltage(circumstances) / voltageStood(ohm, part.rating ?? 0, volts);
+    return { min: share(max, limit.max), typ: share(typ, limit.typ), max: share(min, limit.min) };
+  },
+  ({ 'voltage-limit': limit }, part, circumstances, value) =>
+    `${limitWords(limit.typ, voltageStood(valueOf(part), part.rating ?? 0, limit.typ))}; ` +
+    `${formatValue(effectiveVoltage(circumstances), 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
+);
+
+/** Voltage at switch-on against what the part stands for a few seconds. */
+export const overloadVoltage: KindModel = fromProperties(
+  ['voltage-limit'],
+  ({ 'voltage-limit': limit }, part, circumstances) => {
+    const { min, typ, max } = spreadOf(part);
+    const volts = conditionOf(circumstances, 'v-surge').max;
+    const share = (ohm: number, most: number): number =>
+      volts / overloadStood(ohm, part.rating ?? 0, most);
+    return { min: share(max, limit.max), typ: share(typ, limit.typ), max: share(min, limit.min) };
+  },
+  ({ 'voltage-limit': limit }, part, circumstances, value) =>
+    `for a few seconds ${formatValue(overloadStood(valueOf(part), part.rating ?? 0, limit.typ), 'V')}, ` +
+    `2.5 times the rated voltage but at most twice the limit; ` +
+    `${formatValue(conditionOf(circumstances, 'v-surge').max, 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
+);
+
+/** Whether the element takes short heavy surges. */
+export const surgeDuty: KindModel = {
+  measure: (part, circumstances) => {
+    const weak = rangeOf(circumstances, part, 'surge-weak');
+    return weak === undefined
+      ? { status: 'unknown', missing: ['surge-weak'] }
+      : { status: 'known', value: exactly(weak.max), properties: ['surge-weak'] };
+  },
+  working: (_part, _circumstances, value) => {
+    if (value.typ >= 1) return 'the thin element burns open at a surge that a solid one takes';
+    return value.typ > 0
+      ? 'takes moderate surges only: see the pulse curve of its sheet'
+      : 'the whole body or the wire takes the heat of a surge';
+  },
+};

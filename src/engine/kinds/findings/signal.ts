@@ -1,0 +1,109 @@
+import { driftBySlope } from '../../equations/drift.ts';
+import { currentNoise, inductiveShare, thermalNoise } from '../../equations/resistor.ts';
+import { conditionOf } from '../../findings/model.ts';
+import { formatQuantity, formatValue } from '../../quantities/index.ts';
+import { mapRising, type Range } from '../../quantities/range.ts';
+import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
+import { fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
+
+/** Change of resistance from the coldest to the warmest. */
+export const resistanceDrift: KindModel = fromProperties(
+  ['resistance-tc'],
+  ({ 'resistance-tc': slope }, _part, circumstances) =>
+    driftBySlope(slope, warmingSpan(circumstances)),
+  ({ 'resistance-tc': slope }, _part, circumstances, value) =>
+    `${formatQuantity(slope, '1/K')} over ${formatValue(warmingSpan(circumstances), 'K')}: ` +
+    formatQuantity(value, 'fraction'),
+);
+
+/** How far the marked value is from the old one, as a share. */
+const offBy = (part: KindPart, { original }: KindCircumstances): number =>
+  Math.abs(valueOf(part) / valueOf(original) - 1);
+
+const passedOn = (circumstances: KindCircumstances): number =>
+  conditionOf(circumstances, 'sensitivity').max;
+
+const gainShiftOf = (slope: Range, part: KindPart, circumstances: KindCircumstances): Range => {
+  const off = offBy(part, circumstances);
+  const { minus = 0, plus = 0 } = part.tolerance ?? {};
+  const bought = Math.max(minus, plus);
+  const drift = driftBySlope(slope, warmingSpan(circumstances));
+  const share = passedOn(circumstances);
+  return {
+    min: share * Math.max(0, off - bought),
+    // The usual part lies half-way to the end of its tolerance.
+    typ: share * (off + bought / 2 + drift.typ),
+    max: share * (off + bought + drift.max),
+  };
+};
+
+/** Change of the gain, level or voltage that the part sets. */
+export const gainShift: KindModel = fromProperties(
+  ['resistance-tc'],
+  ({ 'resistance-tc': slope }, part, circumstances) => gainShiftOf(slope, part, circumstances),
+  ({ 'resistance-tc': slope }, part, circumstances, value) => {
+    const { minus = 0, plus = 0 } = part.tolerance ?? {};
+    const drift = driftBySlope(slope, warmingSpan(circumstances));
+    return (
+      `${formatValue(passedOn(circumstances), 'fraction')} of (mark off by ${formatValue(offBy(part, circumstances), 'fraction')}, ` +
+      `tolerance ${formatValue(Math.max(minus, plus), 'fraction')}, drift up to ${formatValue(drift.max, 'fraction')}): ` +
+      `up to ${formatValue(value.max, 'fraction')}`
+    );
+  },
+);
+
+interface Heard {
+  low: number;
+  high: number;
+  volts: number;
+  thermal: number;
+}
+
+const heard = (part: KindPart, circumstances: KindCircumstances): Heard => {
+  const low = conditionOf(circumstances, 'frequency').typ;
+  const high = conditionOf(circumstances, 'f-work').typ;
+  const warm = conditionOf(circumstances, 't-max').max;
+  return {
+    low,
+    high,
+    volts: conditionOf(circumstances, 'vdc').max,
+    thermal: thermalNoise(valueOf(part), warm, low, high),
+  };
+};
+
+/** Thermal noise and what direct voltage adds to it, in the band of the position. */
+export const partNoise: KindModel = fromProperties(
+  ['noise-index'],
+  ({ 'noise-index': index }, part, circumstances) => {
+    const { low, high, volts, thermal } = heard(part, circumstances);
+    return mapRising(index, (decibel) =>
+      Math.hypot(thermal, currentNoise(decibel, volts, low, high)),
+    );
+  },
+  ({ 'noise-index': index }, part, circumstances, value) => {
+    const { low, high, volts, thermal } = heard(part, circumstances);
+    const excess = currentNoise(index.typ, volts, low, high);
+    return (
+      `thermal ${formatValue(thermal, 'V')}; by ${formatValue(volts, 'V')} at ${formatQuantity(index, 'dB')} ` +
+      `${formatValue(excess, 'V')} from ${formatValue(low, 'Hz')} to ${formatValue(high, 'Hz')}: ` +
+      `together ${formatValue(value.typ, 'V')}`
+    );
+  },
+);
+
+/** Reactance of the winding at the highest frequency against the resistance. */
+export const selfInductance: KindModel = fromProperties(
+  ['winding-inductance'],
+  ({ 'winding-inductance': inductance }, part, circumstances) => {
+    const hertz = conditionOf(circumstances, 'f-work').max;
+    const { min, typ, max } = spreadOf(part);
+    return {
+      min: inductiveShare(inductance.min, hertz, max),
+      typ: inductiveShare(inductance.typ, hertz, typ),
+      max: inductiveShare(inductance.max, hertz, min),
+    };
+  },
+  ({ 'winding-inductance': inductance }, part, circumstances, value) =>
+    `${formatQuantity(inductance, 'H')} at ${formatValue(conditionOf(circumstances, 'f-work').max, 'Hz')} ` +
+    `is ${formatValue(value.typ, 'fraction')} of ${formatValue(valueOf(part), 'ohm')}`,
+);

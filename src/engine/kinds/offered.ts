@@ -1,0 +1,105 @@
+import type { KindOfferRow } from '../../schemas/kinds.ts';
+import { madeValues } from '../candidates/made-values.ts';
+import { readTolerance } from '../candidates/generate.ts';
+import type { TypeId } from '../catalogue.ts';
+import type { Unit } from '../quantities/index.ts';
+import { nearestMade } from '../values/index.ts';
+import type { KindCircumstances, KindPart, OfferedKindPart } from './part.ts';
+
+/** Values of a band that are tried: the nearest few that the position allows. */
+const VALUES_PER_BAND = 3;
+
+/** Share by which a value may lie outside a band and still count as its end: rounding only. */
+const ROUNDING = 1e-6;
+
+/** Whether an offer has parts of a value. */
+export const holds = ({ value_min, value_max }: KindOfferRow, value: number): boolean =>
+  value >= (value_min ?? 0) * (1 - ROUNDING) && value <= (value_max ?? Infinity) * (1 + ROUNDING);
+
+const valuesOf = (
+  offer: KindOfferRow,
+  { catalogue, original, position }: KindCircumstances,
+): (number | undefined)[] => {
+  const { value } = original;
+  if (value === undefined || offer.series === '') return [undefined];
+  const { value_policy: kind, value_low: low, value_high: high } = position;
+  return nearestMade(value, { kind, low, high }, (from, to) =>
+    madeValues(catalogue, offer.series, from, to),
+  )
+    .map((near) => near.value)
+    .filter((near) => holds(offer, near))
+    .slice(0, VALUES_PER_BAND);
+};
+
+/** Ratings from that of the old part upwards, then the ones below it, the highest first. */
+const ratingsOf = (
+  offer: KindOfferRow,
+  { original }: KindCircumstances,
+): (number | undefined)[] => {
+  const { rating } = original;
+  if (offer.ratings.length === 0 || rating === undefined) return [offer.ratings[0]];
+  const enough = offer.ratings.filter((one) => one >= rating * (1 - ROUNDING));
+  return [...enough, ...offer.ratings.filter((one) => !enough.includes(one)).toReversed()];
+};
+
+interface Preference {
+  part: OfferedKindPart;
+  order: readonly number[];
+}
+
+const partsOf = (offer: KindOfferRow, circumstances: KindCircumstances): Preference[] => {
+  const { kind, original } = circumstances;
+  const tolerances = offer.tolerances.length === 0 ? [undefined] : offer.tolerances;
+  return valuesOf(offer, circumstances).flatMap((value) =>
+    ratingsOf(offer, circumstances).flatMap((rating, step) =>
+      tolerances.map((cell, usual) => ({
+        part: {
+          type: offer.type,
+          ...(value === undefined ? {} : { value, unit: kind.unit as Unit }),
+          ...(cell === undefined ? {} : { tolerance: readTolerance(cell) }),
+          ...(rating === undefined ? {} : { rating, ratingUnit: kind.rating_unit as Unit }),
+          style: offer.style,
+          pitch: offer.pitch_mm,
+          series: offer.series,
+        },
+        order: [
+          value === undefined ? 0 : Math.abs(Math.log(value / (original.value ?? value))),
+          step,
+          usual,
+        ],
+      })),
+    ),
+  );
+};
+
+const compareOrders = (a: readonly number[], b: readonly number[]): number =>
+  a.map((mine, index) => mine - (b[index] ?? 0)).find((step) => Math.abs(step) > ROUNDING) ?? 0;
+
+/**
+ * Every part of a type that the market offers for the old value and position, in the order in which
+ * one would choose if all were equally good: the nearest value, the rating of the old part or the
+ * next above, the tolerance that is usual.
+ */
+export const offeredKindParts = (
+  type: TypeId,
+  circumstances: KindCircumstances,
+): OfferedKindPart[] =>
+  circumstances.catalogue.kindOffers
+    .filter((offer) => offer.type === type)
+    .flatMap((offer) => partsOf(offer, circumstances))
+    .toSorted((a, b) => compareOrders(a.order, b.order))
+    .map(({ part }) => part);
+
+/** A part of a type that no offer covers, so that its findings can still be shown. */
+export const unofferedKindPart = (
+  type: TypeId,
+  { catalogue, original }: KindCircumstances,
+): KindPart => {
+  const row = catalogue.kindTypes[type];
+  const cell = row?.old_tolerance ?? '';
+  return {
+    ...original,
+    type,
+    ...(cell === '' ? {} : { tolerance: readTolerance(cell) }),
+  };
+};

@@ -1,0 +1,109 @@
+import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
+import type { ConditionRow } from '../../schemas/positions.ts';
+import { rowNamed } from '../assessment/original.ts';
+import { plainDefault, type ResolvedCondition } from '../assessment/conditions.ts';
+import { readTolerance } from '../candidates/generate.ts';
+import type { Catalogue } from '../catalogue.ts';
+import type { Unit } from '../quantities/index.ts';
+import { exactly, type Range } from '../quantities/range.ts';
+import type { KindCircumstances, KindPart, KindRequest } from './part.ts';
+
+/** The usual value of a position, as far as the type was made in it. */
+const usualValue = (type: KindTypeRow, position: KindPositionRow): number | undefined => {
+  const { reference } = position;
+  if (reference === undefined) return undefined;
+  return Math.min(Math.max(reference, type.old_min ?? 0), type.old_max ?? Infinity);
+};
+
+/** What parts of a kind have besides their type, where they have it. */
+const partOf = (
+  catalogue: Catalogue,
+  type: KindTypeRow,
+  value: number | undefined,
+  own: Pick<KindPart, 'tolerance' | 'rating'>,
+): KindPart => {
+  const kind = catalogue.kinds[type.kind];
+  return {
+    type: type.id,
+    ...(value === undefined ? {} : { value, unit: kind?.unit as Unit }),
+    ...own,
+    ...(own.rating === undefined ? {} : { ratingUnit: kind?.rating_unit as Unit }),
+  };
+};
+
+const completeOriginal = (
+  catalogue: Catalogue,
+  { original }: KindRequest,
+  position: KindPositionRow,
+): KindPart => {
+  const type = rowNamed(catalogue.kindTypes, original.type, 'type');
+  const tolerance =
+    original.tolerance ??
+    (type.old_tolerance === '' ? undefined : readTolerance(type.old_tolerance));
+  const rating = original.rating?.typ ?? type.old_rating;
+  return partOf(catalogue, type, original.value?.typ ?? usualValue(type, position), {
+    ...(tolerance === undefined ? {} : { tolerance }),
+    ...(rating === undefined ? {} : { rating }),
+  });
+};
+
+/** Voltage (V) that puts a share of its rating into the old part, at most a given one. */
+const voltageOfShare = (share: number, { value, rating }: KindPart, most: number): number =>
+  Math.min(most, Math.sqrt(share * (rating ?? 0) * (value ?? 0)));
+
+/** A default that follows from the old part. */
+const derivedDefault = (row: ConditionRow, original: KindPart): Range => {
+  const rule = row.typ ?? 0;
+  switch (row.follows) {
+    case 'value':
+      return exactly(rule * (original.value ?? 0));
+    case 'power':
+      return exactly(voltageOfShare(rule, original, row.max ?? Infinity));
+    default:
+      throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
+  }
+};
+
+/** Everything that an assessment of such a part starts from, filled in. */
+export interface KindSituation {
+  original: KindPart;
+  conditions: ResolvedCondition[];
+}
+
+/**
+ * The old part completed and every condition of the position.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const resolveKindSituation = (catalogue: Catalogue, request: KindRequest): KindSituation => {
+  const position = rowNamed(catalogue.kindPositions, request.position, 'position');
+  const original = completeOriginal(catalogue, request, position);
+  const conditions = catalogue.conditions
+    .filter((row) => row.position === position.id)
+    .map((row): ResolvedCondition => {
+      const given = request.conditions?.[row.condition];
+      if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
+      return row.follows === ''
+        ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
+        : { id: row.condition, range: derivedDefault(row, original), from: 'derived', row };
+    });
+  return { original, conditions };
+};
+
+/**
+ * What the findings of a request are worked out from.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const kindCircumstances = (
+  catalogue: Catalogue,
+  request: KindRequest,
+): KindCircumstances => {
+  const { original, conditions } = resolveKindSituation(catalogue, request);
+  const position = rowNamed(catalogue.kindPositions, request.position, 'position');
+  return {
+    catalogue,
+    kind: rowNamed(catalogue.kinds, position.kind, 'kind'),
+    position,
+    conditions: Object.fromEntries(conditions.map(({ id, range }) => [id, range])),
+    original,
+  };
+};
