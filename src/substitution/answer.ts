@@ -1,10 +1,11 @@
 import type { Assessment, Catalogue, Habit, TypeId } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
-import { decidingFinding, isNotMade, partPhrase, reasonPhrase } from './phrases.ts';
+import { decidingFinding, isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
+import { madeOf, typeRowOf } from './shown.ts';
 
-const nameOf = (catalogue: Catalogue, { candidate }: Assessment): string =>
-  midSentence(catalogue.types[candidate.type]?.short_name ?? candidate.type);
+const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): string =>
+  midSentence(typeRowOf(catalogue, candidate.type)?.short_name ?? candidate.type);
 
 /** Findings that say only that a type does not come in such a rating or value. */
 const DULL: readonly string[] = ['rated-voltage', 'value'];
@@ -13,15 +14,15 @@ const DULL: readonly string[] = ['rated-voltage', 'value'];
 const temptation = (
   catalogue: Catalogue,
   original: TypeId,
-  assessments: readonly Assessment[],
-): Assessment | undefined => {
-  const family = catalogue.types[original]?.family;
+  assessments: readonly Assessment<AnyPart>[],
+): Assessment<AnyPart> | undefined => {
+  const family = typeRowOf(catalogue, original)?.family;
   const kept = assessments.filter(
     (assessment) => assessment.verdict === 'keep-out' && !isNotMade(assessment),
   );
   // That a type is not made for the voltage or the value teaches less than what it does wrong.
-  const dullness = (assessment: Assessment): number =>
-    (catalogue.types[assessment.candidate.type]?.family === family ? 0 : 1) +
+  const dullness = (assessment: Assessment<AnyPart>): number =>
+    (typeRowOf(catalogue, assessment.candidate.type)?.family === family ? 0 : 1) +
     (DULL.includes(decidingFinding(assessment)?.finding ?? '') ? 2 : 0);
   return kept.toSorted((a, b) => dullness(a) - dullness(b))[0];
 };
@@ -34,14 +35,17 @@ const temptation = (
 export const strangeness = (
   catalogue: Catalogue,
   original: TypeId,
-  { candidate, buy }: Pick<Assessment, 'candidate'> & { buy?: { style: string } | undefined },
+  {
+    candidate,
+    buy,
+  }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
-  const type = catalogue.types[candidate.type];
+  const type = typeRowOf(catalogue, candidate.type);
   const chip = buy?.style.startsWith('chip') ?? false;
   const stocked = type?.market === 'common' || type?.market === 'current';
   const rare = stocked && !chip ? 0 : 2;
-  const made = candidate.made === undefined ? 0 : 4;
-  return made + rare + (type?.family === catalogue.types[original]?.family ? 0 : 1);
+  const made = madeOf(candidate) === undefined ? 0 : 4;
+  return made + rare + (type?.family === typeRowOf(catalogue, original)?.family ? 0 : 1);
 };
 
 /** Names that fit in one sentence. */
@@ -51,7 +55,7 @@ const NAMED = 3;
 const warning = (
   catalogue: Catalogue,
   original: TypeId,
-  assessments: readonly Assessment[],
+  assessments: readonly Assessment<AnyPart>[],
   habit?: Habit,
 ): string => {
   const kept = temptation(catalogue, original, assessments);
@@ -65,7 +69,7 @@ const warning = (
 export const answerSentence = (
   catalogue: Catalogue,
   original: TypeId,
-  assessments: readonly Assessment[],
+  assessments: readonly Assessment<AnyPart>[],
   habit?: Habit,
 ): string => {
   const keepOut = warning(catalogue, original, assessments, habit);

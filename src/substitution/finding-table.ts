@@ -6,6 +6,7 @@ import {
   type Assessment,
   type Finding,
   type Habit,
+  type Part,
   type Range,
   type SourceId,
   type Unit,
@@ -13,7 +14,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/numbers.ts';
-import { printLimit, printMargin, printRange, printTypical } from './phrases.ts';
+import { type AnyPart, printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { link, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** Words for what a finding rests on. */
@@ -51,13 +52,16 @@ const barOf = (
 };
 
 /** What tables of findings are drawn from. */
-export interface TableParts {
-  shown: Shown;
+export interface TableParts<P extends AnyPart = Part> {
+  shown: Shown<P>;
   cited: readonly SourceId[];
 }
 
 /** What a finding rests on: nothing is called published that no document stands behind. */
-const basisWords = ({ basis, sources }: Finding, { shown }: TableParts): string => {
+const basisWords = <P extends AnyPart>(
+  { basis, sources }: Finding,
+  { shown }: TableParts<P>,
+): string => {
   if (basis !== 'published') return BASIS[basis];
   const kinds = sources.map((source) => shown.catalogue.sources[source]?.kind);
   if (kinds.some((kind) => kind !== 'trade' && kind !== 'identity')) return BASIS.published;
@@ -65,7 +69,10 @@ const basisWords = ({ basis, sources }: Finding, { shown }: TableParts): string 
 };
 
 /** Which figures are known no better, where those of others are. */
-const weakestWords = ({ basis, weakest }: Finding, { shown }: TableParts): string => {
+const weakestWords = <P extends AnyPart>(
+  { basis, weakest }: Finding,
+  { shown }: TableParts<P>,
+): string => {
   const names = weakest.flatMap((id) => shown.catalogue.properties[id]?.name ?? []);
   return basis === 'published' || names.length === 0
     ? ''
@@ -77,32 +84,42 @@ const spreadWords = ({ apart }: Finding): string =>
   apart === undefined ? '' : `, but its ends lie ${formatValue(apart, 'ratio')} apart`;
 
 /** How well a finding is known, and from which sources. */
-export const groundWords = (finding: Finding, parts: TableParts): Markup[] => [
+export const groundWords = <P extends AnyPart>(
+  finding: Finding,
+  parts: TableParts<P>,
+): Markup[] => [
   `${basisWords(finding, parts)}${weakestWords(finding, parts)}${spreadWords(finding)}`,
   ...sourceMarks(finding.sources, parts.cited),
 ];
 
 /** How a finding was reckoned, how well it is known, and from which sources. */
-export const workingWords = (finding: Finding, parts: TableParts): Markup[] => [
-  `${inHabit(finding.working, parts.shown.habit)}; `,
-  ...groundWords(finding, parts),
-];
+export const workingWords = <P extends AnyPart>(
+  finding: Finding,
+  parts: TableParts<P>,
+): Markup[] => [`${inHabit(finding.working, parts.shown.habit)}; `, ...groundWords(finding, parts)];
 
 /** Where a finding of a part stands in the page, for those that are led to. */
 export const findingAnchor = (part: string, demand: string): string => `${part}--${demand}`;
 
 /** What leads from a finding to the sum that works out the same, with its numbers filled in. */
-const sumLink = (finding: Finding, { candidate }: Assessment, { shown }: TableParts): Markup[] => {
-  const filled = shown.circumstances && filledSum(finding, candidate, shown.circumstances);
-  if (filled === undefined) return [];
+const sumLink = <P extends AnyPart>(
+  finding: Finding,
+  { candidate }: Assessment<P>,
+  { shown }: TableParts<P>,
+): Markup[] => {
+  const filled =
+    shown.circumstances &&
+    'capacitance' in candidate &&
+    filledSum(finding, candidate, shown.circumstances);
+  if (filled === undefined || filled === false) return [];
   const numbers = new URLSearchParams(filled.inputs).toString();
   return ['; ', link(`/sums/${filled.sum}/?${numbers}`, 'try other numbers')];
 };
 
-const findingRows = (
+const findingRows = <P extends AnyPart>(
   finding: Finding,
-  assessment: Assessment,
-  parts: TableParts,
+  assessment: Assessment<P>,
+  parts: TableParts<P>,
   part: string,
 ): Markup[] => {
   const { habit, ledTo } = parts.shown;
@@ -141,7 +158,11 @@ const sameRange = (a: Range | undefined, b: Range | undefined): boolean =>
 const isPlainlyMet = ({ verdict, unit, original, standIn }: Finding): boolean =>
   verdict === 'fits' && (unit === 'grade' || sameRange(original, standIn));
 
-const plainlyMetRow = (findings: readonly Finding[], { shown }: TableParts, part: string): Markup =>
+const plainlyMetRow = <P extends AnyPart>(
+  findings: readonly Finding[],
+  { shown }: TableParts<P>,
+  part: string,
+): Markup =>
   h(
     'tr',
     {},
@@ -171,7 +192,11 @@ const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'
  * All findings with the old part beside the stand-in, the working and the sources.
  * @param part id of the part's place in the page
  */
-export const findingTable = (assessment: Assessment, part: string, parts: TableParts): Markup => {
+export const findingTable = <P extends AnyPart>(
+  assessment: Assessment<P>,
+  part: string,
+  parts: TableParts<P>,
+): Markup => {
   const plain = assessment.findings.filter(isPlainlyMet);
   const compared = assessment.findings.filter((finding) => !isPlainlyMet(finding));
   return h(

@@ -1,11 +1,11 @@
 import { equationMarkup } from '../components/math.ts';
 import type { Catalogue, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { printLimit } from './phrases.ts';
+import { printLimit, type AnyPart } from './phrases.ts';
 import { citedSources, link, type Shown } from './shown.ts';
 
 /** Every demand of the position: the limit, what the old part comes to, why it is asked. */
-const askedTable = ({ catalogue, assessments, habit }: Shown): Markup => {
+const askedTable = <P extends AnyPart>({ catalogue, assessments, habit }: Shown<P>): Markup => {
   const findings = (assessments[0]?.findings ?? []).toSorted((a, b) =>
     a.demand < b.demand ? -1 : 1,
   );
@@ -62,7 +62,7 @@ const sourceList = (catalogue: Catalogue, cited: readonly SourceId[]): Markup =>
   );
 
 /** What is asked of any part here, and the documents behind the figures. */
-export const groundsMarkup = (shown: Shown): Markup[] => {
+export const groundsMarkup = <P extends AnyPart>(shown: Shown<P>): Markup[] => {
   const cited = citedSources(shown);
   return [
     h('h2', { id: 'asked' }, 'What is asked here'),

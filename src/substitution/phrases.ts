@@ -5,9 +5,11 @@ import {
   type Assessment,
   type Finding,
   type Habit,
+  type KindPart,
   type Made,
   type Part,
   type Range,
+  type Tolerance,
   type Unit,
 } from '../engine/index.ts';
 import { listed } from '../text/words.ts';
@@ -52,14 +54,41 @@ export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
 };
 
 /** The finding that decides an assessment. */
-export const decidingFinding = ({ findings, worst }: Assessment): Finding | undefined =>
+export const decidingFinding = ({
+  findings,
+  worst,
+}: Pick<Assessment, 'findings' | 'worst'>): Finding | undefined =>
   findings.find((finding) => finding.demand === worst) ?? findings[0];
+
+/** A capacitor, or a part of another kind, whose value and rating bring their units along. */
+export type AnyPart = Part | KindPart;
+
+const tolerancePhrase = ({ minus, plus }: Tolerance, habit?: Habit): string => {
+  const percent = (fraction: number): string => formatValue(fraction, 'fraction', habit);
+  return minus === plus ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
+};
+
+/** A rating as it is ordered: parts of a watt in watts. */
+export const ratingPhrase = (rating: number, unit: Unit, habit?: Habit): string =>
+  unit === 'W'
+    ? `${formatValue(rating, 'number', habit)}\u00A0W`
+    : formatValue(rating, unit, habit);
+
+/** A part of a kind besides capacitors: `10 kΩ ±1 % 0.25 W`. */
+const kindPhrase = (part: KindPart, habit?: Habit): string => {
+  const { value, unit, tolerance, rating, ratingUnit } = part;
+  return [
+    value === undefined || unit === undefined ? '' : formatValue(value, unit, habit),
+    tolerance === undefined ? '' : tolerancePhrase(tolerance, habit),
+    rating === undefined || ratingUnit === undefined ? '' : ratingPhrase(rating, ratingUnit, habit),
+  ]
+    .filter((words) => words !== '')
+    .join(' ');
+};
 
 /** A single part, in the order in which one reads it out: `10 nF ±5 % 100 V`. */
 const singlePhrase = (part: Part, habit?: Habit): string => {
-  const { minus, plus } = part.tolerance;
-  const percent = (fraction: number): string => formatValue(fraction, 'fraction', habit);
-  const tolerance = minus === plus ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
+  const tolerance = tolerancePhrase(part.tolerance, habit);
   const alternating = part.voltageKind === 'ac' ? ' AC' : '';
   return `${formatValue(part.capacitance, 'F', habit)} ${tolerance} ${formatValue(part.ratedVoltage, 'V', habit)}${alternating}`;
 };
@@ -85,29 +114,31 @@ const madePhrase = ({ kind, parts, resistor, power, bleeder }: Made, habit?: Hab
 };
 
 /** What to order: `10 nF ±5 % 100 V`, or `2 × 22 nF ±1 % 63 V in parallel`. */
-export const partPhrase = (part: Part, habit?: Habit): string =>
-  part.made === undefined ? singlePhrase(part, habit) : madePhrase(part.made, habit);
+export const partPhrase = (part: AnyPart, habit?: Habit): string => {
+  if (!('capacitance' in part)) return kindPhrase(part, habit);
+  return part.made === undefined ? singlePhrase(part, habit) : madePhrase(part.made, habit);
+};
 
 /** Style and sides of what to order: `radial can, ⌀8 × 11.5 mm`. */
-export const sizePhrase = ({ buy }: Assessment): string => {
+export const sizePhrase = ({ buy }: Pick<Assessment, 'buy'>): string => {
   if (buy === undefined) return '';
   const { style, body } = buy;
   return [style, ...(body === undefined ? [] : [sidesInWords(body.shape, body)])].join(', ');
 };
 
 /** Lead pitches on offer: `3.5 or 5 mm`. */
-export const pitchPhrase = ({ buy }: Assessment): string => {
+export const pitchPhrase = ({ buy }: Pick<Assessment, 'buy'>): string => {
   const ofBody = buy?.body?.pitch ?? [];
   const pitch = (ofBody.length === 0 ? (buy?.pitch ?? []) : ofBody).map(String);
   return pitch.length === 0 ? '' : `${listed(pitch, 'or')}\u00A0mm`;
 };
 
 /** Body and pitch to order: `radial can, ⌀8 × 11.5 mm, pitch 3.5 mm`. */
-export const bodyPhrase = (assessment: Assessment): string => {
+export const bodyPhrase = (assessment: Pick<Assessment, 'buy'>): string => {
   const pitch = pitchPhrase(assessment);
   return [sizePhrase(assessment), pitch && `pitch ${pitch}`].filter(Boolean).join(', ');
 };
 
 /** Whether a part is only ruled out because nobody makes it. */
-export const isNotMade = ({ findings }: Assessment): boolean =>
+export const isNotMade = ({ findings }: Pick<Assessment, 'findings'>): boolean =>
   findings.some(({ finding, verdict }) => finding === 'availability' && verdict === 'keep-out');

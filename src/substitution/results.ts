@@ -4,11 +4,29 @@ import { h, type Markup } from '../markup/node.ts';
 import { sentence } from '../text/words.ts';
 import { HAVE } from './comparison.ts';
 import { findingTable, groundWords, workingWords, type TableParts } from './finding-table.ts';
-import { bodyPhrase, decidingFinding, isNotMade, partPhrase, reasonPhrase } from './phrases.ts';
-import { citedSources, link, sourceMarks, typeName, type Shown } from './shown.ts';
+import {
+  bodyPhrase,
+  decidingFinding,
+  isNotMade,
+  type AnyPart,
+  partPhrase,
+  reasonPhrase,
+} from './phrases.ts';
+import {
+  citedSources,
+  link,
+  madeOf,
+  sourceMarks,
+  typeName,
+  typeRowOf,
+  type Shown,
+} from './shown.ts';
 
 /** What rules a part out, or where it has least to spare, and the working of what decides. */
-const reasonLines = (assessment: Assessment, parts: TableParts): Markup[] => {
+const reasonLines = <P extends AnyPart>(
+  assessment: Assessment<P>,
+  parts: TableParts<P>,
+): Markup[] => {
   const { habit } = parts.shown;
   const deciding = decidingFinding(assessment);
   if (deciding === undefined) return [];
@@ -29,7 +47,10 @@ const reasonLines = (assessment: Assessment, parts: TableParts): Markup[] => {
 };
 
 /** What else to look into, for an assessment that is neither a plain yes nor a plain no. */
-const alsoLine = (assessment: Assessment, { shown }: TableParts): Markup[] => {
+const alsoLine = <P extends AnyPart>(
+  assessment: Assessment<P>,
+  { shown }: TableParts<P>,
+): Markup[] => {
   const rest = assessment.findings.filter(
     ({ demand, verdict }) => verdict !== 'fits' && demand !== assessment.worst,
   );
@@ -40,9 +61,13 @@ const alsoLine = (assessment: Assessment, { shown }: TableParts): Markup[] => {
 };
 
 /** How to put together a stand-in that takes more than one part, and what to mind. */
-const madeNote = ({ candidate }: Assessment, { shown, cited }: TableParts): Markup[] => {
-  if (candidate.made === undefined) return [];
-  const { kind, why } = candidate.made;
+const madeNote = <P extends AnyPart>(
+  { candidate }: Assessment<P>,
+  { shown, cited }: TableParts<P>,
+): Markup[] => {
+  const made = madeOf(candidate);
+  if (made === undefined) return [];
+  const { kind, why } = made;
   const way = shown.catalogue.combinations[kind];
   return [
     h(
@@ -55,7 +80,7 @@ const madeNote = ({ candidate }: Assessment, { shown, cited }: TableParts): Mark
 };
 
 /** What a part is: its verdict, its name, what to buy, and why. */
-const itemHead = (assessment: Assessment, parts: TableParts): Markup[] => {
+const itemHead = <P extends AnyPart>(assessment: Assessment<P>, parts: TableParts<P>): Markup[] => {
   const body = bodyPhrase(assessment);
   return [
     h(
@@ -77,14 +102,17 @@ const itemHead = (assessment: Assessment, parts: TableParts): Markup[] => {
   ];
 };
 
-const detailsSummary = ({ findings }: Assessment): Markup =>
+const detailsSummary = ({ findings }: Pick<Assessment, 'findings'>): Markup =>
   h('summary', {}, `All ${findings.length} findings with their working`);
 
-const isUsable = (first: Assessment | undefined): boolean =>
+const isUsable = (first: Pick<Assessment, 'verdict'> | undefined): boolean =>
   first !== undefined && first.verdict !== 'keep-out';
 
 /** What puts a part beside the first stand-in, where there are scripts to do it. */
-const besideButton = (name: string, { shown }: TableParts): Markup | undefined =>
+const besideButton = <P extends AnyPart>(
+  name: string,
+  { shown }: TableParts<P>,
+): Markup | undefined =>
   shown.ledTo === true && isUsable(shown.assessments[0])
     ? h(
         'p',
@@ -101,7 +129,11 @@ const besideButton = (name: string, { shown }: TableParts): Markup | undefined =
  * One stand-in of the list. Where its findings are not in the page yet, a script draws them when
  * they are opened.
  */
-const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): Markup => {
+const standInItem = <P extends AnyPart>(
+  assessment: Assessment<P>,
+  open: boolean,
+  parts: TableParts<P>,
+): Markup => {
   const full = parts.shown.isFull(assessment);
   const { type } = assessment.candidate;
   return h(
@@ -119,10 +151,10 @@ const standInItem = (assessment: Assessment, open: boolean, parts: TableParts): 
 };
 
 /** A part that is shown by itself: as one of the list, with its findings open and words besides. */
-export const openItem = (
-  assessment: Assessment,
+export const openItem = <P extends AnyPart>(
+  assessment: Assessment<P>,
   id: string,
-  parts: TableParts,
+  parts: TableParts<P>,
   besides: readonly (Markup | undefined | false)[],
 ): Markup =>
   h(
@@ -146,19 +178,19 @@ const notMadeLine = (catalogue: Catalogue, types: readonly TypeId[]): Markup =>
     'Not made in this value and voltage: ',
     ...types.flatMap((type, index) => [
       index === 0 ? '' : ', ',
-      link(`/types/${type}/`, catalogue.types[type]?.short_name ?? type),
+      link(`/types/${type}/`, typeRowOf(catalogue, type)?.short_name ?? type),
     ]),
     '.',
   );
 
 /** The ranked stand-ins, then what to keep out. */
-export const resultsMarkup = (
-  shown: Shown,
-  isOpen: (assessment: Assessment) => boolean = () => false,
+export const resultsMarkup = <P extends AnyPart>(
+  shown: Shown<P>,
+  isOpen: (assessment: Assessment<P>) => boolean = () => false,
 ): Markup[] => {
   const { catalogue, assessments } = shown;
   const parts = { shown, cited: citedSources(shown) };
-  const item = (assessment: Assessment): Markup =>
+  const item = (assessment: Assessment<P>): Markup =>
     standInItem(assessment, isOpen(assessment), parts);
   const usable = assessments.filter(({ verdict }) => verdict !== 'keep-out');
   const kept = assessments.filter(({ verdict }) => verdict === 'keep-out');

@@ -5,22 +5,27 @@ import type {
   Circumstances,
   Finding,
   Habit,
+  Part,
+  Made,
   SourceId,
+  TypeId,
 } from '../engine/index.ts';
+import type { TypeRow } from '../schemas/types.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { decidingFinding } from './phrases.ts';
+import type { KindTypeRow } from '../schemas/kinds.ts';
+import { decidingFinding, type AnyPart } from './phrases.ts';
 
 /** What the pieces of a substitution page are drawn from. */
-export interface Shown {
+export interface Shown<P extends AnyPart = Part> {
   catalogue: Catalogue;
   /** The ranked stand-ins, kept-out ones last. */
-  assessments: readonly Assessment[];
+  assessments: readonly Assessment<P>[];
   /** A part that the visitor asks about besides. */
-  having?: Assessment | undefined;
+  having?: Assessment<P> | undefined;
   /** What they were worked out from; findings lead to their sums where it is given. */
   circumstances?: Circumstances;
   /** Whether all findings of a stand-in stand in the page, or only the one that decides. */
-  isFull: (assessment: Assessment) => boolean;
+  isFull: (assessment: Assessment<P>) => boolean;
   /** Whether something in the page leads to single findings. */
   ledTo?: boolean;
   habit?: Habit | undefined;
@@ -29,22 +34,42 @@ export interface Shown {
 export const link = (path: `/${string}`, ...children: Markup[]): Markup =>
   h('a', { href: href(path) }, ...children);
 
-export const typeName = (catalogue: Catalogue, { candidate }: Assessment): string =>
-  catalogue.types[candidate.type]?.name ?? candidate.type;
+/** A type by its id, of capacitors or of another kind. */
+export const typeRowOf = (
+  { types, kindTypes }: Catalogue,
+  id: TypeId,
+): TypeRow | KindTypeRow | undefined => types[id] ?? kindTypes[id];
+
+export const typeName = (
+  catalogue: Catalogue,
+  { candidate }: { candidate: { type: TypeId } },
+): string => typeRowOf(catalogue, candidate.type)?.name ?? candidate.type;
+
+/** How a stand-in is made of two parts, where it is. */
+export const madeOf = (candidate: AnyPart): Made | undefined =>
+  'made' in candidate ? candidate.made : undefined;
 
 /** Stand-ins for a document: a row that rests on one says so by its basis already. */
 const NO_DOCUMENT = ['trade', 'identity'];
 
-const workedFindings = (assessment: Assessment, isFull: Shown['isFull']): readonly Finding[] => {
+const workedFindings = <P extends AnyPart>(
+  assessment: Assessment<P>,
+  isFull: Shown<P>['isFull'],
+): readonly Finding[] => {
   if (isFull(assessment)) return assessment.findings;
   const deciding = decidingFinding(assessment);
   return deciding === undefined ? [] : [deciding];
 };
 
 /** The documents behind the findings that a page shows, in the order in which it cites them. */
-export const citedSources = ({ catalogue, assessments, having, isFull }: Shown): SourceId[] => {
+export const citedSources = <P extends AnyPart>({
+  catalogue,
+  assessments,
+  having,
+  isFull,
+}: Shown<P>): SourceId[] => {
   const all = [...assessments, ...(having === undefined ? [] : [having])].flatMap((assessment) => {
-    const made = assessment.candidate.made;
+    const made = madeOf(assessment.candidate);
     return [
       ...(made === undefined ? [] : [catalogue.combinations[made.kind]?.source ?? '']),
       ...workedFindings(assessment, (one) => one === having || isFull(one)).flatMap(
