@@ -1,5 +1,6 @@
 import type { Catalogue, PropertyId, TypeId } from '../engine/catalogue.ts';
 import type { Range } from '../engine/quantities/range.ts';
+import type { KindPropertyRow } from '../schemas/kinds.ts';
 import type { PropertyRow } from '../schemas/types.ts';
 import { printFigure, printUnit } from '../text/numbers.ts';
 import { axisOver } from './range-axis.ts';
@@ -60,15 +61,28 @@ export const knowledgeCell = (
 export const propertyHeading = ({ name, unit }: PropertyRow): string =>
   [name, printUnit(unit)].filter(Boolean).join(', ');
 
+/** Types that have a property: of the kinds that it belongs to, or of capacitors. */
+const typesWith = (
+  { types, kindTypes }: Catalogue,
+  property: PropertyRow | KindPropertyRow,
+): TypeId[] =>
+  'kinds' in property
+    ? Object.values(kindTypes)
+        .filter(({ kind }) => property.kinds.includes(kind))
+        .map(({ id }) => id)
+    : [...Object.keys(types), ...Object.keys(kindTypes)];
+
 /** Typical values of a property for every type that has one, in the unit that pages print. */
 export const typicalOfAll = (catalogue: Catalogue, property: PropertyRow): number[] =>
-  Object.keys(catalogue.types).flatMap((type) => joinedRange(catalogue, type, property)?.typ ?? []);
+  typesWith(catalogue, property).flatMap(
+    (type) => joinedRange(catalogue, type, property)?.typ ?? [],
+  );
 
 /** One axis for all types, so that the bars of one property compare from page to page. */
 export const propertyAxis = (catalogue: Catalogue, property: PropertyId): Axis => {
   const row = catalogue.properties[property];
   if (!row) throw new Error(`there is no property ${property}`);
-  const ranges = Object.keys(catalogue.types).flatMap(
+  const ranges = typesWith(catalogue, row).flatMap(
     (type) => joinedRange(catalogue, type, row) ?? [],
   );
   return axisOver(

@@ -65,6 +65,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
       return `${printNumber(typ)} × the least that the old part itself gives`;
     case 'charge':
       return `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, definition.unit)}`;
+    case 'power':
+      return `what puts ${formatValue(typ, 'fraction')} of its rating into the old part, at most ${print(catalogue, max, definition.unit)}`;
     case 'value':
       return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
     default:

@@ -1,0 +1,44 @@
+import { loadCatalogue } from '../catalogue/index.ts';
+import { allKindPairings, findKindStandIns, type KindAssessment } from '../engine/index.ts';
+import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
+
+const assessed = new Map<string, KindAssessment[]>();
+
+/** Stand-ins for a type of some kind at reference conditions; worked out once a build. */
+export const kindReference = (type: string, position: string): KindAssessment[] => {
+  const key = `${type} ${position}`;
+  const found =
+    assessed.get(key) ?? findKindStandIns(loadCatalogue(), { original: { type }, position });
+  assessed.set(key, found);
+  return found;
+};
+
+/** Address of a page about a type of some kind in a position. */
+export const kindPath = (
+  { plural }: KindRow,
+  type: string,
+  position: string,
+): `/${string}/in/${string}/` => `/${plural}/${type}/in/${position}/`;
+
+interface KindPair {
+  params: { plural: string; type: string; position: string };
+  props: { kind: KindRow; type: KindTypeRow; position: KindPositionRow };
+}
+
+/** Every pair of type and position of one kind that is met together. */
+export const kindPairPaths = (): KindPair[] => {
+  const { kinds } = loadCatalogue();
+  return allKindPairings(loadCatalogue())
+    .filter(({ pairing }) => pairing.met)
+    .flatMap(({ type, position }) => {
+      const kind = kinds[type.kind];
+      return kind === undefined
+        ? []
+        : [
+            {
+              params: { plural: kind.plural, type: type.id, position: position.id },
+              props: { kind, type, position },
+            },
+          ];
+    });
+};
