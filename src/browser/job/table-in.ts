@@ -1,5 +1,6 @@
 import {
   guessColumns,
+  isBlank,
   guessDecimal,
   LARGEST_FILE,
   linesFromRows,
@@ -36,10 +37,6 @@ const draw = (): void => {
   const parts = columnsMarkup(rows, mapping, linesOf(rows, mapping));
   place.replaceChildren(...parts.map((one) => toDom(one)));
 };
-
-/** Whether a line is still as it was begun. */
-const isBlank = ({ designators, marking, type, value, note }: Line): boolean =>
-  [designators, marking, type, value, note].every((text) => text === '');
 
 const take = (): void => {
   if (offered === undefined) return;
