@@ -55,3 +55,19 @@ export const lineCautions = (
   });
   return [...new Set(due)];
 };
+
+/** The same, worked out once for all lines of a board that ask the same. */
+export const newLineCautions = (): typeof lineCautions => {
+  const known = new Map<unknown, { of: PlannedLine; due: readonly CautionRow[] }[]>();
+  return (planned, catalogue, cautions) => {
+    if (planned.worked === undefined) return lineCautions(planned, catalogue, cautions);
+    const alike = known.get(planned.worked) ?? [];
+    const before = alike.find(
+      ({ of }) => of.standIn === planned.standIn && of.decision === planned.decision,
+    );
+    if (before !== undefined) return before.due;
+    const due = lineCautions(planned, catalogue, cautions);
+    known.set(planned.worked, [...alike, { of: planned, due }]);
+    return due;
+  };
+};

@@ -4,7 +4,7 @@ import type { ClosingCheckRow, FittingOrderRow, Mark } from '../schemas/job.ts';
 import { partPhrase } from '../substitution/phrases.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { benchFieldsOf, type BenchField } from './bench-fields.ts';
-import { isGeneral, lineCautions } from './due-cautions.ts';
+import { isGeneral, newLineCautions } from './due-cautions.ts';
 import { isBlank } from './is-blank.ts';
 import { isDone } from './is-done.ts';
 import { judgedAlone } from './judged-alone.ts';
@@ -182,6 +182,7 @@ const TURNS: readonly SheetStep['action'][] = ['test', 'replace', 'leave'];
  */
 export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
   const { catalogueAt, common } = tools;
+  const lineCautions = newLineCautions();
   const steps = plan.lines
     .filter(({ line }) => !isBlank(line))
     .flatMap((planned) => {

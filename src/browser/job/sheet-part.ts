@@ -86,6 +86,18 @@ const countsOf = (kind: Item['kind']): { all: number; done: number } => {
   return { all: own.length, done: own.filter(({ done }) => done).length };
 };
 
+let offered = '';
+
+/** Offers every part and check to go to; the list of a large board is made anew only if it changed. */
+const showChoice = (): void => {
+  const words = items.map(({ id, title, done }) => ({ id, text: `${done ? '✓ ' : ''}${title}` }));
+  const next = JSON.stringify(words);
+  if (next !== offered)
+    chooser.replaceChildren(...words.map(({ id, text }) => new Option(text, id)));
+  offered = next;
+  chooser.value = items[indexOfOpen()]?.id ?? '';
+};
+
 const showProgress = (all: boolean): void => {
   const at = indexOfOpen();
   const item = items[at];
@@ -104,12 +116,7 @@ const showProgress = (all: boolean): void => {
   byId('bench-before', HTMLButtonElement).disabled = all || at <= 0;
   byId('bench-after', HTMLButtonElement).disabled = all || at >= items.length - 1;
   chooser.disabled = all;
-  chooser.replaceChildren(
-    ...items.map(
-      ({ id, title, done }, index) =>
-        new Option(`${done ? '✓ ' : ''}${title}`, id, false, index === at),
-    ),
-  );
+  showChoice();
 };
 
 const draw = (all: boolean): void => {

@@ -8,7 +8,6 @@ import {
   textOfBytes,
   type ColumnField,
   type Delimited,
-  type Line,
   type Mapping,
   type Row,
 } from '../../job/index.ts';
