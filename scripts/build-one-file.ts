@@ -12,10 +12,12 @@ import { edition } from '../src/text/edition.ts';
 
 const SITE = 'dist';
 const NAME = 'understudy-offline.html';
+/** Pages that are many are drawn when they are opened (`views.ts`) rather than held. */
+const MOST_BYTES = 20_000_000;
 const BASE = (process.env['BASE'] ?? '/').replace(/\/$/, '');
 
 /** Pages that are drawn when opened, or make no sense without the site. */
-const LEFT_OUT = /^\/(replace\/[^/]+\/in|sources\/[^/]+|data|offline)\//;
+const LEFT_OUT = /^\/((?:replace|devices)\/[^/]+\/in|sources\/[^/]+|data|offline)\//;
 
 /** Modules that the file has otherwise than the site. */
 const INSTEAD: Readonly<Record<string, string>> = {
@@ -167,6 +169,7 @@ writeFileSync(join(SITE, NAME), file);
 const BYTES_IN_MB = 1e6;
 const inMegabytes = (bytes: number): string => `${(bytes / BYTES_IN_MB).toFixed(1)}\u00a0MB`;
 const bytes = Buffer.byteLength(file);
+if (bytes > MOST_BYTES) throw new Error(`${NAME} is ${bytes} bytes; at most ${MOST_BYTES}`);
 const packed = gzipSync(file, { level: 9 }).length;
 const page = join(SITE, 'offline', 'index.html');
 const said = `${inMegabytes(bytes)}, of which ${inMegabytes(packed)} travel where the host packs what it sends`;

@@ -1,4 +1,5 @@
-import { findStandIns, pairing, type Catalogue } from '../engine/index.ts';
+import { devicePage } from '../device-view/page.ts';
+import { deviceStandIns, findStandIns, isMetIn, pairing, type Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { SourceRow } from '../schemas/sources.ts';
 import { substitutionPage } from '../substitution/page.ts';
@@ -31,6 +32,18 @@ const pairView = (
   };
 };
 
+/** The page of a device in a use that it is met in. */
+const deviceView = (
+  catalogue: Catalogue,
+  [deviceId = '', useId = '']: readonly string[],
+): View | undefined => {
+  const device = catalogue.devices.devices.find(({ id }) => id === deviceId);
+  const use = catalogue.devices.uses.find(({ id }) => id === useId);
+  return device !== undefined && use !== undefined && isMetIn(device, use)
+    ? devicePage(catalogue, device, use, deviceStandIns(catalogue, device, use))
+    : undefined;
+};
+
 const rows = ({ publisher, year, kind, seen, url }: SourceRow): readonly [string, Markup][] => [
   ['By', [publisher, year].filter((word) => word !== undefined && word !== '').join(', ')],
   ['Kind', sourceKindWords[kind] ?? kind],
@@ -58,6 +71,7 @@ const sourceView = (catalogue: Catalogue, [id = '']: readonly string[]): View | 
 
 const kinds = [
   [/^\/replace\/([\w-]+)\/in\/([\w-]+)\/$/, pairView],
+  [/^\/devices\/([\w-]+)\/in\/([\w-]+)\/$/, deviceView],
   [/^\/sources\/([\w-]+)\/$/, sourceView],
 ] as const;
 

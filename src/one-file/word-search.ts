@@ -1,5 +1,5 @@
 import type { Hit } from '../browser/word-search.ts';
-import { allPairings, type Catalogue } from '../engine/index.ts';
+import { allPairings, isMetIn, type Catalogue } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
 import { wholeCatalogue } from './data.ts';
@@ -45,14 +45,27 @@ const pairs = (catalogue: Catalogue): Entry[] =>
       : [];
   });
 
+const devices = ({ devices: { devices: all, uses } }: Catalogue): Entry[] =>
+  all.flatMap((device) =>
+    uses
+      .filter((use) => isMetIn(device, use))
+      .map((use) => ({
+        path: `/devices/${device.id}/in/${use.id}/` as const,
+        title: `${device.name} as ${midSentence(use.name)}`,
+        text: '',
+      })),
+  );
+
 let entries: (Entry & { low: string; lowTitle: string })[] | undefined;
 
 const all = () => {
-  entries ??= [...held(), ...pairs(wholeCatalogue())].map((entry) => ({
-    ...entry,
-    low: entry.text.toLowerCase(),
-    lowTitle: entry.title.toLowerCase(),
-  }));
+  entries ??= [...held(), ...pairs(wholeCatalogue()), ...devices(wholeCatalogue())].map(
+    (entry) => ({
+      ...entry,
+      low: entry.text.toLowerCase(),
+      lowTitle: entry.title.toLowerCase(),
+    }),
+  );
   return entries;
 };
 

@@ -80,6 +80,19 @@ test('a pair is reckoned with one’s own numbers, as on the site', async ({ pag
   expect(page.url()).toContain('c=47u&v=16#cautions');
 });
 
+test('a device is assessed in its place, as on the site', async ({ page }) => {
+  await page.goto('/devices/');
+  const device =
+    (await page.locator('main a[href^="/devices/"]').first().getAttribute('href')) ?? '';
+  await page.goto(device);
+  const path = (await page.locator('main a[href*="/in/"]').first().getAttribute('href')) ?? '';
+  await page.goto(path);
+  const answer = await page.locator('#answer').textContent();
+  await open(page, `#${path}`);
+  await expect(page.locator('#answer')).toHaveText(answer ?? '');
+  await expect(page.locator('#results h3').first()).toBeVisible();
+});
+
 test('every pair of a type leads to its page', async ({ page }) => {
   await open(page, '#/replace/ceramic-disc-unknown/');
   const places = await page

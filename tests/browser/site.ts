@@ -35,7 +35,7 @@ const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/rese
 export const kindOf = (path: string): string =>
   path
     // What stands under a page of its own is of its own kind.
-    .replace(/^\/read\/(colours|codes)\//, '/$1/')
+    .replace(/^\/(?:read|devices)\/(colours|codes|uses)\//, '/$1/')
     .replace(/^(\/[^/]+\/)[^/]+\//, '$1*/')
     .replace(/\/in\/[^/]+\/$/, '/in/*/');
 
