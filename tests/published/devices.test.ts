@@ -23,6 +23,11 @@ describe('figures of devices against their sheets', () => {
     ['4011b', 'input-high', 10, 'min', 7, 'hef4016b'],
     ['4011b', 'input-low', 15, 'max', 4, 'hef4016b'],
     ['4066b', 'supply-max', undefined, 'max', 18, 'harris-cd4000b'],
+    ['1n4004', 'reverse-voltage', undefined, 'max', 400, '1n4001-eic'],
+    ['1n5819', 'drop', 1, 'max', 0.6, '1n5817-rfe'],
+    ['1n4148', 'reverse-leakage', undefined, 'max', 25e-9, '1n4148-wikipedia'],
+    ['7805', 'dropout', 1, 'typ', 2, 'lm7805-fairchild'],
+    ['lm317', 'input-max', undefined, 'max', 40, 'lm317-st'],
   ])('%s: %s at %s, %s is %s by %s', (id, property, at, end, figure) => {
     const known = deviceKnowledge(catalogue, device(id), property, at);
     expect(known?.range[end]).toBeCloseTo(figure, 12);

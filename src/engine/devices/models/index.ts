@@ -15,10 +15,23 @@ import {
   supplyDraw,
   swing,
 } from './amplifier.ts';
-import { driveHigh, driveLow, givesHigh, givesLow, sameStages, sinks } from './logic.ts';
+import { drop, forward, recovery, reverse, reverseLeakage, surge } from './diode.ts';
+import { driveHigh, driveLow, givesHigh, givesLow, sinks } from './logic.ts';
 import { pins, pinsInDoubt, trimPins } from './pins.ts';
+import { sameIdss, sameOutput, sameStages } from './ratio.ts';
+import {
+  differenceLimit,
+  discharge,
+  headroom,
+  inputLimit,
+  leastLoad,
+  load,
+  outputCapacitor,
+  outputEsr,
+} from './regulator.ts';
 import { span, supplyHigh, supplyLow } from './supply.ts';
 import { chargeStep, holdDroop, resistanceChange, seriesLossModel, settling } from './switch.ts';
+import { amplifies, carries, fastEnough, stands } from './transistor.ts';
 
 /** Every finding about devices, by its id in `devices/findings.csv`. */
 export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
@@ -52,4 +65,24 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'load-phase': loadPhase,
   'noise-with-source': noise,
   'supply-draw': supplyDraw,
+  'same-output': sameOutput,
+  headroom,
+  'input-limit': inputLimit,
+  'difference-limit': differenceLimit,
+  load,
+  'output-capacitor': outputCapacitor,
+  'output-esr': outputEsr,
+  discharge,
+  'least-load': leastLoad,
+  reverse,
+  forward,
+  surge,
+  drop,
+  recovery,
+  'reverse-leakage': reverseLeakage,
+  stands,
+  carries,
+  amplifies,
+  'fast-enough': fastEnough,
+  'same-idss': sameIdss,
 };

@@ -1,6 +1,5 @@
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import { mapFalling, overPositive, scale, type Range } from '../../quantities/range.ts';
-import { deviceKnowledge } from '../known.ts';
+import { mapFalling, scale } from '../../quantities/range.ts';
 import { byFigures, factAt, type DeviceModel } from '../model.ts';
 
 /** A level that the circuit gives, as a share of one that the part asks for. */
@@ -36,26 +35,3 @@ export const sinks = byFigures({
   working: (numbers) =>
     `${formatQuantity(factAt(numbers, 0), 'A')} against ${formatValue(numbers.of('sink-needed'), 'A')}`,
 });
-
-/** Stages from input to output, as a multiple of those of the old part. */
-export const sameStages: DeviceModel = {
-  measure: (device, { catalogue, original }) => {
-    const [own, old] = [device, original].map((one) => deviceKnowledge(catalogue, one, 'stages'));
-    if (own === undefined || old === undefined) return { status: 'unknown', missing: ['stages'] };
-    const value: Range = overPositive(own.range, old.range);
-    const sources = [...new Set([...own.sources, ...old.sources])];
-    return {
-      status: 'known',
-      value,
-      properties: ['stages'],
-      sources,
-      bases: [own.basis, old.basis],
-    };
-  },
-  working: (device, { catalogue, original }) => {
-    const [own, old] = [device, original].map(
-      (one) => deviceKnowledge(catalogue, one, 'stages')?.range.typ,
-    );
-    return `${own ?? 'an unknown number of'} instead of ${old ?? 'an unknown number of'}`;
-  },
-};

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { assessDevice } from '../../../src/engine/index.ts';
+import { named } from './named.ts';
+
+const catalogue = loadCatalogue();
+const { device, use } = named(catalogue);
+
+const verdictOf = (
+  old: string,
+  at: string,
+  stranger: string,
+  finding: string,
+  given: Record<string, number> = {},
+) =>
+  assessDevice(catalogue, device(old), use(at), device(stranger), given).findings.find(
+    (one) => one.finding === finding,
+  )?.verdict;
+
+describe('regulators, diodes and transistors in the place of another', () => {
+  it.each([
+    // The negative order: 1 ground, 2 input, 3 output (rti-239); the LM317: 1 adjust (rti-240).
+    ['7805', 'reg-rail', 'lm1117-5', 'pins', {}, 'keep-out'],
+    ['7805', 'reg-rail', 'lm2940-5', 'pins', {}, 'fits'],
+    ['7805', 'reg-rail', '7812', 'same-output', {}, 'keep-out'],
+    ['7805', 'reg-rail', '7805', 'same-output', {}, 'fits'],
+    // 5 V and 2 V of drop-out ask for 7 V: rti-244.
+    ['7805', 'reg-tight', '7805', 'headroom', {}, 'stopgap'],
+    ['7805', 'reg-tight', 'lm2940-5', 'headroom', {}, 'fits'],
+    ['7805', 'reg-rail', 'lm2940-5', 'output-capacitor', {}, 'stopgap'],
+    ['7805', 'reg-ceramic', 'lm2940-5', 'output-esr', {}, 'stopgap'],
+    ['7905', 'reg-rail', '79m05', 'load', {}, 'fits'],
+    ['7905', 'reg-rail', '79m05', 'load', { 'load-current': 0.8 }, 'keep-out'],
+    ['lm317', 'reg-large-capacitor', 'lm317', 'discharge', {}, 'keep-out'],
+    ['lm317', 'reg-adjusted', 'lm317', 'discharge', {}, 'fits'],
+    ['1n4007', 'diode-direct', '1n4004', 'reverse', {}, 'keep-out'],
+    ['1n4004', 'diode-rectifier', '1n5819', 'reverse', {}, 'keep-out'],
+    ['1n5819', 'diode-switching', '1n4001', 'recovery', {}, 'keep-out'],
+    ['1n5819', 'diode-switching', 'uf4007', 'recovery', {}, 'fits'],
+    ['1n34a', 'diode-detector', '1n4148', 'drop', {}, 'stopgap'],
+    ['1n34a', 'diode-detector', 'bat46', 'drop', {}, 'fits'],
+    ['1n4148', 'diode-clamp', '1n5819', 'reverse-leakage', {}, 'keep-out'],
+    ['1n4148', 'diode-clamp', '1n914', 'reverse-leakage', {}, 'fits'],
+    ['1n4001', 'diode-rectifier', '1n4148', 'surge', {}, 'keep-out'],
+    ['bc547', 'transistor-stage', '2n3904', 'pins', {}, 'stopgap'],
+    ['bc547', 'transistor-stage', 'bc337', 'pins', {}, 'fits'],
+    ['bc547', 'transistor-stage', 'bc337', 'pins-in-doubt', {}, 'fits-if'],
+    ['bc547', 'transistor-driver', 'bc547', 'carries', {}, 'keep-out'],
+  ] as const)('%s at %s: %s, %s with %o is %s', (old, at, stranger, finding, given, verdict) => {
+    expect(verdictOf(old, at, stranger, finding, given)).toBe(verdict);
+  });
+
+  it('tells pin 2 of a negative regulator to be its input', () => {
+    const [order] = device('7905').pinouts;
+    const pin = catalogue.devices.pins.find((row) => row.pinout === order && row.pin === 2);
+    expect(pin?.function).toBe('reg-input');
+  });
+});
