@@ -13,7 +13,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { inHabit } from '../text/numbers.ts';
+import { inHabit } from '../text/in-habit.ts';
 import { type AnyPart, printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { link, sourceMarks, typeName, type Shown } from './shown.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Habit } from '../../src/engine/index.ts';
-import { inHabit } from '../../src/text/numbers.ts';
+import { inHabit } from '../../src/text/in-habit.ts';
 
 /** A space that does not break, as an ordinary one. */
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
