@@ -14,7 +14,7 @@ import { figureText } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
 import { link, sourceMarks } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { inHabit } from '../text/numbers.ts';
+import { inHabit } from '../text/in-habit.ts';
 
 /** What the pieces of a page about a device in a use are drawn from. */
 export interface DeviceShown {
