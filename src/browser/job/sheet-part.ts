@@ -166,9 +166,15 @@ export const showSheet = (made: Sheet): void => {
   });
 };
 
-const go = (by: number): void => {
-  open = items[indexOfOpen() + by]?.id ?? open;
+/** Opens another part; who has scrolled down in the one before begins at its head. */
+const goTo = (id: string): void => {
+  open = id;
   draw(false);
+  if (section.getBoundingClientRect().top < 0) section.scrollIntoView();
+};
+
+const go = (by: number): void => {
+  goTo(items[indexOfOpen() + by]?.id ?? open);
 };
 
 const press = ({ target }: Event): void => {
@@ -210,8 +216,7 @@ export const startSheet = (): void => {
     go(1);
   });
   chooser.addEventListener('change', () => {
-    open = chooser.value;
-    draw(false);
+    goTo(chooser.value);
   });
   whole.addEventListener('change', () => {
     draw(whole.checked);
