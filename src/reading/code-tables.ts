@@ -35,8 +35,20 @@ const cellText = (value: unknown): string => {
   return value === undefined ? '' : String(value);
 };
 
+/** Words of file names that are written otherwise in a title. */
+const IN_TITLES: readonly (readonly [RegExp, string])[] = [
+  [/class(\d)/, 'class $1'],
+  [/eia96/, 'EIA-96'],
+  [/look alikes/, 'look-alikes'],
+];
+
 const titleOf = (file: string): string =>
-  capital(file.replace(/^markings\/|\.csv$/g, '').replaceAll('-', ' '));
+  capital(
+    IN_TITLES.reduce(
+      (title, [word, written]) => title.replace(word, written),
+      file.replace(/^markings\/|\.csv$/g, '').replaceAll('-', ' '),
+    ),
+  );
 
 /** Column by whose words the rows of a table are parted, where they are of several kinds. */
 const GROUPED_BY: Partial<Record<keyof Catalogue['markings'], string>> = {

@@ -1,25 +1,11 @@
+import type { Candidate, Scored } from './candidate.ts';
+import { hasMadeUp } from './candidate.ts';
 import { given } from './given.ts';
-import { LARGE, measuredAmong } from './measured.ts';
+import { measuredAmong } from './measured.ts';
 import type { Parse } from './parse.ts';
 import type { Reading, Sureness } from './reading.ts';
-import { say } from './say.ts';
-import { isWornSign, madeUp } from './text.ts';
-import { spanHolds } from './tolerances.ts';
-
-/** A way to take the marking, with how far it is to be believed. */
-export interface Scored {
-  parse: Parse;
-  score: number;
-}
-
-/** A reading with what it was made from, before it is set among its rivals. */
-interface Candidate extends Scored {
-  reading: Reading;
-  /** What its value is told by among rivals. */
-  value: string;
-  /** How many letters and figures it leaves without a meaning. */
-  lost: number;
-}
+import { settling } from './settling.ts';
+import { isWornSign } from './text.ts';
 
 /** Which readings are worth showing beside the best. */
 interface Limits {
@@ -39,9 +25,6 @@ const WHERE_WORN: Limits = { withinOfValue: 2.4, withinOfRest: 2, least: -0.5, m
 const SURE = { score: 5, lead: 2.8, understood: 0.6 };
 /** Least score and lead that make a reading likely. */
 const LIKELY = { score: 2.5, lead: 1.5 };
-
-/** Whether characters were made up that cannot be read. */
-const hasMadeUp = ({ taken }: Parse): boolean => taken.some(({ assumed }) => madeUp(assumed) > 0);
 
 const valueKey = ({ parse }: Scored): string => {
   const content = parse.value?.meaning.content;
@@ -167,79 +150,6 @@ const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boole
     share >= SURE.understood
     ? 'sure'
     : 'likely';
-};
-
-const sayValue = ({ reading }: Candidate): string =>
-  reading.capacitance !== undefined
-    ? say(reading.capacitance.typ, 'F')
-    : say(reading.resistance?.typ ?? 0, 'Ω');
-
-/** Values that are named where several are to be told apart by measuring. */
-const MOST_NAMED = 4;
-
-const measuring = (candidates: readonly Candidate[]): string[] => {
-  const byValue = new Map(
-    candidates
-      .filter(({ reading }) => reading.capacitance !== undefined)
-      .map((candidate) => [candidate.value, candidate]),
-  );
-  const rivals = [...byValue.values()];
-  if (rivals.length < 2) return [];
-  const smallest = Math.min(...rivals.map(({ reading }) => reading.capacitance?.typ ?? Infinity));
-  const at = smallest > LARGE ? '100 or 120 Hz' : '1 kHz';
-  const named = rivals.slice(0, MOST_NAMED).map(sayValue);
-  const others = rivals.length > MOST_NAMED ? ['another value'] : [];
-  return [`measure at ${at}: ${[...named, ...others].join(' or ')}`];
-};
-
-/** Stretches that a rival with the same value takes otherwise, with both meanings. */
-const otherwise = (candidates: readonly Candidate[], candidate: Candidate): string[] =>
-  candidates
-    .filter((other) => other !== candidate && other.value === candidate.value)
-    .flatMap((other) =>
-      candidate.reading.evidence.flatMap((own) =>
-        other.reading.evidence
-          .filter(
-            ({ at, text, means }) => at === own.at && text === own.text && means !== own.means,
-          )
-          .map(
-            ({ means }) => `where and when it was made: ${own.text} is ${own.means}, or ${means}`,
-          ),
-      ),
-    );
-
-/** What other tables have a tolerance letter for that stands behind a capacitance. */
-const otherTolerances = ({ parse, reading }: Candidate): string[] => {
-  const { capacitance } = reading;
-  if (capacitance === undefined) return [];
-  return parse.taken.flatMap(({ meaning: { content, means } }) => {
-    if (content.says !== 'tolerance') return [];
-    const others = (content.elsewhere ?? [])
-      .filter(({ fromF, belowF }) => spanHolds(capacitance.typ, { from: fromF, below: belowF }))
-      .map((other) => other.means);
-    return others.length === 0
-      ? []
-      : [`who made it: tables have the letter for ${[means(), ...new Set(others)].join(', ')}`];
-  });
-};
-
-/** What would settle between a reading and its rivals. */
-const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
-  if (candidates.some(({ parse }) => hasMadeUp(parse)))
-    return [...measuring(candidates), 'look again with a lens and slanting light'];
-  const own = candidate.parse.value?.meaning.settle ?? '';
-  const fromTables = candidates
-    .filter((other) => other.value !== candidate.value)
-    .map((other) => other.parse.value?.meaning.settle ?? '');
-  const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
-  return [
-    ...new Set([
-      ...measuring(candidates),
-      ...texts,
-      ...otherwise(candidates, candidate),
-      ...otherTolerances(candidate),
-    ]),
-  ].filter((text) => text !== '');
 };
 
 /**

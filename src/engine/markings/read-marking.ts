@@ -1,9 +1,9 @@
 import type { Catalogue } from '../catalogue.ts';
+import type { Scored } from './candidate.ts';
 import { composed } from './compose.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
 import { LONGEST_MARKING, parsesOf } from './parse.ts';
-import type { Scored } from './rank.ts';
 import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
