@@ -5,7 +5,7 @@ import type { Tolerance } from './reading.ts';
 import { sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
 import { isBlank, isFigure, isLetter, madeUp } from './text.ts';
-import type { ElsewhereTolerance, Meaning, Need, Token } from './token.ts';
+import type { ElsewhereTolerance, Meaning, Need, Token, Use } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -80,26 +80,34 @@ type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
 /** Figures of the codes that a tolerance letter follows at once. */
 const FIGURES_OF_CODE = 3;
 
-/** Whether a letter in a place may be the unit of a capacitance; behind the figures, a usual one. */
-const mayBeUnit = ({ lexicon }: Scan, letter: string, place: 'middle' | 'end'): boolean =>
+/** Whether a letter may be the unit of a capacitance in a place, by one of some uses. */
+const mayBeUnit = (
+  { lexicon }: Scan,
+  letter: string,
+  place: 'middle' | 'end',
+  uses: readonly Use[],
+): boolean =>
   (lexicon.values.points.get(letter) ?? []).some(
-    ({ quantity, places, use }) =>
-      quantity === 'capacitance' &&
-      (use === 'usual' || (place === 'middle' && use === 'other')) &&
-      places.includes(place),
+    (row) => row.quantity === 'capacitance' && row.places.includes(place) && uses.includes(row.use),
   );
+
+const USUAL: readonly Use[] = ['usual'];
+const MET: readonly Use[] = ['usual', 'other'];
 
 /**
  * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` and
- * the R of `56R2Z` are: a tolerance letter of its own follows, or the figures are too few for a code
- * and the letter is seldom met as a tolerance.
+ * the R of `56R2Z` are: a tolerance letter of its own follows, or the letter is seldom met as a
+ * tolerance and the figures are too few for a code or end in a nought, as in `470P`.
  */
-const isUnitOfValue = (scan: Scan, { met }: LetterRow, at: number, end: number): boolean => {
+const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: number): boolean => {
   const { text } = scan.marking;
+  const letter = text.charAt(at);
   if (!isFigure(text.charAt(at - 1))) return false;
-  const isFewFigures = !isFigure(text.charAt(at - FIGURES_OF_CODE));
-  if (!isLetter(text.charAt(end)) && !(met === 'seldom' && isFewFigures)) return false;
-  return mayBeUnit(scan, text.charAt(at), isFigure(text.charAt(end)) ? 'middle' : 'end');
+  const isNoCode = !isFigure(text.charAt(at - FIGURES_OF_CODE)) || text.charAt(at - 1) === '0';
+  const isSeldom = met === 'seldom' && isNoCode;
+  if (isLetter(text.charAt(end))) return mayBeUnit(scan, letter, 'end', USUAL);
+  const place = isFigure(text.charAt(end)) ? 'middle' : 'end';
+  return isSeldom && mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET);
 };
 
 /** Whether a seldom letter has figures at once behind it, as the N of `100N750` has. */

@@ -40,7 +40,7 @@ export const weights = {
   voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
   /** The same, where its letter with the few figures behind it is rather the value, as in `2P8`. */
-  voltageCodeForPoint: -3.5,
+  voltageCodeForPoint: -4.5,
   voltageFigures: { usual: 1.2, other: 0.2, rare: 0 },
   voltageLetter: { usual: 1.2, other: 0.2, rare: -0.5 },
   temperature: { usual: 2.5, other: 1.2, rare: 0.3 },

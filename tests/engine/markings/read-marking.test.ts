@@ -43,6 +43,7 @@ const ambiguous: [string, Hints, number[]][] = [
   ['100', {}, [10 * p, 100 * p, 100 * u]],
   ['2R2', {}, [2.2 * p, 2.2 * u]],
   ['1M', {}, [u, p]],
+  ['470P', {}, [470 * p, 47 * p]],
   ['470', { body: 'aluminium' }, [470 * u, 47 * u]],
   ['470', { body: 'ceramic', origin: 'british' }, [470 * p]],
   ['101 M', { body: 'aluminium' }, [100 * u]],
@@ -92,6 +93,18 @@ describe('a tolerance letter with two meanings', () => {
   test('one that a single list differs about stays sure', () => {
     expect(readMarking(catalogue, '473Z', {}).map(({ sure }) => sure)).toEqual(['sure']);
   });
+});
+
+/** A capital letter behind round figures is the unit of some makers. */
+test.each([
+  ['100N', 100 * n],
+  ['10N', 10 * n],
+  ['330N 63V', 330 * n],
+  ['100P', 100 * p],
+  ['470U', 470 * u],
+])('%s may be %d F', (text, value) => {
+  const found = readMarking(catalogue, text, {}).map(({ capacitance }) => capacitance?.typ ?? 0);
+  expect(found).toContainEqual(near(value));
 });
 
 describe('readings of an ambiguous marking', () => {
