@@ -1,0 +1,88 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { demoJob } from '../../src/job/demo.ts';
+import { emptyJob, emptyLine, type Line } from '../../src/job/model.ts';
+import { planJob } from '../../src/job/plan.ts';
+import { firstAsk } from '../../src/job/questions.ts';
+import { understandWith } from '../../src/job/understood.ts';
+import { remarksOf, wantsAttention } from '../../src/job-view/remarks.ts';
+
+const catalogue = loadCatalogue();
+const words = {
+  typeName: (id: string) => catalogue.types[id]?.name ?? id,
+  askOf: (planned: Parameters<typeof firstAsk>[1]) => firstAsk(catalogue, planned),
+};
+const tools = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
+
+const planOf = (...said: Partial<Line>[]) => {
+  const lines = said.map((one, at) => ({ ...emptyLine(String(at)), ...one }));
+  return planJob({ ...emptyJob('a', new Date(0)), lines }, tools).lines;
+};
+
+const disc: Partial<Line> = {
+  designators: 'C1',
+  kind: 'capacitor',
+  type: 'ceramic-z5u',
+  value: '47 nF',
+  volts: '50 V',
+  position: 'tone-stack',
+};
+
+test.each<[string, Partial<Line>, RegExp]>([
+  ['a place that the old type does not suit', disc, /^It may stay, but even new/u],
+  ['a decision without its reason', { ...disc, decision: 'replace' }, /give the reason/u],
+  ['a number that is not one', { ...disc, value: 'ten' }, /^Value: /u],
+  ['a designator that is none', { ...disc, designators: 'C1-R4' }, /^Designators: /u],
+  ['no designator', { ...disc, designators: '' }, /^Still to say: designators/u],
+  ['no type', { ...disc, type: '' }, /What type of capacitor/u],
+  [
+    'a choice that is no type',
+    {
+      ...disc,
+      choice: {
+        type: 'x',
+        capacitance: '',
+        tolerance: '',
+        ratedVoltage: '',
+        reason: '',
+        locked: true,
+      },
+    },
+    /^Your choice is left unused/u,
+  ],
+  ['another kind that nobody judged', { designators: 'U1', kind: 'ic', value: 'x' }, /Say what/u],
+])('%s wants attention', (_what, line, said) => {
+  const [planned] = planOf(line);
+  if (planned === undefined) throw new Error('no line');
+  expect(wantsAttention(planned, words)).toBe(true);
+  expect(
+    remarksOf(planned, words)
+      .filter(({ acts }) => acts)
+      .map(({ text }) => text),
+  ).toEqual(expect.arrayContaining([expect.stringMatching(said)]));
+});
+
+test('what the visitor decided with a reason is told and left alone', () => {
+  const [planned] = planOf({ ...disc, decision: 'leave', decisionReason: 'Sounds right' });
+  if (planned === undefined) throw new Error('no line');
+  expect(wantsAttention(planned, words)).toBe(false);
+  expect(remarksOf(planned, words).map(({ text }) => text)).toEqual([
+    expect.stringMatching(/even new the old type/u),
+  ]);
+});
+
+test('both rows of a doubled designator want attention', () => {
+  const planned = planOf(
+    { ...disc, decision: 'leave', decisionReason: 'x' },
+    { ...disc, decision: 'leave', decisionReason: 'x', designators: 'C1, C2' },
+  );
+  expect(planned.map((one) => wantsAttention(one, words))).toEqual([true, true]);
+});
+
+test('a demonstration leaves something to look at, and not everything', () => {
+  for (const { id } of catalogue.job.demoJobs) {
+    const { lines } = planJob(demoJob(catalogue.job, id, new Date(0)), tools);
+    const wanted = lines.filter((one) => wantsAttention(one, words)).length;
+    expect(wanted).toBeLessThan(lines.length / 2);
+  }
+});
