@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { giveJob, openDemo, paste } from './job-table.ts';
+import { giveJob, openDemo, paste, planned } from './job-table.ts';
 import { expect, test } from './watched.ts';
 
 /** What may happen to a job: tabs, files, links, paper. */
@@ -159,6 +159,7 @@ test('the demonstration goes from paste to the printed record', async ({ page })
   await paste(page, [head, ...rows].map((cells) => cells.join('\t')).join('\n'));
   await page.getByRole('button', { name: 'Add these rows' }).click();
   await expect(page.locator('#part-rows tr')).toHaveCount(rows.length);
+  await planned(page);
   await page.getByRole('link', { name: 'Plan', exact: true }).click();
   const first = page.locator('.plan-line').first();
   await expect(first.locator('.verdict')).toBeVisible();
@@ -167,7 +168,12 @@ test('the demonstration goes from paste to the printed record', async ({ page })
   await page.getByRole('link', { name: 'Order list' }).click();
   await expect(page.locator('#order-list')).toContainText(/C1\W+C2/u);
   await page.getByRole('link', { name: 'Bench sheet' }).click();
-  await page.locator('#bench-steps').getByLabel('Done').first().check();
+  await page.getByLabel('Go to').selectOption({ index: 1 });
+  await page
+    .locator('#bench-steps')
+    .getByRole('checkbox', { name: /^(?:Done|Tested)$/u })
+    .first()
+    .check();
   await page.getByRole('link', { name: 'Record' }).click();
   await expect(page.locator('#record-list')).toContainText('C1');
   await page.emulateMedia({ media: 'print' });

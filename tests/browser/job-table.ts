@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 
 /** Pastes a text as a spreadsheet's clipboard would: onto a cell, else onto the page itself. */
 export const paste = async (page: Page, text: string, cell?: string): Promise<void> => {
@@ -30,6 +30,11 @@ export const giveJob = async (page: Page, text: string | Buffer): Promise<void> 
   });
 };
 
+/** Waits until the plan of the open job is there; a slow machine takes its time. */
+export const planned = async (page: Page): Promise<void> => {
+  await expect(page.locator('#planning')).toHaveText(/^$/u, { timeout: 30_000 });
+};
+
 /** Opens one of the demonstrations and waits until it is planned. */
 export const openDemo = async (page: Page, at = 0): Promise<void> => {
   await page.goto('/job/');
@@ -38,4 +43,5 @@ export const openDemo = async (page: Page, at = 0): Promise<void> => {
     .nth(at)
     .click();
   await page.locator('#invented:not(:empty)').waitFor();
+  await planned(page);
 };

@@ -27,16 +27,21 @@ export const drawAround = (list: HTMLElement, draw: () => void): void => {
   const selector = focused === null || !list.contains(focused) ? '' : selectorOf(focused);
   draw();
   if (selector === '' || group === undefined) return;
-  list
+  const same = list
     .querySelector<HTMLElement>(`[data-group="${CSS.escape(group)}"]`)
-    ?.querySelector<HTMLElement>(selector)
-    ?.focus({ preventScroll: true });
+    ?.querySelector<HTMLElement>(selector);
+  same?.focus({ preventScroll: true });
+  if (same instanceof HTMLInputElement && same.type !== 'checkbox') same.select();
 };
 
+/** Whether something is typed in the list that is not taken yet. */
 const isTyping = (list: HTMLElement): boolean => {
   const focused = document.activeElement;
   return (
-    focused instanceof HTMLInputElement && focused.type !== 'checkbox' && list.contains(focused)
+    focused instanceof HTMLInputElement &&
+    focused.type !== 'checkbox' &&
+    focused.value !== focused.defaultValue &&
+    list.contains(focused)
   );
 };
 
