@@ -1,8 +1,8 @@
 import type { DeviceAssessment, Finding, Habit } from '../engine/index.ts';
+import type { UseRow } from '../schemas/devices.ts';
 import { reasonPhrase } from '../substitution/phrases.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { listed } from '../text/words.ts';
-import type { UseRow } from '../schemas/devices.ts';
 
 /** The finding that decides an assessment. */
 export const decidingOf = ({ findings, worst }: DeviceAssessment): Finding | undefined =>
@@ -17,6 +17,10 @@ export const reasonOf = (finding: Finding, habit?: Habit): string => {
     : `${name} (${finding.working})`;
 };
 
+/** A number with its article as it is read out: an LM317, a 741. */
+export const withArticle = (name: string): string =>
+  `${/^[8AEFHILMNORSX]/u.test(name) ? 'an' : 'a'} ${name}`;
+
 /** Names that fit in one sentence. */
 const NAMED = 3;
 
@@ -25,6 +29,33 @@ const namesOf = (assessments: readonly DeviceAssessment[]): string =>
     assessments.slice(0, NAMED).map(({ device }) => device.name),
     'or',
   );
+
+/** Findings that say only that a part is made for something else. */
+const DULL: readonly string[] = ['same-output'];
+
+/** The kept-out part that one is likeliest to reach for, and why to keep it out, as a sentence. */
+const warning = (
+  old: string,
+  assessments: readonly DeviceAssessment[],
+  habit: Habit | undefined,
+): string => {
+  const kept = assessments.filter(
+    ({ device, verdict }) => verdict === 'keep-out' && device.id !== old,
+  );
+  const telling = kept.find((one) => !DULL.includes(decidingOf(one)?.finding ?? ''));
+  const chosen = telling ?? kept[0];
+  const against = chosen && decidingOf(chosen);
+  return chosen === undefined || against === undefined
+    ? ''
+    : ` Keep ${chosen.device.name} out: ${reasonOf(against, habit)}.`;
+};
+
+const WORDS = {
+  fits: 'may stand in for',
+  'fits-if': 'may stand in for',
+  stopgap: 'may do for a while in place of',
+  'keep-out': 'does not fit in place of',
+} as const;
 
 /**
  * What may stand in, in a sentence or two: others before the number itself, since that is what one
@@ -36,32 +67,21 @@ export const deviceAnswer = (
   assessments: readonly DeviceAssessment[],
   habit?: Habit,
 ): string => {
-  const place = midSentence(use.name);
-  const usable = assessments.filter(({ verdict }) => verdict !== 'keep-out');
-  const best = usable[0]?.verdict;
-  const firsts = usable.filter(({ verdict }) => verdict === best);
+  const [place, one] = [midSentence(use.name), withArticle(old.name)];
+  const keep = warning(old.id, assessments, habit);
+  const best = assessments[0]?.verdict;
+  if (best === undefined || best === 'keep-out')
+    return `Nothing made today goes in place of ${one} as ${place} without changes.${keep}`;
+  const firsts = assessments.filter(({ verdict }) => verdict === best);
   const others = firsts.filter(({ device }) => device.id !== old.id);
-  const named = others.length > 0 ? others : firsts;
-  const [first] = named;
-  const kept = assessments.find(
-    ({ device, verdict }) => verdict === 'keep-out' && device.id !== old.id,
-  );
-  const against = kept && decidingOf(kept);
-  const keep =
-    kept === undefined || against === undefined
+  const [first] = [...others, ...firsts];
+  const deciding = first && decidingOf(first);
+  const check =
+    best === 'fits' || deciding === undefined
       ? ''
-      : ` Keep ${kept.device.name} out: ${reasonOf(against, habit)}.`;
-  if (first === undefined)
-    return `Nothing made today goes in place of a ${old.name} as ${place} without changes.${keep}`;
-  const reason = decidingOf(first);
-  const words = {
-    fits: `${namesOf(named)} may stand in for a ${old.name} as ${place}.`,
-    'fits-if': `${namesOf(named)} may stand in for a ${old.name} as ${place}; check this first: ${reason === undefined ? '' : reasonOf(reason, habit)}.`,
-    stopgap: `${namesOf(named)} may do for a while in place of a ${old.name} as ${place}: ${reason === undefined ? '' : reasonOf(reason, habit)}.`,
-    'keep-out': '',
-  }[first.verdict];
-  const itself = usable.find(({ device }) => device.id === old.id);
-  const still =
-    itself !== undefined && itself !== first ? ` A new ${old.name} can be bought as well.` : '';
-  return `${words}${still}${keep}`;
+      : `; check this first: ${reasonOf(deciding, habit)}`;
+  if (others.length === 0)
+    return `As ${place}, ${one} is best replaced with a new one${check}.${keep}`;
+  const itself = firsts.length > others.length ? ` So may a new ${old.name}.` : '';
+  return `${namesOf(others)} ${WORDS[best]} ${one} as ${place}${check}.${itself}${keep}`;
 };

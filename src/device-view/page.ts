@@ -2,6 +2,7 @@ import { basisMark } from '../components/basis-mark.ts';
 import { cautionMarkup } from '../components/caution-markup.ts';
 import type { Catalogue, DeviceAssessment } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import type { CautionRow } from '../schemas/cautions.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { link } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
@@ -18,6 +19,14 @@ const part = (id: string, title: string, ...inside: Markup[]): Markup =>
     h('div', { class: 'part-head' }, h('h2', { id }, title)),
     h('div', { class: 'part-body' }, ...inside),
   );
+
+const dangerStrip = (cautions: readonly CautionRow[]): Markup[] => {
+  const dangers = cautions.filter(({ severity }) => severity === 'danger');
+  if (dangers.length === 0) return [];
+  const links = dangers.flatMap(({ id, title }) => [' ', h('a', { href: `#${id}` }, title)]);
+  const words = h('strong', { class: 'caution-word' }, 'Danger');
+  return [h('div', { class: 'caution caution-danger danger-strip' }, h('p', {}, words, ...links))];
+};
 
 /** The title of a page about a device in a use, what it answers, and what stands in it. */
 export interface DevicePage {
@@ -54,6 +63,7 @@ export const devicePage = (
         link(`/devices/${old.id}/`, `About the ${old.name}`),
       ),
     ),
+    ...dangerStrip(cautions),
     deviceNumbers(catalogue, old, use),
     h('div', { id: 'results', class: 'results' }, ...deviceResults(shown)),
     part(

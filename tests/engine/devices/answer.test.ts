@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { deviceAnswer, withArticle } from '../../../src/device-view/answer.ts';
+import { deviceStandIns, isMetIn } from '../../../src/engine/index.ts';
+import { named } from './named.ts';
+
+const catalogue = loadCatalogue();
+const { device, use } = named(catalogue);
+
+const answer = (old: string, at: string) =>
+  deviceAnswer(device(old), use(at), deviceStandIns(catalogue, device(old), use(at)));
+
+describe('the answer of a page about a device', () => {
+  it.each([
+    ['LM317', 'an LM317'],
+    ['741', 'a 741'],
+    ['OP07', 'an OP07'],
+    ['1N4004', 'a 1N4004'],
+  ])('%s is %s', (name, words) => {
+    expect(withArticle(name)).toBe(words);
+  });
+
+  it('never says that a part stands in for itself', () => {
+    expect(answer('7805', 'reg-rail')).toMatch(/^As supply rail behind a transformer, a 7805 is/u);
+    for (const old of catalogue.devices.devices)
+      for (const place of catalogue.devices.uses.filter((one) => isMetIn(old, one)))
+        expect(answer(old.id, place.id).startsWith(`${old.name} may`)).toBe(false);
+  });
+
+  it('warns of the part that fits the holes rather than of another voltage', () => {
+    expect(answer('7805', 'reg-tight')).toContain('Keep LM1117-5 out');
+  });
+});
