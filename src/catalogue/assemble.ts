@@ -79,6 +79,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     kindTypes: byId(kindTypes),
     kindPositions: byId(valuesOf(tables, 'kinds/positions.csv')),
     kindOffers: valuesOf(tables, 'kinds/offers.csv'),
+    kindValues: valuesOf(tables, 'kinds/values.csv'),
     bodies: valuesOf(tables, 'bodies.csv'),
     typeLooks: valuesOf(tables, 'type-looks.csv'),
     seriesResistance: valuesOf(tables, 'series-resistance.csv'),

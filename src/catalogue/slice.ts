@@ -43,6 +43,7 @@ const nothing = (catalogue: Catalogue): Catalogue => ({
   kindTypes: {},
   kindPositions: {},
   kindOffers: [],
+  kindValues: [],
   bodies: [],
   typeLooks: [],
   seriesResistance: [],
@@ -232,6 +233,22 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
+  kinds: catalogue.kinds,
+  kindTypes: eachWithout(catalogue.kindTypes, [
+    'appearance',
+    'summary',
+    'failure',
+    'locator',
+    'note',
+  ]),
+  kindPositions: eachWithout(catalogue.kindPositions, [
+    'summary',
+    'decisive',
+    'larger',
+    'smaller',
+    'locator',
+    'note',
+  ]),
   devices: {
     ...nothing(catalogue).devices,
     devices: catalogue.devices.devices.map((row) =>

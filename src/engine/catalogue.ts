@@ -96,6 +96,8 @@ export interface Catalogue {
   kindTypes: Record<TypeId, KindTypeRow>;
   kindPositions: Record<PositionId, KindPositionRow>;
   kindOffers: KindOfferRow[];
+  /** Values (SI) of theirs that are in no series of preferred numbers, rising. */
+  kindValues: ValueListRow[];
   /** Sizes by value and rated voltage. */
   bodies: BodyRow[];
   /** How parts of a type look, the commonest old one first. */

@@ -6,6 +6,7 @@ import {
   kindRow,
   kindTypeRow,
 } from './kinds.ts';
+import { valueListRow } from './values.ts';
 import type { Table } from './tables.ts';
 
 const source = { column: 'source', table: 'sources.csv' };
@@ -54,6 +55,12 @@ export const kindTables = {
     key: ['id'],
     references: [source, kind],
     about: 'Places in a circuit where such parts sit.',
+  },
+  'kinds/values.csv': {
+    row: valueListRow,
+    key: ['list', 'value'],
+    references: [source],
+    about: 'Values of such parts that are not made in a series of preferred numbers.',
   },
   'kinds/offers.csv': {
     row: kindOfferRow,

@@ -92,7 +92,7 @@ export const kindOfferRow = z.strictObject({
   ),
   series: z
     .union([z.literal(''), id, z.string().regex(/^E\d+$/)])
-    .describe('preferred values that it is made in: a series, or a list of value-lists.csv'),
+    .describe('preferred values that it is made in: a series, or a list of kinds/values.csv'),
   pitch_mm: numberList.describe('lead pitches; none for chips and axial parts'),
   ...provenance,
 });

@@ -22,7 +22,7 @@ export type SeriesRow = z.output<typeof seriesRow>;
 /** One value of parts that are made in a list of values of their own. */
 export const valueListRow = z.strictObject({
   list: id.describe('named as a series in market.csv'),
-  value: positive.describe('F'),
+  value: positive.describe('SI'),
   ...provenance,
 });
 export type ValueListRow = z.output<typeof valueListRow>;

@@ -14,6 +14,7 @@ import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { findDevices } from './devices.ts';
+import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
 
 /** Rows that one answer may list of a kind. */
@@ -59,6 +60,14 @@ const nameParts = (catalogue: Catalogue, text: string): Markup[] => {
     ...(typeLinks.length > 0 ? [section('Types', linkList(typeLinks))] : []),
     ...(positionLinks.length > 0 ? [section('Positions', linkList(positionLinks))] : []),
   ];
+};
+
+/** Resistors, trimmers and their positions that a text names. */
+const kindParts = (catalogue: Catalogue, text: string): Markup[] => {
+  const links = kindLinks(catalogue, text).slice(0, MOST.pairs);
+  return links.length === 0
+    ? []
+    : [section('Resistors and trimmers', linkList(links.map(([path, name]) => link(path, name))))];
 };
 
 /** Devices that a text names, and where each may be replaced. */
@@ -127,5 +136,6 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
       : []),
     ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
     ...nameParts(catalogue, trimmed),
+    ...kindParts(catalogue, trimmed),
   ];
 };

@@ -46,11 +46,29 @@ const best = <Row>(
   return scored.filter((one) => Math.floor(one.score) === top).map((one) => one.row);
 };
 
-const typeWords = (row: TypeRow): Set<string> =>
+/** As much of a type, and of a position, as it is named by; those of any kind of part have it. */
+type NamedType = Pick<TypeRow, 'id' | 'name' | 'short_name'> & { family: string };
+type NamedPosition = Pick<PositionRow, 'id' | 'name' | 'also_called'> & { group: string };
+
+const typeWords = (row: NamedType): Set<string> =>
   bagOf([row.name, row.short_name, row.family, row.id]);
 
-const positionWords = (row: PositionRow): Set<string> =>
+const positionWords = (row: NamedPosition): Set<string> =>
   bagOf([row.name, row.id, row.group, ...row.also_called]);
+
+/** The types and positions that a text names, of those given. */
+export const findNamesAmong = <T extends NamedType, P extends NamedPosition>(
+  allTypes: readonly T[],
+  allPositions: readonly P[],
+  text: string,
+): { types: T[]; positions: P[] } => {
+  const words = tellingWords(text);
+  const types = best(allTypes, words, typeWords);
+  const named = types.map(typeWords);
+  const others = words.filter((word) => !named.some((bag) => matches(word, bag)));
+  const positions = best(allPositions, others.length > 0 ? others : words, positionWords);
+  return { types, positions };
+};
 
 /**
  * Types and positions that a text names, those with most of its words first. A word that names the
@@ -61,14 +79,10 @@ export const findNames = (
   catalogue: Catalogue,
   text: string,
 ): { types: TypeRow[]; positions: PositionRow[] } => {
-  const words = tellingWords(text);
-  const types = best(Object.values(catalogue.types), words, typeWords);
-  const named = types.map(typeWords);
-  const others = words.filter((word) => !named.some((bag) => matches(word, bag)));
-  const positions = best(
+  const { types, positions } = findNamesAmong(
+    Object.values(catalogue.types),
     Object.values(catalogue.positions),
-    others.length > 0 ? others : words,
-    positionWords,
+    text,
   );
   return { types, positions: positions.toSorted(byUse) };
 };

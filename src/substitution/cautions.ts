@@ -2,8 +2,10 @@ import {
   resolveSituation,
   type Assessment,
   type Catalogue,
+  type PositionId,
   type Request,
   type ResolvedCondition,
+  type TypeId,
 } from '../engine/index.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { PositionRow } from '../schemas/positions.ts';
@@ -65,6 +67,16 @@ export const cautionsFor = (
   { request, assessments }: { request: Request; assessments: readonly Assessment[] },
 ): PageCaution[] => {
   const { conditions } = resolveSituation(catalogue, request);
+  return cautionsAt(catalogue, type, position, { conditions, assessments });
+};
+
+/** The same for any kind of part, whose conditions are settled. */
+export const cautionsAt = (
+  catalogue: Catalogue,
+  type: { id: TypeId },
+  position: { id: PositionId },
+  { conditions, assessments }: AtHand,
+): PageCaution[] => {
   const pageCaution = (caution: CautionRow): PageCaution[] => {
     const { types, positions, condition, needs } = caution;
     const lacks =

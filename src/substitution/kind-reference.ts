@@ -13,13 +13,6 @@ export const kindReference = (type: string, position: string): KindAssessment[] 
   return found;
 };
 
-/** Address of a page about a type of some kind in a position. */
-export const kindPath = (
-  { plural }: KindRow,
-  type: string,
-  position: string,
-): `/${string}/in/${string}/` => `/${plural}/${type}/in/${position}/`;
-
 interface KindPair {
   params: { plural: string; type: string; position: string };
   props: { kind: KindRow; type: KindTypeRow; position: KindPositionRow };

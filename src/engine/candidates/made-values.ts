@@ -6,7 +6,7 @@ import { isSeriesName, valuesBetween } from '../values/index.ts';
  * of a series of preferred numbers, or of a list such as that of motor capacitors. Rising.
  */
 export const madeValues = (
-  { valueLists }: Catalogue,
+  { valueLists }: Pick<Catalogue, 'valueLists'>,
   name: string,
   low: number,
   high: number,

@@ -24,7 +24,7 @@ const valuesOf = (
   if (value === undefined || offer.series === '') return [undefined];
   const { value_policy: kind, value_low: low, value_high: high } = position;
   return nearestMade(value, { kind, low, high }, (from, to) =>
-    madeValues(catalogue, offer.series, from, to),
+    madeValues({ valueLists: catalogue.kindValues }, offer.series, from, to),
   )
     .map((near) => near.value)
     .filter((near) => holds(offer, near))

@@ -3,6 +3,16 @@ import { temperature } from '../../findings/temperature.ts';
 import type { KindModel } from '../part.ts';
 import { duty, kindAvailability, markedValue, partTolerance, ratingKept } from './common.ts';
 import { overloadVoltage, resistorPower, resistorVoltage, surgeDuty } from './load.ts';
+import {
+  endResistance,
+  pinPattern,
+  settingDrift,
+  settingReach,
+  settingShift,
+  settingTransfer,
+  wiperLoad,
+  wiperNoise,
+} from './trimmer.ts';
 import { gainShift, partNoise, resistanceDrift, selfInductance } from './signal.ts';
 
 /** How each finding about parts besides capacitors is worked out. */
@@ -22,4 +32,12 @@ export const kindModels: Readonly<Record<FindingId, KindModel>> = {
   'gain-shift': gainShift,
   'part-noise': partNoise,
   'self-inductance': selfInductance,
+  'setting-transfer': settingTransfer,
+  'setting-reach': settingReach,
+  'end-resistance': endResistance,
+  'setting-drift': settingDrift,
+  'setting-shift': settingShift,
+  'wiper-load': wiperLoad,
+  'wiper-noise': wiperNoise,
+  'pin-pattern': pinPattern,
 };

@@ -1,0 +1,42 @@
+import { allKindPairings, type Catalogue } from '../engine/index.ts';
+import { kindPath } from '../substitution/kind-path.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+import { findNamesAmong, tellingWords } from './names.ts';
+
+/** An address within the site, and what it is called. */
+export type NamedPath = readonly [`/${string}`, string];
+
+/** Kinds that a text calls by their own name, such as `trimmers`. */
+const kindsNamed = ({ kinds }: Catalogue, text: string): NamedPath[] => {
+  const words = tellingWords(text);
+  return Object.values(kinds)
+    .filter(({ name }) => words.includes(name))
+    .map(({ plural, name }) => [`/${plural}/`, `All about the ${name}`]);
+};
+
+/**
+ * Pages about kinds of part besides capacitors that a text names: pairs of type and position where it
+ * names both, else the types and the positions, and the kinds themselves.
+ */
+export const kindLinks = (catalogue: Catalogue, text: string): NamedPath[] => {
+  const { types, positions } = findNamesAmong(
+    Object.values(catalogue.kindTypes),
+    Object.values(catalogue.kindPositions),
+    text,
+  );
+  const pairs = allKindPairings(catalogue)
+    .filter(({ type, position, pairing }) => {
+      return pairing.met && types.includes(type) && positions.includes(position);
+    })
+    .flatMap(({ type, position }): NamedPath[] => {
+      const kind = catalogue.kinds[type.kind];
+      const name = `${type.name} in ${midSentence(position.name)}`;
+      return kind === undefined ? [] : [[kindPath(kind, type.id, position.id), name]];
+    });
+  return [
+    ...pairs,
+    ...types.map(({ id, name }): NamedPath => [`/types/${id}/`, name]),
+    ...positions.map(({ id, name }): NamedPath => [`/positions/${id}/`, name]),
+    ...kindsNamed(catalogue, text),
+  ];
+};

@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import { powerShare, voltageStood } from '../../src/engine/equations/resistor.ts';
+import { greaterOf, presetOf, wiperCurrent } from '../../src/engine/equations/trimmer.ts';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { knowledgeOf } from '../../src/engine/findings/model.ts';
+
+const catalogue = loadCatalogue();
+
+/** A figure of a type, SI, as an assessment takes it. */
+const known = (type: string, property: string, part: { value?: number; rating?: number } = {}) => {
+  const found = knowledgeOf({ catalogue }, { type, ...part }, property);
+  return found.status === 'known' ? found.range : undefined;
+};
+
+describe('resistors against published figures', () => {
+  test.each([
+    ['carbon film, quarter watt (CFR data sheet)', 'carbon-film', 0.25, 250],
+    ['carbon film, half watt (CFR data sheet, earlier issue)', 'carbon-film', 0.5, 350],
+    ['metal film, half watt (MF specification, table 1)', 'metal-film', 0.5, 300],
+    ['fusible film, 0.33 W (fusible resistors data sheet)', 'fusible-film', 0.33, 250],
+  ])('voltage limit: %s', (_what, type, rating, volts) => {
+    expect(known(type, 'voltage-limit', { rating })?.typ).toBe(volts);
+  });
+
+  test('1 MΩ of a quarter watt stands 250 V, its limit (CFR data sheet)', () => {
+    expect(voltageStood(1e6, 0.25, 250)).toBe(250);
+  });
+});
+
+describe('trimmers against published figures', () => {
+  const MULTI = 'cermet-multiturn';
+
+  test('adjustability at 10 V: 1 mV of 25 turns, 5 mV of one (data sheets of both)', () => {
+    expect(10 * (known(MULTI, 'adjust-divider')?.typ ?? 0)).toBeCloseTo(0.001, 9);
+    expect(10 * (known('cermet-preset', 'adjust-divider')?.typ ?? 0)).toBeCloseTo(0.005, 9);
+  });
+
+  test('contact resistance variation of 10 kΩ: 100 Ω; end resistance of 100 Ω: 2 Ω (data sheet)', () => {
+    const of = (share: string, least: string, total: number): number =>
+      greaterOf(known(MULTI, share)?.typ ?? 0, known(MULTI, least)?.typ ?? 0, total);
+    expect(of('contact-share', 'contact-ohm', 10e3)).toBeCloseTo(100, 9);
+    expect(of('end-share', 'end-ohm', 100)).toBeCloseTo(2, 9);
+  });
+
+  test('0.5 W at 70 °C are 0.25 W at 97.5 °C (data sheet of the 25 turns)', () => {
+    const knee = known(MULTI, 'full-power-to')?.typ ?? 0;
+    const end = known(MULTI, 'no-power-from')?.typ ?? 0;
+    expect(0.5 * (powerShare(knee, end, 97.5) ?? 0)).toBeCloseTo(0.25, 9);
+  });
+
+  test('0.5 W in 10 kΩ: 70.7 V (MIL-PRF-22097J, 3.6), and 2 kΩ of it take 0.1 W (3.5)', () => {
+    expect(voltageStood(10e3, 0.5, 300)).toBeCloseTo(70.7, 1);
+    expect(wiperCurrent(0.5, 10e3) ** 2 * 2e3).toBeCloseTo(0.1, 9);
+  });
+
+  test('10 kΩ over 40 K: 40 Ω by its slope (data sheet)', () => {
+    expect(10e3 * 40 * (known(MULTI, 'resistance-tc')?.max ?? 0)).toBeCloseTo(40, 9);
+  });
+
+  test('3.3 kΩ of a new 9.6 kΩ with 25 turns: 8.59 turns from the end', () => {
+    const turns = known(MULTI, 'turns')?.typ ?? 0;
+    const preset = { use: 'rheostat', reading: 3300, oldTotal: 10e3, total: 9600, turns } as const;
+    expect(presetOf(preset).fromEnd).toBeCloseTo(8.59, 2);
+    expect(presetOf({ ...preset, reading: 5000, total: 10e3 }).fromEnd).toBeCloseTo(12.5, 9);
+  });
+});
