@@ -57,6 +57,8 @@ const readField = (field: DeviceField, catalogue: Catalogue): number | undefined
 const openItems = (): Set<string> =>
   new Set([...results.querySelectorAll('li:has(> details[open])')].map(({ id }) => id));
 
+const sourceList = (): HTMLDetailsElement | null => results.querySelector('#source-list');
+
 const show = (catalogue: Catalogue): void => {
   const old = catalogue.devices.devices.find(({ id }) => id === device);
   const place = catalogue.devices.uses.find(({ id }) => id === use);
@@ -71,9 +73,11 @@ const show = (catalogue: Catalogue): void => {
   const open = openItems();
   const cited = citedBy(catalogue.sources, assessments);
   const shown = { catalogue, assessments, cited, habit: habit() };
+  const sourcesOpen = sourceList()?.open ?? false;
   results.replaceChildren(
     ...deviceResults(shown, (id) => open.has(id)).map((piece) => toDom(piece)),
   );
+  sourceList()?.toggleAttribute('open', sourcesOpen);
 };
 
 const update = (): void => {

@@ -44,7 +44,12 @@ export const asksTable = (catalogue: Catalogue, use: UseRow): Markup => {
     });
   return h(
     'div',
-    { class: 'table-scroll', tabindex: 0, role: 'region', 'aria-label': 'What is asked' },
+    {
+      class: 'table-scroll',
+      tabindex: 0,
+      role: 'region',
+      'aria-label': 'Each demand, its weight and limit',
+    },
     h(
       'table',
       { class: 'asked' },

@@ -2,7 +2,7 @@ import { verdictMark } from '../components/verdict-shape.ts';
 import type { DeviceAssessment, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { link } from '../substitution/shown.ts';
-import { sentence } from '../text/words.ts';
+import { countOf, sentence } from '../text/words.ts';
 import { decidingOf, reasonOf } from './answer.ts';
 import { deviceFindingTable, grounds, workingOf, type DeviceShown } from './findings.ts';
 
@@ -67,11 +67,17 @@ const sourceList = ({ cited, catalogue }: DeviceShown): Markup[] =>
     ? []
     : [
         h('h2', { id: 'sources' }, 'Sources'),
+        // Folded as on the pages of capacitors: between lines this close a finger would miss.
         h(
-          'ol',
-          { class: 'small' },
-          ...cited.map((id) =>
-            h('li', {}, link(`/sources/${id}/`, catalogue.sources[id]?.title ?? id)),
+          'details',
+          { id: 'source-list' },
+          h('summary', {}, countOf(cited.length, 'document')),
+          h(
+            'ol',
+            { class: 'small' },
+            ...cited.map((id) =>
+              h('li', {}, link(`/sources/${id}/`, catalogue.sources[id]?.title ?? id)),
+            ),
           ),
         ),
       ];
