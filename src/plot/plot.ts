@@ -1,7 +1,7 @@
-import { area, curveLinear, curveStepAfter, line } from 'd3-shape';
 import { h, type Element, type Markup } from '../markup/node.ts';
 import { plotTable } from './plot-table.ts';
 import { plotScale, type PlotScale } from './plot-scale.ts';
+import { bandBetween, lineThrough, type Place } from './outline.ts';
 import type { Plot, PlotCurve, PlotPoint } from './plot-parts.ts';
 
 const WIDTH = 640;
@@ -89,19 +89,19 @@ const curveMarks = (curve: PlotCurve, index: number, x: PlotScale, y: PlotScale)
   const { points, as } = curve;
   if (as === 'dots') return dotMarks(curve, index, x, y);
   const wide = points.some(({ low, high }) => low !== high);
-  const band = area<PlotPoint>()
-    .x((point) => x.at(point.x))
-    .y0((point) => y.at(point.low))
-    .y1((point) => y.at(point.high))
-    .digits(1)(points);
-  const typical = line<PlotPoint>()
-    .curve(as === 'steps' ? curveStepAfter : curveLinear)
-    .x((point) => x.at(point.x))
-    .y((point) => y.at(point.y))
-    .digits(1)(points);
+  const places = (end: (point: PlotPoint) => number): Place[] =>
+    points.map((point) => [x.at(point.x), y.at(end(point))]);
+  const band = bandBetween(
+    places(({ low }) => low),
+    places(({ high }) => high),
+  );
+  const typical = lineThrough(
+    places((point) => point.y),
+    as ?? 'line',
+  );
   return [
-    ...(wide && band !== null ? [h('path', { class: 'plot-band', d: band })] : []),
-    h('path', { class: `plot-curve plot-curve-${index + 1}`, d: typical ?? '' }),
+    ...(wide ? [h('path', { class: 'plot-band', d: band })] : []),
+    h('path', { class: `plot-curve plot-curve-${index + 1}`, d: typical }),
   ];
 };
 
