@@ -5,8 +5,7 @@ import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import type { Shape } from '../sizes/body.ts';
-import { circumstancesOf } from './circumstances.ts';
-import { explain, judge, prepareDemands, type Finding, type PreparedDemand } from './finding.ts';
+import { explain, type Finding } from './finding.ts';
 import { rowNamed } from './original.ts';
 import type { Candidate, OfferedPart, Part, Request } from './parts.ts';
 import {
@@ -16,10 +15,10 @@ import {
   improves,
   MARKETS,
   score,
-  tryOut,
   type Scored,
   type Tried,
 } from './rank.ts';
+import { bestOf, settingFor, tryPart, type Setting } from './trial.ts';
 import type { Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
@@ -48,24 +47,6 @@ export interface Assessment<P = Part> {
     };
   };
 }
-
-interface Setting {
-  circumstances: Circumstances;
-  demands: PreparedDemand[];
-  /** The best single part of each type, as far as it has been asked for. */
-  singles: Map<TypeId, Tried>;
-}
-
-const settingFor = (catalogue: Catalogue, request: Request): Setting => {
-  const circumstances = circumstancesOf(catalogue, request);
-  return { circumstances, demands: prepareDemands(circumstances), singles: new Map() };
-};
-
-const tryPart = <P extends Part>(part: P, { circumstances, demands }: Setting): Tried<P> =>
-  tryOut(
-    part,
-    demands.map((demand) => judge<Part, Circumstances>(demand, part, circumstances)),
-  );
 
 const isOffered = (part: Part | OfferedPart): part is OfferedPart => 'style' in part;
 
@@ -124,13 +105,12 @@ const assessmentOf = (
 const findBestSingle = (type: TypeId, setting: Setting): Tried => {
   const { circumstances } = setting;
   const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
-  let best: Tried = tryPart(first ?? unofferedPart(type, circumstances), setting);
-  for (const part of rest) {
-    if (best.verdict === 'fits') break;
-    const next = tryPart(part, setting);
-    if (improves(next, best, next.part.capacitance === best.part.capacitance)) best = next;
-  }
-  return best;
+  const start = tryPart(first ?? unofferedPart(type, circumstances), setting);
+  return start.verdict === 'fits'
+    ? start
+    : bestOf(start, rest, setting, (next, best) =>
+        improves(next, best, next.part.capacitance === best.part.capacitance),
+      );
 };
 
 /**
@@ -182,13 +162,8 @@ const nonPolarServes = (setting: Setting): boolean => {
 const bestOfType = (type: TypeId, setting: Setting): Tried => {
   const single = bestSingle(type, setting);
   if (single.verdict === 'fits') return single;
-  let best = single;
-  for (const part of combinedParts(single, setting.circumstances, () => nonPolarServes(setting))) {
-    const next = tryPart(part, setting);
-    if (isWorthMaking(next, best)) best = next;
-    if (best.verdict === 'fits') break;
-  }
-  return best;
+  const pairs = combinedParts(single, setting.circumstances, () => nonPolarServes(setting));
+  return bestOf(single, pairs, setting, isWorthMaking);
 };
 
 const rank = (setting: Setting): Scored[] =>

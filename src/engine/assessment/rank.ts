@@ -5,12 +5,20 @@ import type { OfferedPart, Part } from './parts.ts';
 import type { Finding, Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';
 
+/** What the demands judged so far come to; each further one can only make it worse. */
+export interface Tally {
+  /** The worst of the demands. */
+  verdict: Verdict;
+  /** Decades by which a part falls short of the demands of each weight, summed, the heaviest first. */
+  short: number[];
+  /** Whether it misses a demand that it ought to meet whatever else it does. */
+  missesHeavy: boolean;
+}
+
 /** A part with what all demands of the position come to for it. */
-export interface Tried<P = Part> {
+export interface Tried<P = Part> extends Tally {
   part: P;
   judged: Judged[];
-  /** The worst of all demands. */
-  verdict: Verdict;
 }
 
 /** A part that has been tried, with its place among others. */
@@ -101,12 +109,35 @@ const orderOf = (
   ...last,
 ];
 
-/** A part with its verdict. */
-export const tryOut = <P>(part: P, judged: Judged[]): Tried<P> => ({
-  part,
-  judged,
-  verdict: judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits'),
+/** Weights of demands, the heaviest first. */
+const WEIGHTS = ['hard', 'strong', 'mild'];
+
+/** Demands that a part ought to meet whatever else it does. */
+const HEAVY = ['hard', 'strong'];
+
+/** What no demand at all comes to. */
+export const emptyTally = (): Tally => ({
+  verdict: 'fits',
+  short: WEIGHTS.map(() => 0),
+  missesHeavy: false,
 });
+
+/** Counts one more demand in. */
+export const countIn = (tally: Tally, one: Judged): void => {
+  if (one.verdict === 'fits') return;
+  const { weight } = one.demand;
+  const place = WEIGHTS.indexOf(weight);
+  tally.verdict = worse(tally.verdict, one.verdict);
+  tally.short[place] = (tally.short[place] ?? 0) - Math.min(0, marginOf(one));
+  tally.missesHeavy ||= HEAVY.includes(weight);
+};
+
+/** A part with its verdict. */
+export const tryOut = <P>(part: P, judged: Judged[]): Tried<P> => {
+  const tally = emptyTally();
+  for (const one of judged) countIn(tally, one);
+  return { part, judged, ...tally };
+};
 
 /** A part with its verdict and its place in the order. */
 export const scoreBy = <P>(tried: Tried<P>, standing: Standing): Scored<P> => ({
@@ -137,45 +168,22 @@ export const compareScores = <P extends { type: TypeId }>(a: Scored<P>, b: Score
   return a.part.type < b.part.type ? -1 : Number(a.part.type > b.part.type);
 };
 
-/** Weights of demands, the heaviest first. */
-const WEIGHTS = ['hard', 'strong', 'mild'];
-
-/** Decades by which a part falls short of the demands of each weight, summed, the heaviest first. */
-const shortfalls = ({ judged }: Pick<Tried, 'judged'>): number[] =>
-  WEIGHTS.map((weight) =>
-    judged
-      .filter((one) => one.demand.weight === weight && one.verdict !== 'fits')
-      .reduce((sum, one) => sum - Math.min(0, marginOf(one)), 0),
-  );
-
 /** Whether a part falls less short of its demands than another; the heavier demands decide. */
-export const fallsLessShort = (a: Pick<Tried, 'judged'>, b: Pick<Tried, 'judged'>): boolean => {
-  const other = shortfalls(b);
-  const difference = shortfalls(a)
-    .map((mine, index) => mine - (other[index] ?? 0))
+export const fallsLessShort = (a: Tally, b: Tally): boolean => {
+  const difference = a.short
+    .map((mine, index) => mine - (b.short[index] ?? 0))
     .find((step) => Math.abs(step) > STEP / 2);
   return difference !== undefined && difference < 0;
 };
 
-/** Demands that a part ought to meet whatever else it does. */
-const HEAVY = ['hard', 'strong'];
-
-const missesHeavy = ({ judged }: Pick<Tried, 'judged'>): boolean =>
-  judged.some(({ demand, verdict }) => HEAVY.includes(demand.weight) && verdict !== 'fits');
-
 /** Whether a part meets all demands that weigh, where another misses one. */
-const meetsWhatWeighs = (a: Pick<Tried, 'judged'>, b: Pick<Tried, 'judged'>): boolean =>
-  !missesHeavy(a) && missesHeavy(b);
+const meetsWhatWeighs = (a: Tally, b: Tally): boolean => !a.missesHeavy && b.missesHeavy;
 
 /**
  * Whether a part serves better than one that one would rather choose: by its verdict, being of the
  * same value by falling less short, or by missing only what would be nice to have.
  */
-export const improves = (
-  next: Omit<Tried, 'part'>,
-  best: Omit<Tried, 'part'>,
-  sameValue: boolean,
-): boolean => {
+export const improves = (next: Tally, best: Tally, sameValue: boolean): boolean => {
   if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
   if (sameValue) return fallsLessShort(next, best);
   return meetsWhatWeighs(next, best);

@@ -7,9 +7,15 @@ export type Verdict = 'fits' | 'fits-if' | 'stopgap' | 'keep-out';
 /** From best to worst. */
 export const verdictOrder: readonly Verdict[] = ['fits', 'fits-if', 'stopgap', 'keep-out'];
 
+const PLACES: Readonly<Record<Verdict, number>> = {
+  fits: 0,
+  'fits-if': 1,
+  stopgap: 2,
+  'keep-out': 3,
+};
+
 /** The worse of two verdicts. */
-export const worse = (a: Verdict, b: Verdict): Verdict =>
-  verdictOrder.indexOf(a) >= verdictOrder.indexOf(b) ? a : b;
+export const worse = (a: Verdict, b: Verdict): Verdict => (PLACES[a] >= PLACES[b] ? a : b);
 
 /** How far beyond its limit a finding is, as ratios: 1 at the limit, more beyond it. */
 export interface Beyond {

@@ -1,6 +1,7 @@
 import type { Judged } from '../assessment/finding.ts';
 import type { Made, OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import { fallsLessShort, type Tried } from '../assessment/rank.ts';
+import type { Standing } from '../assessment/trial.ts';
 import { worse, type Verdict } from '../assessment/verdict.ts';
 import type { FindingId, PropertyId, TypeId } from '../catalogue.ts';
 import { worstShare } from '../equations/combinations.ts';
@@ -142,7 +143,7 @@ const isCheap = (kind: Kind): boolean => kind === 'with-resistor';
  * Whether a combination is better than what one has: by its verdict, or, where all it takes is a
  * resistor, by falling less short.
  */
-export const isWorthMaking = (next: Tried, best: Tried): boolean => {
+export const isWorthMaking = (next: Standing, best: Standing): boolean => {
   if (!isWorthwhile(next.verdict)) return false;
   if (isBetter(next.verdict, best.verdict)) return true;
   const kind = next.part.made?.kind;

@@ -1,0 +1,80 @@
+import type { Catalogue, TypeId } from '../catalogue.ts';
+import type { Circumstances } from '../findings/model.ts';
+import { circumstancesOf } from './circumstances.ts';
+import { judge, prepareDemands, type Judged, type PreparedDemand } from './finding.ts';
+import type { Part, Request } from './parts.ts';
+import { countIn, emptyTally, tryOut, type Tally, type Tried } from './rank.ts';
+
+/** What parts are tried in, looked up once a request. */
+export interface Setting {
+  circumstances: Circumstances;
+  demands: PreparedDemand[];
+  /** The best single part of each type, as far as it has been asked for. */
+  singles: Map<TypeId, Tried>;
+}
+
+/**
+ * What a request is assessed in.
+ * @throws RangeError for a type or position that the catalogue does not have
+ */
+export const settingFor = (catalogue: Catalogue, request: Request): Setting => {
+  const circumstances = circumstancesOf(catalogue, request);
+  return { circumstances, demands: prepareDemands(circumstances), singles: new Map() };
+};
+
+/** A part judged by every demand of the position. */
+export const tryPart = <P extends Part>(part: P, { circumstances, demands }: Setting): Tried<P> =>
+  tryOut(
+    part,
+    demands.map((demand) => judge<Part, Circumstances>(demand, part, circumstances)),
+  );
+
+/** Places of all demands, first those that a part does not meet: what hinders one hinders the next. */
+const hardestFirst = ({ judged }: Tried): number[] =>
+  [...judged.keys()].toSorted(
+    (a, b) => Number(judged[a]?.verdict === 'fits') - Number(judged[b]?.verdict === 'fits'),
+  );
+
+/** A part as far as it has been judged. */
+export interface Standing extends Tally {
+  part: Part;
+}
+
+/** Whether a part is better than another, as far as both have been judged. */
+export type IsBetter = (next: Standing, best: Standing) => boolean;
+
+/**
+ * The best of several parts, starting from one that has been tried and has to be beaten. A part is
+ * given up at the first demand after which it is not better any more, so `isBetter` must be such
+ * that no further demand could turn its no into a yes.
+ */
+export const bestOf = (
+  first: Tried,
+  others: Iterable<Part>,
+  { circumstances, demands }: Setting,
+  isBetter: IsBetter,
+): Tried => {
+  let best = first;
+  let places = hardestFirst(best);
+  const attempt = (part: Part): Tried | undefined => {
+    const tally = emptyTally();
+    const judged: Judged[] = [];
+    for (const place of places) {
+      const demand = demands[place];
+      if (demand === undefined) continue;
+      const one = judge<Part, Circumstances>(demand, part, circumstances);
+      judged[place] = one;
+      countIn(tally, one);
+      if (!isBetter({ ...tally, part }, best)) return undefined;
+    }
+    return { ...tally, part, judged };
+  };
+  for (const part of others) {
+    const better = attempt(part);
+    if (better === undefined) continue;
+    best = better;
+    if (best.verdict === 'fits') break;
+    places = hardestFirst(best);
+  }
+  return best;
+};
