@@ -1,4 +1,4 @@
-import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
+import type { DemandRow, FindingRow, VerdictRuleRow } from '../../schemas/positions.ts';
 import type { Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
 import { findingModels } from '../findings/index.ts';
 import {
@@ -58,6 +58,8 @@ export interface PreparedDemand<P = Part, C = Circumstances> {
   row: FindingRow;
   model: FindingModel<P, C>;
   limit: Limit;
+  /** The rules that turn how far it is beyond its limit into a verdict. */
+  rules: VerdictRuleRow[];
   /** What the old part comes to. */
   before: Outcome;
 }
@@ -105,6 +107,9 @@ export const demandsBy = <P, C extends CommonCircumstances<P>>(
         row,
         model,
         limit: limitOf(demand, row, model, circumstances),
+        rules: circumstances.catalogue.verdictRules.filter(
+          ({ weight }) => weight === demand.weight,
+        ),
         before: model.measure(circumstances.original, circumstances),
       };
     });
@@ -115,7 +120,7 @@ export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =
 
 /** What one demand comes to for one part. */
 export const judge = <P, C extends CommonCircumstances<P>>(
-  { demand, row, model, limit }: PreparedDemand<P, C>,
+  { demand, row, model, limit, rules }: PreparedDemand<P, C>,
   part: P,
   circumstances: C,
 ): Judged => {
@@ -125,7 +130,7 @@ export const judge = <P, C extends CommonCircumstances<P>>(
     return { demand, row, outcome, limit, beyond, verdict: 'fits-if' };
   }
   const beyond = beyondLimit(model, outcome.value, limit);
-  const verdict = verdictFor(circumstances.catalogue.verdictRules, demand.weight, beyond);
+  const verdict = verdictFor(rules, demand.weight, beyond);
   return { demand, row, outcome, limit, beyond, verdict };
 };
 

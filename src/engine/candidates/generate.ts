@@ -13,10 +13,17 @@ const VALUES_PER_BAND = 5;
 /** Share by which a value may lie outside a band and still count as its end: rounding only. */
 const ROUNDING = 1e-6;
 
+/** What has been read: tables say the same few tolerances over and over. */
+const readBefore = new Map<string, Tolerance>();
+
 /** `5` or `20/80` (minus/plus), in percent, as fractions. */
 export const readTolerance = (cell: string): Tolerance => {
+  const known = readBefore.get(cell);
+  if (known !== undefined) return known;
   const [minus = NaN, plus = minus] = cell.split('/').map((percent) => Number(percent) / 100);
-  return { minus, plus };
+  const tolerance = { minus, plus };
+  readBefore.set(cell, tolerance);
+  return tolerance;
 };
 
 const policyOf = ({ position }: Circumstances): ValuePolicy => ({
@@ -62,9 +69,11 @@ interface Preference {
 }
 
 const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] => {
+  const values = valuesFor(offer, circumstances);
+  if (values.length === 0) return [];
   const voltages = voltagesFor(offer, circumstances);
   const tolerances = offer.tolerances.map(readTolerance);
-  return valuesFor(offer, circumstances).flatMap((capacitance) => {
+  return values.flatMap((capacitance) => {
     const distance = Math.abs(Math.log(capacitance / circumstances.original.capacitance));
     return voltages.flatMap((volts, step) =>
       tolerances.map((tolerance, usual) => ({
@@ -85,8 +94,8 @@ const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] =>
 };
 
 const compareOrders = (a: readonly number[], b: readonly number[]): number => {
-  for (const [index, mine] of a.entries()) {
-    const difference = mine - (b[index] ?? 0);
+  for (let index = 0; index < a.length; index += 1) {
+    const difference = (a[index] ?? 0) - (b[index] ?? 0);
     if (Math.abs(difference) > ROUNDING) return difference;
   }
   return 0;

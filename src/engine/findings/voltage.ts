@@ -134,17 +134,28 @@ const allowedForPart = (
     : { share: printed.share, sources: [printed.row.source], bases: [printed.row.basis] };
 };
 
-/** Lowest rating (V) that passes both the maker's ceiling and the guideline. */
-export const neededRating = (
-  part: Pick<Part, 'type' | 'voltageKind'>,
-  circumstances: Circumstances,
-): number => {
+type RatedPart = Pick<Part, 'type' | 'voltageKind'>;
+
+const findNeededRating = (part: RatedPart, circumstances: Circumstances): number => {
   const ceiling = allowedFor(part.type, circumstances, MAKERS).share;
   const guide = allowedFor(part.type, circumstances, circumstances.guideline).share;
   return Math.max(
     highestStress(part, circumstances).max / ceiling,
     ratingStress(part, circumstances).max / guide,
   );
+};
+
+/** What has been worked out, by kind of voltage and type: every offer of a type asks again. */
+const needed = new WeakMap<Circumstances, Record<Part['voltageKind'], Map<TypeId, number>>>();
+
+/** Lowest rating (V) that passes both the maker's ceiling and the guideline. */
+export const neededRating = (part: RatedPart, circumstances: Circumstances): number => {
+  const all = needed.get(circumstances) ?? { dc: new Map(), ac: new Map() };
+  needed.set(circumstances, all);
+  const own = all[part.voltageKind];
+  const rating = own.get(part.type) ?? findNeededRating(part, circumstances);
+  own.set(part.type, rating);
+  return rating;
 };
 
 const stressModel = (

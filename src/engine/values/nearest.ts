@@ -41,7 +41,7 @@ const reach = (ratio: number): number =>
   Number.isNaN(ratio) ? 1 : Math.min(FARTHEST, Math.max(1 / FARTHEST, ratio));
 
 /** A value near a wanted one, whatever it is a member of. */
-export type Near = Omit<Preferred, 'series'>;
+export type Near = Pick<Preferred, 'value' | 'ratio' | 'allowed'>;
 
 const distance = ({ ratio }: Near): number => Math.abs(Math.log(ratio));
 
@@ -85,7 +85,7 @@ export const nearestMade = (
   const candidates = made(low, high).map((member): Near => {
     const ratio = member / value;
     const allowed = ratio >= policy.low - ROUNDING && ratio <= policy.high + ROUNDING;
-    return { value: member, ratio, allowed, why: explain(ratio, policy) };
+    return { value: member, ratio, allowed };
   });
   const larger = policy.kind === 'at-least' ? -1 : 1;
   const nearestFirst = candidates.sort((a, b) => {
@@ -117,6 +117,7 @@ export const nearestPreferred = (
   nearestMade(value, policy, (low, high) => valuesBetween(series, low, high)).map((near) => ({
     ...near,
     series,
+    why: explain(near.ratio, policy),
   }));
 
 /**
