@@ -12,13 +12,12 @@ import {
   byConcern,
   compareScores,
   decisiveDemand,
-  improves,
   MARKETS,
   score,
   type Scored,
   type Tried,
 } from './rank.ts';
-import { bestOf, settingFor, tryPart, type Setting } from './trial.ts';
+import { bestOf, servesBetter, settingFor, tryPart, type Setting } from './trial.ts';
 import type { Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
@@ -106,11 +105,7 @@ const findBestSingle = (type: TypeId, setting: Setting): Tried => {
   const { circumstances } = setting;
   const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
   const start = tryPart(first ?? unofferedPart(type, circumstances), setting);
-  return start.verdict === 'fits'
-    ? start
-    : bestOf(start, rest, setting, (next, best) =>
-        improves(next, best, next.part.capacitance === best.part.capacitance),
-      );
+  return start.verdict === 'fits' ? start : bestOf(start, rest, setting, servesBetter);
 };
 
 /**

@@ -3,7 +3,7 @@ import type { Circumstances } from '../findings/model.ts';
 import { circumstancesOf } from './circumstances.ts';
 import { judge, prepareDemands, type Judged, type PreparedDemand } from './finding.ts';
 import type { Part, Request } from './parts.ts';
-import { countIn, emptyTally, tryOut, type Tally, type Tried } from './rank.ts';
+import { countIn, emptyTally, improves, tryOut, type Tally, type Tried } from './rank.ts';
 
 /** What parts are tried in, looked up once a request. */
 export interface Setting {
@@ -42,6 +42,10 @@ export interface Standing extends Tally {
 
 /** Whether a part is better than another, as far as both have been judged. */
 export type IsBetter = (next: Standing, best: Standing) => boolean;
+
+/** Whether a capacitor serves better than one that one would rather choose. */
+export const servesBetter: IsBetter = (next, best) =>
+  improves(next, best, next.part.capacitance === best.part.capacitance);
 
 /**
  * The best of several parts, starting from one that has been tried and has to be beaten. A part is
