@@ -34,6 +34,16 @@ const fieldsOf = ({ line, part }: PlannedLine): LineFields[] => {
   return [fieldsOfLine(catalogue, { line, part, whole }, { type, position }, habit())];
 };
 
+/** Rows that are named before the rest is left to be counted. */
+const MOST_NAMED = 12;
+
+const namesOf = (chosen: readonly PlannedLine[]): string =>
+  chosen
+    .slice(0, MOST_NAMED)
+    .map(({ line }) => line.designators.slice(0, 40) || 'no designator')
+    .concat(chosen.length > MOST_NAMED ? ['…'] : [])
+    .join('; ');
+
 const draw = (): void => {
   touched.clear();
   if (!box.open) return;
@@ -45,7 +55,7 @@ const draw = (): void => {
   said.textContent =
     chosen.length === 0
       ? 'Select rows in the list above.'
-      : `${countOf(chosen.length, 'row')} selected. What you do not touch stays as it is.` +
+      : `${countOf(chosen.length, 'row')} selected: ${namesOf(chosen)}. What you do not touch stays as it is.` +
         (unknown === 0
           ? ''
           : ` ${countOf(unknown, 'row')} without a known type and position: nothing is asked of them yet.`);
