@@ -18,7 +18,7 @@ import {
 import { drop, forward, recovery, reverse, reverseLeakage, surge } from './diode.ts';
 import { driveHigh, driveLow, givesHigh, givesLow, sinks } from './logic.ts';
 import { pins, pinsInDoubt, trimPins } from './pins.ts';
-import { sameIdss, sameOutput, sameStages } from './ratio.ts';
+import { sameIdss, sameOutput, samePitch, sameRows, sameStages } from './ratio.ts';
 import {
   differenceLimit,
   discharge,
@@ -29,6 +29,7 @@ import {
   outputCapacitor,
   outputEsr,
 } from './regulator.ts';
+import { builtInCapacitor, contact, seatHeight } from './socket.ts';
 import { span, supplyHigh, supplyLow } from './supply.ts';
 import { chargeStep, holdDroop, resistanceChange, seriesLossModel, settling } from './switch.ts';
 import { amplifies, carries, fastEnough, stands } from './transistor.ts';
@@ -85,4 +86,9 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   amplifies,
   'fast-enough': fastEnough,
   'same-idss': sameIdss,
+  'same-rows': sameRows,
+  'same-pitch': samePitch,
+  'seat-height': seatHeight,
+  contact,
+  'built-in-capacitor': builtInCapacitor,
 };

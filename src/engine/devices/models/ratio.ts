@@ -24,6 +24,8 @@ const ratioToOld = (property: string, unit: Unit): DeviceModel => ({
 });
 
 export const sameStages = ratioToOld('stages', 'number');
+export const sameRows = ratioToOld('row-pitch', 'm');
+export const samePitch = ratioToOld('pin-pitch', 'm');
 export const sameIdss = ratioToOld('idss', 'A');
 
 /** Nominal outputs are compared, since the spread of both is the same. */
