@@ -7,7 +7,7 @@ import type { Use } from './token.ts';
  */
 export const weights = {
   value: { usual: 3, other: 2, rare: 0.5 },
-  mantissaLetter: { usual: 0.6, other: 0, rare: -0.6 },
+  mantissaLetter: { usual: 0.6, other: 0, rare: -0.8 },
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,

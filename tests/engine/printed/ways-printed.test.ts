@@ -116,6 +116,7 @@ describe('what is met on parts', () => {
     ['0.1 µF 250VAC', { capacitance: 1e-7, ratedVoltage: 250 }],
     ['103K', { resistance: 10_000, tolerance: { ...tenPercent, minus: 0.05, plus: 0.05 } }],
     ['68X', { resistance: 49.9, tolerance: tenPercent }],
+    ['.0523U', { capacitance: 5.23e-8, tolerance: { minus: 0, plus: 0.8, unit: 'fraction' } }],
   ])('nobody prints %s for %o', (text, part) => {
     expect(ways(part).map((way) => way.text)).not.toContain(text);
   });
@@ -214,8 +215,7 @@ describe('what is printed is read back', () => {
         const way = picked(ways(part), pick);
         if (way !== undefined) holdsOn(part, way, picked(way.bodies, pick) ?? '');
       }),
-      // The gaps above are from other seeds; a new one is no fault of what is tested here.
-      { numRuns: 600, seed: 473 },
+      { numRuns: 600 },
     );
   });
 
@@ -280,7 +280,7 @@ describe('what is printed is read back', () => {
           if (way !== undefined) holdsOn(part, way, picked(way.bodies, pick) ?? '');
         },
       ),
-      { numRuns: 300, seed: 473 },
+      { numRuns: 300 },
     );
   });
 });
