@@ -31,6 +31,7 @@ export const kindRow = z.strictObject({
   rating_unit: optionalText.describe('SI unit of its rating; nothing if it is not ordered by one'),
   rating_name: optionalText.describe('what the rating is called, such as Rated power'),
   summary: text.describe('what its pages are about, one sentence'),
+  sums: idList.describe('bench sums that reckon with other numbers'),
 });
 export type KindRow = z.output<typeof kindRow>;
 

@@ -175,7 +175,7 @@ const notMadeLine = (catalogue: Catalogue, types: readonly TypeId[]): Markup =>
   h(
     'p',
     { class: 'quiet' },
-    'Not made in this value and voltage: ',
+    `Not made in this value and ${types.some((type) => type in catalogue.kindTypes) ? 'rating' : 'voltage'}: `,
     ...types.flatMap((type, index) => [
       index === 0 ? '' : ', ',
       link(`/types/${type}/`, typeRowOf(catalogue, type)?.short_name ?? type),

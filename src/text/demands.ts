@@ -68,6 +68,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
     case 'power':
       return `what puts ${formatValue(typ, 'fraction')} of its rating into the old part, at most ${print(catalogue, max, definition.unit)}`;
     case 'value':
+      if (Object.hasOwn(catalogue.kindPositions, row.position))
+        return typ === 1 ? 'the old value' : `${printNumber(typ)} × the old value`;
       return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
     default:
       return min === max
