@@ -61,14 +61,17 @@ const BY_THE_WORST_PART: Record<string, Verdict> = {
   mild: 'fits',
 };
 
-const demands = catalogue.demands.map((demand) => [demand.id, demand] as const);
+/** Those of places where a capacitor sits; other kinds have findings and tests of their own. */
+const own = catalogue.demands.filter(({ position }) => catalogue.positions[position] !== undefined);
+
+const demands = own.map((demand) => [demand.id, demand] as const);
 const swept = demands.filter(([, { finding }]) => finding in sweeps);
 const yesOrNo = demands.filter(([, { finding }]) => finding in unfit);
 
 test('every finding can be spoilt, by a sweep or as a yes or no', () => {
   const left = Object.keys(findingModels).filter((id) => !(id in sweeps) && !(id in unfit));
   expect(left).toEqual([]);
-  expect(swept.length + yesOrNo.length).toBe(catalogue.demands.length);
+  expect(swept.length + yesOrNo.length).toBe(own.length);
 });
 
 describe('a part without a fault', () => {
@@ -185,7 +188,7 @@ const movements: ((range: Range) => Range)[] = [
 ];
 
 describe('a condition that a finding names moves it', () => {
-  const inputs = catalogue.demands.flatMap((demand) => {
+  const inputs = own.flatMap((demand) => {
     const conditions = catalogue.findings[demand.finding]?.conditions ?? [];
     const all = new Set([...conditions, ...(demand.limit_of === '' ? [] : [demand.limit_of])]);
     // A finding may list the condition that its limit follows from; only those demands use it.
@@ -281,7 +284,7 @@ describe('nothing is decided by a number that no page shows', () => {
     expect(all.filter((id) => !shown.includes(id) && !told.has(id))).toEqual([]);
     const undeclared = [...read].flatMap(([finding, ids]) => {
       const declared = catalogue.findings[finding]?.conditions ?? shown;
-      const limits = catalogue.demands
+      const limits = own
         .filter((demand) => demand.position === position && demand.finding === finding)
         .map((demand) => demand.limit_of);
       return [...ids]
@@ -293,7 +296,7 @@ describe('nothing is decided by a number that no page shows', () => {
 });
 
 describe('a condition that a working only tells of', () => {
-  const told = catalogue.demands.flatMap((demand) =>
+  const told = own.flatMap((demand) =>
     (catalogue.findings[demand.finding]?.told ?? [])
       .filter((id) => circumstancesAt(demand.position).conditions[id] !== undefined)
       .map((id) => [demand.id, id, demand.position] as const),
