@@ -1,4 +1,3 @@
-import { rangeBar } from '../components/range-bar.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
   formatValue,
@@ -7,9 +6,9 @@ import {
   type Finding,
   type Habit,
   type SourceId,
-  type Unit,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { findingBar } from '../substitution/finding-bar.ts';
 import { figureText } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
 import { link, sourceMarks } from '../substitution/shown.ts';
@@ -54,25 +53,6 @@ export const workingOf = (finding: Finding, shown: DeviceShown): Markup[] => [
   ...grounds(finding, shown),
 ];
 
-const barOf = (
-  { standIn, original, limit, unit, name }: Finding,
-  habit?: Habit,
-): Markup | undefined => {
-  if (standIn === undefined || standIn.min === standIn.max || unit === 'grade') return undefined;
-  const rows = [
-    ...(original === undefined ? [] : [{ label: 'old part', range: original }]),
-    { label: 'stand-in', range: standIn },
-  ];
-  return rangeBar({
-    toldBeside: true,
-    title: name,
-    rows,
-    ...(limit === undefined ? {} : { limit }),
-    scale: rows.every(({ range }) => range.min > 0) ? 'log' : 'linear',
-    print: (value) => formatValue(value, unit as Unit, habit),
-  });
-};
-
 const sumLink = ({ finding }: Finding, { catalogue }: DeviceShown): Markup[] => {
   const sum = catalogue.devices.findings.find(({ id }) => id === finding)?.sum ?? '';
   return sum === '' ? [] : ['; ', link(`/sums/${sum}/`, 'the sum')];
@@ -95,7 +75,7 @@ const rowsOf = (finding: Finding, shown: DeviceShown): Markup[] => [
     h(
       'td',
       { colspan: 6 },
-      barOf(finding, shown.habit),
+      findingBar(finding, shown.habit),
       ...workingOf(finding, shown),
       ...sumLink(finding, shown),
     ),

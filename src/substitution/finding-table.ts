@@ -1,4 +1,3 @@
-import { rangeBar } from '../components/range-bar.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
   filledSum,
@@ -9,11 +8,11 @@ import {
   type Part,
   type Range,
   type SourceId,
-  type Unit,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/in-habit.ts';
+import { findingBar } from './finding-bar.ts';
 import { type AnyPart, printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { link, sourceMarks, typeName, type Shown } from './shown.ts';
 
@@ -30,25 +29,6 @@ export const figureText = (range: Range | undefined, unit: string, habit?: Habit
   if (unit === 'grade') return range.typ > 0 ? 'not met' : 'met';
   const typical = printTypical(range, unit, habit);
   return range.min === range.max ? typical : `${typical} (${printRange(range, unit, habit)})`;
-};
-
-const barOf = (
-  { standIn, original, limit, unit, name }: Finding,
-  habit?: Habit,
-): Markup | undefined => {
-  if (standIn === undefined || standIn.min === standIn.max || unit === 'grade') return undefined;
-  const rows = [
-    ...(original === undefined ? [] : [{ label: 'old part', range: original }]),
-    { label: 'stand-in', range: standIn },
-  ];
-  return rangeBar({
-    toldBeside: true,
-    title: name,
-    rows,
-    limit,
-    scale: rows.every(({ range }) => range.min > 0) ? 'log' : 'linear',
-    print: (value) => formatValue(value, unit as Unit, habit),
-  });
 };
 
 /** What tables of findings are drawn from. */
@@ -140,7 +120,7 @@ const findingRows = <P extends AnyPart>(
       h(
         'td',
         { colspan: 6 },
-        barOf(finding, habit),
+        findingBar(finding, habit),
         ...workingWords(finding, parts),
         ...sumLink(finding, assessment, parts),
         ...(ledTo === true
