@@ -1,8 +1,8 @@
 import type { Assessment, Catalogue, Habit, TypeId } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
+import { madeOf, typeRowOf } from './any-kind.ts';
 import { decidingFinding, isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
-import { madeOf, typeRowOf } from './shown.ts';
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): string =>
   midSentence(typeRowOf(catalogue, candidate.type)?.short_name ?? candidate.type);

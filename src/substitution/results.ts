@@ -2,6 +2,7 @@ import { verdictMark } from '../components/verdict-shape.ts';
 import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { sentence } from '../text/words.ts';
+import { madeOf, typeRowOf } from './any-kind.ts';
 import { HAVE } from './comparison.ts';
 import { findingTable, groundWords, workingWords, type TableParts } from './finding-table.ts';
 import {
@@ -12,15 +13,7 @@ import {
   partPhrase,
   reasonPhrase,
 } from './phrases.ts';
-import {
-  citedSources,
-  link,
-  madeOf,
-  sourceMarks,
-  typeName,
-  typeRowOf,
-  type Shown,
-} from './shown.ts';
+import { citedSources, link, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** What rules a part out, or where it has least to spare, and the working of what decides. */
 const reasonLines = <P extends AnyPart>(

@@ -6,13 +6,11 @@ import type {
   Finding,
   Habit,
   Part,
-  Made,
   SourceId,
   TypeId,
 } from '../engine/index.ts';
-import type { TypeRow } from '../schemas/types.ts';
 import { h, type Markup } from '../markup/node.ts';
-import type { KindTypeRow } from '../schemas/kinds.ts';
+import { madeOf, typeRowOf } from './any-kind.ts';
 import { decidingFinding, type AnyPart } from './phrases.ts';
 
 /** What the pieces of a substitution page are drawn from. */
@@ -34,20 +32,10 @@ export interface Shown<P extends AnyPart = Part> {
 export const link = (path: `/${string}`, ...children: Markup[]): Markup =>
   h('a', { href: href(path) }, ...children);
 
-/** A type by its id, of capacitors or of another kind. */
-export const typeRowOf = (
-  { types, kindTypes }: Catalogue,
-  id: TypeId,
-): TypeRow | KindTypeRow | undefined => types[id] ?? kindTypes[id];
-
 export const typeName = (
   catalogue: Catalogue,
   { candidate }: { candidate: { type: TypeId } },
 ): string => typeRowOf(catalogue, candidate.type)?.name ?? candidate.type;
-
-/** How a stand-in is made of two parts, where it is. */
-export const madeOf = (candidate: AnyPart): Made | undefined =>
-  'made' in candidate ? candidate.made : undefined;
 
 /** Stand-ins for a document: a row that rests on one says so by its basis already. */
 const NO_DOCUMENT = ['trade', 'identity'];
