@@ -44,6 +44,24 @@ export const demandLimit = (catalogue: Catalogue, demand: DemandRow): string => 
   return `${bound} ${print(catalogue, limit, finding.unit)}`;
 };
 
+/** What a body is held against, beside its own size. */
+const ofBody = (least: number): string =>
+  `the old part, at least ${printNumber(least)} × the room between the leads`;
+
+/** A number, or a range with what is usual of it. */
+const printUsual = (catalogue: Catalogue, range: Range, unit: string): string =>
+  range.min === range.max
+    ? print(catalogue, range.typ, unit)
+    : `${printRange(catalogue, range, unit)}, usually ${print(catalogue, range.typ, unit)}`;
+
+/** What goes with the old value: by a factor for other kinds of part, by each microfarad for capacitors. */
+const byTheValue = (catalogue: Catalogue, row: ConditionRow, typ: number): string => {
+  if (Object.hasOwn(catalogue.kindPositions, row.position))
+    return typ === 1 ? 'the old value' : `${printNumber(typ)} × the old value`;
+  const unit = catalogue.conditionDefinitions[row.condition]?.unit ?? '';
+  return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, unit).unit)} for 1 µF`;
+};
+
 /** The default of a condition in words: a figure, or how it follows from the old part. */
 export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): string => {
   const definition = catalogue.conditionDefinitions[row.condition];
@@ -56,9 +74,9 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
     case 'corner':
       return `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value`;
     case 'body-height':
-      return `${printNumber(typ)} × the usual height of the old part, at least ${printNumber(min)} × the room between the leads`;
+      return `${printNumber(typ)} × the usual height of ${ofBody(min)}`;
     case 'body-side':
-      return `${printNumber(typ)} × the usual length of the old part, at least ${printNumber(min)} × the room between the leads`;
+      return `${printNumber(typ)} × the usual length of ${ofBody(min)}`;
     case 'series-resistance':
       return `${printNumber(typ)} × that of a new part of the old type`;
     case 'kept':
@@ -68,12 +86,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
     case 'power':
       return `what puts ${formatValue(typ, 'fraction')} of its rating into the old part, at most ${print(catalogue, max, definition.unit)}`;
     case 'value':
-      if (Object.hasOwn(catalogue.kindPositions, row.position))
-        return typ === 1 ? 'the old value' : `${printNumber(typ)} × the old value`;
-      return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, definition.unit).unit)} for 1 µF`;
+      return byTheValue(catalogue, row, typ);
     default:
-      return min === max
-        ? print(catalogue, typ, definition.unit)
-        : `${printRange(catalogue, { min, typ, max }, definition.unit)}, usually ${print(catalogue, typ, definition.unit)}`;
+      return printUsual(catalogue, { min, typ, max }, definition.unit);
   }
 };

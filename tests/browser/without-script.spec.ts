@@ -10,7 +10,7 @@ const PAGES: readonly { path: string; shows: readonly (string | RegExp)[] }[] = 
     path: '/',
     shows: ['need scripts', 'What replaces a ceramic disc in an audio path', 'open data'],
   },
-  { path: '/read/', shows: ['needs scripts', 'Class2 codes', 'Voltage codes'] },
+  { path: '/read/', shows: ['needs scripts', 'Class 2 codes', 'Voltage codes'] },
   { path: '/read/class2-codes/', shows: ['Z5U'] },
   { path: '/types/ceramic-disc-unknown/', shows: ['Ceramic disc, class unknown', 'Dissipation'] },
   {

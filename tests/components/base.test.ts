@@ -33,7 +33,9 @@ test('no source names a path from the root', () => {
     readFileSync(file, 'utf8')
       .split('\n')
       .flatMap((line, index) =>
-        ROOTED.some((pattern) => pattern.test(line)) ? [`${file}:${index + 1}: ${line.trim()}`] : [],
+        ROOTED.some((pattern) => pattern.test(line))
+          ? [`${file}:${index + 1}: ${line.trim()}`]
+          : [],
       ),
   );
   expect(found).toEqual([]);

@@ -255,7 +255,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     usual: '1',
     suggest: 'no unit at all',
     ...unprefixed,
-    words: alike({ power: 0 }, '1'),
+    words: alike({ power: 0 }, '1', 'turn', 'turns'),
     print: [printed('', 0)],
   },
   ...DERIVED_UNIT_FACTS,
