@@ -6,6 +6,8 @@ export default defineConfig({
     exclude: ['tests/browser/**', 'node_modules/**'],
     setupFiles: ['tests/seed.ts'],
     reporters: process.env['CI'] ? ['dot'] : ['default'],
+    // Whole test files wait for nothing but the processor, so each core takes one.
+    maxWorkers: '100%',
     testTimeout: 30_000,
   },
 });
