@@ -1,21 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { assessDevice, deviceStandIns } from '../../../src/engine/index.ts';
+import { deviceStandIns } from '../../../src/engine/index.ts';
 import { named } from './named.ts';
 
 const catalogue = loadCatalogue();
-const { device, use } = named(catalogue);
-
-const verdictOf = (
-  old: string,
-  at: string,
-  stranger: string,
-  finding: string,
-  given: Record<string, number> = {},
-) =>
-  assessDevice(catalogue, device(old), use(at), device(stranger), given).findings.find(
-    (one) => one.finding === finding,
-  )?.verdict;
+const { device, use, verdictOf } = named(catalogue);
 
 describe('one amplifier in the place of another', () => {
   it.each([

@@ -1,17 +1,34 @@
-import type { Catalogue } from '../../../src/engine/index.ts';
+import { assessDevice, type Catalogue } from '../../../src/engine/index.ts';
 import type { DeviceRow, UseRow } from '../../../src/schemas/devices.ts';
 
-/** Rows of devices and uses by their ids; a name that is not there fails the test. */
-export const named = ({
-  devices,
-}: Catalogue): { device: (id: string) => DeviceRow; use: (id: string) => UseRow } => {
+/** What tests ask of a catalogue by ids; a name that is not there fails the test. */
+export interface Named {
+  device: (id: string) => DeviceRow;
+  use: (id: string) => UseRow;
+  /** What one finding says of a device in the place of an old one. */
+  verdictOf: (
+    old: string,
+    at: string,
+    stranger: string,
+    finding: string,
+    given?: Record<string, number>,
+  ) => string | undefined;
+}
+
+export const named = (catalogue: Catalogue): Named => {
   const find = <Row extends { id: string }>(rows: readonly Row[], id: string): Row => {
     const row = rows.find((one) => one.id === id);
     if (row === undefined) throw new Error(`there is no ${id}`);
     return row;
   };
+  const device = (id: string): DeviceRow => find(catalogue.devices.devices, id);
+  const use = (id: string): UseRow => find(catalogue.devices.uses, id);
   return {
-    device: (id) => find(devices.devices, id),
-    use: (id) => find(devices.uses, id),
+    device,
+    use,
+    verdictOf: (old, at, stranger, finding, given = {}) =>
+      assessDevice(catalogue, device(old), use(at), device(stranger), given).findings.find(
+        (one) => one.finding === finding,
+      )?.verdict,
   };
 };

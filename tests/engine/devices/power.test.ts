@@ -1,21 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { assessDevice } from '../../../src/engine/index.ts';
 import { named } from './named.ts';
 
 const catalogue = loadCatalogue();
-const { device, use } = named(catalogue);
-
-const verdictOf = (
-  old: string,
-  at: string,
-  stranger: string,
-  finding: string,
-  given: Record<string, number> = {},
-) =>
-  assessDevice(catalogue, device(old), use(at), device(stranger), given).findings.find(
-    (one) => one.finding === finding,
-  )?.verdict;
+const { device, verdictOf } = named(catalogue);
 
 describe('regulators, diodes and transistors in the place of another', () => {
   it.each([
