@@ -159,7 +159,8 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
 
   const typed = page.querySelector<HTMLInputElement>('#typed');
   const typedNote = page.querySelector<HTMLElement>('#typed-note');
-  typed?.addEventListener('input', () => {
+  const takeTyped = (): void => {
+    if (typed === null) return;
     const { marks, unknown } = colourTyped(tables, typed.value);
     const layout = layoutWith(tables, state.form.id, marks.length);
     const next = layout === undefined ? state : withLayout(tables, state, layout);
@@ -175,7 +176,8 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
         : over > 0
           ? `This body has ${next.marks.length} at most; ${over} more typed.`
           : '';
-  });
+  };
+  typed?.addEventListener('input', takeTyped);
 
   turnButton?.addEventListener('click', () => {
     const { apart } = turnedRound(state);
@@ -191,6 +193,8 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
 
   listenForHabit(read);
   showAll();
+  // What was typed while the tables were on their way counts as well.
+  if (typed !== null && typed.value !== '') takeTyped();
 };
 
 const forms = document.querySelector<HTMLDetailsElement>('#colour-forms');

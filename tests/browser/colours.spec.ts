@@ -90,6 +90,20 @@ test('colours are typed', async ({ page }) => {
   await expect(page.locator('#typed-note')).toHaveText('No colour: mauve.');
 });
 
+test('what was typed before the tables came is read when they are there', async ({ page }) => {
+  let come = (): void => undefined;
+  const held = new Promise<void>((resolve) => (come = resolve));
+  await page.route(/catalogue\/colours\.json$/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(PAGE);
+  await page.locator('#typed').fill('472 gold');
+  come();
+  await expect(headline(page)).toHaveText(/^4\.7\skΩ ±5\s%/);
+  await expect(page.locator('#typed')).toHaveValue('472 gold');
+});
+
 test('a band that one cannot tell leaves the values that it may have been', async ({ page }) => {
   await open(page, '?s=resistor-4&b=yellow,,red,gold');
   await expect(headline(page)).toHaveText(/^4\.7\skΩ ±5\s%\s+possible$/);
