@@ -1,0 +1,60 @@
+import type { Catalogue } from '../../src/engine/index.ts';
+import { newPlanCache, planJob } from '../../src/job/index.ts';
+import { emptyJob, emptyLine, type Job } from '../../src/job/model.ts';
+import { median, repeat, RUNS, show, timed, type Row } from './measuring.ts';
+
+/** Lines of a large board, and how many of them differ. */
+const LINES = 2000;
+const DISTINCT_VALUES = 30;
+const FRESH_RUNS = 3;
+/** What the parts of a board are, in the places where they are usual. */
+const PARTS_IN_PLACES: readonly (readonly [type: string, position: string, unit: string])[] = [
+  ['al-electrolytic-wet', 'interstage-coupling', 'µF'],
+  ['al-electrolytic-wet', 'bulk-rail', 'µF'],
+  ['ta-mno2-solid', 'local-decoupling', 'µF'],
+  ['pet-metallized', 'tone-stack', 'nF'],
+  ['ceramic-disc-unknown', 'rc-filter-audio', 'nF'],
+];
+
+/** A board with many lines of which few differ, as boards are. */
+const boardOf = (count: number): Job => ({
+  ...emptyJob('bench', new Date(0)),
+  lines: Array.from({ length: count }, (_, index) => {
+    const [type = '', position = '', unit = ''] =
+      PARTS_IN_PLACES[index % PARTS_IN_PLACES.length] ?? [];
+    const step = Math.floor(index / PARTS_IN_PLACES.length) % DISTINCT_VALUES;
+    return {
+      ...emptyLine(String(index)),
+      designators: `C${String(index)}`,
+      kind: 'capacitor',
+      type,
+      position,
+      value: `${String(10 + step)} ${unit}`,
+    };
+  }),
+});
+
+/** A whole board planned afresh, and again after an edit. */
+export const boards = (catalogue: Catalogue): Row[] => {
+  const job = boardOf(LINES);
+  const warm = boardOf(LINES);
+  const tools = { catalogueAt: () => catalogue, cache: newPlanCache() };
+  const fresh = (): unknown => planJob(job, { catalogueAt: () => catalogue });
+  planJob(job, tools);
+  const edited = {
+    ...warm,
+    lines: warm.lines.map((line, index) => (index === 0 ? { ...line, value: '82 µF' } : line)),
+  };
+  const distinct = PARTS_IN_PLACES.length * DISTINCT_VALUES;
+  const again = Array.from({ length: RUNS }, (_, run) =>
+    timed(() => planJob(run % 2 === 0 ? edited : job, tools)),
+  );
+  return [
+    [
+      `plan of ${String(LINES)} lines, ${String(distinct)} distinct`,
+      show(median(repeat(FRESH_RUNS, fresh))),
+      'ms',
+    ],
+    ['the same after one edit', show(median(again)), 'ms'],
+  ];
+};
