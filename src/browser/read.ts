@@ -1,7 +1,9 @@
 import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { choiceKeys, hintsFrom } from '../reading/marking-hints.ts';
-import { readingsMarkup } from '../reading/view.ts';
+import { readingsMarkup, unlikelyMarkup } from '../reading/view.ts';
+import { numberMarkup } from '../search/device-pieces.ts';
+import { typeNumberIn, type TypeNumber } from '../search/type-number.ts';
 import { asked, keepAsked } from './address.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
@@ -41,6 +43,20 @@ const showDrawn = (catalogue: Catalogue, reading: Reading | undefined, text: str
   );
 };
 
+/** The readings as elements, folded where the text is the type number of a device. */
+const readingPieces = (
+  catalogue: Catalogue,
+  text: string,
+  readings: readonly Reading[],
+  number: TypeNumber | undefined,
+): Node[] => {
+  const pieces =
+    number?.sure === true
+      ? [unlikelyMarkup(catalogue, readings, habit())]
+      : readingsMarkup(catalogue, text, readings, habit());
+  return pieces.flatMap((piece) => (piece === false ? [] : [toDom(piece)]));
+};
+
 /** Keeps what is written and chosen in the address, so that a copied address is the whole state. */
 const keepInAddress = (): string => {
   const query = new URLSearchParams();
@@ -63,14 +79,16 @@ const show = (): void => {
       // Something else may have been asked while the data came.
       if (keepInAddress() !== now) return;
       const readings = readMarking(catalogue, text, hintsFrom(chosen));
+      // Who says what the part is has seen that it is no device.
+      const said = chosen('kind') !== '' || chosen('body') !== '';
+      const number = said ? undefined : typeNumberIn(catalogue, text, readings);
       const read = colours === undefined || readings.length > 0;
       place.replaceChildren(
         ...(colours === undefined ? [] : [colours]),
-        ...(read
-          ? readingsMarkup(catalogue, text, readings, habit()).map((piece) => toDom(piece))
-          : []),
+        ...numberMarkup(catalogue, text, number).map((piece) => toDom(piece)),
+        ...(read ? readingPieces(catalogue, text, readings, number) : []),
       );
-      showDrawn(catalogue, readings[0], text);
+      if (number?.sure !== true) showDrawn(catalogue, readings[0], text);
     },
     () => {
       place.textContent = 'The data could not be fetched; please try again.';

@@ -251,6 +251,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ]),
   devices: {
     ...nothing(catalogue).devices,
+    functions: catalogue.devices.functions,
     devices: catalogue.devices.devices.map((row) =>
       without(row, ['summary', 'trap', 'locator', 'note', 'source']),
     ),
@@ -259,6 +260,9 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     ),
     affixes: catalogue.devices.affixes.map((row) =>
       without(row, ['meaning', 'locator', 'note', 'source']),
+    ),
+    numberSystems: catalogue.devices.numberSystems.map((row) =>
+      without(row, ['locator', 'note', 'source']),
     ),
   },
   job: {
@@ -381,6 +385,7 @@ export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue =>
       conditions: devices.conditions.filter(ofUse),
       demands: demands.map((row) => without(row, ['locator', 'note'])),
       affixes: [],
+      numberSystems: [],
     },
   };
 };

@@ -144,6 +144,25 @@ const rivalMarkup = (
     ...body(catalogue, reading, marking, habit),
   );
 
+/** Readings of a mark that is the type number of a device, folded since they are unlikely. */
+export const unlikelyMarkup = (
+  catalogue: Catalogue,
+  readings: readonly Reading[],
+  habit?: Habit,
+): Markup | false =>
+  readings.length > 0 &&
+  h(
+    'details',
+    { class: 'rival' },
+    h(
+      'summary',
+      {},
+      h('b', {}, 'As the marking of a capacitor or resistor'),
+      h('span', { class: 'quiet' }, 'unlikely'),
+    ),
+    ...readings.map((reading) => readingMarkup(catalogue, reading, habit)),
+  );
+
 /** All readings of a marking: the best in full, its rivals folded, or a sentence where there is none. */
 export const readingsMarkup = (
   catalogue: Catalogue,

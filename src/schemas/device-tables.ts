@@ -5,6 +5,7 @@ import {
   devicePropertyRow,
   deviceRow,
   familyRow,
+  numberSystemRow,
   pinFunctionRow,
   pinRow,
   pinoutRow,
@@ -159,5 +160,12 @@ export const deviceTables = {
     key: ['text', 'place'],
     references: [source],
     about: 'Letters printed before and after a type number, which a search may leave out.',
+  },
+  'devices/number-systems.csv': {
+    name: 'numberSystems',
+    row: numberSystemRow,
+    key: ['starts'],
+    references: [source],
+    about: 'Forms of type numbers by the registers that gave them out.',
   },
 } as const satisfies Record<string, DeviceTable>;

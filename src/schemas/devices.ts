@@ -140,6 +140,17 @@ export const affixRow = z.strictObject({
 });
 export type AffixRow = z.output<typeof affixRow>;
 
+/** A register whose type numbers all have one form. */
+export const numberSystemRow = z.strictObject({
+  starts: text.describe('what its numbers begin with, capital'),
+  fewest: count.describe('digits after that, at least'),
+  most: count.describe('digits after that, at most'),
+  ends: list.describe('letters that may follow the digits'),
+  names: text.describe('what a number of it names, in a sentence'),
+  ...provenance,
+});
+export type NumberSystemRow = z.output<typeof numberSystemRow>;
+
 /** Every table of `data/devices/`. */
 export interface DeviceTables {
   families: FamilyRow[];
@@ -157,4 +168,5 @@ export interface DeviceTables {
   findings: FindingRow[];
   demands: DemandRow[];
   affixes: AffixRow[];
+  numberSystems: NumberSystemRow[];
 }

@@ -1,24 +1,18 @@
 import { href } from '../components/links.ts';
-import {
-  isMetIn,
-  pairing,
-  readMarking,
-  type Catalogue,
-  type Habit,
-  type Reading,
-} from '../engine/index.ts';
+import { pairing, readMarking, type Catalogue, type Habit, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { codePath, listedCodes } from '../reading/codes/listed.ts';
-import { readingMarkup } from '../reading/view.ts';
+import { readingMarkup, unlikelyMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { findDevices } from './devices.ts';
+import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
 import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
+import { typeNumberIn } from './type-number.ts';
 
 /** Rows that one answer may list of a kind. */
-const MOST = { readings: 3, names: 6, pairs: 8, devices: 8 } as const;
+const MOST = { readings: 3, names: 6, pairs: 8 } as const;
 
 const link = (path: `/${string}`, text: string): Markup => h('a', { href: href(path) }, text);
 
@@ -70,21 +64,6 @@ const kindParts = (catalogue: Catalogue, text: string): Markup[] => {
     : [section('Resistors and trimmers', linkList(links.map(([path, name]) => link(path, name))))];
 };
 
-/** Devices that a text names, and where each may be replaced. */
-const deviceParts = (catalogue: Catalogue, text: string): Markup[] => {
-  const { uses } = catalogue.devices;
-  const found = findDevices(catalogue, text).slice(0, MOST.devices);
-  const links = found.map((device) => link(`/devices/${device.id}/`, `${device.name}`));
-  const [only] = found.length === 1 ? found : [];
-  const inUses = (only === undefined ? [] : uses.filter((use) => isMetIn(only, use))).map((use) =>
-    link(
-      `/devices/${only?.id ?? ''}/in/${use.id}/`,
-      `${only?.name ?? ''} as ${midSentence(use.name)}`,
-    ),
-  );
-  return found.length === 0 ? [] : [section('By type number', linkList([...links, ...inUses]))];
-};
-
 /** Words that ask about a mark rather than being one. */
 const ASKING =
   /^(?:what(?:'s|’s)?(?: is| are| does)?|how to read|meaning of|code|marking|letter|tolerance(?: letter)?)\s+|\s+(?:means?|capacitors?|caps?|code|marking|tolerance)\s*\??$|\?$/giu;
@@ -123,17 +102,21 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
   const readings = looksLikeMarking(mark)
     ? readMarking(catalogue, mark).slice(0, MOST.readings)
     : [];
+  const number = typeNumberIn(catalogue, mark, readings);
+  const devices = devicePieces(catalogue, mark, number);
+  const named = devices.length > 0 ? [section(TYPE_NUMBER, ...devices)] : [];
+  const folded = number?.sure === true && unlikelyMarkup(catalogue, readings, habit);
+  if (folded !== false) return [...named, folded];
+  const read =
+    readings.length > 0
+      ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
+      : [];
   const codes = codeLinks(catalogue, mark, readings);
+  // A device that is only named beside a value waits for the value.
+  const isValue =
+    number === undefined && readings[0] !== undefined && readings[0].sure !== 'possible';
   return [
-    ...deviceParts(catalogue, mark),
-    ...(readings.length > 0
-      ? [
-          section(
-            'As a marking',
-            ...readings.map((reading) => readingMarkup(catalogue, reading, habit)),
-          ),
-        ]
-      : []),
+    ...(isValue ? [...read, ...named] : [...named, ...read]),
     ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
     ...nameParts(catalogue, trimmed),
     ...kindParts(catalogue, trimmed),

@@ -1,27 +1,43 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { DeviceRow } from '../schemas/devices.ts';
+import type { AffixRow, DeviceRow } from '../schemas/devices.ts';
 
 const plain = (text: string): string => text.toUpperCase().replace(/[\s\-./]/gu, '');
 
 /** Every number that a device goes by. */
 const numbersOf = (device: DeviceRow): string[] => [device.name, ...device.also].map(plain);
 
+const affixesAt = (catalogue: Catalogue, place: AffixRow['place']): string[] =>
+  catalogue.devices.affixes.filter((row) => row.place === place).map((row) => row.text);
+
 /** What is left of a printed number when letters before and after it are taken off. */
 const bareForms = (catalogue: Catalogue, text: string): string[] => {
-  const { affixes } = catalogue.devices;
-  const before = affixes.filter(({ place }) => place === 'before').map((row) => row.text);
-  const after = affixes.filter(({ place }) => place === 'after').map((row) => row.text);
+  const after = affixesAt(catalogue, 'after');
+  const cut = (head: string): string[] =>
+    after.filter((one) => head.endsWith(one)).map((one) => head.slice(0, -one.length));
   const heads = [
     text,
-    ...before.filter((one) => text.startsWith(one)).map((one) => text.slice(one.length)),
+    ...affixesAt(catalogue, 'before')
+      .filter((one) => text.startsWith(one))
+      .map((one) => text.slice(one.length)),
   ];
-  return heads.flatMap((head) => [
-    head,
-    ...after.filter((one) => head.endsWith(one)).map((one) => head.slice(0, -one.length)),
-  ]);
+  // A grade may stand before the package, and the package before the tape.
+  return heads.flatMap((head) => [head, ...cut(head), ...cut(head).flatMap(cut)]);
 };
 
 /** A number without a digit in it names nothing. */
+const tellingWords = (texts: readonly string[]): string[] =>
+  texts.map(plain).filter((word) => /\d/u.test(word));
+
+/** Devices that are called so, letters of makers before and of packages after the number aside. */
+export const devicesCalled = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
+  const { devices } = catalogue.devices;
+  const words = tellingWords(texts);
+  const exact = devices.filter((device) => words.some((word) => numbersOf(device).includes(word)));
+  if (exact.length > 0) return exact;
+  const bare = words.flatMap((word) => bareForms(catalogue, word)).filter((word) => word !== '');
+  return devices.filter((device) => bare.some((word) => numbersOf(device).includes(word)));
+};
+
 const SHORTEST = 3;
 
 /**
@@ -29,15 +45,11 @@ const SHORTEST = 3;
  * after it are taken off. Those that are so called come before those that begin so.
  */
 export const findDevices = (catalogue: Catalogue, text: string): DeviceRow[] => {
-  const { devices } = catalogue.devices;
-  const words = [text, ...text.split(/\s+/u)].map(plain).filter((word) => /\d/u.test(word));
-  const exact = devices.filter((device) => words.some((word) => numbersOf(device).includes(word)));
-  if (exact.length > 0) return exact;
-  const bare = words.flatMap((word) => bareForms(catalogue, word)).filter((word) => word !== '');
-  const called = devices.filter((device) => bare.some((word) => numbersOf(device).includes(word)));
+  const texts = [text, ...text.split(/\s+/u)];
+  const called = devicesCalled(catalogue, texts);
   if (called.length > 0) return called;
-  return devices.filter((device) =>
-    words.some(
+  return catalogue.devices.devices.filter((device) =>
+    tellingWords(texts).some(
       (word) =>
         word.length >= SHORTEST && numbersOf(device).some((number) => number.startsWith(word)),
     ),

@@ -1,0 +1,70 @@
+import { href } from '../components/links.ts';
+import { isMetIn, type Catalogue } from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import type { DeviceRow } from '../schemas/devices.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+import { findDevices } from './devices.ts';
+import type { TypeNumber } from './type-number.ts';
+
+/** The heading over devices that a text names. */
+export const TYPE_NUMBER = 'By type number';
+
+/** Devices that one answer may list. */
+const MOST = 8;
+
+const link = (path: `/${string}`, text: string): Markup => h('a', { href: href(path) }, text);
+
+const deviceLink = (catalogue: Catalogue, device: DeviceRow): Markup => {
+  const does = catalogue.devices.functions.find(({ id }) => id === device.function)?.name ?? '';
+  return h('li', {}, link(`/devices/${device.id}/`, device.name), does === '' ? '' : `, ${does}`);
+};
+
+/** Where the only device that is meant may be replaced. */
+const useLinks = ({ devices }: Catalogue, found: readonly DeviceRow[]): Markup[] => {
+  const [only] = found.length === 1 ? found : [];
+  if (only === undefined) return [];
+  return devices.uses
+    .filter((use) => isMetIn(only, use))
+    .map(({ id, name }) =>
+      h('li', {}, link(`/devices/${only.id}/in/${id}/`, `${only.name} as ${midSentence(name)}`)),
+    );
+};
+
+/**
+ * Devices that a text names or begins to name, and where each may be replaced; or, of one that is not
+ * in the tables, what the form of its number says.
+ */
+export const devicePieces = (
+  catalogue: Catalogue,
+  text: string,
+  number: TypeNumber | undefined,
+): Markup[] => {
+  const named = number?.devices ?? [];
+  const found = (named.length > 0 ? named : findDevices(catalogue, text)).slice(0, MOST);
+  if (found.length > 0)
+    return [
+      h(
+        'ul',
+        { class: 'plain-list' },
+        ...found.map((device) => deviceLink(catalogue, device)),
+        ...useLinks(catalogue, found),
+      ),
+    ];
+  return number?.system === undefined
+    ? []
+    : [
+        h(
+          'p',
+          {},
+          `“${text}” has the form of the number of ${number.system.names}. It is not among the devices here.`,
+        ),
+      ];
+};
+
+/** The same under its heading, where the whole text is a type number. */
+export const numberMarkup = (
+  catalogue: Catalogue,
+  text: string,
+  number: TypeNumber | undefined,
+): Markup[] =>
+  number === undefined ? [] : [h('h2', {}, TYPE_NUMBER), ...devicePieces(catalogue, text, number)];
