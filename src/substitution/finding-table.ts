@@ -84,13 +84,13 @@ export const findingAnchor = (part: string, demand: string): string => `${part}-
 /** What leads from a finding to the sum that works out the same, with its numbers filled in. */
 const sumLink = <P extends AnyPart>(
   finding: Finding,
-  { candidate }: Assessment<P>,
+  { candidate, buy }: Assessment<P>,
   { shown }: TableParts<P>,
 ): Markup[] => {
   const filled =
     shown.circumstances &&
     'capacitance' in candidate &&
-    filledSum(finding, candidate, shown.circumstances);
+    filledSum(finding, buy === undefined ? { candidate } : { candidate, buy }, shown.circumstances);
   if (filled === undefined || filled === false) return [];
   const numbers = new URLSearchParams(filled.inputs).toString();
   return ['; ', link(`/sums/${filled.sum}/?${numbers}`, 'try other numbers')];

@@ -1,6 +1,6 @@
 import type { SumInputRow } from '../../schemas/sums.ts';
 import { alternatingRating } from '../findings/alternating.ts';
-import { heatFor, heatingOf } from '../findings/heating.ts';
+import { heatFor, heatingOf, thermalOf } from '../findings/heating.ts';
 import { nearestLoss } from '../findings/loss.ts';
 import { rangeOf, type Circumstances } from '../findings/model.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
@@ -10,6 +10,7 @@ import { add, exactly, scale, type Range } from '../quantities/range.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { pulseRatingOf } from '../sizes/pulse-of.ts';
 import { listedRipple } from '../sizes/ripple-of.ts';
+import type { Assessment } from './assess.ts';
 import type { Finding } from './finding.ts';
 import type { Part } from './parts.ts';
 
@@ -85,6 +86,11 @@ interface Ask {
 /** A range and the unit that it is written in. */
 type Filling = [Range | undefined, string];
 
+const coreRise = ({ part, circumstances }: Ask): Range | undefined => {
+  const thermal = thermalOf(part, circumstances);
+  return Array.isArray(thermal) ? undefined : exactly(thermal.core);
+};
+
 const ratingListed = (
   { part, circumstances }: Ask,
   key: 'current' | 'frequency' | 'temperature',
@@ -157,6 +163,7 @@ const fillings: Readonly<
     'fraction',
   ],
   'heat-for-ten-kelvin': ({ part, circumstances }) => [heatFor(part, circumstances, TEN), 'W'],
+  'core-rise': (ask) => [coreRise(ask), 'x'],
   'alternating-rating': ({ part, circumstances }) => [alternatingRating(part, circumstances), 'V'],
   'pulse-rating': ({ part, circumstances }) => [
     pulseRatingOf(circumstances.catalogue, part)?.range,
@@ -216,11 +223,13 @@ const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
  */
 export const filledSum = (
   finding: Finding,
-  part: Part,
+  { candidate, buy }: Pick<Assessment, 'candidate' | 'buy'>,
   circumstances: Circumstances,
 ): FilledSum | undefined => {
   const sum = circumstances.catalogue.findings[finding.finding]?.sum ?? '';
-  if (sum === '' || finding.standIn === undefined || part.made !== undefined) return undefined;
+  if (sum === '' || finding.standIn === undefined || candidate.made !== undefined) return undefined;
+  // The finding went by the body and the pulse rating of the style on offer.
+  const part = buy === undefined ? candidate : { ...candidate, style: buy.style };
   const inputs: Record<string, string> = {};
   for (const row of rowsFor(circumstances.catalogue, sum, finding.finding)) {
     const text = fill(row.takes, { of: row.of, part, finding, circumstances });

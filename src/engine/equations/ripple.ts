@@ -21,6 +21,13 @@ const heatPerKelvin = (surface: number): number =>
 /** Heat (W) that warms a surface (m2) by so much (K) above its surroundings. */
 export const heatForRise = (rise: number, surface: number): number => rise * heatPerKelvin(surface);
 
+/** Heat that a body gives off when its surface is so much (K) warmer is what its rise is told by. */
+const TOLD_BY = 10;
+
+/** Kelvin by which heat (W) warms a surface that gives off so much (W) when it is ten kelvin warmer. */
+export const riseByHeat = (heat: number, heatForTen: number): number =>
+  (TOLD_BY * heat) / heatForTen;
+
 /**
  * Kelvin by which current warms a can above its surroundings: I^2*R/(beta*S) with
  * beta = 2.3e-3*S^-0.2 W/(K cm2) and S in cm2 (technical notes of an electrolytic maker, section on

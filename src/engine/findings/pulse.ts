@@ -1,3 +1,4 @@
+import { edgeShare } from '../equations/edge.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapFalling } from '../quantities/range.ts';
 import { EDGE, pulseRatingOf } from '../sizes/pulse-of.ts';
@@ -11,7 +12,7 @@ export const pulse: FindingModel = {
     const edge = conditionOf(circumstances, 'edge').max;
     return {
       status: 'known',
-      value: mapFalling(withstood.range, (slope) => edge / slope),
+      value: mapFalling(withstood.range, (slope) => edgeShare(edge, slope)),
       properties: withstood.by === 'type' ? [EDGE] : [],
       sources: [...withstood.sources],
       bases: [...withstood.bases],

@@ -35,19 +35,27 @@ const diameterOf = ({ shape, length, width, volume }: Body): number | undefined 
 
 const METRES_PER_MM = 1e-3;
 
-/** The row that says how much more the core of a can of a type warms than its surface. */
-export const coreRiseOf = (
-  { coreRises }: Catalogue,
+/** The row that says how much more the core of a can of a type and diameter (m) warms than its surface. */
+export const coreRiseOfCan = (
+  { coreRises }: Pick<Catalogue, 'coreRises'>,
   type: TypeId,
-  body: Body,
+  diameter: number,
 ): CoreRiseRow | undefined => {
-  const diameter = diameterOf(body);
-  if (diameter === undefined) return undefined;
   const rising = coreRises
     .filter(({ types }) => types.includes(type))
     .toSorted((a, b) => a.diameter_mm - b.diameter_mm);
   const wide = diameter / METRES_PER_MM;
   return rising.find(({ diameter_mm: most }) => wide <= most * (1 + ROUNDING)) ?? rising.at(-1);
+};
+
+/** The same of a body; nothing for one that is not round. */
+export const coreRiseOf = (
+  catalogue: Catalogue,
+  type: TypeId,
+  body: Body,
+): CoreRiseRow | undefined => {
+  const diameter = diameterOf(body);
+  return diameter === undefined ? undefined : coreRiseOfCan(catalogue, type, diameter);
 };
 
 /**

@@ -32,12 +32,19 @@ const filledIn = ({ position, type }: { position: string; type: string }) => {
   const slice = slicePosition(catalogue, position);
   const request = { original: { type }, position };
   const circumstances = circumstancesOf(slice, request);
-  return findStandIns(slice, request).flatMap(({ candidate, findings }) =>
-    findings.flatMap((finding) => {
-      const filled = filledSum(finding, candidate, circumstances);
+  return findStandIns(slice, request).flatMap((assessment) =>
+    assessment.findings.flatMap((finding) => {
+      const filled = filledSum(finding, assessment, circumstances);
       return filled === undefined
         ? []
-        : [{ finding, candidate, filled, conditions: circumstances.conditions }];
+        : [
+            {
+              finding,
+              candidate: assessment.candidate,
+              filled,
+              conditions: circumstances.conditions,
+            },
+          ];
     }),
   );
 };
@@ -70,6 +77,11 @@ const SAME: Readonly<
   'ripple-current': (sum) => sum('share'),
   'touch-current': (sum) => sum('current'),
   'leakage-current': (sum) => sum('current'),
+  pulse: (sum) => sum('share'),
+  'ripple-heating': (sum) => sum('rise'),
+  'esr-window': (sum) => sum('whole'),
+  distortion: (sum) => sum('third'),
+  'regulator-dump': (sum, circuit) => sum('share') * circuit('diode-free'),
   life: (sum, circuit) => (circuit('years') * circuit('duty')) / sum('life'),
 };
 
