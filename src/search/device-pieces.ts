@@ -56,7 +56,7 @@ export const devicePieces = (
         h(
           'p',
           {},
-          `“${text}” has the form of the number of ${number.system.names}. It is not among the devices here.`,
+          `“${text}” may be the type number of ${number.system.names}; it is not among the devices here.`,
         ),
       ];
 };
