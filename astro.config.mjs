@@ -10,7 +10,7 @@ export default defineConfig({
   prerenderConflictBehavior: 'error',
   build: {
     format: 'directory',
-    concurrency: 1,
+    concurrency: 8,
     // One cached file: small enough to load at once, too large to repeat in thousands of pages.
     inlineStylesheets: 'never',
   },

@@ -1,11 +1,8 @@
-import { runAll } from './steps.ts';
+import { runAll, runStep, runTogether } from './steps.ts';
 
 /** Checks the data, builds the pages and the search index into dist/, makes one file of it for a stick, and lists the files for use without a network. */
-const done = runAll([
-  { name: 'check-data' },
-  { name: 'build:pages' },
-  { name: 'build:search' },
-  { name: 'build:one-file' },
-  { name: 'build:offline' },
-]);
+const done =
+  runAll([{ name: 'check-data' }, { name: 'build:pages' }]) &&
+  (await runTogether([{ name: 'build:search' }, { name: 'build:one-file' }])) &&
+  runStep({ name: 'build:offline' });
 process.exit(done ? 0 : 1);

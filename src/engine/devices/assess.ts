@@ -123,16 +123,12 @@ const compare = (a: readonly number[], b: readonly number[]): number =>
 export const isMetIn = (device: DeviceRow, use: UseRow): boolean =>
   use.functions.includes(device.function);
 
-/** What one device comes to in the place of another, whether it can be bought or not. */
-export const assessDevice = (
-  catalogue: Catalogue,
-  original: DeviceRow,
-  use: UseRow,
+/** One device judged by demands that are prepared for the old one. */
+const assessBy = (
+  prepared: readonly Prepared[],
   device: DeviceRow,
-  given: Readonly<Record<string, number>> = {},
+  circumstances: DeviceCircumstances,
 ): RankedDevice => {
-  const circumstances = circumstancesOf(catalogue, original, use, given);
-  const prepared = prepare(circumstances);
   const judged = prepared.map((one) => judge(one, device, circumstances));
   const verdict = judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
   return {
@@ -146,6 +142,18 @@ export const assessDevice = (
   };
 };
 
+/** What one device comes to in the place of another, whether it can be bought or not. */
+export const assessDevice = (
+  catalogue: Catalogue,
+  original: DeviceRow,
+  use: UseRow,
+  device: DeviceRow,
+  given: Readonly<Record<string, number>> = {},
+): RankedDevice => {
+  const circumstances = circumstancesOf(catalogue, original, use, given);
+  return assessBy(prepare(circumstances), device, circumstances);
+};
+
 /**
  * What may stand in for a device in a use: every device of its function that can be bought, itself
  * among them, the best first.
@@ -156,8 +164,11 @@ export const deviceStandIns = (
   original: DeviceRow,
   use: UseRow,
   given: Readonly<Record<string, number>> = {},
-): RankedDevice[] =>
-  catalogue.devices.devices
+): RankedDevice[] => {
+  const circumstances = circumstancesOf(catalogue, original, use, given);
+  const prepared = prepare(circumstances);
+  return catalogue.devices.devices
     .filter((one) => one.function === original.function && one.market !== 'old-stock')
-    .map((device) => assessDevice(catalogue, original, use, device, given))
+    .map((device) => assessBy(prepared, device, circumstances))
     .toSorted((a, b) => compare(a.order, b.order) || (a.device.id < b.device.id ? -1 : 1));
+};

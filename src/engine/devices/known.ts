@@ -22,15 +22,33 @@ export const weakestOf = (bases: readonly Basis[]): Basis =>
     'published',
   );
 
+/** The rows that assessments take, by property and by the device or series that they are of. */
+type FiguresByProperty = ReadonlyMap<PropertyId, ReadonlyMap<string, DeviceFigureRow[]>>;
+
+const grouped = new WeakMap<readonly DeviceFigureRow[], FiguresByProperty>();
+
+const byProperty = (figures: readonly DeviceFigureRow[]): FiguresByProperty => {
+  const known = grouped.get(figures);
+  if (known !== undefined) return known;
+  const used = figures.filter(({ use }) => use === 'used');
+  const made = new Map(
+    [...Map.groupBy(used, ({ property }) => property)].map(([property, rows]) => [
+      property,
+      Map.groupBy(rows, (row) => row.of),
+    ]),
+  );
+  grouped.set(figures, made);
+  return made;
+};
+
 /** The rows that assessments take for a property: the device's own, or else those of its series. */
 export const figuresFor = (
   { devices }: Pick<Catalogue, 'devices'>,
   device: DeviceRow,
   property: PropertyId,
 ): DeviceFigureRow[] => {
-  const all = devices.figures.filter((row) => row.property === property && row.use === 'used');
-  const own = all.filter((row) => row.of === device.id);
-  return own.length > 0 ? own : all.filter((row) => device.series.includes(row.of));
+  const all = byProperty(devices.figures).get(property);
+  return all?.get(device.id) ?? device.series.flatMap((series) => all?.get(series) ?? []);
 };
 
 /** The least, the typical and the greatest of several rows of one property, SI. */
