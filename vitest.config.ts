@@ -8,6 +8,9 @@ export default defineConfig({
     reporters: process.env['CI'] ? ['dot'] : ['default'],
     // Whole test files wait for nothing but the processor, so each core takes one.
     maxWorkers: '100%',
+    // No module keeps more than what follows from the data, so that files may share them: the
+    // catalogue is loaded once a worker, not once a file.
+    isolate: false,
     testTimeout: 30_000,
   },
 });

@@ -8,6 +8,8 @@ import { checkFolder, loadCatalogue } from '../src/catalogue/index.ts';
 import type { Catalogue } from '../src/engine/index.ts';
 import { assessments } from './bench/assessments.ts';
 import { boards } from './bench/boards.ts';
+import { building } from './bench/building.ts';
+import { growth } from './bench/growth.ts';
 import { median, repeat, RUNS, show, timed, type Row } from './bench/measuring.ts';
 import { readings } from './bench/readings.ts';
 
@@ -33,7 +35,12 @@ const GROUPS: Readonly<Record<string, (catalogue: Catalogue) => Row[]>> = {
   readings,
   assessments,
   boards,
+  building,
+  growth,
 };
+
+/** Groups that take too long to be run unless they are asked for. */
+const ONLY_ASKED: readonly string[] = ['growth'];
 
 const print = (rows: readonly Row[]): void => {
   const width = (column: 0 | 1 | 2): number => Math.max(...rows.map((row) => row[column].length));
@@ -60,8 +67,8 @@ const main = (asked: readonly string[]): void => {
   }
   const ofData = data();
   const catalogue = loadCatalogue();
-  const groups = Object.entries(GROUPS).filter(
-    ([name]) => asked.length === 0 || asked.includes(name),
+  const groups = Object.entries(GROUPS).filter(([name]) =>
+    asked.length === 0 ? !ONLY_ASKED.includes(name) : asked.includes(name),
   );
   print([...about, ...ofData, ...groups.flatMap(([, rows]) => rows(catalogue))]);
 };

@@ -52,7 +52,7 @@ const counts = [
   single({ name: 'check-data' }),
   single({ name: 'format:check' }),
   single({ name: 'lint' }),
-  single({ name: 'build' }),
+  single({ name: 'build:twice' }),
   single({ name: 'types' }),
   counted(
     {

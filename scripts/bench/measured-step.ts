@@ -1,0 +1,47 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { MILLISECONDS } from './measuring.ts';
+
+const PROBE = pathToFileURL(fileURLToPath(new URL('say-memory.ts', import.meta.url))).href;
+const KILO = 1000;
+
+/** What a command took. */
+export interface Took {
+  /** By the clock, s: a build waits for disks and for other processes. */
+  seconds: number;
+  /** The most that one of its Node processes held, MB. */
+  megabytes: number;
+}
+
+/**
+ * Runs a command in a folder and measures it.
+ * @throws Error with what it printed, where it does not end well
+ */
+export const took = (folder: string, command: string, words: readonly string[]): Took => {
+  const place = mkdtempSync(join(tmpdir(), 'understudy-bench-'));
+  const memory = join(place, 'memory');
+  const env = {
+    ...process.env,
+    ASTRO_TELEMETRY_DISABLED: '1',
+    NODE_OPTIONS: `--import=${PROBE}`,
+    SAY_MEMORY: memory,
+  };
+  try {
+    const start = performance.now();
+    const ended = spawnSync(command, words, { cwd: folder, env, encoding: 'utf8' });
+    const seconds = (performance.now() - start) / MILLISECONDS;
+    if (ended.status !== 0)
+      throw new Error(`${command} ${words.join(' ')}: ${ended.stdout}\n${ended.stderr}`);
+    const held = readFileSync(memory, 'utf8').trim().split('\n').map(Number);
+    return { seconds, megabytes: Math.max(...held) / KILO };
+  } finally {
+    rmSync(place, { recursive: true, force: true });
+  }
+};
+
+/** The same for a script of this project's `package.json`. */
+export const tookScript = (folder: string, script: string): Took =>
+  took(folder, 'npm', ['run', '--silent', script]);
