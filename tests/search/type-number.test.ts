@@ -35,6 +35,13 @@ describe('a mark that is the type number of a device, with letters of makers', (
     ['UA741TC', '741'],
     ['BAT46', 'bat46'],
     ['LM741CN 8234', '741'],
+    ['NE555P', '555'],
+    ['SN7400N', '7400'],
+    ['CA3080E', 'ca3080'],
+    ['LM339N', 'lm339'],
+    ['BC109C', 'bc109'],
+    ['CD4051BE', '4051b'],
+    ['2N3055', '2n3055'],
     ['cd 4066', '4066b'],
   ])('%s is %s, and a capacitor is unlikely', (mark, id) => {
     expect(numberIn(mark)).toMatchObject({ sure: true });
@@ -73,9 +80,9 @@ describe('a mark that may be either', () => {
 test.each([
   ['BC999', 'silicon'],
   ['2N706', 'a transistor'],
-  ['AC128', 'germanium'],
-  ['2SK30', 'field-effect'],
-  ['OC71', 'germanium'],
+  ['AC153', 'germanium'],
+  ['2SK117', 'field-effect'],
+  ['OC45', 'germanium'],
 ])('%s is not among the devices, but its form says %s', (mark, word) => {
   expect(numberIn(mark)?.system?.names).toContain(word);
   expect(boxed(mark)).toContain(word);
@@ -99,7 +106,10 @@ describe('true marks of capacitors', () => {
     expect(html).not.toContain('By type number');
   });
 
-  it.each(['324 100V', 'RC4558P 104K'])('%s is read before devices that it names', (mark) => {
-    expect(firstPart(boxed(mark))).toBe('As a marking');
-  });
+  it.each(['324 100V', 'RC4558P 104K', '2N2'])(
+    '%s is read before devices that it names',
+    (mark) => {
+      expect(firstPart(boxed(mark))).toBe('As a marking');
+    },
+  );
 });
