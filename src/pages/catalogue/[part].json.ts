@@ -10,6 +10,7 @@ import {
   slicePosition,
   sliceReading,
 } from '../../catalogue/slice.ts';
+import { sliceKindPosition } from '../../catalogue/slice-kind.ts';
 
 /**
  * Parts of the catalogue that read markings and colours, name a look, draw or plan a job; no position is called
@@ -27,19 +28,18 @@ const readers: Readonly<Record<string, (catalogue: Catalogue) => Catalogue>> = {
 const DEVICES = 'devices-';
 
 export const getStaticPaths = () => {
-  const { devices, positions } = loadCatalogue();
+  const { devices, positions, kindPositions } = loadCatalogue();
   const families = devices.families.map(({ id }) => DEVICES + id);
-  return [...Object.keys(readers), ...families, ...Object.keys(positions)].map((part) => ({
-    params: { part },
-  }));
+  const places = [...Object.keys(positions), ...Object.keys(kindPositions)];
+  return [...Object.keys(readers), ...families, ...places].map((part) => ({ params: { part } }));
 };
 
 const sliceOf = (catalogue: Catalogue, part: string): Catalogue => {
   const reader = readers[part];
   if (reader !== undefined) return reader(catalogue);
-  return part.startsWith(DEVICES)
-    ? sliceDevices(catalogue, part.slice(DEVICES.length))
-    : slicePosition(catalogue, part);
+  if (part.startsWith(DEVICES)) return sliceDevices(catalogue, part.slice(DEVICES.length));
+  const slice = part in catalogue.kindPositions ? sliceKindPosition : slicePosition;
+  return slice(catalogue, part);
 };
 
 /** A part of the catalogue in the compact form that browsers reckon from. */

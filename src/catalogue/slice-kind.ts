@@ -1,0 +1,89 @@
+import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+import { eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
+
+/** Words of types and positions that only their own pages show. */
+const TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
+const POSITION_WORDS = [
+  'summary',
+  'decisive',
+  'larger',
+  'smaller',
+  'locator',
+  'note',
+  'source',
+] as const;
+
+/** Ids of the types of one kind. */
+const typesOf = ({ kindTypes }: Catalogue, kind: string): string[] =>
+  Object.values(kindTypes)
+    .filter((type) => type.kind === kind)
+    .map(({ id }) => id);
+
+/** What is known of some types, as far as some properties go. */
+const knownOf = <Known>(
+  record: Readonly<Record<string, Readonly<Record<string, Known>>>>,
+  types: readonly string[],
+  properties: ReadonlySet<string>,
+): Record<string, Record<string, Known>> =>
+  Object.fromEntries(
+    Object.entries(pick(record, types)).map(([type, known]) => [type, pick(known, properties)]),
+  );
+
+/**
+ * The part of the catalogue that assessments in one position of a kind besides capacitors need: every
+ * type of that kind, but only the properties, conditions and sources that this position speaks of.
+ * @throws if the catalogue has no such position
+ */
+export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): Catalogue => {
+  const kind = catalogue.kindPositions[position]?.kind;
+  if (kind === undefined) throw new Error(`no kind has a position ${position}`);
+  const types = typesOf(catalogue, kind);
+  const demands = catalogue.demands.filter((demand) => demand.position === position);
+  const conditions = catalogue.conditions.filter((row) => row.position === position);
+  const findings = new Set(demands.map((demand) => demand.finding));
+  const sumInputs = sumInputsOf(catalogue, findings);
+  const properties = new Set([
+    ...sumInputs.flatMap(({ takes, of }) => (takes === 'words' ? [] : of)),
+    ...Object.values(pick(catalogue.findings, findings)).flatMap((row) => row.properties),
+  ]);
+  const offers = catalogue.kindOffers.filter(({ type }) => types.includes(type));
+  const knowledge = knownOf(catalogue.knowledge, types, properties);
+  const bands = knownOf(catalogue.bands, types, properties);
+  const known = [
+    ...Object.values(knowledge).flatMap((one) => Object.values(one)),
+    ...Object.values(bands).flatMap((one) =>
+      Object.values(one).flatMap((some) => some.map((band) => band.knowledge)),
+    ),
+  ];
+  const cited = new Set([
+    ...known.flatMap(({ sources }) => sources),
+    ...demands.map(({ source }) => source),
+    ...offers.map(({ source }) => source),
+    ...[...findings].map((finding) => catalogue.findings[finding]?.source ?? ''),
+  ]);
+  return {
+    ...nothing(catalogue),
+    sources: eachWithout(pick(catalogue.sources, cited), ['publisher', 'url']),
+    units: catalogue.units,
+    kinds: pick(catalogue.kinds, [kind]),
+    kindTypes: eachWithout(pick(catalogue.kindTypes, types), TYPE_WORDS),
+    kindPositions: eachWithout(pick(catalogue.kindPositions, [position]), POSITION_WORDS),
+    kindOffers: offers.map((row) => without(row, ['locator', 'note'])),
+    kindValues: catalogue.kindValues.map((row) => without(row, ['locator', 'note', 'source'])),
+    properties: eachWithout(pick(catalogue.properties, properties), ['meaning']),
+    knowledge,
+    bands,
+    conditionDefinitions: eachWithout(
+      pick(
+        catalogue.conditionDefinitions,
+        conditions.map((row) => row.condition),
+      ),
+      ['meaning'],
+    ),
+    conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
+    demands: demands.map((row) => without(row, ['locator', 'note'])),
+    findings: eachWithout(pick(catalogue.findings, findings), ['locator', 'note']),
+    sumInputs,
+    verdictRules: catalogue.verdictRules,
+  };
+};

@@ -1,0 +1,94 @@
+import type { Catalogue } from '../engine/catalogue.ts';
+import type { SumInputRow } from '../schemas/sums.ts';
+
+/** The keys of a record that are named. */
+export const pick = <Value>(
+  record: Readonly<Record<string, Value>>,
+  keys: Iterable<string>,
+): Record<string, Value> =>
+  Object.fromEntries(
+    [...keys].flatMap((key) => {
+      const value = record[key];
+      return value === undefined ? [] : [[key, value]];
+    }),
+  );
+
+/** A row without the words that only its own page shows. */
+export const without = <Row extends object>(row: Row, columns: readonly (keyof Row)[]): Row => {
+  const blank = columns.map((column) => [column, '']);
+  return { ...row, ...Object.fromEntries(blank) };
+};
+
+/** Named rows without the words that only their own pages show. */
+export const eachWithout = <Row extends object>(
+  rows: Readonly<Record<string, Row>>,
+  columns: readonly (keyof Row)[],
+): Record<string, Row> =>
+  Object.fromEntries(Object.entries(rows).map(([id, row]) => [id, without(row, columns)]));
+
+/** A catalogue with nothing in it, to lay parts into. */
+export const nothing = (catalogue: Catalogue): Catalogue => ({
+  sources: {},
+  units: {},
+  types: {},
+  properties: {},
+  figures: [],
+  bandedFigures: [],
+  knowledge: {},
+  bands: {},
+  absorptionTests: {},
+  offers: [],
+  kinds: {},
+  kindTypes: {},
+  kindPositions: {},
+  kindOffers: [],
+  kindValues: [],
+  bodies: [],
+  typeLooks: [],
+  seriesResistance: [],
+  rippleByFrequency: [],
+  rippleByTemperature: [],
+  coreRises: [],
+  pulseRatings: [],
+  series: [],
+  valueLists: [],
+  voltages: [],
+  positions: {},
+  positionNotes: [],
+  conditionDefinitions: {},
+  conditions: [],
+  demands: [],
+  findings: {},
+  sumInputs: [],
+  verdictRules: [],
+  unlikelyPairs: [],
+  guidelines: {},
+  derating: [],
+  categoryVoltages: [],
+  combinations: {},
+  triage: [],
+  esrOfNew: [],
+  leakageLimits: [],
+  reforming: [],
+  cautions: [],
+  markings: Object.fromEntries(
+    Object.keys(catalogue.markings).map((table) => [table, []]),
+  ) as unknown as Catalogue['markings'],
+  look: Object.fromEntries(
+    Object.keys(catalogue.look).map((table) => [table, []]),
+  ) as unknown as Catalogue['look'],
+  job: Object.fromEntries(
+    Object.keys(catalogue.job).map((table) => [table, []]),
+  ) as unknown as Catalogue['job'],
+  devices: Object.fromEntries(
+    Object.keys(catalogue.devices).map((table) => [table, []]),
+  ) as unknown as Catalogue['devices'],
+});
+
+/** How the bench sums are filled in that some findings lead to. */
+export const sumInputsOf = (catalogue: Catalogue, findings: ReadonlySet<string>): SumInputRow[] => {
+  const sums = new Set([...findings].map((finding) => catalogue.findings[finding]?.sum));
+  return catalogue.sumInputs.filter(
+    (row) => sums.has(row.sum) && (row.for.length === 0 || row.for.some((id) => findings.has(id))),
+  );
+};
