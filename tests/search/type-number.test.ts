@@ -89,22 +89,15 @@ test.each([
 });
 
 describe('true marks of capacitors', () => {
-  it.each([
-    '104K',
-    '2A104J',
-    '4n7',
-    '472M',
-    '1N0',
-    '473K',
-    '2N2',
-    '103M 1KV Z5U',
-    '.05 MFD 600 WV',
-  ])('%s is the number of no device', (mark) => {
-    expect(numberIn(mark)).toBeUndefined();
-    const html = boxed(mark);
-    expect(html).toContain('<h2>As a marking</h2>');
-    expect(html).not.toContain('By type number');
-  });
+  it.each(['104K', '2A104J', '4n7', '472M', '1N0', '473K', '103M 1KV Z5U', '.05 MFD 600 WV'])(
+    '%s is the number of no device',
+    (mark) => {
+      expect(numberIn(mark)).toBeUndefined();
+      const html = boxed(mark);
+      expect(html).toContain('<h2>As a marking</h2>');
+      expect(html).not.toContain('By type number');
+    },
+  );
 
   it.each(['324 100V', 'RC4558P 104K', '2N2'])(
     '%s is read before devices that it names',
