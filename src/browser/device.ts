@@ -1,4 +1,10 @@
-import { deviceStandIns, formatValue, parseQuantity, type Catalogue } from '../engine/index.ts';
+import {
+  deviceCircumstances,
+  deviceStandIns,
+  formatValue,
+  parseQuantity,
+  type Catalogue,
+} from '../engine/index.ts';
 import { deviceAnswer } from '../device-view/answer.ts';
 import { deviceFields, type DeviceField } from '../device-view/numbers.ts';
 import { citedBy, deviceResults } from '../device-view/results.ts';
@@ -67,12 +73,14 @@ const show = (catalogue: Catalogue): void => {
     const value = readField(field, catalogue);
     return value === undefined ? [] : [[field.definition.id, value] as const];
   });
-  const assessments = deviceStandIns(catalogue, old, place, Object.fromEntries(numbers));
+  const mine = Object.fromEntries(numbers);
+  const assessments = deviceStandIns(catalogue, old, place, mine);
   const words = deviceAnswer(old, place, assessments, habit());
   if (answer.textContent !== words) answer.textContent = words;
   const open = openItems();
   const cited = citedBy(catalogue.sources, assessments);
-  const shown = { catalogue, assessments, cited, habit: habit() };
+  const circumstances = deviceCircumstances(catalogue, old, place, mine);
+  const shown = { catalogue, circumstances, assessments, cited, habit: habit() };
   const sourcesOpen = sourceList()?.open ?? false;
   results.replaceChildren(
     ...deviceResults(shown, (id) => open.has(id)).map((piece) => toDom(piece)),

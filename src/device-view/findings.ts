@@ -1,13 +1,16 @@
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
+  filledDeviceSum,
   formatValue,
   type Catalogue,
   type DeviceAssessment,
+  type DeviceCircumstances,
   type Finding,
   type Habit,
   type SourceId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import type { DeviceRow } from '../schemas/devices.ts';
 import { findingBar } from '../substitution/finding-bar.ts';
 import { figureText } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
@@ -18,6 +21,7 @@ import { inHabit } from '../text/in-habit.ts';
 /** What the pieces of a page about a device in a use are drawn from. */
 export interface DeviceShown {
   catalogue: Catalogue;
+  circumstances: DeviceCircumstances;
   assessments: readonly DeviceAssessment[];
   /** Sources that the page lists, in that order. */
   cited: readonly SourceId[];
@@ -53,12 +57,15 @@ export const workingOf = (finding: Finding, shown: DeviceShown): Markup[] => [
   ...grounds(finding, shown),
 ];
 
-const sumLink = ({ finding }: Finding, { catalogue }: DeviceShown): Markup[] => {
-  const sum = catalogue.devices.findings.find(({ id }) => id === finding)?.sum ?? '';
-  return sum === '' ? [] : ['; ', link(`/sums/${sum}/`, 'the sum')];
+/** What leads from a finding to the sum that works out the same, with its numbers filled in. */
+const sumLink = (finding: Finding, device: DeviceRow, { circumstances }: DeviceShown): Markup[] => {
+  const filled = filledDeviceSum(finding, device, circumstances);
+  if (filled === undefined) return [];
+  const numbers = new URLSearchParams(filled.inputs).toString();
+  return ['; ', link(`/sums/${filled.sum}/?${numbers}`, 'try other numbers')];
 };
 
-const rowsOf = (finding: Finding, shown: DeviceShown): Markup[] => [
+const rowsOf = (finding: Finding, device: DeviceRow, shown: DeviceShown): Markup[] => [
   h(
     'tr',
     {},
@@ -77,7 +84,7 @@ const rowsOf = (finding: Finding, shown: DeviceShown): Markup[] => [
       { colspan: 6 },
       findingBar(finding, shown.habit),
       ...workingOf(finding, shown),
-      ...sumLink(finding, shown),
+      ...sumLink(finding, device, shown),
     ),
   ),
 ];
@@ -101,6 +108,6 @@ export const deviceFindingTable = (
       'table',
       { class: 'findings' },
       h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
-      h('tbody', {}, ...findings.flatMap((finding) => rowsOf(finding, shown))),
+      h('tbody', {}, ...findings.flatMap((finding) => rowsOf(finding, device, shown))),
     ),
   );

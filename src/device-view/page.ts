@@ -1,6 +1,6 @@
 import { basisMark } from '../components/basis-mark.ts';
 import { cautionMarkup } from '../components/caution-markup.ts';
-import type { Catalogue, DeviceAssessment } from '../engine/index.ts';
+import { deviceCircumstances, type Catalogue, type DeviceAssessment } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
@@ -45,7 +45,8 @@ export const devicePage = (
   const title = `${old.name} as ${midSentence(use.name)}`;
   const answer = deviceAnswer(old, use, assessments);
   const cited = citedBy(catalogue.sources, assessments);
-  const shown = { catalogue, assessments, cited };
+  const circumstances = deviceCircumstances(catalogue, old, use);
+  const shown = { catalogue, circumstances, assessments, cited };
   const cautions = catalogue.cautions.filter(({ id }) => use.cautions.includes(id));
   const main: Markup[] = [
     h(

@@ -94,6 +94,14 @@ export type { KindId, LookAnswers, QuestionId, StyleId } from './look/model.ts';
 export type { NextQuestion } from './look/next.ts';
 export type { LossSign } from './look/signs.ts';
 
-export { assessDevice, deviceStandIns, isMetIn, type DeviceAssessment } from './devices/assess.ts';
+export {
+  assessDevice,
+  deviceCircumstances,
+  deviceStandIns,
+  isMetIn,
+  type DeviceAssessment,
+} from './devices/assess.ts';
+export { filledDeviceSum } from './devices/filled-sum.ts';
 export { deviceKnowledge, figuresFor } from './devices/known.ts';
+export type { DeviceCircumstances } from './devices/model.ts';
 export { comparePins } from './devices/pins.ts';

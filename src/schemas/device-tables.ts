@@ -3,6 +3,7 @@ import {
   deviceFigureRow,
   deviceFunctionRow,
   devicePropertyRow,
+  deviceSumInputRow,
   deviceRow,
   familyRow,
   numberSystemRow,
@@ -167,5 +168,15 @@ export const deviceTables = {
     key: ['starts'],
     references: [source],
     about: 'Forms of type numbers by the registers that gave them out.',
+  },
+  'devices/sum-inputs.csv': {
+    name: 'sumInputs',
+    row: deviceSumInputRow,
+    key: ['sum', 'input', 'for'],
+    references: [
+      { column: 'at', table: definitions },
+      { column: 'for', table: 'devices/findings.csv', many: true },
+    ],
+    about: 'What bench sums are filled in with where a finding about a device leads to them.',
   },
 } as const satisfies Record<string, DeviceTable>;

@@ -5,6 +5,7 @@ import {
   idList,
   list,
   number,
+  optionalId,
   optionalNumber,
   optionalText,
   positive,
@@ -151,6 +152,34 @@ export const numberSystemRow = z.strictObject({
 });
 export type NumberSystemRow = z.output<typeof numberSystemRow>;
 
+/** What one field of a bench sum is filled with where a finding about a device leads to it. */
+export const deviceSumInputRow = z.strictObject({
+  sum: id.describe('id of a bench sum'),
+  input: text.describe('key of one of its fields'),
+  takes: z
+    .enum([
+      'condition',
+      'property',
+      'property-if-known',
+      'warm-leakage',
+      'bias',
+      'old-bias',
+      'charge',
+      'words',
+    ])
+    .describe(
+      'condition: of the use; property: of the device; property-if-known: the field keeps its usual number where it is not; warm-leakage: a leakage at the temperature of the use; bias, old-bias: current of an input of the device and of the old one, warm where it has field-effect transistors; charge: that the switch injects, by its capacitance where no charge is given; words: always the same',
+    ),
+  of: optionalText.describe('the condition, the property or the words'),
+  at: optionalId.describe(
+    'the condition that the property is read at, where its figures depend on one',
+  ),
+  for: idList.describe(
+    'findings that this row is for; all that lead to the sum where none is named',
+  ),
+});
+export type DeviceSumInputRow = z.output<typeof deviceSumInputRow>;
+
 /** Every table of `data/devices/`. */
 export interface DeviceTables {
   families: FamilyRow[];
@@ -169,4 +198,5 @@ export interface DeviceTables {
   demands: DemandRow[];
   affixes: AffixRow[];
   numberSystems: NumberSystemRow[];
+  sumInputs: DeviceSumInputRow[];
 }

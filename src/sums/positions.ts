@@ -1,35 +1,55 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { PositionRow } from '../schemas/positions.ts';
+import type { DemandRow, FindingRow } from '../schemas/positions.ts';
 
-/** Positions that ask for the same findings of a sum. */
+/** A position of capacitors, or a use of devices. */
+interface Place {
+  id: string;
+  name: string;
+}
+
+/** Places that ask for the same findings of a sum. */
 export interface AskedIn {
   /** Names of the findings. */
   findings: readonly string[];
   /** Where one of them must be met. */
-  must: readonly PositionRow[];
+  must: readonly Place[];
   /** Where they weigh without ruling a part out. */
-  weighs: readonly PositionRow[];
+  weighs: readonly Place[];
 }
 
-/** Positions that ask for what a sum works out, by what they ask; most positions first. */
-export const askedIn = (
-  { positions, demands, findings }: Catalogue,
+const groups = (
+  places: readonly Place[],
+  demands: readonly DemandRow[],
+  findings: ReadonlyMap<string, FindingRow>,
   sum: string,
 ): readonly AskedIn[] => {
-  const asking = Object.values(positions).flatMap((position) => {
+  const asking = places.flatMap((place) => {
     const own = demands.filter(
-      (demand) => demand.position === position.id && findings[demand.finding]?.sum === sum,
+      (demand) => demand.position === place.id && findings.get(demand.finding)?.sum === sum,
     );
-    const names = own.map(({ finding }) => findings[finding]?.name ?? finding).toSorted();
+    const names = own.map(({ finding }) => findings.get(finding)?.name ?? finding).toSorted();
     return own.length === 0
       ? []
-      : [{ position, names, must: own.some(({ weight }) => weight === 'hard') }];
+      : [{ place, names, must: own.some(({ weight }) => weight === 'hard') }];
   });
   return [...Map.groupBy(asking, ({ names }) => names.join(';')).values()]
     .toSorted((a, b) => b.length - a.length)
     .map((group) => ({
       findings: group[0]?.names ?? [],
-      must: group.filter(({ must }) => must).map(({ position }) => position),
-      weighs: group.filter(({ must }) => !must).map(({ position }) => position),
+      must: group.filter(({ must }) => must).map(({ place }) => place),
+      weighs: group.filter(({ must }) => !must).map(({ place }) => place),
     }));
 };
+
+/** Positions that ask for what a sum works out, by what they ask; most positions first. */
+export const askedIn = (
+  { positions, demands, findings }: Catalogue,
+  sum: string,
+): readonly AskedIn[] =>
+  groups(Object.values(positions), demands, new Map(Object.entries(findings)), sum);
+
+/** Uses of devices that ask for what a sum works out, in the same way. */
+export const askedInUses = (
+  { devices: { uses, demands, findings } }: Catalogue,
+  sum: string,
+): readonly AskedIn[] => groups(uses, demands, new Map(findings.map((row) => [row.id, row])), sum);

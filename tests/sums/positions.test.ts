@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { askedIn } from '../../src/sums/positions.ts';
+import { askedIn, askedInUses } from '../../src/sums/positions.ts';
 
 const catalogue = loadCatalogue();
 
@@ -16,4 +16,12 @@ test('a sum knows the positions that ask for it, each once', () => {
 
 test('a sum that no finding leads to has none', () => {
   expect(askedIn(catalogue, 'trimmer-preset')).toEqual([]);
+});
+
+test('a sum knows the uses of devices that ask for it', () => {
+  const ids = askedInUses(catalogue, 'hold-step').flatMap(({ must, weighs }) =>
+    [...must, ...weighs].map(({ id }) => id),
+  );
+  expect(ids).toEqual(['switch-hold']);
+  expect(askedInUses(catalogue, 'reservoir').length).toBeGreaterThan(0);
 });

@@ -16,6 +16,7 @@ import { deratingSpans } from './derating-spans.ts';
 import { deviceDemands } from './device-demands.ts';
 import { deviceFigures } from './device-figures.ts';
 import { devicePins } from './device-pins.ts';
+import { deviceSums } from './device-sums.ts';
 import { disagreement } from './disagreement.ts';
 import { doubleSpaces } from './double-spaces.ts';
 import { drawings } from './drawings.ts';
@@ -107,6 +108,7 @@ export const checks: readonly Check[] = [
   deviceFigures,
   devicePins,
   deviceDemands,
+  deviceSums,
   doubleSpaces,
   makerNames,
 ];

@@ -5,7 +5,6 @@ import { nearestLoss } from '../findings/loss.ts';
 import { rangeOf, type Circumstances } from '../findings/model.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
-import { writeQuantity, type Unit } from '../quantities/index.ts';
 import { add, exactly, scale, type Range } from '../quantities/range.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { pulseRatingOf } from '../sizes/pulse-of.ts';
@@ -13,6 +12,7 @@ import { listedRipple } from '../sizes/ripple-of.ts';
 import type { Assessment } from './assess.ts';
 import type { Finding } from './finding.ts';
 import type { Part } from './parts.ts';
+import { writtenRange } from './written-range.ts';
 
 /** A bench sum with what a finding puts into its fields, as people write it. */
 export interface FilledSum {
@@ -20,39 +20,8 @@ export interface FilledSum {
   inputs: Readonly<Record<string, string>>;
 }
 
-/** Digits of a number in a field: more than any figure is known to. */
-const DIGITS = 4;
-
-const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
-
 /** Rise (K) that heat is filled in for. */
 const TEN = 10;
-
-/** Units that people write with a prefix. */
-const PREFIXED: readonly Unit[] = ['F', 'ohm', 's', 'V', 'A', 'Hz', 'H', 'C', 'W'];
-
-const isPowerOfTen = (factor: number): boolean =>
-  Math.abs(Math.log10(factor) - Math.round(Math.log10(factor))) < 1e-9;
-
-/**
- * A range with a prefix or its unit behind it, so that a field with another unit for bare numbers
- * takes it.
- * @param word the unit as the tables name it, or the SI unit
- */
-const written = (
-  { catalogue }: Circumstances,
-  range: Range | undefined,
-  word: string,
-): string | undefined => {
-  if (range === undefined) return undefined;
-  const row = catalogue.units[word];
-  const unit = (row?.si ?? word) as Unit;
-  const short = { min: rounded(range.min), typ: rounded(range.typ), max: rounded(range.max) };
-  if (!PREFIXED.includes(unit) || !isPowerOfTen(row?.factor ?? 1))
-    return `${writeQuantity(short, unit, word)} ${word}`;
-  const text = writeQuantity(short, unit);
-  return /\p{L}$/u.test(text) ? text : `${text} ${unit}`;
-};
 
 /** The mark with its tolerance, F. */
 const marked = ({ capacitance, tolerance }: Part): Range => ({
@@ -205,15 +174,16 @@ const rowsFor = (catalogue: Circumstances['catalogue'], sum: string, id: string)
 
 /** What one field is filled with; nothing where that is not known. */
 const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
+  const { catalogue } = ask.circumstances;
   if (takes === 'words') return ask.of[0];
   if (takes === 'nothing') return '';
   if (takes === 'type')
     return ask.of.every((property) => hasSome(ask, property)) ? ask.part.type : undefined;
   if (takes === 'ripple-type') return rippleType(ask);
   if (takes === 'reformed-type') return reformedType(ask);
-  if (takes === 'property-if-known') return written(ask.circumstances, ...propertyAsked(ask)) ?? '';
+  if (takes === 'property-if-known') return writtenRange(catalogue, ...propertyAsked(ask)) ?? '';
   const [range, unit] = fillings[takes](ask);
-  return written(ask.circumstances, range, unit);
+  return writtenRange(catalogue, range, unit);
 };
 
 /**

@@ -31,11 +31,12 @@ export interface RankedDevice extends DeviceAssessment {
   order: number[];
 }
 
-const circumstancesOf = (
+/** What the findings of a use are worked out from, with the numbers that the visitor gave, SI. */
+export const deviceCircumstances = (
   catalogue: Catalogue,
   original: DeviceRow,
   use: UseRow,
-  given: Readonly<Record<string, number>>,
+  given: Readonly<Record<string, number>> = {},
 ): DeviceCircumstances => {
   const conditions = catalogue.devices.conditions
     .filter((row) => row.position === use.id)
@@ -150,7 +151,7 @@ export const assessDevice = (
   device: DeviceRow,
   given: Readonly<Record<string, number>> = {},
 ): RankedDevice => {
-  const circumstances = circumstancesOf(catalogue, original, use, given);
+  const circumstances = deviceCircumstances(catalogue, original, use, given);
   return assessBy(prepare(circumstances), device, circumstances);
 };
 
@@ -165,7 +166,7 @@ export const deviceStandIns = (
   use: UseRow,
   given: Readonly<Record<string, number>> = {},
 ): RankedDevice[] => {
-  const circumstances = circumstancesOf(catalogue, original, use, given);
+  const circumstances = deviceCircumstances(catalogue, original, use, given);
   const prepared = prepare(circumstances);
   return catalogue.devices.devices
     .filter((one) => one.function === original.function && one.market !== 'old-stock')

@@ -42,7 +42,7 @@ export const reversal = byFigures({
 });
 
 /** Bias current (A) at the temperature of the circuit; that of bipolar inputs hardly moves. */
-const biasWhenWarm = (bias: Range, fet: Range, temperature: number): Range =>
+export const biasWhenWarm = (bias: Range, fet: Range, temperature: number): Range =>
   fet.typ > 0 ? leakageWhenWarm(bias, temperature) : bias;
 
 const biasWords = (bias: Range, fet: Range, temperature: number): string =>

@@ -3,8 +3,15 @@ import { holdStep, settlingTime } from '../../equations/sampling.ts';
 import { gainChange, leakageWhenWarm, seriesLoss } from '../../equations/switch.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, scale } from '../../quantities/range.ts';
-import { deviceKnowledge } from '../known.ts';
-import { byFigures, factAt, numberOf, type DeviceModel } from '../model.ts';
+import type { DeviceRow } from '../../../schemas/devices.ts';
+import { deviceKnowledge, type DeviceKnowledge } from '../known.ts';
+import {
+  byFigures,
+  factAt,
+  numberOf,
+  type DeviceCircumstances,
+  type DeviceModel,
+} from '../model.ts';
 
 const NONE = exactly(0);
 
@@ -55,26 +62,41 @@ export const holdDroop = byFigures({
     `${formatQuantity(factAt(numbers, 0), 'A')} at 25 °C, doubled every 10 K up to ${formatValue(numbers.of('temperature'), 'degC')}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
 });
 
+/** Charge (C) that opening the switch injects, by what it couples where no charge is given. */
+export const injectedCharge = (
+  device: DeviceRow,
+  circumstances: DeviceCircumstances,
+): (DeviceKnowledge & { property: string }) | undefined => {
+  const { catalogue } = circumstances;
+  const charge = deviceKnowledge(catalogue, device, 'charge-injection');
+  if (charge !== undefined) return { ...charge, property: 'charge-injection' };
+  const coupling = deviceKnowledge(catalogue, device, 'feedthrough-capacitance');
+  return (
+    coupling && {
+      ...coupling,
+      range: scale(coupling.range, numberOf(circumstances, 'supply')),
+      property: 'feedthrough-capacitance',
+    }
+  );
+};
+
 /** The step that opening the switch makes on the hold capacitor. */
 export const chargeStep: DeviceModel = {
   measure: (device, circumstances) => {
-    const { catalogue } = circumstances;
-    const charge = deviceKnowledge(catalogue, device, 'charge-injection');
-    const coupling = deviceKnowledge(catalogue, device, 'feedthrough-capacitance');
-    const known = charge ?? coupling;
+    const known = injectedCharge(device, circumstances);
     if (known === undefined) return { status: 'unknown', missing: ['charge-injection'] };
-    const charges = charge?.range ?? scale(known.range, numberOf(circumstances, 'supply'));
+    const { range, property, sources, basis } = known;
     const farad = exactly(numberOf(circumstances, 'hold-capacitor'));
     return {
       status: 'known',
       value: {
-        min: holdStep(charges.min, farad).min,
-        typ: holdStep(charges.typ, farad).typ,
-        max: holdStep(charges.max, farad).max,
+        min: holdStep(range.min, farad).min,
+        typ: holdStep(range.typ, farad).typ,
+        max: holdStep(range.max, farad).max,
       },
-      properties: [charge === undefined ? 'feedthrough-capacitance' : 'charge-injection'],
-      sources: known.sources,
-      bases: [known.basis],
+      properties: [property],
+      sources,
+      bases: [basis],
     };
   },
   working: (device, circumstances) => {

@@ -1,0 +1,35 @@
+import type { Catalogue } from '../catalogue.ts';
+import { writeQuantity, type Unit } from '../quantities/index.ts';
+import type { Range } from '../quantities/range.ts';
+
+/** Digits of a number in a field: more than any figure is known to. */
+const DIGITS = 4;
+
+const rounded = (value: number): number => Number(value.toPrecision(DIGITS));
+
+/** Units that people write with a prefix. */
+const PREFIXED: readonly Unit[] = ['F', 'ohm', 's', 'V', 'A', 'Hz', 'H', 'C', 'W'];
+
+const isPowerOfTen = (factor: number): boolean =>
+  Math.abs(Math.log10(factor) - Math.round(Math.log10(factor))) < 1e-9;
+
+/**
+ * A range as people write it into a field, with a prefix or its unit behind it, so that a field with
+ * another unit for bare numbers takes it; nothing for nothing.
+ * @param range SI
+ * @param word the unit as the tables name it, or the SI unit
+ */
+export const writtenRange = (
+  { units }: Pick<Catalogue, 'units'>,
+  range: Range | undefined,
+  word: string,
+): string | undefined => {
+  if (range === undefined) return undefined;
+  const row = units[word];
+  const unit = (row?.si ?? word) as Unit;
+  const short = { min: rounded(range.min), typ: rounded(range.typ), max: rounded(range.max) };
+  if (!PREFIXED.includes(unit) || !isPowerOfTen(row?.factor ?? 1))
+    return `${writeQuantity(short, unit, word)} ${word}`;
+  const text = writeQuantity(short, unit);
+  return /\p{L}$/u.test(text) ? text : `${text} ${unit}`;
+};
