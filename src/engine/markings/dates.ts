@@ -23,7 +23,7 @@ export interface DateMeaning {
 /** What has been read of a date code so far. */
 interface Parts {
   rest: string;
-  years?: number[];
+  years?: readonly number[];
   month?: number;
   week?: number;
   day?: number;
@@ -31,13 +31,43 @@ interface Parts {
 
 const twoPlaces = (value: number): string => String(value).padStart(2, '0');
 
-const yearsOf = (scheme: Scheme): number[] =>
-  Array.from({ length: scheme.years_to - scheme.years_from + 1 }, (_, i) => scheme.years_from + i);
+const yearsOfScheme = new WeakMap<Scheme, readonly number[]>();
 
-const signs = (tables: MarkingTables, scheme: Scheme, place: string, symbol: string) =>
-  tables.dateSigns
-    .filter((row) => row.scheme === scheme.id && row.place === place && row.symbol === symbol)
-    .map((row) => row.value);
+const yearsOf = (scheme: Scheme): readonly number[] => {
+  const known = yearsOfScheme.get(scheme);
+  if (known !== undefined) return known;
+  const { years_from: from, years_to: to } = scheme;
+  const years = Array.from({ length: to - from + 1 }, (_, index) => from + index);
+  yearsOfScheme.set(scheme, years);
+  return years;
+};
+
+/** What each sign stands for, by scheme, place and sign: looked up for every word of a marking. */
+const signTables = new WeakMap<MarkingTables['dateSigns'], ReadonlyMap<string, number[]>>();
+
+const signKey = (scheme: string, place: string, symbol: string): string =>
+  `${scheme} ${place} ${symbol}`;
+
+const signTable = (rows: MarkingTables['dateSigns']): ReadonlyMap<string, number[]> => {
+  const known = signTables.get(rows);
+  if (known !== undefined) return known;
+  const made = new Map<string, number[]>();
+  for (const { scheme, place, symbol, value } of rows) {
+    const key = signKey(scheme, place, symbol);
+    made.set(key, [...(made.get(key) ?? []), value]);
+  }
+  signTables.set(rows, made);
+  return made;
+};
+
+const NO_SIGN: readonly number[] = [];
+
+const signs = (
+  { dateSigns }: MarkingTables,
+  scheme: Scheme,
+  place: string,
+  symbol: string,
+): readonly number[] => signTable(dateSigns).get(signKey(scheme.id, place, symbol)) ?? NO_SIGN;
 
 type Step = (tables: MarkingTables, scheme: Scheme, parts: Parts) => Parts | undefined;
 
