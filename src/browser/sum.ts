@@ -4,6 +4,7 @@ import type { Sum } from '../engine/sums/sum.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { hintOf } from '../sums/form.ts';
 import { answerOf, resultMarkup } from '../sums/result.ts';
+import { inHabit } from '../text/in-habit.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
@@ -57,7 +58,7 @@ const openParts = (): boolean[] =>
 const show = ({ sum, facts }: Loaded): void => {
   const { given: values, faults } = readInputs(sum, facts, Object.fromEntries(given));
   for (const [key, input] of Object.entries(sum.inputs)) {
-    showFault(key, faults[key], hintOf(input));
+    showFault(key, faults[key], inHabit(hintOf(input), habit()));
   }
   const result = resultOf(sum, values, facts, habit());
   answer.textContent = answerOf(sum, result, habit());

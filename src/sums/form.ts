@@ -1,10 +1,11 @@
 import { optionsOf } from '../engine/sums/read-inputs.ts';
 import type { ChoiceInput, Input, QuantityInput, Sum } from '../engine/sums/sum.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { typeset } from '../text/words.ts';
 
 /** What a field says under it when nothing is wrong. */
 export const hintOf = (input: Input): string =>
-  input.hint ?? (input.kind === 'quantity' && input.optional ? 'may stay empty' : '');
+  typeset(input.hint ?? (input.kind === 'quantity' && input.optional ? 'may stay empty' : ''));
 
 const quantityField = (key: string, input: QuantityInput): Markup =>
   h('input', {
@@ -40,7 +41,7 @@ export const sumFields = (sum: Sum, facts: unknown): Markup[] =>
     h(
       'p',
       { class: 'field' },
-      h('label', { for: `field-${key}` }, input.label),
+      h('label', { for: `field-${key}` }, typeset(input.label)),
       input.kind === 'quantity' ? quantityField(key, input) : choiceField(key, input, facts),
       h('small', { id: `${key}-note`, class: 'hint', 'aria-live': 'polite' }, hintOf(input)),
     ),

@@ -3,12 +3,14 @@ import { formatQuantity, formatValue, type Habit, type Range } from '../engine/i
 import type { SumPlot } from '../engine/sums/picture.ts';
 import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
 import type { Output, Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
+import { mapWords } from '../markup/map-words.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { histogramMarkup } from '../plot/histogram.ts';
 import type { PlotAxis } from '../plot/plot-parts.ts';
 import { plotMarkup } from '../plot/plot.ts';
+import { inHabit } from '../text/in-habit.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { capital } from '../text/words.ts';
+import { capital, typeset } from '../text/words.ts';
 import { workingMarkup } from './working.ts';
 
 type Print = (value: number) => string;
@@ -175,4 +177,7 @@ export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup
         h('h2', {}, 'The working'),
         workingMarkup(sum, result, habit),
       ),
-  ].filter((piece) => piece !== false);
+  ]
+    .filter((piece) => piece !== false)
+    // Notes and labels are written without a habit, as are the numbers in equations.
+    .map((piece) => mapWords(piece, (words) => inHabit(typeset(words), habit)));

@@ -18,7 +18,7 @@ const SCALES: ReadonlyMap<string, readonly ['F' | 'ohm', number]> = new Map([
 const AMOUNT = '\\d+(?:\u00a0\\d{3})*(?:\\.\\d+)?';
 /** An amount or a range of such a unit; no product such as MΩ·µF. */
 const QUANTITY = new RegExp(
-  `(?<![\\d.])(${AMOUNT})(?:–(${AMOUNT}))?\u00a0([pnµ]?F|[kMGT]?Ω)(?![·\\p{L}\\p{N}])`,
+  `(?<![\\d.,−])(${AMOUNT})(?:–(${AMOUNT}))?\u00a0([pnµ]?F|[kMGT]?Ω)(?![·\\p{L}\\p{N}])`,
   'gu',
 );
 

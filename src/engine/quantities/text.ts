@@ -1,3 +1,6 @@
+/** From a full-width character down to the usual one. */
+const FULL_WIDTH = 0xfee0;
+
 /** One character for every way of writing the same thing; length and indices stay the same. */
 export const plainText = (text: string): string =>
   text
@@ -8,7 +11,10 @@ export const plainText = (text: string): string =>
     // A digit behind a unit of length is a power; 4m3 stays what it is.
     .replace(/(?<=[cmd/ ]m)3(?![\d.,])/gu, '³')
     .replace(/[\u2212\u2011\u2010\ufe63\uff0d]/gu, '-')
-    .replace(/\u2044|\u2215/gu, '/');
+    .replace(/\u2044|\u2215/gu, '/')
+    // Full-width figures, letters and signs, as keyboards of East Asia give them.
+    .replace(/[\uff01-\uff5e]/gu, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH))
+    .replace(/\u3000/gu, ' ');
 
 /** Index of the first character from an index on that is no space. */
 export const skipSpaces = (text: string, from: number): number => {

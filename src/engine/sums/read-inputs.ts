@@ -30,6 +30,10 @@ const readQuantity = (input: QuantityInput, text: string): Read => {
       };
 };
 
+/** What is reckoned with while a field cannot be used; it also shows how one writes into it. */
+const untilThen = (usual: string): string =>
+  usual === '' ? 'Until then it counts as left empty.' : `Until then ${usual} is used.`;
+
 const usualQuantity = (input: QuantityInput): Range | undefined => {
   if (input.usual === '') return undefined;
   const read = readQuantity(input, input.usual);
@@ -57,7 +61,7 @@ export const readInputs = (
       continue;
     }
     const read: Read = text === '' ? { value: usualQuantity(input) } : readQuantity(input, text);
-    if ('fault' in read) faults[key] = read.fault;
+    if ('fault' in read) faults[key] = `${read.fault} ${untilThen(input.usual)}`;
     given[key] = 'fault' in read ? usualQuantity(input) : read.value;
   }
   return { given, faults };

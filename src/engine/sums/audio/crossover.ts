@@ -64,8 +64,13 @@ export const crossover = defineSum({
     }),
   },
   outputs: {
-    capacitance: { label: 'Capacitor for it', symbol: 'C_0', unit: 'F', headline: true },
-    inductance: { label: 'Coil for it', symbol: 'L_0', unit: 'H' },
+    capacitance: {
+      label: 'Capacitor for this frequency',
+      symbol: 'C_0',
+      unit: 'F',
+      headline: true,
+    },
+    inductance: { label: 'Coil for this frequency', symbol: 'L_0', unit: 'H' },
     actual: { label: 'The one at hand puts it at', symbol: 'f_1', unit: 'Hz' },
     loss: { label: 'Level lost in its series resistance', symbol: 'a', unit: 'dB' },
   },

@@ -24,7 +24,7 @@ export const discEqualiser = defineSum({
     }),
   },
   outputs: {
-    error: { label: 'Off the standard curve there', unit: 'dB', headline: true },
+    error: { label: 'Off the standard curve at the frequency', unit: 'dB', headline: true },
     level: { label: 'Level there against 1 kHz', symbol: 'a', unit: 'dB' },
     standard: { label: 'Level by the standard', unit: 'dB' },
     low: { label: 'Bass turnover', symbol: 'f_1', unit: 'Hz' },

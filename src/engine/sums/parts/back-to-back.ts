@@ -30,7 +30,7 @@ export const backToBack = defineSum({
       label: 'Alternating voltage across both, effective',
       symbol: 'V',
       unit: 'V',
-      usual: '5 V',
+      usual: '1 V',
       lowest: 0,
       highest: 1000,
     }),

@@ -134,7 +134,7 @@ export const rippleCurrents = withFacts(factsOf)({
     }),
   },
   outputs: {
-    share: { label: 'Of what it takes', symbol: 's', unit: 'fraction', headline: true },
+    share: { label: 'Ripple against what it takes', symbol: 's', unit: 'fraction', headline: true },
     whole: { label: 'Comes to, at the frequency of the rating', symbol: 'I', unit: 'A' },
     warm: { label: 'Own heat', symbol: 'dT', unit: 'K' },
     factor1: { label: 'Factor of frequency 1', symbol: 'k_1', unit: 'number' },

@@ -1,11 +1,116 @@
+import type { Basis, Catalogue } from '../../catalogue.ts';
 import { currentNoise, thermalNoise } from '../../equations/resistor.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { mapRising, type Range } from '../../quantities/range.ts';
+import { basisName } from '../basis-name.ts';
+import type { Curve, SumPlot } from '../picture.ts';
+import { quantity, withFacts, type SumTable } from '../sum.ts';
+
+const INDEX = 'noise-index';
+
+/** A construction whose noise index (dB) is known. */
+interface Construction {
+  name: string;
+  index: Range;
+  basis: Basis;
+  /** Whether it is among the ordinary film parts. */
+  usual: boolean;
+}
+
+/** Constructions of resistors by their noise, the quietest first. */
+const factsOf = ({ kindTypes, knowledge }: Catalogue) => ({
+  constructions: Object.values(kindTypes)
+    .flatMap(({ id, kind, short_name: name, family, market, only_asked }): Construction[] => {
+      const known = kind === 'resistor' ? knowledge[id]?.[INDEX] : undefined;
+      if (known?.status !== 'known' || only_asked) return [];
+      const { range: index, basis } = known;
+      return [{ name, index, basis, usual: family === 'film' && market === 'common' }];
+    })
+    .toSorted((a, b) => a.index.typ - b.index.typ),
+});
+type Facts = ReturnType<typeof factsOf>;
+
+/** What a resistor sits in: ohm, degC, Hz and V. */
+interface Place {
+  r: number;
+  t: number;
+  low: number;
+  high: number;
+  v: number;
+}
+
+const wholeNoise = ({ r, t, low, high, v }: Place, index: number): number =>
+  Math.hypot(thermalNoise(r, t, low, high), currentNoise(index, v, low, high));
+
+/** Every construction beside the visitor's own. */
+const sideBySide = (place: Place, own: number, { constructions }: Facts): SumTable => ({
+  caption: 'The same resistance in other constructions',
+  head: ['Construction', 'Noise index', 'By current', 'Noise in the band', 'Known from'],
+  rows: [
+    ...constructions.map(({ name, index, basis }) => [
+      name,
+      { value: index, unit: 'dB' as const },
+      {
+        value: mapRising(index, (each) => currentNoise(each, place.v, place.low, place.high)),
+        unit: 'V' as const,
+      },
+      { value: mapRising(index, (each) => wholeNoise(place, each)), unit: 'V' as const },
+      basisName(basis),
+    ]),
+    [
+      'Yours',
+      { value: own, unit: 'dB' as const },
+      { value: currentNoise(own, place.v, place.low, place.high), unit: 'V' as const },
+      { value: wholeNoise(place, own), unit: 'V' as const },
+      'your number',
+    ],
+  ],
+});
+
+/** Ends of the voltage axis about the visitor's own, and places between. */
+const AROUND = 30;
+const PLACES = 41;
+
+/** The quietest, the noisiest and the two ordinary film constructions, over the voltage. */
+const overVoltage = (place: Place, own: number, { constructions }: Facts): SumPlot => {
+  const films = constructions.filter(({ usual }) => usual);
+  const drawn = new Set([
+    ...constructions.slice(-1),
+    ...films.slice(-1),
+    ...films.slice(0, 1),
+    ...constructions.slice(0, 1),
+  ]);
+  const middle = place.v > 0 ? place.v : 1;
+  const volts = Array.from(
+    { length: PLACES },
+    (_, step) => (middle / AROUND) * AROUND ** ((2 * step) / (PLACES - 1)),
+  );
+  const curves = [...drawn].map(({ name, index }): Curve => {
+    const at = (v: number, each: number): number => wholeNoise({ ...place, v }, each);
+    return {
+      label: name,
+      points: volts.map((x) => ({
+        x,
+        y: at(x, index.typ),
+        low: at(x, index.min),
+        high: at(x, index.max),
+      })),
+    };
+  });
+  return {
+    title: 'Noise against the voltage, by construction; the ring is yours',
+    x: { label: 'Direct voltage across it', unit: 'V', scale: 'log' },
+    y: { label: 'Noise in the band', unit: 'V', scale: 'log' },
+    curves,
+    points: place.v > 0 ? [{ x: place.v, y: wholeNoise(place, own) }] : [],
+    limits: [],
+  };
+};
 
 /** Thermal and current noise of a resistor. */
-export const resistorNoise = defineSum({
+export const resistorNoise = withFacts(factsOf)({
   id: 'resistor-noise',
   title: 'Noise of a resistor',
-  lead: 'Thermal noise of a resistance, and what its construction adds when direct voltage stands across it.',
+  lead: 'Thermal noise of a resistance, and what its construction adds when direct voltage stands across it; all constructions side by side.',
   group: 'resistor',
   inputs: {
     r: quantity({
@@ -55,7 +160,7 @@ export const resistorNoise = defineSum({
       usual: '-30 dB',
       lowest: -60,
       highest: 40,
-      hint: '0 dB is 1 µV for a volt and a decade; film about −40 to −10, composition −12 to +6 dB',
+      hint: '0 dB is 1 µV for a volt and a decade; of the sheet, or from the table below',
     }),
   },
   outputs: {
@@ -80,9 +185,14 @@ export const resistorNoise = defineSum({
       : []),
     {
       kind: 'remark',
-      text: 'The ranges beside the noise index are common practice, no single source; the data sheet of the part decides.',
+      text: 'Noise indices differ from maker to maker and rise with the value; the data sheet of the part decides. Thermal noise goes by the value alone and cannot be bought away.',
+      source: 'foil-noise-table',
     },
   ],
+  tables: ({ r, t, low, high, v, index }, facts) =>
+    high <= low ? [] : [sideBySide({ r, t, low, high, v }, index, facts)],
+  pictures: ({ r, t, low, high, v, index }, facts) =>
+    high <= low ? [] : [overVoltage({ r, t, low, high, v }, index, facts)],
   plots: [
     {
       title: 'Noise against the resistance',

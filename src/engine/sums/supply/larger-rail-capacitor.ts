@@ -54,7 +54,7 @@ export const largerRail = defineSum({
       label: 'Current that it feeds between pulses',
       symbol: 'I',
       unit: 'A',
-      usual: '50 mA',
+      usual: '10 mA',
       lowest: 0,
       highest: 100,
     }),
@@ -152,7 +152,7 @@ export const largerRail = defineSum({
   checks: [
     {
       what: 'Worked by hand: 47 µF 16 V against 220 µF 35 V on 15 V, 50 mA at 100 Hz, 10 Ω',
-      inputs: {},
+      inputs: { i: '50 mA' },
       expected: {
         oldRipple: 10.64,
         ripple: 2.273,
