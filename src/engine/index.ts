@@ -51,6 +51,7 @@ export {
   findStandIns,
   rankStandIns,
   type Assessment,
+  type Leaning,
   type RankedStandIn,
 } from './assessment/assess.ts';
 export { circumstancesOf } from './assessment/circumstances.ts';

@@ -54,7 +54,7 @@ const alternatives = (
   { planned }: PlanGroup,
   { typeName, habit }: PlanWords,
 ): Element | undefined => {
-  const all = planned.worked?.standIns ?? [];
+  const all = planned.worked?.rest().standIns ?? [];
   if (all.length === 0) return undefined;
   return h(
     'ol',

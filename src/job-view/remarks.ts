@@ -69,9 +69,10 @@ const ofPlace = (
 /** What is to be said of the part that goes in. */
 const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
   const { worked, decision, state, standIn, chosenBy, setAside, choiceFault } = planned;
-  const { keptOut } = worked ?? {};
-  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
   const isNeeded = decision === 'replace' && state === 'assessed';
+  const nothing = isNeeded && standIn === undefined;
+  const keptOut = nothing ? worked?.rest().keptOut : undefined;
+  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
   return [
     ...(choiceFault === undefined
       ? []
@@ -83,7 +84,7 @@ const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Rema
             `Your choice, ${typeName(setAside.candidate.type)} ${partPhrase(setAside.candidate, habit)}, is set aside as another earns a better verdict. Take it again with a reason, or lock it.`,
           ),
         ]),
-    ...(isNeeded && standIn === undefined
+    ...(nothing
       ? [
           act(
             `Nothing that is made today serves here${because === undefined ? '.' : `: ${sentence(reasonPhrase(because, habit))}`}`,
@@ -93,10 +94,10 @@ const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Rema
     ...(isNeeded && standIn?.verdict === 'stopgap' && chosenBy === 'rules'
       ? [act('Nothing better than a stopgap is found; take it, or choose another.')]
       : []),
-    ...(planned.differsFromBest && worked?.standIns[0] !== undefined
+    ...(planned.differsFromBest && worked?.best !== undefined
       ? [
           tell(
-            `Chosen by you. First in rank: ${typeName(worked.standIns[0].candidate.type)}, ${partPhrase(worked.standIns[0].candidate, habit)}.`,
+            `Chosen by you. First in rank: ${typeName(worked.best.candidate.type)}, ${partPhrase(worked.best.candidate, habit)}.`,
           ),
         ]
       : []),

@@ -9,18 +9,19 @@ import {
   type Candidate,
   type Catalogue,
   type Finding,
+  type Leaning,
   type PositionId,
   type RankedStandIn,
   type TypeId,
 } from '../engine/index.ts';
-import { strangeness } from '../substitution/answer.ts';
+import { strangeness, strangenessOfType } from '../substitution/strangeness.ts';
 import { readCandidate } from './choice.ts';
 import { doubledDesignators } from './doubled.ts';
 import { foundOf } from './found-at.ts';
 import type { Choice, Job, Line } from './model.ts';
 import { atDesignators, partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { newMemory, type Memory } from './plan-cache.ts';
-import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
+import type { Missing, Plan, PlannedLine, Rest, Worked } from './planned.ts';
 import { questionOf, type Question } from './question.ts';
 
 /**
@@ -73,34 +74,45 @@ export interface PlanTools {
 }
 
 /** What speaks against a part like the old one in its place, other than that none is made. */
-const misfitOf = (likeForLike: Assessment): Finding | undefined =>
-  likeForLike.verdict === 'fits' || likeForLike.verdict === 'fits-if'
+const misfitOf = ({ verdict, explain }: RankedStandIn): Finding | undefined =>
+  verdict === 'fits' || verdict === 'fits-if'
     ? undefined
-    : likeForLike.findings.find(
-        ({ finding, verdict }) => finding !== 'availability' && verdict === likeForLike.verdict,
-      );
+    : explain().findings.find((one) => one.finding !== 'availability' && one.verdict === verdict);
+
+/** Leans towards what the answer of a substitution page names first. */
+const leaningFrom = (catalogue: Catalogue, type: TypeId): Leaning => ({
+  ofType: (other) => strangenessOfType(catalogue, type, other),
+  ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
+});
 
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const { original } = resolveSituation(catalogue, request);
   const ranking = rankStandIns(catalogue, request);
-  const all = ranking.standIns;
-  const likeForLike = ranking.assess({
+  const first = ranking.first(leaningFrom(catalogue, original.type));
+  const likeForLike = ranking.asked({
     type: original.type,
     capacitance: original.capacitance,
     tolerance: original.tolerance,
     ratedVoltage: original.ratedVoltage,
     voltageKind: original.voltageKind,
   });
+  let rest: Rest | undefined;
+  const findRest = (): Rest => {
+    const all = ranking.standIns();
+    return {
+      standIns: asOrdered(catalogue, original.type, all)
+        .filter(({ verdict }) => verdict !== 'keep-out')
+        .slice(0, MOST_STAND_INS)
+        .map(({ explain }) => explain()),
+      keptOut: all.find(({ verdict }) => verdict === 'keep-out')?.explain(),
+    };
+  };
   return {
     request,
     judgement: judgeFirst(catalogue, original, request.position, evidence),
-    standIns: asOrdered(catalogue, original.type, all)
-      .filter(({ verdict }) => verdict !== 'keep-out')
-      .slice(0, MOST_STAND_INS)
-      .map(({ explain }) => explain()),
-    keptOut: all.find(({ verdict }) => verdict === 'keep-out')?.explain(),
-    likeForLike,
+    best: first === undefined || first.verdict === 'keep-out' ? undefined : first.explain(),
     misfit: misfitOf(likeForLike),
+    rest: () => (rest ??= findRest()),
   };
 };
 
@@ -155,7 +167,7 @@ const givesWay = ({ locked, reason }: Choice, chosen: Assessment, best: Assessme
 
 const fittingOf = (
   { choice }: Line,
-  { standIns: [best] }: Worked,
+  { best }: Worked,
   assessChoice: (candidate: Candidate) => Assessment,
   catalogue: Catalogue,
 ): Fitting => {

@@ -12,22 +12,28 @@ export type PlanState = 'assessed' | 'waiting' | 'open' | 'other';
 /** What is missing before a line can be assessed. */
 export type Missing = 'type' | 'position' | 'designators';
 
+/** What else might be fitted, and what not. */
+export interface Rest {
+  /** Best first; those to keep out are not among them. */
+  standIns: readonly Assessment[];
+  /** The best of those to keep out, for the reasons; nothing where none is kept out. */
+  keptOut: Assessment | undefined;
+}
+
 /** What is known of a part by the rules, once it is assessed. */
 export interface Worked {
   /** What was asked of the engine. */
   request: Request;
   judgement: Judgement;
-  /** Best first; those to keep out are not among them. */
-  standIns: readonly Assessment[];
-  /** The best of those to keep out, for the reasons; nothing where none is kept out. */
-  keptOut: Assessment | undefined;
-  /** A new part just like the old one in this place; nothing where it is not assessed. */
-  likeForLike: Assessment | undefined;
+  /** The best stand-in; nothing where all are to be kept out. */
+  best: Assessment | undefined;
   /**
    * The finding that speaks against the old type in this place, however sound the part is; nothing
    * where it serves or is only no longer made.
    */
   misfit: Finding | undefined;
+  /** What is looked at of few lines only, worked out when it is first asked for. */
+  rest: () => Rest;
 }
 
 /** A line with what is to be done with its part. */

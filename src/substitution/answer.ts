@@ -1,8 +1,9 @@
 import type { Assessment, Catalogue, Habit, TypeId } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
-import { madeOf, typeRowOf } from './any-kind.ts';
+import { typeRowOf } from './any-kind.ts';
 import { decidingFinding, isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
+import { strangeness } from './strangeness.ts';
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): string =>
   midSentence(typeRowOf(catalogue, candidate.type)?.short_name ?? candidate.type);
@@ -25,27 +26,6 @@ const temptation = (
     (typeRowOf(catalogue, assessment.candidate.type)?.family === family ? 0 : 1) +
     (DULL.includes(decidingFinding(assessment)?.finding ?? '') ? 2 : 0);
   return kept.toSorted((a, b) => dullness(a) - dullness(b))[0];
-};
-
-/**
- * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
- * and stocked types with leads of the old part's family before others of the same verdict. The list
- * below it keeps the ranking.
- */
-export const strangeness = (
-  catalogue: Catalogue,
-  original: TypeId,
-  {
-    candidate,
-    buy,
-  }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
-): number => {
-  const type = typeRowOf(catalogue, candidate.type);
-  const chip = buy?.style.startsWith('chip') ?? false;
-  const stocked = type?.market === 'common' || type?.market === 'current';
-  const rare = stocked && !chip ? 0 : 2;
-  const made = madeOf(candidate) === undefined ? 0 : 4;
-  return made + rare + (type?.family === typeRowOf(catalogue, original)?.family ? 0 : 1);
 };
 
 /** Names that fit in one sentence. */

@@ -129,9 +129,9 @@ describe('the order', () => {
       }),
     );
     const plan = planned(job);
-    const made = plan.lines[0]?.worked?.standIns.find(
-      ({ candidate }) => candidate.made !== undefined,
-    );
+    const made = plan.lines[0]?.worked
+      ?.rest()
+      .standIns.find(({ candidate }) => candidate.made !== undefined);
     if (made?.candidate.made === undefined) throw new Error('no pair is offered');
     const lines = plan.lines.map((one) => ({ ...one, standIn: made }));
     const { groups } = orderOf({ ...plan, lines }, job.whole, catalogue);

@@ -92,7 +92,7 @@ describe('what to do with a line', () => {
 describe('the part to fit', () => {
   test('the best stand-in unless the visitor chose', () => {
     const planned = only(jobOf(coupling('c1')));
-    expect(planned.standIn).toEqual(planned.worked?.standIns[0]);
+    expect(planned.standIn).toEqual(planned.worked?.best);
     expect(planned.standIn?.verdict).toBe('fits');
     expect(planned.chosenBy).toBe('rules');
   });
@@ -120,7 +120,7 @@ describe('the whole board', () => {
     const job = jobOf(coupling('c1'), coupling('c2', { conditions: { 't-max': '40' } }));
     job.whole.conditions = { 't-max': '70' };
     const values = planJob(job, tools()).lines.map(({ worked }) =>
-      worked?.standIns[0]?.findings.find(({ finding }) => finding === 'temperature'),
+      worked?.best?.findings.find(({ finding }) => finding === 'temperature'),
     );
     expect(values[0]).not.toEqual(values[1]);
     expect(values[0]).not.toBeUndefined();
@@ -152,7 +152,9 @@ describe('the whole board', () => {
       [0, 1],
     ]);
     expect(turns[0]?.lines.map(({ state }) => state)).toEqual(['assessed', 'waiting', 'waiting']);
-    expect(turns[2]?.lines).toEqual(planJob(job, tools()).lines);
+    const told = ({ lines }: ReturnType<typeof planJob>) =>
+      lines.map((line) => ({ ...line, worked: { ...line.worked, rest: line.worked?.rest() } }));
+    expect(turns.slice(2).map(told)).toEqual([told(planJob(job, tools()))]);
   });
 
   test('ten thousand lines of a kind are planned', () => {

@@ -183,7 +183,7 @@ export const startPlan = (): void => {
     if (target.dataset.drop !== undefined) {
       changeLines(new Set(group.ids), (line) => ({ ...line, choice: null }));
     }
-    const taken = group.planned.worked?.standIns[Number(target.dataset.take ?? 'none')];
+    const taken = group.planned.worked?.rest().standIns[Number(target.dataset.take ?? 'none')];
     if (taken !== undefined)
       changeLines(new Set(group.ids), (line) => ({
         ...line,

@@ -17,8 +17,8 @@ import {
   type Scored,
   type Tried,
 } from './rank.ts';
-import { bestOf, servesBetter, settingFor, tryPart, type Setting } from './trial.ts';
-import type { Verdict } from './verdict.ts';
+import { bestOf, firstThatFits, servesBetter, settingFor, tryPart, type Setting } from './trial.ts';
+import { verdictOrder, type Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
 export interface Assessment<P = Part> {
@@ -101,10 +101,15 @@ const assessmentOf = (
   ...(isOffered(part) ? { buy: toBuy(part, circumstances) } : {}),
 });
 
-const findBestSingle = (type: TypeId, setting: Setting): Tried => {
-  const { circumstances } = setting;
+/** Parts of a type in the order in which one would choose, one at least. */
+const singleParts = (type: TypeId, { circumstances }: Setting): [Part, ...Part[]] => {
   const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
-  const start = tryPart(first ?? unofferedPart(type, circumstances), setting);
+  return [first ?? unofferedPart(type, circumstances), ...rest];
+};
+
+const findBestSingle = (type: TypeId, setting: Setting): Tried => {
+  const [first, ...rest] = singleParts(type, setting);
+  const start = tryPart(first, setting);
   return start.verdict === 'fits' ? start : bestOf(start, rest, setting, servesBetter);
 };
 
@@ -182,13 +187,14 @@ export const findStandIns = (catalogue: Catalogue, request: Request): Assessment
 const sameTolerance = (a: Part['tolerance'], b: Part['tolerance']): boolean =>
   Math.abs(a.minus - b.minus) < 1e-9 && Math.abs(a.plus - b.plus) < 1e-9;
 
-const assessIn = (setting: Setting, candidate: Candidate): Assessment => {
+/** A part that is asked about, with what the visitor leaves open filled in. */
+const tryAsked = (setting: Setting, candidate: Candidate): Tried => {
   rowNamed(setting.circumstances.catalogue.types, candidate.type, 'type');
   const { capacitance, tolerance, ratedVoltage, voltageKind } = candidate;
   const open = [capacitance, tolerance, ratedVoltage, voltageKind].every(
     (said) => said === undefined,
   );
-  if (open) return assessmentOf(bestOfType(candidate.type, setting), setting);
+  if (open) return bestOfType(candidate.type, setting);
   const best = bestSingle(candidate.type, setting).part;
   const wanted: Part = {
     type: candidate.type,
@@ -202,7 +208,7 @@ const assessIn = (setting: Setting, candidate: Candidate): Assessment => {
     wanted.ratedVoltage === best.ratedVoltage &&
     wanted.voltageKind === best.voltageKind &&
     sameTolerance(wanted.tolerance, best.tolerance);
-  return assessmentOf(tryPart(isBest ? best : wanted, setting), setting);
+  return tryPart(isBest ? best : wanted, setting);
 };
 
 /**
@@ -210,8 +216,14 @@ const assessIn = (setting: Setting, candidate: Candidate): Assessment => {
  * best part that the market offers.
  * @throws RangeError for a type or position that the catalogue does not have
  */
-export const assess = (catalogue: Catalogue, request: Request, candidate: Candidate): Assessment =>
-  assessIn(settingFor(catalogue, request), candidate);
+export const assess = (
+  catalogue: Catalogue,
+  request: Request,
+  candidate: Candidate,
+): Assessment => {
+  const setting = settingFor(catalogue, request);
+  return assessmentOf(tryAsked(setting, candidate), setting);
+};
 
 /** A stand-in in its rank, whose findings are put into words only when they are asked for. */
 export interface RankedStandIn {
@@ -222,10 +234,57 @@ export interface RankedStandIn {
   explain: () => Assessment;
 }
 
-/** The ranking of `findStandIns`, and `assess` in the same circumstances, for whoever needs few of them. */
+/**
+ * Which of several parts with one verdict is named first, a smaller number first. A single part stands
+ * before every one that is made of several.
+ */
+export interface Leaning {
+  /** The least that a part of a type may come to. */
+  ofType: (type: TypeId) => number;
+  ofPart: (part: Part, style: string) => number;
+}
+
+const styleOf = (part: Part | OfferedPart): string => (isOffered(part) ? part.style : '');
+
+/**
+ * The part that stands first by verdict, leaning and rank. Once a single part fits, only types that
+ * might come before it are looked at, and of those only what fits as well.
+ */
+const firstBy = (leaning: Leaning, setting: Setting): Scored | undefined => {
+  const { circumstances, demands } = setting;
+  const types = offeredTypes(circumstances)
+    .map(({ id }) => ({ id, least: leaning.ofType(id) }))
+    .toSorted((a, b) => a.least - b.least);
+  const places = [...demands.keys()];
+  let best: { scored: Scored; lean: number } | undefined;
+  for (const { id, least } of types) {
+    const fits = best?.scored.verdict === 'fits' && best.scored.part.made === undefined;
+    if (fits && best !== undefined && least > best.lean) break;
+    const tried = fits
+      ? firstThatFits(singleParts(id, setting), setting, places)
+      : bestOfType(id, setting);
+    if (tried === undefined) continue;
+    const scored = score(tried.part, tried.judged, circumstances);
+    const lean = leaning.ofPart(scored.part, styleOf(scored.part));
+    const difference =
+      best === undefined
+        ? -1
+        : verdictOrder.indexOf(scored.verdict) - verdictOrder.indexOf(best.scored.verdict) ||
+          lean - best.lean ||
+          compareScores(scored, best.scored);
+    if (difference < 0) best = { scored, lean };
+  }
+  return best?.scored;
+};
+
+/** The ranking of `findStandIns`, and parts asked about in the same circumstances, for whoever needs few of them. */
 export interface Ranking {
-  standIns: readonly RankedStandIn[];
-  assess: (candidate: Candidate) => Assessment;
+  /** All of them, worked out when they are first asked for. */
+  standIns: () => readonly RankedStandIn[];
+  /** Only the one that stands first by verdict, then by a leaning, then by rank; much sooner known. */
+  first: (leaning: Leaning) => RankedStandIn | undefined;
+  /** A part that is asked about. */
+  asked: (candidate: Candidate) => RankedStandIn;
 }
 
 /**
@@ -234,13 +293,19 @@ export interface Ranking {
  */
 export const rankStandIns = (catalogue: Catalogue, request: Request): Ranking => {
   const setting = settingFor(catalogue, request);
+  const ranked = (tried: Tried): RankedStandIn => ({
+    candidate: plainPart(tried.part),
+    verdict: tried.verdict,
+    style: styleOf(tried.part),
+    explain: () => assessmentOf(tried, setting),
+  });
+  let all: readonly RankedStandIn[] | undefined;
   return {
-    standIns: rank(setting).map((scored) => ({
-      candidate: plainPart(scored.part),
-      verdict: scored.verdict,
-      style: isOffered(scored.part) ? scored.part.style : '',
-      explain: () => assessmentOf(scored, setting),
-    })),
-    assess: (candidate) => assessIn(setting, candidate),
+    standIns: () => (all ??= rank(setting).map(ranked)),
+    first: (leaning) => {
+      const first = firstBy(leaning, setting);
+      return first === undefined ? undefined : ranked(first);
+    },
+    asked: (candidate) => ranked(tryAsked(setting, candidate)),
   };
 };

@@ -82,3 +82,34 @@ export const bestOf = (
   }
   return best;
 };
+
+/**
+ * The first of several parts that fits; nothing where none does.
+ * @param places of the demands, in the order in which to judge by them: the one that ruled a part out
+ *   is put first, since it mostly rules the next one out as well
+ */
+export const firstThatFits = (
+  parts: Iterable<Part>,
+  { circumstances, demands }: Setting,
+  places: number[],
+): Tried | undefined => {
+  const fit = (part: Part): Judged[] | undefined => {
+    const judged: Judged[] = [];
+    for (const [turn, place] of places.entries()) {
+      const demand = demands[place];
+      if (demand === undefined) continue;
+      const one = judge<Part, Circumstances>(demand, part, circumstances);
+      judged[place] = one;
+      if (one.verdict === 'fits') continue;
+      places.splice(turn, 1);
+      places.unshift(place);
+      return undefined;
+    }
+    return judged;
+  };
+  for (const part of parts) {
+    const judged = fit(part);
+    if (judged !== undefined) return tryOut(part, judged);
+  }
+  return undefined;
+};

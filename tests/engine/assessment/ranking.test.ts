@@ -1,6 +1,13 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { assess, findStandIns, rankStandIns } from '../../../src/engine/index.ts';
+import {
+  assess,
+  findStandIns,
+  rankStandIns,
+  verdictOrder,
+  type RankedStandIn,
+} from '../../../src/engine/index.ts';
+import { strangeness, strangenessOfType } from '../../../src/substitution/strangeness.ts';
 import { spreadPairs } from './spread-pairs.ts';
 
 const catalogue = loadCatalogue();
@@ -11,10 +18,30 @@ test.each(spreadPairs(catalogue, 17))(
     const request = { original: { type }, position };
     const ranking = rankStandIns(catalogue, request);
     const found = findStandIns(catalogue, request);
-    expect(ranking.standIns.map(({ explain }) => explain())).toEqual(found);
+    expect(ranking.standIns().map(({ explain }) => explain())).toEqual(found);
     expect(
-      ranking.standIns.map(({ candidate, verdict, style }) => [candidate, verdict, style]),
+      ranking.standIns().map(({ candidate, verdict, style }) => [candidate, verdict, style]),
     ).toEqual(found.map(({ candidate, verdict, buy }) => [candidate, verdict, buy?.style ?? '']));
-    expect(ranking.assess({ type })).toEqual(assess(catalogue, request, { type }));
+    expect(ranking.asked({ type }).explain()).toEqual(assess(catalogue, request, { type }));
+  },
+);
+
+test.each(spreadPairs(catalogue, 7))(
+  'what stands first for %s in %s is known without the rest',
+  (type, position) => {
+    const ranking = rankStandIns(catalogue, { original: { type }, position });
+    const lean = (one: RankedStandIn): number =>
+      strangeness(catalogue, type, { candidate: one.candidate, buy: { style: one.style } });
+    const first = ranking.first({
+      ofType: (other) => strangenessOfType(catalogue, type, other),
+      ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
+    });
+    const [expected] = ranking
+      .standIns()
+      .toSorted(
+        (a, b) =>
+          verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) || lean(a) - lean(b),
+      );
+    expect(first?.explain()).toEqual(expected?.explain());
   },
 );

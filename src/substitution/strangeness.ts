@@ -1,0 +1,36 @@
+import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
+import { madeOf, typeRowOf } from './any-kind.ts';
+import type { AnyPart } from './phrases.ts';
+
+/** What counts against a part, the weightier the more: pairs, then what is not stocked with leads. */
+const MADE = 4;
+const RARE = 2;
+const OTHER_FAMILY = 1;
+
+/** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
+export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: TypeId): number => {
+  const row = typeRowOf(catalogue, type);
+  const stocked = row?.market === 'common' || row?.market === 'current';
+  return (
+    (stocked ? 0 : RARE) +
+    (row?.family === typeRowOf(catalogue, original)?.family ? 0 : OTHER_FAMILY)
+  );
+};
+
+/**
+ * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
+ * and stocked types with leads of the old part's family before others of the same verdict. The list
+ * below it keeps the ranking.
+ */
+export const strangeness = (
+  catalogue: Catalogue,
+  original: TypeId,
+  {
+    candidate,
+    buy,
+  }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
+): number => {
+  const ofType = strangenessOfType(catalogue, original, candidate.type);
+  const chip = buy?.style.startsWith('chip') ?? false;
+  return (madeOf(candidate) === undefined ? 0 : MADE) + ofType + (chip && ofType < RARE ? RARE : 0);
+};
