@@ -17,7 +17,7 @@ const MOST_BYTES = 25_000_000;
 const BASE = (process.env['BASE'] ?? '/').replace(/\/$/, '');
 
 /** Pages that are drawn when opened, or make no sense without the site. */
-const LEFT_OUT = /^\/((?:replace|devices)\/[^/]+\/in|sources\/[^/]+|data|offline)\//;
+const LEFT_OUT = /^\/([^/]+\/[^/]+\/in|sources\/[^/]+|data|offline)\//;
 
 /** Modules that the file has otherwise than the site. */
 const INSTEAD: Readonly<Record<string, string>> = {

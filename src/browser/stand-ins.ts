@@ -1,6 +1,7 @@
 import type { Assessment } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { groundsMarkup } from '../substitution/grounds.ts';
+import type { AnyPart } from '../substitution/phrases.ts';
 import { resultsMarkup } from '../substitution/results.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { byId } from './by-id.ts';
@@ -25,10 +26,10 @@ export const openTypes = (): Set<string> =>
   );
 
 /** Draws the stand-ins anew; what stood open stays open, and the keyboard stays where it was. */
-export const showStandIns = (shown: Shown): void => {
+export const showStandIns = <P extends AnyPart>(shown: Shown<P>): void => {
   const open = openTypes();
   const focused = focusedType();
-  const isOpen = ({ candidate }: Assessment): boolean => open.has(candidate.type);
+  const isOpen = ({ candidate }: Assessment<P>): boolean => open.has(candidate.type);
   results.replaceChildren(...resultsMarkup(shown, isOpen).map((piece) => toDom(piece)));
   if (focused !== undefined) {
     document.getElementById(focused)?.querySelector('summary')?.focus({ preventScroll: true });

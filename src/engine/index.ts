@@ -70,8 +70,9 @@ export {
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
-export type { KindCandidate, KindPart, KindRequest } from './kinds/part.ts';
-export { allKindPairings } from './kinds/pairs.ts';
+export type { KindCandidate, KindCircumstances, KindPart, KindRequest } from './kinds/part.ts';
+export { allKindPairings, kindPairing } from './kinds/pairs.ts';
+export { carriedSetting, useOf, type CarriedSetting, type NewTrimmer } from './kinds/setting.ts';
 export { kindCircumstances, resolveKindSituation } from './kinds/situation.ts';
 export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';

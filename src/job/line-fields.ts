@@ -1,11 +1,7 @@
 import { signsOf, type Catalogue, type Habit } from '../engine/index.ts';
-import {
-  conditionIds,
-  fieldsFor,
-  partKeys,
-  readAddress,
-  type FieldGroup,
-} from '../substitution/address.ts';
+import { fieldsFor, partKeys, readAddress } from '../substitution/address.ts';
+import { conditionIds } from '../substitution/condition-fields.ts';
+import type { FieldGroup } from '../substitution/field.ts';
 import { evidenceFields } from '../substitution/old-part.ts';
 import type { Job, Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';

@@ -11,6 +11,8 @@ const scripts: readonly (readonly [RegExp, () => Promise<unknown>])[] = [
   [/^\/devices\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/device.ts')],
   [/^\/replace\/[^/]+\/$/, () => import('../browser/carry-query.ts')],
   [/^\/replace\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/substitution.ts')],
+  // Kinds of part besides capacitors, by the plural that each goes by.
+  [/^\/[^/]+\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/kind.ts')],
 ];
 
 /** What brings a page to life; nothing where it needs no script. */

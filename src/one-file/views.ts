@@ -1,7 +1,16 @@
 import { devicePage } from '../device-view/page.ts';
-import { deviceStandIns, findStandIns, isMetIn, pairing, type Catalogue } from '../engine/index.ts';
+import {
+  deviceStandIns,
+  findKindStandIns,
+  findStandIns,
+  isMetIn,
+  kindPairing,
+  pairing,
+  type Catalogue,
+} from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { SourceRow } from '../schemas/sources.ts';
+import { kindPage } from '../substitution/kind-page.ts';
 import { substitutionPage } from '../substitution/page.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, seenWords, sentence, sourceKindWords } from '../text/words.ts';
@@ -30,6 +39,21 @@ const pairView = (
     title,
     main: [h('h1', {}, title), h('p', { class: 'lead' }, sentence(capital(pair.why)))],
   };
+};
+
+/** The page of a type of some kind in a position, where the two are met together. */
+const kindView = (
+  catalogue: Catalogue,
+  [plural = '', typeId = '', positionId = '']: readonly string[],
+): View | undefined => {
+  const type = catalogue.kindTypes[typeId];
+  const position = catalogue.kindPositions[positionId];
+  if (type === undefined || position === undefined) return undefined;
+  const isMet =
+    catalogue.kinds[type.kind]?.plural === plural && kindPairing(catalogue, type, position).met;
+  if (!isMet) return undefined;
+  const request = { original: { type: typeId }, position: positionId };
+  return kindPage(catalogue, typeId, positionId, findKindStandIns(catalogue, request));
 };
 
 /** The page of a device in a use that it is met in. */
@@ -72,6 +96,7 @@ const sourceView = (catalogue: Catalogue, [id = '']: readonly string[]): View | 
 const kinds = [
   [/^\/replace\/([\w-]+)\/in\/([\w-]+)\/$/, pairView],
   [/^\/devices\/([\w-]+)\/in\/([\w-]+)\/$/, deviceView],
+  [/^\/([\w-]+)\/([\w-]+)\/in\/([\w-]+)\/$/, kindView],
   [/^\/sources\/([\w-]+)\/$/, sourceView],
 ] as const;
 

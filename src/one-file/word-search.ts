@@ -1,5 +1,6 @@
 import type { Hit } from '../browser/word-search.ts';
-import { allPairings, isMetIn, type Catalogue } from '../engine/index.ts';
+import { allKindPairings, allPairings, isMetIn, type Catalogue } from '../engine/index.ts';
+import { kindPath } from '../substitution/kind-path.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
 import { wholeCatalogue } from './data.ts';
@@ -45,6 +46,18 @@ const pairs = (catalogue: Catalogue): Entry[] =>
       : [];
   });
 
+const kindPairs = (catalogue: Catalogue): Entry[] =>
+  allKindPairings(catalogue).flatMap(({ type, position, pairing }) => {
+    const kind = catalogue.kinds[type.kind];
+    return pairing.met && kind !== undefined
+      ? {
+          path: kindPath(kind, type.id, position.id),
+          title: `${capital(type.name)} in ${midSentence(position.name)}`,
+          text: [type.short_name, type.family, ...position.also_called].join(', '),
+        }
+      : [];
+  });
+
 const devices = ({ devices: { devices: all, uses } }: Catalogue): Entry[] =>
   all.flatMap((device) =>
     uses
@@ -59,13 +72,13 @@ const devices = ({ devices: { devices: all, uses } }: Catalogue): Entry[] =>
 let entries: (Entry & { low: string; lowTitle: string })[] | undefined;
 
 const all = () => {
-  entries ??= [...held(), ...pairs(wholeCatalogue()), ...devices(wholeCatalogue())].map(
-    (entry) => ({
-      ...entry,
-      low: entry.text.toLowerCase(),
-      lowTitle: entry.title.toLowerCase(),
-    }),
-  );
+  const catalogue = wholeCatalogue();
+  const drawn = [...pairs(catalogue), ...kindPairs(catalogue), ...devices(catalogue)];
+  entries ??= [...held(), ...drawn].map((entry) => ({
+    ...entry,
+    low: entry.text.toLowerCase(),
+    lowTitle: entry.title.toLowerCase(),
+  }));
   return entries;
 };
 

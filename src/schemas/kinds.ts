@@ -28,8 +28,12 @@ export const kindRow = z.strictObject({
   plural: text,
   unit: optionalText.describe('SI unit of the value that it is named by; nothing if it has none'),
   value_name: optionalText.describe('what that value is called, such as Resistance'),
+  lowest: optionalPositive.describe('least value that a visitor may say, SI'),
+  highest: optionalPositive.describe('SI'),
   rating_unit: optionalText.describe('SI unit of its rating; nothing if it is not ordered by one'),
   rating_name: optionalText.describe('what the rating is called, such as Rated power'),
+  rating_lowest: optionalPositive.describe('least rating that a visitor may say, SI'),
+  rating_highest: optionalPositive.describe('SI'),
   summary: text.describe('what its pages are about, one sentence'),
   sums: idList.describe('bench sums that reckon with other numbers'),
 });

@@ -1,24 +1,21 @@
 import {
   DEFAULT_GUIDELINE,
-  formatQuantity,
   formatValue,
   resolveSituation,
   type Catalogue,
   type Habit,
   type PositionId,
-  type Range,
   type Request,
   type TypeId,
-  type Unit,
 } from '../engine/index.ts';
-import type { ConditionDefinitionRow } from '../schemas/positions.ts';
+import { conditionFields, readConditions } from './condition-fields.ts';
+import { fieldWith, saidOr, type Field } from './field.ts';
 import {
   PART_LIMITS,
   printTolerance,
   readRange,
   readToleranceText,
-  type Measure,
-  type Read,
+  takerOf,
   type Rejected,
 } from './typed-numbers.ts';
 
@@ -37,27 +34,6 @@ export interface Asked {
   rejected: Record<string, Rejected>;
 }
 
-/** SI unit of a condition, as the engine names it. */
-export const conditionUnit = (catalogue: Catalogue, id: string): Unit => {
-  const unit = catalogue.conditionDefinitions[id]?.unit ?? '';
-  return (catalogue.units[unit]?.si ?? 'ratio') as Unit;
-};
-
-const conditionMeasure = (catalogue: Catalogue, id: string): Measure => {
-  const row = catalogue.conditionDefinitions[id];
-  const factor = catalogue.units[row?.unit ?? '']?.factor ?? 1;
-  return {
-    unit: conditionUnit(catalogue, id),
-    bare: row?.unit,
-    lowest: (row?.lowest ?? 0) * factor,
-    highest: (row?.highest ?? Infinity) * factor,
-  };
-};
-
-/** Ids of the conditions that a position lets the visitor change. */
-export const conditionIds = (catalogue: Catalogue, position: PositionId): string[] =>
-  catalogue.conditions.filter((row) => row.position === position).map((row) => row.condition);
-
 /**
  * The request that an address makes of a type and a position. Unknown keys are passed over; what
  * cannot be understood leaves the default in place and is reported with its text.
@@ -68,15 +44,7 @@ export const readAddress = (
   position: PositionId,
   query: URLSearchParams,
 ): Asked => {
-  const rejected: Record<string, Rejected> = {};
-  const take = <T>(key: string, read: (text: string) => Read<T>): T | undefined => {
-    const text = query.get(key)?.trim() ?? '';
-    if (text === '') return undefined;
-    const result = read(text);
-    if ('value' in result) return result.value;
-    rejected[key] = { text, message: result.message };
-    return undefined;
-  };
+  const { take, rejected } = takerOf(query);
   const capacitance = take(partKeys.capacitance, (text) =>
     readRange(text, PART_LIMITS.capacitance),
   );
@@ -90,45 +58,15 @@ export const readAddress = (
       ? { value: text }
       : { message: 'There is no such guideline.' },
   );
-  const conditions: Record<string, Range> = {};
-  for (const id of conditionIds(catalogue, position)) {
-    const range = take(id, (text) => readRange(text, conditionMeasure(catalogue, id)));
-    if (range !== undefined) conditions[id] = range;
-  }
   return {
     request: {
       original: { type, capacitance, tolerance, ratedVoltage, age },
       position,
-      conditions,
+      conditions: readConditions(catalogue, position, take),
       guideline: guideline ?? DEFAULT_GUIDELINE,
     },
     rejected,
   };
-};
-
-/** What a number is about: the old part itself, or what conditions are grouped by. */
-export type FieldGroup = 'part' | ConditionDefinitionRow['group'];
-
-/** One number that the visitor may change. */
-export interface Field {
-  key: string;
-  group: FieldGroup;
-  label: string;
-  unit: Unit;
-  /** What stands in the field: the visitor's own text, or the default written out. */
-  text: string;
-  /** Whether the text is the visitor's, a default, or follows from the old part. */
-  from: 'given' | 'default' | 'derived';
-  message?: string;
-  note: string;
-}
-
-/** A condition written out; no time at all in the unit that people give it in, as `0 years`. */
-const printCondition = (catalogue: Catalogue, id: string, range: Range, habit?: Habit): string => {
-  const unit = conditionUnit(catalogue, id);
-  return unit === 's' && range.max === 0
-    ? `0\u00A0${catalogue.conditionDefinitions[id]?.unit ?? unit}`
-    : formatQuantity(range, unit, habit);
 };
 
 /** Every number that an assessment of this request rests on, as fields of a form. */
@@ -138,18 +76,7 @@ export const fieldsFor = (
   habit?: Habit,
 ): Field[] => {
   const { original, conditions } = resolveSituation(catalogue, request);
-  const field = (own: Omit<Field, 'message'>): Field => {
-    const fault = rejected[own.key];
-    return fault === undefined
-      ? own
-      : {
-          ...own,
-          text: fault.text,
-          message: `${fault.message} Until then ${own.text} counts.`,
-          from: 'given',
-        };
-  };
-  const given = (value: unknown): Field['from'] => (value === undefined ? 'default' : 'given');
+  const field = fieldWith(rejected);
   return [
     field({
       key: partKeys.capacitance,
@@ -157,7 +84,7 @@ export const fieldsFor = (
       label: 'Capacitance',
       unit: 'F',
       text: formatValue(original.capacitance, 'F', habit),
-      from: given(request.original.capacitance),
+      from: saidOr(request.original.capacitance),
       note: '',
     }),
     field({
@@ -166,7 +93,7 @@ export const fieldsFor = (
       label: 'Tolerance',
       unit: 'fraction',
       text: printTolerance(original.tolerance, habit),
-      from: given(request.original.tolerance),
+      from: saidOr(request.original.tolerance),
       note: '',
     }),
     field({
@@ -175,7 +102,7 @@ export const fieldsFor = (
       label: 'Rated voltage',
       unit: 'V',
       text: formatValue(original.ratedVoltage, 'V', habit),
-      from: given(request.original.ratedVoltage),
+      from: saidOr(request.original.ratedVoltage),
       note: '',
     }),
     field({
@@ -184,19 +111,9 @@ export const fieldsFor = (
       label: 'Age',
       unit: 's',
       text: formatValue(original.age, 's', habit),
-      from: given(request.original.age),
+      from: saidOr(request.original.age),
       note: 'What is usual for the type; some ceramics have lost capacitance since. Heat above about 125 °C, as in soldering, gives it back for a while',
     }),
-    ...conditions.map(({ id, range, from, row }) =>
-      field({
-        key: id,
-        group: catalogue.conditionDefinitions[id]?.group ?? 'circuit',
-        label: catalogue.conditionDefinitions[id]?.name ?? id,
-        unit: conditionUnit(catalogue, id),
-        text: printCondition(catalogue, id, range, habit),
-        from,
-        note: row.note,
-      }),
-    ),
+    ...conditionFields(catalogue, conditions, habit).map(field),
   ];
 };

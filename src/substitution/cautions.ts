@@ -10,6 +10,8 @@ import {
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
+import { madeOf } from './any-kind.ts';
+import type { AnyPart } from './phrases.ts';
 
 /** What brings a caution up; nothing where it always holds. All that is named must hold. */
 export interface Trigger {
@@ -31,7 +33,7 @@ export interface PageCaution {
 /** What the numbers of a page come to, as far as cautions go by it. */
 export interface AtHand {
   conditions: readonly ResolvedCondition[];
-  assessments: readonly Assessment[];
+  assessments: readonly Assessment<AnyPart>[];
 }
 
 /** Whether a caution has to be shown. */
@@ -42,7 +44,7 @@ export const isDue = (
   const highest = conditions.find(({ id }) => id === condition)?.range.max ?? 0;
   const isMade = assessments.some(
     ({ verdict, candidate }) =>
-      verdict !== 'keep-out' && made?.includes(candidate.made?.kind ?? '') === true,
+      verdict !== 'keep-out' && made?.includes(madeOf(candidate)?.kind ?? '') === true,
   );
   return (condition === undefined || highest >= from) && (made === undefined || isMade);
 };

@@ -1,5 +1,5 @@
 import { h, type Markup } from '../markup/node.ts';
-import type { Field, FieldGroup } from './address.ts';
+import type { Field, FieldGroup } from './field.ts';
 
 /** How a number came about, in a word. */
 const ORIGIN = { given: 'yours', default: 'usual', derived: 'from the old part' } as const;

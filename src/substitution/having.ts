@@ -5,7 +5,7 @@ import {
   printTolerance,
   readRange,
   readToleranceText,
-  type Read,
+  takerOf,
   type Rejected,
 } from './typed-numbers.ts';
 
@@ -35,15 +35,7 @@ export interface Having {
  * as is what is not said, and is reported with its text.
  */
 export const readHaving = (catalogue: Catalogue, query: URLSearchParams): Having => {
-  const rejected: Record<string, Rejected> = {};
-  const take = <T>(key: string, read: (text: string) => Read<T>): T | undefined => {
-    const text = query.get(key)?.trim() ?? '';
-    if (text === '') return undefined;
-    const result = read(text);
-    if ('value' in result) return result.value;
-    rejected[key] = { text, message: result.message };
-    return undefined;
-  };
+  const { take, rejected } = takerOf(query);
   const type = take(havingKeys.type, (text) =>
     Object.hasOwn(catalogue.types, text)
       ? { value: text }

@@ -1,11 +1,13 @@
 import { href } from '../components/links.ts';
-import type { Catalogue } from '../engine/index.ts';
+import type { Catalogue, PositionId, TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf, sentence } from '../text/words.ts';
-import { fieldsFor, guidelineKey, type Asked } from './address.ts';
+import { guidelineKey } from './address.ts';
+import type { Field } from './field.ts';
 import { fieldSets, fieldsMarkup, partNotes, typedAsIs, type FieldSet } from './form.ts';
 
-const guidelineChoice = ({ guidelines }: Catalogue, chosen: string | undefined): Markup =>
+/** Which derating guideline holds; capacitors alone have them. */
+export const guidelineChoice = ({ guidelines }: Catalogue, chosen: string | undefined): Markup =>
   h(
     'p',
     { class: 'field' },
@@ -42,13 +44,25 @@ const withoutScripts = (figures: `/${string}`): Markup =>
     ),
   );
 
-/**
- * The form of all numbers that a page rests on, which its script brings to life.
- * @param figures where the same is told as JSON
- */
-export const numbersForm = (catalogue: Catalogue, asked: Asked, figures: `/${string}`): Markup => {
-  const { position, original, guideline } = asked.request;
-  const fields = fieldsFor(catalogue, asked);
+/** What a form of numbers is about. */
+export interface NumbersForm {
+  type: TypeId;
+  position: PositionId;
+  fields: readonly Field[];
+  /** What else is asked beside the voltages. */
+  withVoltage?: Markup;
+  /** Where the same is told as JSON. */
+  figures: `/${string}`;
+}
+
+/** The form of all numbers that a page rests on, which its script brings to life. */
+export const numbersForm = ({
+  type,
+  position,
+  fields,
+  withVoltage,
+  figures,
+}: NumbersForm): Markup => {
   const sets = fieldSets(fields);
   const place = sets.find(({ group }) => group === 'place');
   return h(
@@ -57,7 +71,7 @@ export const numbersForm = (catalogue: Catalogue, asked: Asked, figures: `/${str
       id: 'numbers',
       class: 'numbers',
       'data-position': position,
-      'data-type': original.type,
+      'data-type': type,
       novalidate: true,
       ...typedAsIs,
     },
@@ -72,7 +86,7 @@ export const numbersForm = (catalogue: Catalogue, asked: Asked, figures: `/${str
             {},
             h('legend', {}, set.title),
             fieldsMarkup(set.fields),
-            set.group === 'voltage' && guidelineChoice(catalogue, guideline),
+            set.group === 'voltage' && withVoltage,
           ),
         ),
     ),

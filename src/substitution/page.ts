@@ -1,5 +1,4 @@
 import { basisMark } from '../components/basis-mark.ts';
-import { cautionMarkup } from '../components/caution-markup.ts';
 import { href } from '../components/links.ts';
 import {
   circumstancesOf,
@@ -13,89 +12,32 @@ import { h, type Markup } from '../markup/node.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, sentence } from '../text/words.ts';
-import { readAddress } from './address.ts';
+import { fieldsFor, readAddress } from './address.ts';
 import { answerSentence } from './answer.ts';
-import { cautionsFor, type PageCaution } from './cautions.ts';
-import { typedAsIs } from './form.ts';
+import { cautionsFor } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
 import { judgementMarkup } from './judge-view.ts';
-import { numbersForm } from './numbers-form.ts';
+import { guidelineChoice, numbersForm } from './numbers-form.ts';
+import {
+  cautionsPart,
+  dangerStrip,
+  emptyForm,
+  folded,
+  opening,
+  part,
+  type Leads,
+  type SubstitutionPage,
+} from './page-pieces.ts';
 import { resultsMarkup } from './results.ts';
 
 /** A substitution page as it is before anyone has said anything, for build and browser. */
 
-const opening = (title: string, answer: string): Markup =>
-  h(
-    'div',
-    { class: 'opening' },
-    h('h1', {}, title),
-    h('p', { class: 'lead', id: 'answer', 'aria-live': 'polite' }, answer),
-    h(
-      'p',
-      { class: 'actions' },
-      h(
-        'button',
-        { class: 'button', type: 'button', id: 'copy-link', hidden: true },
-        'Copy link with these numbers',
-      ),
-      ' ',
-      h('span', { id: 'copied', role: 'status' }),
-      ' ',
-      h('a', { href: '#stand-ins' }, 'Stand-ins'),
-      ' ',
-      h('a', { href: '#keep-out' }, 'Keep out'),
-      ' ',
-      h('a', { href: '#have', class: 'script-only', hidden: true }, 'A part that you have'),
-      ' ',
-      h('a', { href: '#cautions' }, 'Cautions'),
-    ),
-  );
-
-/** What brings a caution up, where a script finds it. */
-const triggerData = ({ trigger, due }: PageCaution) => ({
-  hidden: !due,
-  'data-condition': trigger.condition,
-  'data-from': trigger.from,
-  'data-made': trigger.made?.join(' '),
-});
-
-const dangerStrip = (cautions: readonly PageCaution[]): Markup | undefined => {
-  const dangers = cautions.filter(({ caution }) => caution.severity === 'danger');
-  if (dangers.length === 0) return undefined;
-  return h(
-    'div',
-    { class: 'caution caution-danger danger-strip' },
-    h(
-      'p',
-      {},
-      h('strong', { class: 'caution-word' }, 'Danger'),
-      dangers.map((one) => [
-        ' ',
-        h('a', { href: `#${one.caution.id}`, ...triggerData(one) }, one.caution.title),
-      ]),
-    ),
-  );
-};
-
-/** A part of the page that scripts fill when it is opened. */
-const folded = (id: string, title: string, ...inside: Markup[]): Markup =>
-  h(
-    'details',
-    { id, class: 'aside script-only', hidden: true },
-    h('summary', {}, h('h2', {}, title)),
-    ...inside,
-  );
-
-const emptyForm = (id: string): Markup =>
-  h('form', { id, class: 'numbers', novalidate: true, ...typedAsIs });
-
-const part = (id: string, title: string, ...inside: Markup[]): Markup =>
-  h(
-    'section',
-    { class: 'part', 'aria-labelledby': id },
-    h('div', { class: 'part-head' }, h('h2', { id }, title)),
-    h('div', { class: 'part-body' }, ...inside),
-  );
+const LEADS: readonly Leads[] = [
+  { id: 'stand-ins', word: 'Stand-ins' },
+  { id: 'keep-out', word: 'Keep out' },
+  { id: 'have', word: 'A part that you have', scripted: true },
+  { id: 'cautions', word: 'Cautions' },
+];
 
 const whatDecides = (position: PositionRow): Markup =>
   part(
@@ -119,13 +61,6 @@ const whatDecides = (position: PositionRow): Markup =>
       h('dd', {}, sentence(position.smaller)),
     ),
   );
-
-/** The title of a page and what stands in it. */
-export interface SubstitutionPage {
-  title: string;
-  answer: string;
-  main: Markup[];
-}
 
 /**
  * The page of a type in a position, for the usual numbers.
@@ -156,7 +91,7 @@ export const substitutionPage = (
   const figures = `/replace/${typeId}/in/${positionId}.json` as const;
   const where = midSentence(position.name);
   const main = [
-    opening(`${capital(type.name)} in ${where}`, answer),
+    opening(`${capital(type.name)} in ${where}`, answer, LEADS),
     dangerStrip(cautions),
     h(
       'details',
@@ -169,7 +104,13 @@ export const substitutionPage = (
       ),
       emptyForm('evidence'),
     ),
-    numbersForm(catalogue, asked, figures),
+    numbersForm({
+      type: typeId,
+      position: positionId,
+      fields: fieldsFor(catalogue, asked),
+      withVoltage: guidelineChoice(catalogue, request.guideline),
+      figures,
+    }),
     folded(
       'drawn',
       'The old part and the first stand-in, drawn to scale',
@@ -191,13 +132,7 @@ export const substitutionPage = (
       h('div', { id: 'comparison', class: 'results' }),
     ),
     whatDecides(position),
-    cautions.length > 0
-      ? part(
-          'cautions',
-          'Cautions',
-          ...cautions.map((one) => h('div', triggerData(one), cautionMarkup(one.caution))),
-        )
-      : undefined,
+    cautionsPart(cautions),
     h('div', { id: 'grounds', class: 'results' }, groundsMarkup(shown)),
     h(
       'p',

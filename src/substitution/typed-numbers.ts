@@ -21,6 +21,30 @@ export interface Rejected {
 /** What a text comes to, or a sentence that says what is wrong with it. */
 export type Read<T> = { value: T } | { message: string };
 
+/** Reads the texts of an address, key by key. */
+export interface Taker {
+  /** What a key says; nothing where it says nothing or cannot be understood. */
+  take: <T>(key: string, read: (text: string) => Read<T>) => T | undefined;
+  /** What could not be understood so far, with its text. */
+  rejected: Record<string, Rejected>;
+}
+
+/** Reads an address; what cannot be understood is left open and kept with what is wrong with it. */
+export const takerOf = (query: URLSearchParams): Taker => {
+  const rejected: Record<string, Rejected> = {};
+  return {
+    rejected,
+    take: (key, read) => {
+      const text = query.get(key)?.trim() ?? '';
+      if (text === '') return undefined;
+      const result = read(text);
+      if ('value' in result) return result.value;
+      rejected[key] = { text, message: result.message };
+      return undefined;
+    },
+  };
+};
+
 /** How the numbers of one key are read. */
 export interface Measure {
   unit: Unit;
@@ -43,6 +67,22 @@ export const readRange = (text: string, { unit, bare, lowest, highest }: Measure
         message: `Please give a value from ${formatValue(lowest, unit)} to ${formatValue(highest, unit)}.`,
       };
 };
+
+const FRACTIONS: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+};
+
+/** Writes a fraction at the start of a text as a decimal: ratings are spoken of as `1/4 W` and `½ W`. */
+export const withoutFraction = (text: string): string =>
+  text
+    .replace(/^[½¼¾⅛]/u, (sign) => FRACTIONS[sign] ?? sign)
+    .replace(
+      /^(\d{1,3})\s*\/\s*([1-9]\d{0,2})(?=\s|[A-Za-z]|$)/,
+      (_all, over: string, under: string) => String(Number(over) / Number(under)),
+    );
 
 /** Least and greatest values that an old part may have, SI. */
 export const PART_LIMITS = {

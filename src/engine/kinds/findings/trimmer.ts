@@ -1,23 +1,12 @@
 import { driftBySlope } from '../../equations/drift.ts';
 import { powerShare } from '../../equations/resistor.ts';
-import { greaterOf, presetOf, wiperCurrent, type Preset } from '../../equations/trimmer.ts';
+import { greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
 import { conditionOf, plain } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import type { Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
+import { presetFor, useOf } from '../setting.ts';
 import { fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
-
-const isDivider = ({ position }: KindCircumstances): boolean => position.wiring === 'divider';
-
-/** The old setting carried over to a new part with a total (ohm) and so many turns. */
-const presetFor = (total: number, turns: number, circumstances: KindCircumstances): Preset =>
-  presetOf({
-    use: isDivider(circumstances) ? 'divider' : 'rheostat',
-    reading: conditionOf(circumstances, 'old-setting').typ,
-    oldTotal: conditionOf(circumstances, 'old-total').typ,
-    total,
-    turns,
-  });
 
 /** What the new part has to read for the old setting, for every total that it may have (ohm). */
 const settingOf = (part: KindPart, circumstances: KindCircumstances): Range => {
@@ -29,7 +18,7 @@ const settingOf = (part: KindPart, circumstances: KindCircumstances): Range => {
 /** One way of working out for a rheostat, another for a divider. */
 const byWiring = (rheostat: KindModel, divider: KindModel): KindModel => {
   const modelFor = (circumstances: KindCircumstances): KindModel =>
-    isDivider(circumstances) ? divider : rheostat;
+    useOf(circumstances) === 'divider' ? divider : rheostat;
   return {
     measure: (part, circumstances) => modelFor(circumstances).measure(part, circumstances),
     working: (part, circumstances, value) =>
@@ -49,9 +38,10 @@ const transfer = (property: 'adjust-rheostat' | 'adjust-divider'): KindModel =>
     ({ [property]: fine, turns }, part, circumstances, value) => {
       const old = `old one reads ${formatValue(conditionOf(circumstances, 'old-setting').typ, 'ohm')} of ${formatValue(conditionOf(circumstances, 'old-total').typ, 'ohm')}`;
       const preset = presetFor(valueOf(part), turns.typ, circumstances);
-      const way = isDivider(circumstances)
-        ? `set the same ratio, ${formatValue(preset.ratio, 'fraction')} of its own total (${formatQuantity(settingOf(part, circumstances), 'ohm')})`
-        : `set the same ${formatValue(preset.set, 'ohm')} between the same two terminals`;
+      const way =
+        useOf(circumstances) === 'divider'
+          ? `set the same ratio, ${formatValue(preset.ratio, 'fraction')} of its own total (${formatQuantity(settingOf(part, circumstances), 'ohm')})`
+          : `set the same ${formatValue(preset.set, 'ohm')} between the same two terminals`;
       return (
         `${old}; ${way}: ${formatValue(preset.fromEnd, 'number')} of ${formatValue(turns.typ, 'number')} turns from that end, ` +
         `${formatValue(preset.perTurn, 'ohm')} a turn; it can be set to ${formatValue(fine.typ, 'fraction')} of its total, ` +

@@ -1,0 +1,10 @@
+import { isDue, type AtHand } from '../substitution/cautions.ts';
+
+/** Cautions that a condition or a stand-in brings up come and go with it. */
+export const showCautions = (atHand: AtHand): void => {
+  for (const element of document.querySelectorAll<HTMLElement>('[data-condition], [data-made]')) {
+    const { condition, from, made } = element.dataset;
+    const trigger = { condition, from: Number(from ?? 0), made: made?.split(' ') };
+    element.hidden = !isDue(trigger, atHand);
+  }
+};

@@ -1,0 +1,98 @@
+import type { Field } from '../substitution/field.ts';
+import { fieldNote } from '../substitution/form.ts';
+import { dropGiven, given, keepGiven } from './address-bar.ts';
+import { byId } from './by-id.ts';
+import { writeNote } from './note.ts';
+
+/** The form of numbers of a page about stand-ins, for any kind of part. */
+
+const form = byId('numbers', HTMLFormElement);
+
+/** The old type and the position that the page is about. */
+export const { type = '', position = '' } = form.dataset;
+
+/** The field of a key, if the form has it. */
+export const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
+  const element = form.elements.namedItem(key);
+  return element instanceof HTMLInputElement || element instanceof HTMLSelectElement
+    ? element
+    : undefined;
+};
+
+const showField = (field: Field): void => {
+  const input = inputFor(field.key);
+  if (input === undefined) return;
+  if (input !== document.activeElement) input.value = field.text;
+  const { text, fault } = fieldNote(field);
+  writeNote(field.key, text, fault);
+  if (fault) input.setAttribute('aria-invalid', 'true');
+  else input.removeAttribute('aria-invalid');
+  input.closest('.field')?.setAttribute('data-from', field.from);
+};
+
+/** Shows what each number counts as; the field that is being written in keeps its text. */
+export const showFields = (fields: readonly Field[]): void => {
+  fields.forEach(showField);
+};
+
+/** What the address says now. */
+export const askedNow = (): URLSearchParams => new URLSearchParams([...given]);
+
+/** Numbers of the address must be seen, even those that are folded away otherwise. */
+const unfoldGiven = (): void => {
+  for (const element of form.elements) {
+    const folded = element.closest('details:not([open])');
+    if (folded instanceof HTMLDetailsElement && given.has(element.getAttribute('name') ?? ''))
+      folded.open = true;
+  }
+};
+
+/** What a page does with its form of numbers. */
+export interface FormLife {
+  /** Reckons anew. */
+  update: () => void;
+  /** Writes out each number as it was understood, or puts the usual one back. */
+  showFields: () => void;
+  /** Fetches what reckoning needs, before it is wanted. */
+  prepare: () => void;
+  /** What of a field goes into the address, where that is not what stands in it. */
+  written?: (input: HTMLInputElement | HTMLSelectElement) => string;
+}
+
+/** Brings the form to life: what is typed goes into the address, and the page reckons with it. */
+export const enlivenNumbers = ({
+  update,
+  showFields: rewrite,
+  prepare,
+  written = ({ value }) => value,
+}: FormLife): void => {
+  form.addEventListener('input', ({ target }) => {
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    keepGiven(target.name, written(target));
+    update();
+  });
+  // On leaving a field its number is written out as it was understood, or the usual one put back.
+  // The results stay as they are: what is being clicked on there may not be replaced meanwhile.
+  form.addEventListener('focusout', rewrite);
+  form.addEventListener('reset', () => {
+    dropGiven(
+      [...form.elements].flatMap((element) => {
+        const name = element.getAttribute('name');
+        return name === null ? [] : [name];
+      }),
+    );
+    setTimeout(update);
+  });
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+  });
+  form.addEventListener('focusin', prepare, { once: true });
+  for (const element of form.elements) {
+    if (element instanceof HTMLInputElement) element.readOnly = false;
+    if (element instanceof HTMLSelectElement) element.disabled = false;
+  }
+  for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {
+    element.hidden = false;
+  }
+  unfoldGiven();
+};

@@ -1,0 +1,70 @@
+import {
+  formatQuantity,
+  type Catalogue,
+  type Habit,
+  type PositionId,
+  type Range,
+  type ResolvedCondition,
+  type Unit,
+} from '../engine/index.ts';
+import type { Field } from './field.ts';
+import { readRange, type Measure, type Taker } from './typed-numbers.ts';
+
+/** SI unit of a condition, as the engine names it. */
+export const conditionUnit = (catalogue: Catalogue, id: string): Unit => {
+  const unit = catalogue.conditionDefinitions[id]?.unit ?? '';
+  return (catalogue.units[unit]?.si ?? 'ratio') as Unit;
+};
+
+const conditionMeasure = (catalogue: Catalogue, id: string): Measure => {
+  const row = catalogue.conditionDefinitions[id];
+  const factor = catalogue.units[row?.unit ?? '']?.factor ?? 1;
+  return {
+    unit: conditionUnit(catalogue, id),
+    bare: row?.unit,
+    lowest: (row?.lowest ?? 0) * factor,
+    highest: (row?.highest ?? Infinity) * factor,
+  };
+};
+
+/** Ids of the conditions that a position lets the visitor change. */
+export const conditionIds = (catalogue: Catalogue, position: PositionId): string[] =>
+  catalogue.conditions.filter((row) => row.position === position).map((row) => row.condition);
+
+/** What an address says of the conditions of a position, SI. */
+export const readConditions = (
+  catalogue: Catalogue,
+  position: PositionId,
+  take: Taker['take'],
+): Record<string, Range> => {
+  const conditions: Record<string, Range> = {};
+  for (const id of conditionIds(catalogue, position)) {
+    const range = take(id, (text) => readRange(text, conditionMeasure(catalogue, id)));
+    if (range !== undefined) conditions[id] = range;
+  }
+  return conditions;
+};
+
+/** A condition written out; no time at all in the unit that people give it in, as `0 years`. */
+const printCondition = (catalogue: Catalogue, id: string, range: Range, habit?: Habit): string => {
+  const unit = conditionUnit(catalogue, id);
+  return unit === 's' && range.max === 0
+    ? `0\u00A0${catalogue.conditionDefinitions[id]?.unit ?? unit}`
+    : formatQuantity(range, unit, habit);
+};
+
+/** The conditions of a position as fields of a form. */
+export const conditionFields = (
+  catalogue: Catalogue,
+  conditions: readonly ResolvedCondition[],
+  habit?: Habit,
+): Omit<Field, 'message'>[] =>
+  conditions.map(({ id, range, from, row }) => ({
+    key: id,
+    group: catalogue.conditionDefinitions[id]?.group ?? 'circuit',
+    label: catalogue.conditionDefinitions[id]?.name ?? id,
+    unit: conditionUnit(catalogue, id),
+    text: printCondition(catalogue, id, range, habit),
+    from,
+    note: row.note,
+  }));

@@ -1,0 +1,136 @@
+import { basisMark } from '../components/basis-mark.ts';
+import { href } from '../components/links.ts';
+import {
+  kindCircumstances,
+  resolveKindSituation,
+  type Catalogue,
+  type KindAssessment,
+  type PositionId,
+  type TypeId,
+} from '../engine/index.ts';
+import { h, type Markup } from '../markup/node.ts';
+import type { KindPositionRow } from '../schemas/kinds.ts';
+import { midSentence } from '../text/mid-sentence.ts';
+import { capital, sentence } from '../text/words.ts';
+import { answerSentence } from './answer.ts';
+import { cautionsAt } from './cautions.ts';
+import { groundsMarkup } from './grounds.ts';
+import { kindFieldsFor, readKindAddress } from './kind-address.ts';
+import { kindPath } from './kind-path.ts';
+import { carriesSetting } from './new-trimmer.ts';
+import { numbersForm } from './numbers-form.ts';
+import {
+  cautionsPart,
+  dangerStrip,
+  emptyForm,
+  opening,
+  part,
+  type Leads,
+  type SubstitutionPage,
+} from './page-pieces.ts';
+import { resultsMarkup } from './results.ts';
+import { settingMarkup } from './setting-view.ts';
+
+const leads = (hasSetting: boolean, hasCautions: boolean): Leads[] => [
+  { id: 'stand-ins', word: 'Stand-ins' },
+  { id: 'keep-out', word: 'Keep out' },
+  ...(hasSetting ? [{ id: 'setting', word: 'The setting, carried over' }] : []),
+  ...(hasCautions ? [{ id: 'cautions', word: 'Cautions' }] : []),
+];
+
+const changedValue = (word: string, said: string): Markup[] =>
+  said === '' ? [] : [h('dt', {}, word), h('dd', {}, sentence(said))];
+
+const whatDecides = (position: KindPositionRow): Markup =>
+  part(
+    'asks',
+    'What decides here',
+    h(
+      'p',
+      {},
+      sentence(position.decisive),
+      ' ',
+      basisMark(position),
+      ' ',
+      h('a', { href: href(`/positions/${position.id}/`) }, 'All demands of this position'),
+    ),
+    h(
+      'dl',
+      { class: 'facts' },
+      ...changedValue('A larger value', position.larger),
+      ...changedValue('A smaller value', position.smaller),
+    ),
+  );
+
+/** A trimmer's old setting, with a form for what is measured on the new one. */
+const settingPart = (inside: readonly Markup[]): Markup =>
+  part(
+    'setting',
+    'The setting, carried over',
+    h('div', { id: 'carried' }, ...inside),
+    h(
+      'p',
+      { class: 'small quiet script-only', hidden: true },
+      'Give the old reading and the old total above, and here what you measure on the new one.',
+    ),
+    emptyForm('new-trimmer'),
+  );
+
+/**
+ * The page of a type of some kind in a position, for the usual numbers.
+ * @param assessments the ranked stand-ins at those
+ * @throws if the catalogue has no such type or position
+ */
+export const kindPage = (
+  catalogue: Catalogue,
+  typeId: TypeId,
+  positionId: PositionId,
+  assessments: readonly KindAssessment[],
+): SubstitutionPage => {
+  const type = catalogue.kindTypes[typeId];
+  const position = catalogue.kindPositions[positionId];
+  const kind = catalogue.kinds[type?.kind ?? ''];
+  if (type === undefined || position === undefined || kind === undefined)
+    throw new Error(`no type ${typeId} or position ${positionId}`);
+  const asked = readKindAddress(catalogue, typeId, positionId, new URLSearchParams());
+  const answer = answerSentence(catalogue, typeId, assessments);
+  const { conditions } = resolveKindSituation(catalogue, asked.request);
+  const circumstances = kindCircumstances(catalogue, asked.request);
+  const shown = {
+    catalogue,
+    assessments,
+    isFull: (one: KindAssessment) => one === assessments[0],
+  };
+  const cautions = cautionsAt(catalogue, type, position, { conditions, assessments });
+  const hasSetting = carriesSetting(circumstances);
+  const figures = `${kindPath(kind, typeId, positionId).replace(/\/$/, '')}.json` as `/${string}`;
+  const where = midSentence(position.name);
+  const main = [
+    opening(
+      `${capital(type.name)} in ${where}`,
+      answer,
+      leads(
+        hasSetting,
+        cautions.some(({ due }) => due),
+      ),
+    ),
+    dangerStrip(cautions),
+    numbersForm({
+      type: typeId,
+      position: positionId,
+      fields: kindFieldsFor(catalogue, asked),
+      figures,
+    }),
+    hasSetting ? settingPart(settingMarkup(shown, circumstances)) : undefined,
+    h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
+    whatDecides(position),
+    cautionsPart(cautions),
+    h('div', { id: 'grounds', class: 'results' }, groundsMarkup(shown)),
+    h(
+      'p',
+      { class: 'actions' },
+      h('a', { href: href(figures) }, 'All figures of this page as JSON'),
+    ),
+  ].filter((piece) => piece !== undefined);
+  return { title: `${capital(type.short_name)} in ${where}: what to fit`, answer, main };
+};

@@ -1,0 +1,109 @@
+import { cautionMarkup } from '../components/caution-markup.ts';
+import { h, type Markup } from '../markup/node.ts';
+import type { PageCaution } from './cautions.ts';
+import { typedAsIs } from './form.ts';
+
+/** Pieces that pages about stand-ins for any kind of part are made of. */
+
+/** A place in the page that its opening leads to. */
+export interface Leads {
+  id: string;
+  word: string;
+  /** Only where there are scripts. */
+  scripted?: boolean;
+}
+
+/** Title, answer and what leads further down. */
+export const opening = (title: string, answer: string, leads: readonly Leads[]): Markup =>
+  h(
+    'div',
+    { class: 'opening' },
+    h('h1', {}, title),
+    h('p', { class: 'lead', id: 'answer', 'aria-live': 'polite' }, answer),
+    h(
+      'p',
+      { class: 'actions' },
+      h(
+        'button',
+        { class: 'button', type: 'button', id: 'copy-link', hidden: true },
+        'Copy link with these numbers',
+      ),
+      ' ',
+      h('span', { id: 'copied', role: 'status' }),
+      ' ',
+      ...leads.flatMap(({ id, word, scripted = false }) => [
+        h(
+          'a',
+          { href: `#${id}`, class: scripted ? 'script-only' : undefined, hidden: scripted },
+          word,
+        ),
+        ' ',
+      ]),
+    ),
+  );
+
+/** What brings a caution up, where a script finds it. */
+export const triggerData = ({ trigger, due }: PageCaution) => ({
+  hidden: !due,
+  'data-condition': trigger.condition,
+  'data-from': trigger.from,
+  'data-made': trigger.made?.join(' '),
+});
+
+/** What can kill, at the top of the page. */
+export const dangerStrip = (cautions: readonly PageCaution[]): Markup | undefined => {
+  const dangers = cautions.filter(({ caution }) => caution.severity === 'danger');
+  if (dangers.length === 0) return undefined;
+  return h(
+    'div',
+    { class: 'caution caution-danger danger-strip' },
+    h(
+      'p',
+      {},
+      h('strong', { class: 'caution-word' }, 'Danger'),
+      dangers.map((one) => [
+        ' ',
+        h('a', { href: `#${one.caution.id}`, ...triggerData(one) }, one.caution.title),
+      ]),
+    ),
+  );
+};
+
+/** A part of the page that scripts fill when it is opened. */
+export const folded = (id: string, title: string, ...inside: Markup[]): Markup =>
+  h(
+    'details',
+    { id, class: 'aside script-only', hidden: true },
+    h('summary', {}, h('h2', {}, title)),
+    ...inside,
+  );
+
+/** A form that scripts fill. */
+export const emptyForm = (id: string): Markup =>
+  h('form', { id, class: 'numbers', novalidate: true, ...typedAsIs });
+
+/** A part of the page under a heading of its own. */
+export const part = (id: string, title: string, ...inside: Markup[]): Markup =>
+  h(
+    'section',
+    { class: 'part', 'aria-labelledby': id },
+    h('div', { class: 'part-head' }, h('h2', { id }, title)),
+    h('div', { class: 'part-body' }, ...inside),
+  );
+
+/** Every caution that the page may have to show; scripts show those that fall due. */
+export const cautionsPart = (cautions: readonly PageCaution[]): Markup | undefined =>
+  cautions.length === 0
+    ? undefined
+    : part(
+        'cautions',
+        'Cautions',
+        ...cautions.map((one) => h('div', triggerData(one), cautionMarkup(one.caution))),
+      );
+
+/** The title of a page and what stands in it. */
+export interface SubstitutionPage {
+  title: string;
+  answer: string;
+  main: Markup[];
+}
