@@ -1,5 +1,5 @@
 import type { Habit } from '../engine/index.ts';
-import type { Ask, PlannedLine } from '../job/index.ts';
+import type { Ask, PlannedLine, Worked } from '../job/index.ts';
 import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
 import { capital, listed, sentence } from '../text/words.ts';
 
@@ -66,13 +66,18 @@ const ofPlace = (
   return [{ text, acts: stays && decidedBy === 'rules' }];
 };
 
+/** That nothing serves, and why the best of those to keep out does not. */
+const nothingServes = (worked: Worked | undefined, habit: Habit | undefined): Remark => {
+  const keptOut = worked?.rest().keptOut;
+  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
+  const why = because === undefined ? '.' : `: ${sentence(reasonPhrase(because, habit))}`;
+  return act(`Nothing that is made today serves here${why}`);
+};
+
 /** What is to be said of the part that goes in. */
 const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
   const { worked, decision, state, standIn, chosenBy, setAside, choiceFault } = planned;
   const isNeeded = decision === 'replace' && state === 'assessed';
-  const nothing = isNeeded && standIn === undefined;
-  const keptOut = nothing ? worked?.rest().keptOut : undefined;
-  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
   return [
     ...(choiceFault === undefined
       ? []
@@ -84,13 +89,7 @@ const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Rema
             `Your choice, ${typeName(setAside.candidate.type)} ${partPhrase(setAside.candidate, habit)}, is set aside as another earns a better verdict. Take it again with a reason, or lock it.`,
           ),
         ]),
-    ...(nothing
-      ? [
-          act(
-            `Nothing that is made today serves here${because === undefined ? '.' : `: ${sentence(reasonPhrase(because, habit))}`}`,
-          ),
-        ]
-      : []),
+    ...(isNeeded && standIn === undefined ? [nothingServes(worked, habit)] : []),
     ...(isNeeded && standIn?.verdict === 'stopgap' && chosenBy === 'rules'
       ? [act('Nothing better than a stopgap is found; take it, or choose another.')]
       : []),
