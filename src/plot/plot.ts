@@ -115,15 +115,18 @@ const limitMarks = ({ limits }: Plot, y: PlotScale): Element[] =>
       const above = height - y.at(other.value);
       return above > 0 && above < WORD;
     });
+    // Between its own line and the axis there is no room for a word: it goes to the other end.
+    const isLow = isCrowded && height + WORD > HEIGHT - EDGE.bottom;
+    const below = !isLow && (isCrowded || height < EDGE.top + WORD);
     return [
       h('path', { class: 'plot-limit', d: `M${EDGE.left} ${px(height)}H${WIDTH - EDGE.right}` }),
       h(
         'text',
         {
           class: 'plot-limit-word',
-          x: WIDTH - EDGE.right,
-          y: px(isCrowded || height < EDGE.top + WORD ? height + 17 : height - 5),
-          'text-anchor': 'end',
+          x: isLow ? EDGE.left + 4 : WIDTH - EDGE.right,
+          y: px(below ? height + 17 : height - 5),
+          'text-anchor': isLow ? 'start' : 'end',
         },
         label,
       ),

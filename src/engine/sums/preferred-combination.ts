@@ -15,6 +15,8 @@ interface Kind {
   highest: number;
   /** How parts are joined whose values add up, and whose reciprocals do. */
   words: Record<Combined['join'], string>;
+  /** What each of several parts has to stand, in a sentence. */
+  sharing: string;
   check: { what: string; inputs: Record<string, string>; expected: Record<string, number> };
 }
 
@@ -153,6 +155,7 @@ export const combinationSum = (kind: Kind): Sum =>
             },
           ]
         : []),
+      { kind: 'limit', text: kind.sharing },
     ],
     laborious: true,
     cautions: [],

@@ -65,6 +65,12 @@ export const bypassShelf = defineSum({
     const rise = 10 * Math.log10((1 + (f / zero) ** 2) / (1 + (f / pole) ** 2));
     return { pole, zero, level: rise + shelf, shelf, seen };
   },
+  notes: () => [
+    {
+      kind: 'limit',
+      text: 'For small signals: the resistance of the device changes with its current, so use that at its working point.',
+    },
+  ],
   plots: [
     { title: 'Gain against frequency', x: 'f', scale: 'log', y: ['level'], yScale: 'linear' },
   ],

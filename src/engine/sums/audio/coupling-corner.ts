@@ -56,6 +56,12 @@ export const couplingCorner = defineSum({
       share: shareAcross(f, corner),
     };
   },
+  notes: () => [
+    {
+      kind: 'limit',
+      text: 'Resistance of the source and of the load count together. Several such corners in a row lose more: two equal ones are 6 dB down at theirs.',
+    },
+  ],
   plots: [
     {
       title: 'Level against frequency',

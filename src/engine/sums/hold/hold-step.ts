@@ -29,6 +29,12 @@ export const holdStep = defineSum({
   outputs: { step: { label: 'Hold step', symbol: 'V_step', unit: 'V', headline: true } },
   equations: ['V_step = Q/C'],
   at: ({ q, c }) => ({ step: stepOf(q, exactly(c)).typ }),
+  notes: () => [
+    {
+      kind: 'limit',
+      text: 'The charge goes with the supply, the held voltage and the edge of the control signal; a sheet gives it for one of each. Stray capacitance from the control line to the hold node adds to it.',
+    },
+  ],
   plots: [
     { title: 'Hold step against the capacitor', x: 'c', scale: 'log', y: ['step'], yScale: 'log' },
   ],

@@ -10,6 +10,8 @@ export const combineCapacitors = combinationSum({
   lowest: 1e-13,
   highest: 1,
   words: { single: 'alone', sum: 'side by side', reciprocal: 'in a row' },
+  sharing:
+    'In a row the smaller value takes the larger share of the voltage; side by side the lowest rating holds. Tolerances stay those of the parts.',
   check: {
     what: 'Worked by hand: 50 nF of E12 is 100 nF twice in a row',
     inputs: { value: '50 nF', series: 'E12', most: '2', within: '0' },

@@ -47,6 +47,12 @@ export const divider = defineSum({
     const lost = source / (source + load);
     return { out: v * ratio * (1 - lost), ratio, lost, source };
   },
+  notes: () => [
+    {
+      kind: 'limit',
+      text: 'Both resistors also warm, and drift apart where they differ in type. What each of them stands is a sum of its own.',
+    },
+  ],
   plots: [
     {
       title: 'Voltage against the lower resistor',

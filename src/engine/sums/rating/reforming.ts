@@ -17,12 +17,22 @@ const overTime = ({ steps, hold }: ReformingPlan, figure: (volts: number) => num
 
 const TIME = { label: 'Time from the start', unit: 's', scale: 'linear' } as const;
 
+/** Where the supply comes to the rating of the reader’s own part. */
+const atFull = (
+  { steps }: ReformingPlan,
+  heightOf: (step: ReformingPlan['steps'][number]) => number,
+): SumPlot['points'] => {
+  const last = steps.at(-1);
+  const before = steps.slice(0, -1).reduce((sum, { time }) => sum + time, 0);
+  return last === undefined ? [] : [{ x: before, y: heightOf(last) }];
+};
+
 const voltageOverTime = (plan: ReformingPlan): SumPlot => ({
   title: 'Voltage of the supply over time',
   x: TIME,
   y: { label: 'Supply', unit: 'V', scale: 'linear' },
   curves: [{ label: 'Supply', as: 'steps', points: overTime(plan, (volts) => volts) }],
-  points: [],
+  points: atFull(plan, ({ voltage }) => voltage),
   limits: [],
 });
 
@@ -38,7 +48,7 @@ const mostCurrent = (plan: ReformingPlan): SumPlot => ({
       points: overTime(plan, (volts) => volts / plan.resistor),
     },
   ],
-  points: [],
+  points: atFull(plan, ({ voltage }) => voltage / plan.resistor),
   limits: [
     { label: 'good when it stands still below', value: plan.leakage },
     { label: 'scrap if it still stands above', value: plan.scrapDrop / plan.resistor },

@@ -79,15 +79,20 @@ export const lcResonance = defineSum({
       impedance: Math.sqrt(l / c),
     };
   },
-  notes: ({ q }, { shift = 0 }) =>
-    shift * q > 0.5
+  notes: ({ q }, { shift = 0 }) => [
+    ...(shift * q > 0.5
       ? [
           {
-            kind: 'remark',
+            kind: 'remark' as const,
             text: 'It moved by more than half the width of its band: trim the coil or choose a closer value.',
           },
         ]
-      : [],
+      : []),
+    {
+      kind: 'limit',
+      text: 'Capacitance of the winding, of what is connected and of the wiring adds to that of the part: with less than some 100 pF put it in as well.',
+    },
+  ],
   plots: [
     {
       title: 'Resonance against the capacitor',

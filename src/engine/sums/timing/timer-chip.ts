@@ -116,6 +116,10 @@ export const timerChip = defineSum({
           },
         ]
       : []),
+    {
+      kind: 'limit',
+      text: 'The thresholds are a third and two thirds of the supply as long as nothing pulls at the control terminal. For long times an electrolytic decides: its tolerance and its leakage, which grows after years at rest.',
+    },
   ],
   plots: [
     { title: 'Period against the capacitor', x: 'c', scale: 'log', y: ['time'], yScale: 'log' },
