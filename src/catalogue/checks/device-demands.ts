@@ -19,9 +19,11 @@ export const deviceDemands: Check = {
         conditions.some((one) => one.position === position && one.condition === id);
       const fault = (column: string, wrong: string, expected: string) =>
         cellFault(rule, file, row, column, { wrong, expected });
+      const asked = findings.get(finding);
+      if (asked === undefined) return [];
       if (deviceModels[finding] === undefined)
         return [fault('finding', 'the engine has no such finding', 'a finding with a model')];
-      const missing = (findings.get(finding)?.conditions ?? []).filter((id) => !has(id));
+      const missing = asked.conditions.filter((id) => !has(id));
       return [
         ...missing.map((id) =>
           fault('finding', `the use gives no ${id}`, 'a row in devices/conditions.csv'),

@@ -21,9 +21,10 @@ export const deviceFigures: Check = {
   check: (tables) => {
     const units = unitsOf(tables);
     const properties = byId(valuesOf(tables, 'devices/properties.csv'));
+    // A device with another fault still is one.
     const owners = new Set(
-      [...valuesOf(tables, 'devices/devices.csv'), ...valuesOf(tables, 'devices/series.csv')].map(
-        ({ id }) => id,
+      [...tables['devices/devices.csv'].rows, ...tables['devices/series.csv'].rows].map(
+        ({ cells }) => cells['id'],
       ),
     );
     const file = 'devices/figures.csv';
