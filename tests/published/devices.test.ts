@@ -1,13 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { deviceKnowledge } from '../../src/engine/index.ts';
+import { assessDevice, deviceKnowledge } from '../../src/engine/index.ts';
 import { noiseWithSource, steadyError } from '../../src/engine/equations/amplifier.ts';
 import { seriesLoss } from '../../src/engine/equations/switch.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 import { named } from '../engine/devices/named.ts';
 
 const catalogue = loadCatalogue();
-const { device } = named(catalogue);
+const { device, use } = named(catalogue);
+
+/** What a device comes to in a use for one finding, in the place of another. */
+const verdictOf = (old: string, at: string, stranger: string, finding: string) => {
+  const assessed = assessDevice(catalogue, device(old), use(at), device(stranger));
+  return assessed.findings.find((one) => one.finding === finding)?.verdict;
+};
 
 describe('figures of devices against their sheets', () => {
   it.each<[string, string, number | undefined, 'min' | 'typ' | 'max', number, string]>([
@@ -33,17 +39,44 @@ describe('figures of devices against their sheets', () => {
     expect(known?.range[end]).toBeCloseTo(figure, 12);
   });
 
-  it.each<[string, number | undefined, number, string]>([
-    ['4066b', 10, 80, 'hef4066b'],
-    ['4066b', 15, 60, 'hef4066b'],
-    ['4066b', 15, 125, 'cd4066b-ti'],
-    ['4016b', 15, 115, 'hef4016b'],
-    ['74hc4066', 4.5, 50, '74hc4066-nexperia'],
-    ['dg411le', undefined, 16, 'dg411le-vishay'],
-  ])('on-resistance of %s at %s V reaches from or to %s ohm of %s', (id, at, typ) => {
-    const range = deviceKnowledge(catalogue, device(id), 'on-resistance', at)?.range;
-    expect(range?.min).toBeLessThanOrEqual(typ);
-    expect(range?.max).toBeGreaterThanOrEqual(typ);
+  it.each<[string, string, number | undefined, number, string]>([
+    // part, property, at, what one maker prints, SI, source
+    ['4066b', 'on-resistance', 5, 350, 'hef4066b'],
+    ['4066b', 'on-resistance', 10, 80, 'hef4066b'],
+    ['4066b', 'on-resistance', 15, 60, 'hef4066b'],
+    ['4066b', 'on-resistance', 15, 175, 'hef4066b'],
+    ['4066b', 'on-resistance', 15, 125, 'cd4066b-ti'],
+    ['4016b', 'on-resistance', 15, 115, 'hef4016b'],
+    ['4016b', 'on-resistance-at-rail', 10, 65, 'hef4016b'],
+    ['4016b', 'on-resistance-at-rail', 15, 200, 'cd4016bc-nsc'],
+    ['74hc4066', 'on-resistance-at-rail', 4.5, 50, 'sn74hc4066-ti'],
+    ['74hc4066', 'on-resistance', 4.5, 50, '74hc4066-nexperia'],
+    ['dg411le', 'on-resistance', undefined, 16, 'dg411le-vishay'],
+    ['tl072', 'bias-current', undefined, 30e-12, 'tl07x-motorola'],
+    ['4051b', 'on-resistance', 10, 400, 'cd4051-nsc'],
+    ['lm311', 'bias-current', undefined, 100e-9, 'lm311-ti'],
+  ])('%s: %s at %s V reaches %s, which one maker prints (%s)', (id, property, at, figure) => {
+    const range = deviceKnowledge(catalogue, device(id), property, at)?.range;
+    expect(range?.min).toBeLessThanOrEqual(figure * (1 + 1e-9));
+    expect(range?.max).toBeGreaterThanOrEqual(figure * (1 - 1e-9));
+  });
+
+  it.each<[string, number, string]>([
+    // part, pin, function; the source beside each
+    ['741', 1, 'null-minus'], // 741-intersil
+    ['741', 5, 'null-minus'], // 741-intersil
+    ['7905', 2, 'reg-input'], // lm79xx-fairchild
+    ['lm317', 1, 'adjust'], // lm317-onsemi
+    ['lm337', 2, 'reg-input'], // lm337-onsemi
+    ['4136', 11, 'v-plus'], // rc4136-fairchild
+    ['lm1117-5', 2, 'reg-output'], // lm1117-nsc
+    ['dg211', 13, 'v-plus'], // dg211-siliconix
+    ['74hc00', 3, 'output'], // 74hc00-nexperia
+    ['2sa1015', 2, 'collector'], // 2sa1015-jcst
+  ])('%s: pin %s is %s', (id, pin, does) => {
+    const [order] = device(id).pinouts;
+    const row = catalogue.devices.pins.find((one) => one.pinout === order && one.pin === pin);
+    expect(row?.function).toBe(does);
   });
 
   it('loses 2.34 % of a signal in 240 ohm before 10 kohm (lm741-ti, cd4066b-ti: arithmetic)', () => {
@@ -56,5 +89,56 @@ describe('figures of devices against their sheets', () => {
 
   it('has the thermal noise of 1 kohm at 25 degC, 4.06 nV in 1 Hz, where the rest is silent', () => {
     expect(noiseWithSource(exactly(0), exactly(0), 1000).typ).toBeCloseTo(4.06e-9, 11);
+  });
+
+  it('needs 7 V at the input of a 7805 at 1 A (lm7805-fairchild: 5 V and 2 V)', () => {
+    const [output, dropout] = ['output-voltage', 'dropout'].map(
+      (property) => deviceKnowledge(catalogue, device('7805'), property, 1)?.range.typ,
+    );
+    expect((output ?? 0) + (dropout ?? 0)).toBeCloseTo(7, 12);
+  });
+});
+
+describe('what published texts say of devices in each other’s places', () => {
+  it.each<[string, string, string, string, string, string]>([
+    // old, use, stand-in, finding, verdict, source
+    [
+      '4066b',
+      'switch-mute',
+      '74hc4066',
+      'supply-high',
+      'keep-out',
+      'sn74hc4066-ti: 9 V is too much',
+    ],
+    ['4011b', 'logic-12v', '4011b', 'supply-high', 'fits', 'cpentalk-cmos; harris-cd4000b: 15 V'],
+    ['4069ub', 'logic-linear', '74hc04', 'same-stages', 'keep-out', 'sdiy-2006-ub'],
+    [
+      '74ls00',
+      'logic-5v-ttl',
+      '74hc00',
+      'drive-high',
+      'keep-out',
+      'leap-logic-levels: 2.4 against 3.5 V',
+    ],
+    ['74ls00', 'logic-5v-ttl', '74hct00', 'drive-high', 'fits', 'leap-logic-levels'],
+    ['5532', 'amp-line', '5532', 'stable-gain', 'fits', 'ne5532-wikipedia: stable at unity gain'],
+    [
+      '5534',
+      'amp-line',
+      '5534',
+      'stable-gain',
+      'keep-out',
+      'ne5532-wikipedia: not without a capacitor',
+    ],
+    ['741', 'amp-dc', 'op97', 'pins', 'fits', 'op97-adi: in the place of a 741'],
+    ['741', 'amp-dc', 'op97', 'trim-pins', 'fits-if', 'op97-adi: only without the null network'],
+    ['725', 'amp-dc', 'op07', 'pins', 'fits', 'op07-adi: fits the socket of a 725'],
+  ])('%s as %s, %s: %s is %s (%s)', (old, at, stranger, finding, verdict) => {
+    expect(verdictOf(old, at, stranger, finding)).toBe(verdict);
+  });
+
+  it('9 V is more than one maker allows a 74HC4066 (sn74hc4066-ti: 6 V)', () => {
+    const range = deviceKnowledge(catalogue, device('74hc4066'), 'supply-max')?.range;
+    expect(range?.min).toBe(6);
   });
 });
