@@ -8,7 +8,17 @@ const unsafeHtml = ['innerHTML', 'outerHTML'].map((name) => ({
 }));
 
 export default tseslint.config(
-  { ignores: ['dist/', '.astro/', 'node_modules/', 'test-results/', 'playwright-report/'] },
+  {
+    ignores: [
+      'dist/',
+      '.astro/',
+      'node_modules/',
+      'test-results/',
+      'playwright-report/',
+      'reports/',
+      '.stryker-tmp/',
+    ],
+  },
   ...tseslint.configs.strict,
   ...tseslint.configs.stylistic,
   ...astro.configs['flat/recommended'],

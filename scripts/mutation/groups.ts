@@ -1,0 +1,48 @@
+/** A part of the code, and the tests that bear on it and are quick enough to be run for each mutant. */
+export interface Group {
+  /** Files whose mutants are made, as patterns from the project's folder. */
+  readonly code: readonly string[];
+  /** Test files that may tell a mutant from the code; which of their tests meet one is measured. */
+  readonly tests: readonly string[];
+}
+
+const engine = (name: string): string => `tests/engine/${name}/*.test.ts`;
+const published = (name: string): string => `tests/published/${name}.test.ts`;
+
+const whole = (folder: string, tests: readonly string[]): [string, Group] => [
+  folder,
+  { code: [`src/${folder}/**/*.ts`, '!src/**/*.generated.ts'], tests },
+];
+
+/** Groups by the folder of `src/` that they cover; DEVELOPERS.md tells their scores. */
+export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
+  whole('engine/equations', [
+    engine('equations'),
+    published('equations*'),
+    published('sum-equations'),
+    published('bench-sums'),
+    published('circuits'),
+  ]),
+  whole('engine/quantities', [engine('quantities')]),
+  whole('engine/values', [engine('values'), published('e-series'), published('combinations')]),
+  whole('engine/sizes', [engine('sizes'), published('sizes')]),
+  whole('engine/assessment', [
+    'tests/engine/assessment/!(all-pairs|ranking).test.ts',
+    published('rules'),
+  ]),
+  whole('engine/candidates', [engine('candidates')]),
+  whole('engine/triage', [engine('triage')]),
+  whole('engine/reforming', [engine('reforming')]),
+  whole('engine/findings', ['tests/engine/findings/!(widening).test.ts', published('heating')]),
+  whole('engine/markings', [
+    'tests/engine/markings/!(properties|worn).test.ts',
+    published('markings'),
+    published('resistor-markings'),
+  ]),
+  whole('engine/colours', ['tests/engine/colours/!(properties).test.ts', published('colours')]),
+  whole('engine/kinds', [engine('kinds'), published('resistors')]),
+  whole('engine/devices', [engine('devices'), published('devices')]),
+  whole('engine/look', [engine('look'), published('look')]),
+  whole('engine/positions', [engine('positions')]),
+  whole('catalogue', ['tests/data/!(made-faults).test.ts', 'tests/catalogue/*.test.ts']),
+]);
