@@ -1,5 +1,7 @@
 import {
+  filledKindSum,
   findKindStandIns,
+  kindCircumstances,
   resolveKindSituation,
   type Catalogue,
   type KindAssessment,
@@ -31,10 +33,12 @@ const showNumbers = (catalogue: Catalogue): void => {
 
 const shownOf = (catalogue: Catalogue, { request }: KindAsked): Shown<KindPart> => {
   const assessments = findKindStandIns(catalogue, request);
+  const circumstances = kindCircumstances(catalogue, request);
   const wanted = openTypes();
   return {
     catalogue,
     assessments,
+    sumOf: (finding, one) => filledKindSum(finding, one, circumstances),
     isFull: (one: KindAssessment) => one === assessments[0] || wanted.has(one.candidate.type),
     habit: habit(),
   };

@@ -1,5 +1,6 @@
 import {
   circumstancesOf,
+  filledSum,
   findStandIns,
   resolveSituation,
   type Assessment,
@@ -29,11 +30,12 @@ import { listenForOpening, openTypes, showStandIns } from './stand-ins.ts';
 /** What the page shows of all that was reckoned: findings of the first, the open, the compared. */
 const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   const assessments = findStandIns(catalogue, asked.request);
+  const circumstances = circumstancesOf(catalogue, asked.request);
   const wanted = new Set([...openTypes(), ...comparedTypes()]);
   return {
     catalogue,
     assessments,
-    circumstances: circumstancesOf(catalogue, asked.request),
+    sumOf: (finding, one) => filledSum(finding, one, circumstances),
     having: assessHaving(catalogue, asked),
     isFull: (one: Assessment) => one === assessments[0] || wanted.has(one.candidate.type),
     ledTo: true,

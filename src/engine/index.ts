@@ -55,7 +55,8 @@ export {
   type RankedStandIn,
 } from './assessment/assess.ts';
 export { circumstancesOf } from './assessment/circumstances.ts';
-export { filledSum, type FilledSum } from './assessment/filled-sum.ts';
+export { filledSum } from './assessment/filled-sum.ts';
+export type { FilledSum } from './assessment/sum-fields.ts';
 export type { Circumstances } from './findings/model.ts';
 export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
 export { readTolerance } from './candidates/generate.ts';
@@ -70,6 +71,7 @@ export {
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
+export { filledKindSum } from './kinds/filled-sum.ts';
 export type { KindCandidate, KindCircumstances, KindPart, KindRequest } from './kinds/part.ts';
 export { allKindPairings, kindPairing } from './kinds/pairs.ts';
 export { carriedSetting, useOf, type CarriedSetting, type NewTrimmer } from './kinds/setting.ts';

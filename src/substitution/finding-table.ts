@@ -1,6 +1,5 @@
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
-  filledSum,
   formatValue,
   type Assessment,
   type Finding,
@@ -84,14 +83,11 @@ export const findingAnchor = (part: string, demand: string): string => `${part}-
 /** What leads from a finding to the sum that works out the same, with its numbers filled in. */
 const sumLink = <P extends AnyPart>(
   finding: Finding,
-  { candidate, buy }: Assessment<P>,
+  assessment: Assessment<P>,
   { shown }: TableParts<P>,
 ): Markup[] => {
-  const filled =
-    shown.circumstances &&
-    'capacitance' in candidate &&
-    filledSum(finding, buy === undefined ? { candidate } : { candidate, buy }, shown.circumstances);
-  if (filled === undefined || filled === false) return [];
+  const filled = shown.sumOf?.(finding, assessment);
+  if (filled === undefined) return [];
   const numbers = new URLSearchParams(filled.inputs).toString();
   return ['; ', link(`/sums/${filled.sum}/?${numbers}`, 'try other numbers')];
 };

@@ -1,9 +1,11 @@
 import { basisMark } from '../components/basis-mark.ts';
 import { href } from '../components/links.ts';
 import {
+  filledKindSum,
   kindCircumstances,
   resolveKindSituation,
   type Catalogue,
+  type Finding,
   type KindAssessment,
   type PositionId,
   type TypeId,
@@ -99,6 +101,7 @@ export const kindPage = (
   const shown = {
     catalogue,
     assessments,
+    sumOf: (finding: Finding, one: KindAssessment) => filledKindSum(finding, one, circumstances),
     isFull: (one: KindAssessment) => one === assessments[0],
   };
   const cautions = cautionsAt(catalogue, type, position, { conditions, assessments });

@@ -2,9 +2,11 @@ import { basisMark } from '../components/basis-mark.ts';
 import { href } from '../components/links.ts';
 import {
   circumstancesOf,
+  filledSum,
   judgeFirst,
   type Assessment,
   type Catalogue,
+  type Finding,
   type PositionId,
   type TypeId,
 } from '../engine/index.ts';
@@ -84,7 +86,7 @@ export const substitutionPage = (
   const shown = {
     catalogue,
     assessments,
-    circumstances,
+    sumOf: (finding: Finding, one: Assessment) => filledSum(finding, one, circumstances),
     isFull: (one: Assessment) => one === assessments[0],
   };
   const cautions = cautionsFor(catalogue, type, position, { request, assessments });

@@ -2,7 +2,7 @@ import { href } from '../components/links.ts';
 import type {
   Assessment,
   Catalogue,
-  Circumstances,
+  FilledSum,
   Finding,
   Habit,
   Part,
@@ -20,8 +20,8 @@ export interface Shown<P extends AnyPart = Part> {
   assessments: readonly Assessment<P>[];
   /** A part that the visitor asks about besides. */
   having?: Assessment<P> | undefined;
-  /** What they were worked out from; findings lead to their sums where it is given. */
-  circumstances?: Circumstances;
+  /** The bench sum that a finding leads to, with its numbers filled in. */
+  sumOf?: (finding: Finding, assessment: Assessment<P>) => FilledSum | undefined;
   /** Whether all findings of a stand-in stand in the page, or only the one that decides. */
   isFull: (assessment: Assessment<P>) => boolean;
   /** Whether something in the page leads to single findings. */

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { DemandRow, FindingRow } from '../schemas/positions.ts';
 
-/** A position of capacitors, or a use of devices. */
+/** A position of any kind of part, or a use of devices. */
 interface Place {
   id: string;
   name: string;
@@ -43,10 +43,15 @@ const groups = (
 
 /** Positions that ask for what a sum works out, by what they ask; most positions first. */
 export const askedIn = (
-  { positions, demands, findings }: Catalogue,
+  { positions, kindPositions, demands, findings }: Catalogue,
   sum: string,
 ): readonly AskedIn[] =>
-  groups(Object.values(positions), demands, new Map(Object.entries(findings)), sum);
+  groups(
+    [...Object.values(positions), ...Object.values(kindPositions)],
+    demands,
+    new Map(Object.entries(findings)),
+    sum,
+  );
 
 /** Uses of devices that ask for what a sum works out, in the same way. */
 export const askedInUses = (

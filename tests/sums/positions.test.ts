@@ -15,7 +15,7 @@ test('a sum knows the positions that ask for it, each once', () => {
 });
 
 test('a sum that no finding leads to has none', () => {
-  expect(askedIn(catalogue, 'trimmer-preset')).toEqual([]);
+  expect(askedIn(catalogue, 'divider')).toEqual([]);
 });
 
 test('a sum knows the uses of devices that ask for it', () => {
@@ -24,4 +24,11 @@ test('a sum knows the uses of devices that ask for it', () => {
   );
   expect(ids).toEqual(['switch-hold']);
   expect(askedInUses(catalogue, 'reservoir').length).toBeGreaterThan(0);
+});
+
+test('a sum knows the positions of resistors and trimmers as well', () => {
+  const asked = askedIn(catalogue, 'trimmer-preset');
+  const all = asked.flatMap(({ must, weighs }) => [...must, ...weighs].map(({ id }) => id));
+  const trimmed = Object.values(catalogue.kindPositions).filter(({ kind }) => kind === 'trimmer');
+  expect(all.toSorted()).toEqual(trimmed.map(({ id }) => id).toSorted());
 });

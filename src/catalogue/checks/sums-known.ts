@@ -13,15 +13,24 @@ const NAMED = {
   'with-surge-resistance': 'condition-definitions.csv',
   property: 'properties.csv',
   'property-if-known': 'properties.csv',
+  'by-wiring': 'properties.csv',
 } as const;
 
 export const sumsKnown: Check = {
   id: rule,
   about: 'A bench sum that is named is one that there is, with the fields that are filled in.',
-  needs: ['findings.csv', 'sum-inputs.csv', 'condition-definitions.csv', 'properties.csv'],
+  needs: [
+    'findings.csv',
+    'sum-inputs.csv',
+    'condition-definitions.csv',
+    'properties.csv',
+    'kinds/properties.csv',
+  ],
   check: (tables) => {
-    const idsIn = (file: (typeof NAMED)[keyof typeof NAMED]): Set<string> =>
-      new Set(tables[file].rows.map(({ cells }) => cells['id'] ?? ''));
+    const idsIn = (file: (typeof NAMED)[keyof typeof NAMED]): Set<string> => {
+      const more = file === 'properties.csv' ? tables['kinds/properties.csv'].rows : [];
+      return new Set([...tables[file].rows, ...more].map(({ cells }) => cells['id'] ?? ''));
+    };
     const filled = new Set(tables['sum-inputs.csv'].rows.map(({ cells }) => cells['sum']));
     const fromFindings = tables['findings.csv'].rows.flatMap((row): Fault[] => {
       const { sum = '' } = row.cells;
@@ -48,7 +57,7 @@ export const sumsKnown: Check = {
         if (!Object.hasOwn(sum.inputs, input))
           return fault('input', 'the sum has no such field', Object.keys(sum.inputs).join(', '));
         const table = takes in NAMED ? NAMED[takes as keyof typeof NAMED] : undefined;
-        return table === undefined || idsIn(table).has(name)
+        return table === undefined || name.split(';').every((one) => idsIn(table).has(one))
           ? []
           : fault('of', `not found in ${table}`, `one id of ${table}`);
       }),

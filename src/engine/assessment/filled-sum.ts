@@ -12,13 +12,8 @@ import { listedRipple } from '../sizes/ripple-of.ts';
 import type { Assessment } from './assess.ts';
 import type { Finding } from './finding.ts';
 import type { Part } from './parts.ts';
+import { fillSum, isOfKind, type FilledSum, type KindTakes } from './sum-fields.ts';
 import { writtenRange } from './written-range.ts';
-
-/** A bench sum with what a finding puts into its fields, as people write it. */
-export interface FilledSum {
-  sum: string;
-  inputs: Readonly<Record<string, string>>;
-}
 
 /** Rise (K) that heat is filled in for. */
 const TEN = 10;
@@ -110,7 +105,13 @@ const fillings: Readonly<
   Record<
     Exclude<
       SumInputRow['takes'],
-      'type' | 'ripple-type' | 'reformed-type' | 'property-if-known' | 'words' | 'nothing'
+      | 'type'
+      | 'ripple-type'
+      | 'reformed-type'
+      | 'property-if-known'
+      | 'words'
+      | 'nothing'
+      | KindTakes
     >,
     (ask: Ask) => Filling
   >
@@ -162,16 +163,6 @@ const rippleType = ({ part: { type }, circumstances: { catalogue } }: Ask): stri
 const reformedType = ({ part: { type }, circumstances: { catalogue } }: Ask): string | undefined =>
   catalogue.reforming.some((row) => row.types.includes(type)) ? type : undefined;
 
-/** How each field of a sum is filled for a finding: by a row of its own, or by that for all. */
-const rowsFor = (catalogue: Circumstances['catalogue'], sum: string, id: string): SumInputRow[] => {
-  const fitting = catalogue.sumInputs.filter(
-    (row) => row.sum === sum && (row.for.length === 0 || row.for.includes(id)),
-  );
-  return [...Map.groupBy(fitting, ({ input }) => input).values()].flatMap(
-    (rows) => rows.find((row) => row.for.length > 0) ?? rows,
-  );
-};
-
 /** What one field is filled with; nothing where that is not known. */
 const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
   const { catalogue } = ask.circumstances;
@@ -182,6 +173,7 @@ const fill = (takes: SumInputRow['takes'], ask: Ask): string | undefined => {
   if (takes === 'ripple-type') return rippleType(ask);
   if (takes === 'reformed-type') return reformedType(ask);
   if (takes === 'property-if-known') return writtenRange(catalogue, ...propertyAsked(ask)) ?? '';
+  if (isOfKind(takes)) return undefined;
   const [range, unit] = fillings[takes](ask);
   return writtenRange(catalogue, range, unit);
 };
@@ -196,15 +188,10 @@ export const filledSum = (
   { candidate, buy }: Pick<Assessment, 'candidate' | 'buy'>,
   circumstances: Circumstances,
 ): FilledSum | undefined => {
-  const sum = circumstances.catalogue.findings[finding.finding]?.sum ?? '';
-  if (sum === '' || finding.standIn === undefined || candidate.made !== undefined) return undefined;
+  if (candidate.made !== undefined) return undefined;
   // The finding went by the body and the pulse rating of the style on offer.
   const part = buy === undefined ? candidate : { ...candidate, style: buy.style };
-  const inputs: Record<string, string> = {};
-  for (const row of rowsFor(circumstances.catalogue, sum, finding.finding)) {
-    const text = fill(row.takes, { of: row.of, part, finding, circumstances });
-    if (text === undefined) return undefined;
-    if (text !== '') inputs[row.input] = text;
-  }
-  return { sum, inputs };
+  return fillSum(circumstances.catalogue, finding, ({ takes, of }) =>
+    fill(takes, { of, part, finding, circumstances }),
+  );
 };

@@ -1,5 +1,5 @@
 import type { DeviceRow, DeviceSumInputRow } from '../../schemas/devices.ts';
-import type { FilledSum } from '../assessment/filled-sum.ts';
+import type { FilledSum } from '../assessment/sum-fields.ts';
 import type { Finding } from '../assessment/finding.ts';
 import { writtenRange } from '../assessment/written-range.ts';
 import { leakageWhenWarm } from '../equations/switch.ts';

@@ -1,4 +1,4 @@
-import { powerShare, voltageStood } from '../../equations/resistor.ts';
+import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Power at temperature and the voltage limit of a resistor. */
@@ -70,6 +70,10 @@ export const resistorLimits = defineSum({
     share: { label: 'Share of the rated power left', symbol: 'k', unit: 'fraction' },
     power: { label: 'Power that it has', symbol: 'P', unit: 'W' },
     load: { label: 'Of what is allowed', symbol: 's', unit: 'fraction' },
+    heat: { label: 'Power, of what is left of its rating', symbol: 's_P', unit: 'fraction' },
+    rated: { label: 'Rated voltage, while it is cool', symbol: 'V_R', unit: 'V' },
+    ratedLoad: { label: 'Of the rated voltage', symbol: 's_R', unit: 'fraction' },
+    overload: { label: 'Voltage that it stands for seconds', symbol: 'V_O', unit: 'V' },
     critical: {
       label: 'Resistance above which the voltage limit decides',
       symbol: 'R_c',
@@ -81,16 +85,26 @@ export const resistorLimits = defineSum({
     'V_a = min(V_max, sqrt(k*P_R*R))',
     'P = V^2/R',
     's = V/V_a',
+    's_P = P/(k*P_R)',
+    'V_R = min(V_max, sqrt(P_R*R))',
+    's_R = V/V_R',
+    'V_O = min(2*V_max, 2.5*sqrt(P_R*R))',
     'R_c = V_max^2/P_R',
   ],
   at: ({ r, p, vmax, knee, end, t, v }) => {
     const share = powerShare(knee, end, t);
     const allowed = share === undefined ? undefined : voltageStood(r, share * p, vmax);
+    const rated = voltageStood(r, p, vmax);
+    const left = (share ?? 0) * p;
     return {
       allowed,
       share,
       power: v ** 2 / r,
       load: allowed === undefined || allowed === 0 ? undefined : v / allowed,
+      heat: left === 0 ? undefined : v ** 2 / r / left,
+      rated,
+      ratedLoad: v / rated,
+      overload: overloadStood(r, p, vmax),
       critical: vmax ** 2 / p,
     };
   },
@@ -114,7 +128,7 @@ export const resistorLimits = defineSum({
     },
   ],
   cautions: [],
-  sources: ['identity'],
+  sources: ['identity', 'mil-prf-39005g', 'te-cfr-2011'],
   checks: [
     {
       what: 'Printed: 1 W, 10 kΩ at 70 °C stand 100 V',
