@@ -1,6 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Names } from './names.ts';
 import type { Item, Scan } from './scan.ts';
+import { foundAt } from './scan.ts';
 import { readTemperatureCharacteristic, sayCharacteristic, slopeLetters } from './temperatures.ts';
 import type { TemperatureMeaning } from './temperatures.ts';
 import type { Assumed, Marking } from './text.ts';
@@ -72,9 +73,17 @@ const letterNeeds = (scan: Scan, at: number, end: number): Need[] => [
   beforeThreeFigures(scan, at, end) ? 'touching-before-value' : 'whole-word',
 ];
 
-/** Whether a figure is taken for the letter that a code begins with: `25V` is a voltage. */
-const readsFigureFirst = ({ text }: Marking, at: number, code: string): boolean =>
-  isFigure(text.charAt(at)) && isLetter(code.charAt(0));
+/** Whether the last character of a code is the unit of a voltage as it is written. */
+const endsInVolts = (scan: Scan, end: number): boolean =>
+  foundAt(scan, end - 1).some(
+    (found) => found.item.kind === 'volts' && found.end === end && found.assumed.length === 0,
+  );
+
+/** What it costs to take a figure for the letter that a code begins with: `25V` is a voltage. */
+const figureFirst = (scan: Scan, at: number, code: string): number => {
+  if (!isFigure(scan.marking.text.charAt(at)) || !isLetter(code.charAt(0))) return 0;
+  return endsInVolts(scan, at + code.length) ? weights.voltageForCode : weights.figureForLetter;
+};
 
 /** Codes that stand whole in a table, as words to be found. */
 export const temperatureItems = (
@@ -100,7 +109,7 @@ export const temperatureItems = (
             weight:
               weightOf(said.alone ? weights.temperature : weights.temperatureLetter, said.use) +
               (found.sameCase ? 0 : weights.otherCase) +
-              (readsFigureFirst(scan.marking, at, code) ? weights.figureForLetter : 0) +
+              figureFirst(scan, at, code) +
               found.cost,
             needs: said.alone ? [] : letterNeeds(scan, at, found.end),
             assumed: found.assumed,
@@ -168,7 +177,8 @@ const codesAt = (marking: Marking, at: number): Code[] => {
 };
 
 /** Three-place codes that are put together by rule. */
-const ruledAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+const ruledAt = (scan: Scan, at: number): Token[] => {
+  const { lexicon, marking } = scan;
   const end = at + 3;
   if (end > marking.text.length || !standsFree(marking, at, end)) return [];
   const wholeWord = wordBegins(marking, at) && wordEnds(marking, end);
@@ -185,7 +195,7 @@ const ruledAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
         weight:
           weightOf(weights.temperature, said.use) +
           (assumed.length > 0 || marking.text.startsWith(code, at) ? 0 : weights.otherCase) +
-          (readsFigureFirst(marking, at, code) ? weights.figureForLetter : 0) +
+          figureFirst(scan, at, code) +
           cost,
         needs: [],
         assumed,

@@ -47,6 +47,8 @@ export const weights = {
   temperatureLetter: { usual: 0.8, other: 0.4, rare: -0.8 },
   /** A code whose first letter was taken from a figure: what begins with one is rather a voltage. */
   figureForLetter: -3,
+  /** The same, where what is written is a voltage as it stands, as `25V` is. */
+  voltageForCode: -4.5,
   word: { usual: 1.5, other: 0.8, rare: 0.2 },
   safety: { usual: 2.2, other: 1, rare: 0 },
   mark: { usual: 0.6, other: 0.3, rare: 0 },

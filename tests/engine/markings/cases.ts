@@ -162,5 +162,6 @@ export const cases: [string, Hints, Wanted][] = [
   ['8 450V', { body: 'aluminium' }, { c: 8 * u, volts: 450, lost: none }],
   ['2/16', { body: 'aluminium' }, { c: 2 * u, volts: 16, lost: none }],
   ['m18 25V', { body: 'ceramic', origin: 'soviet' }, { c: 180 * n, volts: 25 }],
+  ['470 25V', { body: 'ceramic', origin: 'soviet' }, { c: 47 * p, volts: 25 }],
   ['2P15', { body: 'mica' }, { c: 2.15 * p }],
 ];
