@@ -12,11 +12,14 @@ export const commonScale = (scales: readonly number[]): number => {
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
 
-/** How a scale compares with that of the page's other drawings; nothing where it is the same. */
+/**
+ * How a scale compares with that of the page's other drawings; nothing where it is the same. Short,
+ * for it stands under drawings that are narrow themselves.
+ */
 export const scaleWords = (scale: number, pageScale: number): string => {
   if (scale === pageScale) return '';
   const common = divisor(scale, pageScale);
   return scale > pageScale
-    ? `${Math.round((scale / pageScale) * 100) / 100} times as large as the other drawings`
-    : `${scale / common}/${pageScale / common} as large as the other drawings`;
+    ? `drawn ${Math.round((scale / pageScale) * 100) / 100} times as large`
+    : `drawn ${scale / common}/${pageScale / common} as large`;
 };

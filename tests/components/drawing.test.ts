@@ -135,7 +135,7 @@ describe('the rule', () => {
   it('says where the scale is another than the usual one', () => {
     expect(wordsOf(draw(spec))).not.toMatch(/large/);
     expect(wordsOf(draw(spec, { pageScale: 4 }))).not.toMatch(/large/);
-    expect(wordsOf(draw(spec, { pxPerMm: 4 }))).toMatch(/1\/2 as large as the other drawings/);
+    expect(wordsOf(draw(spec, { pxPerMm: 4 }))).toMatch(/drawn 1\/2 as large/);
     expect(draw(spec, { pxPerMm: 16 }).attributes['aria-label']).toMatch(/2 times as large/);
   });
 
