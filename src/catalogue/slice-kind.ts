@@ -43,6 +43,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
   const findings = new Set(demands.map((demand) => demand.finding));
   const sumInputs = sumInputsOf(catalogue, findings);
   const properties = new Set([
+    ...(catalogue.kinds[kind]?.ordered ?? []),
     ...sumInputs.flatMap(({ takes, of }) => (takes === 'words' ? [] : of)),
     ...Object.values(pick(catalogue.findings, findings)).flatMap((row) => row.properties),
   ]);

@@ -134,6 +134,9 @@ const markingsOf = (
     ]),
   ) as unknown as Catalogue['markings'];
 
+/** Words of types besides capacitors that only their own pages show. */
+const KIND_TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
+
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
@@ -143,13 +146,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
   kinds: catalogue.kinds,
-  kindTypes: eachWithout(catalogue.kindTypes, [
-    'appearance',
-    'summary',
-    'failure',
-    'locator',
-    'note',
-  ]),
+  kindTypes: eachWithout(catalogue.kindTypes, KIND_TYPE_WORDS),
   kindPositions: eachWithout(catalogue.kindPositions, [
     'summary',
     'decisive',
@@ -167,6 +164,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     uses: catalogue.devices.uses.map((row) =>
       without(row, ['summary', 'decisive', 'symptom', 'trap', 'locator', 'note', 'source']),
     ),
+    families: catalogue.devices.families.map((row) => without(row, ['name', 'one', 'summary'])),
     affixes: catalogue.devices.affixes.map((row) =>
       without(row, ['meaning', 'locator', 'note', 'source']),
     ),
@@ -233,6 +231,14 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
   units: catalogue.units,
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
+  kinds: catalogue.kinds,
+  kindTypes: eachWithout(catalogue.kindTypes, KIND_TYPE_WORDS),
+  devices: {
+    ...nothing(catalogue).devices,
+    devices: catalogue.devices.devices.map((row) =>
+      without(row, ['summary', 'trap', 'locator', 'note', 'source']),
+    ),
+  },
   cautions: catalogue.cautions,
   job: {
     ...nothing(catalogue).job,

@@ -4,7 +4,7 @@ import type { Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
 import { cardTable } from './table.ts';
 
-const HEADS = ['Buy', 'What', 'Value', 'Voltage', 'Size', 'For', 'Notes'];
+const HEADS = ['Buy', 'What', 'Value', 'Rating', 'Size', 'For', 'Notes'];
 
 /** The list of what to buy, and below it what is not settled yet. */
 export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
@@ -17,11 +17,12 @@ export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
           `${String(group.total)} (${String(group.needed)} + ${countOf(group.spares, 'spare')})`,
           group.what,
           [group.value, group.tolerance].filter((text) => text !== '').join(' '),
-          group.volts,
+          [group.volts, group.power].filter((text) => text !== '').join(', '),
           [
             group.style,
             group.pitch && `pitch ${group.pitch}`,
             group.height && `height at most ${group.height}`,
+            group.details,
           ]
             .filter((text) => text !== '')
             .join(', '),

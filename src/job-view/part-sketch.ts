@@ -8,7 +8,7 @@ import {
   type PartSpec,
 } from '../drawing/index.ts';
 import { resolveSituation, type Catalogue } from '../engine/index.ts';
-import type { SheetStep } from '../job/index.ts';
+import { isCapacitor, type SheetStep } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { drawnParts, SIDES_FROM } from '../substitution/drawn.ts';
@@ -30,10 +30,11 @@ const capacitors = (
   { typeLooks, markings }: Catalogue,
 ): Sketched[] => {
   const { worked, standIn } = planned;
-  if (worked === undefined || catalogue === undefined) return [];
+  if (worked?.request === undefined || catalogue === undefined) return [];
+  const fitted = standIn !== undefined && isCapacitor(standIn) ? standIn : undefined;
   const { original } = resolveSituation(catalogue, worked.request);
   const all = { ...catalogue, typeLooks, markings };
-  const parts = drawnParts(all, original, action === 'replace' ? standIn : undefined);
+  const parts = drawnParts(all, original, action === 'replace' ? fitted : undefined);
   return parts.map(({ spec, name, sides, basis }) => ({
     spec,
     name,

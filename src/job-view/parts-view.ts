@@ -26,7 +26,7 @@ export const COLUMNS: readonly Column[] = [
   { field: 'type', label: 'Type', list: 'type-names' },
   { field: 'value', label: 'Value' },
   { field: 'tolerance', label: 'Tolerance' },
-  { field: 'volts', label: 'Rated voltage' },
+  { field: 'volts', label: 'Voltage or power' },
   { field: 'position', label: 'Position', list: 'position-names' },
   { field: 'note', label: 'Note' },
 ];

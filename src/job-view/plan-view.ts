@@ -1,8 +1,15 @@
 import { verdictMark } from '../components/verdict-shape.ts';
-import { foundOf, shortenDesignators, type LineFields, type PlannedLine } from '../job/index.ts';
+import {
+  decidingOf,
+  foundOf,
+  shortenDesignators,
+  standInWords,
+  whyWords,
+  type LineFields,
+  type PlannedLine,
+} from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
-import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
 import { capital, sentence, typeset } from '../text/words.ts';
 import { lineFieldsMarkup } from './line-fields-view.ts';
 import { answersMarkup } from './questions-view.ts';
@@ -60,13 +67,13 @@ const alternatives = (
     'ol',
     { class: 'rows' },
     all.map((one, index) => {
-      const finding = decidingFinding(one);
+      const finding = decidingOf(one);
       return h(
         'li',
         {},
         verdictMark(one.verdict),
-        ` ${typeName(one.candidate.type)}, ${partPhrase(one.candidate, habit)}. `,
-        finding === undefined ? '' : `${sentence(reasonPhrase(finding, habit))} `,
+        ` ${standInWords(one, typeName, habit)}. `,
+        finding === undefined ? '' : `${sentence(whyWords(finding, planned.part.family, habit))} `,
         h('button', { type: 'button', 'data-take': index }, 'Take this'),
       );
     }),
@@ -105,7 +112,7 @@ export const planDetail = (group: PlanGroup, words: PlanWords, fieldsOpen: boole
   return h(
     'div',
     { class: 'plan-detail' },
-    worked?.judgement.reasons.map(({ why, working }) =>
+    worked?.judgement?.reasons.map(({ why, working }) =>
       h('p', { class: 'small' }, sentence(working === '' ? why : `${why} (${working})`)),
     ),
     askMarkup(group, words),
@@ -167,8 +174,8 @@ export const planRow = (
   words: PlanWords,
   { isOpen, fieldsOpen }: { isOpen: boolean; fieldsOpen: boolean },
 ): Element => {
-  const { line, decision, standIn, state } = group.planned;
-  const finding = standIn === undefined ? undefined : decidingFinding(standIn);
+  const { line, part, decision, standIn, state } = group.planned;
+  const finding = standIn === undefined ? undefined : decidingOf(standIn);
   const old = [words.typeName(line.type), line.value, line.volts].filter((text) => text !== '');
   return h(
     'li',
@@ -196,13 +203,13 @@ export const planRow = (
           : [
               decision === 'replace' ? '' : h('span', { class: 'quiet' }, 'if replaced: '),
               verdictMark(standIn.verdict),
-              ` ${words.typeName(standIn.candidate.type)}, ${partPhrase(standIn.candidate, words.habit)}`,
+              ` ${standInWords(standIn, words.typeName, words.habit)}`,
             ],
       ),
       isOpen ? planDetail(group, words, fieldsOpen) : '',
     ),
     finding !== undefined &&
-      h('p', { class: 'small quiet' }, sentence(reasonPhrase(finding, words.habit))),
+      h('p', { class: 'small quiet' }, sentence(whyWords(finding, part.family, words.habit))),
     remarksOf(group.planned, words).map(({ text, acts }) =>
       h('p', { class: acts ? 'small remark' : 'small quiet' }, text),
     ),

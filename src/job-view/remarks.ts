@@ -1,6 +1,5 @@
 import type { Habit } from '../engine/index.ts';
-import type { Ask, PlannedLine, Worked } from '../job/index.ts';
-import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
+import { decidingOf, standInWords, whyWords, type Ask, type PlannedLine } from '../job/index.ts';
 import { capital, listed, sentence } from '../text/words.ts';
 
 /** What is said below a line of a plan. */
@@ -52,12 +51,12 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
 
 /** What speaks against the old type in its place, however sound the part is. */
 const ofPlace = (
-  { worked, decision, decidedBy }: PlannedLine,
+  { worked, decision, decidedBy, part }: PlannedLine,
   { habit }: RemarkWords,
 ): Remark[] => {
   const misfit = worked?.misfit;
   if (misfit === undefined) return [];
-  const why = sentence(reasonPhrase(misfit, habit));
+  const why = sentence(whyWords(misfit, part.family, habit));
   if (decidedBy === 'place')
     return [act(`Tested rather than left, as a part like the old one does not serve here: ${why}`)];
   const stays = decision === 'leave';
@@ -67,10 +66,10 @@ const ofPlace = (
 };
 
 /** That nothing serves, and why the best of those to keep out does not. */
-const nothingServes = (worked: Worked | undefined, habit: Habit | undefined): Remark => {
+const nothingServes = ({ worked, part }: PlannedLine, habit: Habit | undefined): Remark => {
   const keptOut = worked?.rest().keptOut;
-  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
-  const why = because === undefined ? '.' : `: ${sentence(reasonPhrase(because, habit))}`;
+  const because = keptOut === undefined ? undefined : decidingOf(keptOut);
+  const why = because === undefined ? '.' : `: ${sentence(whyWords(because, part.family, habit))}`;
   return act(`Nothing that is made today serves here${why}`);
 };
 
@@ -86,19 +85,15 @@ const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Rema
       ? []
       : [
           act(
-            `Your choice, ${typeName(setAside.candidate.type)} ${partPhrase(setAside.candidate, habit)}, is set aside as another earns a better verdict. Take it again with a reason, or lock it.`,
+            `Your choice, ${standInWords(setAside, typeName, habit)}, is set aside as another earns a better verdict. Take it again with a reason, or lock it.`,
           ),
         ]),
-    ...(isNeeded && standIn === undefined ? [nothingServes(worked, habit)] : []),
+    ...(isNeeded && standIn === undefined ? [nothingServes(planned, habit)] : []),
     ...(isNeeded && standIn?.verdict === 'stopgap' && chosenBy === 'rules'
       ? [act('Nothing better than a stopgap is found; take it, or choose another.')]
       : []),
     ...(planned.differsFromBest && worked?.best !== undefined
-      ? [
-          tell(
-            `Chosen by you. First in rank: ${typeName(worked.best.candidate.type)}, ${partPhrase(worked.best.candidate, habit)}.`,
-          ),
-        ]
+      ? [tell(`Chosen by you. First in rank: ${standInWords(worked.best, typeName, habit)}.`)]
       : []),
   ];
 };

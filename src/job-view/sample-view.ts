@@ -1,28 +1,34 @@
 import { verdictMark } from '../components/verdict-shape.ts';
-import { shortenDesignators, type Order, type Plan, type PlannedLine } from '../job/index.ts';
+import {
+  decidingOf,
+  shortenDesignators,
+  standInWords,
+  whyWords,
+  type Order,
+  type Plan,
+  type PlannedLine,
+} from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element, Markup } from '../markup/node.ts';
-import { decidingFinding, partPhrase, reasonPhrase } from '../substitution/phrases.ts';
 import { capital, sentence, typeset } from '../text/words.ts';
 import { orderMarkup } from './order-view.ts';
 import { remarksOf, type RemarkWords } from './remarks.ts';
 import { cardTable } from './table.ts';
 
 const whyOf = (planned: PlannedLine, words: RemarkWords): string[] => [
-  ...(planned.worked?.judgement.reasons.slice(0, 1).map(({ why }) => sentence(why)) ?? []),
+  ...(planned.worked?.judgement?.reasons.slice(0, 1).map(({ why }) => sentence(why)) ?? []),
   ...(planned.line.decisionReason === '' ? [] : [sentence(planned.line.decisionReason)]),
   ...remarksOf(planned, words).map(({ text }) => text),
 ];
 
-const standInOf = ({ standIn, decision }: PlannedLine, words: RemarkWords): Markup[] => {
+const standInOf = ({ standIn, decision, part }: PlannedLine, words: RemarkWords): Markup[] => {
   if (standIn === undefined) return [''];
-  const finding = decidingFinding(standIn);
-  const { candidate, verdict } = standIn;
+  const finding = decidingOf(standIn);
   return [
     decision === 'replace' ? '' : 'if replaced: ',
-    verdictMark(verdict),
-    ` ${words.typeName(candidate.type)}, ${partPhrase(candidate, words.habit)}. `,
-    finding === undefined ? '' : sentence(reasonPhrase(finding, words.habit)),
+    verdictMark(standIn.verdict),
+    ` ${standInWords(standIn, words.typeName, words.habit)}. `,
+    finding === undefined ? '' : sentence(whyWords(finding, part.family, words.habit)),
   ];
 };
 

@@ -2,9 +2,12 @@ import { formatValue, type Assessment, type Catalogue, type Part } from '../engi
 import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
 import { capital } from '../text/words.ts';
+import { deviceThing, kindThing } from './bought-other.ts';
 import { formingNote } from './lead-forming.ts';
 import type { PlannedLine } from './planned.ts';
 import { printCapacitance, printVolts } from './print.ts';
+import { isCapacitor, isDevice } from './stand-in.ts';
+import { typeNameIn } from './type-name.ts';
 
 /** What tells one thing to buy from another, in words. */
 export interface Bought {
@@ -13,11 +16,29 @@ export interface Bought {
   value: string;
   tolerance: string;
   volts: string;
+  /** Rated power. */
+  power: string;
   style: string;
   pitch: string;
   /** Height of the body, where one is listed. */
   height: string;
+  /** What else one orders it by, such as its temperature coefficient or its turns. */
+  details: string;
 }
+
+/** A thing of which nothing is said. */
+export const nothingBought: Bought = {
+  kind: '',
+  what: '',
+  value: '',
+  tolerance: '',
+  volts: '',
+  power: '',
+  style: '',
+  pitch: '',
+  height: '',
+  details: '',
+};
 
 /** One thing of a stand-in, how many of it each place takes, and what to mind. */
 export interface ThingFor {
@@ -37,6 +58,7 @@ const capacitor = (part: Part, assessment: Assessment, catalogue: Catalogue): Bo
   const single = part.made === undefined;
   const offered = single ? assessment.buy : undefined;
   return {
+    ...nothingBought,
     kind: 'capacitor',
     what: catalogue.types[part.type]?.name ?? part.type,
     value: printCapacitance(part),
@@ -49,14 +71,11 @@ const capacitor = (part: Part, assessment: Assessment, catalogue: Catalogue): Bo
 };
 
 const resistor = (ohm: number, watt: number | undefined): Bought => ({
+  ...nothingBought,
   kind: 'resistor',
-  what: watt === undefined ? 'Resistor' : `Resistor, ${formatValue(watt, 'W')} or more`,
+  what: 'Resistor',
   value: formatValue(ohm, 'ohm'),
-  tolerance: '',
-  volts: '',
-  style: '',
-  pitch: '',
-  height: '',
+  power: watt === undefined ? '' : `${formatValue(watt, 'W')} or more`,
 });
 
 /** A stand-in that is made of several things: each is bought. */
@@ -87,20 +106,21 @@ const madeThings = (assessment: Assessment, catalogue: Catalogue, where: string)
 };
 
 /** A part that is bought as it is typed, like for like. */
-const asTyped = ({ line, part }: PlannedLine): ThingFor => ({
+const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
   thing: {
+    ...nothingBought,
     kind: part.kind === '' ? 'other' : part.kind,
-    what: line.type === '' ? capital(part.kind === '' ? 'part' : part.kind) : line.type,
+    what:
+      line.type === ''
+        ? capital(part.kind === '' ? 'part' : part.kind)
+        : typeNameIn(common, line.type),
     value: line.value,
     tolerance: line.tolerance,
     volts: line.volts,
-    style: '',
-    pitch: '',
-    height: '',
   },
   each: 1,
   notes: [
-    'as typed, not assessed here yet',
+    'as typed, not assessed',
     ...(line.marking.trim() === '' ? [] : [`the old one is marked ${line.marking}`]),
   ],
 });
@@ -109,15 +129,22 @@ const asTyped = ({ line, part }: PlannedLine): ThingFor => ({
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
   const { state, standIn, line, part } = planned;
   if (state === 'waiting') return { things: [], reason: 'its position is still being fetched' };
-  if (state === 'open')
+  if (state === 'open' && (part.family === undefined || part.family === 'capacitor'))
     return { things: [], reason: `its ${planned.missing[0] ?? 'part'} is not known` };
-  if (state === 'other') {
+  if (state === 'other' || state === 'open') {
     const said = line.value + line.marking + line.type;
     return said.trim() === ''
       ? { things: [], reason: 'nothing says what it is' }
-      : { things: [asTyped(planned)] };
+      : { things: [asTyped(planned, catalogue)] };
   }
   if (standIn === undefined) return { things: [], reason: 'no stand-in serves in its place' };
+  if (isDevice(standIn)) {
+    return { things: [deviceThing(standIn, part.kind)] };
+  }
+  if (!isCapacitor(standIn)) {
+    const what = typeNameIn(catalogue, standIn.candidate.type);
+    return { things: [kindThing(standIn, part.kind, what)] };
+  }
   const where = part.designators.join(' ');
   if (standIn.candidate.made !== undefined) {
     return { things: madeThings(standIn, catalogue, where) };

@@ -1,7 +1,8 @@
 import type { Catalogue } from '../engine/index.ts';
-import { cautionsFor } from '../substitution/cautions.ts';
+import { cautionsAt, cautionsFor } from '../substitution/cautions.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { PlannedLine } from './planned.ts';
+import { isCapacitor } from './stand-in.ts';
 
 /** Whether a caution holds for any work at a bench, whatever the part and its place. */
 export const isGeneral = ({ types, positions, condition, made, kinds }: CautionRow): boolean =>
@@ -12,17 +13,40 @@ const typesAtHand = (
   { worked, standIn, decision }: PlannedLine,
   part: CautionRow['part'],
 ): string[] => {
-  const old = worked?.request.original.type ?? '';
+  const old = worked?.request?.original.type ?? '';
   // A part that is only tested stays in if it reads well, so it counts as either.
-  if (decision !== 'replace' || standIn === undefined) return [old];
+  if (decision !== 'replace' || standIn === undefined || !isCapacitor(standIn)) return [old];
   const fitted = (standIn.candidate.made?.parts ?? [standIn.candidate]).map(({ type }) => type);
   if (part === 'old') return [old];
   return part === 'new' ? fitted : [old, ...fitted];
 };
 
-/** Cautions of kinds of part that are not assessed here: none but those that name the kind. */
-const ofKind = ({ part }: PlannedLine, cautions: readonly CautionRow[]): CautionRow[] =>
-  cautions.filter(({ kinds }) => kinds.includes(part.kind));
+/**
+ * Cautions of parts besides capacitors: those that name the kind or that the use of a device names,
+ * and those that the numbers of its position bring up.
+ */
+const ofOthers = (
+  { part, worked }: PlannedLine,
+  catalogue: Catalogue | undefined,
+  cautions: readonly CautionRow[],
+): CautionRow[] => {
+  const { conditions, cautions: named = [] } = worked ?? {};
+  const { type = '', position = '' } = part;
+  const tied = cautions.filter((row) => !isGeneral(row) && row.kinds.length === 0);
+  const here =
+    catalogue === undefined || conditions === undefined
+      ? []
+      : cautionsAt(
+          { ...catalogue, cautions: tied },
+          { id: type },
+          { id: position },
+          { conditions, assessments: [] },
+        )
+          .filter(({ due }) => due)
+          .map(({ caution }) => caution);
+  const own = cautions.filter(({ id, kinds }) => kinds.includes(part.kind) || named.includes(id));
+  return [...new Set([...own, ...here])];
+};
 
 /**
  * What can hurt a person or the part in the work on a line: by the part that comes out, the one that
@@ -36,12 +60,12 @@ export const lineCautions = (
   cautions: readonly CautionRow[],
 ): readonly CautionRow[] => {
   const { worked, standIn } = planned;
-  const position = catalogue?.positions[worked?.request.position ?? ''];
-  if (worked === undefined || catalogue === undefined || position === undefined)
-    return ofKind(planned, cautions);
-  const { request } = worked;
+  const request = worked?.request;
+  const position = catalogue?.positions[request?.position ?? ''];
+  if (request === undefined || catalogue === undefined || position === undefined)
+    return ofOthers(planned, catalogue, cautions);
   const tied = cautions.filter((row) => !isGeneral(row) && row.kinds.length === 0);
-  const assessments = standIn === undefined ? [] : [standIn];
+  const assessments = standIn === undefined || !isCapacitor(standIn) ? [] : [standIn];
   const isFor = (row: CautionRow, id: string): boolean =>
     typesAtHand(planned, row.part).includes(id) &&
     (row.types.length === 0 || row.positions.includes(position.id) || row.types.includes(id));

@@ -3,6 +3,16 @@
 export { planJob, newPlanCache, type PlanCache, type PlanTools } from './plan.ts';
 export type { Missing, Plan, PlannedLine, PlanState, Worked } from './planned.ts';
 export { choiceOf } from './choice.ts';
+export {
+  decidingOf,
+  isCapacitor,
+  isDevice,
+  isKind,
+  standInWords,
+  whyWords,
+  type StandIn,
+} from './stand-in.ts';
+export { typeNameIn } from './type-name.ts';
 export { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 export { orderCsv, orderOf, orderText, type Order, type OrderGroup } from './order.ts';
 export { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';

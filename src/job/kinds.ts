@@ -21,9 +21,9 @@ export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | unde
 export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();
 
-/** Whether a kind is one that designators have letters for. */
-export const isKnownKind = ({ job: { designatorLetters } }: Catalogue, kind: string): boolean =>
-  kind === 'other' || designatorLetters.some((row) => row.kind === kind);
+/** Whether a kind is one that is fitted in its turn. */
+export const isKnownKind = ({ job: { fittingOrder } }: Catalogue, kind: string): boolean =>
+  fittingOrder.some(({ kinds }) => kinds.includes(kind));
 
 /** Offers the kind that the letters of designators usually stand for. */
 export const askKind = (

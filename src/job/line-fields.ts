@@ -1,10 +1,12 @@
-import { signsOf, type Catalogue, type Habit } from '../engine/index.ts';
+import { formatValue, signsOf, type Catalogue, type Habit } from '../engine/index.ts';
+import { deviceFields } from '../device-view/numbers.ts';
 import { fieldsFor, partKeys, readAddress } from '../substitution/address.ts';
 import { conditionIds } from '../substitution/condition-fields.ts';
 import type { FieldGroup } from '../substitution/field.ts';
+import { kindFieldsFor, readKindAddress } from '../substitution/kind-address.ts';
 import { evidenceFields } from '../substitution/old-part.ts';
 import type { Job, Line } from './model.ts';
-import type { PartOfLine } from './part-of-line.ts';
+import type { Family, PartOfLine } from './part-of-line.ts';
 import { addressOf, type Placed } from './question.ts';
 
 /** A number that a line may say, with what counts where it says nothing. */
@@ -34,13 +36,56 @@ export interface LineFields {
 
 const ORIGIN = { given: 'whole board', default: 'usual', derived: 'from the old part' } as const;
 
-/** The conditions of a line's position and the readings of its old part, as fields. */
-export const fieldsOfLine = (
+type Fields = (
   catalogue: Catalogue,
-  { line, part, whole }: { line: Line; part: PartOfLine; whole: Job['whole'] },
-  { type, position }: Placed,
+  of: { line: Line; part: PartOfLine; whole: Job['whole'] },
+  placed: Placed,
   habit?: Habit,
-): LineFields => {
+) => LineFields;
+
+const said = (line: Line, id: string): string =>
+  Object.hasOwn(line.conditions, id) ? (line.conditions[id] ?? '') : '';
+
+/** The conditions of a position of a kind besides capacitors; nothing judges such a part by signs. */
+const fieldsOfKind: Fields = (catalogue, { line, part, whole }, { type, position }, habit) => {
+  const query = addressOf({ ...line, conditions: {} }, whole);
+  const { request, rejected } = readKindAddress(catalogue, type, position, query);
+  const { value, tolerance, rating } = part;
+  const original = { type, value, tolerance, rating };
+  const all = kindFieldsFor(catalogue, { request: { ...request, original }, rejected }, habit);
+  const own = new Set(conditionIds(catalogue, position));
+  return {
+    fields: all
+      .filter(({ key }) => own.has(key))
+      .map(({ key, group, label, text, from }) => ({
+        key: `condition ${key}`,
+        group,
+        label,
+        text: said(line, key),
+        hint: `${ORIGIN[from]}: ${text}`,
+      })),
+    signs: [],
+  };
+};
+
+/** The numbers of the use that a device is put to. */
+const fieldsOfDevice: Fields = (catalogue, { line }, { position }, habit) => {
+  const use = catalogue.devices.uses.find(({ id }) => id === position);
+  const fields = use === undefined ? [] : deviceFields(catalogue, use);
+  return {
+    fields: fields.map(({ definition, unit, usual }) => ({
+      key: `condition ${definition.id}`,
+      group: definition.group,
+      label: definition.name,
+      text: said(line, definition.id),
+      hint: `${ORIGIN.default}: ${formatValue(usual, unit, habit)}`,
+    })),
+    signs: [],
+  };
+};
+
+/** The conditions of a line's position and the readings of its old part, as fields. */
+const fieldsOfCapacitor: Fields = (catalogue, { line, part, whole }, { type, position }, habit) => {
   const { capacitance, tolerance, ratedVoltage } = part;
   // What counts where the line itself says nothing.
   const silent = { ...line, conditions: {}, found: { ...line.found, age: '' } };
@@ -51,9 +96,8 @@ export const fieldsOfLine = (
   const conditions = all
     .filter(({ key }) => own.has(key))
     .map(({ key, group, label, text, from }): LineField => {
-      const said = Object.hasOwn(line.conditions, key) ? (line.conditions[key] ?? '') : '';
       const hint = `${ORIGIN[from]}: ${text}`;
-      return { key: `condition ${key}`, group, label, text: said, hint };
+      return { key: `condition ${key}`, group, label, text: said(line, key), hint };
     });
   const age = all.find(({ key }) => key === partKeys.age);
   const found = [
@@ -68,6 +112,29 @@ export const fieldsOfLine = (
     seen: line.found.signs.includes(id),
   }));
   return { fields: [...conditions, ...found], signs };
+};
+
+const FIELDS: Readonly<Record<Family, Fields>> = {
+  capacitor: fieldsOfCapacitor,
+  kind: fieldsOfKind,
+  device: fieldsOfDevice,
+};
+
+/** What may be said of a line, by the family of its part; nothing where its catalogue lacks it. */
+export const fieldsOfLine = (
+  catalogue: Catalogue,
+  of: { line: Line; part: PartOfLine; whole: Job['whole'] },
+  habit?: Habit,
+): LineFields | undefined => {
+  const { family, type, position } = of.part;
+  if (family === undefined || type === undefined || position === undefined) return undefined;
+  const { types, positions, kindTypes, kindPositions } = catalogue;
+  const isKnown = {
+    capacitor: () => Object.hasOwn(types, type) && Object.hasOwn(positions, position),
+    kind: () => Object.hasOwn(kindTypes, type) && Object.hasOwn(kindPositions, position),
+    device: () => catalogue.devices.uses.some(({ id }) => id === position),
+  }[family]();
+  return isKnown ? FIELDS[family](catalogue, of, { type, position }, habit) : undefined;
 };
 
 /** The fields of several lines at once; a text that is not the same in all of them is left empty. */

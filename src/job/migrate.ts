@@ -32,23 +32,26 @@ const lineOfVersion2 = (line: unknown): unknown => {
   return { ...rest, fitted };
 };
 
+/** In version 3 a choice has a value and a rating of any unit; before, it was a capacitor's. */
+const lineOfVersion3 = (line: unknown): unknown => {
+  if (!isObject(line) || !isObject(line['choice'])) return line;
+  const { capacitance, ratedVoltage, ...choice } = line['choice'];
+  return { ...line, choice: { ...choice, value: capacitance, rating: ratedVoltage } };
+};
+
+const eachLine = (job: Readonly<Raw>, change: (line: unknown) => unknown): Raw => {
+  const lines: unknown = job['lines'];
+  return { ...job, lines: Array.isArray(lines) ? lines.map(change) : lines };
+};
+
 /** How a job of an older version, by its number, becomes one of the next. */
 export const steps: ReadonlyMap<number, Step> = new Map([
-  [
-    1,
-    (job) => {
-      const lines: unknown = job['lines'];
-      return {
-        ...job,
-        adjustments: [],
-        lines: Array.isArray(lines) ? lines.map(lineOfVersion2) : lines,
-      };
-    },
-  ],
+  [1, (job) => ({ ...eachLine(job, lineOfVersion2), adjustments: [] })],
+  [2, (job) => eachLine(job, lineOfVersion3)],
 ]);
 
 /** The version that this edition writes. */
-export const NEWEST_VERSION = 2;
+export const NEWEST_VERSION = 3;
 
 /**
  * A job brought up to the newest version, or one sentence about why not. What a newer edition wrote

@@ -40,10 +40,12 @@ export type Found = z.infer<typeof found>;
 
 /** A stand-in that the visitor chose; numbers as typed or as formatted by this tool. */
 const choice = z.object({
+  /** Id of the type, or of the device. */
   type: text,
-  capacitance: text,
+  /** Marked value and rating, in whatever unit its family has; nothing where it has none. */
+  value: text,
   tolerance: text,
-  ratedVoltage: text,
+  rating: text,
   /** Why this one and not the one that ranks first. */
   reason: text,
   /** Kept even if another would rank first now. */
@@ -142,7 +144,7 @@ export type Adjustment = z.infer<typeof adjustment>;
 
 export const jobSchema = z.object({
   format: z.literal('understudy-job'),
-  version: z.literal(2),
+  version: z.literal(3),
   id: text,
   title: text,
   /** What the board belongs to, its serial, its owner: whatever the record should name. */
@@ -233,7 +235,7 @@ export const emptyLine = (id: string): Line => ({
 /** A job with no lines; `now` is when it was begun. */
 export const emptyJob = (id: string, now: Date): Job => ({
   format: 'understudy-job',
-  version: 2,
+  version: 3,
   id,
   title: '',
   equipment: '',

@@ -1,6 +1,6 @@
 import type { Job } from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
-import { boughtFor, type Bought } from './bought.ts';
+import { boughtFor, nothingBought, type Bought } from './bought.ts';
 import { safeTable } from './safe-cell.ts';
 import { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';
 import type { Catalogue } from '../engine/index.ts';
@@ -22,8 +22,8 @@ export interface Order {
   rule: SpareRule;
 }
 
-const keyOf = ({ kind, what, value, tolerance, volts, style, pitch, height }: Bought): string =>
-  JSON.stringify([kind, what, value, tolerance, volts, style, pitch, height]);
+const keyOf = (bought: Bought): string =>
+  JSON.stringify(Object.keys(nothingBought).map((field) => bought[field as keyof Bought]));
 
 const groupsOf = (bought: readonly OrderGroup[], rule: SpareRule): OrderGroup[] =>
   [...Map.groupBy(bought, keyOf).values()].flatMap((alike) => {
@@ -83,9 +83,11 @@ const COLUMNS = [
   'Value',
   'Tolerance',
   'Voltage',
+  'Power',
   'Style',
   'Pitch',
   'Height at most',
+  'Details',
   'Designators',
   'Notes',
 ];
@@ -99,9 +101,11 @@ const cellsOf = (group: OrderGroup): string[] => [
   group.value,
   group.tolerance,
   group.volts,
+  group.power,
   group.style,
   group.pitch,
   group.height,
+  group.details,
   group.designators.join(' '),
   group.notes.join('; '),
 ];
@@ -113,8 +117,9 @@ export const orderCsv = ({ groups }: Order): string => safeTable([COLUMNS, ...gr
 export const orderText = ({ groups }: Order): string =>
   groups
     .map((group) => {
-      const { what, value, tolerance, volts, style, pitch } = group;
-      const said = [what, value, tolerance, volts, style, pitch && `pitch ${pitch}`];
+      const { what, value, tolerance, volts, power, style, pitch, details } = group;
+      const size = [style, pitch && `pitch ${pitch}`];
+      const said = [what, value, tolerance, volts, power, ...size, details];
       const words = said.filter((word) => word !== '').join(' ');
       return `${String(group.total)} × ${words} (${group.designators.join(' ')})\n`;
     })

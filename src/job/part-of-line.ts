@@ -6,6 +6,8 @@ import type { Line } from './model.ts';
 
 /** What the part of a line is understood to be; what is not known is missing. */
 export interface PartOfLine {
+  /** By which rules it is served; nothing for parts that none serve. */
+  family?: Family | undefined;
   /** Each by itself, in the order typed. */
   designators: readonly string[];
   /** Family of parts, such as `capacitor` or `ic`; nothing where it is not said. */
@@ -16,12 +18,21 @@ export interface PartOfLine {
   tolerance?: Tolerance | undefined;
   /** V */
   ratedVoltage?: Range | undefined;
+  /** Of a kind besides capacitors: its marked value and its rating, SI. */
+  value?: Range | undefined;
+  rating?: Range | undefined;
+  /** Of a device, the use that it is put to. */
   position?: PositionId | undefined;
+  /** The part of the catalogue that it is assessed with; nothing until that is known. */
+  slice?: string | undefined;
   /** What could not be understood, by the name of the line's field. */
   rejected: Readonly<Record<string, string>>;
   /** What is left to ask; nothing where nobody looked for questions. */
   asks?: readonly Ask[];
 }
+
+/** Capacitors, other kinds that go by value, and devices that go by type number. */
+export type Family = 'capacitor' | 'kind' | 'device';
 
 /**
  * How lines are understood; must depend on nothing but what is typed in the line of its part. A plan
@@ -57,11 +68,13 @@ export const partAsTyped: Understand = (line) => {
     kind: isCapacitor ? 'capacitor' : line.kind,
     ...(isCapacitor
       ? {
+          family: 'capacitor',
           type: line.type === '' ? undefined : line.type,
           capacitance: take('value', (text) => readRange(text, PART_LIMITS.capacitance)),
           tolerance: take('tolerance', readToleranceText),
           ratedVoltage: take('volts', (text) => readRange(text, PART_LIMITS.ratedVoltage)),
           position: line.position === '' ? undefined : line.position,
+          slice: line.position === '' ? undefined : line.position,
         }
       : {}),
     rejected,

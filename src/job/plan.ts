@@ -1,55 +1,35 @@
-import {
-  assess,
-  judgeFirst,
-  rankStandIns,
-  resolveSituation,
-  verdictOrder,
-  type Advice,
-  type Assessment,
-  type Candidate,
-  type Catalogue,
-  type Finding,
-  type Leaning,
-  type PositionId,
-  type RankedStandIn,
-  type TypeId,
-} from '../engine/index.ts';
-import { strangeness, strangenessOfType } from '../substitution/strangeness.ts';
-import { readCandidate } from './choice.ts';
+import { verdictOrder, type Advice, type Catalogue } from '../engine/index.ts';
+import type { Asked, Server } from './asked.ts';
 import { doubledDesignators } from './doubled.ts';
 import { foundOf } from './found-at.ts';
 import type { Choice, Job, Line } from './model.ts';
-import { atDesignators, partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+import {
+  atDesignators,
+  partAsTyped,
+  type Family,
+  type PartOfLine,
+  type Understand,
+} from './part-of-line.ts';
 import { newMemory, type Memory } from './plan-cache.ts';
-import type { Missing, Plan, PlannedLine, Rest, Worked } from './planned.ts';
-import { questionOf, type Question } from './question.ts';
+import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
+import { capacitors } from './serve-capacitor.ts';
+import { devices } from './serve-device.ts';
+import { kinds } from './serve-kind.ts';
+import { isSame, type StandIn } from './stand-in.ts';
 
-/**
- * Stand-ins in the order in which one would order them for a board: by verdict, then, as the answer of
- * a substitution page names them, single stocked parts of the old one's family first.
- */
-const asOrdered = (
-  catalogue: Catalogue,
-  type: TypeId,
-  all: readonly RankedStandIn[],
-): readonly RankedStandIn[] => {
-  const oddness = ({ candidate, style }: RankedStandIn): number =>
-    strangeness(catalogue, type, { candidate, buy: { style } });
-  return all.toSorted(
-    (a, b) =>
-      verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) || oddness(a) - oddness(b),
-  );
+/** How each family of parts is served. */
+const SERVERS: Readonly<Record<Family, Server>> = {
+  capacitor: capacitors,
+  kind: kinds,
+  device: devices,
 };
-
-/** Stand-ins that are kept for each line: the best, and others to choose from. */
-const MOST_STAND_INS = 8;
 
 /** What was worked out before, by what it rests on; one belongs to one edition of the catalogue. */
 export interface PlanCache {
   parts: Memory<PartOfLine>;
-  questions: Memory<{ question: Question; key: string }>;
+  questions: Memory<Asked>;
   worked: Memory<Worked>;
-  chosen: Memory<Assessment>;
+  chosen: Memory<StandIn>;
 }
 
 /** A cache with nothing in it. */
@@ -62,8 +42,8 @@ export const newPlanCache = (): PlanCache => ({
 
 /** What a plan is made with. */
 export interface PlanTools {
-  /** The catalogue of a position; nothing while it is not there yet. */
-  catalogueAt: (position: PositionId) => Catalogue | undefined;
+  /** A part of the catalogue, such as that of a position; nothing while it is not there yet. */
+  catalogueAt: (slice: string) => Catalogue | undefined;
   cache?: PlanCache | undefined;
   understand?: Understand | undefined;
   /**
@@ -72,49 +52,6 @@ export interface PlanTools {
    */
   mayWork?: (() => boolean) | undefined;
 }
-
-/** What speaks against a part like the old one in its place, other than that none is made. */
-const misfitOf = ({ verdict, explain }: RankedStandIn): Finding | undefined =>
-  verdict === 'fits' || verdict === 'fits-if'
-    ? undefined
-    : explain().findings.find((one) => one.finding !== 'availability' && one.verdict === verdict);
-
-/** Leans towards what the answer of a substitution page names first. */
-const leaningFrom = (catalogue: Catalogue, type: TypeId): Leaning => ({
-  ofType: (other) => strangenessOfType(catalogue, type, other),
-  ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
-});
-
-const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
-  const { original } = resolveSituation(catalogue, request);
-  const ranking = rankStandIns(catalogue, request);
-  const first = ranking.first(leaningFrom(catalogue, original.type));
-  const likeForLike = ranking.asked({
-    type: original.type,
-    capacitance: original.capacitance,
-    tolerance: original.tolerance,
-    ratedVoltage: original.ratedVoltage,
-    voltageKind: original.voltageKind,
-  });
-  let rest: Rest | undefined;
-  const findRest = (): Rest => {
-    const all = ranking.standIns();
-    return {
-      standIns: asOrdered(catalogue, original.type, all)
-        .filter(({ verdict }) => verdict !== 'keep-out')
-        .slice(0, MOST_STAND_INS)
-        .map(({ explain }) => explain()),
-      keptOut: all.find(({ verdict }) => verdict === 'keep-out')?.explain(),
-    };
-  };
-  return {
-    request,
-    judgement: judgeFirst(catalogue, original, request.position, evidence),
-    best: first === undefined || first.verdict === 'keep-out' ? undefined : first.explain(),
-    misfit: misfitOf(likeForLike),
-    rest: () => (rest ??= findRest()),
-  };
-};
 
 /** What the assessment of a line is understood from, its designators apart. */
 const saidKey = ({ kind, marking, type, value, tolerance, volts, position }: Line) =>
@@ -126,11 +63,25 @@ const missingOf = ({ designators, type, position }: PartOfLine): Missing[] => [
   ...(designators.length === 0 ? ['designators' as const] : []),
 ];
 
+/** What of a type and a position the catalogue does not have. */
+const unknownIn = (
+  server: Server,
+  catalogue: Catalogue,
+  { type, position }: { type: string; position: string },
+): Missing | undefined => {
+  if (!server.knowsType(catalogue, type)) return 'type';
+  return server.knowsPosition(catalogue, position) ? undefined : 'position';
+};
+
+/** Readings of a setting at the bench, which count for a line that has just one designator. */
+const presetOf = ({ fitted }: Line, { designators }: PartOfLine) =>
+  designators.length === 1 ? fitted[designators[0] ?? '']?.preset : undefined;
+
 const decide = (
   line: Line,
   worked: Worked | undefined,
 ): Pick<PlannedLine, 'decision' | 'decidedBy' | 'wantsReason'> => {
-  const advice: Advice | undefined = worked?.judgement.advice;
+  const advice: Advice | undefined = worked?.judgement?.advice;
   if (line.decision !== 'judge') {
     const differs = advice !== undefined && advice !== line.decision;
     const wantsReason = differs && line.decisionReason.trim() === '';
@@ -147,9 +98,6 @@ const decide = (
   };
 };
 
-const same = (a: Assessment, b: Assessment | undefined): boolean =>
-  JSON.stringify(a.candidate) === JSON.stringify(b?.candidate);
-
 type Fitting = Pick<
   PlannedLine,
   'standIn' | 'chosenBy' | 'differsFromBest' | 'choiceFault' | 'setAside'
@@ -159,7 +107,7 @@ type Fitting = Pick<
  * A choice that is locked or has a reason holds. One that has neither gives way once another earns a
  * better verdict, since nobody said why it should not.
  */
-const givesWay = ({ locked, reason }: Choice, chosen: Assessment, best: Assessment | undefined) =>
+const givesWay = ({ locked, reason }: Choice, chosen: StandIn, best: StandIn | undefined) =>
   !locked &&
   reason.trim() === '' &&
   best !== undefined &&
@@ -168,19 +116,19 @@ const givesWay = ({ locked, reason }: Choice, chosen: Assessment, best: Assessme
 const fittingOf = (
   { choice }: Line,
   { best }: Worked,
-  assessChoice: (candidate: Candidate) => Assessment,
-  catalogue: Catalogue,
+  asked: Asked,
+  remember: (key: string, assess: () => StandIn) => StandIn,
 ): Fitting => {
   const byRules: Fitting = {
     differsFromBest: false,
     ...(best === undefined ? {} : { standIn: best, chosenBy: 'rules' }),
   };
   if (choice === null) return byRules;
-  const read = readCandidate(catalogue, choice);
+  const read = asked.choose(choice);
   if (!read.ok) return { ...byRules, choiceFault: read.fault.message };
-  const standIn = assessChoice(read.value);
+  const standIn = remember(read.value.key, read.value.assess);
   if (givesWay(choice, standIn, best)) return { ...byRules, setAside: standIn };
-  return { standIn, chosenBy: 'visitor', differsFromBest: !same(standIn, best) };
+  return { standIn, chosenBy: 'visitor', differsFromBest: !isSame(standIn, best) };
 };
 
 /**
@@ -197,7 +145,7 @@ export const planJob = (
   }: PlanTools,
 ): Plan => {
   const before = cache.worked.worked();
-  const wanted = new Set<PositionId>();
+  const wanted = new Set<string>();
   let unfinished = 0;
   const wholeKey = JSON.stringify(job.whole);
 
@@ -206,59 +154,55 @@ export const planJob = (
     const alike = cache.parts.get(said, () => understand({ ...line, designators: '' }));
     const part = atDesignators(alike, line.designators);
     const base = { line, part, missing: [], rejected: part.rejected, differsFromBest: false };
-    const { type, position } = part;
-    if (part.kind !== 'capacitor' && part.kind !== '') {
+    const { type, position, slice, family } = part;
+    if (family === undefined && part.kind !== '')
       return { ...base, state: 'other', ...decide(line, undefined) };
-    }
-    if (type === undefined || position === undefined) {
+    if (family === undefined || type === undefined || position === undefined) {
       return { ...base, state: 'open', missing: missingOf(part), ...decide(line, undefined) };
     }
-    const catalogue = catalogueAt(position);
+    const catalogue = slice === undefined ? undefined : catalogueAt(slice);
     if (catalogue === undefined) {
-      wanted.add(position);
+      if (slice !== undefined) wanted.add(slice);
       return { ...base, state: 'waiting', ...decide(line, undefined) };
     }
-    if (catalogue.types[type] === undefined || catalogue.positions[position] === undefined) {
-      const missing: Missing = catalogue.types[type] === undefined ? 'type' : 'position';
-      return { ...base, state: 'open', missing: [missing], ...decide(line, undefined) };
+    const server = SERVERS[family];
+    const unknown = unknownIn(server, catalogue, { type, position });
+    if (unknown !== undefined) {
+      return { ...base, state: 'open', missing: [unknown], ...decide(line, undefined) };
     }
     const found = foundOf(line, part.designators);
+    const preset = presetOf(line, part);
     const asked = cache.questions.get(
-      JSON.stringify([said, line.conditions, found, wholeKey]),
+      JSON.stringify([said, line.conditions, found, preset, wholeKey]),
       () => {
-        const question = questionOf(
+        const own = { ...alike, designators: part.designators };
+        const { whole } = job;
+        return server.ask({
           catalogue,
-          { ...line, found },
-          {
-            type,
-            position,
-            part: alike,
-            whole: job.whole,
-          },
-        );
-        return { question, key: JSON.stringify([question.request, question.evidence]) };
+          line: { ...line, found },
+          part: own,
+          type,
+          position,
+          whole,
+        });
       },
     );
-    const { question, key } = asked;
+    const { key } = asked;
     // One at least is worked out each time, so that even the longest board comes to its end.
     const isBegun = cache.worked.worked() > before;
     if (!cache.worked.has(key) && isBegun && !mayWork()) {
       unfinished += 1;
       return { ...base, state: 'waiting', ...decide(line, undefined) };
     }
-    const worked = cache.worked.get(key, () => work(catalogue, question));
-    const assessChoice = (candidate: Candidate): Assessment =>
-      cache.chosen.get(key + JSON.stringify(candidate), () =>
-        assess(catalogue, question.request, candidate),
-      );
+    const worked = cache.worked.get(key, asked.work);
     return {
       ...base,
       state: 'assessed',
       missing: missingOf(part),
-      rejected: { ...question.rejected, ...part.rejected },
+      rejected: { ...asked.rejected, ...part.rejected },
       worked,
       ...decide(line, worked),
-      ...fittingOf(line, worked, assessChoice, catalogue),
+      ...fittingOf(line, worked, asked, (chosen, assess) => cache.chosen.get(key + chosen, assess)),
     };
   };
 

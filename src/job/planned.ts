@@ -1,11 +1,12 @@
-import type { Advice, Assessment, Finding, Judgement, Request } from '../engine/index.ts';
+import type { Advice, Finding, Judgement, Request, ResolvedCondition } from '../engine/index.ts';
 import type { Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
+import type { StandIn } from './stand-in.ts';
 
 /**
  * How far a line can be planned: `assessed`; `waiting` for the catalogue of its position or
  * for its turn; `open`
- * while its type or position is not known; `other` for kinds of part that are not assessed here yet.
+ * while its type or position is not known; `other` for parts that no rules here serve.
  */
 export type PlanState = 'assessed' | 'waiting' | 'open' | 'other';
 
@@ -15,18 +16,22 @@ export type Missing = 'type' | 'position' | 'designators';
 /** What else might be fitted, and what not. */
 export interface Rest {
   /** Best first; those to keep out are not among them. */
-  standIns: readonly Assessment[];
+  standIns: readonly StandIn[];
   /** The best of those to keep out, for the reasons; nothing where none is kept out. */
-  keptOut: Assessment | undefined;
+  keptOut: StandIn | undefined;
 }
 
 /** What is known of a part by the rules, once it is assessed. */
 export interface Worked {
-  /** What was asked of the engine. */
-  request: Request;
-  judgement: Judgement;
+  /** Conditions that cautions go by, and cautions that the use names; of capacitors by the request. */
+  conditions?: readonly ResolvedCondition[];
+  cautions?: readonly string[];
+  /** What was asked of the engine; of capacitors alone. */
+  request?: Request;
+  /** Whether it has to go at all; nothing for parts that no rules judge. */
+  judgement?: Judgement;
   /** The best stand-in; nothing where all are to be kept out. */
-  best: Assessment | undefined;
+  best: StandIn | undefined;
   /**
    * The finding that speaks against the old type in this place, however sound the part is; nothing
    * where it serves or is only no longer made.
@@ -56,12 +61,12 @@ export interface PlannedLine {
   /** The visitor decides otherwise than the rules without saying why. */
   wantsReason: boolean;
   /** What to fit: the visitor's choice, else the best stand-in; nothing where none serves. */
-  standIn?: Assessment;
+  standIn?: StandIn;
   chosenBy?: 'visitor' | 'rules';
   /** What ranks first differs from what the visitor chose. */
   differsFromBest: boolean;
   /** An unlocked choice without a reason that another now outranks by its verdict. */
-  setAside?: Assessment;
+  setAside?: StandIn;
   /** The choice could not be understood and is left unused: why. */
   choiceFault?: string;
 }

@@ -15,6 +15,9 @@ export interface Question extends Ask {
  * @param catalogue with the letters of designators
  */
 export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask | undefined => {
+  // A board has hundreds of resistors; what is left alone needs no stand-in, so nothing is asked.
+  const isLeft = line.decision === 'leave' && part.family !== 'capacitor' && part.kind !== '';
+  if (isLeft) return undefined;
   const isSilent = line.marking + line.value + line.type + line.designators === '';
   if (part.kind === '' && !isSilent) {
     const marking = part.asks?.find(({ about }) => about === 'marking');

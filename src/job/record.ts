@@ -1,5 +1,4 @@
 import { formatQuantity, type Catalogue } from '../engine/index.ts';
-import { decidingFinding, reasonPhrase } from '../substitution/phrases.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { benchFieldsOf, readInWords } from './bench-fields.ts';
 import { isBlank } from './is-blank.ts';
@@ -14,6 +13,7 @@ import {
 } from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { presetSteps, turnsInWords } from './preset.ts';
+import { decidingOf, whyWords } from './stand-in.ts';
 import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
 import { whyOf } from './why.ts';
 
@@ -90,11 +90,13 @@ const foundInWords = ({ line }: PlannedLine, catalogue: Catalogue | undefined): 
   return [...readings, ...signs].join('; ');
 };
 
-const verdictOf = ({ standIn, decision, state }: PlannedLine): string => {
+const verdictOf = ({ standIn, decision, state, part }: PlannedLine): string => {
   if (decision !== 'replace') return '';
-  if (standIn === undefined) return state === 'other' ? 'not assessed here yet' : '';
-  const finding = decidingFinding(standIn);
-  return finding === undefined ? standIn.verdict : `${standIn.verdict}: ${reasonPhrase(finding)}`;
+  if (standIn === undefined) return state === 'other' ? 'not assessed' : '';
+  const finding = decidingOf(standIn);
+  return finding === undefined
+    ? standIn.verdict
+    : `${standIn.verdict}: ${whyWords(finding, part.family)}`;
 };
 
 const adjustedOf = ({ preset }: Fitted, common: Catalogue): string => {
@@ -170,7 +172,7 @@ export const recordOf = (
   job: Job,
   plan: Plan,
   common: Catalogue,
-  catalogueAt: (position: string) => Catalogue | undefined,
+  catalogueAt: (slice: string) => Catalogue | undefined,
 ): JobRecord => ({
   title: job.title,
   equipment: job.equipment,
@@ -178,7 +180,7 @@ export const recordOf = (
   invented: job.invented,
   entries: plan.lines
     .filter(({ line }) => !isBlank(line))
-    .flatMap((planned) => entriesOf(planned, common, catalogueAt(planned.part.position ?? ''))),
+    .flatMap((planned) => entriesOf(planned, common, catalogueAt(planned.part.slice ?? ''))),
   badRows: job.badRows,
   adjustments: adjustmentsOf(job, plan.lines),
   checks: recordedChecks(job, plan, common),

@@ -1,7 +1,6 @@
-import type { Catalogue, Judgement, PositionId } from '../engine/index.ts';
+import type { Catalogue, Judgement } from '../engine/index.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ClosingCheckRow, FittingOrderRow, Mark } from '../schemas/job.ts';
-import { partPhrase } from '../substitution/phrases.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { benchFieldsOf, type BenchField } from './bench-fields.ts';
 import { isGeneral, newLineCautions } from './due-cautions.ts';
@@ -19,6 +18,8 @@ import {
 } from './model.ts';
 import { newPlacing, type PlacedCaution } from './placed-cautions.ts';
 import type { Plan, PlannedLine } from './planned.ts';
+import { standInWords } from './stand-in.ts';
+import { typeNameIn } from './type-name.ts';
 import { presetSteps, type PresetSteps } from './preset.ts';
 
 /** One part at a time: what to do at one designator. */
@@ -64,7 +65,8 @@ export interface Sheet {
 
 /** What a sheet is made with. */
 export interface SheetTools {
-  catalogueAt: (position: PositionId) => Catalogue | undefined;
+  /** A part of the catalogue, such as that of a position. */
+  catalogueAt: (slice: string) => Catalogue | undefined;
   /** With names of types, cautions and the tables of jobs. */
   common: Catalogue;
 }
@@ -98,8 +100,8 @@ const marksOf = (row: FittingOrderRow | undefined, type: string, { types }: Cata
 };
 
 /** What a line says of its part, its marking apart: `Polystyrene 1 nF 1 % 160 V`. */
-const saidInWords = ({ line }: PlannedLine, { types }: Catalogue): string =>
-  [types[line.type]?.name ?? line.type, line.value, line.tolerance, line.volts]
+const saidInWords = ({ line }: PlannedLine, common: Catalogue): string =>
+  [typeNameIn(common, line.type), line.value, line.tolerance, line.volts]
     .filter((text) => text.trim() !== '')
     .join(' ');
 
@@ -112,12 +114,10 @@ export const oldInWords = (planned: PlannedLine, common: Catalogue): string => {
 
 /** What a line gets, in words: the stand-in, or like for like what is typed. */
 export const fitInWords = (planned: PlannedLine, common: Catalogue): string => {
-  const { standIn, state } = planned;
-  if (standIn !== undefined) {
-    const { candidate } = standIn;
-    return `${common.types[candidate.type]?.name ?? candidate.type}, ${partPhrase(candidate)}`;
-  }
-  return state === 'other' ? saidInWords(planned, common) : '';
+  const { standIn, state, part } = planned;
+  if (standIn !== undefined) return standInWords(standIn, (id) => typeNameIn(common, id));
+  const isTyped = state === 'other' || (state === 'open' && part.family !== 'capacitor');
+  return isTyped && part.kind !== '' ? saidInWords(planned, common) : '';
 };
 
 /**
@@ -151,7 +151,7 @@ const stepsOf = (
     row,
     marks: marksOf(row, typeOf(planned), common),
   };
-  const catalogue = catalogueAt(part.position ?? '');
+  const catalogue = catalogueAt(part.slice ?? '');
   const designators = part.designators.length === 0 ? [''] : part.designators;
   // What is left alone stays on the sheet where something was written down about it.
   const worked = designators.filter((key) => decision !== 'leave' || key in line.fitted);
@@ -188,7 +188,7 @@ export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
     .flatMap((planned) => {
       const ordered = stepsOf(planned, job.whole, tools);
       if (ordered.length === 0) return [];
-      const due = lineCautions(planned, catalogueAt(planned.part.position ?? ''), common.cautions);
+      const due = lineCautions(planned, catalogueAt(planned.part.slice ?? ''), common.cautions);
       return ordered.map((step) => ({ ...step, due }));
     })
     .toSorted(

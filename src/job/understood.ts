@@ -13,6 +13,8 @@ import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+import { familiesOf, understoodDevice } from './understood-device.ts';
+import { understoodKind } from './understood-kind.ts';
 
 /** What is understood of a line, and what is left to ask. */
 export interface Understood {
@@ -26,10 +28,14 @@ const SAME = 0.01;
 const MOST_CHOICES = 8;
 
 const readingsOf = (catalogue: Catalogue, { marking, kind, type }: Line): Reading[] => {
-  const isOther = kind !== '' && kind !== 'capacitor' && kind !== 'resistor';
+  // What has a resistance as its value is marked as resistors are.
+  const isResistance =
+    Object.hasOwn(catalogue.kinds, kind) && catalogue.kinds[kind]?.unit === 'ohm';
+  const own = isResistance ? 'resistor' : kind;
+  const isOther = own !== '' && own !== 'capacitor' && own !== 'resistor';
   if (marking.trim() === '' || isOther) return [];
   return readMarking(catalogue, marking, {
-    ...(kind === 'capacitor' || kind === 'resistor' ? { kind } : {}),
+    ...(own === 'capacitor' || own === 'resistor' ? { kind: own } : {}),
     ...(Object.hasOwn(catalogue.types, type) ? { type } : {}),
   });
 };
@@ -38,10 +44,20 @@ const readingsOf = (catalogue: Catalogue, { marking, kind, type }: Line): Readin
 const settledOf = (readings: readonly Reading[]): Reading | undefined =>
   readings.length === 1 && readings[0]?.sure !== 'possible' ? readings[0] : undefined;
 
+/** What a parts list calls a device; nothing for what is none. */
+const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
+  const family = devices.devices.find((row) => row.id === id)?.family;
+  return devices.families.find((row) => row.id === family)?.kinds[0];
+};
+
 /** The kind that is said, or that the type or a settled reading tells; nothing where none does. */
 const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): string => {
   if (kind !== '') return kind;
   if (Object.hasOwn(catalogue.types, type)) return 'capacitor';
+  const other = Object.hasOwn(catalogue.kindTypes, type)
+    ? catalogue.kindTypes[type]?.kind
+    : kindOfDevice(catalogue, type);
+  if (other !== undefined) return other;
   return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
 };
 
@@ -170,6 +186,21 @@ const askPosition = (catalogue: Catalogue, part: PartOfLine): Ask[] => {
   ];
 };
 
+/** The same for a part of another kind, or one that goes by type number; nothing for the rest. */
+const understoodOther = (
+  catalogue: Catalogue,
+  line: Line,
+  settled: Reading | undefined,
+): Understood | undefined => {
+  const id = kindOf(catalogue, line, settled);
+  const kind = Object.hasOwn(catalogue.kinds, id) ? catalogue.kinds[id] : undefined;
+  if (kind !== undefined) return understoodKind(catalogue, kind, line, settled);
+  const families = familiesOf(catalogue, id);
+  return families.size === 0
+    ? undefined
+    : understoodDevice(catalogue, families, { ...line, kind: id });
+};
+
 /**
  * What a line means. What is typed holds; a marking that reads in one way fills what is not typed.
  * Whatever is not sure is asked, and a position is only ever offered. Never throws.
@@ -178,6 +209,9 @@ export const understoodLine = (catalogue: Catalogue, said: Line): Understood => 
   const line = { ...said, kind: kindMeant(catalogue, said.kind) };
   const readings = readingsOf(catalogue, line);
   const settled = settledOf(readings);
+  const other = understoodOther(catalogue, line, settled);
+  if (other !== undefined)
+    return { ...other, asks: [...askMarking(line, readings), ...other.asks] };
   const part = filled(catalogue, line, settled);
   const asks = [...askMarking(line, readings), ...askValue(part, settled)];
   if (part.kind === 'capacitor')

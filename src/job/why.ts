@@ -1,13 +1,16 @@
-import { reasonPhrase } from '../substitution/phrases.ts';
 import type { PlannedLine } from './planned.ts';
+import { whyWords } from './stand-in.ts';
 
 /** Why a part is replaced, tested or left: the visitor's words, else the first rule that counts. */
-export const whyOf = ({ line, decidedBy, worked }: PlannedLine): string => {
+export const whyOf = ({ line, part, decidedBy, worked }: PlannedLine): string => {
   if (decidedBy === 'visitor') return line.decisionReason;
   if (decidedBy === 'place' && worked?.misfit !== undefined) {
-    return `such a part does not belong here: ${reasonPhrase(worked.misfit)}`;
+    return `such a part does not belong here: ${whyWords(worked.misfit, part.family)}`;
   }
-  const [reason] = worked?.judgement.reasons ?? [];
-  if (reason === undefined) return 'nothing is known of it, so it is tested';
+  const [reason] = worked?.judgement?.reasons ?? [];
+  if (reason === undefined)
+    return worked === undefined || worked.judgement !== undefined
+      ? 'nothing is known of it, so it is tested'
+      : 'no rules judge such parts, so it is tested';
   return reason.working === '' ? reason.why : `${reason.why} (${reason.working})`;
 };

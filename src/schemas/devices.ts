@@ -20,6 +20,7 @@ export const familyRow = z.strictObject({
   name: text.describe('as a heading, in the plural'),
   one: text.describe('one of them, in a sentence'),
   summary: text.describe('what decides among them, one sentence'),
+  kinds: idList.describe('kinds of part that a parts list puts them under, such as ic'),
 });
 export type FamilyRow = z.output<typeof familyRow>;
 

@@ -21,7 +21,7 @@ export const kindTables = {
   'kinds/kinds.csv': {
     row: kindRow,
     key: ['id'],
-    references: [],
+    references: [{ column: 'ordered', table: 'kinds/properties.csv', many: true }],
     about: 'Kinds of part besides capacitors.',
   },
   'kinds/types.csv': {

@@ -36,6 +36,7 @@ export const kindRow = z.strictObject({
   rating_highest: optionalPositive.describe('SI'),
   summary: text.describe('what its pages are about, one sentence'),
   sums: idList.describe('bench sums that reckon with other numbers'),
+  ordered: idList.describe('properties that an order names besides value and rating'),
 });
 export type KindRow = z.output<typeof kindRow>;
 

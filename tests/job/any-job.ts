@@ -50,9 +50,9 @@ export const anyLine: fc.Arbitrary<Line> = fc
     choice: fc.option(
       fc.record({
         type: anyText,
-        capacitance: anyText,
+        value: anyText,
         tolerance: anyText,
-        ratedVoltage: anyText,
+        rating: anyText,
         reason: anyText,
         locked: fc.boolean(),
       }),

@@ -62,7 +62,7 @@ describe('readings at the bench', () => {
     const after = planned(jobOf(can('C1', { C1: dry }))).lines[0];
     expect(before?.decision).toBe('test');
     expect(after?.decision).toBe('replace');
-    expect(after?.worked?.judgement.reasons.map(({ working }) => working).join()).toContain('41');
+    expect(after?.worked?.judgement?.reasons.map(({ working }) => working).join()).toContain('41');
   });
 
   test('say of one of several what they come to, and make it a line of its own', () => {

@@ -34,7 +34,7 @@ describe('a hostile or foreign file', () => {
     ['no version', '{"format":"understudy-job"}', /version/],
     ['version as text', '{"format":"understudy-job","version":"1"}', /version/],
     ['an old version that never was', '{"format":"understudy-job","version":0}', /never/],
-    ['a newer version', writeJob(job).replace('"version": 2', '"version": 3'), /newer edition/],
+    ['a newer version', writeJob(job).replace('"version": 3', '"version": 4'), /newer edition/],
     ['50 MB', ' '.repeat(LARGEST_FILE + 1), /50 MB/],
   ])('%s is refused with a sentence', (_, text, message) => {
     const read = openJob(text);
@@ -48,7 +48,7 @@ describe('a hostile or foreign file', () => {
   });
 
   test('a million lines are cut and said', () => {
-    const text = `{"format":"understudy-job","version":2,"lines":[${'{},'.repeat(999_999)}{}]}`;
+    const text = `{"format":"understudy-job","version":3,"lines":[${'{},'.repeat(999_999)}{}]}`;
     const { job: read, said } = opened(text);
     expect(read.lines).toHaveLength(MOST_LINES);
     expect(new Set(read.lines.map(({ id }) => id)).size).toBe(MOST_LINES);

@@ -16,9 +16,11 @@ const line: Line = {
   volts: '25 V',
   position: 'local-decoupling',
 };
-const place = { type: line.type, position: line.position };
-const fieldsAt = (of: Line, said = whole) =>
-  fieldsOfLine(catalogue, { line: of, part: partAsTyped(of), whole: said }, place);
+const fieldsAt = (of: Line, said = whole) => {
+  const fields = fieldsOfLine(catalogue, { line: of, part: partAsTyped(of), whole: said });
+  if (fields === undefined) throw new Error('nothing may be said of the line');
+  return fields;
+};
 const field = (of: Line, key: string, said = whole) =>
   fieldsAt(of, said).fields.find((one) => one.key === key);
 
@@ -35,7 +37,7 @@ test('what is written counts in the plan, and what is emptied counts no more', (
   expect(field(given, 'condition vdc')?.text).toBe('15 V');
   const requestOf = (of: Line) =>
     planJob({ ...emptyJob('a', new Date(0)), lines: [of] }, { catalogueAt: () => catalogue })
-      .lines[0]?.worked?.request.conditions?.['vdc']?.typ;
+      .lines[0]?.worked?.request?.conditions?.['vdc']?.typ;
   expect(requestOf(given)).toBe(15);
   expect(requestOf(line)).toBeUndefined();
   expect(withField(given, 'condition vdc', ' ').conditions).toEqual({});
@@ -44,7 +46,7 @@ test('what is written counts in the plan, and what is emptied counts no more', (
 test('a reading and a sign change the judgement', () => {
   const judged = (of: Line) =>
     planJob({ ...emptyJob('a', new Date(0)), lines: [of] }, { catalogueAt: () => catalogue })
-      .lines[0]?.worked?.judgement.reasons.length ?? 0;
+      .lines[0]?.worked?.judgement?.reasons.length ?? 0;
   const read = withField(line, 'found capacitance', '20 µF');
   expect(read.found.capacitance).toBe('20 µF');
   const { signs } = fieldsAt(line);

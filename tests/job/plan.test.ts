@@ -97,7 +97,7 @@ describe('the part to fit', () => {
     expect(planned.chosenBy).toBe('rules');
   });
 
-  const kept = { type: 'ceramic-y5v', capacitance: '', tolerance: '', ratedVoltage: '' };
+  const kept = { type: 'ceramic-y5v', value: '', tolerance: '', rating: '' };
 
   test.each([
     [{ reason: 'it is in the drawer', locked: false }, 'visitor'],
@@ -110,7 +110,7 @@ describe('the part to fit', () => {
   });
 
   test('a choice that is not understood is said', () => {
-    const choice = { ...kept, capacitance: 'much', reason: '', locked: true };
+    const choice = { ...kept, value: 'much', reason: '', locked: true };
     expect(only(jobOf(coupling('c1', { choice }))).choiceFault).not.toBeUndefined();
   });
 });

@@ -41,9 +41,9 @@ test.each<[string, Partial<Line>, RegExp]>([
       ...disc,
       choice: {
         type: 'x',
-        capacitance: '',
+        value: '',
         tolerance: '',
-        ratedVoltage: '',
+        rating: '',
         reason: '',
         locked: true,
       },

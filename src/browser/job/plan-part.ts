@@ -45,8 +45,20 @@ let common: Catalogue | undefined;
 /** Lines whose fields are open. */
 const openFields = new Set<string>();
 
-/** The substitution page with all that is said of a line. */
-const pageOf = ({ line }: PlannedLine): string => {
+/** Where the stand-ins of a part in its place stand, by its family. */
+const pathOf = ({ part }: PlannedLine): `/${string}` => {
+  const [type, position] = [part.type ?? '', part.position ?? ''].map(encodeURIComponent);
+  const place = `${type ?? ''}/in/${position ?? ''}/`;
+  if (part.family === 'device') return `/devices/${place}`;
+  const plural = common?.kinds[part.kind]?.plural;
+  return part.family === 'kind' && plural !== undefined
+    ? `/${plural}/${place}`
+    : `/replace/${place}`;
+};
+
+/** The page of all findings, with all that is said of a line. */
+const pageOf = (planned: PlannedLine): string => {
+  const { line } = planned;
   const { whole } = current();
   const query = new URLSearchParams(
     Object.entries({
@@ -61,16 +73,13 @@ const pageOf = ({ line }: PlannedLine): string => {
       ...line.conditions,
     }).filter(([, text]) => text.trim() !== ''),
   );
-  return `${href(`/replace/${encodeURIComponent(line.type)}/in/${encodeURIComponent(line.position)}/`)}?${query.toString()}`;
+  const written = query.toString();
+  return href(pathOf(planned)) + (written === '' ? '' : `?${written}`);
 };
 
 const fieldsOf = ({ line, part }: PlannedLine): LineFields | undefined => {
-  const { type, position } = part;
-  const catalogue = position === undefined ? undefined : catalogueAt(position);
-  if (catalogue === undefined || type === undefined || position === undefined) return undefined;
-  return Object.hasOwn(catalogue.types, type)
-    ? fieldsOfLine(catalogue, { line, part, whole: current().whole }, { type, position }, habit())
-    : undefined;
+  const catalogue = part.slice === undefined ? undefined : catalogueAt(part.slice);
+  return catalogue && fieldsOfLine(catalogue, { line, part, whole: current().whole }, habit());
 };
 
 const words = (): PlanWords => ({

@@ -10,7 +10,7 @@ const TURN = 25;
 const loaded = new Map<string, Catalogue>();
 const cache = newPlanCache();
 
-export const catalogueAt = (position: string): Catalogue | undefined => loaded.get(position);
+export const catalogueAt = (slice: string): Catalogue | undefined => loaded.get(slice);
 
 let run = 0;
 const pause = (): Promise<void> =>

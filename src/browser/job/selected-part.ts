@@ -26,12 +26,11 @@ const touched = new Set<HTMLInputElement>();
 let planned: readonly PlannedLine[] = [];
 
 const fieldsOf = ({ line, part }: PlannedLine): LineFields[] => {
-  const { type, position } = part;
-  const catalogue = position === undefined ? undefined : catalogueAt(position);
-  if (catalogue === undefined || type === undefined || position === undefined) return [];
-  if (!Object.hasOwn(catalogue.types, type)) return [];
+  const catalogue = part.slice === undefined ? undefined : catalogueAt(part.slice);
+  if (catalogue === undefined) return [];
   const { whole } = current();
-  return [fieldsOfLine(catalogue, { line, part, whole }, { type, position }, habit())];
+  const fields = fieldsOfLine(catalogue, { line, part, whole }, habit());
+  return fields === undefined ? [] : [fields];
 };
 
 /** Rows that are named before the rest is left to be counted. */

@@ -42,6 +42,6 @@ export const whenDrawn = (then: () => void): void => {
 export const drawSketch = (place: ParentNode, step: SheetStep): void => {
   const frame = place.querySelector('.bench-drawing');
   if (kit === undefined || frame === null) return;
-  const sketch = kit.sketchOf(step, catalogueAt(step.planned.part.position ?? ''), kit.looks);
+  const sketch = kit.sketchOf(step, catalogueAt(step.planned.part.slice ?? ''), kit.looks);
   frame.replaceChildren(...(sketch === undefined ? [] : [toDom(sketch)]));
 };

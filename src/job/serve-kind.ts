@@ -1,0 +1,114 @@
+import {
+  assessKind,
+  findKindStandIns,
+  formatQuantity,
+  resolveKindSituation,
+  type Catalogue,
+  type KindAssessment,
+  type KindRequest,
+  type Range,
+  type Unit,
+} from '../engine/index.ts';
+import { ok } from '../engine/result.ts';
+import { readKindAddress } from '../substitution/kind-address.ts';
+import { strangeness } from '../substitution/strangeness.ts';
+import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
+import { readKindCandidate } from './choice.ts';
+import type { Line } from './model.ts';
+import type { Worked } from './planned.ts';
+import { addressOf } from './question.ts';
+import type { KindStandIn } from './stand-in.ts';
+
+/** What the conditions of a setting are read from at the bench, where the line does not say them. */
+const FROM_PRESET = { 'old-setting': 'old', 'old-total': 'oldTotal' } as const;
+
+/** Readings of a trimmer at the bench count for its line once it has the line to itself. */
+const withPreset = (line: Line, designators: readonly string[]): Line => {
+  const [only] = designators;
+  const preset = designators.length === 1 ? line.fitted[only ?? '']?.preset : undefined;
+  if (!preset) return line;
+  const read = Object.entries(FROM_PRESET).flatMap(([condition, field]) =>
+    preset[field].trim() === '' ? [] : [[condition, preset[field]] as const],
+  );
+  const said = Object.entries(line.conditions).filter(([, text]) => text.trim() !== '');
+  return { ...line, conditions: { ...Object.fromEntries(read), ...Object.fromEntries(said) } };
+};
+
+const known = (catalogue: Catalogue, type: string, property: string): Range | undefined => {
+  const knowledge = catalogue.knowledge[type]?.[property];
+  return knowledge?.status === 'known' ? knowledge.range : undefined;
+};
+
+/** What one orders a type by besides value and rating: `temperature coefficient ±100 ppm/K`. */
+const detailsOf = (catalogue: Catalogue, type: string): string[] => {
+  const kind = catalogue.kinds[catalogue.kindTypes[type]?.kind ?? ''];
+  return (kind?.ordered ?? []).flatMap((property) => {
+    const range = known(catalogue, type, property);
+    const row = catalogue.properties[property];
+    if (range === undefined || row === undefined) return [];
+    const unit = (catalogue.units[row.unit]?.si ?? row.unit) as Unit;
+    return [`${row.name.toLowerCase()} ${formatQuantity(range, unit)}`];
+  });
+};
+
+const standInOf = (catalogue: Catalogue, assessment: KindAssessment): KindStandIn => {
+  const { type } = assessment.candidate;
+  const turns = known(catalogue, type, 'turns');
+  return {
+    ...assessment,
+    details: detailsOf(catalogue, type),
+    ...(turns === undefined ? {} : { turns }),
+  };
+};
+
+const work = (catalogue: Catalogue, request: KindRequest): Worked => {
+  const { original, conditions } = resolveKindSituation(catalogue, request);
+  const all = findKindStandIns(catalogue, request);
+  const { verdict, findings } = assessKind(catalogue, request, original);
+  const rest = restOf(
+    asOrdered(all, (one) => strangeness(catalogue, original.type, one)),
+    (one) => standInOf(catalogue, one),
+  );
+  return {
+    conditions,
+    best: rest.standIns[0],
+    misfit: misfitOf(verdict, () => findings),
+    rest: () => rest,
+  };
+};
+
+const requestOf = ({ catalogue, line, part, type, position, whole }: Asking) => {
+  const { value, tolerance, rating, designators } = part;
+  const query = addressOf(withPreset(line, designators), whole);
+  const asked = readKindAddress(catalogue, type, position, query);
+  const request: KindRequest = {
+    ...asked.request,
+    original: { type, value, tolerance, rating },
+  };
+  const rejected = Object.entries(asked.rejected).map(([key, { message }]) => [key, message]);
+  return { request, rejected: { ...part.rejected, ...Object.fromEntries(rejected) } };
+};
+
+/** Resistors, trimmers and other kinds that go by value; no rules judge them first yet. */
+export const kinds: Server = {
+  knowsType: ({ kindTypes }, type) => Object.hasOwn(kindTypes, type),
+  knowsPosition: ({ kindPositions }, position) => Object.hasOwn(kindPositions, position),
+  ask: (asking) => {
+    const { catalogue, part } = asking;
+    const { request, rejected } = requestOf(asking);
+    return {
+      key: JSON.stringify([part.kind, request]),
+      rejected,
+      work: () => work(catalogue, request),
+      choose: (choice) => {
+        const read = readKindCandidate(catalogue, choice);
+        if (!read.ok) return read;
+        const candidate = read.value;
+        return ok({
+          key: JSON.stringify(candidate),
+          assess: () => standInOf(catalogue, assessKind(catalogue, request, candidate)),
+        });
+      },
+    };
+  },
+};

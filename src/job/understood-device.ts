@@ -1,0 +1,87 @@
+import { isMetIn, type Catalogue } from '../engine/index.ts';
+import type { DeviceRow } from '../schemas/devices.ts';
+import { devicesCalled } from '../search/devices.ts';
+import type { Ask } from './ask.ts';
+import type { Line } from './model.ts';
+import { atDesignators, type PartOfLine } from './part-of-line.ts';
+
+/** Families of devices that a parts list puts under a kind; none for kinds that no numbers serve. */
+export const familiesOf = ({ devices }: Catalogue, kind: string): ReadonlySet<string> =>
+  new Set(devices.families.filter(({ kinds }) => kinds.includes(kind)).map(({ id }) => id));
+
+/** Devices that a line may mean: the one that it names, else those that its marking is called. */
+const devicesOf = (
+  catalogue: Catalogue,
+  families: ReadonlySet<string>,
+  { type, marking, value }: Line,
+): DeviceRow[] => {
+  const all = catalogue.devices.devices.filter(({ family }) => families.has(family));
+  const named = all.find(({ id }) => id === type);
+  if (named !== undefined) return [named];
+  // The list's own word for it comes before what is printed, that before the column of values.
+  for (const text of [type, marking, value]) {
+    const found = devicesCalled(catalogue, [text, ...text.split(/\s+/u)]);
+    const own = found.filter((row) => all.includes(row));
+    if (own.length > 0) return own;
+  }
+  return [];
+};
+
+const askType = (line: Line, found: readonly DeviceRow[]): Ask[] =>
+  found.length < 2
+    ? []
+    : [
+        {
+          about: 'type',
+          question: `“${line.type || line.marking || line.value}” may be any of these. Which is it?`,
+          choices: found.map(({ id, name }) => ({ label: name, set: { type: id } })),
+        },
+      ];
+
+const askUse = ({ devices }: Catalogue, device: DeviceRow, { position }: Line): Ask[] => {
+  const uses = devices.uses.filter((use) => isMetIn(device, use));
+  if (uses.some(({ id }) => id === position)) return [];
+  return [
+    {
+      about: 'position',
+      question:
+        position === ''
+          ? `What is the ${device.name} used for?`
+          : `“${position}” is no use of the ${device.name} that is known here. What is it used for?`,
+      choices: uses.map(({ id, name }) => ({ label: name, set: { position: id } })),
+    },
+  ];
+};
+
+/**
+ * What a line of a part that goes by type number means. A number that only one device is called by
+ * holds; its use is only ever offered. A number that is not known leaves the part as it is typed.
+ */
+export const understoodDevice = (
+  catalogue: Catalogue,
+  families: ReadonlySet<string>,
+  line: Line,
+): { part: PartOfLine; asks: Ask[] } => {
+  const found = devicesOf(catalogue, families, line);
+  const [device] = found.length === 1 ? found : [];
+  const { kind } = line;
+  const typed = { designators: [], kind, rejected: {} };
+  if (device === undefined)
+    return {
+      part: atDesignators(typed, line.designators),
+      asks: askType(line, found),
+    };
+  return {
+    part: atDesignators(
+      {
+        ...typed,
+        family: 'device',
+        type: device.id,
+        position: line.position === '' ? undefined : line.position,
+        slice: `devices-${device.family}`,
+      },
+      line.designators,
+    ),
+    asks: askUse(catalogue, device, line),
+  };
+};

@@ -1,0 +1,180 @@
+import {
+  formatValue,
+  kindPairing,
+  writeQuantity,
+  type Catalogue,
+  type Range,
+  type Reading,
+  type Tolerance,
+  type Unit,
+} from '../engine/index.ts';
+import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
+import { findNamesAmong } from '../search/names.ts';
+import { ratingMeasure, valueMeasure } from '../substitution/kind-address.ts';
+import {
+  readRange,
+  readToleranceText,
+  withoutFraction,
+  type Measure,
+  type Read,
+} from '../substitution/typed-numbers.ts';
+import type { Ask } from './ask.ts';
+import type { Line } from './model.ts';
+import { atDesignators, type PartOfLine } from './part-of-line.ts';
+
+/** Two values further apart than this, as a fraction, are not the same. */
+const SAME = 0.01;
+
+const only = (typ: number): Range => ({ min: typ, typ, max: typ });
+
+/** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
+const told = (
+  reading: Reading | undefined,
+  { unit }: KindRow,
+): { value?: Range | undefined; tolerance?: Tolerance | undefined } => {
+  const typ = unit === 'ohm' ? reading?.resistance?.typ : undefined;
+  if (typ === undefined) return {};
+  const marked = reading?.tolerance;
+  const whole = marked?.unit === 'ohm' ? typ : 1;
+  const tolerance =
+    marked === undefined || marked.unit === 'F'
+      ? undefined
+      : { minus: marked.minus / whole, plus: marked.plus / whole };
+  return { value: only(typ), tolerance };
+};
+
+/** Whether a text is a number in another unit, such as volts where watts are read. */
+const isOther = (text: string): boolean => /\d\s*(?:k?V|mA|A)\b/u.test(text);
+
+/** What was typed, and what a settled reading adds where nothing was. */
+const partOf = (kind: KindRow, line: Line, reading: Reading | undefined): PartOfLine => {
+  const rejected: Record<string, string> = {};
+  const take = <T>(
+    field: 'value' | 'tolerance' | 'volts',
+    read: (text: string) => Read<T>,
+  ): T | undefined => {
+    const text = line[field].trim();
+    if (text === '') return undefined;
+    const result = read(text);
+    if ('value' in result) return result.value;
+    rejected[field] = result.message;
+    return undefined;
+  };
+  const number = (field: 'value' | 'volts', measure: Measure): Range | undefined =>
+    take(field, (text) => readRange(withoutFraction(text), measure));
+  const marked = told(reading, kind);
+  const value =
+    (kind.unit === '' ? undefined : number('value', valueMeasure(kind))) ?? marked.value;
+  const tolerance = take('tolerance', readToleranceText);
+  // A voltage in the column of ratings says nothing about its power.
+  const isRead = kind.rating_unit !== '' && !isOther(line.volts);
+  const rating = isRead ? number('volts', ratingMeasure(kind)) : undefined;
+  const position = line.position === '' ? undefined : line.position;
+  return atDesignators(
+    {
+      designators: [],
+      family: 'kind',
+      kind: kind.id,
+      type: line.type === '' ? undefined : line.type,
+      value,
+      tolerance: tolerance ?? (line.value.trim() === '' ? marked.tolerance : undefined),
+      rating,
+      position,
+      slice: position,
+      rejected,
+    },
+    line.designators,
+  );
+};
+
+const takes = (low: number | undefined, high: number | undefined, { value }: PartOfLine): boolean =>
+  value === undefined || (value.typ >= (low ?? 0) && value.typ <= (high ?? Infinity));
+
+interface OfKind {
+  types: KindTypeRow[];
+  positions: KindPositionRow[];
+}
+
+const rowsOf = (catalogue: Catalogue, kind: KindRow): OfKind => ({
+  types: Object.values(catalogue.kindTypes).filter((row) => row.kind === kind.id),
+  positions: Object.values(catalogue.kindPositions).filter((row) => row.kind === kind.id),
+});
+
+const askValue = (kind: KindRow, part: PartOfLine, reading: Reading | undefined): Ask[] => {
+  const typed = part.value?.typ;
+  const marked = told(reading, kind).value;
+  if (typed === undefined || marked === undefined) return [];
+  if (Math.abs(typed - marked.typ) <= SAME * Math.max(typed, marked.typ)) return [];
+  const unit = kind.unit as Unit;
+  const [here, there] = [formatValue(typed, unit), formatValue(marked.typ, unit)];
+  return [
+    {
+      about: 'value',
+      question: `The list says ${here}, which is used; the marking reads as ${there}. Which is right?`,
+      choices: [{ label: there, set: { value: writeQuantity(marked, unit) } }],
+    },
+  ];
+};
+
+const askType = (kind: KindRow, { types, positions }: OfKind, part: PartOfLine): Ask[] => {
+  if (types.some(({ id }) => id === part.type)) return [];
+  const said = part.type ?? '';
+  const named = said === '' ? [] : findNamesAmong(types, positions, said).types;
+  const made = types.filter((row) => takes(row.old_min, row.old_max, part));
+  const rows = [...named, ...made.filter((row) => !named.includes(row))];
+  const question = `What type of ${kind.name} is it?`;
+  return [
+    {
+      about: 'type',
+      question: said === '' ? question : `“${said}” is not a type that is known here. ${question}`,
+      choices: rows.map(({ id, name }) => ({ label: name, set: { type: id } })),
+    },
+  ];
+};
+
+const askPosition = (
+  catalogue: Catalogue,
+  { types, positions }: OfKind,
+  part: PartOfLine,
+): Ask[] => {
+  if (positions.some(({ id }) => id === part.position)) return [];
+  const said = part.position ?? '';
+  const named = said === '' ? [] : findNamesAmong(types, positions, said).positions;
+  const type = types.find(({ id }) => id === part.type);
+  const usual = positions
+    .filter((row) => takes(row.usual_min, row.usual_max, part))
+    .filter((row) => type === undefined || kindPairing(catalogue, type, row).met);
+  const rows = [...named, ...usual.filter((row) => !named.includes(row))];
+  return [
+    {
+      about: 'position',
+      question:
+        said === ''
+          ? 'Where does it sit?'
+          : `“${said}” is not a position that is known here. Where does it sit?`,
+      choices: rows.map(({ id, name }) => ({ label: name, set: { position: id } })),
+    },
+  ];
+};
+
+/**
+ * What a line of a kind besides capacitors means. A type or a position is only ever offered.
+ * @param reading the one reading of its marking, if there is one
+ */
+export const understoodKind = (
+  catalogue: Catalogue,
+  kind: KindRow,
+  line: Line,
+  reading: Reading | undefined,
+): { part: PartOfLine; asks: Ask[] } => {
+  const part = partOf(kind, line, reading);
+  const rows = rowsOf(catalogue, kind);
+  return {
+    part,
+    asks: [
+      ...askValue(kind, part, reading),
+      ...askType(kind, rows, part),
+      ...askPosition(catalogue, rows, part),
+    ],
+  };
+};
