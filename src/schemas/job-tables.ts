@@ -74,8 +74,12 @@ export const jobTables = {
     key: ['job', 'designators'],
     references: [
       demo,
-      { column: 'type', table: 'types.csv' },
-      { column: 'position', table: 'positions.csv' },
+      { column: 'type', table: 'types.csv', orTable: ['kinds/types.csv', 'devices/devices.csv'] },
+      {
+        column: 'position',
+        table: 'positions.csv',
+        orTable: ['kinds/positions.csv', 'devices/uses.csv'],
+      },
     ],
     about: 'Parts of the invented jobs.',
   },
@@ -97,7 +101,14 @@ export const jobTables = {
     name: 'demoConditions',
     row: demoConditionRow,
     key: ['job', 'designators', 'condition'],
-    references: [demo, { column: 'condition', table: 'condition-definitions.csv' }],
+    references: [
+      demo,
+      {
+        column: 'condition',
+        table: 'condition-definitions.csv',
+        orTable: 'devices/condition-definitions.csv',
+      },
+    ],
     about: 'Conditions of the invented jobs.',
   },
   'job/column-words.csv': {

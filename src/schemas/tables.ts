@@ -40,8 +40,8 @@ import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
 export interface Reference {
   column: string;
   table: string;
-  /** A second table that the row may be in instead. */
-  orTable?: string;
+  /** Other tables that the row may be in instead. */
+  orTable?: string | readonly string[];
   /** The cell holds several, joined by `;`. */
   many?: true;
   /** What is named in order may be named twice, such as the colours of bands. */

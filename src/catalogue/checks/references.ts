@@ -13,9 +13,8 @@ const idsOf = (tables: Tables, file: TableName): string[] => {
 };
 
 const referenceFaults = (tables: Tables, file: TableName, reference: Reference): Fault[] => {
-  const targets = [reference.table, reference.orTable].filter(
-    (name) => name !== undefined,
-  ) as TableName[];
+  const others = reference.orTable ?? [];
+  const targets = [reference.table, others].flat() as TableName[];
   // What an unreadable table holds cannot be told, so nothing can be said to be missing in it.
   if (targets.some((target) => !tables[target].readable)) return [];
   const ids = new Set(targets.flatMap((target) => idsOf(tables, target)));
