@@ -1,6 +1,12 @@
 import { formatValue, type Catalogue, type Unit } from '../engine/index.ts';
-import type { DeviceFigureRow, DeviceRow, PinRow, PinoutRow } from '../schemas/devices.ts';
-import { sentence } from '../text/words.ts';
+import type {
+  DeviceFigureRow,
+  DevicePropertyRow,
+  DeviceRow,
+  PinRow,
+  PinoutRow,
+} from '../schemas/devices.ts';
+import { sentence, typeset } from '../text/words.ts';
 
 /** A figure as a page prints it. */
 export interface PrintedFigure {
@@ -12,7 +18,16 @@ export interface PrintedFigure {
   row: DeviceFigureRow;
 }
 
-const printed = (row: DeviceFigureRow, { units }: Catalogue): string => {
+/** A figure that says only whether something is so. */
+const isYesOrNo = ({ unit, lowest, highest }: DevicePropertyRow): boolean =>
+  unit === 'grade' && lowest === 0 && highest === 1;
+
+const printed = (
+  row: DeviceFigureRow,
+  property: DevicePropertyRow,
+  { units }: Catalogue,
+): string => {
+  if (isYesOrNo(property)) return row.typ === 0 ? 'no' : 'yes';
   const unit = units[row.unit];
   const print = (value: number): string =>
     formatValue(value * (unit?.factor ?? 1), (unit?.si ?? row.unit) as Unit);
@@ -38,14 +53,14 @@ export const figuresOfDevice = (catalogue: Catalogue, device: DeviceRow): Printe
       .map((row) => {
         const of = series.find(({ id }) => id === row.of)?.name;
         const point = row.at === undefined ? '' : formatValue(row.at, property.at as Unit);
-        const at = [point, row.conditions].filter((part) => part !== '').join(', ');
+        const at = [point, typeset(row.conditions)].filter((part) => part !== '').join(', ');
         const note = [
           of === undefined ? '' : `${of} in general.`,
           row.note === '' ? '' : sentence(row.note),
         ];
         return {
           name: property.name,
-          figure: printed(row, catalogue),
+          figure: printed(row, property, catalogue),
           at,
           note: note.join(' ').trim(),
           row,

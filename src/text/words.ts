@@ -18,6 +18,7 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const typeset = (text: string): string =>
   text
     .replace(/\bdegC\b/g, '°C')
+    .replace(/\+-(?=\d)/g, '±')
     .replace(/\bu(?=[FAVHs]\b)/g, 'µ')
     .replace(/\b(\d[\d.]*) ([kMG]?)ohm\b/g, '$1 $2Ω')
     .replace(/\b([kMG])ohm\b/g, '$1Ω')
