@@ -14,6 +14,7 @@ import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
 import { partKeys } from '../substitution/address.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
+import { kindOnward } from './kind-onward.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 
 const point = (value: number): Range => ({ min: value, typ: value, max: value });
@@ -99,6 +100,7 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
 
 /** Where a part of one value leads to, by where it sits, or by what it is where that is not known. */
 const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
+  if (reading.resistance !== undefined) return kindOnward(catalogue, reading);
   const type = likeliestType(catalogue, reading.types);
   const row = type === undefined ? undefined : catalogue.types[type];
   if (reading.capacitance === undefined) return undefined;

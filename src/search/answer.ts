@@ -2,6 +2,7 @@ import { href } from '../components/links.ts';
 import { pairing, readMarking, type Catalogue, type Habit, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { codePath, listedCodes } from '../reading/codes/listed.ts';
+import { kindQuery } from '../reading/kind-onward.ts';
 import { readingMarkup, unlikelyMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
@@ -56,9 +57,11 @@ const nameParts = (catalogue: Catalogue, text: string): Markup[] => {
   ];
 };
 
-/** Resistors, trimmers and their positions that a text names. */
-const kindParts = (catalogue: Catalogue, text: string): Markup[] => {
-  const links = kindLinks(catalogue, text).slice(0, MOST.pairs);
+/** Resistors, trimmers and their positions that a text names, with the value that it says. */
+const kindParts = (catalogue: Catalogue, text: string, readings: readonly Reading[]): Markup[] => {
+  const read = readings.find(({ resistance }) => resistance !== undefined);
+  const query = read === undefined ? '' : kindQuery(read);
+  const links = kindLinks(catalogue, text, query).slice(0, MOST.pairs);
   return links.length === 0
     ? []
     : [section('Resistors and trimmers', linkList(links.map(([path, name]) => link(path, name))))];
@@ -119,6 +122,6 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
     ...(isValue ? [...read, ...named] : [...named, ...read]),
     ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
     ...nameParts(catalogue, trimmed),
-    ...kindParts(catalogue, trimmed),
+    ...kindParts(catalogue, trimmed, readings),
   ];
 };

@@ -17,8 +17,9 @@ const kindsNamed = ({ kinds }: Catalogue, text: string): NamedPath[] => {
 /**
  * Pages about kinds of part besides capacitors that a text names: pairs of type and position where it
  * names both, else the types and the positions, and the kinds themselves.
+ * @param query what pages about a type are asked, with its `?`
  */
-export const kindLinks = (catalogue: Catalogue, text: string): NamedPath[] => {
+export const kindLinks = (catalogue: Catalogue, text: string, query = ''): NamedPath[] => {
   const { types, positions } = findNamesAmong(
     Object.values(catalogue.kindTypes),
     Object.values(catalogue.kindPositions),
@@ -31,11 +32,11 @@ export const kindLinks = (catalogue: Catalogue, text: string): NamedPath[] => {
     .flatMap(({ type, position }): NamedPath[] => {
       const kind = catalogue.kinds[type.kind];
       const name = `${type.name} in ${midSentence(position.name)}`;
-      return kind === undefined ? [] : [[kindPath(kind, type.id, position.id), name]];
+      return kind === undefined ? [] : [[`${kindPath(kind, type.id, position.id)}${query}`, name]];
     });
   return [
     ...pairs,
-    ...types.map(({ id, name }): NamedPath => [`/types/${id}/`, name]),
+    ...types.map(({ id, name }): NamedPath => [`/types/${id}/${query}`, name]),
     ...positions.map(({ id, name }): NamedPath => [`/positions/${id}/`, name]),
     ...kindsNamed(catalogue, text),
   ];

@@ -31,3 +31,12 @@ test.each([
   );
   expect(queriesOf(html).size).toBe(parts);
 });
+
+test.each([
+  ['R47 5W', 'value=470m&amp;rating=5', ['wirewound', 'fusible-wirewound'], ['carbon-film']],
+  ['4.7 kΩ ±5 %', 'value=4.7k&amp;tol=5', ['carbon-film', 'cermet-preset'], ['high-voltage-glaze']],
+])('%s leads on to what it may be made of, with its numbers', (marking, query, made, not) => {
+  const html = linksOf(marking);
+  for (const type of made) expect(html).toContain(`/types/${type}/?${query}#positions`);
+  for (const type of not) expect(html).not.toContain(`/types/${type}/`);
+});

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { sliceReading } from '../../src/catalogue/slice.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
+import { answerMarkup } from '../../src/search/answer.ts';
 import { kindLinks } from '../../src/search/kinds.ts';
 
 const slice = sliceReading(loadCatalogue());
@@ -15,4 +17,15 @@ describe('resistors and trimmers in the box of the first page', () => {
   ])('%s leads to %s', (text, path) => {
     expect(kindLinks(slice, text).map(([to]) => to)).toContain(path);
   });
+});
+
+test.each([
+  ['4.7k 5% carbon film', '/types/carbon-film/?value=4.7k&amp;tol=5'],
+  [
+    '4k7 1/4W carbon film plate load',
+    '/resistors/carbon-film/in/plate-load/?value=4.7k&amp;rating=0.25',
+  ],
+])('%s leads on with its numbers', (text, address) => {
+  const html = answerMarkup(slice, text).map(toHtml).join('');
+  expect(html).toContain(`href="${address}"`);
 });
