@@ -129,7 +129,9 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
               figures: form.figures,
               weight:
                 weightOf(weights.value, row.use) +
-                (row.quantity === 'resistance' && form.place === 'end' ? weights.letterOfOhms : 0) +
+                (row.quantity === 'resistance' && (form.place === 'end' || row.tells_kind)
+                  ? weights.letterOfOhms
+                  : 0) +
                 added +
                 form.cost,
               bodies: row.bodyBits,

@@ -106,7 +106,7 @@ export const weights = {
   eraDiffers: -2,
   /** A resistance without its unit where nothing says that the part is a resistor. */
   resistor: -1.8,
-  /** Behind the figures the letter of a resistance does for a unit. */
+  /** Behind the figures, or where it tells the kind, the letter of a resistance does for a unit. */
   letterOfOhms: 1.15,
   /** A reading without a value. */
   noValue: -0.5,

@@ -62,7 +62,7 @@ describe('a resistor', () => {
 });
 
 describe('a marking of either', () => {
-  test.each(['103', '473', '104J', '4K7', '4R7', '1M0', '4K7K', '2701', '470', '10K'])(
+  test.each(['103', '473', '104J', '4R7', '2701', '470', '10K'])(
     '%j is a capacitor first, and a resistor is offered',
     (text) => {
       const [best, ...rivals] = readMarking(catalogue, text);
@@ -71,6 +71,19 @@ describe('a marking of either', () => {
       const resistance = rivals.find(({ kind }) => kind === 'resistor');
       expect(resistance).toBeDefined();
       expect(resistance?.settleBy.join()).toContain('ohmmeter');
+    },
+  );
+
+  // The letter is that of IEC 60062 for ohms; capacitors with K for a thousand pF are old and few.
+  test.each(['4K7', '1M0', '4K7K', '3k3', '1K0'])(
+    '%j is a resistor first, and a capacitor is offered',
+    (text) => {
+      const [best, ...rivals] = readMarking(catalogue, text);
+      expect(best?.kind).toBe('resistor');
+      expect(best?.sure).not.toBe('sure');
+      expect(best?.settleBy.join()).toContain('ohmmeter');
+      expect(rivals.map(({ kind }) => kind)).toContain('capacitor');
+      expect(readMarking(catalogue, text, { body: 'ceramic' })[0]?.kind).toBe('capacitor');
     },
   );
 
