@@ -56,25 +56,26 @@ describe('a 10 nF Z5U disc between audio stages', () => {
     expect(load?.from).toBe('derived');
   });
 
-  test('spreads, fitted new, from 2.6 to 14.6 nF over ten years, with a corner of 10.9 to 60 Hz', () => {
+  test('spreads, fitted new, from 2.3 to 14.6 nF over ten years, with a corner of 10.9 to 69 Hz', () => {
     const circumstances = circumstancesOf(request);
     const { age, ...fresh } = circumstances.original;
     const { min, max } = serviceCapacitance(fresh, circumstances).capacitance;
     expect(age).toBeGreaterThan(0);
-    expect(off(min, 2.6e-9)).toBeLessThan(0.03);
+    expect(off(min, 2.3e-9)).toBeLessThan(0.01);
     expect(off(max, 14.6e-9)).toBeLessThan(0.01);
     const again: Candidate = { ...fresh, voltageKind: 'dc' };
     const { standIn } = findingOf(request, again, 'corner');
     expect(off(standIn?.min, 10.9)).toBeLessThan(0.01);
-    expect(off(standIn?.max, 60)).toBeLessThan(0.02);
+    expect(off(standIn?.max, 69)).toBeLessThan(0.01);
   });
 
   test.each([
-    // By hand: 10 nF * 0.8 * 0.44 * (1 - 0.05*d) and 10 nF * 1.2 * 1.22 * (1 - 0.03*d), with
-    // d = log10(hours): 4.943 in 10 years, 5.545 in 40, 5.770 in 67.
-    [10, 2.65e-9, 12.47e-9],
-    [40, 2.544e-9, 12.2e-9],
-    [67, 2.504e-9, 12.1e-9],
+    // By hand: 10 nF * 0.8 * 0.44 * (1 - 0.07*d) and 10 nF * 1.2 * 1.22 * (1 - 0.04*d), with
+    // d = log10(hours): 4.943 in 10 years, 5.545 in 40, 5.770 in 67. Of two makers one prints an
+    // ageing of 4 to 6 % a decade for Z5U, the other at most 7.
+    [10, 2.302e-9, 11.745e-9],
+    [40, 2.154e-9, 11.393e-9],
+    [67, 2.098e-9, 11.261e-9],
   ])('has lost for good by %d years: %d to %d F', (years, low, high) => {
     const aged: Request = {
       ...request,
