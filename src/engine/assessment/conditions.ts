@@ -7,6 +7,7 @@ import { exactly, scale, type Range } from '../quantities/range.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { nearestPreferred } from '../values/index.ts';
+import { rowsAt } from './at-position.ts';
 import { completeOriginal, rowNamed } from './original.ts';
 import type { OldPart, Part, Request } from './parts.ts';
 
@@ -130,7 +131,7 @@ const STRESSES = ['vdc', 'v-surge'];
  */
 export const resolveSituation = (catalogue: Catalogue, request: Request): Situation => {
   const position = rowNamed(catalogue.positions, request.position, 'position');
-  const rows = catalogue.conditions.filter((row) => row.position === position.id);
+  const rows = rowsAt(catalogue.conditions, position.id);
   const known = (row: ConditionRow): Range | undefined =>
     request.conditions?.[row.condition] ??
     (row.follows === '' ? plainDefault(catalogue, row) : undefined);

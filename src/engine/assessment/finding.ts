@@ -12,6 +12,7 @@ import {
   type Outcome,
 } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
+import { rowsAt } from './at-position.ts';
 import { rowNamed } from './original.ts';
 import type { Part } from './parts.ts';
 import { surenessOf, type Sureness } from './sureness.ts';
@@ -97,22 +98,18 @@ export const demandsBy = <P, C extends CommonCircumstances<P>>(
   circumstances: C,
   models: Readonly<Record<FindingId, FindingModel<P, C>>>,
 ): PreparedDemand<P, C>[] =>
-  circumstances.catalogue.demands
-    .filter((demand) => demand.position === circumstances.position.id)
-    .map((demand) => {
-      const row = rowNamed(circumstances.catalogue.findings, demand.finding, 'finding');
-      const model = rowNamed(models, demand.finding, 'finding');
-      return {
-        demand,
-        row,
-        model,
-        limit: limitOf(demand, row, model, circumstances),
-        rules: circumstances.catalogue.verdictRules.filter(
-          ({ weight }) => weight === demand.weight,
-        ),
-        before: model.measure(circumstances.original, circumstances),
-      };
-    });
+  rowsAt(circumstances.catalogue.demands, circumstances.position.id).map((demand) => {
+    const row = rowNamed(circumstances.catalogue.findings, demand.finding, 'finding');
+    const model = rowNamed(models, demand.finding, 'finding');
+    return {
+      demand,
+      row,
+      model,
+      limit: limitOf(demand, row, model, circumstances),
+      rules: circumstances.catalogue.verdictRules.filter(({ weight }) => weight === demand.weight),
+      before: model.measure(circumstances.original, circumstances),
+    };
+  });
 
 /** The same for capacitors. */
 export const prepareDemands = (circumstances: Circumstances): PreparedDemand[] =>

@@ -7,6 +7,26 @@ const shareIn = (row: DeratingRow, temperature: number): number =>
     : row.share +
       ((row.end_share - row.share) * (temperature - row.from_c)) / (row.to_c - row.from_c);
 
+/** The rows of one guideline for one type, by rising temperature; sorted once for each table. */
+const sorted = new WeakMap<readonly DeratingRow[], Map<string, DeratingRow[]>>();
+
+const rowsFor = (
+  rows: readonly DeratingRow[],
+  guideline: string,
+  type: string,
+): readonly DeratingRow[] => {
+  const known = sorted.get(rows) ?? new Map<string, DeratingRow[]>();
+  sorted.set(rows, known);
+  const key = `${guideline} ${type}`;
+  const own =
+    known.get(key) ??
+    rows
+      .filter((row) => row.guideline === guideline && row.types.includes(type))
+      .sort((a, b) => a.from_c - b.from_c);
+  known.set(key, own);
+  return own;
+};
+
 /**
  * Share of the rated voltage that a guideline lets stand across a type at a temperature (degC).
  * Below the first span the first share holds; above the last nothing is allowed. `undefined`
@@ -18,9 +38,7 @@ export const allowedShare = (
   type: string,
   temperature: number,
 ): { share: number; row: DeratingRow } | undefined => {
-  const own = rows
-    .filter((row) => row.guideline === guideline && row.types.includes(type))
-    .sort((a, b) => a.from_c - b.from_c);
+  const own = rowsFor(rows, guideline, type);
   const first = own[0];
   if (first === undefined) return undefined;
   if (temperature < first.from_c) return { share: first.share, row: first };

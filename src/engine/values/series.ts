@@ -19,6 +19,17 @@ export const decadeOf = (series: SeriesName): readonly number[] => E_SERIES[seri
 export const inDecade = (value: number, decade: number): number =>
   Number(`${String(value)}e${String(decade)}`);
 
+/** Decades that have been written out: every part that is looked for asks for the same few. */
+const written = new Map<string, readonly number[]>();
+
+/** The values of a series in one decade, rising. */
+const valuesIn = (series: SeriesName, decade: number): readonly number[] => {
+  const key = `${series} ${String(decade)}`;
+  const values = written.get(key) ?? decadeOf(series).map((value) => inDecade(value, decade));
+  written.set(key, values);
+  return values;
+};
+
 /** Every value of a series between two positive limits, both included, rising. */
 export const valuesBetween = (series: SeriesName, low: number, high: number): number[] => {
   if (!(low > 0) || !(high >= low) || !Number.isFinite(high)) return [];
@@ -27,9 +38,7 @@ export const valuesBetween = (series: SeriesName, low: number, high: number): nu
   const first = Math.floor(Math.log10(low));
   const last = Math.ceil(Math.log10(high));
   for (let decade = first; decade <= last; decade += 1)
-    for (const value of decadeOf(series)) {
-      const member = inDecade(value, decade);
+    for (const member of valuesIn(series, decade))
       if (member >= low && member <= high) values.push(member);
-    }
   return values;
 };
