@@ -143,6 +143,11 @@ export const reservoir = defineSum({
       kind: 'remark',
       text: 'Without load a transformer stands up to a fifth higher than rated, and the mains may be a tenth above: the capacitor has to stand that.',
     },
+    {
+      kind: 'remark',
+      text: 'Into a capacitor the usual rectifier of one ampere may give a fifth less than its rating, by its sheet: 0.8 A on average.',
+      source: 'diodes-1n400x',
+    },
   ],
   plots: [
     {
