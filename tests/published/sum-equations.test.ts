@@ -83,9 +83,23 @@ const forLibrary = (text: string): string => text.replace(/\|([^|]+)\|/gu, 'abs(
 const BOLTZMANN = 1.380649e-23;
 const DEGREES = 180 / Math.PI;
 
-/** The usual choices, and each other one where equations depend on it. */
+/** Numbers of one's own: every field off what stands in it at first, each by another factor. */
+const ownNumbers = (sum: Sum): Record<string, string> => {
+  const { given } = readInputs(sum, sum.facts?.(catalogue), {});
+  return Object.fromEntries(
+    Object.entries(sum.inputs).flatMap(([key, input], index) => {
+      const value = given[key];
+      if (input.kind !== 'quantity' || typeof value !== 'object') return [];
+      const moved = value.typ * (1.17 + 0.03 * index);
+      return [[key, `${Math.min(Math.max(moved, input.lowest), input.highest)}e0`]];
+    }),
+  );
+};
+
+/** The usual choices and numbers, other numbers, and each other choice where equations depend on it. */
 const choicesOf = (sum: Sum): Record<string, string>[] => [
   {},
+  ownNumbers(sum),
   ...Object.entries(sum.equationsFor === undefined ? {} : sum.inputs).flatMap(([key, input]) =>
     input.kind === 'choice' && typeof input.options !== 'function'
       ? input.options.map(({ id }) => ({ [key]: id }))
