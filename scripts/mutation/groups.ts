@@ -16,14 +16,8 @@ const whole = (folder: string, tests: readonly string[]): [string, Group] => [
 
 /** Groups by the folder of `src/` that they cover; DEVELOPERS.md tells their scores. */
 export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
-  whole('engine/equations', [
-    engine('equations'),
-    published('equations*'),
-    published('sum-equations'),
-    published('bench-sums'),
-    published('circuits'),
-  ]),
-  whole('engine/quantities', [engine('quantities')]),
+  whole('engine/equations', [engine('equations'), published('equations*')]),
+  whole('engine/quantities', ['tests/engine/quantities/!(format-slowly).test.ts']),
   whole('engine/values', [engine('values'), published('e-series'), published('combinations')]),
   whole('engine/sizes', [engine('sizes'), published('sizes')]),
   whole('engine/assessment', [
