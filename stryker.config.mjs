@@ -19,5 +19,8 @@ export default {
   allowConsoleColors: false,
   reporters: ['clear-text', 'json'],
   clearTextReporter: { reportTests: false, logTests: false, allowColor: false },
+  // What was found of a mutant whose code and tests are as they were is taken over.
+  incremental: process.env['MUTATION_REPORT'] !== undefined,
+  incrementalFile: process.env['MUTATION_REPORT'],
   jsonReporter: { fileName: process.env['MUTATION_REPORT'] ?? 'reports/mutation/mutation.json' },
 };

@@ -14,18 +14,20 @@ const usage = (): never => {
   process.exit(2);
 };
 
-/** The group that a path belongs to, with the files of it that are asked for. */
-const groupOf = (path: string): [string, Group] => {
-  const inside = path.replace(/^src\//, '').replace(/\/$/, '');
-  const found = Object.entries(groups).find(([name]) => `${inside}/`.startsWith(`${name}/`));
-  if (found === undefined) return usage();
-  const [name, group] = found;
-  if (inside === name) return found;
-  const files = /\.ts$|\*/.test(inside) ? `src/${inside}` : `src/${inside}/**/*.ts`;
-  return [inside.replace(/[^\w.-]+/g, '-'), { ...group, code: [files] }];
-};
+/** A path as it stands below `src/`. */
+const inSource = (path: string): string => path.replace(/^src\//, '').replace(/\/$/, '');
 
-const runGroup = ([name, { code, tests }]: [string, Group]): boolean => {
+const groupOf = (inside: string): string =>
+  Object.keys(groups).find((name) => `${inside}/`.startsWith(`${name}/`)) ?? usage();
+
+const patternOf = (inside: string): string =>
+  /\.ts$|\*/.test(inside) ? `src/${inside}` : `src/${inside}/**/*.ts`;
+
+/** The files of a group that are asked for, or all of them. */
+const partOf = (name: string, { code, tests }: Group, paths: readonly string[]): Group =>
+  paths.includes(name) ? { code, tests } : { code: paths.map(patternOf), tests };
+
+const runGroup = (name: string, { code, tests }: Group): boolean => {
   console.log(`\n== ${name}`);
   const report = `reports/mutation/${name.replaceAll('/', '-')}.json`;
   return (
@@ -36,6 +38,10 @@ const runGroup = ([name, { code, tests }]: [string, Group]): boolean => {
   );
 };
 
-const asked = process.argv.slice(2);
-const chosen = asked.length === 0 ? Object.entries(groups) : asked.map(groupOf);
-process.exit(chosen.map(runGroup).every(Boolean) ? 0 : 1);
+const given = process.argv.slice(2).map(inSource);
+const asked = given.length === 0 ? Object.keys(groups) : given;
+const done = Object.entries(Object.groupBy(asked, groupOf)).map(([name, paths = []]) => {
+  const group = groups[name];
+  return group !== undefined && runGroup(name, partOf(name, group, paths));
+});
+process.exit(done.every(Boolean) ? 0 : 1);

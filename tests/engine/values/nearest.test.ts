@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { nearestMade } from '../../../src/engine/values/nearest.ts';
 import {
   decadeOf,
+  isSeriesName,
   nearestPreferred,
   nearestVoltage,
   SERIES_NAMES,
@@ -240,4 +242,47 @@ describe('rated voltages', () => {
     expect(nearestVoltage(10, [])).toBeUndefined();
     expect(nearestVoltage(10, [Infinity, NaN])).toBeUndefined();
   });
+});
+
+describe('how values lie to the wanted one', () => {
+  test.each<[wanted: number, series: SeriesName, policy: ValuePolicy, why: string]>([
+    [
+      10.062,
+      'E12',
+      same(0.9, 1.1),
+      '0.6 % below the wanted value; allowed from 90 % to 110 % of it.',
+    ],
+    [
+      8,
+      'E12',
+      same(1.02, 1.25),
+      '2.5 % above the wanted value; allowed from 102 % to 125 % of it.',
+    ],
+    [5, 'E3', within(1.5, 2), '2 times the wanted value; allowed from 150 % to 200 % of it.'],
+    [10, 'E3', within(2, 2.2), '2.2 times the wanted value; allowed from 200 % to 220 % of it.'],
+  ])('%f in %s', (wanted, series, policy, why) => {
+    expect(nearestPreferred(wanted, series, policy)[0]?.why).toBe(why);
+  });
+});
+
+describe('nearestMade', () => {
+  test.each([[[5, 20]], [[20, 5]]])(
+    'puts the larger of two equally near first only where more is welcome: %o',
+    (made) => {
+      const values = (policy: ValuePolicy): number[] =>
+        nearestMade(10, policy, () => made).map(({ value }) => value);
+      expect(values(atLeast(0.4, 2.5))).toEqual([20, 5]);
+      expect(values(within(0.4, 2.5))).toEqual([5, 20]);
+      expect(values(same(0.4, 2.5))).toEqual([5, 20]);
+    },
+  );
+
+  test.each([0, -1, NaN, Infinity])('asks for nothing near %f', (wanted) => {
+    expect(nearestMade(wanted, within(0.5, 2), () => [1])).toEqual([]);
+  });
+});
+
+test('a name of a series is told from any other', () => {
+  for (const name of SERIES_NAMES) expect(isSeriesName(name)).toBe(true);
+  for (const name of ['E13', 'e12', '', 'toString']) expect(isSeriesName(name)).toBe(false);
 });
