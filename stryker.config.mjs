@@ -17,10 +17,9 @@ export default {
   tempDirName: '.stryker-tmp',
   ignorePatterns: ['dist', '.astro', 'public', 'docs', 'reports', 'test-results'],
   allowConsoleColors: false,
-  reporters: ['clear-text', 'json'],
+  reporters: ['clear-text'],
   clearTextReporter: { reportTests: false, logTests: false, allowColor: false },
-  // What was found of a mutant whose code and tests are as they were is taken over.
-  incremental: process.env['MUTATION_REPORT'] !== undefined,
-  incrementalFile: process.env['MUTATION_REPORT'],
-  jsonReporter: { fileName: process.env['MUTATION_REPORT'] ?? 'reports/mutation/mutation.json' },
+  // The report. What was found of a mutant whose code and tests are as they were is taken over.
+  incremental: true,
+  incrementalFile: process.env['MUTATION_REPORT'] ?? 'reports/mutation/mutation.json',
 };

@@ -79,14 +79,11 @@ export const dissipation = (voltage: number, resistor: number): number => voltag
 export const sumOf = (ranges: readonly [Range, ...Range[]]): Range =>
   ranges.slice(1).reduce(add, ranges[0]);
 
-const reciprocalSum = (values: readonly number[]): number =>
-  values.some((value) => value <= 0) ? 0 : seriesCapacitance(values);
-
-/** A resistance or an inductance of parts side by side: 1 / (1/R1 + 1/R2). */
+/** A resistance or an inductance of parts side by side: 1 / (1/R1 + 1/R2), none where one is none. */
 export const besideEachOther = (ranges: readonly Range[]): Range => ({
-  min: reciprocalSum(ranges.map(({ min }) => min)),
-  typ: reciprocalSum(ranges.map(({ typ }) => typ)),
-  max: reciprocalSum(ranges.map(({ max }) => max)),
+  min: seriesCapacitance(ranges.map(({ min }) => min)),
+  typ: seriesCapacitance(ranges.map(({ typ }) => typ)),
+  max: seriesCapacitance(ranges.map(({ max }) => max)),
 });
 
 /**

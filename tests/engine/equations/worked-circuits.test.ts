@@ -166,7 +166,7 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['a switch that has no peak', gainChange(exactly(10), exactly(60), 90), exactly(0)],
   ['junction 20 K warmer', leakageWhenWarm(to(1, 2, 3), 45), to(4, 8, 12)],
   ['junction 20 K cooler', leakageWhenWarm(to(1, 2, 3), 5), to(1, 2, 3)],
-  ['to 1 - 1/e in one time constant', chargingTime(1e3, 1e-6, 1 - 1 / Math.E), 1e-3],
+  ['to 1 - 1/e² in two time constants', chargingTime(1e3, 1e-6, 1 - Math.E ** -2), 2e-3],
   [
     'timer running free with 1 kΩ, 2 kΩ, 1 µF: ln 2 of 3 ms and of 2 ms',
     timerAstable(1e3, 2e3, 1e-6),

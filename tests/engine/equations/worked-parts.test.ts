@@ -35,6 +35,7 @@ const nano = (min: number, typ: number, max: number): Range =>
 
 const cases: [what: string, got: number | object, expected: number | object][] = [
   ['half of its rated voltage', factorUnderBias(to(-0.8, -0.5, -0.2), 25, 50), to(0.6, 0.75, 1)],
+  ['half of it, growing', factorUnderBias(to(0.1, 0.2, 0.4), 25, 50), to(1, 1.1, 1.2)],
   ['twice its rated voltage', factorUnderBias(to(0.1, 0.2, 0.4), 100, 50), to(1, 1.2, 1.4)],
   ['size of a slope of either sign', magnitude(to(-3, -1, 2)), to(0, 1, 3)],
   ['size of a slope down', magnitude(to(-3, -2, -1)), to(1, 2, 3)],

@@ -51,6 +51,23 @@ describe('leakageLimit', () => {
     expect(leakageLimit(leakageLimits, type, farad, volt)).toBeCloseTo(ampere, 9);
   });
 
+  it.each([
+    [16, 3e-6],
+    [16.1, undefined],
+    [25, undefined],
+    [35, 9e-6],
+    [63, 9e-6],
+    [64, undefined],
+  ])('a band holds its upper rating and not its lower one: %f V', (volt, ampere) => {
+    const band = { types: ['glass'], per_charge: 0, added: 0, least: 0 };
+    const made = { ...band, source: 'trade', locator: '', basis: 'memory', note: '' } as const;
+    const bands = [
+      { ...made, v_from: 0, v_to: 16, added: 3 },
+      { ...made, v_from: 25, v_to: 63, added: 9 },
+    ];
+    expect(leakageLimit(bands, 'glass', 1e-6, volt)).toBe(ampere);
+  });
+
   it('has no limit for film', () => {
     expect(leakageLimit(leakageLimits, 'pet-metallized', 1e-7, 63)).toBeUndefined();
   });
