@@ -25,6 +25,16 @@ describe('esrOfNew', () => {
     expect(esrOfNew(table, 'worst-case', 0.1, 16)).toBeUndefined();
   });
 
+  it('does not go by the order of the rows', () => {
+    const about = (rows: typeof table): (number | undefined)[] =>
+      [0.5e-6, 3e-6, 4.7e-5, 1e-4, 3e-4, 2e-3].flatMap((farad) =>
+        [6.3, 20, 50, 300].map((volt) => esrOfNew(rows, 'worst-case', farad, volt)),
+      );
+    expect(about(table.toReversed())).toEqual(about(table));
+    const shuffled = table.toSorted((a, b) => ((a.esr * 7919) % 1) - ((b.esr * 7919) % 1));
+    expect(about(shuffled)).toEqual(about(table));
+  });
+
   it('stays within the tabulated readings', () => {
     const all = table.map(({ esr }) => esr);
     fc.assert(

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { judgeFirst, type Advice, type Evidence } from '../../../src/engine/index.ts';
+import { judgeFirst, signsOf, type Advice, type Evidence } from '../../../src/engine/index.ts';
 
 const catalogue = loadCatalogue();
 const YEAR = 31_557_600;
+
+const wet = { type: 'al-electrolytic-wet', capacitance: 1e-4, ratedVoltage: 25 };
 
 const partOf = (type: string) => ({ type, capacitance: 1e-7, ratedVoltage: 25 });
 
@@ -309,6 +311,49 @@ describe('judgeFirst', () => {
       loss1khz: 0.02,
     });
     expect(reasons[0]?.working).toMatch(/2.%.*1\.5.%/u);
+  });
+
+  // A new part of 100 µF 25 V: 0.32 Ω at the worst, 1.38 Ω by the standard, 0.01·C·V is 25 µA.
+  it.each<[Evidence, string[]]>([
+    [
+      { esr: 3 },
+      [
+        '3 Ω, 9.38 × the 320 mΩ of a new one; at least 2 ×',
+        '3 Ω, 2.14 × the 1.4 Ω of a new one; at least 1 ×',
+      ],
+    ],
+    [{ leakage: 1e-3 }, ['1 mA, 40 × the 25 µA of a new one; at least 1 ×']],
+    [{ idle: 3 * YEAR }, ['3 years; at least 2 years']],
+    [{ signs: ['wet-smell'] }, ['Seen: smell of fish or ammonia']],
+  ])('sets readings of a wet part against a new one: %o', (evidence, workings) => {
+    const { reasons } = judgeFirst(catalogue, wet, 'bulk-rail', evidence);
+    const plain = reasons.map(({ working }) => working.replaceAll('\u00a0', ' '));
+    expect(plain.slice(0, -1)).toEqual(workings);
+    expect(plain.at(-1)).toBe('');
+  });
+
+  it.each<[string, Evidence, boolean]>([
+    ['that lay for three years', { idle: 3 * YEAR }, true],
+    ['that lay for three years, whose leakage was read', { idle: 3 * YEAR, leakage: 1e-6 }, false],
+    ['that lay for a year', { idle: YEAR }, false],
+    ['that was in use', {}, false],
+  ])('has a wet part re-formed %s: %o', (_what, evidence, reformed) => {
+    const { reforming } = judgeFirst(catalogue, wet, 'bulk-rail', evidence);
+    expect(reforming !== undefined).toBe(reformed);
+  });
+
+  it('tests what no rule speaks of', () => {
+    const without = { ...catalogue, triage: [] };
+    expect(judgeFirst(without, wet, 'bulk-rail', {})).toEqual({ advice: 'test', reasons: [] });
+  });
+
+  it('names the signs to look for, of the type alone', () => {
+    const ids = (type: string): string[] =>
+      signsOf(catalogue, type, 'bulk-rail').map(({ id }) => id);
+    expect(ids('al-electrolytic-wet')).toEqual(['wet-signs', 'wet-smell']);
+    expect(signsOf(catalogue, 'paper-wax', 'bulk-rail')).toEqual([
+      { id: 'paper-signs', sign: 'melted or dark wax, bubbles, a crack or a loose lead' },
+    ]);
   });
 
   it('never takes a worse reading for a better part', () => {
