@@ -69,7 +69,7 @@ describe('leakageLimit', () => {
     [63, 9e-6],
     [64, undefined],
   ])('a band holds its upper rating and not its lower one: %f V', (volt, ampere) => {
-    const band = { types: ['glass'], per_charge: 0, added: 0, least: 0 };
+    const band = { types: ['glass'], per_charge: 0, added: 0, least: 0, minutes: 2 };
     const made = { ...band, source: 'trade', locator: '', basis: 'memory', note: '' } as const;
     const bands = [
       { ...made, v_from: 0, v_to: 16, added: 3 },
