@@ -1,7 +1,7 @@
-import { valuesOf } from '../read-folder.ts';
 import { toSi } from '../to-si.ts';
 import { cellFault, type Check } from './check.ts';
-import { byId, goodRows, unitsOf } from './lookups.ts';
+import { FIGURE_TABLES, figureRows, PROPERTY_TABLES, propertiesOf } from './figure-rows.ts';
+import { unitsOf } from './lookups.ts';
 
 const rule = 'out-of-bounds';
 
@@ -11,11 +11,11 @@ const ROUNDING = 1e-9;
 export const figureBounds: Check = {
   id: rule,
   about: 'No figure lies outside what its property can physically be.',
-  needs: ['figures.csv', 'properties.csv', 'units.csv'],
+  needs: [...FIGURE_TABLES, ...PROPERTY_TABLES, 'units.csv'],
   check: (tables) => {
     const units = unitsOf(tables);
-    const properties = byId(valuesOf(tables, 'properties.csv'));
-    return goodRows(tables, 'figures.csv').flatMap((row) => {
+    const properties = propertiesOf(tables);
+    return figureRows(tables).flatMap(({ file, row }) => {
       const property = properties.get(row.value.property);
       const [own, asked] = [units[row.value.unit], units[property?.unit ?? '']];
       if (property === undefined || own === undefined || own.si !== asked?.si) return [];
@@ -30,7 +30,7 @@ export const figureBounds: Check = {
         if (value === undefined) return [];
         if (value >= lowest - lowSlack && value <= highest + slack) return [];
         return [
-          cellFault(rule, 'figures.csv', row, column, {
+          cellFault(rule, file, row, column, {
             wrong: `${row.value.property} cannot be so`,
             expected: `${property.lowest} to ${property.highest} ${property.unit}`,
           }),

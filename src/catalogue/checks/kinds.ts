@@ -85,13 +85,19 @@ const pairsRule = 'kind-of-pair';
 export const kindPairs: Check = {
   id: pairsRule,
   about: 'A pair that is not met is of a type and a position of one kind.',
-  needs: ['unlikely-pairs.csv', 'kinds/types.csv', 'kinds/positions.csv'],
+  needs: ['unlikely-pairs.csv', 'kinds/kinds.csv', 'kinds/types.csv', 'kinds/positions.csv'],
   check: (tables) => {
+    const kinds = new Set(tables['kinds/kinds.csv'].rows.map(({ cells }) => cells['id']));
     const kindOf = (file: 'kinds/types.csv' | 'kinds/positions.csv') =>
-      new Map(valuesOf(tables, file).map(({ id, kind }) => [id, kind]));
+      new Map(tables[file].rows.map(({ cells }) => [cells['id'], cells['kind']]));
     const [types, positions] = [kindOf('kinds/types.csv'), kindOf('kinds/positions.csv')];
+    // A kind that there is not is a fault of its own row.
+    const isTold = (kind: string | undefined): boolean => kind === undefined || kinds.has(kind);
     return goodRows(tables, 'unlikely-pairs.csv')
-      .filter(({ value }) => types.get(value.type) !== positions.get(value.position))
+      .filter(({ value }) => {
+        const [own, other] = [types.get(value.type), positions.get(value.position)];
+        return own !== other && isTold(own) && isTold(other);
+      })
       .map((row) =>
         cellFault(pairsRule, 'unlikely-pairs.csv', row, 'position', {
           wrong: `a position of another kind than ${row.value.type}`,

@@ -25,6 +25,7 @@ export const sumsKnown: Check = {
     'condition-definitions.csv',
     'properties.csv',
     'kinds/properties.csv',
+    'kinds/kinds.csv',
   ],
   check: (tables) => {
     const idsIn = (file: (typeof NAMED)[keyof typeof NAMED]): Set<string> => {
@@ -44,8 +45,20 @@ export const sumsKnown: Check = {
           ];
     });
     const led = new Set(tables['findings.csv'].rows.map(({ cells }) => cells['sum']));
+    const known = new Set(allSums.map(({ id }) => id));
+    const fromKinds = tables['kinds/kinds.csv'].rows
+      .filter(({ cells }) =>
+        (cells['sums'] ?? '').split(';').some((id) => id !== '' && !known.has(id)),
+      )
+      .map((row) =>
+        cellFault(rule, 'kinds/kinds.csv', row, 'sums', {
+          wrong: 'there is no such sum',
+          expected: 'bench sums',
+        }),
+      );
     return [
       ...fromFindings,
+      ...fromKinds,
       ...tables['sum-inputs.csv'].rows.flatMap((row): Fault[] => {
         const { sum: id = '', input = '', takes = '', of: name = '' } = row.cells;
         const fault = (column: string, wrong: string, expected: string): Fault[] => [
