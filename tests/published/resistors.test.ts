@@ -64,3 +64,53 @@ describe('trimmers against published figures', () => {
     expect(presetOf({ ...preset, reading: 5000, total: 10e3 }).fromEnd).toBeCloseTo(12.5, 9);
   });
 });
+
+describe('arithmetic of trimmers against printed answers', () => {
+  /** Share of the total, per cent, in a degree of a part with so many turns. */
+  const percentPerDegree = (turns: number): number => {
+    const { perTurn } = presetOf({ use: 'rheostat', reading: 0, oldTotal: 1, total: 100, turns });
+    return perTurn / 360;
+  };
+
+  test.each([
+    ['one turn of 270 degrees (table of a seller)', 270 / 360, 0.37, 2],
+    ['twenty turns (table of a seller)', 20, 0.014, 3],
+  ])('share of the total in a degree: %s', (_what, turns, printed, digits) => {
+    expect(percentPerDegree(turns)).toBeCloseTo(printed, digits);
+  });
+
+  test.each([
+    ['end resistance of 10 kΩ: 20 Ω or 2 % (MIL-PRF-22097J, 3.7.2)', 0.02, 20, 10e3, 200],
+    [
+      'contact variation of 100 Ω, characteristic C: 3 % or 20 Ω (MIL-PRF-39035E, 3.9)',
+      0.03,
+      20,
+      100,
+      20,
+    ],
+  ])('whichever is greater: %s', (_what, share, ohm, total, printed) => {
+    expect(greaterOf(share, ohm, total)).toBeCloseTo(printed, 9);
+  });
+
+  test('3.2 V of 8 V are a setting of 40 % (MIL-PRF-39015E, 4.8.11.1)', () => {
+    const preset = { use: 'divider', reading: 3.2, oldTotal: 8, total: 8, turns: 25 } as const;
+    expect(presetOf(preset).ratio).toBeCloseTo(0.4, 9);
+    expect(presetOf({ ...preset, total: 10e3 }).newRatio).toBeCloseTo(0.4, 9);
+  });
+
+  test('10 kΩ with 25 turns: 12.5 turns at mid travel, 400 Ω a turn (data sheet of the 25 turns)', () => {
+    const preset = {
+      use: 'rheostat',
+      reading: 5e3,
+      oldTotal: 10e3,
+      total: 10e3,
+      turns: 25,
+    } as const;
+    expect(presetOf(preset)).toMatchObject({ fromEnd: 12.5, perTurn: 400 });
+    expect(known('cermet-multiturn', 'turns')?.typ).toBe(25);
+  });
+
+  test('a carbon preset of 10 mm acts over 220 degrees (overview of rotation angles)', () => {
+    expect((known('carbon-preset', 'turns')?.typ ?? 0) * 360).toBeCloseTo(220, 0);
+  });
+});
