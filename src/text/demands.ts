@@ -79,6 +79,8 @@ export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): strin
       return `${printNumber(typ)} × the usual length of ${ofBody(min)}`;
     case 'series-resistance':
       return `${printNumber(typ)} × that of a new part of the old type`;
+    case 'impedance':
+      return `that of a new part of the old type at worst, at least ${print(catalogue, typ, definition.unit)}`;
     case 'kept':
       return `${printNumber(typ)} × the least that the old part itself gives`;
     case 'charge':

@@ -1,6 +1,7 @@
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
+import { impedanceAt } from '../findings/series-elements.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
@@ -76,6 +77,18 @@ const resistanceOfOld = (
   return resistanceOf(original, { catalogue }, hertz)?.range.typ ?? 0;
 };
 
+/** Impedance (ohm) that a new part like the old one has at worst, but no less than a given one. */
+const impedanceOfOld = (
+  catalogue: Catalogue,
+  { typ, condition }: ConditionRow,
+  original: Part,
+  conditions: Before['conditions'],
+): number => {
+  const hertz = conditions['f-work']?.typ ?? TABLE_FREQUENCY;
+  const worst = impedanceAt(original, { catalogue }, hertz)?.max ?? 0;
+  return Math.max((typ ?? 0) * factorOf(catalogue, condition), worst);
+};
+
 /** Current (A) that the charge in the old part at its rating would feed for a time, if not too much. */
 const chargeOver = (
   catalogue: Catalogue,
@@ -109,6 +122,8 @@ const derivedDefault = (
       );
     case 'series-resistance':
       return exactly(rule * resistanceOfOld(catalogue, original, conditions));
+    case 'impedance':
+      return exactly(impedanceOfOld(catalogue, row, original, conditions));
     case 'body-height':
       return roomFor(row, bodyOf(catalogue, original)?.height, room);
     case 'body-side':
@@ -120,7 +135,11 @@ const derivedDefault = (
 };
 
 /** What is kept of the old part and its resistance depend on temperatures, years and frequency. */
-const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = ['kept', 'series-resistance'];
+const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = [
+  'kept',
+  'series-resistance',
+  'impedance',
+];
 
 const STRESSES = ['vdc', 'v-surge'];
 

@@ -10,13 +10,15 @@ import { originOf, resistanceOf, type PartResistance } from './series-resistance
 const INDUCTANCE = 'inductance';
 
 /** Self-inductance (H) of a part. */
-export const inductanceOf = (part: Part, circumstances: Circumstances): Range | undefined =>
-  inThePath(part, (single) => rangeOf(circumstances, single, INDUCTANCE));
+export const inductanceOf = (
+  part: Part,
+  circumstances: Pick<Circumstances, 'catalogue'>,
+): Range | undefined => inThePath(part, (single) => rangeOf(circumstances, single, INDUCTANCE));
 
 /** Series resistance where regulators and bypasses need it low: near 100 kHz. */
 const highFrequencyResistance = (
   part: Part,
-  circumstances: Circumstances,
+  circumstances: Pick<Circumstances, 'catalogue'>,
 ): PartResistance | undefined => resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
 /** What a finding that uses a series resistance rests on. */
@@ -51,22 +53,32 @@ export const esrWindow: FindingModel = {
   }),
 };
 
+/**
+ * Impedance (ohm) of a part at a frequency (Hz), from its inductance, its series resistance near
+ * 100 kHz and its value; nothing where the inductance is not known.
+ */
+export const impedanceAt = (
+  part: Part,
+  circumstances: Pick<Circumstances, 'catalogue'>,
+  hertz: number,
+): Range | undefined => {
+  const inductance = inductanceOf(part, circumstances);
+  if (inductance === undefined) return undefined;
+  const resistance = highFrequencyResistance(part, circumstances);
+  return impedanceSpan(hertz, resistance?.range ?? exactly(0), inductance, part.capacitance);
+};
+
 /** Impedance at the highest frequency that a bypass must serve. */
 export const impedance: FindingModel = {
   measure: (part, circumstances) => {
-    const inductance = inductanceOf(part, circumstances);
-    if (inductance === undefined) return { status: 'unknown', missing: [INDUCTANCE] };
+    const value = impedanceAt(part, circumstances, conditionOf(circumstances, 'f-work').typ);
+    if (value === undefined) return { status: 'unknown', missing: [INDUCTANCE] };
     const resistance = highFrequencyResistance(part, circumstances);
     const rests = resistance === undefined ? { properties: [] } : restingOn(resistance);
     return {
       status: 'known',
       ...rests,
-      value: impedanceSpan(
-        conditionOf(circumstances, 'f-work').typ,
-        resistance?.range ?? exactly(0),
-        inductance,
-        part.capacitance,
-      ),
+      value,
       properties: [INDUCTANCE, ...rests.properties],
     };
   },
