@@ -42,6 +42,8 @@ export interface PartSpec {
   /** Colour of the other end of a rod. */
   otherTip?: ColourId | undefined;
   polarity?: PolarityMark | undefined;
+  /** Where the notch of a dual in-line package points, as the board lies; left unless said. */
+  notch?: 'left' | 'right' | 'up' | 'down' | undefined;
   /** Pins or lugs in all, where a form may have more or fewer. */
   pins?: number | undefined;
 }

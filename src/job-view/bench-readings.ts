@@ -27,15 +27,21 @@ const inputOf = ({ row, time, text }: BenchField, designator: string): Element =
 };
 
 /** How a reading is understood, or why it is not; changes while one types. */
-const saidOf = ({ row, time, text, read, fault }: BenchField): Element => {
+const saidOf = ({ row, time, text, read, fault, outside }: BenchField): Element => {
   const isPlain = row.unit === '' || read.replaceAll('\u00A0', ' ') === text.trim();
   return h(
     'span',
     {
-      class: fault === '' ? 'small quiet bench-read' : 'small bench-read fault',
+      class: fault + outside === '' ? 'small quiet bench-read' : 'small bench-read fault',
       'data-live': `${row.id} ${time}`,
     },
-    fault !== '' ? sentence(fault) : isPlain || read === '' ? '' : `= ${read}`,
+    fault !== ''
+      ? sentence(fault)
+      : outside !== ''
+        ? sentence(outside)
+        : isPlain || read === ''
+          ? ''
+          : `= ${read}`,
   );
 };
 

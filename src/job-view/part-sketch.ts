@@ -42,8 +42,20 @@ const capacitors = (
   }));
 };
 
+type Notch = NonNullable<PartSpec['notch']>;
+const NOTCHES: readonly Notch[] = ['left', 'right', 'up', 'down'];
+
+/** Where the notch points as it was read at the bench; nothing until then. */
+const notchOf = (read = ''): Notch | undefined => NOTCHES.find((one) => one === read);
+
+const notchWords = (read: string | undefined): string => {
+  const notch = notchOf(read);
+  if (notch === undefined) return 'to the left: say which way yours points and it is turned';
+  return notch === 'left' || notch === 'right' ? `to the ${notch}` : notch;
+};
+
 /** A chip or socket with as many pins as its line says; nothing where it says none. */
-const packages = ({ planned }: SheetStep, { job }: Catalogue): Sketched[] => {
+const packages = ({ planned, fitted }: SheetStep, { job }: Catalogue): Sketched[] => {
   const { kind } = planned.part;
   const pins = Number(/(\d+)[\s-]*pins?\b/iu.exec(planned.line.value)?.[1] ?? 0);
   const row = job.packageLooks.find(
@@ -58,8 +70,9 @@ const packages = ({ planned }: SheetStep, { job }: Catalogue): Sketched[] => {
     height: row.height_mm,
     pitch: row.pitch_mm,
     pins,
+    notch: notchOf(fitted.found['notch']),
   };
-  const said = `usual outline, seen from above with its notch to the left (${basisWords[row.basis]?.meaning ?? row.basis})`;
+  const said = `usual outline, seen from above with its notch ${notchWords(fitted.found['notch'])} (${basisWords[row.basis]?.meaning ?? row.basis})`;
   return [{ spec, name: `${String(pins)} pins`, said }];
 };
 

@@ -1,5 +1,11 @@
 import { formatQuantity } from '../engine/index.ts';
-import { emptyPreset, turnsInWords, type PresetSteps, type SheetStep } from '../job/index.ts';
+import {
+  emptyPreset,
+  turnsInWords,
+  type Preset,
+  type PresetSteps,
+  type SheetStep,
+} from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
@@ -15,6 +21,12 @@ const FIELDS = [
   ['supplied', 'New as supplied, same terminals'],
 ] as const;
 
+/** What is known of the part that goes in, where nothing was measured of it. */
+const KNOWN = [
+  ['total', 'Total of the new one'],
+  ['turns', 'Turns of the new one'],
+] as const;
+
 const USES = [
   ['rheostat', 'two terminals, by ohms'],
   ['divider', 'three terminals, by ratio'],
@@ -26,10 +38,14 @@ const READING = { digits: 4 };
 const NAMES: Readonly<Record<string, string>> = Object.fromEntries(FIELDS);
 
 /** What to do with the new trimmer before it goes in; changes while one types. */
-const stepsMarkup = ({ set, turns, notes, rejected }: PresetSteps): Element =>
+const stepsMarkup = ({ set, turns, notes, rejected, from }: PresetSteps, said: Preset): Element =>
   h(
     'ul',
     { class: 'bench-preset', 'data-live': 'preset' },
+    KNOWN.filter(([field]) => said[field].trim() === '' && from[field] !== '').map(
+      ([field, word]) =>
+        h('li', { class: 'small quiet' }, `${word} until yours is measured: ${from[field]}.`),
+    ),
     set !== undefined &&
       h('li', {}, h('strong', {}, `Set it to ${formatQuantity(set, 'ohm', READING)}.`)),
     turns !== undefined &&
@@ -57,10 +73,12 @@ export const presetMarkup = ({ preset, fitted }: SheetStep): Element[] => {
         h(
           'select',
           { 'data-preset': 'use' },
-          USES.map(([id, word]) => h('option', { value: id, selected: said.use === id }, word)),
+          USES.map(([id, word]) =>
+            h('option', { value: id, selected: preset.from.use === id }, word),
+          ),
         ),
       ),
     ),
-    stepsMarkup(preset),
+    stepsMarkup(preset, said),
   ];
 };

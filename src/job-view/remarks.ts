@@ -40,10 +40,21 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
     ...(state === 'waiting' ? [act('Waits for the data of its position.')] : []),
     ...(state === 'other'
       ? [
-          tell(`Not assessed here (${part.kind}); it is kept and listed.`),
+          tell(
+            `Not assessed (${part.kind}): nothing here goes by what is said of it. It is kept and listed as typed.`,
+          ),
           ...(line.decision === 'judge' && ask === undefined
             ? [act('Say what to do with it.')]
             : []),
+        ]
+      : []),
+    ...(state === 'assessed' && planned.worked?.judgement === undefined
+      ? [
+          line.decision === 'judge'
+            ? act(
+                `No rules say whether a ${part.kind} has to go: read it, and say what to do with it.`,
+              )
+            : tell(`No rules say whether a ${part.kind} has to go; you decide.`),
         ]
       : []),
   ];

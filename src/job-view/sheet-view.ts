@@ -1,4 +1,5 @@
 import {
+  isDevice,
   whyOf,
   type PlacedCaution,
   type Sheet,
@@ -35,6 +36,27 @@ const whatMarkup = ({ action, old, fit, planned }: SheetStep): Element =>
     planned.line.note !== '' && h('p', {}, sentence(planned.line.note)),
     h('p', { class: 'small' }, h('span', { class: 'quiet' }, 'Why: '), sentence(whyOf(planned))),
   );
+
+/** Pins that do something else in the new part: the trap of swaps by number. */
+const pinsMarkup = ({ action, planned: { standIn } }: SheetStep): Element => {
+  const isNew = action === 'replace' && standIn !== undefined && isDevice(standIn);
+  const { pins = [], pinNote = '' } = isNew ? standIn : {};
+  return h(
+    'div',
+    { 'data-live': 'pins' },
+    pins.length > 0 && [
+      h('p', { class: 'bench-mark' }, h('strong', {}, 'The pins of the new one differ:')),
+      h(
+        'ul',
+        { class: 'small' },
+        pins.map(({ pin, old, now }) =>
+          h('li', {}, `Pin ${String(pin)}: ${old} in the old one, ${now} in the new one.`),
+        ),
+      ),
+    ],
+    pinNote !== '' && h('p', { class: 'bench-mark' }, sentence(pinNote)),
+  );
+};
 
 /** What its own readings say of one of several parts of a line. */
 const judgedMarkup = ({ judgement, designator }: SheetStep): Element => {
@@ -86,6 +108,7 @@ export const stepMarkup = (step: SheetStep): Element => {
       { class: 'bench-about' },
       whatMarkup(step),
       h('div', { class: 'bench-drawing' }),
+      pinsMarkup(step),
       marks.map((mark) => h('p', { class: 'bench-mark' }, MARKS[mark] ?? mark)),
       row !== undefined && h('p', { class: 'small' }, sentence(row.how)),
       cautionList(cautions),

@@ -16,6 +16,8 @@ export interface BenchField {
   read: string;
   /** Why it could not be understood; nothing where it could. */
   fault: string;
+  /** How it lies outside what the new part may be; nothing where it does not. */
+  outside: string;
 }
 
 /** How a reading is understood: a quantity in its unit, or the words themselves. */
@@ -55,7 +57,7 @@ export const benchFieldsOf = (
         .filter((time) => row.times.includes(time))
         .map((time) => {
           const text = texts[time][row.id] ?? '';
-          return { row, time, text, ...understood(row, text) };
+          return { row, time, text, ...understood(row, text), outside: '' };
         }),
     );
 };
@@ -64,5 +66,8 @@ export const benchFieldsOf = (
 export const readInWords = (fields: readonly BenchField[], time: Time): string =>
   fields
     .filter((field) => field.time === time && field.text.trim() !== '')
-    .map(({ row, text, read }) => `${row.label} ${read === '' ? text.trim() : read}`)
+    .map(({ row, text, read, outside }) => {
+      const said = `${row.label} ${read === '' ? text.trim() : read}`;
+      return outside === '' ? said : `${said}, ${outside}`;
+    })
     .join('; ');

@@ -1,5 +1,6 @@
 import type { PositionId, Range, Tolerance, TypeId } from '../engine/index.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
+import { alternating } from './alternating.ts';
 import type { Ask } from './ask.ts';
 import { expandDesignators } from './designators.ts';
 import type { Line } from './model.ts';
@@ -72,7 +73,9 @@ export const partAsTyped: Understand = (line) => {
           type: line.type === '' ? undefined : line.type,
           capacitance: take('value', (text) => readRange(text, PART_LIMITS.capacitance)),
           tolerance: take('tolerance', readToleranceText),
-          ratedVoltage: take('volts', (text) => readRange(text, PART_LIMITS.ratedVoltage)),
+          ratedVoltage: take('volts', (text) =>
+            readRange(alternating(text) ?? text, PART_LIMITS.ratedVoltage),
+          ),
           position: line.position === '' ? undefined : line.position,
           slice: line.position === '' ? undefined : line.position,
         }

@@ -1,11 +1,43 @@
 import type { Catalogue, Range } from '../engine/index.ts';
-import { formatQuantity, parseQuantity } from '../engine/index.ts';
+import { formatQuantity, parseQuantity, writeQuantity } from '../engine/index.ts';
 import { trimmerPreset } from '../engine/sums/resistor/trimmer-preset.ts';
 import { runSumOf } from '../engine/sums/run-sum.ts';
 import type { Preset } from './model.ts';
+import type { PlannedLine } from './planned.ts';
+import { isKind } from './stand-in.ts';
+
+/**
+ * A setting with what is known of the part that goes in, where nothing was measured of it, and wired
+ * as the position says.
+ * @param catalogue of the position
+ */
+export const presetFor = (
+  { standIn, part }: PlannedLine,
+  preset: Preset,
+  catalogue: Catalogue | undefined,
+): Preset => {
+  const wiring = catalogue?.kindPositions[part.position ?? '']?.wiring;
+  const fitted = standIn !== undefined && isKind(standIn) ? standIn : undefined;
+  const { value } = fitted?.candidate ?? {};
+  const or = (typed: string, known: string | undefined): string =>
+    typed.trim() === '' ? (known ?? '') : typed;
+  return {
+    ...preset,
+    use: wiring === 'divider' || wiring === 'rheostat' ? wiring : preset.use,
+    total: or(
+      preset.total,
+      value === undefined
+        ? undefined
+        : writeQuantity({ min: value, typ: value, max: value }, 'ohm'),
+    ),
+    turns: or(preset.turns, fitted?.turns === undefined ? undefined : String(fitted.turns.typ)),
+  };
+};
 
 /** A trimmer's setting carried over to the new one. */
 export interface PresetSteps {
+  /** What it was worked out from, what is known of the new part among it. */
+  from: Preset;
   /** What the new one has to read between the same terminals, ohm; nothing out of its reach. */
   set: Range | undefined;
   /** Turns from where it stands; below zero towards less resistance. */
@@ -53,9 +85,10 @@ export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps =
   const { reading, total, now, turns } = given;
   // A divider of which only the ohms are known is set to these.
   const isDivider = preset.use === 'divider' && given['oldTotal'] !== undefined;
-  if (reading === undefined) return { set: undefined, turns: undefined, notes: [], rejected };
+  if (reading === undefined)
+    return { from: preset, set: undefined, turns: undefined, notes: [], rejected };
   if (total === undefined || total.min <= 0 || (turns !== undefined && turns.min <= 0)) {
-    return { set: reading, turns: undefined, notes: [], rejected };
+    return { from: preset, set: reading, turns: undefined, notes: [], rejected };
   }
   const { outputs, notes } = runSumOf(trimmerPreset, catalogue, {
     oldTotal: total,
@@ -63,6 +96,7 @@ export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps =
     use: isDivider ? 'divider' : 'rheostat',
   });
   return {
+    from: preset,
     set: outputs['set'],
     turns: now === undefined || turns === undefined ? undefined : outputs['go'],
     notes: notes.map(({ text }) => text),

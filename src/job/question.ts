@@ -7,6 +7,7 @@ import {
 } from '../engine/index.ts';
 import { guidelineKey, partKeys, readAddress } from '../substitution/address.ts';
 import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
+import { withAlternating } from './alternating.ts';
 import type { Job, Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
 
@@ -21,9 +22,13 @@ export interface Question {
 export const addressOf = (line: Line, whole: Job['whole']): URLSearchParams => {
   const { age, signs, ...readings } = line.found;
   const query = new URLSearchParams({
-    ...whole.conditions,
-    // A text left empty says nothing, so what holds for the whole board stays.
-    ...Object.fromEntries(Object.entries(line.conditions).filter(([, text]) => text.trim() !== '')),
+    ...withAlternating({
+      ...whole.conditions,
+      // A text left empty says nothing, so what holds for the whole board stays.
+      ...Object.fromEntries(
+        Object.entries(line.conditions).filter(([, text]) => text.trim() !== ''),
+      ),
+    }),
     [partKeys.age]: age,
     [guidelineKey]: whole.guideline,
     [signsKey]: signs.join(','),

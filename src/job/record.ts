@@ -1,6 +1,7 @@
 import { formatQuantity, type Catalogue } from '../engine/index.ts';
 import { adjustmentsOf } from './adjustments.ts';
-import { benchFieldsOf, readInWords } from './bench-fields.ts';
+import { readInWords } from './bench-fields.ts';
+import { fieldsAt } from './outside.ts';
 import { isBlank } from './is-blank.ts';
 import { isDone } from './is-done.ts';
 import {
@@ -12,7 +13,7 @@ import {
   type Job,
 } from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
-import { presetSteps, turnsInWords } from './preset.ts';
+import { presetFor, presetSteps, turnsInWords } from './preset.ts';
 import { decidingOf, whyWords } from './stand-in.ts';
 import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
 import { whyOf } from './why.ts';
@@ -99,10 +100,15 @@ const verdictOf = ({ standIn, decision, state, part }: PlannedLine): string => {
     : `${standIn.verdict}: ${whyWords(finding, part.family)}`;
 };
 
-const adjustedOf = ({ preset }: Fitted, common: Catalogue): string => {
+const adjustedOf = (
+  planned: PlannedLine,
+  { preset }: Fitted,
+  common: Catalogue,
+  catalogue: Catalogue | undefined,
+): string => {
   if (preset === null || preset.old.trim() === '') return '';
   const { from, to, old, oldTotal, supplied, total, turns: ofAll } = preset;
-  const { set, turns } = presetSteps(common, preset);
+  const { set, turns } = presetSteps(common, presetFor(planned, preset, catalogue));
   return [
     `${from} to ${to}: old ${old}${oldTotal === '' ? '' : ` of ${oldTotal}`}`,
     ...(supplied === '' ? [] : [`new as supplied ${supplied}`]),
@@ -137,13 +143,13 @@ const entriesOf = (
   const designators = [...known, ...Object.keys(line.fitted).filter((key) => !known.has(key))];
   return (designators.length === 0 ? [''] : designators).map((designator) => {
     const done = line.fitted[designator] ?? emptyFitted();
-    const fields = benchFieldsOf(part, done, common);
+    const fields = fieldsAt(planned, done, common);
     return {
       ...entry,
       designator,
       found: joined(found, readInWords(fields, 'before'), done.before),
       measured: joined(readInWords(fields, 'after'), done.after),
-      adjusted: adjustedOf(done, common),
+      adjusted: adjustedOf(planned, done, common, catalogue),
       isDone: isDone(done, decision),
       done,
     };

@@ -2,8 +2,9 @@ import type { Catalogue, Judgement } from '../engine/index.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ClosingCheckRow, FittingOrderRow, Mark } from '../schemas/job.ts';
 import { adjustmentsOf } from './adjustments.ts';
-import { benchFieldsOf, type BenchField } from './bench-fields.ts';
+import { type BenchField } from './bench-fields.ts';
 import { isGeneral, newLineCautions } from './due-cautions.ts';
+import { fieldsAt } from './outside.ts';
 import { isBlank } from './is-blank.ts';
 import { isDone } from './is-done.ts';
 import { judgedAlone } from './judged-alone.ts';
@@ -20,7 +21,7 @@ import { newPlacing, type PlacedCaution } from './placed-cautions.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { standInWords } from './stand-in.ts';
 import { typeNameIn } from './type-name.ts';
-import { presetSteps, type PresetSteps } from './preset.ts';
+import { presetFor, presetSteps, type PresetSteps } from './preset.ts';
 
 /** One part at a time: what to do at one designator. */
 export interface SheetStep {
@@ -163,10 +164,12 @@ const stepsOf = (
       designator,
       isDone: isDone(fitted, decision),
       fitted,
-      fields: benchFieldsOf(part, fitted, common),
+      fields: fieldsAt(planned, fitted, common),
       judgement: catalogue && judgedAlone(planned, designator, { catalogue, whole }),
       preset:
-        part.kind === 'trimmer' ? presetSteps(common, fitted.preset ?? emptyPreset()) : undefined,
+        part.kind === 'trimmer'
+          ? presetSteps(common, presetFor(planned, fitted.preset ?? emptyPreset(), catalogue))
+          : undefined,
     };
   });
 };

@@ -1,4 +1,4 @@
-import { ellipse, rectangle, segment } from '../path.ts';
+import { ellipse, mapped, rectangle, segment, type Point } from '../path.ts';
 import { inner, solid, type Note, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
@@ -43,6 +43,51 @@ const above = (spec: PartSpec): View => {
   };
 };
 
+type Side = Note['side'];
+
+/** How a direction from the middle turns, and the sides of notes with it, by where the notch points. */
+const TURNS: Readonly<
+  Record<
+    'right' | 'up' | 'down',
+    { turn: (point: Point) => Point; above: Side; below: Side; upright: boolean }
+  >
+> = {
+  right: { turn: ([x, y]) => [-x, -y], above: 'below', below: 'above', upright: false },
+  up: { turn: ([x, y]) => [-y, x], above: 'right', below: 'left', upright: true },
+  down: { turn: ([x, y]) => [y, -x], above: 'left', below: 'right', upright: true },
+};
+
+/** The same view as the board lies: the notch where it points there. */
+const asItLies = (spec: PartSpec): View => {
+  const view = above(spec);
+  const { notch = 'left', length, width } = spec;
+  if (notch === 'left') return view;
+  const { turn, upright, ...sides } = TURNS[notch];
+  const [wide, high] = upright ? [width, length] : [length, width];
+  const placed = ([x, y]: Point): Point => {
+    const [dx, dy] = turn([x, y + width / 2]);
+    return [dx, dy - high / 2];
+  };
+  const { print } = view;
+  return {
+    ...view,
+    from: -wide / 2,
+    shapes: view.shapes.map((shape) => ({ ...shape, path: mapped(shape.path, placed) })),
+    ...(print === undefined
+      ? {}
+      : {
+          print: upright
+            ? { at: [0, -high / 2], width: width * 0.86, height: length * 0.3 }
+            : { ...print, at: placed(print.at) },
+        }),
+    notes: (view.notes ?? []).map((note) => ({
+      ...note,
+      at: placed(note.at),
+      side: note.side === 'above' ? sides.above : sides.below,
+    })),
+  };
+};
+
 const end = (spec: PartSpec): View => {
   const { width, height } = spec;
   const span = (spec.pitch ?? width + 1.3) / 2;
@@ -82,8 +127,8 @@ const end = (spec: PartSpec): View => {
   };
 };
 
-/** A dual in-line package, its notch to the left. */
+/** A dual in-line package, its notch to the left unless it is said where it points. */
 export const dip: Form = {
   name: 'dual in-line package',
-  views: (spec) => [above(spec), end(spec)],
+  views: (spec) => [asItLies(spec), end(spec)],
 };

@@ -1,0 +1,66 @@
+import {
+  formatQuantity,
+  formatValue,
+  parseQuantity,
+  type Catalogue,
+  type Range,
+  type Tolerance,
+  type Unit,
+} from '../engine/index.ts';
+import { printTolerance } from '../substitution/typed-numbers.ts';
+import { benchFieldsOf, type BenchField } from './bench-fields.ts';
+import type { Fitted } from './model.ts';
+import type { PlannedLine } from './planned.ts';
+import { isCapacitor, isKind } from './stand-in.ts';
+
+/** Mark of what goes in, in the unit of a reading; nothing where the reading is of something else. */
+const markOf = (
+  { standIn }: PlannedLine,
+  { row }: BenchField,
+): { value: number; tolerance: Tolerance } | undefined => {
+  if (standIn === undefined) return undefined;
+  if (isCapacitor(standIn) && row.id === 'capacitance') {
+    const { capacitance, tolerance } = standIn.candidate;
+    return { value: capacitance, tolerance };
+  }
+  if (!isKind(standIn) || row.id !== 'resistance') return undefined;
+  const { value, unit, tolerance } = standIn.candidate;
+  return value === undefined || tolerance === undefined || unit !== row.unit
+    ? undefined
+    : { value, tolerance };
+};
+
+/**
+ * What is to be said of a reading after the work that lies outside what the new part may be by its
+ * own mark, with the numbers; nothing where it lies inside, or where nothing can be said.
+ */
+export const outsideOf = (planned: PlannedLine, field: BenchField): string => {
+  const { row, time, text, fault } = field;
+  const mark =
+    planned.decision === 'replace' && time === 'after' ? markOf(planned, field) : undefined;
+  if (mark === undefined || text.trim() === '' || fault !== '') return '';
+  const unit = row.unit as Unit;
+  const read = parseQuantity(text, unit, row.bare === '' ? undefined : row.bare);
+  if (!read.ok) return '';
+  const { value, tolerance } = mark;
+  const allowed: Range = {
+    min: value * (1 - tolerance.minus),
+    typ: value,
+    max: value * (1 + tolerance.plus),
+  };
+  const { min, typ, max } = read.value;
+  if (max >= allowed.min && min <= allowed.max) return '';
+  const off = Math.abs(typ / value - 1);
+  const way = typ > value ? 'above' : 'below';
+  return (
+    `outside its tolerance: ${formatValue(value, unit)} ${printTolerance(tolerance)} is ` +
+    `${formatQuantity({ ...allowed, typ: allowed.min }, unit)}, and this is ${formatValue(off, 'fraction')} ${way} its mark`
+  );
+};
+
+/** What can be written down at one designator, with what lies outside. */
+export const fieldsAt = (planned: PlannedLine, fitted: Fitted, common: Catalogue): BenchField[] =>
+  benchFieldsOf(planned.part, fitted, common).map((field) => ({
+    ...field,
+    outside: outsideOf(planned, field),
+  }));
