@@ -176,7 +176,8 @@ export const planRow = (
 ): Element => {
   const { line, part, decision, standIn, state } = group.planned;
   const finding = standIn === undefined ? undefined : decidingOf(standIn);
-  const old = [words.typeName(line.type), line.value, line.volts].filter((text) => text !== '');
+  const type = line.type === '' && part.family === 'device' ? (part.type ?? '') : line.type;
+  const old = [words.typeName(type), line.value, line.volts].filter((text) => text !== '');
   return h(
     'li',
     { class: 'plan-line', 'data-group': line.id },

@@ -20,6 +20,10 @@ export interface RemarkWords {
 const act = (text: string): Remark => ({ text, acts: true });
 const tell = (text: string): Remark => ({ text, acts: false });
 
+/** Whether nothing judges a part whose fate nobody has decided. */
+const hasNoRules = ({ worked, line }: PlannedLine): boolean =>
+  line.decision === 'judge' && worked !== undefined && worked.judgement === undefined;
+
 /** What is not understood of a line, or is missing. */
 const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   const { missing, rejected, state, doubled = [], line, part } = planned;
@@ -48,14 +52,8 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
             : []),
         ]
       : []),
-    ...(state === 'assessed' && planned.worked?.judgement === undefined
-      ? [
-          line.decision === 'judge'
-            ? act(
-                `No rules say whether a ${part.kind} has to go: read it, and say what to do with it.`,
-              )
-            : tell(`No rules say whether a ${part.kind} has to go; you decide.`),
-        ]
+    ...(state === 'assessed' && hasNoRules(planned)
+      ? [act(`No rules say whether such a part has to go (${part.kind}): say what to do with it.`)]
       : []),
   ];
 };

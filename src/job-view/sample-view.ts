@@ -40,7 +40,8 @@ export const sampleMarkup = (plan: Plan, order: Order, words: RemarkWords): Elem
     ['Parts', 'Old part', 'Decision', 'What goes in', 'Why'],
     plan.lines.map((planned) => {
       const { line, part, decision } = planned;
-      const old = [words.typeName(line.type), line.value, line.volts].filter(Boolean).join(' ');
+      const type = line.type === '' && part.family === 'device' ? (part.type ?? '') : line.type;
+      const old = [words.typeName(type), line.value, line.volts].filter(Boolean).join(' ');
       return [
         shortenDesignators(part.designators),
         typeset(old) || line.marking,

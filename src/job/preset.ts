@@ -1,5 +1,5 @@
 import type { Catalogue, Range } from '../engine/index.ts';
-import { formatQuantity, parseQuantity, writeQuantity } from '../engine/index.ts';
+import { formatQuantity, formatValue, parseQuantity } from '../engine/index.ts';
 import { trimmerPreset } from '../engine/sums/resistor/trimmer-preset.ts';
 import { runSumOf } from '../engine/sums/run-sum.ts';
 import type { Preset } from './model.ts';
@@ -24,12 +24,7 @@ export const presetFor = (
   return {
     ...preset,
     use: wiring === 'divider' || wiring === 'rheostat' ? wiring : preset.use,
-    total: or(
-      preset.total,
-      value === undefined
-        ? undefined
-        : writeQuantity({ min: value, typ: value, max: value }, 'ohm'),
-    ),
+    total: or(preset.total, value === undefined ? undefined : formatValue(value, 'ohm')),
     turns: or(preset.turns, fitted?.turns === undefined ? undefined : String(fitted.turns.typ)),
   };
 };
