@@ -53,8 +53,6 @@ export interface FormLife {
   update: () => void;
   /** Writes out each number as it was understood, or puts the usual one back. */
   showFields: () => void;
-  /** Fetches what reckoning needs, before it is wanted. */
-  prepare: () => void;
   /** What of a field goes into the address, where that is not what stands in it. */
   written?: (input: HTMLInputElement | HTMLSelectElement) => string;
 }
@@ -63,7 +61,6 @@ export interface FormLife {
 export const enlivenNumbers = ({
   update,
   showFields: rewrite,
-  prepare,
   written = ({ value }) => value,
 }: FormLife): void => {
   form.addEventListener('input', ({ target }) => {
@@ -86,7 +83,6 @@ export const enlivenNumbers = ({
   form.addEventListener('submit', (event) => {
     event.preventDefault();
   });
-  form.addEventListener('focusin', prepare, { once: true });
   for (const element of form.elements) {
     if (element instanceof HTMLInputElement) element.readOnly = false;
     if (element instanceof HTMLSelectElement) element.disabled = false;

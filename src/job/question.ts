@@ -5,7 +5,8 @@ import {
   type Request,
   type TypeId,
 } from '../engine/index.ts';
-import { guidelineKey, partKeys, readAddress } from '../substitution/address.ts';
+import { readAddress } from '../substitution/address.ts';
+import { guidelineKey, partKeys } from '../substitution/keys.ts';
 import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
 import { withAlternating } from './alternating.ts';
 import type { Job, Line } from './model.ts';

@@ -12,7 +12,7 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
-import { partKeys } from '../substitution/address.ts';
+import { partKeys } from '../substitution/keys.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
 import { kindOnward } from './kind-onward.ts';
 import { midSentence } from '../text/mid-sentence.ts';

@@ -10,6 +10,7 @@ import {
 } from '../engine/index.ts';
 import { conditionFields, readConditions } from './condition-fields.ts';
 import { fieldWith, saidOr, type Field } from './field.ts';
+import { guidelineKey, partKeys } from './keys.ts';
 import {
   PART_LIMITS,
   printTolerance,
@@ -18,15 +19,6 @@ import {
   takerOf,
   type Rejected,
 } from './typed-numbers.ts';
-
-/** Keys of the address that speak of the old part; all others are condition ids. */
-export const partKeys = {
-  capacitance: 'c',
-  tolerance: 'tol',
-  ratedVoltage: 'v',
-  age: 'age',
-} as const;
-export const guidelineKey = 'g';
 
 /** What an address asks for, and what in it could not be understood. */
 export interface Asked {

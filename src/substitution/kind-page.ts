@@ -19,12 +19,12 @@ import { cautionsAt } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
 import { kindFieldsFor, readKindAddress } from './kind-address.ts';
 import { kindPath } from './kind-path.ts';
-import { carriesSetting } from './new-trimmer.ts';
+import { typedAsIs } from './form.ts';
+import { carriesSetting, newTrimmerForm } from './new-trimmer.ts';
 import { numbersForm } from './numbers-form.ts';
 import {
   cautionsPart,
   dangerStrip,
-  emptyForm,
   opening,
   part,
   type Leads,
@@ -75,7 +75,15 @@ const settingPart = (inside: readonly Markup[]): Markup =>
       { class: 'small quiet script-only', hidden: true },
       'Give the old reading and the old total above, and here what you measure on the new one.',
     ),
-    emptyForm('new-trimmer'),
+    h(
+      'div',
+      { class: 'script-only', hidden: true },
+      h(
+        'form',
+        { id: 'new-trimmer', class: 'numbers', novalidate: true, ...typedAsIs },
+        newTrimmerForm(),
+      ),
+    ),
   );
 
 /**

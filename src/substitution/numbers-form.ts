@@ -2,9 +2,9 @@ import { href } from '../components/links.ts';
 import type { Catalogue, PositionId, TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf, sentence } from '../text/words.ts';
-import { guidelineKey } from './address.ts';
 import type { Field } from './field.ts';
 import { fieldSets, fieldsMarkup, partNotes, typedAsIs, type FieldSet } from './form.ts';
+import { guidelineKey } from './keys.ts';
 
 /** Which derating guideline holds; capacitors alone have them. */
 export const guidelineChoice = ({ guidelines }: Catalogue, chosen: string | undefined): Markup =>

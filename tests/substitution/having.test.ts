@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { assess, type Assessment } from '../../src/engine/index.ts';
-import { partKeys, guidelineKey } from '../../src/substitution/address.ts';
+import { guidelineKey, partKeys } from '../../src/substitution/keys.ts';
 import { havingFields, havingKeys, readHaving } from '../../src/substitution/having.ts';
 import { evidenceFields } from '../../src/substitution/old-part.ts';
 

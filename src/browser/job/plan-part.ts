@@ -20,7 +20,7 @@ import {
 import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
 import { wantsAttention } from '../../job-view/remarks.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { guidelineKey, partKeys } from '../../substitution/address.ts';
+import { guidelineKey, partKeys } from '../../substitution/keys.ts';
 import { evidenceFields, signsKey } from '../../substitution/old-part.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';

@@ -1,0 +1,76 @@
+import {
+  circumstancesOf,
+  filledSum,
+  findStandIns,
+  resolveSituation,
+  type Assessment,
+  type Catalogue,
+} from '../../engine/index.ts';
+import { fieldsFor, readAddress, type Asked } from '../../substitution/address.ts';
+import { answerSentence } from '../../substitution/answer.ts';
+import { guidelineKey } from '../../substitution/keys.ts';
+import type { Shown } from '../../substitution/shown.ts';
+import { showAnswer } from '../answer.ts';
+import { comparedTypes, listenForComparing, showComparison } from '../comparing.ts';
+import { listenForDrawing, showDrawn } from '../drawn-parts.ts';
+import { showCautions } from '../due-cautions.ts';
+import { habit } from '../habits.ts';
+import { assessHaving, listenForHaving, showHaving } from '../having.ts';
+import { listenForEvidence, showJudgement } from '../judge-first.ts';
+import { askedNow, inputFor, position, showFields, type } from '../number-fields.ts';
+import { showSought } from '../sought.ts';
+import { listenForOpening, openTypes, showStandIns } from '../stand-ins.ts';
+
+/** Reckons a substitution page with the visitor's numbers: a `Reckoning` (waking.ts). */
+
+/** What the page shows of all that was reckoned: findings of the first, the open, the compared. */
+const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
+  const assessments = findStandIns(catalogue, asked.request);
+  const circumstances = circumstancesOf(catalogue, asked.request);
+  const wanted = new Set([...openTypes(), ...comparedTypes()]);
+  return {
+    catalogue,
+    assessments,
+    sumOf: (finding, one) => filledSum(finding, one, circumstances),
+    having: assessHaving(catalogue, asked),
+    isFull: (one: Assessment) => one === assessments[0] || wanted.has(one.candidate.type),
+    ledTo: true,
+    habit: habit(),
+  };
+};
+
+const showResults = (shown: Shown, asked: Asked): void => {
+  showAnswer(answerSentence(shown.catalogue, type, shown.assessments, shown.habit));
+  showStandIns(shown);
+  showHaving(shown, asked);
+  showComparison(shown, asked);
+  showDrawn(shown, asked);
+};
+
+const readAsked = (catalogue: Catalogue): Asked =>
+  readAddress(catalogue, type, position, askedNow());
+
+export const showNumbers = (catalogue: Catalogue): void => {
+  showFields(fieldsFor(catalogue, readAsked(catalogue), habit()));
+};
+
+export const recompute = (catalogue: Catalogue): void => {
+  const asked = readAsked(catalogue);
+  showNumbers(catalogue);
+  const guideline = inputFor(guidelineKey);
+  if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
+  const shown = shownOf(catalogue, asked);
+  showResults(shown, asked);
+  const { conditions } = resolveSituation(catalogue, asked.request);
+  showCautions({ conditions, assessments: shown.assessments });
+  showJudgement(catalogue, asked);
+  showSought();
+};
+
+export const listen = (update: () => void): void => {
+  listenForEvidence(update);
+  listenForHaving(update);
+  listenForComparing(update);
+  listenForOpening(update);
+  listenForDrawing(update);
+};

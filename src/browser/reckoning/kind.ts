@@ -1,0 +1,57 @@
+import {
+  filledKindSum,
+  findKindStandIns,
+  kindCircumstances,
+  resolveKindSituation,
+  type Catalogue,
+  type KindAssessment,
+  type KindPart,
+} from '../../engine/index.ts';
+import { answerSentence } from '../../substitution/answer.ts';
+import { kindFieldsFor, readKindAddress, type KindAsked } from '../../substitution/kind-address.ts';
+import type { Shown } from '../../substitution/shown.ts';
+import { showAnswer } from '../answer.ts';
+import { showCautions } from '../due-cautions.ts';
+import { habit } from '../habits.ts';
+import { askedNow, position, showFields, type } from '../number-fields.ts';
+import { showSetting } from '../setting.ts';
+import { showSought } from '../sought.ts';
+import { listenForOpening, openTypes, showStandIns } from '../stand-ins.ts';
+
+/** Reckons a page about stand-ins of a kind besides capacitors: a `Reckoning` (waking.ts). */
+
+const readAsked = (catalogue: Catalogue): KindAsked =>
+  readKindAddress(catalogue, type, position, askedNow());
+
+export const showNumbers = (catalogue: Catalogue): void => {
+  showFields(kindFieldsFor(catalogue, readAsked(catalogue), habit()));
+};
+
+const shownOf = (catalogue: Catalogue, { request }: KindAsked): Shown<KindPart> => {
+  const assessments = findKindStandIns(catalogue, request);
+  const circumstances = kindCircumstances(catalogue, request);
+  const wanted = openTypes();
+  return {
+    catalogue,
+    assessments,
+    sumOf: (finding, one) => filledKindSum(finding, one, circumstances),
+    isFull: (one: KindAssessment) => one === assessments[0] || wanted.has(one.candidate.type),
+    habit: habit(),
+  };
+};
+
+export const recompute = (catalogue: Catalogue): void => {
+  const asked = readAsked(catalogue);
+  showNumbers(catalogue);
+  const shown = shownOf(catalogue, asked);
+  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  showStandIns(shown);
+  showSetting(shown, asked);
+  const { conditions } = resolveKindSituation(catalogue, asked.request);
+  showCautions({ conditions, assessments: shown.assessments });
+  showSought();
+};
+
+export const listen = (update: () => void): void => {
+  listenForOpening(update);
+};
