@@ -1,11 +1,9 @@
 import { href } from '../components/links.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
-import { habit } from './habits.ts';
-import { answerMarkup, askedMark } from '../search/answer.ts';
+import { askedMark } from '../search/asked-mark.ts';
 import { asked, fragment, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
-import { colourAnswerFor } from './colours-asked.ts';
 import { forgetLookUps, lookUps } from './recent.ts';
 import { searchWords, type Hit } from './word-search.ts';
 
@@ -33,17 +31,18 @@ const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
   place.replaceChildren(...(hits.length > 0 ? [toDom(list)] : []));
 };
 
+/** What answers at once and its data: fetched when the box is first used. */
+const fetched = () => Promise.all([import('./at-once.ts'), cataloguePart('reading')]);
+
 /** Shows what the text says at once; whether that is anything. */
 const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
-  cataloguePart('reading').then(
-    async (catalogue) => {
-      const colours = await colourAnswerFor(catalogue, text);
+  fetched().then(
+    async ([{ answerPieces }, catalogue]) => {
+      const pieces = await answerPieces(catalogue, text);
       // Typing may have gone on while the data came.
       if (box?.value !== text) return true;
-      const pieces = answerMarkup(catalogue, text, habit()).map((piece) => toDom(piece));
-      const all = colours === undefined ? pieces : [colours, ...pieces];
-      place.replaceChildren(...all);
-      return all.length > 0;
+      place.replaceChildren(...pieces);
+      return pieces.length > 0;
     },
     () => {
       place.textContent = 'The data could not be fetched; please try again.';
@@ -112,7 +111,7 @@ if (box !== null && atOnce !== null && pages !== null) {
     event.preventDefault();
     update();
   });
-  box.addEventListener('focus', () => void cataloguePart('reading').catch(() => undefined), {
+  box.addEventListener('focus', () => void fetched().catch(() => undefined), {
     once: true,
   });
   const given = new URLSearchParams(asked()).get(KEY) ?? '';

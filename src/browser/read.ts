@@ -1,15 +1,11 @@
-import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
+import type { Catalogue, Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
-import { choiceKeys, hintsFrom } from '../reading/marking-hints.ts';
-import { readingsMarkup, unlikelyMarkup } from '../reading/view.ts';
-import { numberMarkup } from '../search/device-pieces.ts';
-import { typeNumberIn, type TypeNumber } from '../search/type-number.ts';
+import { choiceKeys } from '../reading/marking-hints.ts';
 import { asked, keepAsked } from './address.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
-import { colourAnswerFor } from './colours-asked.ts';
 import { copyLinkButton } from './copy-link.ts';
-import { habit, listenForHabit } from './habits.ts';
+import { listenForHabit } from './habits.ts';
 
 /** The page that reads markings: the text and what is known of the part live in the address. */
 
@@ -43,20 +39,6 @@ const showDrawn = (catalogue: Catalogue, reading: Reading | undefined, text: str
   );
 };
 
-/** The readings as elements, folded where the text is the type number of a device. */
-const readingPieces = (
-  catalogue: Catalogue,
-  text: string,
-  readings: readonly Reading[],
-  number: TypeNumber | undefined,
-): Node[] => {
-  const pieces =
-    number?.sure === true
-      ? [unlikelyMarkup(catalogue, readings, habit())]
-      : readingsMarkup(catalogue, text, readings, habit());
-  return pieces.flatMap((piece) => (piece === false ? [] : [toDom(piece)]));
-};
-
 /** Keeps what is written and chosen in the address, so that a copied address is the whole state. */
 const keepInAddress = (): string => {
   const query = new URLSearchParams();
@@ -66,6 +48,9 @@ const keepInAddress = (): string => {
   return query.toString();
 };
 
+/** What reads and its data: fetched when the form is first used. */
+const fetched = () => Promise.all([import('./reading-of.ts'), cataloguePart('reading')]);
+
 const show = (): void => {
   const now = keepInAddress();
   const text = marking.value.trim();
@@ -73,22 +58,13 @@ const show = (): void => {
     place.replaceChildren();
     return;
   }
-  cataloguePart('reading').then(
-    async (catalogue) => {
-      const colours = await colourAnswerFor(catalogue, text);
+  fetched().then(
+    async ([{ readingOf }, catalogue]) => {
+      const { pieces, drawn } = await readingOf(catalogue, text, chosen);
       // Something else may have been asked while the data came.
       if (keepInAddress() !== now) return;
-      const readings = readMarking(catalogue, text, hintsFrom(chosen));
-      // Who says what the part is has seen that it is no device.
-      const said = chosen('kind') !== '' || chosen('body') !== '';
-      const number = said ? undefined : typeNumberIn(catalogue, text, readings);
-      const read = colours === undefined || readings.length > 0;
-      place.replaceChildren(
-        ...(colours === undefined ? [] : [colours]),
-        ...numberMarkup(catalogue, text, number).map((piece) => toDom(piece)),
-        ...(read ? readingPieces(catalogue, text, readings, number) : []),
-      );
-      if (number?.sure !== true) showDrawn(catalogue, readings[0], text);
+      place.replaceChildren(...pieces);
+      showDrawn(catalogue, drawn, text);
     },
     () => {
       place.textContent = 'The data could not be fetched; please try again.';
@@ -111,6 +87,7 @@ const fill = (query: URLSearchParams): void => {
 
 fill(new URLSearchParams(asked()));
 form.addEventListener('input', show);
+form.addEventListener('focusin', () => void fetched().catch(() => undefined), { once: true });
 form.addEventListener('submit', (event) => {
   event.preventDefault();
   show();

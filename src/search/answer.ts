@@ -1,3 +1,4 @@
+import { askedMark } from './asked-mark.ts';
 import { href } from '../components/links.ts';
 import { pairing, readMarking, type Catalogue, type Habit, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
@@ -65,16 +66,6 @@ const kindParts = (catalogue: Catalogue, text: string, readings: readonly Readin
   return links.length === 0
     ? []
     : [section('Resistors and trimmers', linkList(links.map(([path, name]) => link(path, name))))];
-};
-
-/** Words that ask about a mark rather than being one. */
-const ASKING =
-  /^(?:what(?:'s|’s)?(?: is| are| does)?|how to read|meaning of|code|marking|letter|tolerance(?: letter)?)\s+|\s+(?:means?|capacitors?|caps?|code|marking|tolerance)\s*\??$|\?$/giu;
-
-/** The mark that a question is about: the 473K of `what is 473K?`, the K of `tolerance K`. */
-export const askedMark = (text: string): string => {
-  const mark = text.replace(ASKING, '').trim();
-  return mark === '' ? text : mark.replace(ASKING, '').trim() || mark;
 };
 
 /** Pages of the codes in a mark: its own, then those of the codes that its readings see in it. */

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup, askedMark } from '../../src/search/answer.ts';
+import { answerMarkup } from '../../src/search/answer.ts';
+import { askedMark } from '../../src/search/asked-mark.ts';
 
 const catalogue = loadCatalogue();
 

@@ -1,0 +1,26 @@
+import { exceptions, heldOf, tooHeavy, wantedOf } from '../../scripts/weight/budgets.ts';
+import { weighedPages } from '../../scripts/weight/pages.ts';
+import { expect, test } from './watched.ts';
+
+/** Pages keep to what they may weigh, packed; `npm run page-weight` shows how near they are. */
+
+test('every page keeps to the budget of its kind', () => {
+  test.setTimeout(180_000);
+  const kinds = weighedPages();
+  for (const [kind, pages] of kinds)
+    for (const { path, weight } of pages)
+      for (const of of tooHeavy(kind, weight))
+        expect.soft(weight[of], `${of} of ${path}`).toBeLessThanOrEqual(heldOf(kind)[of]);
+  for (const { kind, of } of exceptions) {
+    const worst = Math.max(...(kinds.get(kind) ?? []).map(({ weight }) => weight[of]));
+    // One that is kept by now is struck off the list.
+    expect.soft(worst, `${of} of ${kind}`).toBeGreaterThan(wantedOf(kind)[of]);
+  }
+});
+
+test('no page brings a font', async ({ page }) => {
+  for (const path of ['/', '/read/', '/job/']) {
+    await page.goto(path, { waitUntil: 'networkidle' });
+    expect(await page.evaluate(() => document.fonts.size), path).toBe(0);
+  }
+});
