@@ -1,6 +1,9 @@
 import { htmlOf, kindOf, leadsOn, pagePaths, SITE } from '../../tests/browser/site.ts';
 import { scale, type Weight } from './measure.ts';
 
+/** It stands among the code tables, but works something out. */
+const PRINTED = '/read/printed/';
+
 /** One page with what it weighs. */
 export interface Weighed {
   path: string;
@@ -14,5 +17,5 @@ export const weighedPages = (): Map<string, Weighed[]> => {
     const html = htmlOf(path);
     return leadsOn(html) ? [] : [{ path, weight: weigh(path, html) }];
   });
-  return Map.groupBy(all, ({ path }) => kindOf(path));
+  return Map.groupBy(all, ({ path }) => (path === PRINTED ? path : kindOf(path)));
 };

@@ -1,0 +1,145 @@
+import { existsSync } from 'node:fs';
+import { chromium, type BrowserContext, type Page } from '@playwright/test';
+import { findBrowser } from '../browser.ts';
+import { median, quantile, RUNS, show, type Row } from './measuring.ts';
+import { servePacked } from './packed-site.ts';
+
+/** What somebody with a slow phone waits for: the built site in Chromium, throttled. */
+
+const SITE = 'dist';
+const PHONE = { width: 390, height: 844 };
+const SLOWER = 4;
+const BITS_IN_BYTE = 8;
+const NETWORK = {
+  offline: false,
+  latency: 150,
+  downloadThroughput: 1.6e6 / BITS_IN_BYTE,
+  uploadThroughput: 0.75e6 / BITS_IN_BYTE,
+};
+const MOST_MS = { painted: 1000, reckoned: 16 };
+const EDITS = 40;
+const FIRST_EDITS = 5;
+const NINETEEN_OF_TWENTY = 0.95;
+
+/** A page with the field that is edited and the place that shows what comes of it. */
+interface Looked {
+  name: string;
+  path: string;
+  edit?: { field: string; result: string; texts: readonly [string, string] };
+}
+
+const LOOKED: readonly Looked[] = [
+  { name: 'home', path: '/', edit: { field: '#box', result: '#at-once', texts: ['103K', '473J'] } },
+  {
+    name: 'a pair',
+    path: '/replace/ceramic-disc-unknown/in/interstage-coupling/',
+    edit: { field: '#field-c', result: '#results', texts: ['22 nF', '47 nF'] },
+  },
+  { name: 'a type', path: '/types/ceramic-disc-unknown/' },
+  { name: 'a table', path: '/read/class2-codes/' },
+  {
+    name: 'a sum',
+    path: '/sums/rc-timing/',
+    edit: { field: '#field-c', result: '#result', texts: ['22 nF', '47 nF'] },
+  },
+  { name: 'a job', path: '/job/' },
+];
+
+/** A page in a browser that has seen nothing yet, as slow as a phone. */
+const throttledPage = async (context: BrowserContext): Promise<Page> => {
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send('Network.enable');
+  await session.send('Network.setCacheDisabled', { cacheDisabled: true });
+  await session.send('Network.emulateNetworkConditions', NETWORK);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+  return page;
+};
+
+/** When the largest piece was painted, ms after the address was asked for. */
+const painted = async (page: Page, address: string): Promise<number> => {
+  await page.goto(address, { waitUntil: 'load' });
+  return page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        new PerformanceObserver((list) => {
+          resolve(list.getEntries().at(-1)?.startTime ?? NaN);
+        }).observe({ type: 'largest-contentful-paint', buffered: true });
+      }),
+  );
+};
+
+/** Times from an edit to what comes of it being in the page, ms. */
+const reckoned = async (page: Page, edit: NonNullable<Looked['edit']>): Promise<number[]> => {
+  // What reckons is fetched at the first edit, which counts for none.
+  await page.locator(edit.field).fill(edit.texts[1]);
+  await page.waitForLoadState('networkidle');
+  const times = await page.evaluate(
+    async ({ field, result, texts, edits }) => {
+      const input = document.querySelector<HTMLInputElement>(field);
+      const place = document.querySelector(result);
+      if (input === null || place === null) return [];
+      const took: number[] = [];
+      for (let at = 0; at < edits; at += 1) {
+        const changed = new Promise<void>((resolve) => {
+          const observer = new MutationObserver(() => {
+            observer.disconnect();
+            resolve();
+          });
+          observer.observe(place, { childList: true });
+        });
+        input.value = texts[at % texts.length] ?? '';
+        const start = performance.now();
+        input.dispatchEvent(new Event('input', { bubbles: true }));
+        await changed;
+        took.push(performance.now() - start);
+        await new Promise((resolve) => setTimeout(resolve));
+      }
+      return took;
+    },
+    { ...edit, edits: EDITS + FIRST_EDITS },
+  );
+  return times.slice(FIRST_EDITS);
+};
+
+const rowsOf = async (context: BrowserContext, origin: string, one: Looked): Promise<Row[]> => {
+  const paints: number[] = [];
+  for (let run = 0; run < RUNS; run += 1) {
+    const page = await throttledPage(context);
+    paints.push(await painted(page, `${origin}${one.path}`));
+    await page.close();
+  }
+  const rows: Row[] = [
+    [
+      `largest piece of ${one.name} painted`,
+      show(median(paints)),
+      'ms',
+      `at most ${MOST_MS.painted}`,
+    ],
+  ];
+  if (one.edit === undefined) return rows;
+  const page = await throttledPage(context);
+  await page.goto(`${origin}${one.path}`, { waitUntil: 'load' });
+  const times = await reckoned(page, one.edit);
+  await page.close();
+  const slow = show(quantile(times, NINETEEN_OF_TWENTY));
+  return [...rows, [`edit of ${one.name}, 95 of 100`, slow, 'ms', `at most ${MOST_MS.reckoned}`]];
+};
+
+/** Rows of the table, of the built site; a row that says so where there is none or no browser. */
+export const onAPhone = async (): Promise<Row[]> => {
+  const executablePath = findBrowser();
+  if (!existsSync(SITE) || executablePath === undefined)
+    return [['on a phone', 'not measured', '', 'needs a built site and Chromium']];
+  const { origin, stop } = await servePacked(SITE);
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
+  try {
+    const context = await browser.newContext({ viewport: PHONE, serviceWorkers: 'block' });
+    const rows: Row[] = [];
+    for (const one of LOOKED) rows.push(...(await rowsOf(context, origin, one)));
+    return rows;
+  } finally {
+    await browser.close();
+    await stop();
+  }
+};
