@@ -2,7 +2,7 @@ import { href } from '../components/links.ts';
 import { writeQuantity, type Catalogue, type Range, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { KindRow, KindTypeRow } from '../schemas/kinds.ts';
-import { kindPartKeys } from '../substitution/kind-address.ts';
+import { kindPartKeys } from '../substitution/keys.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
 
 const point = (value: number): Range => ({ min: value, typ: value, max: value });

@@ -12,6 +12,7 @@ import type { KindRow } from '../schemas/kinds.ts';
 import { conditionFields, readConditions } from './condition-fields.ts';
 import { fieldWith, saidOr, type Field } from './field.ts';
 import { ratingPhrase } from './phrases.ts';
+import { kindPartKeys } from './keys.ts';
 import {
   printTolerance,
   readRange,
@@ -21,9 +22,6 @@ import {
   type Measure,
   type Rejected,
 } from './typed-numbers.ts';
-
-/** Keys of the address that speak of the old part of a kind; all others are condition ids. */
-export const kindPartKeys = { value: 'value', tolerance: 'tol', rating: 'rating' } as const;
 
 /** What an address asks for about such a part, and what in it could not be understood. */
 export interface KindAsked {
