@@ -37,7 +37,7 @@ export const deviceThing = (
     thing: { ...nothingBought, kind, what: number, style: body },
     each: 1,
     notes: [
-      ...(body === '' ? [] : [`letters after the number name the body: take one in ${body}`]),
+      ...(body === '' ? [] : [`take one in ${body}: letters after the number may mean another body`]),
       ...differing,
       ...(pinNote === '' ? [] : [pinNote]),
     ],

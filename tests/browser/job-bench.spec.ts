@@ -64,7 +64,7 @@ test('a capacitor is drawn old beside new, with its polarity, and read with a co
   await openSheet(page);
   const step = await goTo(page, 'C10');
   const drawing = step.locator('svg.part-drawing');
-  await expect(drawing).toHaveAttribute('aria-label', /old part.*minus.*stand-in.*plus/iu);
+  await expect(drawing).toHaveAttribute('aria-label', /old part.*minus.*stand-in.*minus/iu);
   await step.getByLabel('Capacitance, after').fill('46,8 u');
   await expect(step.locator('[data-live="capacitance after"]')).toHaveText('= 46.8\u00A0µF');
   await step.getByLabel('Series resistance (ESR), after').fill('wobbly');
