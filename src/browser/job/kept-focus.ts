@@ -26,7 +26,7 @@ export const drawAround = (list: HTMLElement, draw: () => void): void => {
   const group = focused?.closest<HTMLElement>('[data-group]')?.dataset['group'];
   const selector = focused === null || !list.contains(focused) ? '' : selectorOf(focused);
   draw();
-  if (selector === '' || group === undefined) return;
+  if (selector === '' || group === undefined || document.activeElement === focused) return;
   const same = list
     .querySelector<HTMLElement>(`[data-group="${CSS.escape(group)}"]`)
     ?.querySelector<HTMLElement>(selector);
@@ -35,7 +35,7 @@ export const drawAround = (list: HTMLElement, draw: () => void): void => {
 };
 
 /** Whether something is typed in the list that is not taken yet. */
-const isTyping = (list: HTMLElement): boolean => {
+export const isTyping = (list: Element): boolean => {
   const focused = document.activeElement;
   return (
     focused instanceof HTMLInputElement &&

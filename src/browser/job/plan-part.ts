@@ -26,18 +26,24 @@ import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { habit } from '../habits.ts';
 import { nameOf } from './names.ts';
-import { drawWhenFree } from './kept-focus.ts';
+import { drawAround, drawWhenFree, isTyping } from './kept-focus.ts';
+import { longList } from './long-list.ts';
 import { catalogueAt } from './planning.ts';
 import { answerOf } from './questions-part.ts';
 import { changeLines, current } from './state.ts';
 
 /** The plan: what is to be done with every part, opened line by line. */
 
-const MOST_SHOWN = 300;
 const DECISIONS: readonly Decision[] = ['judge', 'replace', 'test', 'leave'];
 
 const list = byId('plan-lines', HTMLElement);
 const onlyOpen = byId('only-attention', HTMLInputElement);
+const showRows = longList(list, {
+  around: (draw) => {
+    drawAround(list, draw);
+  },
+  holds: isTyping,
+});
 const open = new Set<string>();
 let groups: readonly PlanGroup[] = [];
 let lines: readonly PlannedLine[] = [];
@@ -96,29 +102,24 @@ const groupOf = (target: EventTarget | null): PlanGroup | undefined => {
 };
 
 const drawNow = (): void => {
+  const said = words();
   groups = planGroups(lines);
-  const wanted = onlyOpen.checked
-    ? groups.filter(({ planned }) => wantsAttention(planned, words()))
-    : groups;
-  list.replaceChildren(
-    ...wanted.slice(0, MOST_SHOWN).map((group) =>
-      toDom(
-        planRow(group, words(), {
-          isOpen: open.has(group.planned.line.id),
-          fieldsOpen: openFields.has(group.planned.line.id),
-        }),
-      ),
-    ),
-  );
-  const attention = groups.filter(({ planned }) => wantsAttention(planned, words())).length;
-  const more = wanted.length - MOST_SHOWN;
+  const toLookAt = groups.filter(({ planned }) => wantsAttention(planned, said));
+  const wanted = onlyOpen.checked ? toLookAt : groups;
+  showRows({
+    count: wanted.length,
+    at: (index) => {
+      const group = wanted[index];
+      if (group === undefined) throw new RangeError(`no group ${String(index)}`);
+      const { id } = group.planned.line;
+      const row = planRow(group, said, { isOpen: open.has(id), fieldsOpen: openFields.has(id) });
+      return { key: JSON.stringify(row), make: () => toDom(row) };
+    },
+  });
   byId('plan-said', HTMLElement).textContent =
     lines.length === 0
       ? 'No parts yet.'
-      : `${countOf(lines.length, 'line')} in ${countOf(groups.length, 'group')}, ${String(attention)} to look at.` +
-        (more > 0
-          ? ` The first ${String(MOST_SHOWN)} groups stand here; ${String(more)} more are planned as well.`
-          : '');
+      : `${countOf(lines.length, 'line')} in ${countOf(groups.length, 'group')}, ${String(toLookAt.length)} to look at.`;
 };
 
 const draw = drawWhenFree(list, drawNow);
@@ -152,8 +153,10 @@ export const startPlan = (): void => {
       if (group === undefined || !(target instanceof HTMLDetailsElement)) return;
       const { id } = group.planned.line;
       if (target.dataset['fields'] !== undefined) {
-        if (!target.open) openFields.delete(id);
-        else {
+        if (!target.open) {
+          openFields.delete(id);
+          for (const fields of target.querySelectorAll('fieldset')) fields.remove();
+        } else {
           openFields.add(id);
           const fields = fieldsOf(group.planned);
           if (fields !== undefined && target.querySelector('fieldset') === null)
@@ -165,7 +168,11 @@ export const startPlan = (): void => {
         open.add(id);
         if (target.querySelector('.plan-detail') === null)
           target.append(toDom(planDetail(group, words(), openFields.has(id))));
-      } else open.delete(id);
+      } else {
+        open.delete(id);
+        // A closed row may stay for long; it is filled afresh when it is opened.
+        target.querySelector('.plan-detail')?.remove();
+      }
     },
     true,
   );
