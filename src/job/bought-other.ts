@@ -37,7 +37,9 @@ export const deviceThing = (
     thing: { ...nothingBought, kind, what: number, style: body },
     each: 1,
     notes: [
-      ...(body === '' ? [] : [`take one in ${body}: letters after the number may mean another body`]),
+      ...(body === ''
+        ? []
+        : [`take one in ${body}: letters after the number may mean another body`]),
       ...differing,
       ...(pinNote === '' ? [] : [pinNote]),
     ],

@@ -189,3 +189,20 @@ for (const [format, width] of [
     });
   }
 }
+
+test('parts of every family go in with what is known of them', async ({ page }) => {
+  await openSheet(page);
+  const resistor = await goTo(page, 'R1');
+  await expect(resistor).toContainText('Metal film resistor, 47\u00A0kΩ ±1\u00A0%');
+  await resistor.getByLabel('Resistance, after').fill('49 k');
+  await expect(resistor.locator('[data-live="resistance after"]')).toContainText(
+    'Outside its tolerance',
+  );
+  const socket = await goTo(page, 'XU1');
+  await socket.getByLabel('Notch points').selectOption('up');
+  await expect(socket.locator('.bench-drawing')).toContainText('its notch up');
+  await page.getByRole('link', { name: 'Record' }).click();
+  await expect(page.locator('#record-list')).toContainText('outside its tolerance: 47\u00A0kΩ');
+  await page.getByRole('link', { name: 'Order list' }).click();
+  await expect(page.locator('#order-list')).toContainText('ppm/K');
+});
