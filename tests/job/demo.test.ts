@@ -141,7 +141,7 @@ describe('the papers of the boards', () => {
     const { job, plan } = board('mixer-card');
     const { steps, checks } = sheetOf(job, plan, { catalogueAt, common });
     const trimmer = steps.find(({ designator }) => designator === 'RV2');
-    // (7.21 - 5.05) of 10 kilohm is 0.216 of 25 turns.
+    // (7.21 - 5.05) of 10 kilohm is 0.216 of 0.78 turns.
     expect(trimmer?.preset?.turns?.typ).toBeCloseTo(0.168);
     const bead = steps.find(({ designator }) => designator === 'C9');
     expect(bead?.marks).toContain('polarity');
