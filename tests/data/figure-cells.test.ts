@@ -55,7 +55,8 @@ const figures: Omit<BrokenCell, 'file'>[] = [
     what: 'a least value above the greatest',
     pick: of(
       'insulation-rc',
-      (row, rows) => alone(row, rows) && row['min'] !== '' && row['max'] !== '',
+      (row, rows) =>
+        alone(row, rows) && row['min'] !== '' && row['typ'] === '' && row['max'] !== '',
     ),
     column: 'min',
     to: '99000000',
