@@ -62,34 +62,40 @@ const byTheValue = (catalogue: Catalogue, row: ConditionRow, typ: number): strin
   return `in proportion to the old value: ${formatValue(typ * 1e-6, siOf(catalogue, unit).unit)} for 1 µF`;
 };
 
+/** What a default is told from, in the unit of its condition. */
+interface Told {
+  catalogue: Catalogue;
+  row: ConditionRow;
+  min: number;
+  typ: number;
+  max: number;
+  unit: string;
+}
+
+/** How a default that follows from the old part follows from it. */
+const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>> = {
+  'rated-voltage': ({ typ }) => `${printNumber(typ)} × the old part's rated voltage`,
+  corner: ({ catalogue, typ }) =>
+    `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value`,
+  'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,
+  'body-side': ({ typ, min }) => `${printNumber(typ)} × the usual length of ${ofBody(min)}`,
+  'series-resistance': ({ typ }) => `${printNumber(typ)} × that of a new part of the old type`,
+  impedance: ({ catalogue, typ, unit }) =>
+    `that of a new part of the old type at worst, at least ${print(catalogue, typ, unit)}`,
+  kept: ({ typ }) => `${printNumber(typ)} × the least that the old part itself gives`,
+  charge: ({ catalogue, typ, max, unit }) =>
+    `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, unit)}`,
+  power: ({ catalogue, typ, max, unit }) =>
+    `what puts ${formatValue(typ, 'fraction')} of its rating into the old part, at most ${print(catalogue, max, unit)}`,
+  value: ({ catalogue, row, typ }) => byTheValue(catalogue, row, typ),
+};
+
 /** The default of a condition in words: a figure, or how it follows from the old part. */
 export const conditionDefault = (catalogue: Catalogue, row: ConditionRow): string => {
-  const definition = catalogue.conditionDefinitions[row.condition];
-  if (!definition) return '';
+  const unit = catalogue.conditionDefinitions[row.condition]?.unit;
+  if (unit === undefined) return '';
   const typ = row.typ ?? row.min ?? row.max ?? 0;
   const { min = typ, max = typ } = row;
-  switch (row.follows) {
-    case 'rated-voltage':
-      return `${printNumber(typ)} × the old part's rated voltage`;
-    case 'corner':
-      return `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value`;
-    case 'body-height':
-      return `${printNumber(typ)} × the usual height of ${ofBody(min)}`;
-    case 'body-side':
-      return `${printNumber(typ)} × the usual length of ${ofBody(min)}`;
-    case 'series-resistance':
-      return `${printNumber(typ)} × that of a new part of the old type`;
-    case 'impedance':
-      return `that of a new part of the old type at worst, at least ${print(catalogue, typ, definition.unit)}`;
-    case 'kept':
-      return `${printNumber(typ)} × the least that the old part itself gives`;
-    case 'charge':
-      return `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, definition.unit)}`;
-    case 'power':
-      return `what puts ${formatValue(typ, 'fraction')} of its rating into the old part, at most ${print(catalogue, max, definition.unit)}`;
-    case 'value':
-      return byTheValue(catalogue, row, typ);
-    default:
-      return printUsual(catalogue, { min, typ, max }, definition.unit);
-  }
+  const told = { catalogue, row, min, typ, max, unit };
+  return FOLLOWING[row.follows]?.(told) ?? printUsual(catalogue, { min, typ, max }, unit);
 };

@@ -17,10 +17,17 @@ export interface Slip {
 
 const NUMBER = /^-?\d+(?:\.\d+)?(?:e-?\d+)?$/;
 
-const times = (factor: number) => (cell: string) => {
-  if (!NUMBER.test(cell) || Number(cell) === 0) return undefined;
-  return String(Number((Number(cell) * factor).toPrecision(12)));
-};
+/** Whether a column reads what stands in it as a number: a name such as 7805 is none, nor is a note. */
+const isReadAsNumber = (file: TableName, column: string, cell: string): boolean =>
+  typeof (tables[file] as Table).row.shape[column]?.safeParse(cell).data === 'number';
+
+const times =
+  (factor: number): Slip['slip'] =>
+  (cell, { file, column }) => {
+    if (!NUMBER.test(cell) || Number(cell) === 0 || !isReadAsNumber(file, column, cell))
+      return undefined;
+    return String(Number((Number(cell) * factor).toPrecision(12)));
+  };
 
 /** The first two digits that differ, the other way round: 4.7 becomes 7.4. */
 const transposed = (cell: string): string | undefined => {
@@ -49,7 +56,7 @@ export const SLIPS: readonly Slip[] = [
     kind: 'unit of another quantity',
     slip: (cell, { file, column }) => otherUnit(file, column, cell),
   },
-  { kind: 'sign', slip: (cell) => (Number(cell) === 0 ? undefined : times(-1)(cell)) },
+  { kind: 'sign', slip: times(-1) },
   { kind: 'ten times', slip: times(10) },
   { kind: 'a tenth', slip: times(0.1) },
   { kind: 'a thousand times', slip: times(1000) },
