@@ -187,6 +187,7 @@ export const resultsMarkup = <P extends AnyPart>(
     standInItem(assessment, isOpen(assessment), parts);
   const usable = assessments.filter(({ verdict }) => verdict !== 'keep-out');
   const kept = assessments.filter(({ verdict }) => verdict === 'keep-out');
+  const listed = kept.filter((one) => !isNotMade(one));
   const notMade = kept.filter(isNotMade).map(({ candidate }) => candidate.type);
   return [
     h('h2', { id: 'stand-ins' }, 'Stand-ins, best first'),
@@ -194,7 +195,8 @@ export const resultsMarkup = <P extends AnyPart>(
       ? h('p', {}, 'No part made today fits here as it stands; see below what rules each out.')
       : h('ol', { class: 'stand-ins' }, ...usable.map(item)),
     h('h2', { id: 'keep-out' }, 'Keep out'),
-    h('ul', { class: 'stand-ins' }, ...kept.filter((one) => !isNotMade(one)).map(item)),
+    kept.length === 0 && h('p', {}, 'None of those that are made today has to be kept out here.'),
+    listed.length > 0 && h('ul', { class: 'stand-ins' }, ...listed.map(item)),
     notMade.length > 0 && notMadeLine(catalogue, notMade),
   ].filter((piece) => piece !== false);
 };
