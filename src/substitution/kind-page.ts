@@ -1,4 +1,3 @@
-import { basisMark } from '../components/basis-mark.ts';
 import { href } from '../components/links.ts';
 import {
   filledKindSum,
@@ -11,9 +10,8 @@ import {
   type TypeId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import type { KindPositionRow } from '../schemas/kinds.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { capital, sentence } from '../text/words.ts';
+import { capital } from '../text/words.ts';
 import { answerSentence } from './answer.ts';
 import { cautionsAt } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
@@ -27,6 +25,7 @@ import {
   dangerStrip,
   opening,
   part,
+  whatDecides,
   type Leads,
   type SubstitutionPage,
 } from './page-pieces.ts';
@@ -39,30 +38,6 @@ const leads = (hasSetting: boolean, hasCautions: boolean): Leads[] => [
   ...(hasSetting ? [{ id: 'setting', word: 'The setting, carried over' }] : []),
   ...(hasCautions ? [{ id: 'cautions', word: 'Cautions' }] : []),
 ];
-
-const changedValue = (word: string, said: string): Markup[] =>
-  said === '' ? [] : [h('dt', {}, word), h('dd', {}, sentence(said))];
-
-const whatDecides = (position: KindPositionRow): Markup =>
-  part(
-    'asks',
-    'What decides here',
-    h(
-      'p',
-      {},
-      sentence(position.decisive),
-      ' ',
-      basisMark(position),
-      ' ',
-      h('a', { href: href(`/positions/${position.id}/`) }, 'All demands of this position'),
-    ),
-    h(
-      'dl',
-      { class: 'facts' },
-      ...changedValue('A larger value', position.larger),
-      ...changedValue('A smaller value', position.smaller),
-    ),
-  );
 
 /** A trimmer's old setting, with a form for what is measured on the new one. */
 const settingPart = (inside: readonly Markup[]): Markup =>

@@ -1,5 +1,10 @@
+import { basisMark } from '../components/basis-mark.ts';
 import { cautionMarkup } from '../components/caution-markup.ts';
+import { href } from '../components/links.ts';
 import { h, type Markup } from '../markup/node.ts';
+import type { KindPositionRow } from '../schemas/kinds.ts';
+import type { PositionRow } from '../schemas/positions.ts';
+import { sentence } from '../text/words.ts';
 import type { PageCaution } from './cautions.ts';
 import { typedAsIs } from './form.ts';
 
@@ -107,3 +112,28 @@ export interface SubstitutionPage {
   answer: string;
   main: Markup[];
 }
+
+const changedValue = (word: string, said: string): Markup[] =>
+  said === '' ? [] : [h('dt', {}, word), h('dd', {}, sentence(said))];
+
+/** What decides in a position, and what another value does there. */
+export const whatDecides = (position: PositionRow | KindPositionRow): Markup =>
+  part(
+    'asks',
+    'What decides here',
+    h(
+      'p',
+      {},
+      sentence(position.decisive),
+      ' ',
+      basisMark(position),
+      ' ',
+      h('a', { href: href(`/positions/${position.id}/`) }, 'All demands of this position'),
+    ),
+    h(
+      'dl',
+      { class: 'facts' },
+      ...changedValue('A larger value', position.larger),
+      ...changedValue('A smaller value', position.smaller),
+    ),
+  );

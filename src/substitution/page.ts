@@ -1,4 +1,3 @@
-import { basisMark } from '../components/basis-mark.ts';
 import { href } from '../components/links.ts';
 import {
   circumstancesOf,
@@ -10,10 +9,9 @@ import {
   type PositionId,
   type TypeId,
 } from '../engine/index.ts';
-import { h, type Markup } from '../markup/node.ts';
-import type { PositionRow } from '../schemas/positions.ts';
+import { h } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { capital, sentence } from '../text/words.ts';
+import { capital } from '../text/words.ts';
 import { fieldsFor, readAddress } from './address.ts';
 import { answerSentence } from './answer.ts';
 import { cautionsFor } from './cautions.ts';
@@ -26,7 +24,7 @@ import {
   emptyForm,
   folded,
   opening,
-  part,
+  whatDecides,
   type Leads,
   type SubstitutionPage,
 } from './page-pieces.ts';
@@ -40,29 +38,6 @@ const LEADS: readonly Leads[] = [
   { id: 'have', word: 'A part that you have', scripted: true },
   { id: 'cautions', word: 'Cautions' },
 ];
-
-const whatDecides = (position: PositionRow): Markup =>
-  part(
-    'asks',
-    'What decides here',
-    h(
-      'p',
-      {},
-      sentence(position.decisive),
-      ' ',
-      basisMark(position),
-      ' ',
-      h('a', { href: href(`/positions/${position.id}/`) }, 'All demands of this position'),
-    ),
-    h(
-      'dl',
-      { class: 'facts' },
-      h('dt', {}, 'A larger value'),
-      h('dd', {}, sentence(position.larger)),
-      h('dt', {}, 'A smaller value'),
-      h('dd', {}, sentence(position.smaller)),
-    ),
-  );
 
 /**
  * The page of a type in a position, for the usual numbers.
