@@ -34,6 +34,15 @@ const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
 /** What answers at once and its data: fetched when the box is first used. */
 const fetched = () => Promise.all([import('./at-once.ts'), cataloguePart('reading')]);
 
+/** Draws anew and leaves the keyboard on the link that it was on, where that is still there. */
+const redraw = (place: HTMLElement, pieces: readonly Node[]): void => {
+  const focused = document.activeElement;
+  const held = place.contains(focused) ? focused?.getAttribute('href') : null;
+  place.replaceChildren(...pieces);
+  if (held === null || held === undefined) return;
+  [...place.querySelectorAll('a')].find((link) => link.getAttribute('href') === held)?.focus();
+};
+
 /** Shows what the text says at once; whether that is anything. */
 const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
   fetched().then(
@@ -41,7 +50,7 @@ const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
       const pieces = await answerPieces(catalogue, text);
       // Typing may have gone on while the data came.
       if (box?.value !== text) return true;
-      place.replaceChildren(...pieces);
+      redraw(place, pieces);
       return pieces.length > 0;
     },
     () => {
