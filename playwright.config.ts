@@ -21,6 +21,8 @@ export default defineConfig({
   snapshotPathTemplate: '{testDir}/photographs/{arg}{ext}',
   timeout: 60_000,
   workers: 2,
+  // Where nobody watches, a failed test is tried once more; `scripts/test.ts` counts how many needed it.
+  retries: process.env['CI'] === undefined ? 0 : 1,
   fullyParallel: true,
   reporter: [
     [process.env['CI'] ? 'dot' : 'list'],

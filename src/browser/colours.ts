@@ -193,6 +193,10 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
 
   listenForHabit(read);
   showAll();
+  // A link holds what is set, so there is one to copy from here on.
+  const copyButton = page.querySelector<HTMLButtonElement>('#copy-link');
+  const copied = page.querySelector<HTMLElement>('#copied');
+  if (copyButton !== null && copied !== null) copyLinkButton(copyButton, copied);
   // What was typed while the tables were on their way counts as well.
   if (typed !== null && typed.value !== '') takeTyped();
 };
@@ -208,7 +212,3 @@ if (form !== null)
       if (place) place.textContent = 'The data could not be fetched; please load the page again.';
     },
   );
-
-const copyButton = document.querySelector<HTMLButtonElement>('#copy-link');
-const copied = document.querySelector<HTMLElement>('#copied');
-if (copyButton !== null && copied !== null) copyLinkButton(copyButton, copied);
