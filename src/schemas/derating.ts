@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, idList, number, positive, provenance, text } from './cells.ts';
+import { id, idList, number, optionalNumber, positive, provenance, text } from './cells.ts';
 
 /** A body of rules on how much of a rating to use. */
 export const guidelineRow = z.strictObject({
@@ -11,10 +11,12 @@ export const guidelineRow = z.strictObject({
 });
 export type GuidelineRow = z.output<typeof guidelineRow>;
 
-/** The share of the rated voltage that a guideline lets stand across a type, by temperature. */
+/** The share of the rated voltage that a guideline lets stand across a type, by temperature and rating. */
 export const deratingRow = z.strictObject({
   guideline: id,
   types: idList.describe('types that it is for'),
+  above_v: optionalNumber.describe('for ratings above this alone, V; any where empty'),
+  up_to_v: optionalNumber.describe('for ratings up to this alone, V; any where empty'),
   share: positive.describe('of rated voltage, as a fraction'),
   from_c: number.describe('degC, start of the temperature span'),
   to_c: number.describe('degC, end of the span'),

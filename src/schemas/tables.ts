@@ -261,13 +261,13 @@ export const tables = {
   },
   'derating.csv': {
     row: deratingRow,
-    key: ['guideline', 'types', 'from_c'],
+    key: ['guideline', 'types', 'above_v', 'from_c'],
     references: [
       source,
       { column: 'guideline', table: 'guidelines.csv' },
       { column: 'types', table: 'types.csv', many: true },
     ],
-    about: 'Share of the rated voltage to use, by guideline, type and temperature.',
+    about: 'Share of the rated voltage to use, by guideline, type, rating and temperature.',
   },
   'category-voltages.csv': {
     row: categoryVoltageRow,

@@ -167,7 +167,7 @@ describe('the shape of a file', () => {
 
 describe('rows that contradict or miss each other', () => {
   const lastLine = (file: string): number => linesOf(file).length;
-  const added = (file: string, row: string): string => joined([...linesOf(file), row]);
+  const added = (file: string, ...rows: string[]): string => joined([...linesOf(file), ...rows]);
 
   test('a row twice', () => {
     const file = 'conditions.csv';
@@ -231,10 +231,21 @@ describe('rows that contradict or miss each other', () => {
 
   test('temperature spans that overlap', () => {
     const file = 'derating.csv';
-    const row = 'maker,pet-metallized,1,80,84,1,trade,,common-practice,';
+    const row = 'maker,pet-metallized,,,1,80,84,1,trade,,common-practice,';
     expect(newFaults({ [file]: added(file, row) })).toEqual([
-      `${file}:${lastLine(file) + 1}:${'maker,pet-metallized,1,'.length + 1}: derating`,
+      `${file}:${lastLine(file) + 1}:${'maker,pet-metallized,,,1,'.length + 1}: derating`,
     ]);
+  });
+
+  test('spans that overlap for ratings of one band, not those of another', () => {
+    const file = 'derating.csv';
+    const overlapping = 'maker,ta-wet,,10,1,-50,80,1,trade,,common-practice,';
+    const apart = [
+      'workshop,ta-polymer,10,,0.8,110,115,0.8,trade,,common-practice,',
+      'workshop,ta-polymer,,10,0.8,110,115,0.8,trade,,common-practice,',
+    ];
+    expect(newFaults({ [file]: added(file, overlapping) })).toHaveLength(1);
+    expect(newFaults({ [file]: added(file, ...apart) })).toEqual([]);
   });
 
   test('a condition that a demand needs and the position lacks, at the demand', () => {

@@ -27,18 +27,35 @@ const rowsFor = (
   return own;
 };
 
+/** Whether a row speaks of a rating (V). */
+const speaksOf = ({ above_v: above = 0, up_to_v: upTo = Infinity }: DeratingRow, rated: number) =>
+  rated > above && rated <= upTo;
+
+/** Ratings (V) at which what is allowed of a type may change, upwards; infinity is the last. */
+export const ratingBorders = (rows: readonly DeratingRow[], type: string): readonly number[] => {
+  const own = rows.filter(({ types }) => types.includes(type));
+  const borders = own.flatMap(({ above_v: above, up_to_v: upTo }) => [above ?? [], upTo ?? []]);
+  return [...new Set(borders.flat())].toSorted((a, b) => a - b).concat(Infinity);
+};
+
+/** A kind of part by its type and its rated voltage (V). */
+export interface Rated {
+  type: string;
+  rated: number;
+}
+
 /**
- * Share of the rated voltage that a guideline lets stand across a type at a temperature (degC).
+ * Share of the rated voltage that a guideline lets stand across a part at a temperature (degC).
  * Below the first span the first share holds; above the last nothing is allowed. `undefined`
- * where the guideline does not speak of the type.
+ * where the guideline does not speak of the type at that rating.
  */
 export const allowedShare = (
   rows: readonly DeratingRow[],
   guideline: string,
-  type: string,
+  { type, rated }: Rated,
   temperature: number,
 ): { share: number; row: DeratingRow } | undefined => {
-  const own = rowsFor(rows, guideline, type);
+  const own = rowsFor(rows, guideline, type).filter((row) => speaksOf(row, rated));
   const first = own[0];
   if (first === undefined) return undefined;
   if (temperature < first.from_c) return { share: first.share, row: first };
@@ -56,8 +73,7 @@ export const allowedShare = (
  */
 export const categoryShare = (
   rows: readonly CategoryVoltageRow[],
-  type: string,
-  rated: number,
+  { type, rated }: Rated,
   temperature: number,
 ): { share: number; row: CategoryVoltageRow } | undefined => {
   const row = rows.find((one) => one.types.includes(type) && one.rated_v === rated);
@@ -82,10 +98,9 @@ export interface DeratingRules {
 export const shareByRule = (
   { rows, categories }: DeratingRules,
   guideline: string,
-  { type, rated }: { type: string; rated: number },
+  part: Rated,
   temperature: number,
 ): { share: number; row: DeratingRow | CategoryVoltageRow } | undefined => {
-  const printed =
-    guideline === MAKERS ? categoryShare(categories, type, rated, temperature) : undefined;
-  return printed ?? allowedShare(rows, guideline, type, temperature);
+  const printed = guideline === MAKERS ? categoryShare(categories, part, temperature) : undefined;
+  return printed ?? allowedShare(rows, guideline, part, temperature);
 };

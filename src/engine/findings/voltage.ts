@@ -1,6 +1,12 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
-import { allowedShare, categoryShare, MAKERS } from '../equations/derating.ts';
+import {
+  allowedShare,
+  categoryShare,
+  MAKERS,
+  ratingBorders,
+  type Rated,
+} from '../equations/derating.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
 import { conditionOr, type Circumstances, type FindingModel } from './model.ts';
@@ -61,14 +67,16 @@ interface Allowed {
 
 /** For a part of unknown class, the strictest of what it can be. */
 const ruleFor = (
-  type: TypeId,
+  { type, rated }: Rated,
   { catalogue, conditions }: Circumstances,
   guideline: string,
 ): Allowed | undefined => {
   const members = catalogue.types[type]?.union_of ?? [];
   const warm = conditions['t-max']?.max ?? ROOM_C;
   const found = (members.length === 0 ? [type] : members)
-    .flatMap((member) => allowedShare(catalogue.derating, guideline, member, warm) ?? [])
+    .flatMap(
+      (member) => allowedShare(catalogue.derating, guideline, { type: member, rated }, warm) ?? [],
+    )
     .toSorted((a, b) => a.share - b.share);
   const strictest = found[0];
   return (
@@ -81,10 +89,10 @@ const ruleFor = (
 };
 
 /** The rule of the guideline, or of the usual one where that is silent. */
-const lookUp = (type: TypeId, circumstances: Circumstances, guideline: string): Allowed => {
-  const own = ruleFor(type, circumstances, guideline);
+const lookUp = (part: Rated, circumstances: Circumstances, guideline: string): Allowed => {
+  const own = ruleFor(part, circumstances, guideline);
   if (own !== undefined) return own;
-  const usual = ruleFor(type, circumstances, DEFAULT_GUIDELINE);
+  const usual = ruleFor(part, circumstances, DEFAULT_GUIDELINE);
   return usual === undefined
     ? {
         share: 1,
@@ -95,31 +103,35 @@ const lookUp = (type: TypeId, circumstances: Circumstances, guideline: string): 
     : { ...usual, instead: 'the guideline is silent on this type, so the usual one' };
 };
 
-/** What has been looked up, by guideline and type: every candidate of a type asks again. */
-const lookedUp = new WeakMap<Circumstances, Map<GuidelineId, Map<TypeId, Allowed>>>();
+type ByRating = Map<TypeId, Map<number, Allowed>>;
 
-const lookedUpIn = (circumstances: Circumstances, guideline: GuidelineId): Map<TypeId, Allowed> => {
-  const all = lookedUp.get(circumstances) ?? new Map<GuidelineId, Map<TypeId, Allowed>>();
+/** What has been looked up, by guideline, type and rating: every candidate of a type asks again. */
+const lookedUp = new WeakMap<Circumstances, Map<GuidelineId, ByRating>>();
+
+const lookedUpIn = (
+  circumstances: Circumstances,
+  guideline: GuidelineId,
+  type: TypeId,
+): Map<number, Allowed> => {
+  const all = lookedUp.get(circumstances) ?? new Map<GuidelineId, ByRating>();
   lookedUp.set(circumstances, all);
-  const own = all.get(guideline) ?? new Map<TypeId, Allowed>();
-  all.set(guideline, own);
+  const byType: ByRating = all.get(guideline) ?? new Map();
+  all.set(guideline, byType);
+  const own = byType.get(type) ?? new Map<number, Allowed>();
+  byType.set(type, own);
   return own;
 };
 
-const allowedFor = (
-  type: TypeId,
-  circumstances: Circumstances,
-  guideline: GuidelineId,
-): Allowed => {
-  const known = lookedUpIn(circumstances, guideline);
-  const allowed = known.get(type) ?? lookUp(type, circumstances, guideline);
-  known.set(type, allowed);
+const allowedFor = (part: Rated, circumstances: Circumstances, guideline: GuidelineId): Allowed => {
+  const known = lookedUpIn(circumstances, guideline, part.type);
+  const allowed = known.get(part.rated) ?? lookUp(part, circumstances, guideline);
+  known.set(part.rated, allowed);
   return allowed;
 };
 
 /** The same for a part: of the maker's ceiling what is printed for its very rating, if anything is. */
 const allowedForPart = (
-  { type, ratedVoltage }: Part,
+  { type, ratedVoltage: rated }: Part,
   circumstances: Circumstances,
   guideline: GuidelineId,
 ): Allowed => {
@@ -127,22 +139,29 @@ const allowedForPart = (
   const warm = conditions['t-max']?.max ?? ROOM_C;
   const printed =
     guideline === MAKERS
-      ? categoryShare(catalogue.categoryVoltages, type, ratedVoltage, warm)
+      ? categoryShare(catalogue.categoryVoltages, { type, rated }, warm)
       : undefined;
   return printed === undefined
-    ? allowedFor(type, circumstances, guideline)
+    ? allowedFor({ type, rated }, circumstances, guideline)
     : { share: printed.share, sources: [printed.row.source], bases: [printed.row.basis] };
 };
 
 type RatedPart = Pick<Part, 'type' | 'voltageKind'>;
 
 const findNeededRating = (part: RatedPart, circumstances: Circumstances): number => {
-  const ceiling = allowedFor(part.type, circumstances, MAKERS).share;
-  const guide = allowedFor(part.type, circumstances, circumstances.guideline).share;
-  return Math.max(
-    highestStress(part, circumstances).max / ceiling,
-    ratingStress(part, circumstances).max / guide,
-  );
+  const { type } = part;
+  const highest = highestStress(part, circumstances).max;
+  const working = ratingStress(part, circumstances).max;
+  let above = 0;
+  for (const border of ratingBorders(circumstances.catalogue.derating, type)) {
+    const upToBorder = { type, rated: border };
+    const ceiling = allowedFor(upToBorder, circumstances, MAKERS).share;
+    const guide = allowedFor(upToBorder, circumstances, circumstances.guideline).share;
+    const needed = Math.max(above, highest / ceiling, working / guide);
+    if (needed <= border) return needed;
+    above = border;
+  }
+  return Infinity;
 };
 
 /** What has been worked out, by kind of voltage and type: every offer of a type asks again. */

@@ -98,6 +98,8 @@ describe('equations behave as the physics', () => {
 const row = (from: number, to: number, share: number, end: number): DeratingRow => ({
   guideline: 'maker',
   types: ['a-type'],
+  above_v: undefined,
+  up_to_v: undefined,
   share,
   from_c: from,
   to_c: to,
@@ -129,16 +131,19 @@ describe('allowedShare', () => {
     [125, 2 / 3],
     [126, 0],
   ])('at %f °C lets %f of the rating stand', (celsius, share) => {
-    expect(allowedShare(rows, 'maker', 'a-type', celsius)?.share).toBeCloseTo(share, 12);
+    expect(allowedShare(rows, 'maker', { type: 'a-type', rated: 25 }, celsius)?.share).toBeCloseTo(
+      share,
+      12,
+    );
   });
 
   it('is silent on types and guidelines without rows', () => {
-    expect(allowedShare(rows, 'maker', 'another', 25)).toBeUndefined();
-    expect(allowedShare(rows, 'agency', 'a-type', 25)).toBeUndefined();
+    expect(allowedShare(rows, 'maker', { type: 'another', rated: 25 }, 25)).toBeUndefined();
+    expect(allowedShare(rows, 'agency', { type: 'a-type', rated: 25 }, 25)).toBeUndefined();
   });
 
   it('takes the stricter of two spans that touch', () => {
     const step = [row(-55, 85, 1, 1), row(85, 125, 0.5, 0.5)];
-    expect(allowedShare(step, 'maker', 'a-type', 85)?.share).toBe(0.5);
+    expect(allowedShare(step, 'maker', { type: 'a-type', rated: 25 }, 85)?.share).toBe(0.5);
   });
 });

@@ -3,6 +3,7 @@ import { factorUnderBias } from '../../../src/engine/equations/bias.ts';
 import {
   allowedShare,
   categoryShare,
+  ratingBorders,
   shareByRule,
 } from '../../../src/engine/equations/derating.ts';
 import { driftBySlope, magnitude } from '../../../src/engine/equations/drift.ts';
@@ -118,6 +119,8 @@ const provenance = { source: 'trade', locator: '', basis: 'common-practice', not
 const span = (from_c: number, to_c: number, share: number, end_share: number): DeratingRow => ({
   guideline: 'plain',
   types: ['film'],
+  above_v: undefined,
+  up_to_v: undefined,
   from_c,
   to_c,
   share,
@@ -146,14 +149,29 @@ describe('derating', () => {
     [120, 0.05, 120],
     [121, 0, 120],
   ])('at %d °C', (temperature, share, from) => {
-    const found = allowedShare(rows, 'plain', 'film', temperature);
+    const found = allowedShare(rows, 'plain', { type: 'film', rated: 63 }, temperature);
     expect(found?.share).toBeCloseTo(share, 12);
     expect(found?.row.from_c).toBe(from);
   });
 
   it('says nothing of other types, nor in other guidelines', () => {
-    expect(allowedShare(rows, 'plain', 'mica', 20)).toBeUndefined();
-    expect(allowedShare(rows, 'other', 'film', 20)).toBeUndefined();
+    expect(allowedShare(rows, 'plain', { type: 'mica', rated: 63 }, 20)).toBeUndefined();
+    expect(allowedShare(rows, 'other', { type: 'film', rated: 63 }, 20)).toBeUndefined();
+  });
+
+  it.each([
+    [6.3, 0.9],
+    [10, 0.9],
+    [10.1, 0.8],
+    [1000, 0.8],
+  ])('of %d V where it goes by the rating', (rated, share) => {
+    const banded = [
+      { ...span(-55, 105, 0.9, 0.9), up_to_v: 10 },
+      { ...span(-55, 105, 0.8, 0.8), above_v: 10 },
+    ];
+    expect(allowedShare(banded, 'plain', { type: 'film', rated }, 20)?.share).toBe(share);
+    expect(ratingBorders([...rows, ...banded], 'film')).toEqual([10, Infinity]);
+    expect(ratingBorders(rows, 'film')).toEqual([Infinity]);
   });
 
   /** Tantalum of 25 V that is a 17 V part at 125 °C. */
@@ -175,10 +193,10 @@ describe('derating', () => {
     [25, 126, undefined],
     [16, 105, undefined],
   ])('of %d V at %d °C by what is printed', (rated, temperature, share) => {
-    const found = categoryShare(categories, 'film', rated, temperature)?.share;
+    const found = categoryShare(categories, { type: 'film', rated }, temperature)?.share;
     if (share === undefined) expect(found).toBeUndefined();
     else expect(found).toBeCloseTo(share, 12);
-    expect(categoryShare(categories, 'paper', rated, temperature)).toBeUndefined();
+    expect(categoryShare(categories, { type: 'paper', rated }, temperature)).toBeUndefined();
   });
 
   it('takes what is printed as the makers’ own, and only as that', () => {

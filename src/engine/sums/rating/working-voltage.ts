@@ -1,4 +1,5 @@
-import { MAKERS, shareByRule, type DeratingRules } from '../../equations/derating.ts';
+import { MAKERS, shareByRule, type DeratingRules, type Rated } from '../../equations/derating.ts';
+import type { Basis } from '../../catalogue.ts';
 import { basisName } from '../basis-name.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
@@ -9,6 +10,21 @@ interface Facts extends DeratingRules {
 
 /** The guideline that is cautious use. */
 const CAUTIOUS = 'workshop';
+
+/** A rule at work: a share below the makers’ ceiling stands by itself, above it the ceiling holds. */
+const strictest = (
+  rules: DeratingRules,
+  guideline: string,
+  part: Rated,
+  temperature: number,
+): { share: number; byCeiling: boolean; row: { basis: Basis } } | undefined => {
+  const own = shareByRule(rules, guideline, part, temperature);
+  if (own === undefined) return undefined;
+  const ceiling = shareByRule(rules, MAKERS, part, temperature);
+  return ceiling !== undefined && ceiling.share < own.share
+    ? { ...ceiling, byCeiling: true }
+    : { ...own, byCeiling: false };
+};
 
 /** How much of a rated voltage may stand across a part, by several guidelines side by side. */
 export const workingVoltage = withFacts(
@@ -76,7 +92,7 @@ export const workingVoltage = withFacts(
   equations: ['V = V_DC + sqrt(2)*V_AC', 's = V/V_a'],
   at: ({ type, rating, temp, dc, ac }, rules) => {
     const by = (guideline: string): number | undefined => {
-      const found = shareByRule(rules, guideline, { type, rated: rating }, temp);
+      const found = strictest(rules, guideline, { type, rated: rating }, temp);
       return found === undefined ? undefined : found.share * rating;
     };
     const ceiling = by(MAKERS);
@@ -101,12 +117,12 @@ export const workingVoltage = withFacts(
         'Known from',
       ],
       rows: guidelines.map(({ id, name, kind }) => {
-        const found = shareByRule(rules, id, { type, rated: rating }, temp);
+        const found = strictest(rules, id, { type, rated: rating }, temp);
         if (found === undefined) return [name, kind, 'does not speak of it', '', '', ''];
         const peak = dc + Math.SQRT2 * ac;
         const volts = found.share * rating;
         return [
-          name,
+          found.byCeiling ? `${name} (above the makers’ ceiling, which holds)` : name,
           kind,
           { value: found.share, unit: 'fraction' as const },
           { value: volts, unit: 'V' as const },
@@ -149,6 +165,20 @@ export const workingVoltage = withFacts(
       expected: { allowed: 25 },
       within: 0.005,
       source: 'digikey-forum-t491',
+    },
+    {
+      what: 'From a printed rule of nine tenths up to 10 V: tantalum polymer of 6.3 V at 85 °C stands 5.67 V',
+      inputs: { type: 'ta-polymer', rating: '6.3', temp: '85' },
+      expected: { allowed: 5.67 },
+      within: 0.001,
+      source: 'kemet-t520',
+    },
+    {
+      what: 'From the same rule, four fifths above 10 V: tantalum polymer of 16 V stands 12.8 V',
+      inputs: { type: 'ta-polymer', rating: '16', temp: '85' },
+      expected: { allowed: 12.8 },
+      within: 0.001,
+      source: 'kemet-t520',
     },
     {
       what: 'Printed for polypropylene of 400 V at 95 °C by a falling line: 350 V',
