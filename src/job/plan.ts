@@ -46,11 +46,6 @@ export interface PlanTools {
   catalogueAt: (slice: string) => Catalogue | undefined;
   cache?: PlanCache | undefined;
   understand?: Understand | undefined;
-  /**
-   * Asked before each assessment that has to be worked out but the first, so that a page can stop in time, show
-   * what there is and go on with the same cache; always unless given.
-   */
-  mayWork?: (() => boolean) | undefined;
 }
 
 /** What the assessment of a line is understood from, its designators apart. */
@@ -132,21 +127,16 @@ const fittingOf = (
 };
 
 /**
- * What is to be done with every part of a board. Lines that ask the same are worked out once, and
- * with a cache that is handed in again only what changed.
+ * Plans line by line, so that a page may pause after each. Lines that ask the same are worked out
+ * once, and with a cache that is handed in again only what changed; what a run that was broken off
+ * has worked out stays in the cache.
  */
-export const planJob = (
+export function* planSteps(
   job: Job,
-  {
-    catalogueAt,
-    cache = newPlanCache(),
-    understand = partAsTyped,
-    mayWork = () => true,
-  }: PlanTools,
-): Plan => {
+  { catalogueAt, cache = newPlanCache(), understand = partAsTyped }: PlanTools,
+): Generator<undefined, Plan, undefined> {
   const before = cache.worked.worked();
   const wanted = new Set<string>();
-  let unfinished = 0;
   const wholeKey = JSON.stringify(job.whole);
 
   const plan = (line: Line): PlannedLine => {
@@ -188,12 +178,6 @@ export const planJob = (
       },
     );
     const { key } = asked;
-    // One at least is worked out each time, so that even the longest board comes to its end.
-    const isBegun = cache.worked.worked() > before;
-    if (!cache.worked.has(key) && isBegun && !mayWork()) {
-      unfinished += 1;
-      return { ...base, state: 'waiting', ...decide(line, undefined) };
-    }
     const worked = cache.worked.get(key, asked.work);
     return {
       ...base,
@@ -206,12 +190,25 @@ export const planJob = (
     };
   };
 
-  const planned = job.lines.map(plan);
+  const planned: PlannedLine[] = [];
+  for (const line of job.lines) {
+    planned.push(plan(line));
+    yield;
+  }
   const twice = doubledDesignators(planned.map(({ part }) => part));
   const lines = planned.map((one, at) => {
     const doubled = twice.get(at);
     return doubled === undefined ? one : { ...one, doubled };
   });
   for (const memory of Object.values(cache) as Memory<unknown>[]) memory.sweep();
-  return { lines, wanted: [...wanted], unfinished, workedOut: cache.worked.worked() - before };
+  return { lines, wanted: [...wanted], workedOut: cache.worked.worked() - before };
+}
+
+/** What is to be done with every part of a board. */
+export const planJob = (job: Job, tools: PlanTools): Plan => {
+  const steps = planSteps(job, tools);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done === true) return value;
+  }
 };

@@ -4,8 +4,7 @@ import type { PartOfLine } from './part-of-line.ts';
 import type { StandIn } from './stand-in.ts';
 
 /**
- * How far a line can be planned: `assessed`; `waiting` for the catalogue of its position or
- * for its turn; `open`
+ * How far a line can be planned: `assessed`; `waiting` for the catalogue of its position; `open`
  * while its type or position is not known; `other` for parts that no rules here serve.
  */
 export type PlanState = 'assessed' | 'waiting' | 'open' | 'other';
@@ -76,8 +75,6 @@ export interface Plan {
   lines: readonly PlannedLine[];
   /** Positions whose catalogue is still to be fetched. */
   wanted: readonly string[];
-  /** Lines whose turn did not come; plan again with the same cache to go on. */
-  unfinished: number;
   /** How many assessments had to be worked out anew. */
   workedOut: number;
 }

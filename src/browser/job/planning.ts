@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { newPlanCache, planJob, understandWith, type Job, type Plan } from '../../job/index.ts';
+import { newPlanCache, planSteps, understandWith, type Job, type Plan } from '../../job/index.ts';
 import { cataloguePart } from '../catalogue-part.ts';
 
 /** Plans a job in turns, so that typing never waits for it. */
@@ -29,6 +29,22 @@ const fetchParts = async (positions: readonly string[], missing: Set<string>): P
   }
 };
 
+/** Takes steps until the last, with pauses between turns; nothing once nobody waits for it any more. */
+const takeSteps = async (
+  steps: Generator<undefined, Plan, undefined>,
+  isWanted: () => boolean,
+): Promise<Plan | undefined> => {
+  while (isWanted()) {
+    const end = performance.now() + TURN;
+    do {
+      const { done, value } = steps.next();
+      if (done === true) return value;
+    } while (performance.now() < end);
+    await pause();
+  }
+  return undefined;
+};
+
 /**
  * The plan of a job; nothing where a newer one was asked for meanwhile. Rejects where what markings
  * are read with cannot be fetched.
@@ -36,20 +52,14 @@ const fetchParts = async (positions: readonly string[], missing: Set<string>): P
 export const planInTurns = async (job: Job): Promise<Plan | undefined> => {
   run += 1;
   const mine = run;
+  const isWanted = () => mine === run;
   const missing = new Set<string>();
   const understand = understandWith(await cataloguePart('reading'));
   for (;;) {
-    const end = performance.now() + TURN;
-    const plan = planJob(job, {
-      catalogueAt,
-      cache,
-      understand,
-      mayWork: () => performance.now() < end,
-    });
-    const toFetch = plan.wanted.filter((position) => !missing.has(position));
-    if (plan.unfinished === 0 && toFetch.length === 0) return plan;
+    const plan = await takeSteps(planSteps(job, { catalogueAt, cache, understand }), isWanted);
+    const toFetch = plan?.wanted.filter((position) => !missing.has(position)) ?? [];
+    if (toFetch.length === 0) return plan;
     await fetchParts(toFetch, missing);
-    await pause();
-    if (mine !== run) return undefined;
+    if (!isWanted()) return undefined;
   }
 };
