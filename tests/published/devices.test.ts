@@ -3,6 +3,7 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { assessDevice, deviceKnowledge } from '../../src/engine/index.ts';
 import { noiseWithSource, steadyError } from '../../src/engine/equations/amplifier.ts';
 import { seriesLoss } from '../../src/engine/equations/switch.ts';
+import { amplifiedLeakage } from '../../src/engine/equations/transistor.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 import { named } from '../engine/devices/named.ts';
 
@@ -34,6 +35,13 @@ describe('figures of devices against their sheets', () => {
     ['1n4148', 'reverse-leakage', undefined, 'max', 25e-9, '1n4148-wikipedia'],
     ['7805', 'dropout', 1, 'typ', 2, 'lm7805-fairchild'],
     ['lm317', 'input-max', undefined, 'max', 40, 'lm317-st'],
+    ['723', 'input-max', undefined, 'max', 40, 'lm723-nsc'],
+    ['bc108', 'breakdown', undefined, 'max', 20, 'bc107-philips'],
+    ['bc107', 'transition', undefined, 'min', 100e6, 'bc107-philips'],
+    ['lm13700', 'bias-current', undefined, 'max', 5e-6, 'lm13700-nsc'],
+    ['lm13600', 'control-current-max', undefined, 'max', 2e-3, 'lm13600-nsc'],
+    ['74hc4051', 'on-resistance', 9, 'max', 130, 'cd74hc4051-ti'],
+    ['lm393', 'bias-current', undefined, 'max', 250e-9, 'lm393-fairchild'],
   ])('%s: %s at %s, %s is %s by %s', (id, property, at, end, figure) => {
     const known = deviceKnowledge(catalogue, device(id), property, at);
     expect(known?.range[end]).toBeCloseTo(figure, 12);
@@ -73,6 +81,26 @@ describe('figures of devices against their sheets', () => {
     ['dg211', 13, 'v-plus'], // dg211-siliconix
     ['74hc00', 3, 'output'], // 74hc00-nexperia
     ['2sa1015', 2, 'collector'], // 2sa1015-jcst
+    ['lm311', 1, 'emitter-output'], // lm311-ti-2003
+    ['lm311', 2, 'input-plus'], // lm311-ti-2003
+    ['lm311', 7, 'open-output'], // lm311-ti-2003
+    ['lm339', 3, 'v-plus'], // lm339-htc
+    ['lm339', 12, 'v-minus'], // lm339-htc
+    ['lm339', 1, 'open-output'], // lm339-htc
+    ['723', 7, 'v-minus'], // ua723-ti
+    ['723', 11, 'pass-collector'], // ua723-ti
+    ['723', 12, 'v-plus'], // ua723-ti
+    ['4051b', 7, 'v-ee'], // cd4051-ti-2023
+    ['4052b', 13, 'common'], // sn74lv4052-ti
+    ['4053b', 4, 'common'], // cd4053-q1-ti
+    ['lm13700', 11, 'v-plus'], // ne5517-philips
+    ['lm13700', 4, 'input-minus'], // ne5517-philips
+    ['324', 4, 'v-plus'], // lm324-n-ti
+    ['bc107', 1, 'emitter'], // bc107-philips
+    ['bc107', 3, 'collector'], // bc107-philips
+    ['2n3055', 1, 'base'], // etechnophiles-2n3055
+    ['bf245', 2, 'source'], // bf245-nxp
+    ['78l05', 1, 'reg-output'], // circflow-78l05
   ])('%s: pin %s is %s', (id, pin, does) => {
     const [order] = device(id).pinouts;
     const row = catalogue.devices.pins.find((one) => one.pinout === order && one.pin === pin);
@@ -85,6 +113,10 @@ describe('figures of devices against their sheets', () => {
 
   it('makes 80 mV of 80 nA in 1 Mohm', () => {
     expect(steadyError(exactly(0), exactly(80e-9), 1e6, 1).typ).toBeCloseTo(0.08, 12);
+  });
+
+  it('makes 1 mA of 5 uA at 35 degC and a gain of 99 (identity: 5 uA * 2 * 100)', () => {
+    expect(amplifiedLeakage(exactly(5e-6), exactly(99), 35).typ).toBeCloseTo(1e-3, 12);
   });
 
   it('has the thermal noise of 1 kohm at 25 degC, 4.06 nV in 1 Hz, where the rest is silent', () => {

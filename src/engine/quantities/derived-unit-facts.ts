@@ -2,7 +2,7 @@ import { SLOPES } from './slopes.ts';
 import { alike, printed, printedWith, unprefixed } from './unit.ts';
 import type { Unit, UnitFacts } from './unit.ts';
 
-type DerivedUnit = Extract<Unit, 'C' | 'deg' | '1/K' | 'V/s' | 'V/octave' | 'm3' | 'F*V/m3'>;
+type DerivedUnit = Extract<Unit, 'C' | 'S' | 'deg' | '1/K' | 'V/s' | 'V/octave' | 'm3' | 'F*V/m3'>;
 
 /** Units made of others, with the ways in which people write them. */
 export const DERIVED_UNIT_FACTS: Readonly<Record<DerivedUnit, UnitFacts>> = {
@@ -16,6 +16,17 @@ export const DERIVED_UNIT_FACTS: Readonly<Record<DerivedUnit, UnitFacts>> = {
     prefixAlone: false,
     words: {},
     print: printedWith('C', 'fpnum_'),
+  },
+  S: {
+    kind: 'a conductance',
+    signed: false,
+    usual: 'mS',
+    suggest: 'mS or µS',
+    prefixed: ['S', 'siemens', 'A/V', 'mho', 'mhos'],
+    prefixes: 'num',
+    prefixAlone: false,
+    words: {},
+    print: printedWith('S', 'num_'),
   },
   deg: {
     kind: 'an angle',

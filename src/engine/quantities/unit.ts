@@ -16,6 +16,7 @@ export type Unit =
   | 'W'
   | 'J'
   | 'C'
+  | 'S'
   | 'V/s'
   | 'V/octave'
   | 'F*V/m3'

@@ -48,7 +48,8 @@ const unitFor = (size: number, unit: Unit, digits: number): PrintScale => {
   return larger.reduce((scale, next) => {
     const { whole, power } = asWritten(inUnit(size, scale, digits));
     const printed = valueOf({ whole, power: power + scale.power }) * (scale.factor ?? 1);
-    return printed >= next.from ? next : scale;
+    // A size that reaches the border counts, even where few digits round it below: 120 s is 2 min.
+    return Math.max(printed, size) >= next.from ? next : scale;
   }, first);
 };
 

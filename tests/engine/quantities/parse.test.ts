@@ -71,6 +71,7 @@ describe('single values', () => {
     ['1/K', 1e-4, ['100 ppm/K', '100', '100 ppm/°C', '100 ppm per K', '0.01 %/K', '100 ppm']],
     ['1/K', -7.5e-4, ['-750', '−750 ppm/K']],
     ['V/s', 5e6, ['5 V/us', '5 V/µs', '5', '5 volts per microsecond', '5000 V/ms', '5e6 V/s']],
+    ['S', 9.6e-3, ['9.6', '9.6 mS', '9600 µS', '9600 umho', '9.6 mA/V']],
     ['V/octave', 1, ['1', '1 V/octave', '1 V per octave', '1000 mV/oct']],
     ['Hz', 1e6, ['1 MHz', '1M', '1 mhz', '1000 kc/s', '1 Mc', '1e6', '1000 kcs', '1M0']],
     ['Hz', 1e-3, ['1 mHz', '0.001']],

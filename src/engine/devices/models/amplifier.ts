@@ -12,6 +12,7 @@ import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { deviceKnowledge } from '../known.ts';
 import { byFigures, factAt, type DeviceModel, type Numbers } from '../model.ts';
+import { shareOf } from './rating.ts';
 
 /** Something of the part that a condition must leave room for. */
 const room = (property: string, condition: string, words: string): DeviceModel =>
@@ -25,6 +26,8 @@ const room = (property: string, condition: string, words: string): DeviceModel =
 export const inputFloor = room('input-floor', 'room-below', 'to the negative supply');
 export const inputCeiling = room('input-ceiling', 'room-above', 'to the positive supply');
 export const swing = room('swing-lost', 'output-room', 'to the supplies');
+
+export const controlCurrent = shareOf('control-current-max', 'control-current', 'A');
 
 /** Whether the output turns over where the input comes below its floor. */
 export const reversal = byFigures({

@@ -2,6 +2,7 @@ import type { FindingId } from '../../catalogue.ts';
 import type { DeviceModel } from '../model.ts';
 import {
   biasDroop,
+  controlCurrent,
   dcError,
   inputCeiling,
   inputFloor,
@@ -18,7 +19,14 @@ import {
 import { drop, forward, recovery, reverse, reverseLeakage, surge } from './diode.ts';
 import { driveHigh, driveLow, givesHigh, givesLow, sinks } from './logic.ts';
 import { pins, pinsInDoubt, trimPins } from './pins.ts';
-import { sameIdss, sameOutput, samePitch, sameRows, sameStages } from './ratio.ts';
+import {
+  sameIdss,
+  sameOutput,
+  samePitch,
+  sameRows,
+  sameStages,
+  sameTransconductance,
+} from './ratio.ts';
 import {
   differenceLimit,
   discharge,
@@ -32,7 +40,7 @@ import {
 import { builtInCapacitor, contact, seatHeight } from './socket.ts';
 import { span, supplyHigh, supplyLow } from './supply.ts';
 import { chargeStep, holdDroop, resistanceChange, seriesLossModel, settling } from './switch.ts';
-import { amplifies, carries, fastEnough, stands } from './transistor.ts';
+import { amplifies, carries, fastEnough, leakageShare, stands } from './transistor.ts';
 
 /** Every finding about devices, by its id in `devices/findings.csv`. */
 export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
@@ -85,7 +93,10 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   carries,
   amplifies,
   'fast-enough': fastEnough,
+  'leakage-share': leakageShare,
   'same-idss': sameIdss,
+  'same-transconductance': sameTransconductance,
+  'control-current': controlCurrent,
   'same-rows': sameRows,
   'same-pitch': samePitch,
   'seat-height': seatHeight,

@@ -27,6 +27,7 @@ export const sameStages = ratioToOld('stages', 'number');
 export const sameRows = ratioToOld('row-pitch', 'm');
 export const samePitch = ratioToOld('pin-pitch', 'm');
 export const sameIdss = ratioToOld('idss', 'A');
+export const sameTransconductance = ratioToOld('transconductance', 'S');
 
 /** Nominal outputs are compared, since the spread of both is the same. */
 export const sameOutput: DeviceModel = {
