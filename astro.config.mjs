@@ -1,9 +1,11 @@
 import { defineConfig } from 'astro/config';
+import { pathsTogether } from './src/building/paths-together.ts';
 
 export default defineConfig({
   site: process.env.SITE ?? 'https://understudy.example',
   base: process.env.BASE ?? '/',
   output: 'static',
+  integrations: [pathsTogether],
   trailingSlash: 'always',
   // 'jsx', the default, would set "4.7 µF" as "4.7µF" wherever the source breaks the line between them.
   compressHTML: true,

@@ -8,6 +8,7 @@ import { edition } from '../src/text/edition.ts';
 
 const SITE = 'dist';
 const PAIR_PAGE = /^replace\/([^/]+)\/in\/([^/]+)\/$/;
+const DEVICE_PAGE = /^devices\/([^/]+)\/in\/([^/]+)\/$/;
 
 /** Text of a tag of a page of our own; the layout writes each once, in this form. */
 const find = (html: string, pattern: RegExp): string => {
@@ -19,13 +20,32 @@ const find = (html: string, pattern: RegExp): string => {
 const catalogue = loadCatalogue();
 
 /** Other words for the type and the position of a substitution page. */
-const aliases = (type: string, position: string): string =>
-  [
-    catalogue.types[type]?.name,
-    catalogue.types[type]?.family,
-    catalogue.positions[position]?.name,
-    ...(catalogue.positions[position]?.also_called ?? []),
-  ].join(', ');
+const pairAliases = (type: string, position: string): string[] => [
+  catalogue.types[type]?.name ?? '',
+  catalogue.types[type]?.family ?? '',
+  catalogue.positions[position]?.name ?? '',
+  ...(catalogue.positions[position]?.also_called ?? []),
+];
+
+/** Other words for the device and the use of a page where devices stand in. */
+const deviceAliases = (id: string, place: string): string[] => {
+  const device = catalogue.devices.devices.find((row) => row.id === id);
+  const use = catalogue.devices.uses.find((row) => row.id === place);
+  return [
+    device?.name ?? '',
+    ...(device?.also ?? []),
+    use?.name ?? '',
+    ...(use?.also_called ?? []),
+  ];
+};
+
+/** What is looked for on a page that is all numbers, beside its title and its answer. */
+const aliasesOf = (path: string): string[] | undefined => {
+  const [, type, position] = PAIR_PAGE.exec(path) ?? [];
+  if (type !== undefined && position !== undefined) return pairAliases(type, position);
+  const [, device, use] = DEVICE_PAGE.exec(path) ?? [];
+  return device !== undefined && use !== undefined ? deviceAliases(device, use) : undefined;
+};
 
 const addPage = async (index: PagefindIndex, file: string): Promise<boolean> => {
   const html = readFileSync(join(SITE, file), 'utf8');
@@ -34,16 +54,15 @@ const addPage = async (index: PagefindIndex, file: string): Promise<boolean> => 
     .split(sep)
     .join('/')
     .replace(/index\.html$/, '');
-  const pair = PAIR_PAGE.exec(path);
-  // A substitution page is all numbers; its title, its answer and its other names are what is looked for.
+  const aliases = aliasesOf(path);
   const { errors } =
-    pair === null
+    aliases === undefined
       ? await index.addHTMLFile({ url: `/${path}`, content: html })
       : await index.addCustomRecord({
           url: `/${path}`,
           language: 'en',
-          meta: { title: find(html, /<h1>([^<]*)<\/h1>/) },
-          content: `${find(html, /<meta name="description" content="([^"]*)"/)} ${aliases(pair[1] ?? '', pair[2] ?? '')}`,
+          meta: { title: find(html, /<h1[^>]*>([^<]*)<\/h1>/) },
+          content: `${find(html, /<meta name="description" content="([^"]*)"/)} ${aliases.join(', ')}`,
         });
   if (errors.length > 0) throw new Error(`${file}: ${errors.join('; ')}`);
   return true;
@@ -57,10 +76,9 @@ const { index, errors } = await createIndex({
 if (index === undefined) throw new Error(errors.join('; '));
 
 const files = globSync('**/index.html', { cwd: SITE }).toSorted();
-let count = 0;
-for (const file of files) {
-  if (await addPage(index, file)) count += 1;
-}
+// Pages are sent on without waiting for word of each; they are taken in the order in which they come.
+const added = await Promise.all(files.map((file) => addPage(index, file)));
+const count = added.filter(Boolean).length;
 const written = await index.writeFiles({ outputPath: join(SITE, 'pagefind') });
 if (written.errors.length > 0) throw new Error(written.errors.join('; '));
 await close();

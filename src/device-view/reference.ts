@@ -1,3 +1,4 @@
+import { lastFew } from '../building/last-few.ts';
 import { loadCatalogue } from '../catalogue/index.ts';
 import { deviceStandIns, isMetIn } from '../engine/index.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
@@ -15,6 +16,9 @@ export const devicePaths = (): {
   );
 };
 
+/** A page and the figures beside it are built together, several at a time. */
+const assessed = lastFew<ReturnType<typeof deviceStandIns>>(16);
+
 /** The ranked stand-ins of a device in a use, at the usual numbers. */
 export const referenceDevices = (device: DeviceRow, use: UseRow) =>
-  deviceStandIns(loadCatalogue(), device, use);
+  assessed(`${device.id} ${use.id}`, () => deviceStandIns(loadCatalogue(), device, use));

@@ -4,21 +4,13 @@ import {
   rankStandIns,
   resolveSituation,
   type Catalogue,
-  type Leaning,
-  type TypeId,
 } from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
-import { strangeness, strangenessOfType } from '../substitution/strangeness.ts';
+import { leaningFrom } from '../substitution/strangeness.ts';
 import { asOrdered, misfitOf, restOf, type Server } from './asked.ts';
 import { readCandidate } from './choice.ts';
 import type { Rest, Worked } from './planned.ts';
 import { questionOf, type Question } from './question.ts';
-
-/** Leans towards what the answer of a substitution page names first. */
-const leaningFrom = (catalogue: Catalogue, type: TypeId): Leaning => ({
-  ofType: (other) => strangenessOfType(catalogue, type, other),
-  ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
-});
 
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const { original } = resolveSituation(catalogue, request);

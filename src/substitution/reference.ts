@@ -1,22 +1,31 @@
+import { lastFew } from '../building/last-few.ts';
 import { loadCatalogue } from '../catalogue/index.ts';
 import {
   findStandIns,
   pairing,
+  rankStandIns,
   type Assessment,
   type PositionId,
+  type RankedStandIn,
   type TypeId,
 } from '../engine/index.ts';
+import { leaningFrom } from './strangeness.ts';
 
-const assessed = new Map<string, Assessment[]>();
+/** A page and the figures beside it are built together, several at a time. */
+const assessed = lastFew<Assessment[]>(16);
 
-/** Stand-ins for a type in a position at reference conditions; worked out once a build. */
-export const referenceStandIns = (type: TypeId, position: PositionId): Assessment[] => {
-  const key = `${type} ${position}`;
-  const known = assessed.get(key);
-  if (known !== undefined) return known;
-  const found = findStandIns(loadCatalogue(), { original: { type }, position });
-  assessed.set(key, found);
-  return found;
+/** Stand-ins for a type in a position at reference conditions. */
+export const referenceStandIns = (type: TypeId, position: PositionId): Assessment[] =>
+  assessed(`${type} ${position}`, () =>
+    findStandIns(loadCatalogue(), { original: { type }, position }),
+  );
+
+/** The one that the answer of their page names first, without the work of explaining any. */
+export const firstStandIn = (type: TypeId, position: PositionId): RankedStandIn | undefined => {
+  const catalogue = loadCatalogue();
+  return rankStandIns(catalogue, { original: { type }, position }).first(
+    leaningFrom(catalogue, type),
+  );
 };
 
 /** Every pair of type and position, with a page of its own if the two are met together. */

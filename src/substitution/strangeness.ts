@@ -1,4 +1,4 @@
-import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
+import type { Assessment, Catalogue, Leaning, TypeId } from '../engine/index.ts';
 import { madeOf, typeRowOf } from './any-kind.ts';
 import type { AnyPart } from './phrases.ts';
 
@@ -34,3 +34,9 @@ export const strangeness = (
   const chip = buy?.style.startsWith('chip') ?? false;
   return (madeOf(candidate) === undefined ? 0 : MADE) + ofType + (chip && ofType < RARE ? RARE : 0);
 };
+
+/** Leans towards what the answer of a substitution page names first, from an old part's type. */
+export const leaningFrom = (catalogue: Catalogue, type: TypeId): Leaning => ({
+  ofType: (other) => strangenessOfType(catalogue, type, other),
+  ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
+});
