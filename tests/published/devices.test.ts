@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { assessDevice, deviceKnowledge } from '../../src/engine/index.ts';
 import { noiseWithSource, steadyError } from '../../src/engine/equations/amplifier.ts';
+import { adjustedOutput } from '../../src/engine/equations/regulator.ts';
 import { seriesLoss } from '../../src/engine/equations/switch.ts';
 import { amplifiedLeakage } from '../../src/engine/equations/transistor.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
@@ -117,6 +118,11 @@ describe('figures of devices against their sheets', () => {
 
   it('makes 1 mA of 5 uA at 35 degC and a gain of 99 (identity: 5 uA * 2 * 100)', () => {
     expect(amplifiedLeakage(exactly(5e-6), exactly(99), 35).typ).toBeCloseTo(1e-3, 12);
+  });
+
+  it('sets 5 V with 240 and 720 ohm (lm317-onsemi, figure 1)', () => {
+    expect(adjustedOutput(1.25, 240, 720, 0)).toBeCloseTo(5, 12);
+    expect(adjustedOutput(1.25, 240, 720, 100e-6)).toBeCloseTo(5.072, 12);
   });
 
   it('has the thermal noise of 1 kohm at 25 degC, 4.06 nV in 1 Hz, where the rest is silent', () => {

@@ -11,7 +11,7 @@ interface ListedValue {
 
 /** A statement about a series that was made outside this project; its source stands beside it. */
 interface Statement {
-  kind: 'member' | 'position' | 'nearest';
+  kind: 'member' | 'position' | 'nearest' | 'tolerance';
   series: string;
   /** A value, a position or a target, as `kind` asks. */
   of: string;
@@ -24,6 +24,10 @@ const readTable = <Row>(address: string): Row[] =>
 
 const listed = readTable<ListedValue>('../../data/e-series.csv');
 const statements = readTable<Statement>('./e-series.csv');
+const tolerances = readTable<{ series: string; percent: string }>(
+  '../../data/markings/series-tolerances.csv',
+);
+const voltages = readTable<{ volts: string; kind: string }>('../../data/voltages.csv');
 
 /** The decade from 1 up to 10, in the order of the positions. */
 const decade = (series: string): number[] =>
@@ -64,9 +68,24 @@ describe('preferred values against what others publish', () => {
       expect(decade(series).includes(Number(of))).toBe(expected === 'yes');
     } else if (kind === 'position') {
       expect(decade(series)[Number(of) - 1]).toBe(Number(expected));
+    } else if (kind === 'tolerance') {
+      const row = tolerances.find((one) => one.series === series);
+      expect(Number(row?.percent)).toBe(Number(expected));
     } else {
       expect(nearest(series, Number(of)) / Number(expected)).toBeCloseTo(1, 9);
     }
+  });
+});
+
+describe('rated voltages against a published list', () => {
+  test.each([
+    [38, 40],
+    [6.5, 10],
+  ])('the next above %d V is %d V (R5 values, itecnotes)', (needed, next) => {
+    const enough = voltages
+      .filter(({ kind, volts }) => kind === 'dc' && Number(volts) >= needed)
+      .map(({ volts }) => Number(volts));
+    expect(Math.min(...enough)).toBe(next);
   });
 });
 

@@ -65,6 +65,19 @@ describe('trimmers against published figures', () => {
   });
 });
 
+test('open carbon presets above 1 MΩ have 30 %, others 20 % (PT-10 data sheet, table)', () => {
+  const offers = catalogue.kindOffers.filter(({ type }) => type === 'carbon-preset');
+  const at = (ohm: number) =>
+    offers.find((one) => ohm >= (one.value_min ?? 0) && ohm <= (one.value_max ?? Infinity));
+  expect(at(2.2e6)?.tolerances).toEqual(['30']);
+  expect(at(1e6)?.tolerances).toEqual(['20']);
+});
+
+test('metal film moves by 0.003 % in 100 V, carbon film by ten times that (paper on noise and voltage)', () => {
+  expect(100 * (known('metal-film', 'voltage-change')?.max ?? 0)).toBeCloseTo(0.00003, 9);
+  expect(100 * (known('carbon-film', 'voltage-change')?.max ?? 0)).toBeCloseTo(0.0003, 9);
+});
+
 describe('arithmetic of trimmers against printed answers', () => {
   /** Share of the total, per cent, in a degree of a part with so many turns. */
   const percentPerDegree = (turns: number): number => {

@@ -36,6 +36,7 @@ import {
   load,
   outputCapacitor,
   outputEsr,
+  setOutput,
 } from './regulator.ts';
 import { builtInCapacitor, contact, seatHeight } from './socket.ts';
 import { span, supplyHigh, supplyLow } from './supply.ts';
@@ -75,6 +76,7 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'noise-with-source': noise,
   'supply-draw': supplyDraw,
   'same-output': sameOutput,
+  'set-output': setOutput,
   headroom,
   'input-limit': inputLimit,
   'difference-limit': differenceLimit,

@@ -13,7 +13,14 @@ import {
   wiperLoad,
   wiperNoise,
 } from './trimmer.ts';
-import { gainShift, partNoise, resistanceDrift, selfInductance } from './signal.ts';
+import {
+  gainShift,
+  lifeDrift,
+  partNoise,
+  resistanceDrift,
+  selfInductance,
+  voltageShift,
+} from './signal.ts';
 
 /** How each finding about parts besides capacitors is worked out. */
 export const kindModels: Readonly<Record<FindingId, KindModel>> = {
@@ -29,6 +36,8 @@ export const kindModels: Readonly<Record<FindingId, KindModel>> = {
   'overload-voltage': overloadVoltage,
   'surge-duty': surgeDuty,
   'resistance-drift': resistanceDrift,
+  'voltage-shift': voltageShift,
+  'life-drift': lifeDrift,
   'gain-shift': gainShift,
   'part-noise': partNoise,
   'self-inductance': selfInductance,

@@ -2,9 +2,9 @@ import { driftBySlope } from '../../equations/drift.ts';
 import { currentNoise, inductiveShare, thermalNoise } from '../../equations/resistor.ts';
 import { conditionOf } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import { mapRising, type Range } from '../../quantities/range.ts';
+import { mapRising, scale, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
-import { fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
+import { effectiveVoltage, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
 
 /** Change of resistance from the coldest to the warmest. */
 export const resistanceDrift: KindModel = fromProperties(
@@ -14,6 +14,24 @@ export const resistanceDrift: KindModel = fromProperties(
   ({ 'resistance-tc': slope }, _part, circumstances, value) =>
     `${formatQuantity(slope, '1/K')} over ${formatValue(warmingSpan(circumstances), 'K')}: ` +
     formatQuantity(value, 'fraction'),
+);
+
+/** Change of resistance because voltage stands across the part. */
+export const voltageShift: KindModel = fromProperties(
+  ['voltage-change'],
+  ({ 'voltage-change': each }, _part, circumstances) =>
+    scale(each, effectiveVoltage(circumstances)),
+  ({ 'voltage-change': each }, _part, circumstances, value) =>
+    `${formatQuantity(each, 'fraction')} for each volt, ${formatValue(effectiveVoltage(circumstances), 'V')} across it: ` +
+    formatQuantity(value, 'fraction'),
+);
+
+/** Change in a thousand hours at full load, as makers promise it. */
+export const lifeDrift: KindModel = fromProperties(
+  ['full-load-change'],
+  ({ 'full-load-change': change }) => change,
+  ({ 'full-load-change': change }) =>
+    `up to ${formatValue(change.max, 'fraction')} in a thousand hours at full load`,
 );
 
 /** How far the marked value is from the old one, as a share. */
