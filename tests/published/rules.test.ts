@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { factorUnderBias } from '../../src/engine/equations/bias.ts';
 import { ageingLoss } from '../../src/engine/equations/drift.ts';
 import { lossResistance } from '../../src/engine/equations/inrush.ts';
 import { wearLife } from '../../src/engine/equations/life.ts';
@@ -7,7 +8,7 @@ import { acVoltage } from '../../src/engine/findings/alternating.ts';
 import { reverseWithstood } from '../../src/engine/findings/reverse.ts';
 import { peakVoltage, ratedVoltage, voltageMargin } from '../../src/engine/findings/voltage.ts';
 import type { Part } from '../../src/engine/index.ts';
-import { exactly, mapFalling, type Range } from '../../src/engine/quantities/range.ts';
+import { exactly, mapFalling, scale, type Range } from '../../src/engine/quantities/range.ts';
 import { bodyOfRow } from '../../src/engine/sizes/body.ts';
 import { frequencyFactor, temperatureFactor } from '../../src/engine/sizes/ripple-factors.ts';
 import { listedRipple } from '../../src/engine/sizes/ripple-of.ts';
@@ -129,6 +130,17 @@ const said: Record<string, (one: Given) => number | string | Range> = {
   'leakage-limit': (one) => {
     const { type, capacitance, ratedVoltage: volts } = partOf(one);
     return leakageLimit(catalogue.leakageLimits, type, capacitance, volts) ?? NaN;
+  },
+  'leakage-held': (one) => {
+    const { type, capacitance, ratedVoltage: volts } = partOf(one);
+    const max = leakageLimit(catalogue.leakageLimits, type, capacitance, volts) ?? NaN;
+    return { min: 0, typ: max / 2, max };
+  },
+  'left-under-bias': (one) => {
+    const known = catalogue.knowledge[one.word('type')]?.['voltage-coefficient'];
+    if (known?.status !== 'known') return NaN;
+    const left = factorUnderBias(known.range, one.number('v'), one.number('rated'));
+    return scale(left, one.number('c'));
   },
   'ageing-between': (one) => {
     const lost = (hours: number): number => ageingLoss(exactly(one.number('rate')), hours).typ;

@@ -1,7 +1,7 @@
 import { exactly } from '../quantities/range.ts';
 import { rippleVoltage } from './ripple.ts';
 
-/** What a full-wave rectifier and its reservoir do, taken as ideal but for the drop of the diodes. */
+/** What a rectifier and its reservoir do, taken as ideal but for the drop of the diodes. */
 export interface Rectified {
   /** V, at the crest. */
   peak: number;
@@ -9,18 +9,18 @@ export interface Rectified {
   ripple: number;
   /** V, at the trough. */
   trough: number;
-  /** Share of the half cycle in which the diodes conduct, 0 to 1. */
+  /** Share of the time in which the diodes conduct, 0 to 1. */
   conduction: number;
   /** A, at the highest of a charging pulse taken as a triangle that falls from its start. */
   pulse: number;
 }
 
 /**
- * Reservoir behind a full-wave rectifier.
+ * Reservoir behind a rectifier.
  *
  * Ripple I/(f*C) errs on the high side, for it takes the pulses as short. Diodes conduct from
- * where the sine is as high as the trough up to its crest: acos(1 - V_r/V_p) of the half circle. The
- * charge of a half cycle, I/f, goes through in that time; a pulse that falls from its start in a
+ * where the sine is as high as the trough up to its crest: acos(1 - V_r/V_p) of the circle, once or twice
+ * a cycle. The charge between two pulses, I/f, goes through in that time; a pulse that falls from its start in a
  * straight line is twice its mean. Worked out from these identities; resistance of transformer and
  * diodes lowers and lengthens the pulse.
  *
@@ -29,6 +29,7 @@ export interface Rectified {
  * @param current drawn, A
  * @param mains frequency, Hz
  * @param farad reservoir, F
+ * @param pulses in a cycle: two behind a full-wave rectifier, one behind a single diode
  */
 export const rectified = (
   effective: number,
@@ -36,11 +37,12 @@ export const rectified = (
   current: number,
   mains: number,
   farad: number,
+  pulses: 1 | 2,
 ): Rectified => {
   const peak = Math.max(0, effective * Math.SQRT2 - drop);
-  const ripple = Math.min(peak, rippleVoltage(current, 2 * mains, exactly(farad)).typ);
+  const ripple = Math.min(peak, rippleVoltage(current, pulses * mains, exactly(farad)).typ);
   const angle = peak === 0 ? Math.PI / 2 : Math.acos(1 - ripple / peak);
-  const conduction = angle / Math.PI;
+  const conduction = (pulses * angle) / (2 * Math.PI);
   const mean = conduction === 0 ? current : current / conduction;
   return { peak, ripple, trough: peak - ripple, conduction, pulse: 2 * mean };
 };

@@ -119,22 +119,22 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ],
   [
     'crest of 10 V that sags by half: conducts from 60 degrees before the crest',
-    rectified(12 / Math.SQRT2, 2, 1, 50, 2e-3),
+    rectified(12 / Math.SQRT2, 2, 1, 50, 2e-3, 2),
     { peak: 10, ripple: 5, trough: 5, conduction: 1 / 3, pulse: 6 },
   ],
   [
     'too small a reservoir empties',
-    rectified(12 / Math.SQRT2, 2, 1, 50, 1e-4),
+    rectified(12 / Math.SQRT2, 2, 1, 50, 1e-4, 2),
     { peak: 10, ripple: 10, trough: 0, conduction: 0.5, pulse: 4 },
   ],
   [
     'a winding below the drop of its diodes',
-    rectified(1, 2, 1, 50, 1e-3),
+    rectified(1, 2, 1, 50, 1e-3, 2),
     { peak: 0, ripple: 0, trough: 0, conduction: 0.5, pulse: 4 },
   ],
   [
     'no load',
-    rectified(12 / Math.SQRT2, 2, 0, 50, 1e-3),
+    rectified(12 / Math.SQRT2, 2, 0, 50, 1e-3, 2),
     { peak: 10, ripple: 0, trough: 10, conduction: 0, pulse: 0 },
   ],
   [

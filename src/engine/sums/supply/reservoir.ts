@@ -1,15 +1,46 @@
 import { storedEnergy, surgeCurrent, switchOnPeak } from '../../equations/inrush.ts';
 import { rectified } from '../../equations/rectifier.ts';
 import { triangularRms } from '../../equations/ripple.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { choice, defineSum, optionalQuantity, quantity } from '../sum.ts';
 
-/** Reservoir behind a full-wave rectifier: ripple, pulses, surge, and what a regulator has left. */
+/**
+ * Direct current for each ampere, effective, of the winding, with a capacitor behind the rectifier
+ * (design guide of a transformer maker), and pulses a cycle, by the way of rectifying.
+ */
+const WAYS = {
+  bridge: { name: 'bridge of four diodes', share: 0.62, pulses: 2 },
+  tapped: { name: 'two diodes, tapped winding', share: 1, pulses: 2 },
+  half: { name: 'one diode, half wave', share: 0.28, pulses: 1 },
+} as const;
+
+const wayOf = (id: string): (typeof WAYS)[keyof typeof WAYS] =>
+  id === 'half' || id === 'tapped' ? WAYS[id] : WAYS.bridge;
+
+const equationsOf = (id: string): readonly string[] => {
+  const { share, pulses } = wayOf(id);
+  return [
+    'V_p = sqrt(2)*V_ac - V_D',
+    pulses === 2 ? 'V_r = I / (2*f*C)' : 'V_r = I / (f*C)',
+    'V_t = V_p - V_r',
+    'V_h = V_t - V_out - V_min',
+    'I_0 = V_p/R',
+    ...(share === 1 ? ['I_w = I'] : [`I_w = I/${share}`]),
+    'W = C*V_p^2/2',
+  ];
+};
+
+/** Reservoir behind a rectifier: ripple, pulses, surge, and what a regulator has left. */
 export const reservoir = defineSum({
   id: 'reservoir',
   title: 'Reservoir behind a rectifier',
-  lead: 'Ripple, charging pulses and switch-on surge of a reservoir behind a full-wave rectifier, and what is left for a regulator.',
+  lead: 'Ripple, charging pulses and switch-on surge of a reservoir behind a rectifier, what the winding has to give, and what is left for a regulator.',
   group: 'supply',
   inputs: {
+    way: choice({
+      label: 'Rectifier',
+      usual: 'bridge',
+      options: Object.entries(WAYS).map(([id, { name }]) => ({ id, name })),
+    }),
     vac: quantity({
       label: 'Winding, effective',
       symbol: 'V_ac',
@@ -17,6 +48,7 @@ export const reservoir = defineSum({
       usual: '15 V ±10 %',
       lowest: 1,
       highest: 10_000,
+      hint: 'of a tapped one either half',
     }),
     drop: quantity({
       label: 'Drop of the diodes in the path',
@@ -25,7 +57,7 @@ export const reservoir = defineSum({
       usual: '1.6 V',
       lowest: 0,
       highest: 100,
-      hint: 'two in a bridge, one with a tapped winding',
+      hint: 'two diodes in a bridge, else one',
     }),
     i: quantity({
       label: 'Load current',
@@ -89,18 +121,14 @@ export const reservoir = defineSum({
     pulse: { label: 'Highest of the charging pulses', symbol: 'I_p', unit: 'A' },
     first: { label: 'Current at the first instant', symbol: 'I_0', unit: 'A' },
     surge: { label: 'Surge as the half sine that heats alike', unit: 'A' },
+    winding: { label: 'Current that the winding is rated for, at least', symbol: 'I_w', unit: 'A' },
     energy: { label: 'Energy stored', symbol: 'W', unit: 'J' },
   },
-  equations: [
-    'V_p = sqrt(2)*V_ac - V_D',
-    'V_r = I / (2*f*C)',
-    'V_t = V_p - V_r',
-    'V_h = V_t - V_out - V_min',
-    'I_0 = V_p/R',
-    'W = C*V_p^2/2',
-  ],
-  at: ({ vac, drop, i, f, c, r, reg, dropout }) => {
-    const { peak, ripple, trough, conduction, pulse } = rectified(vac, drop, i, f, c);
+  equations: equationsOf('bridge'),
+  equationsFor: ({ way }) => equationsOf(way),
+  at: ({ way, vac, drop, i, f, c, r, reg, dropout }) => {
+    const { share, pulses } = wayOf(way);
+    const { peak, ripple, trough, conduction, pulse } = rectified(vac, drop, i, f, c, pulses);
     return {
       ripple,
       rms: triangularRms(ripple),
@@ -111,6 +139,7 @@ export const reservoir = defineSum({
       pulse,
       first: switchOnPeak(peak, r),
       surge: surgeCurrent(peak, r, c, 1 / (2 * f)),
+      winding: i / share,
       energy: storedEnergy(c, peak),
     };
   },
@@ -166,8 +195,22 @@ export const reservoir = defineSum({
     },
   ],
   cautions: ['mains', 'stored-charge'],
-  sources: ['identity'],
+  sources: ['identity', 'hammond-rectifier'],
   checks: [
+    {
+      what: 'From a chart for transformers: a winding of 2 A behind a bridge and a capacitor gives 1.24 A',
+      inputs: { way: 'bridge', i: '1.24 A' },
+      expected: { winding: 2 },
+      within: 0.001,
+      source: 'hammond-rectifier',
+    },
+    {
+      what: 'Worked by hand: one diode and a ripple of a tenth of the crest conduct for acos(0.9) of 360 degrees',
+      inputs: { way: 'half', vac: '10', drop: '0', i: '1 A', f: '50', c: '14142.1 µF' },
+      expected: { ripple: 1.41421, conduction: 0.07178 },
+      within: 0.001,
+      source: 'identity',
+    },
     {
       what: 'Printed: 12 V behind two drops of 0.8 V have a crest of 15.37 V; 154 mA at 60 Hz and 1 V of ripple ask for 1283 µF',
       inputs: { vac: '12', drop: '1.6', i: '154 mA', f: '60', c: '1283 µF' },
