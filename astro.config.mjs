@@ -1,9 +1,11 @@
 import { defineConfig } from 'astro/config';
+import { SITE } from './scripts/site-folder.ts';
 import { pathsTogether } from './src/building/paths-together.ts';
 
 export default defineConfig({
   site: process.env.SITE ?? 'https://understudy.example',
   base: process.env.BASE ?? '/',
+  outDir: SITE,
   output: 'static',
   integrations: [pathsTogether],
   trailingSlash: 'always',

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import { copyFileSync, globSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { SITE } from './site-folder.ts';
 
 /** Lists every built file with its hash, a section each, and gives the worker its edition. */
 
-const SITE = 'dist';
 /** Holds the pages over again. */
 const ONE_FILE = 'understudy-offline.html';
 const MOST_SHELL_BYTES = 2_000_000;

@@ -7,10 +7,10 @@ import { loadCatalogue } from '../src/catalogue/index.ts';
 import { CATALOGUE_ID } from '../src/one-file/data.ts';
 import { scriptOf } from '../src/one-file/scripts.ts';
 import { edition } from '../src/text/edition.ts';
+import { SITE } from './site-folder.ts';
 
 /** Makes one file of the built site, to be opened from a stick without a server or a network. */
 
-const SITE = 'dist';
 const NAME = 'understudy-offline.html';
 /** Pages that are many are drawn when they are opened (`views.ts`) rather than held. */
 const MOST_BYTES = 25_000_000;

@@ -3,10 +3,10 @@ import { join, sep } from 'node:path';
 import { createIndex, close, type PagefindIndex } from 'pagefind';
 import { loadCatalogue } from '../src/catalogue/index.ts';
 import { edition } from '../src/text/edition.ts';
+import { SITE } from './site-folder.ts';
 
 /** Indexes the words of the built pages, so that the site can be searched without a server. */
 
-const SITE = 'dist';
 const PAIR_PAGE = /^replace\/([^/]+)\/in\/([^/]+)\/$/;
 const DEVICE_PAGE = /^devices\/([^/]+)\/in\/([^/]+)\/$/;
 

@@ -60,6 +60,7 @@ const counts = [
   single({ name: 'format:check' }),
   single({ name: 'lint' }),
   single({ name: 'build:twice' }),
+  single({ name: 'build:under-a-path' }),
   single({ name: 'types' }),
   counted(
     {

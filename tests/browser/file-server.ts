@@ -20,23 +20,27 @@ export interface FileServer {
   stop: () => Promise<void>;
 }
 
-/** Serves the built site on a free port as any static host would, with no rules of its own. */
-export const serveFiles = async (): Promise<FileServer> => {
+/**
+ * Serves a built site on a free port as any static host would, with no rules of its own.
+ * @param folder where it was built
+ * @param base the path that it is under, with both slashes
+ */
+export const serveFiles = async (folder = SITE, base = '/'): Promise<FileServer> => {
   const instead = new Map<string, string | undefined>();
   const contentOf = (path: string): string | Buffer | undefined => {
     if (instead.has(path)) return instead.get(path);
-    const file = join(SITE, path);
+    const file = join(folder, path);
     return existsSync(file) ? readFileSync(file) : undefined;
   };
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://a.example');
-    const path = decodeURIComponent(pathname.slice(1)).replace(/(^|\/)$/, '$1index.html');
-    const content = contentOf(path);
+    const path = decodeURIComponent(pathname.slice(base.length)).replace(/(^|\/)$/, '$1index.html');
+    const content = pathname.startsWith(base) ? contentOf(path) : undefined;
     const type = TYPES[path.split('.').at(-1) ?? ''] ?? 'application/octet-stream';
     response.writeHead(content === undefined ? 404 : 200, {
       'Content-Type': content === undefined ? 'text/html' : type,
     });
-    response.end(content ?? readFileSync(join(SITE, '404.html')));
+    response.end(content ?? readFileSync(join(folder, '404.html')));
   });
   await new Promise<void>((resolve) => {
     server.listen(0, '127.0.0.1', resolve);
