@@ -57,6 +57,7 @@ const itemOf = (item: string, before: string): Designators => {
  * commas, semicolons or spaces between. A range of more than 1,000 is refused. Never throws.
  */
 export const expandDesignators = (text: string): Designators => {
+  if (NAME.test(text)) return { list: [text], faults: [] };
   const list = new Set<string>();
   const twice = new Set<string>();
   const faults: string[] = [];

@@ -2,8 +2,8 @@ import {
   assess,
   judgeFirst,
   rankStandIns,
-  resolveSituation,
   type Catalogue,
+  type Finding,
 } from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
 import { leaningFrom } from '../substitution/strangeness.ts';
@@ -13,17 +13,16 @@ import type { Rest, Worked } from './planned.ts';
 import { questionOf, type Question } from './question.ts';
 
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
-  const { original } = resolveSituation(catalogue, request);
   const ranking = rankStandIns(catalogue, request);
+  const { original } = ranking;
   const leaning = leaningFrom(catalogue, original.type);
   const first = ranking.first(leaning);
-  const likeForLike = ranking.asked({
-    type: original.type,
-    capacitance: original.capacitance,
-    tolerance: original.tolerance,
-    ratedVoltage: original.ratedVoltage,
-    voltageKind: original.voltageKind,
-  });
+  const findMisfit = (): Finding | undefined => {
+    const { type, capacitance, tolerance, ratedVoltage, voltageKind } = original;
+    const likeForLike = ranking.asked({ type, capacitance, tolerance, ratedVoltage, voltageKind });
+    return misfitOf(likeForLike.verdict, () => likeForLike.explain().findings);
+  };
+  let misfit: { found: Finding | undefined } | undefined;
   let rest: Rest | undefined;
   const findRest = (): Rest =>
     restOf(
@@ -34,7 +33,9 @@ const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => 
     request,
     judgement: judgeFirst(catalogue, original, request.position, evidence),
     best: first === undefined || first.verdict === 'keep-out' ? undefined : first.explain(),
-    misfit: misfitOf(likeForLike.verdict, () => likeForLike.explain().findings),
+    get misfit() {
+      return (misfit ??= { found: findMisfit() }).found;
+    },
     rest: () => (rest ??= findRest()),
   };
 };

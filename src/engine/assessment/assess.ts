@@ -85,21 +85,31 @@ const plainPart = ({
   ...(made === undefined ? {} : { made }),
 });
 
-const assessmentOf = (
-  { part, judged, verdict }: Tried,
+const findingsOf = (
+  { part, judged }: Tried,
   { circumstances, demands }: Setting,
-): Assessment => ({
-  candidate: plainPart(part),
-  verdict,
-  findings: demands
+): Assessment['findings'] =>
+  demands
     .flatMap((prepared, index) => {
       const one = judged[index];
       return one === undefined ? [] : [explain(prepared, one, part, circumstances)];
     })
-    .toSorted(byConcern),
-  worst: decisiveDemand(judged, verdict),
-  ...(isOffered(part) ? { buy: toBuy(part, circumstances) } : {}),
-});
+    .toSorted(byConcern);
+
+/** Findings are put into words when they are first read: of a whole board few ever are. */
+const assessmentOf = (tried: Tried, setting: Setting): Assessment => {
+  const { part, judged, verdict } = tried;
+  let findings: Finding[] | undefined;
+  return {
+    candidate: plainPart(part),
+    verdict,
+    get findings() {
+      return (findings ??= findingsOf(tried, setting));
+    },
+    worst: decisiveDemand(judged, verdict),
+    ...(isOffered(part) ? { buy: toBuy(part, setting.circumstances) } : {}),
+  };
+};
 
 /** Parts of a type in the order in which one would choose, one at least. */
 const singleParts = (type: TypeId, { circumstances }: Setting): [Part, ...Part[]] => {
@@ -279,6 +289,8 @@ const firstBy = (leaning: Leaning, setting: Setting): Scored | undefined => {
 
 /** The ranking of `findStandIns`, and parts asked about in the same circumstances, for whoever needs few of them. */
 export interface Ranking {
+  /** The old part with what its request leaves open. */
+  original: Part;
   /** All of them, worked out when they are first asked for. */
   standIns: () => readonly RankedStandIn[];
   /** Only the one that stands first by verdict, then by a leaning, then by rank; much sooner known. */
@@ -301,6 +313,7 @@ export const rankStandIns = (catalogue: Catalogue, request: Request): Ranking =>
   });
   let all: readonly RankedStandIn[] | undefined;
   return {
+    original: setting.circumstances.original,
     standIns: () => (all ??= rank(setting).map(ranked)),
     first: (leaning) => {
       const first = firstBy(leaning, setting);

@@ -61,8 +61,8 @@ export interface PreparedDemand<P = Part, C = Circumstances> {
   limit: Limit;
   /** The rules that turn how far it is beyond its limit into a verdict. */
   rules: VerdictRuleRow[];
-  /** What the old part comes to. */
-  before: Outcome;
+  /** What the old part comes to, worked out when it is first asked for. */
+  before: () => Outcome;
 }
 
 /** The limit of a demand in SI. */
@@ -101,13 +101,14 @@ export const demandsBy = <P, C extends CommonCircumstances<P>>(
   rowsAt(circumstances.catalogue.demands, circumstances.position.id).map((demand) => {
     const row = rowNamed(circumstances.catalogue.findings, demand.finding, 'finding');
     const model = rowNamed(models, demand.finding, 'finding');
+    let before: Outcome | undefined;
     return {
       demand,
       row,
       model,
       limit: limitOf(demand, row, model, circumstances),
       rules: circumstances.catalogue.verdictRules.filter(({ weight }) => weight === demand.weight),
-      before: model.measure(circumstances.original, circumstances),
+      before: () => (before ??= model.measure(circumstances.original, circumstances)),
     };
   });
 
@@ -154,13 +155,14 @@ export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
 
 /** A judged demand with everything that a reader needs to check it. */
 export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
-  { model, before }: PreparedDemand<P, C>,
+  { model, before: measureBefore }: PreparedDemand<P, C>,
   judged: Judged,
   part: P,
   circumstances: C,
 ): Finding => {
   const { demand, row, outcome, limit, beyond, verdict } = judged;
   const known = outcome.status === 'known';
+  const before = measureBefore();
   return {
     demand: demand.id,
     finding: row.id,

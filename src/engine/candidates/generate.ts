@@ -62,10 +62,14 @@ const voltagesFor = (offer: OfferRow, circumstances: Circumstances): number[] =>
   return sufficient.length > 0 ? sufficient.slice(0, 2) : offer.voltages.slice(-1);
 };
 
-/** An offered part with how readily one would choose it; a smaller number stands first. */
+/** An offered part with how readily one would choose it, smaller numbers first. */
 interface Preference {
   part: OfferedPart;
-  order: readonly number[];
+  /** How far its value lies from the old one. */
+  distance: number;
+  /** Place of its rating among those that suffice, of its tolerance among those that are stocked. */
+  rating: number;
+  usual: number;
 }
 
 const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] => {
@@ -75,7 +79,7 @@ const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] =>
   const tolerances = offer.tolerances.map(readTolerance);
   return values.flatMap((capacitance) => {
     const distance = Math.abs(Math.log(capacitance / circumstances.original.capacitance));
-    return voltages.flatMap((volts, step) =>
+    return voltages.flatMap((volts, rating) =>
       tolerances.map((tolerance, usual) => ({
         part: {
           type: offer.type,
@@ -87,19 +91,23 @@ const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] =>
           pitch: offer.pitch_mm,
           series: offer.series,
         },
-        order: [distance, step, usual, -tolerance.plus, volts],
+        distance,
+        rating,
+        usual,
       })),
     );
   });
 };
 
-const compareOrders = (a: readonly number[], b: readonly number[]): number => {
-  for (let index = 0; index < a.length; index += 1) {
-    const difference = (a[index] ?? 0) - (b[index] ?? 0);
-    if (Math.abs(difference) > ROUNDING) return difference;
-  }
-  return 0;
-};
+/** Of values that are alike save for rounding neither is nearer. */
+const nearer = (a: number, b: number): number => (Math.abs(a - b) > ROUNDING ? a - b : 0);
+
+const byPreference = (a: Preference, b: Preference): number =>
+  nearer(a.distance, b.distance) ||
+  a.rating - b.rating ||
+  a.usual - b.usual ||
+  b.part.tolerance.plus - a.part.tolerance.plus ||
+  a.part.ratedVoltage - b.part.ratedVoltage;
 
 /**
  * Of a type that is chosen near its voltage nobody fits a part of more than this many times the
@@ -135,7 +143,7 @@ export const offeredParts = (
     offersOf(catalogue, type).flatMap((offer) => partsOf(offer, circumstances)),
     circumstances,
   )
-    .toSorted((a, b) => compareOrders(a.order, b.order))
+    .toSorted(byPreference)
     .map(({ part }) => part);
 
 /** A part of a type that no offer covers, so that its findings can still be shown. */

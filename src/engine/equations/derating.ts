@@ -31,11 +31,22 @@ const rowsFor = (
 const speaksOf = ({ above_v: above = 0, up_to_v: upTo = Infinity }: DeratingRow, rated: number) =>
   rated > above && rated <= upTo;
 
-/** Ratings (V) at which what is allowed of a type may change, upwards; infinity is the last. */
-export const ratingBorders = (rows: readonly DeratingRow[], type: string): readonly number[] => {
+const findBorders = (rows: readonly DeratingRow[], type: string): readonly number[] => {
   const own = rows.filter(({ types }) => types.includes(type));
   const borders = own.flatMap(({ above_v: above, up_to_v: upTo }) => [above ?? [], upTo ?? []]);
   return [...new Set(borders.flat())].toSorted((a, b) => a - b).concat(Infinity);
+};
+
+/** What has been found, by type; every part of every assessment asks. */
+const bordersFound = new WeakMap<readonly DeratingRow[], Map<string, readonly number[]>>();
+
+/** Ratings (V) at which what is allowed of a type may change, upwards; infinity is the last. */
+export const ratingBorders = (rows: readonly DeratingRow[], type: string): readonly number[] => {
+  const all = bordersFound.get(rows) ?? new Map<string, readonly number[]>();
+  bordersFound.set(rows, all);
+  const borders = all.get(type) ?? findBorders(rows, type);
+  all.set(type, borders);
+  return borders;
 };
 
 /** A kind of part by its type and its rated voltage (V). */
