@@ -1,6 +1,5 @@
-import { resolveSituation } from '../engine/index.ts';
+import type { Assessment } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
-import type { Asked } from '../substitution/address.ts';
 import { choiceForm, choiceNames, choiceOptions } from '../substitution/comparison-form.ts';
 import { besideSentence, comparisonMarkup, type Beside } from '../substitution/comparison-view.ts';
 import {
@@ -11,7 +10,9 @@ import {
   writeChosen,
   type Chosen,
 } from '../substitution/comparison.ts';
-import { havingId } from '../substitution/having.ts';
+import { havingId } from '../substitution/having-fields.ts';
+import type { PartRow } from '../substitution/part-rows.ts';
+import type { AnyPart } from '../substitution/phrases.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
@@ -24,7 +25,7 @@ const form = byId('comparing', HTMLFormElement);
 const said = byId('compared', HTMLElement);
 const comparison = byId('comparison', HTMLElement);
 
-const chosenIn = (shown: Shown): Chosen =>
+const chosenIn = <P extends AnyPart>(shown: Shown<P>): Chosen =>
   readChosen(given.get(compareKey) ?? '', choiceNames(shown));
 
 /** Types that stand side by side, whose findings the comparison leads to. */
@@ -39,7 +40,7 @@ const selectOf = (letter: 'a' | 'b'): HTMLSelectElement | undefined => {
 };
 
 /** Puts the parts that can be chosen into a field, without a change where they are the same. */
-const showChoice = (letter: 'a' | 'b', value: string, shown: Shown): void => {
+const showChoice = <P extends AnyPart>(letter: 'a' | 'b', value: string, shown: Shown<P>): void => {
   const select = selectOf(letter);
   if (select === undefined) return;
   const options = choiceOptions(shown).map((piece) => toDom(piece) as Element);
@@ -51,7 +52,7 @@ const showChoice = (letter: 'a' | 'b', value: string, shown: Shown): void => {
   if (select.selectedIndex < 0) select.value = '';
 };
 
-const showForm = (shown: Shown, { a, b, faults }: Chosen): void => {
+const showForm = <P extends AnyPart>(shown: Shown<P>, { a, b, faults }: Chosen): void => {
   if (form.elements.length === 0) {
     form.replaceChildren(...choiceForm().map((piece) => toDom(piece)));
   }
@@ -70,7 +71,11 @@ const showForm = (shown: Shown, { a, b, faults }: Chosen): void => {
   }
 };
 
-const besideOf = (letter: 'A' | 'B', name: string, shown: Shown): Beside | undefined => {
+const besideOf = <P extends AnyPart>(
+  letter: 'A' | 'B',
+  name: string,
+  shown: Shown<P>,
+): Beside<P> | undefined => {
   const assessment =
     name === HAVE
       ? shown.having
@@ -83,8 +88,14 @@ const say = (words: string): void => {
   if (said.textContent !== words) said.textContent = words;
 };
 
-/** Shows the two parts that the address names side by side, or what is wrong with it. */
-export const showComparison = (shown: Shown, { request }: Asked): void => {
+/**
+ * Shows the two parts that the address names side by side, or what is wrong with it.
+ * @param partRows what is said of the old part and of the two before anything is judged
+ */
+export const showComparison = <P extends AnyPart>(
+  shown: Shown<P>,
+  partRows: (a: Assessment<P>, b: Assessment<P>) => PartRow[],
+): void => {
   if (given.has(compareKey)) place.open = true;
   if (!place.open) return;
   const chosen = chosenIn(shown);
@@ -97,10 +108,8 @@ export const showComparison = (shown: Shown, { request }: Asked): void => {
     say('');
     return;
   }
-  const { original } = resolveSituation(shown.catalogue, request);
-  comparison.replaceChildren(
-    ...comparisonMarkup(shown, original, [a, b]).map((piece) => toDom(piece)),
-  );
+  const rows = partRows(a.assessment, b.assessment);
+  comparison.replaceChildren(...comparisonMarkup(shown, rows, [a, b]).map((piece) => toDom(piece)));
   say(besideSentence(besideRows(a.assessment, b.assessment)));
 };
 

@@ -1,15 +1,9 @@
-import { assess, judgeFirst, type Assessment, type Catalogue } from '../engine/index.ts';
+import type { Assessment, Judgement } from '../engine/index.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import { toDom } from '../markup/to-dom.ts';
-import type { Asked } from '../substitution/address.ts';
-import { havingForm, havingResult } from '../substitution/having-view.ts';
-import {
-  havingFields,
-  havingKeys,
-  readHaving,
-  type Having,
-  type HavingField,
-} from '../substitution/having.ts';
+import type { HavingField } from '../substitution/having-fields.ts';
+import { havingForm, havingResult, type TypeChoice } from '../substitution/having-view.ts';
+import type { AnyPart } from '../substitution/phrases.ts';
 import { typeName, type Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
@@ -22,10 +16,6 @@ const form = byId('having', HTMLFormElement);
 const result = byId('having-result', HTMLElement);
 const said = byId('having-said', HTMLElement);
 
-const keys: readonly string[] = Object.values(havingKeys);
-
-const isAskedFor = (): boolean => keys.some((key) => given.has(key));
-
 const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
   const field = form.elements.namedItem(key);
   return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
@@ -33,11 +23,20 @@ const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined 
     : undefined;
 };
 
+/** What a page asks of a part that the visitor has. */
+export interface HavingAsked {
+  /** Types that may be chosen. */
+  types: readonly TypeChoice[];
+  fields: readonly [HavingField, ...HavingField[]];
+  /** Whether a part from the drawer is to be trusted, where there are rules for that. */
+  judgement?: Judgement | undefined;
+}
+
 /** Draws the form once, when it is first wanted, with what the address says in it. */
-const drawForm = (catalogue: Catalogue, fields: readonly [HavingField, ...HavingField[]]): void => {
+const drawForm = ({ types, fields }: HavingAsked): void => {
   if (form.elements.length > 0) return;
-  form.replaceChildren(...havingForm(catalogue, fields).map((piece) => toDom(piece)));
-  for (const key of keys) {
+  form.replaceChildren(...havingForm(types, fields).map((piece) => toDom(piece)));
+  for (const { key } of fields) {
     const field = fieldOf(key);
     if (field !== undefined) field.value = given.get(key) ?? '';
   }
@@ -53,37 +52,28 @@ const showNote = ({ key, label, note, fault }: HavingField): void => {
   field?.closest('.field')?.setAttribute('data-from', given.has(key) ? 'given' : 'default');
 };
 
-const showForm = (catalogue: Catalogue, having: Having, assessment?: Assessment): void => {
-  const fields = havingFields(having, assessment);
-  drawForm(catalogue, fields);
-  fields.forEach(showNote);
-};
-
-/** What the part that the visitor asks about comes to; nothing where no part is asked about. */
-export const assessHaving = (catalogue: Catalogue, { request }: Asked): Assessment | undefined => {
-  const { candidate } = readHaving(catalogue, new URLSearchParams([...given]));
-  return candidate === undefined ? undefined : assess(catalogue, request, candidate);
-};
-
-const show = (shown: Shown & { having: Assessment }, { request }: Asked): void => {
+const showResult = <P extends AnyPart>(
+  shown: Shown<P> & { having: Assessment<P> },
+  judgement: Judgement | undefined,
+): void => {
   const { catalogue, having } = shown;
-  const judgement = judgeFirst(catalogue, having.candidate, request.position, {});
   result.replaceChildren(...havingResult(shown, judgement).map((piece) => toDom(piece)));
   const words = `${typeName(catalogue, having)}: ${verdictWords[having.verdict]}`;
   if (said.textContent !== words) said.textContent = words;
 };
 
 /** Shows what the part that the visitor asks about comes to, with what is wrong in the form. */
-export const showHaving = (shown: Shown, asked: Asked): void => {
-  if (isAskedFor()) place.open = true;
+export const showHaving = <P extends AnyPart>(shown: Shown<P>, asked: HavingAsked): void => {
+  if (asked.fields.some(({ key }) => given.has(key))) place.open = true;
   if (!place.open) return;
-  const { catalogue, having } = shown;
-  showForm(catalogue, readHaving(catalogue, new URLSearchParams([...given])), having);
+  const { having } = shown;
+  drawForm(asked);
+  asked.fields.forEach(showNote);
   if (having === undefined) {
     result.replaceChildren();
     said.textContent = '';
   } else {
-    show({ ...shown, having }, asked);
+    showResult({ ...shown, having }, asked.judgement);
   }
 };
 

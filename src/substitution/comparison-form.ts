@@ -4,21 +4,25 @@ import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
 import { HAVE } from './comparison.ts';
-import { isNotMade } from './phrases.ts';
+import { isNotMade, type AnyPart } from './phrases.ts';
 import { typeName, type Shown } from './shown.ts';
 
 /** The stand-ins and kept-out parts that stand in the page one by one, with their findings. */
-const listedOf = (assessments: readonly Assessment[]): Assessment[] =>
+const listedOf = <P extends AnyPart>(assessments: readonly Assessment<P>[]): Assessment<P>[] =>
   assessments.filter((one) => !isNotMade(one));
 
 /** Names of the parts that can be chosen. */
-export const choiceNames = ({ assessments, having }: Shown): string[] => [
+export const choiceNames = <P extends AnyPart>({ assessments, having }: Shown<P>): string[] => [
   ...listedOf(assessments).map(({ candidate }) => candidate.type),
   ...(having === undefined ? [] : [HAVE]),
 ];
 
 /** The parts that can be chosen, by verdict, in the order of the ranking. */
-export const choiceOptions = ({ catalogue, assessments, having }: Shown): Markup[] =>
+export const choiceOptions = <P extends AnyPart>({
+  catalogue,
+  assessments,
+  having,
+}: Shown<P>): Markup[] =>
   [
     h('option', { value: '' }, 'choose …'),
     having !== undefined &&

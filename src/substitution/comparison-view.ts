@@ -1,19 +1,19 @@
 import { rangeBar } from '../components/range-bar.ts';
 import { verdictMark, verdictWords } from '../components/verdict-shape.ts';
-import { formatValue, type Assessment, type Part, type Unit } from '../engine/index.ts';
+import { formatValue, type Assessment, type Habit, type Part, type Unit } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf } from '../text/words.ts';
 import { besideRows, type BesideRow } from './comparison.ts';
 import { figureText, findingAnchor } from './finding-table.ts';
-import { partRows, type PartRow } from './part-rows.ts';
-import { partPhrase, printLimit } from './phrases.ts';
+import type { PartRow } from './part-rows.ts';
+import { partPhrase, printLimit, type AnyPart } from './phrases.ts';
 import { typeName, type Shown } from './shown.ts';
 
 /** A part of the two, with the letter that it goes by and the id of its place in the page. */
-export interface Beside {
+export interface Beside<P extends AnyPart = Part> {
   letter: 'A' | 'B';
   id: string;
-  assessment: Assessment;
+  assessment: Assessment<P>;
 }
 
 /** One sentence on how far two parts are apart. */
@@ -31,7 +31,7 @@ export const besideSentence = (rows: readonly BesideRow[]): string => {
     : `${earned}; ${figures} more ${figures === 1 ? 'figure differs' : 'figures differ'}.`;
 };
 
-const barOf = ({ a, b }: BesideRow, { habit }: Shown): Markup | undefined => {
+const barOf = ({ a, b }: BesideRow, habit?: Habit): Markup | undefined => {
   const rows = [
     { label: 'old part', range: a.original, old: true },
     { label: 'A', range: a.standIn, old: false },
@@ -59,11 +59,16 @@ const partRow = ({ name, old, a, b }: PartRow): Markup =>
     ...['', old, a, b].map((cell, at) => h('td', { 'data-of': HEADS[at] }, cell)),
   );
 
-const findingRow = (row: BesideRow, [first, second]: readonly [Beside, Beside], shown: Shown) => {
+type Place = Pick<Beside, 'letter' | 'id'>;
+
+const findingRow = (
+  row: BesideRow,
+  [first, second]: readonly [Place, Place],
+  habit?: Habit,
+): Markup[] => {
   const { a, b, apart } = row;
-  const { habit } = shown;
-  const bar = apart === 'nothing' ? undefined : barOf(row, shown);
-  const cell = ({ letter, id }: Beside, finding: BesideRow['a']): Markup => {
+  const bar = apart === 'nothing' ? undefined : barOf(row, habit);
+  const cell = ({ letter, id }: Place, finding: BesideRow['a']): Markup => {
     // Of a yes or no the reason says more than the answer.
     const figure =
       finding.unit === 'grade' ? finding.working : figureText(finding.standIn, finding.unit, habit);
@@ -113,7 +118,10 @@ const groupOf = (title: string, rows: readonly Markup[]): Markup[] =>
         ),
       ];
 
-const legendItem = ({ letter, id, assessment }: Beside, { catalogue, habit }: Shown): Markup =>
+const legendItem = <P extends AnyPart>(
+  { letter, id, assessment }: Beside<P>,
+  { catalogue, habit }: Shown<P>,
+): Markup =>
   h(
     'li',
     {},
@@ -125,16 +133,19 @@ const legendItem = ({ letter, id, assessment }: Beside, { catalogue, habit }: Sh
     `, ${partPhrase(assessment.candidate, habit)}`,
   );
 
-/** Two parts in one table, a row a demand: the limit, the old part and both, with their verdicts. */
-export const comparisonMarkup = (
-  shown: Shown,
-  old: Part,
-  pair: readonly [Beside, Beside],
+/**
+ * Two parts in one table, a row a demand: the limit, the old part and both, with their verdicts.
+ * @param ofParts what is said of the old part and of both before anything is judged
+ */
+export const comparisonMarkup = <P extends AnyPart>(
+  shown: Shown<P>,
+  ofParts: readonly PartRow[],
+  pair: readonly [Beside<P>, Beside<P>],
 ): Markup[] => {
   const [a, b] = pair;
   const rows = besideRows(a.assessment, b.assessment);
   const rowsOf = (apart: BesideRow['apart']): Markup[] =>
-    rows.filter((row) => row.apart === apart).flatMap((row) => findingRow(row, pair, shown));
+    rows.filter((row) => row.apart === apart).flatMap((row) => findingRow(row, pair, shown.habit));
   return [
     h('ul', { class: 'plain' }, ...pair.map((one) => legendItem(one, shown))),
     h(
@@ -165,7 +176,7 @@ export const comparisonMarkup = (
             ),
           ),
         ),
-        ...groupOf('The part', partRows(old, a.assessment, b.assessment, shown.habit).map(partRow)),
+        ...groupOf('The part', ofParts.map(partRow)),
         ...(['verdict', 'figure', 'nothing'] as const).flatMap((apart) =>
           groupOf(GROUPS[apart], rowsOf(apart)),
         ),

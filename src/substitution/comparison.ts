@@ -57,7 +57,10 @@ const APART: readonly BesideRow['apart'][] = ['verdict', 'figure', 'nothing'];
 const WEIGHTS: readonly Finding['weight'][] = ['hard', 'strong', 'mild'];
 
 /** Every demand for two parts assessed alike, those first that tell them apart and weigh most. */
-export const besideRows = (a: Assessment, b: Assessment): BesideRow[] =>
+export const besideRows = (
+  a: Pick<Assessment, 'findings'>,
+  b: Pick<Assessment, 'findings'>,
+): BesideRow[] =>
   a.findings
     .flatMap((own): BesideRow[] => {
       const other = b.findings.find(({ demand }) => demand === own.demand);

@@ -1,16 +1,23 @@
-import type { Assessment, Catalogue, Judgement } from '../engine/index.ts';
+import type { Assessment, Judgement } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
 import { inputMarkup, noteMarkup } from './form.ts';
-import { havingId, type HavingField } from './having.ts';
+import { havingId, type HavingField } from './having-fields.ts';
 import { reformingPart } from './judge-view.ts';
-import { reasonPhrase } from './phrases.ts';
+import { reasonPhrase, type AnyPart } from './phrases.ts';
 import { openItem } from './results.ts';
 import { citedSources, type Shown } from './shown.ts';
 import { inHand, whyWorse } from './why-worse.ts';
 
-const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
-  const families = Map.groupBy(Object.values(catalogue.types), ({ family }) => family);
+/** A type that may be chosen. */
+export interface TypeChoice {
+  id: string;
+  name: string;
+  family: string;
+}
+
+const typeField = (types: readonly TypeChoice[], field: HavingField): Markup => {
+  const families = Map.groupBy(types, ({ family }) => family);
   const { key, label } = field;
   return h(
     'p',
@@ -20,11 +27,11 @@ const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
       'select',
       { id: `field-${key}`, name: key, 'aria-describedby': `${key}-note` },
       h('option', { value: '' }, 'choose …'),
-      ...[...families].map(([family, types]) =>
+      ...[...families].map(([family, members]) =>
         h(
           'optgroup',
           { label: capital(family) },
-          ...types.map(({ id, name }) => h('option', { value: id }, capital(name))),
+          ...members.map(({ id, name }) => h('option', { value: id }, capital(name))),
         ),
       ),
     ),
@@ -34,14 +41,14 @@ const typeField = (catalogue: Catalogue, field: HavingField): Markup => {
 
 /** The form that asks for a part that the visitor has: its type, and what of its numbers is known. */
 export const havingForm = (
-  catalogue: Catalogue,
+  types: readonly TypeChoice[],
   [type, ...numbers]: readonly [HavingField, ...HavingField[]],
 ): Markup[] => [
   h(
     'fieldset',
     {},
     h('legend', {}, 'The part that you have'),
-    typeField(catalogue, type),
+    typeField(types, type),
     ...numbers.map(inputMarkup),
   ),
   h(
@@ -58,14 +65,17 @@ const VERDICT_IN_HAND = {
   'keep-out': 'Nor is a sound one of any use here',
 } as const;
 
-/** For a part that is not made: what one from the drawer comes to, and whether to trust it. */
-const inHandLine = (
-  { having, habit }: Shown & { having: Assessment },
-  { advice, reasons }: Judgement,
+/**
+ * For a part that is not made: what one from the drawer comes to, and whether to trust it, where
+ * there are rules for that.
+ */
+const inHandLine = <P extends AnyPart>(
+  { having, habit }: Shown<P> & { having: Assessment<P> },
+  { advice, reasons }: Partial<Pick<Judgement, 'advice' | 'reasons'>>,
 ): Markup | undefined => {
   const sound = inHand(having);
   if (sound === undefined) return undefined;
-  const why = reasons[0] === undefined ? '' : ` ${sentence(reasons[0].why)}`;
+  const why = reasons?.[0] === undefined ? '' : ` ${sentence(reasons[0].why)}`;
   if (advice === 'replace') return h('p', {}, `Not from old stock either.${why}`);
   const concerns = sound.concerns.map((finding) => reasonPhrase(finding, habit)).join('; ');
   const words = `${VERDICT_IN_HAND[sound.verdict]}${concerns === '' ? '' : `: ${concerns}`}.`;
@@ -75,9 +85,9 @@ const inHandLine = (
 };
 
 /** The part that the visitor asks about, as one of the stand-ins, with all its findings open. */
-export const havingResult = (
-  shown: Shown & { having: Assessment },
-  judgement: Judgement,
+export const havingResult = <P extends AnyPart>(
+  shown: Shown<P> & { having: Assessment<P> },
+  judgement?: Judgement,
 ): Markup[] => {
   const { catalogue, assessments, having, habit } = shown;
   const best = assessments[0];
@@ -90,8 +100,9 @@ export const havingResult = (
       'ul',
       { class: 'stand-ins' },
       openItem(having, havingId, { shown, cited: citedSources(shown) }, [
-        inHandLine(shown, judgement),
-        inHand(having) !== undefined &&
+        inHandLine(shown, judgement ?? {}),
+        judgement !== undefined &&
+          inHand(having) !== undefined &&
           judgement.advice !== 'replace' &&
           reformingPart(judgement.reforming),
         h('p', {}, beside),

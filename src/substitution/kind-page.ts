@@ -21,6 +21,7 @@ import { typedAsIs } from './form.ts';
 import { carriesSetting, newTrimmerForm } from './new-trimmer.ts';
 import { numbersForm } from './numbers-form.ts';
 import {
+  askedBesides,
   cautionsPart,
   dangerStrip,
   opening,
@@ -35,6 +36,7 @@ import { settingMarkup } from './setting-view.ts';
 const leads = (hasSetting: boolean, hasCautions: boolean): Leads[] => [
   { id: 'stand-ins', word: 'Stand-ins' },
   { id: 'keep-out', word: 'Keep out' },
+  { id: 'have', word: 'A part that you have', scripted: true },
   ...(hasSetting ? [{ id: 'setting', word: 'The setting, carried over' }] : []),
   ...(hasCautions ? [{ id: 'cautions', word: 'Cautions' }] : []),
 ];
@@ -109,6 +111,7 @@ export const kindPage = (
     }),
     hasSetting ? settingPart(settingMarkup(shown, circumstances)) : undefined,
     h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
+    ...askedBesides(),
     whatDecides(position),
     cautionsPart(cautions),
     h('div', { id: 'grounds', class: 'results' }, groundsMarkup(shown)),

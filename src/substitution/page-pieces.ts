@@ -87,6 +87,24 @@ export const folded = (id: string, title: string, ...inside: Markup[]): Markup =
 export const emptyForm = (id: string): Markup =>
   h('form', { id, class: 'numbers', novalidate: true, ...typedAsIs });
 
+/** A part that the visitor asks about, and two parts side by side: both filled by scripts. */
+export const askedBesides = (): Markup[] => [
+  folded(
+    'have',
+    'Ask about a part that you have',
+    emptyForm('having'),
+    h('p', { id: 'having-said', class: 'hidden-text', role: 'status' }),
+    h('div', { id: 'having-result' }),
+  ),
+  folded(
+    'compare',
+    'Two parts side by side',
+    emptyForm('comparing'),
+    h('p', { id: 'compared', class: 'small quiet', role: 'status' }),
+    h('div', { id: 'comparison', class: 'results' }),
+  ),
+];
+
 /** A part of the page under a heading of its own. */
 export const part = (id: string, title: string, ...inside: Markup[]): Markup =>
   h(

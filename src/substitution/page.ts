@@ -19,6 +19,7 @@ import { groundsMarkup } from './grounds.ts';
 import { judgementMarkup } from './judge-view.ts';
 import { guidelineChoice, numbersForm } from './numbers-form.ts';
 import {
+  askedBesides,
   cautionsPart,
   dangerStrip,
   emptyForm,
@@ -94,20 +95,7 @@ export const substitutionPage = (
       h('div', { id: 'drawn-parts' }),
     ),
     h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
-    folded(
-      'have',
-      'Ask about a part that you have',
-      emptyForm('having'),
-      h('p', { id: 'having-said', class: 'hidden-text', role: 'status' }),
-      h('div', { id: 'having-result' }),
-    ),
-    folded(
-      'compare',
-      'Two parts side by side',
-      emptyForm('comparing'),
-      h('p', { id: 'compared', class: 'small quiet', role: 'status' }),
-      h('div', { id: 'comparison', class: 'results' }),
-    ),
+    ...askedBesides(),
     whatDecides(position),
     cautionsPart(cautions),
     h('div', { id: 'grounds', class: 'results' }, groundsMarkup(shown)),

@@ -7,7 +7,7 @@ import {
 } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { figureText } from './finding-table.ts';
-import { isNotMade, partPhrase, printLimit } from './phrases.ts';
+import { isNotMade, partPhrase, printLimit, type AnyPart } from './phrases.ts';
 import { typeName } from './shown.ts';
 
 /** A margin that is this much smaller than another is smaller to a reader. */
@@ -32,7 +32,7 @@ interface Pair {
  * The findings of two parts, demand by demand, in the order of the first, which is by concern. That
  * one cannot be bought says nothing about how it would do.
  */
-const pairsOf = (own: Assessment, other: Assessment): Pair[] =>
+const pairsOf = <P extends AnyPart>(own: Assessment<P>, other: Assessment<P>): Pair[] =>
   aside(own.findings, BUYING).flatMap((finding) => {
     const match = other.findings.find(({ demand }) => demand === finding.demand);
     return match === undefined ? [] : [{ own: finding, other: match }];
@@ -60,10 +60,10 @@ const against = ({ own, other }: Pair, habit?: Habit): string => {
  * One sentence on where a part falls behind the best stand-in: in what decides, if that is it, else
  * in the weightiest finding that earns a worse verdict or has clearly less to spare.
  */
-export const whyWorse = (
+export const whyWorse = <P extends AnyPart>(
   catalogue: Catalogue,
-  own: Assessment,
-  best: Assessment,
+  own: Assessment<P>,
+  best: Assessment<P>,
   habit?: Habit,
 ): string => {
   const name = midSentence(typeName(catalogue, best));
@@ -91,8 +91,8 @@ export interface InHand {
 }
 
 /** What is left of an assessment whose part is not made, once that is no matter. */
-export const inHand = (assessment: Assessment): InHand | undefined => {
-  if (!isNotMade(assessment)) return undefined;
-  const concerns = aside(assessment.findings, BUYING).filter(({ verdict }) => verdict !== 'fits');
+export const inHand = ({ findings }: Pick<Assessment, 'findings'>): InHand | undefined => {
+  if (!isNotMade({ findings })) return undefined;
+  const concerns = aside(findings, BUYING).filter(({ verdict }) => verdict !== 'fits');
   return { verdict: concerns[0]?.verdict ?? 'fits', concerns };
 };

@@ -22,6 +22,28 @@ test('a resistor is reckoned with what is typed, and the address holds it', asyn
   await expect(page.locator('#field-rating')).toHaveValue('0.5\u00a0W');
 });
 
+test('a resistor that the visitor has is judged, and put beside another', async ({ page }) => {
+  await page.goto(RESISTOR);
+  await page.locator('#have > summary').click();
+  await page.locator('#field-have').selectOption('metal-film');
+  await page.locator('#field-have-rating').fill('1/8 W');
+  await expect(page.locator('#having-said')).toHaveText('Metal film resistor: keep out');
+  await expect(page.locator('#have-rating-note')).toHaveText('yours');
+  await expect(page.locator('#have-part')).toContainText('0.125\u00a0W');
+  await expect(page).toHaveURL(/have=metal-film&have-rating=1%2F8\+W/);
+
+  await page.locator('#compare > summary').click();
+  await page.locator('#field-compare-a').selectOption('have');
+  await page.locator('#field-compare-b').selectOption('metal-oxide');
+  const table = page.locator('#comparison table');
+  await expect(table).toBeVisible();
+  const names = await table.locator('tbody').first().locator('th').allTextContents();
+  expect(names.slice(1, 4)).toEqual(['Resistance', 'Tolerance', 'Rated power']);
+  await page.reload();
+  await expect(table).toBeVisible();
+  await expect(page.locator('#compared')).toHaveText(/^\d+ verdicts? of \d+ differs?/);
+});
+
 test('what cannot be understood is said beside its field and stays', async ({ page }) => {
   await page.goto(`${RESISTOR}?value=lots&vdc=12+W`);
   await expect(page.locator('#value-note')).toHaveText(/Until then 100\u00a0kΩ counts\.$/);

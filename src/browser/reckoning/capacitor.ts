@@ -1,21 +1,25 @@
 import {
+  assess,
   circumstancesOf,
   filledSum,
   findStandIns,
+  judgeFirst,
   resolveSituation,
   type Assessment,
   type Catalogue,
 } from '../../engine/index.ts';
 import { fieldsFor, readAddress, type Asked } from '../../substitution/address.ts';
 import { answerSentence } from '../../substitution/answer.ts';
+import { havingFields, readHaving } from '../../substitution/having.ts';
 import { guidelineKey } from '../../substitution/keys.ts';
+import { partRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
 import { showAnswer } from '../answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from '../comparing.ts';
 import { listenForDrawing, showDrawn } from '../drawn-parts.ts';
 import { showCautions } from '../due-cautions.ts';
 import { habit } from '../habits.ts';
-import { assessHaving, listenForHaving, showHaving } from '../having.ts';
+import { listenForHaving, showHaving } from '../having.ts';
 import { listenForEvidence, showJudgement } from '../judge-first.ts';
 import { askedNow, inputFor, position, showFields, type } from '../number-fields.ts';
 import { showSought } from '../sought.ts';
@@ -23,16 +27,19 @@ import { listenForOpening, openTypes, showStandIns } from '../stand-ins.ts';
 
 /** Reckons a substitution page with the visitor's numbers: a `Reckoning` (waking.ts). */
 
+const readHad = (catalogue: Catalogue) => readHaving(catalogue, askedNow());
+
 /** What the page shows of all that was reckoned: findings of the first, the open, the compared. */
 const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   const assessments = findStandIns(catalogue, asked.request);
   const circumstances = circumstancesOf(catalogue, asked.request);
   const wanted = new Set([...openTypes(), ...comparedTypes()]);
+  const { candidate } = readHad(catalogue);
   return {
     catalogue,
     assessments,
     sumOf: (finding, one) => filledSum(finding, one, circumstances),
-    having: assessHaving(catalogue, asked),
+    having: candidate && assess(catalogue, asked.request, candidate),
     isFull: (one: Assessment) => one === assessments[0] || wanted.has(one.candidate.type),
     ledTo: true,
     habit: habit(),
@@ -42,8 +49,15 @@ const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
 const showResults = (shown: Shown, asked: Asked): void => {
   showAnswer(answerSentence(shown.catalogue, type, shown.assessments, shown.habit));
   showStandIns(shown);
-  showHaving(shown, asked);
-  showComparison(shown, asked);
+  const { catalogue, having, habit } = shown;
+  const { position: at } = asked.request;
+  showHaving(shown, {
+    types: Object.values(catalogue.types),
+    fields: havingFields(readHad(catalogue), having),
+    judgement: having && judgeFirst(catalogue, having.candidate, at, {}),
+  });
+  const { original } = resolveSituation(catalogue, asked.request);
+  showComparison(shown, (a, b) => partRows(original, a, b, habit));
   showDrawn(shown, asked);
 };
 

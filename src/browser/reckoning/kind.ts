@@ -1,4 +1,5 @@
 import {
+  assessKind,
   filledKindSum,
   findKindStandIns,
   kindCircumstances,
@@ -9,10 +10,14 @@ import {
 } from '../../engine/index.ts';
 import { answerSentence } from '../../substitution/answer.ts';
 import { kindFieldsFor, readKindAddress, type KindAsked } from '../../substitution/kind-address.ts';
+import { kindHavingFields, readKindHaving } from '../../substitution/kind-having.ts';
+import { kindPartRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
 import { showAnswer } from '../answer.ts';
+import { comparedTypes, listenForComparing, showComparison } from '../comparing.ts';
 import { showCautions } from '../due-cautions.ts';
 import { habit } from '../habits.ts';
+import { listenForHaving, showHaving } from '../having.ts';
 import { askedNow, position, showFields, type } from '../number-fields.ts';
 import { showSetting } from '../setting.ts';
 import { showSought } from '../sought.ts';
@@ -30,14 +35,28 @@ export const showNumbers = (catalogue: Catalogue): void => {
 const shownOf = (catalogue: Catalogue, { request }: KindAsked): Shown<KindPart> => {
   const assessments = findKindStandIns(catalogue, request);
   const circumstances = kindCircumstances(catalogue, request);
-  const wanted = openTypes();
+  const wanted = new Set([...openTypes(), ...comparedTypes()]);
+  const { candidate } = readKindHaving(catalogue, circumstances.kind, askedNow());
   return {
     catalogue,
     assessments,
     sumOf: (finding, one) => filledKindSum(finding, one, circumstances),
+    having: candidate && assessKind(catalogue, request, candidate),
     isFull: (one: KindAssessment) => one === assessments[0] || wanted.has(one.candidate.type),
+    ledTo: true,
     habit: habit(),
   };
+};
+
+/** The part that the visitor has, and two parts side by side. */
+const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
+  const { catalogue, having, habit } = shown;
+  const { kind, original } = kindCircumstances(catalogue, request);
+  showHaving(shown, {
+    types: Object.values(catalogue.kindTypes).filter((type) => type.kind === kind.id),
+    fields: kindHavingFields(kind, readKindHaving(catalogue, kind, askedNow()), having),
+  });
+  showComparison(shown, (a, b) => kindPartRows(kind, original, a, b, habit));
 };
 
 export const recompute = (catalogue: Catalogue): void => {
@@ -46,6 +65,7 @@ export const recompute = (catalogue: Catalogue): void => {
   const shown = shownOf(catalogue, asked);
   showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
   showStandIns(shown);
+  showBesides(shown, asked);
   showSetting(shown, asked);
   const { conditions } = resolveKindSituation(catalogue, asked.request);
   showCautions({ conditions, assessments: shown.assessments });
@@ -53,5 +73,7 @@ export const recompute = (catalogue: Catalogue): void => {
 };
 
 export const listen = (update: () => void): void => {
+  listenForHaving(update);
+  listenForComparing(update);
   listenForOpening(update);
 };

@@ -1,0 +1,87 @@
+import {
+  formatValue,
+  type Catalogue,
+  type KindAssessment,
+  type KindCandidate,
+} from '../engine/index.ts';
+import type { KindRow } from '../schemas/kinds.ts';
+import {
+  fieldsOf,
+  havingOf,
+  havingTypeKey,
+  type Having,
+  type HavingField,
+} from './having-fields.ts';
+import { ratingMeasure, valueMeasure } from './kind-address.ts';
+import { ratingPhrase } from './phrases.ts';
+import {
+  printTolerance,
+  readRange,
+  readToleranceText,
+  takerOf,
+  withoutFraction,
+  type Measure,
+} from './typed-numbers.ts';
+
+/** Keys of the address that speak of such a part that the visitor has and asks about. */
+export const kindHavingKeys = {
+  type: havingTypeKey,
+  value: 'have-value',
+  tolerance: 'have-tol',
+  rating: 'have-rating',
+} as const;
+
+/** Whether parts of a kind have a number of that name at all. */
+const has = ({ unit }: Measure): boolean => (unit as string) !== '';
+
+/** The part of a kind that the visitor has, as an address carries it. */
+export const readKindHaving = (
+  catalogue: Catalogue,
+  kind: KindRow,
+  query: URLSearchParams,
+): Having<KindCandidate> => {
+  const taker = takerOf(query);
+  const { take } = taker;
+  const measured = (key: string, measure: Measure): number | undefined =>
+    has(measure) ? take(key, (text) => readRange(withoutFraction(text), measure))?.typ : undefined;
+  const numbers = {
+    value: measured(kindHavingKeys.value, valueMeasure(kind)),
+    tolerance: take(kindHavingKeys.tolerance, readToleranceText),
+    rating: measured(kindHavingKeys.rating, ratingMeasure(kind)),
+  };
+  const said = (['value', 'tolerance', 'rating'] as const).filter(
+    (name) => numbers[name] !== undefined,
+  );
+  const keys = new Set(said.map((name) => kindHavingKeys[name]));
+  return havingOf(taker, catalogue.kindTypes, numbers, keys);
+};
+
+/** What the visitor has, with what each of its numbers is taken as; the type comes first. */
+export const kindHavingFields = (
+  kind: KindRow,
+  having: Having<KindCandidate>,
+  assessment: KindAssessment | undefined,
+): [HavingField, ...HavingField[]] => {
+  const { value, unit, tolerance, rating, ratingUnit } = assessment?.candidate ?? {};
+  return fieldsOf(
+    having,
+    [
+      has(valueMeasure(kind)) && {
+        key: kindHavingKeys.value,
+        label: kind.value_name,
+        taken: value === undefined || unit === undefined ? '' : formatValue(value, unit),
+      },
+      {
+        key: kindHavingKeys.tolerance,
+        label: 'Tolerance',
+        taken: tolerance === undefined ? '' : printTolerance(tolerance),
+      },
+      has(ratingMeasure(kind)) && {
+        key: kindHavingKeys.rating,
+        label: kind.rating_name,
+        taken:
+          rating === undefined || ratingUnit === undefined ? '' : ratingPhrase(rating, ratingUnit),
+      },
+    ].filter((one) => one !== false),
+  );
+};
