@@ -21,6 +21,9 @@ export const resistorFormRow = z.strictObject({
   figures_max: positive.describe('most figures'),
   value_min: number.describe('smallest value that is written so, ohm'),
   value_max: number.describe('largest value that is written so, ohm'),
+  percent_min: optionalNumber.describe(
+    'tightest usual tolerance of parts that are marked so, per cent',
+  ),
   percent_max: optionalNumber.describe(
     'widest usual tolerance of parts that are marked so, per cent',
   ),

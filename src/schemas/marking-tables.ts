@@ -82,7 +82,7 @@ export const markingTables = {
   'markings/point-letters.csv': {
     name: 'pointLetters',
     row: pointLetterRow,
-    key: ['letter', 'quantity', 'factor', 'places'],
+    key: ['letter', 'quantity', 'factor', 'places', 'number_min'],
     references: [source, bodies],
     about: 'Letters that stand for the decimal point and name the unit.',
   },

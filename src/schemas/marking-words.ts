@@ -17,8 +17,10 @@ import { context, use } from './marking-context.ts';
 export const dielectricCodeRow = z.strictObject({
   code: text,
   form: z
-    .enum(['word', 'prefix'])
-    .describe('word: stands alone; prefix: figures of a style or series follow'),
+    .enum(['word', 'prefix', 'specification'])
+    .describe(
+      'word: stands alone; prefix: figures of a style or series follow; specification: the numbers of a sheet and a line follow',
+    ),
   construction: optionalText,
   dielectric: text,
   types: idList,

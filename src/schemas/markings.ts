@@ -69,6 +69,7 @@ export const valueFormRow = z.strictObject({
   value_min: positive.describe('smallest value that is written so, F'),
   value_max: positive.describe('largest value that is written so, F'),
   volts_min: positive.describe('lowest rated voltage of parts that are marked so, V'),
+  volts_beside: yesNo.describe('whether it is likely only with a voltage beside it'),
   years_from: optionalNumber.describe('first year that parts are marked so, about'),
   years_to: optionalNumber.describe('last year that parts are marked so, about'),
   example: text,
@@ -183,7 +184,15 @@ export const toleranceLetterRow = z.strictObject({
 /** A code for a rated voltage. */
 export const voltageCodeRow = z.strictObject({
   scheme: z
-    .enum(['figure-letter', 'chip-letter', 'small-letter', 'figures', 'words', 'soviet-letter'])
+    .enum([
+      'figure-letter',
+      'chip-letter',
+      'letter-behind',
+      'small-letter',
+      'figures',
+      'words',
+      'soviet-letter',
+    ])
     .describe('how it is written, and so where on the part it may stand'),
   code: text,
   volts_min: positive,

@@ -3,6 +3,7 @@ import { given } from './given.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Parse } from './parse.ts';
 import type { Evidence, Reading, Tolerance } from './reading.ts';
+import type { Said } from './said.ts';
 import { kindOf, said } from './said.ts';
 import { sectionsOf } from './sections-of.ts';
 import { overTemperature, withTolerance } from './spread.ts';
@@ -46,19 +47,26 @@ const valueOf = (parse: Parse, tolerance: Tolerance | undefined) => {
   };
 };
 
+/** The lowest of several voltages: a part of two classes is rated for each duty by itself. */
+const lowest = (voltages: readonly Said<'voltage'>[]): Said<'voltage'> | undefined =>
+  voltages.toSorted((a, b) => a.volts.typ - b.volts.typ)[0];
+
 /**
  * The rated voltage; where one of ac is marked beside it, that by itself. No part stands less direct
  * than alternating voltage, so a lower one beside it is something else and does not count.
  */
 const voltageOf = (parse: Parse) => {
   const rated = said(parse, 'voltage').filter((content) => content.rated);
-  const ac = rated.find(({ kind }) => kind === 'ac');
-  const other = rated.find(({ kind, volts }) => kind !== 'ac' && volts.typ >= (ac?.volts.typ ?? 0));
-  const main = other ?? ac;
+  const ac = lowest(rated.filter(({ kind }) => kind === 'ac'));
+  const other = lowest(
+    rated.filter(({ kind, volts }) => kind !== 'ac' && volts.typ >= (ac?.volts.typ ?? 0)),
+  );
+  const duty = said(parse, 'safety').length > 1 ? lowest(rated) : undefined;
+  const main = duty ?? other ?? ac;
   return {
     ...given('ratedVoltage', main?.volts),
-    ...given('voltageKind', main?.kind),
-    ...(main === ac ? {} : given('acVoltage', ac?.volts)),
+    ...given('voltageKind', main?.kind ?? (main && said(parse, 'safety')[0] ? 'ac' : undefined)),
+    ...(main === ac || duty !== undefined ? {} : given('acVoltage', ac?.volts)),
   };
 };
 
@@ -72,14 +80,20 @@ const ratingsOf = (parse: Parse, tolerance: Tolerance | undefined) => {
   return { sections, ...given('ratedVoltage', alike ? volts : undefined) };
 };
 
+/** The greatest of some figures, of those that are given. */
+const greatest = (figures: readonly (number | undefined)[]): number | undefined => {
+  const known = figures.filter((figure) => figure !== undefined);
+  return known.length === 0 ? undefined : Math.max(...known);
+};
+
 const safetyOf = (parse: Parse) => {
-  const [safety] = said(parse, 'safety');
-  if (safety === undefined) return {};
+  const safety = said(parse, 'safety');
+  if (safety.length === 0) return {};
   return {
-    safetyClass: safety.class,
+    safetyClass: safety.map((each) => each.class).join('/'),
     safetyPulses: {
-      ...given('peakInService', safety.peakInService),
-      ...given('impulseTest', safety.impulseTest),
+      ...given('peakInService', greatest(safety.map(({ peakInService }) => peakInService))),
+      ...given('impulseTest', greatest(safety.map(({ impulseTest }) => impulseTest))),
     },
   };
 };

@@ -222,6 +222,12 @@ const codeAt = ({ lexicon, marking }: Scan, at: number, end: number) => {
   };
 };
 
+const TWO_FIGURES = /^\d\d$/;
+
+/** What it costs that a code is as well a usual voltage. */
+const voltageCost = ({ lexicon }: Scan, code: string): number =>
+  TWO_FIGURES.test(code) && lexicon.usualVolts.has(Number(code)) ? weights.dateForVoltage : 0;
+
 /** A single letter is taken for a date only on parts of an origin that dated them so. */
 const mayBeRead = ({ lexicon: { hints } }: Scan, code: string, { origins }: DateMeaning): boolean =>
   code.length > 1 || (hints.origin !== undefined && origins.includes(hints.origin));
@@ -250,7 +256,10 @@ export const datesAt = (scan: Scan, at: number): Token[] => {
         means: () => sayDates(meaning.dates),
         source: meaning.source,
       },
-      weight: weightOf(weights.date, meaning.use) + assumed.length * weights.wornFigure,
+      weight:
+        weightOf(weights.date, meaning.use) +
+        voltageCost(scan, code) +
+        assumed.length * weights.wornFigure,
       needs: WRITTEN_OUT.test(code) ? [] : ['value-before'],
       assumed,
     }));

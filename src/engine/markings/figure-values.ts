@@ -88,6 +88,7 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
           source: form.source,
           settle: form.settle,
           voltsFrom: form.volts_min,
+          voltsBeside: form.volts_beside,
           assumed,
         }),
       ];

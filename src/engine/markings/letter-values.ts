@@ -5,12 +5,15 @@ import { figuresAt, foundAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
 import { isCyrillic, isFigure, isLetter, madeUp, othersAt } from './text.ts';
 import type { Token } from './token.ts';
+import type { Quantity } from './value-token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
 
 interface LetterForm {
   place: 'start' | 'middle' | 'end';
   letter: string;
+  /** Whether nothing but a nought stands before the letter. */
+  nought: boolean;
   end: number;
   value: number;
   figures: string;
@@ -70,6 +73,7 @@ const insideAt = (scan: Scan, at: number): LetterForm[] => {
           .map((after): LetterForm => ({
             place: before.digits === '' ? 'start' : 'middle',
             letter: letter.letter,
+            nought: before.digits === '0',
             end: after.end,
             value: Number(`${before.digits === '' ? '0' : before.digits}.${after.digits}`),
             figures: significant(before.digits + after.digits),
@@ -91,6 +95,7 @@ const behindAt = (scan: Scan, at: number): LetterForm[] =>
         .map((letter): LetterForm => ({
           place: 'end',
           letter: letter.letter,
+          nought: false,
           end: number.end + 1,
           value: number.value,
           figures: number.figures,
@@ -105,6 +110,16 @@ const unitFollows = (scan: Scan, at: number): boolean =>
     ({ item, word, end }) =>
       item.kind === 'unit' && word.length > 1 && !isLetter(scan.marking.text.charAt(end)),
   );
+
+/** Whether a capacitance is rather a resistance, as `0R22` is: capacitors do without the nought. */
+const isOfResistor = (
+  points: Scan['lexicon']['values']['points'],
+  { nought, letter }: LetterForm,
+  quantity: Quantity,
+): boolean =>
+  nought &&
+  quantity === 'capacitance' &&
+  (points.get(letter) ?? []).some((row) => row.quantity === 'resistance');
 
 /** Values in which a letter stands for the decimal point. */
 export const letterValuesAt = (scan: Scan, at: number): Token[] => {
@@ -132,6 +147,7 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
                 (row.quantity === 'resistance' && (form.place === 'end' || row.tells_kind)
                   ? weights.letterOfOhms
                   : 0) +
+                (isOfResistor(points, form, row.quantity) ? weights.noughtBeforeLetter : 0) +
                 added +
                 form.cost,
               bodies: row.bodyBits,

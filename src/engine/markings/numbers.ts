@@ -106,6 +106,14 @@ const wholeOf = ({ end, digits, assumed, cost }: FigureRun): WrittenNumber => ({
   cost,
 });
 
+const THOUSANDS = 3;
+
+/** What three decimals cost that end in a nought, as in `10,000`. */
+const noughtsCost = (whole: string, decimals: string): number =>
+  significant(whole) !== '' && decimals.length === THOUSANDS && decimals.endsWith('0')
+    ? weights.noughtsBehindPoint
+    : 0;
+
 const decimalOf = (before: FigureRun | undefined, after: FigureRun): WrittenNumber => {
   const whole = before?.digits ?? '';
   const digits = whole + after.digits;
@@ -118,7 +126,7 @@ const decimalOf = (before: FigureRun | undefined, after: FigureRun): WrittenNumb
     decimal: true,
     grouped: false,
     assumed: before === undefined ? after.assumed : [...before.assumed, ...after.assumed],
-    cost: (before?.cost ?? 0) + after.cost,
+    cost: (before?.cost ?? 0) + after.cost + noughtsCost(whole, after.digits),
   };
 };
 

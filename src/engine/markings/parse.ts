@@ -34,9 +34,11 @@ interface Step {
   /** True where nothing but blanks lies between the last token and here. */
   near: boolean;
   value: Token | undefined;
-  /** Whether a style of resistors, and the sign of a section, was taken. */
+  /** Whether a style, and the sign of a section, was taken. */
   styled: boolean;
   signed: boolean;
+  /** First class of mains duty that was taken. */
+  safety: string | undefined;
   /** Places of the reading that are filled, a bit for each. */
   slots: number;
   /** Bodies and origins that all of its tokens allow, a bit for each. */
@@ -146,19 +148,36 @@ const opensSection = (step: Step, { meaning: { content } }: Token): boolean => {
   return isFirst && (step.signed || (step.slots & VOLTAGES) !== 0);
 };
 
+/**
+ * Whether a part for the mains bears a second class, one across the line and one to earth, or the
+ * voltage of the class just before, as in `X1 400 Y1 250`.
+ */
+const opensDuty = (step: Step, { meaning: { content } }: Token): boolean => {
+  if (content.says === 'safety')
+    return step.safety !== undefined && !step.safety.includes(content.class.charAt(0));
+  return content.says === 'voltage' && step.last?.meaning.content.says === 'safety';
+};
+
 /** Whether a token may be the next step. */
 const mayTake = (step: Step, token: Token, marking: Marking): boolean =>
-  ((step.slots & bitOf(token.meaning.slot)) === 0 || opensSection(step, token)) &&
+  ((step.slots & bitOf(token.meaning.slot)) === 0 ||
+    opensSection(step, token) ||
+    opensDuty(step, token)) &&
   (isValue(token) || !awaitsValue(step)) &&
   token.needs.every((need) => meets(need, step, token, marking)) &&
   fitsValue(step, token);
 
-/** What a tolerance costs that is wider than parts have whose value is written so. */
-const unusualTolerance = (step: Step, { content }: Meaning): number =>
-  content.says === 'tolerance' &&
-  content.tolerance.plus > (step.value?.meaning.toleranceUpTo ?? Infinity)
-    ? weights.unusualTolerance
-    : 0;
+/** What a tolerance costs that is tighter or wider than parts have whose value is written so. */
+const unusualTolerance = (step: Step, { content }: Meaning): number => {
+  if (content.says !== 'tolerance' || step.value === undefined) return 0;
+  const { toleranceFrom = 0, toleranceUpTo = Infinity } = step.value.meaning;
+  const { plus } = content.tolerance;
+  return plus > toleranceUpTo || plus < toleranceFrom ? weights.unusualTolerance : 0;
+};
+
+/** Whether a token is a style of resistors or of capacitors. */
+const isStyle = ({ content }: Meaning): boolean =>
+  content.says === 'style' || (content.says === 'types' && content.style);
 
 const take = (step: Step, token: Token): Step => {
   const { meaning } = token;
@@ -181,8 +200,9 @@ const take = (step: Step, token: Token): Step => {
     last: token,
     near: true,
     value: isValue(token) && !further ? token : step.value,
-    styled: step.styled || meaning.content.says === 'style',
+    styled: step.styled || isStyle(meaning),
     signed: step.signed || meaning.content.says === 'symbol',
+    safety: step.safety ?? (meaning.content.says === 'safety' ? meaning.content.class : undefined),
     slots: (further ? step.slots & ~VOLTAGES : step.slots) | bitOf(meaning.slot),
     bodies: bodies === 0 ? step.bodies : bodies,
     origins: origins === 0 ? step.origins : origins,
@@ -296,6 +316,7 @@ const startOf = ({ bodies, origins }: Lexicon): Step => ({
   value: undefined,
   styled: false,
   signed: false,
+  safety: undefined,
   slots: 0,
   bodies: bodies.all,
   origins: origins.all,

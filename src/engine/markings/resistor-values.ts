@@ -76,6 +76,7 @@ const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Toke
       ...(form.underlined_percent === undefined
         ? {}
         : { underlinedPercent: form.underlined_percent }),
+      ...(form.percent_min === undefined ? {} : { toleranceFrom: form.percent_min / 100 }),
       ...(form.percent_max === undefined ? {} : { toleranceUpTo: form.percent_max / 100 }),
       assumed,
     }),

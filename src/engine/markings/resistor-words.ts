@@ -82,7 +82,7 @@ const failureItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
         means: () => `failure rate ${sayNumber(row.percent_per_1000_h)} % in 1000 h`,
         source: row.source,
       },
-      weights.mark.usual,
+      weights.failureRate,
       BEHIND_STYLE,
     ),
   );

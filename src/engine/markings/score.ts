@@ -41,6 +41,20 @@ const voltageTooLow = (parse: Parse): boolean =>
     (content) => content.rated && content.volts.typ < (parse.value?.meaning.voltsFrom ?? 0),
   );
 
+/** Whether a rated voltage stands by itself, with gaps about it. */
+const hasVoltsApart = ({ taken }: Parse): boolean =>
+  taken.some(
+    ({ at, end, meaning: { content } }, index) =>
+      content.says === 'voltage' &&
+      content.rated &&
+      (taken[index - 1]?.end ?? -1) < at &&
+      (taken[index + 1]?.at ?? Infinity) > end,
+  );
+
+/** What a voltage adds to a value that stands for a part with one, as the 10 of `10 16` is. */
+const voltsBeside = (parse: Parse): number =>
+  parse.value?.meaning.voltsBeside === true && hasVoltsApart(parse) ? weights.voltsBeside : 0;
+
 /** What the body that the technician sees makes of those that the tokens allow. */
 const bodyHinted = ({ hints, bodies, bodiesOfKind }: Lexicon, bits: number): number => {
   if (hints.body === undefined) return 0;
@@ -93,6 +107,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   parse.score +
   (parse.value === undefined ? weights.noValue : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+  voltsBeside(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
   (testBelowRating(parse) ? weights.testBelowRating : 0) +

@@ -11,6 +11,8 @@ interface Section {
   value: number;
   figures: string;
   symbol?: string | undefined;
+  /** Whether a nought stands before it, as in dates. */
+  padded?: boolean;
   end: number;
 }
 
@@ -81,33 +83,46 @@ const timesAt = (scan: Scan, at: number): List | undefined => {
   return { numbers: Array.from({ length: count }, () => ({ value, figures })), sign: 'x', end };
 };
 
+interface Joint {
+  sign: List['sign'];
+  /** The stroke itself. */
+  stroke?: string | undefined;
+  end: number;
+}
+
 /** The sign that joins sections behind an index, and where it ends. */
-const signBehind = (scan: Scan, at: number): { sign: List['sign']; end: number } | undefined => {
+const signBehind = (scan: Scan, at: number): Joint | undefined => {
   const { text } = scan.marking;
   const touching = text.charAt(at) || ' ';
-  if (STROKES.includes(touching)) return { sign: 'stroke', end: at + 1 };
+  if (STROKES.includes(touching)) return { sign: 'stroke', stroke: touching, end: at + 1 };
   const spaced = skipBlanks(scan.marking, at);
   return PLUS.includes(text.charAt(spaced) || ' ')
     ? { sign: '+', end: skipBlanks(scan.marking, spaced + 1) }
     : undefined;
 };
 
-/** `16+16+8`, `40/40`, `16 µF + 16 µF`, `▲40-■20`. */
-const joinedAt = (scan: Scan, at: number): List | undefined => {
+/**
+ * `16+16+8`, `40/40`, `16 µF + 16 µF`, `▲40-■20`; where strokes join them, the last may be the
+ * voltage, as in `8-8-450`, so that they stand without it as well.
+ */
+const joinedAt = (scan: Scan, at: number): List[] => {
   const first = sectionAt(scan, at);
-  if (first === undefined) return undefined;
-  const list: List = { numbers: [first], sign: '+', end: first.end };
+  if (first === undefined) return [];
+  const numbers = [first];
+  let sign: List['sign'] = '+';
+  let stroke: string | undefined;
   for (;;) {
-    const joint = signBehind(scan, behindUnit(scan, list.end));
+    const joint = signBehind(scan, behindUnit(scan, numbers.at(-1)?.end ?? at));
     const next = joint === undefined ? undefined : sectionAt(scan, joint.end);
-    if (joint === undefined || next === undefined || list.numbers.length >= MOST_SECTIONS) break;
-    // Behind values with a plus, a stroke parts the voltage from them.
-    if (list.numbers.length > 1 && joint.sign !== list.sign) break;
-    list.sign = joint.sign;
-    list.numbers.push(next);
-    list.end = next.end;
+    if (joint === undefined || next === undefined || numbers.length >= MOST_SECTIONS) break;
+    // Behind values with a plus, or with another stroke, a stroke parts the voltage from them.
+    if (numbers.length > 1 && (joint.sign !== sign || joint.stroke !== stroke)) break;
+    ({ sign, stroke } = joint);
+    numbers.push(next);
   }
-  return list.numbers.length > 1 ? list : undefined;
+  const list = (some: Section[]): List => ({ numbers: some, sign, end: some.at(-1)?.end ?? at });
+  const shorter = sign === 'stroke' && numbers.length > 2 ? [list(numbers.slice(0, -1))] : [];
+  return numbers.length > 1 ? [list(numbers), ...shorter] : [];
 };
 
 /**
@@ -185,9 +200,14 @@ const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => 
   ];
 };
 
-/** Whether a list may do without a unit: with a stroke only if all values are alike, as `32-32`. */
-const mayBeBare = ({ sign, numbers: [first, ...others] }: List): boolean =>
-  sign !== 'stroke' || others.every(({ value }) => value === first?.value);
+/** Sections without a unit that strokes part, which are not all alike. */
+const LEAST_UNLIKE = 3;
+
+/** Whether a list may do without a unit: with strokes if all are alike, as `32-32`, or three or more. */
+const mayBeBare = ({ sign, numbers }: List): boolean =>
+  sign !== 'stroke' ||
+  numbers.every(({ value }) => value === numbers[0]?.value) ||
+  (numbers.length >= LEAST_UNLIKE && numbers.every(({ padded }) => padded !== true));
 
 /** Lists without a unit, in the form that the table has for them. */
 const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
@@ -214,7 +234,8 @@ const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
 
 /** Several sections in one can, such as `16+16+8 µF`, `2x50 µF` or `32+32`. */
 export const sectionsAt = (scan: Scan, at: number): Token[] => {
-  const lists = [timesAt(scan, at), joinedAt(scan, at)].filter((list) => list !== undefined);
+  const many = timesAt(scan, at);
+  const lists = [...(many === undefined ? [] : [many]), ...joinedAt(scan, at)];
   return lists.flatMap((list) => {
     const units = unitAt(scan, skipBlanks(scan.marking, list.end));
     if (units.length === 0) return bareListsAt(scan, at, list);

@@ -18,7 +18,7 @@ export type Need =
   | 'touching-temperature'
   /** The value is a resistance. */
   | 'resistor'
-  /** A style of resistors stands somewhere before. */
+  /** A style stands somewhere before. */
   | 'style-before'
   /** The next token is the value, without a gap. */
   | 'touching-before-value'
@@ -70,7 +70,8 @@ export type Content =
   | { says: 'coefficient'; coefficient: Range }
   | { says: 'power'; watts: number }
   | { says: 'style'; watts?: number; coefficient?: Range }
-  | { says: 'types' }
+  /** `style` where figures of a style follow, as in `CM15`. */
+  | { says: 'types'; style: boolean }
   | { says: 'safety'; class: string; peakInService?: number; impulseTest?: number }
   | { says: 'polarity'; polarity: string }
   | { says: 'date'; dates: string[] }
@@ -98,8 +99,12 @@ export interface Meaning {
   settle?: string;
   /** Lowest rated voltage of parts that bear such a value, V. */
   voltsFrom?: number;
+  /** Whether such a value is likelier with a voltage beside it. */
+  voltsBeside?: boolean;
   /** Tolerance that such a way of writing the value goes with. */
   implies?: Tolerance;
+  /** Tightest usual tolerance of parts that are marked so, as a fraction. */
+  toleranceFrom?: number;
   /** Widest usual tolerance of parts that are marked so, as a fraction. */
   toleranceUpTo?: number;
   /** Tolerance that a line under the value stands for, per cent each way. */

@@ -94,6 +94,16 @@ const mayBeUnit = (
 const USUAL: readonly Use[] = ['usual'];
 const MET: readonly Use[] = ['usual', 'other'];
 
+/** Whether the figures before a letter stand behind one that is their point, as in `m12P`. */
+const isBehindPoint = ({ lexicon, marking: { text } }: Scan, at: number): boolean => {
+  let from = at;
+  while (isFigure(text.charAt(from - 1))) from -= 1;
+  return (lexicon.values.points.get(text.charAt(from - 1)) ?? []).some(
+    ({ quantity, places, use }) =>
+      quantity === 'capacitance' && use === 'usual' && places.includes('start'),
+  );
+};
+
 /**
  * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` and
  * the R of `56R2Z` are: a tolerance letter of its own follows, or the letter is seldom met as a
@@ -102,7 +112,7 @@ const MET: readonly Use[] = ['usual', 'other'];
 const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: number): boolean => {
   const { text } = scan.marking;
   const letter = text.charAt(at);
-  if (!isFigure(text.charAt(at - 1))) return false;
+  if (!isFigure(text.charAt(at - 1)) || isBehindPoint(scan, at)) return false;
   const isNoCode = !isFigure(text.charAt(at - FIGURES_OF_CODE)) || text.charAt(at - 1) === '0';
   const isSeldom = met === 'seldom' && isNoCode;
   if (isLetter(text.charAt(end))) return mayBeUnit(scan, letter, 'end', USUAL);

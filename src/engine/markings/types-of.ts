@@ -28,11 +28,20 @@ const ofBodies = (lexicon: Lexicon, parse: Parse, types: readonly TypeId[]): Typ
   return fitting.length === 0 ? [...types] : fitting;
 };
 
+const classOf = ({ content }: Meaning): string | undefined =>
+  content.says === 'safety' ? content.class : undefined;
+
+/** Of two classes of mains duty, the one to earth: its parts serve across the line as well. */
+const withoutLesser = (naming: readonly Meaning[]): readonly Meaning[] =>
+  naming.some((meaning) => classOf(meaning)?.startsWith('Y'))
+    ? naming.filter((meaning) => classOf(meaning)?.startsWith('Y') !== false)
+    : naming;
+
 /** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
 export const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
-  const naming = parse.taken
-    .map((token) => token.meaning)
-    .filter((meaning) => meaning.types.length > 0);
+  const naming = withoutLesser(
+    parse.taken.map((token) => token.meaning).filter((meaning) => meaning.types.length > 0),
+  );
   const first = ({ slot }: Meaning): number => (slot === 'safety' ? 0 : 1);
   const ordered = naming.toSorted((a, b) => first(a) - first(b));
   const agreed = ordered.reduce<readonly TypeId[] | undefined>(

@@ -37,6 +37,8 @@ export interface Value {
   settle: string;
   voltsFrom?: number;
   implies?: Tolerance;
+  voltsBeside?: boolean;
+  toleranceFrom?: number;
   toleranceUpTo?: number;
   tellsKind?: boolean;
   underlinedPercent?: number;
@@ -46,7 +48,7 @@ export interface Value {
 /** A token that fills the place of the value. */
 export const valueToken = (made: Value): Token => {
   const { quantity, value, figures, unit, remark = unit, voltsFrom, implies } = made;
-  const { toleranceUpTo, tellsKind, underlinedPercent } = made;
+  const { voltsBeside, toleranceFrom, toleranceUpTo, tellsKind, underlinedPercent } = made;
   return {
     at: made.at,
     end: made.end,
@@ -62,6 +64,8 @@ export const valueToken = (made: Value): Token => {
       settle: made.settle,
       ...(voltsFrom === undefined ? {} : { voltsFrom }),
       ...(implies === undefined ? {} : { implies }),
+      ...(voltsBeside === true ? { voltsBeside } : {}),
+      ...(toleranceFrom === undefined ? {} : { toleranceFrom }),
       ...(toleranceUpTo === undefined ? {} : { toleranceUpTo }),
       ...(tellsKind === undefined ? {} : { tellsKind }),
       ...(underlinedPercent === undefined ? {} : { underlinedPercent }),

@@ -61,6 +61,7 @@ export const readVoltageCode = (tables: MarkingTables, code: string): VoltageMea
 const whereCodesStand = {
   'figure-letter': { needs: [], weights: weights.voltageCode },
   'chip-letter': { needs: ['touching-before-value'], weights: weights.voltageLetter },
+  'letter-behind': { needs: ['touching-value'], weights: weights.voltageLetter },
   'small-letter': { needs: ['touching-tolerance'], weights: weights.voltageLetter },
   'soviet-letter': { needs: ['touching-temperature'], weights: weights.voltageLetter },
   figures: { needs: ['value-before'], weights: weights.voltageFigures },
@@ -77,6 +78,12 @@ export const beforeThreeFigures = ({ marking }: Scan, at: number, end: number): 
   THREE_FIGURES.lastIndex = end;
   return wordBegins(marking, at) && THREE_FIGURES.test(marking.text);
 };
+
+const THREE_FIGURES_BEFORE = /(?<!\d)\d{3}$/;
+
+/** Whether a letter ends a word and three figures alone stand before it. */
+const behindThreeFigures = ({ marking }: Scan, at: number, end: number): boolean =>
+  wordEnds(marking, end) && THREE_FIGURES_BEFORE.test(marking.text.slice(Math.max(0, at - 4), at));
 
 const FEW_FIGURES = /\d{1,2}(?!\d)/y;
 
@@ -100,7 +107,10 @@ const standsClear = (scan: Scan, at: number, end: number): boolean =>
 const mayStand = (scan: Scan, at: number, row: CodeRow, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
   const exact = row.scheme !== 'figure-letter' && row.scheme !== 'words';
-  if ((exact && !found.sameCase) || isFigure(text.charAt(at - 1))) return false;
+  if (exact && !found.sameCase) return false;
+  if (row.scheme === 'letter-behind')
+    return madeUp(found.assumed) === 0 && behindThreeFigures(scan, at, found.end);
+  if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
   if (row.scheme === 'chip-letter') return beforeThreeFigures(scan, found.end - 1, found.end);
   const next = text.charAt(found.end);

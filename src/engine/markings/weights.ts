@@ -11,6 +11,8 @@ export const weights = {
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
+  /** A nought before a letter that resistors have for a point, as in `0R22`. */
+  noughtBeforeLetter: -2,
   /** A tolerance letter that is rather the unit of the value before it. */
   toleranceForUnit: -2.5,
   /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */
@@ -53,6 +55,10 @@ export const weights = {
   safety: { usual: 2.2, other: 1, rare: 0 },
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
+  /** Two figures that are as well a usual voltage, as the 16 of `10 16` is. */
+  dateForVoltage: -2,
+  /** A failure rate behind the tolerance of a military part. */
+  failureRate: 1.5,
   climate: 1.2,
   climateLetters: 0.4,
   /** A letter in the other case than its table has it. */
@@ -93,6 +99,10 @@ export const weights = {
   outsideBody: -3,
   /** The voltage is lower than parts marked in such a way have. */
   voltageTooLow: -3,
+  /** A voltage beside a value that is likely only with one. */
+  voltsBeside: 1.2,
+  /** Decimals that end in a nought, as in `10,000`, where they rather are thousands. */
+  noughtsBehindPoint: -2.5,
   /** Tokens that belong to different bodies or origins. */
   bodiesClash: -3,
   originsClash: -2,

@@ -64,12 +64,29 @@ const style = (prefix: string, meaning: Meaning, weight: number): [string, Item]
   return [prefix, { kind: 'word', take }];
 };
 
+const SHEET_AND_LINE = /\d{2}[-–]\d{4}[A-Z]?(?![\p{L}\d])/uy;
+
+/** The number of a specification with those of its sheet and line, such as `M39014/01-1553`. */
+const specification = (prefix: string, meaning: Meaning, weight: number): [string, Item] => {
+  const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+    if (!wordBegins(marking, at) || found.assumed.length > 0) return undefined;
+    SHEET_AND_LINE.lastIndex = found.end;
+    const rest = SHEET_AND_LINE.exec(marking.text)?.[0];
+    return rest === undefined
+      ? undefined
+      : tokenOf(at, found.end + rest.length, meaning, weight, found);
+  };
+  return [prefix, { kind: 'word', take }];
+};
+
+const taken = { word: freeWord, prefix: style, specification };
+
 /** Letters and words that say what the part is made of. */
 const dielectricItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.dielectricCodes.map((row) => {
     const meaning: Meaning = {
       slot: 'dielectric',
-      content: { says: 'types' },
+      content: { says: 'types', style: row.form === 'prefix' },
       bodies: bodies.bitsOf(row.bodies),
       origins: origins.bitsOf(row.origins),
       types: row.types,
@@ -78,7 +95,7 @@ const dielectricItems = (tables: MarkingTables, bodies: Names, origins: Names) =
       source: row.source,
     };
     const weight = weightOf(weights.word, row.use);
-    return (row.form === 'word' ? freeWord : style)(row.code, meaning, weight);
+    return taken[row.form](row.code, meaning, weight);
   });
 
 /** Marks of mains duty. */

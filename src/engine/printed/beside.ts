@@ -28,6 +28,18 @@ const isUnitBehind = (tables: MarkingTables, letter: string): boolean =>
     (row) => row.letter === letter && row.quantity === 'capacitance' && row.places.includes('end'),
   );
 
+type LetterRow = MarkingTables['toleranceLetters'][number];
+
+/** Bodies that bear a tolerance letter: not those on which a seldom one is a voltage in its place. */
+const bodiesWith = (tables: MarkingTables, { letter, met, bodies }: LetterRow): string[] => {
+  const taken = tables.voltageCodes
+    .filter((row) => row.scheme === 'letter-behind' && row.code === letter)
+    .flatMap((row) => row.bodies);
+  if (met === 'often' || taken.length === 0) return bodies;
+  const all = tables.bodies.filter((row) => row.kind === 'capacitor').map((row) => row.id);
+  return (bodies.length === 0 ? all : bodies).filter((body) => !taken.includes(body));
+};
+
 /** Letters for the tolerance of a part. */
 const toleranceLetters = (tables: MarkingTables, part: PartToPrint): Piece[] => {
   const { tolerance, capacitance } = part;
@@ -42,6 +54,7 @@ const toleranceLetters = (tables: MarkingTables, part: PartToPrint): Piece[] => 
           .filter((row) => saysTolerance(toleranceOf(row), tolerance))
           .map((row) => ({
             ...row,
+            bodies: bodiesWith(tables, row),
             notBehindDecimal: row.met === 'seldom' && isUnitBehind(tables, row.letter),
           }));
   return rows.map((row) => ({ ...row, text: row.letter }));

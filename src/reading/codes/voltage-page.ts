@@ -15,6 +15,7 @@ export const codeVolts = (catalogue: Catalogue, code: string): number =>
 const wherePrinted: Record<string, string> = {
   'figure-letter': 'before three figures, or behind the tolerance letter',
   'chip-letter': 'one letter before three figures, on chip electrolytics and tantalum chips',
+  'letter-behind': 'one letter behind three figures, on tantalum chips',
   'small-letter': 'a small letter behind the tolerance, on German ceramics',
   'soviet-letter': 'behind the letter of the temperature group, on Soviet parts',
 };

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Hints } from '../../../src/engine/markings/index.ts';
 import { readMarking } from '../../../src/engine/markings/index.ts';
+import { benchCases } from './bench-cases.ts';
 import { cases, n, p, u, type Wanted } from './cases.ts';
 import { catalogue } from './tables.ts';
 
@@ -29,7 +30,7 @@ const inShape = ({ c, r, sections, tolerance, volts, ...wanted }: Wanted) => {
 };
 
 describe('the best reading', () => {
-  test.each(cases)('%j with %j', (text, hints, wanted) => {
+  test.each([...cases, ...benchCases])('%j with %j', (text, hints, wanted) => {
     const [best] = readMarking(catalogue, text, hints);
     expect(best).toMatchObject(inShape(wanted));
   });
