@@ -24,6 +24,16 @@ export const kindLinks = (catalogue: Catalogue, ids: readonly KindId[], query = 
       {},
       h('a', { href: href(`/types/${kind.type}/`) }, name),
       ': ',
-      h('a', { href: href(`/replace/${kind.type}/${query}`) }, 'what replaces it'),
+      h(
+        'a',
+        {
+          href: href(
+            kind.is === 'capacitor'
+              ? `/replace/${kind.type}/${query}`
+              : `/types/${kind.type}/#positions`,
+          ),
+        },
+        'what replaces it',
+      ),
     );
   });

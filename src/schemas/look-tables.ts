@@ -38,7 +38,7 @@ export const lookTables = {
     name: 'kinds',
     row: kindRow,
     key: ['id'],
-    references: [{ column: 'type', table: 'types.csv' }],
+    references: [{ column: 'type', table: 'types.csv', orTable: 'kinds/types.csv' }],
     about: 'What parts are made of, as far as a look and a test tell.',
   },
   'look/questions.csv': {

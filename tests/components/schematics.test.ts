@@ -3,7 +3,7 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { schematicMarkup, schematics } from '../../src/components/schematics/index.ts';
 import type { Element, Markup } from '../../src/markup/node.ts';
 
-const { positions } = loadCatalogue();
+const { positions, kindPositions } = loadCatalogue();
 
 const elementsOf = (markup: Markup): Element[] =>
   typeof markup === 'string' ? [] : [markup, ...markup.children.flatMap(elementsOf)];
@@ -32,7 +32,9 @@ const drawings = Object.entries(schematics).flatMap(([id, schematic]) =>
 );
 
 it('every position has a circuit, and no circuit is without its position', () => {
-  expect(drawings.map(({ id }) => id).sort()).toEqual(Object.keys(positions).sort());
+  expect(drawings.map(({ id }) => id).sort()).toEqual(
+    Object.keys({ ...positions, ...kindPositions }).sort(),
+  );
 });
 
 describe.each(drawings)('the circuit of $id', ({ schematic, drawing }) => {
@@ -44,7 +46,7 @@ describe.each(drawings)('the circuit of $id', ({ schematic, drawing }) => {
     expect(drawings.filter((other) => other.schematic.name === schematic.name)).toHaveLength(1);
   });
 
-  it('shows the capacitor in question, by weight as well as by colour', () => {
+  it('shows the part in question, by weight as well as by colour', () => {
     expect(here.length).toBeGreaterThan(0);
     for (const group of here) {
       const plates = elementsOf(group).filter(({ attributes }) => 'stroke-width' in attributes);

@@ -4,9 +4,11 @@ import { filterSchematics } from './filters.ts';
 import { holdSchematics } from './hold.ts';
 import { instrumentSchematics } from './instruments.ts';
 import { powerSchematics } from './power.ts';
+import { resistorSchematics } from './resistors.ts';
 import type { Schematic } from './schematic.ts';
 import { supplySchematics } from './supply.ts';
 import { timingSchematics } from './timing.ts';
+import { trimmerSchematics } from './trimmers.ts';
 
 export { schematicMarkup } from './schematic.ts';
 export type { Schematic } from './schematic.ts';
@@ -20,4 +22,6 @@ export const schematics: Readonly<Partial<Record<PositionId, Schematic>>> = {
   ...supplySchematics,
   ...powerSchematics,
   ...instrumentSchematics,
+  ...resistorSchematics,
+  ...trimmerSchematics,
 };

@@ -1,7 +1,7 @@
 import { h } from '../../markup/node.ts';
 import type { Element } from '../../markup/node.ts';
 
-/** A small circuit round the capacitor in question. */
+/** A small circuit round the part in question. */
 export interface Schematic {
   /** What the circuit shows, for those who do not see it. */
   name: string;
@@ -12,7 +12,7 @@ export interface Schematic {
 
 const STEP = 10;
 
-/** A circuit as an SVG: one line weight in the ink of the page, the capacitor in its accent. */
+/** A circuit as an SVG: one line weight in the ink of the page, the part in question in its accent. */
 export const schematicMarkup = ({ name, size, draw }: Schematic): Element => {
   const [width, height] = size.map((steps) => steps * STEP);
   return h(
