@@ -1,5 +1,6 @@
 import { valuesOf, type TableName, type Tables, tableNames } from '../catalogue/read-folder.ts';
 import type { Basis } from '../engine/catalogue.ts';
+import type { SoughtRow } from '../schemas/sought.ts';
 import type { FigureRow, PropertyRow, TypeRow } from '../schemas/types.ts';
 
 /** How many rows of a table are known in which way; tables without a basis are not counted. */
@@ -40,6 +41,8 @@ export interface Remembered {
 export interface Evidence {
   rows: RowsByBasis[];
   decisive: Decisive[];
+  /** Where figures that want a source were looked for in vain. */
+  sought: SoughtRow[];
   disagreements: Disagreement[];
   remembered: Remembered[];
 }
@@ -118,6 +121,7 @@ export const evidenceOf = (tables: Tables): Evidence => {
   return {
     rows: rowsByBasis(tables),
     decisive: decisiveOf(tables),
+    sought: valuesOf(tables, 'sought.csv'),
     disagreements: figures
       .filter(({ disagreement }) => disagreement !== '')
       .map(({ type, property, disagreement, source, use }) => ({

@@ -30,6 +30,7 @@ import {
   rippleTemperatureRow,
   seriesResistanceRow,
 } from './sizes.ts';
+import { soughtRow } from './sought.ts';
 import { sourceRow } from './sources.ts';
 import { sumInputRow } from './sums.ts';
 import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
@@ -104,6 +105,15 @@ export const tables = {
       { column: 'test', table: 'absorption-tests.csv' },
     ],
     about: 'Figures of types, one source a row.',
+  },
+  'sought.csv': {
+    row: soughtRow,
+    key: ['property', 'sought'],
+    references: [
+      { column: 'property', table: 'properties.csv' },
+      { column: 'types', table: 'types.csv', many: true },
+    ],
+    about: 'Figures that were looked for in vain, and where.',
   },
   'market.csv': {
     row: offerRow,

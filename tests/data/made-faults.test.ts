@@ -35,7 +35,7 @@ describe('faults made in the tables', () => {
   // Shares as measured, rounded down; a table that gains figures without bounds lowers them.
   test.each([
     ['shape', /mark|carriage|column|row twice|cell (missing|too many)|empty line/, 1],
-    ['characters', /space|quote|control/, 1],
+    ['characters', /space|quote|control|stray/, 1],
     ['names and bases', /dangling|basis|published/, 1],
     ['ends of a range swapped', /swapped/, 1],
     ['letters and commas in numbers', /letter O|decimal comma/, 0.9],

@@ -43,6 +43,24 @@ describe('the evidence', () => {
     expect(keys.some((key) => key.startsWith('film-unknown '))).toBe(false);
   });
 
+  test('tells where was looked only for what still wants a source', () => {
+    const found = evidence.sought.flatMap(({ property, types }) =>
+      types
+        .filter(
+          (type) =>
+            !evidence.decisive.some(
+              (one) =>
+                one.type === type &&
+                one.property === property &&
+                one.stands !== 'on two' &&
+                one.stands !== 'not applicable',
+            ),
+        )
+        .map((type) => `${property} of ${type}`),
+    );
+    expect(found).toEqual([]);
+  });
+
   test.each([
     ['no figure at all', () => undefined, 'not known'],
     [

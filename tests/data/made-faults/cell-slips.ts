@@ -1,4 +1,5 @@
 import type { TableName } from '../../../src/catalogue/index.ts';
+import { E_SERIES } from '../../../src/engine/values/e-series.generated.ts';
 import { tables, type Table } from '../../../src/schemas/tables.ts';
 import type { CellsOfRow } from '../broken-copy.ts';
 
@@ -36,6 +37,24 @@ const transposed = (cell: string): string | undefined => {
   return slipped === cell || /^-?0\d/.test(slipped) ? undefined : slipped;
 };
 
+const PREFERRED: readonly number[] = E_SERIES.E24;
+
+/** Columns that hold preferred values, one a cell. */
+const VALUE_COLUMN = /^(?:c_(?:min|max)|capacitance|value(?:_min|_max)?|esr_(?:min|max))$/;
+
+/** The next number of two digits that no series up to E24 has, in place of one of its values. */
+const offSeries = (file: TableName, column: string, cell: string): string | undefined => {
+  if (!VALUE_COLUMN.test(column) || !NUMBER.test(cell) || Number(cell) <= 0) return undefined;
+  if (!isReadAsNumber(file, column, cell)) return undefined;
+  const decade = 10 ** Math.floor(Math.log10(Number(cell)) + 1e-9);
+  const mantissa = Number((Number(cell) / decade).toPrecision(6));
+  if (!PREFERRED.includes(mantissa)) return undefined;
+  const next = Array.from({ length: 9 }, (_, step) =>
+    Number((mantissa + (step + 1) / 10).toFixed(1)),
+  ).find((one) => one < 10 && !PREFERRED.includes(one));
+  return next === undefined ? undefined : String(Number((next * decade).toPrecision(6)));
+};
+
 const referencesOf = (file: TableName): Table['references'] => tables[file].references;
 
 const isReference = (file: TableName, column: string): boolean =>
@@ -67,6 +86,14 @@ export const SLIPS: readonly Slip[] = [
     slip: (cell, { file, column }) =>
       isReference(file, column) && cell !== '' ? `${cell}x` : undefined,
   },
+  {
+    kind: 'dangling source',
+    slip: (cell, { file, column }) =>
+      column === 'source' && isReference(file, column) && cell !== ''
+        ? `${cell.slice(0, -1)}${cell.endsWith('q') ? 'k' : 'q'}`
+        : undefined,
+  },
+  { kind: 'off-series value', slip: (cell, { file, column }) => offSeries(file, column, cell) },
   {
     kind: 'basis misspelt',
     slip: (cell, { column }) => (column === 'basis' ? cell.replace(/[aeiou]/, '') : undefined),

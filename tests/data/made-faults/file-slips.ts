@@ -9,7 +9,10 @@ export interface MadeFault {
   line: number;
   /** What was done, for the list of those that were not found. */
   what: string;
+  /** The file as text; where its bytes are no text, with a mark in their place. */
   text: string;
+  /** The file as bytes, where they say other than its text. */
+  bytes?: Uint8Array;
 }
 
 /** A table as it stands, in pieces. */
@@ -72,6 +75,19 @@ const ofRow = (
   text: withLine(table, lineOf(row), change),
 });
 
+/** A byte that no text has, before the last letter of a row. */
+const strayByte = (table: Intact, row: CellsOfRow): MadeFault => {
+  const made = ofRow(
+    'stray byte',
+    table,
+    row,
+    (line) => `${line.slice(0, -1)}\uFFFF${line.slice(-1)}`,
+  );
+  const [before = '', after = ''] = made.text.split('\uFFFF');
+  const encode = (part: string): Uint8Array => new TextEncoder().encode(part);
+  return { ...made, bytes: Uint8Array.from([...encode(before), 0xff, ...encode(after)]) };
+};
+
 /** The faults that a whole row can have. */
 export const rowFaults = (table: Intact, row: CellsOfRow): MadeFault[] => [
   ...swapped(table, row),
@@ -80,6 +96,7 @@ export const rowFaults = (table: Intact, row: CellsOfRow): MadeFault[] => [
   ofRow('cell too many', table, row, (line) => `${line},`),
   ofRow('carriage return', table, row, (line) => `${line}\r`),
   ofRow('empty line', table, row, (line) => `${line}\n`, 1),
+  strayByte(table, row),
 ];
 
 const ofHeader = (kind: string, { file, text }: Intact, broken: string): MadeFault[] =>

@@ -23,7 +23,7 @@ const isAt =
 /** What the check says of a made fault. */
 export const found = (made: MadeFault): Found => {
   const { file, text } = made;
-  const bytes = new TextEncoder().encode(text);
+  const bytes = made.bytes ?? new TextEncoder().encode(text);
   const { table, faults } = readTable(file, bytes, registry[file].row);
   const plain = faults.length > 0 ? faults : checkTables({ ...tables, [file]: table });
   if (plain.some(isAt(made))) return 'by sense';
