@@ -17,3 +17,25 @@ describe('one socket in the place of another', () => {
     expect(assessDevice(catalogue, device(old), use(at), device(stranger)).verdict).toBe(verdict);
   });
 });
+
+describe('connectors', () => {
+  it.each<[string, string, string, string, string]>([
+    // old, use, stand-in, finding, verdict
+    ['header-254', 'connector-wires', 'header-250', 'same-pitch', 'keep-out'],
+    ['header-254', 'connector-wires', 'header-254', 'same-pitch', 'fits'],
+    ['header-396', 'connector-wires', 'header-396', 'carries', 'fits'],
+    ['ribbon-254-open', 'connector-ribbon', 'ribbon-254-keyed', 'same-rows', 'fits'],
+    ['ribbon-254-open', 'connector-ribbon', 'ribbon-200-keyed', 'same-rows', 'keep-out'],
+  ])('%s as %s: %s by %s is %s', (old, at, stranger, finding, verdict) => {
+    const assessed = assessDevice(catalogue, device(old), use(at), device(stranger));
+    const found = assessed.findings.find((one) => one.finding === finding);
+    expect(found?.verdict).toBe(verdict);
+  });
+});
+
+it('says what a socket with a capacitor adds to the rail', () => {
+  const old = device('dip-14-dual');
+  const assessed = assessDevice(catalogue, old, use('socket-corner'), device('dip-14-decoupled'));
+  const adds = assessed.findings.find((one) => one.finding === 'adds-to-rail');
+  expect(adds?.standIn?.typ).toBeCloseTo(0.01, 9);
+});

@@ -36,9 +36,10 @@ import {
   load,
   outputCapacitor,
   outputEsr,
+  outputEsrMost,
   setOutput,
 } from './regulator.ts';
-import { builtInCapacitor, contact, seatHeight } from './socket.ts';
+import { addsToRail, builtInCapacitor, contact, seatHeight } from './socket.ts';
 import { span, supplyHigh, supplyLow } from './supply.ts';
 import { chargeStep, holdDroop, resistanceChange, seriesLossModel, settling } from './switch.ts';
 import { amplifies, carries, fastEnough, leakageShare, stands } from './transistor.ts';
@@ -83,6 +84,7 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   load,
   'output-capacitor': outputCapacitor,
   'output-esr': outputEsr,
+  'output-esr-most': outputEsrMost,
   discharge,
   'least-load': leastLoad,
   reverse,
@@ -104,4 +106,5 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'seat-height': seatHeight,
   contact,
   'built-in-capacitor': builtInCapacitor,
+  'adds-to-rail': addsToRail,
 };

@@ -17,6 +17,7 @@ export const differenceLimit = shareOf('input-max', 'headroom-high', 'V');
 export const load = shareOf('load-max', 'load-current', 'A');
 export const outputCapacitor = shareOf('output-capacitor-min', 'output-capacitor', 'F');
 export const outputEsr = figureOf('output-esr-min', 'ohm');
+export const outputEsrMost = shareOf('output-esr-max', 'output-esr', 'ohm');
 export const discharge = shareOf('discharge-safe', 'output-capacitor', 'F');
 export const leastLoad = figureOf('load-min', 'A');
 
