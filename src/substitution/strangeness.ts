@@ -6,13 +6,17 @@ import type { AnyPart } from './phrases.ts';
 const MADE = 4;
 const RARE = 2;
 const OTHER_FAMILY = 1;
+/** Sold by many, but not what lies in every drawer; a part of the old one's family still comes first. */
+const LESS_COMMON = 0.5;
+
+/** What the market of a type counts against it. */
+const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
 
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
 export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: TypeId): number => {
   const row = typeRowOf(catalogue, type);
-  const stocked = row?.market === 'common' || row?.market === 'current';
   return (
-    (stocked ? 0 : RARE) +
+    (MARKET[row?.market ?? ''] ?? RARE) +
     (row?.family === typeRowOf(catalogue, original)?.family ? 0 : OTHER_FAMILY)
   );
 };

@@ -24,7 +24,7 @@ import { esrWindow, impedance } from './series-elements.ts';
 import { filterShift, timeShift, tuningShift } from './shift.ts';
 import { shelf } from './shelf.ts';
 import { ownSurge } from './surge.ts';
-import { availability, microphony, polarity, safetyClass } from './suitability.ts';
+import { availability, microphony, polarity, safetyClass, signKnown } from './suitability.ts';
 import { temperature } from './temperature.ts';
 import { tolerance, value } from './value.ts';
 import { ratedVoltage, voltageMargin } from './voltage.ts';
@@ -48,6 +48,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   corner,
   distortion,
   polarity,
+  'sign-known': signKnown,
   'safety-class': safetyClass,
   availability,
   'esr-window': esrWindow,

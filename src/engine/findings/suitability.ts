@@ -28,6 +28,23 @@ export const polarity: FindingModel = {
   },
 };
 
+/** Whether it is known which way round a polar part goes: a part that was not polar does not tell. */
+export const signKnown: FindingModel = {
+  measure: (part, circumstances) => {
+    const { original } = circumstances;
+    const minds = keepsItsSign(part, typeOf(part, circumstances)?.polarity);
+    const told = keepsItsSign(original, typeOf(original, circumstances)?.polarity);
+    return minds && !told ? DOES_NOT : SUITS;
+  },
+  working: (part, circumstances, value) => {
+    if (value.typ > 0)
+      return 'polar part where the old one was not: measure which end is positive, in use and at switch-on';
+    return keepsItsSign(part, typeOf(part, circumstances)?.polarity)
+      ? 'the old part was polar too: its marking and the board say which end is positive'
+      : 'either way round will do';
+  },
+};
+
 /** A mains position takes only an approved part. */
 export const safetyClass: FindingModel = {
   measure: (part, circumstances) => {
