@@ -104,11 +104,11 @@ describe('a demand is felt', () => {
     expect(turns.length).toBeLessThanOrEqual(3);
   });
 
-  test.each(yesOrNo)('%s', (id, { position, finding }) => {
+  test.each(yesOrNo)('%s', (id, { position, finding, weight }) => {
     const base = circumstancesAt(position);
     const one = prepared(id, base);
     expect(judgeProbe(one, base, {}).verdict).toBe('fits');
-    expect(judgeProbe(one, base, unfit[finding] ?? {}).verdict).toBe('keep-out');
+    expect(judgeProbe(one, base, unfit[finding] ?? {}).verdict).toBe(EARNED[weight]?.short);
   });
 });
 

@@ -41,6 +41,7 @@ export interface Spoiling {
   type?: Partial<TypeRow>;
   position?: Partial<PositionRow>;
   offer?: Partial<OfferRow>;
+  original?: Partial<Circumstances['original']>;
   /** What the circuit does, for a finding that the part alone cannot spoil. */
   conditions?: Record<string, Range>;
 }
@@ -100,6 +101,7 @@ export const probeIn = (circumstances: Circumstances, spoiling: Spoiling = {}): 
       catalogue: spoilt,
       position: { ...position, ...spoiling.position },
       conditions: { ...conditions, ...spoiling.conditions },
+      original: { ...original, ...spoiling.original },
     },
   };
 };
@@ -223,6 +225,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
 /** The findings that are a plain yes or no, with the part made unfit. */
 export const unfit: Readonly<Record<string, Spoiling>> = {
   polarity: { type: { polarity: 'polar' }, position: { voltage_sense: 'both signs' } },
+  'sign-known': { type: { polarity: 'polar' }, original: { type: 'film-unknown' } },
   'safety-class': { type: { safety_classes: [] }, position: { safety: ['Y1'] } },
   availability: { offer: { c_max: 1e-18 } },
 };
