@@ -98,8 +98,8 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
 /** Values written in figures alone. */
 export const figureValuesAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
-    .filter((number) => !number.grouped && number.figures !== '')
+    .filter((number) => number.figures !== '')
     .flatMap((number) => [
-      ...(number.decimal ? [] : multiplied(scan, at, number)),
+      ...(number.decimal || number.grouped ? [] : multiplied(scan, at, number)),
       ...asWritten(scan, at, number),
     ]);

@@ -1,5 +1,5 @@
 import type { Assumed, Marking } from './text.ts';
-import { isFigure, madeUp, othersAt } from './text.ts';
+import { isFigure, isLetter, madeUp, othersAt } from './text.ts';
 import { weights } from './weights.ts';
 
 /** A number as it is written in a marking. */
@@ -149,7 +149,12 @@ const decimalsAt = (
 
 const GROUPED = /[1-9]\d{0,2}(?:[ \u00A0\u2009\u202F,.']\d{3})+(?!\d)/y;
 
+/** Whether figures end a style, as in `KSO-2 500V`: what follows them is another number. */
+const endsStyle = ({ text }: Marking, at: number): boolean =>
+  text.charAt(at - 1) === '-' && isLetter(text.charAt(at - 2));
+
 const groupedAt = (marking: Marking, at: number): WrittenNumber[] => {
+  if (endsStyle(marking, at)) return [];
   GROUPED.lastIndex = at;
   const grouped = GROUPED.exec(marking.text)?.[0];
   const digits = grouped?.replace(/\D/g, '') ?? '';

@@ -10,41 +10,12 @@ import {
   isSeparator,
   isWornSign,
   wordBegins,
-  wordEnds,
 } from './text.ts';
-import type { Meaning, Need, Slot, Token } from './token.ts';
-import { spanHolds } from './tolerances.ts';
+import type { Skipped, Step } from './step.ts';
+import { awaitsValue, mayTake, startOf, take } from './step.ts';
+import type { Token } from './token.ts';
 import { tokensAt } from './tokens.ts';
 import { weights } from './weights.ts';
-
-/** A stretch that stays without a meaning. */
-export interface Skipped {
-  at: number;
-  end: number;
-}
-
-/** One step of a way through the marking: a token taken, a stretch skipped, or a separator. */
-interface Step {
-  at: number;
-  score: number;
-  before: Step | undefined;
-  token: Token | undefined;
-  skipped: Skipped | undefined;
-  last: Token | undefined;
-  /** True where nothing but blanks lies between the last token and here. */
-  near: boolean;
-  value: Token | undefined;
-  /** Whether a style, and the sign of a section, was taken. */
-  styled: boolean;
-  signed: boolean;
-  /** First class of mains duty that was taken. */
-  safety: string | undefined;
-  /** Places of the reading that are filled, a bit for each. */
-  slots: number;
-  /** Bodies and origins that all of its tokens allow, a bit for each. */
-  bodies: number;
-  origins: number;
-}
 
 /** One way to take a whole marking. */
 export interface Parse {
@@ -78,136 +49,6 @@ export const KEPT_AT_LEAST = 3;
 /** Ways that are looked at in full. */
 const LOOKED_AT = 60;
 const LOOKED_AT_WORN = 150;
-
-const slotBits: Record<Slot, number> = {
-  value: 1,
-  tolerance: 2,
-  voltage: 4,
-  temperature: 8,
-  safety: 16,
-  date: 32,
-  climate: 64,
-  dielectric: 128,
-  power: 256,
-  'ac-voltage': 512,
-};
-
-const bitOf = (slot: Slot | undefined): number => (slot === undefined ? 0 : slotBits[slot]);
-
-const touching = (step: Step, says: string): boolean =>
-  step.last?.end === step.at && step.last.meaning.content.says === says;
-
-const isValue = (token: Token | undefined): boolean => token?.meaning.slot === 'value';
-
-const meets = (need: Need, step: Step, token: Token, marking: Marking): boolean => {
-  switch (need) {
-    case 'after-value':
-      return step.near && isValue(step.last);
-    case 'touching-value':
-      return isValue(step.last) && step.last?.end === step.at;
-    case 'touching-tolerance':
-      return touching(step, 'tolerance');
-    case 'touching-temperature':
-      return touching(step, 'temperature');
-    case 'touching-before-value':
-      return isFigure(marking.text.charAt(token.end));
-    case 'resistor':
-      return step.value?.meaning.content.says === 'resistance';
-    case 'style-before':
-      return step.styled;
-    case 'value-before':
-      return step.value !== undefined;
-    case 'whole-word':
-      return wordBegins(marking, token.at) && wordEnds(marking, token.end);
-  }
-};
-
-/** Whether a tolerance meaning is the one for the value that it stands behind. */
-const fitsValue = (step: Step, { meaning }: Token): boolean => {
-  if (meaning.content.says !== 'tolerance' || step.value === undefined) return true;
-  const { of, fromF, belowF, tolerance } = meaning.content;
-  const { content } = step.value.meaning;
-  if (of !== undefined && of !== content.says) return false;
-  if (content.says === 'resistance') return tolerance.unit === 'fraction';
-  if (content.says !== 'capacitance') return true;
-  return spanHolds(content.value, { from: fromF, below: belowF });
-};
-
-/** After a chip's voltage letter, nothing but the value may come. */
-const awaitsValue = (step: Step): boolean =>
-  step.last?.needs.includes('touching-before-value') === true;
-
-/** Places that hold the rated voltage, of dc and of ac. */
-const VOLTAGES = slotBits.voltage | slotBits['ac-voltage'];
-
-/** Whether a value opens a further section of a can: behind the voltage or the sign of another. */
-const opensSection = (step: Step, { meaning: { content } }: Token): boolean => {
-  const first = step.value?.meaning.content;
-  if (content.says !== 'capacitance' || !content.withUnit) return false;
-  const isFirst = first?.says === 'sections' || (first?.says === 'capacitance' && first.withUnit);
-  return isFirst && (step.signed || (step.slots & VOLTAGES) !== 0);
-};
-
-/**
- * Whether a part for the mains bears a second class, one across the line and one to earth, or the
- * voltage of the class just before, as in `X1 400 Y1 250`.
- */
-const opensDuty = (step: Step, { meaning: { content } }: Token): boolean => {
-  if (content.says === 'safety')
-    return step.safety !== undefined && !step.safety.includes(content.class.charAt(0));
-  return content.says === 'voltage' && step.last?.meaning.content.says === 'safety';
-};
-
-/** Whether a token may be the next step. */
-const mayTake = (step: Step, token: Token, marking: Marking): boolean =>
-  ((step.slots & bitOf(token.meaning.slot)) === 0 ||
-    opensSection(step, token) ||
-    opensDuty(step, token)) &&
-  (isValue(token) || !awaitsValue(step)) &&
-  token.needs.every((need) => meets(need, step, token, marking)) &&
-  fitsValue(step, token);
-
-/** What a tolerance costs that is tighter or wider than parts have whose value is written so. */
-const unusualTolerance = (step: Step, { content }: Meaning): number => {
-  if (content.says !== 'tolerance' || step.value === undefined) return 0;
-  const { toleranceFrom = 0, toleranceUpTo = Infinity } = step.value.meaning;
-  const { plus } = content.tolerance;
-  return plus > toleranceUpTo || plus < toleranceFrom ? weights.unusualTolerance : 0;
-};
-
-/** Whether a token is a style of resistors or of capacitors. */
-const isStyle = ({ content }: Meaning): boolean =>
-  content.says === 'style' || (content.says === 'types' && content.style);
-
-const take = (step: Step, token: Token): Step => {
-  const { meaning } = token;
-  const bodies = step.bodies & meaning.bodies;
-  const origins = step.origins & meaning.origins;
-  const further = isValue(token) && step.value !== undefined;
-  const clash =
-    (bodies === 0 ? weights.bodiesClash : 0) + (origins === 0 ? weights.originsClash : 0);
-  return {
-    at: token.end,
-    score:
-      step.score +
-      token.weight +
-      clash +
-      unusualTolerance(step, meaning) +
-      (further ? weights.furtherSection : 0),
-    before: step,
-    token,
-    skipped: undefined,
-    last: token,
-    near: true,
-    value: isValue(token) && !further ? token : step.value,
-    styled: step.styled || isStyle(meaning),
-    signed: step.signed || meaning.content.says === 'symbol',
-    safety: step.safety ?? (meaning.content.says === 'safety' ? meaning.content.class : undefined),
-    slots: (further ? step.slots & ~VOLTAGES : step.slots) | bitOf(meaning.slot),
-    bodies: bodies === 0 ? step.bodies : bodies,
-    origins: origins === 0 ? step.origins : origins,
-  };
-};
 
 const FIGURE = /\d/;
 
@@ -260,7 +101,7 @@ const passOver = (step: Step, marking: Marking): Step[] => {
   if (isWornSign(character)) return skipWorn(step, marking);
   const passable = isSeparator(character);
   if (passable && !isPointOfNumber(marking, at)) {
-    return [{ ...step, at: at + 1, near: step.near && isBlank(character) }];
+    return [{ ...step, at: at + 1, near: step.near && (isBlank(character) || character === '(') }];
   }
   const end = endOfWord(marking, passable ? at + 1 : at);
   if (wordBegins(marking, at)) return [skip(step, marking, end, 0), ...skipLetters(step, marking)];
@@ -304,23 +145,6 @@ const unrolled = (end: Step): Parse => {
   const { score, value, bodies, origins } = end;
   return { score, value, taken, skipped, bodies, origins };
 };
-
-const startOf = ({ bodies, origins }: Lexicon): Step => ({
-  at: 0,
-  score: 0,
-  before: undefined,
-  token: undefined,
-  skipped: undefined,
-  last: undefined,
-  near: true,
-  value: undefined,
-  styled: false,
-  signed: false,
-  safety: undefined,
-  slots: 0,
-  bodies: bodies.all,
-  origins: origins.all,
-});
 
 /** How many ways may go on from an index where so many tokens stand. */
 const carriedOn = (length: number, tokens: number): number =>

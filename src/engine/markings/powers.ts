@@ -10,6 +10,9 @@ const FRACTION = /(\d)\/(\d{1,2})(?!\d)/y;
 /** Fractions that have a sign of their own. */
 const signs: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '⅛': 0.125, '¾': 0.75 };
 
+/** No part that is marked so takes more; `3296W` is a trimmer. */
+const MOST_WATTS = 1000;
+
 interface Size {
   end: number;
   value: number;
@@ -34,7 +37,7 @@ const sizesAt = (scan: Scan, at: number): Size[] => {
 /** Rated power, such as `5W`, `1/4 W`. */
 export const powersAt = (scan: Scan, at: number): Token[] =>
   sizesAt(scan, at)
-    .filter(({ value }) => value > 0)
+    .filter(({ value }) => value > 0 && value <= MOST_WATTS)
     .flatMap((size) =>
       foundAt(scan, skipBlanks(scan.marking, size.end)).flatMap(
         ({ item, end, sameCase, assumed, cost }): Token[] => {

@@ -252,7 +252,7 @@ export const sectionsAt = (scan: Scan, at: number): Token[] => {
         origins: item.origins,
         source: item.row.source,
       };
-      return item.row.factor < SMALL_UNIT
+      return item.row.factor < SMALL_UNIT && list.sign === 'stroke'
         ? rangeToken(scan, at, list, unit)
         : [listToken(at, list, unit)];
     });

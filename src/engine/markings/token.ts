@@ -10,6 +10,8 @@ export type Use = 'usual' | 'other' | 'rare';
 export type Need =
   /** The token before is the value, with no more than blanks between. */
   | 'after-value'
+  /** The same, or the voltage or temperature beside it is before. */
+  | 'after-rating'
   /** As `after-value`, without a gap. */
   | 'touching-value'
   /** The token before is a tolerance letter, without a gap. */

@@ -61,10 +61,14 @@ export const readToleranceLetter = (
   }));
 
 const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
+const AFTER_RATING: readonly Need[] = ['after-rating', 'whole-word'];
 const TOUCHING: readonly Need[] = ['touching-value'];
 
 /** What a tolerance letter must have about it, behind a gap or without one. */
-const toleranceNeeds = (gap: boolean): readonly Need[] => (gap ? AFTER_GAP : TOUCHING);
+const toleranceNeeds = (gap: boolean, met: ToleranceRow['met']): readonly Need[] => {
+  if (!gap) return TOUCHING;
+  return met === 'often' ? AFTER_RATING : AFTER_GAP;
+};
 
 /** What a letter adds that cannot be read, by how often it is met. */
 const completedLetter = (found: FoundWord<Item>, met: ToleranceRow['met']): number =>
@@ -128,7 +132,8 @@ const isBeforeFigures = (text: string, { met }: LetterRow, end: number): boolean
 export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, item: Item] => {
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { text } = scan.marking;
-    const gap = at > 0 && isBlank(text.charAt(at - 1));
+    const before = text.charAt(at - 1);
+    const gap = isBlank(before) || before === '(';
     if (row.script === 'cyrillic' && !found.sameCase) return undefined;
     if (isFigureAfterGap(text, at, gap)) return undefined;
     return {
@@ -143,7 +148,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         (isUnitOfValue(scan, row, at, found.end) ? weights.toleranceForUnit : 0) +
         (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
         found.cost,
-      needs: toleranceNeeds(gap),
+      needs: toleranceNeeds(gap, row.met),
       assumed: found.assumed,
     };
   };

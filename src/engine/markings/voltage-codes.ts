@@ -61,7 +61,7 @@ export const readVoltageCode = (tables: MarkingTables, code: string): VoltageMea
 const whereCodesStand = {
   'figure-letter': { needs: [], weights: weights.voltageCode },
   'chip-letter': { needs: ['touching-before-value'], weights: weights.voltageLetter },
-  'letter-behind': { needs: ['touching-value'], weights: weights.voltageLetter },
+  'letter-behind': { needs: ['touching-value'], weights: weights.voltageLetterBehind },
   'small-letter': { needs: ['touching-tolerance'], weights: weights.voltageLetter },
   'soviet-letter': { needs: ['touching-temperature'], weights: weights.voltageLetter },
   figures: { needs: ['value-before'], weights: weights.voltageFigures },

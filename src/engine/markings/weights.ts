@@ -45,6 +45,7 @@ export const weights = {
   voltageCodeForPoint: -4.5,
   voltageFigures: { usual: 1.2, other: 0.2, rare: 0 },
   voltageLetter: { usual: 1.2, other: 0.2, rare: -0.5 },
+  voltageLetterBehind: { usual: 1.8, other: 0.4, rare: -0.5 },
   temperature: { usual: 2.5, other: 1.2, rare: 0.3 },
   temperatureLetter: { usual: 0.8, other: 0.4, rare: -0.8 },
   /** A code whose first letter was taken from a figure: what begins with one is rather a voltage. */

@@ -50,4 +50,37 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['RL07S103J', {}, { r: 10e3, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
   ['RW79U1R00F', {}, { r: 1, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
   ['RNC55H1002FS', {}, { r: 10e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  // Old Soviet types; what follows the figure of the type is a number of its own.
+  [
+    'КСО-2 500В 1000 пФ ±5%',
+    {},
+    { c: n, volts: 500, types: ['silvered-mica', 'mica-clamped'], lost: none },
+  ],
+  ['МБГО-2 4 мкФ 300В', {}, { c: 4 * u, volts: 300, types: ['metallized-paper'], lost: none }],
+  ['КМ-5 М1500 1н0', {}, { c: n, code: 'М1500', lost: none }],
+  // A maker's series behind the letters for the film.
+  ['MKS4 0.1/250', {}, { c: 100 * n, volts: 250, types: ['pet-metallized'], lost: none }],
+  ['FKP1 1000/1250', {}, { c: n, volts: 1250, types: ['pp-film-foil'], lost: none }],
+  ['MKP 104K 275VAC X2', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], volts: 275 }],
+  // Thousands apart without a unit, and a value beside its volts.
+  ['10 000', {}, { c: 10 * n, lost: none }],
+  ['47.000', {}, { c: 47 * n, lost: none }],
+  ['473 100V', {}, { c: 47 * n, volts: 100 }],
+  ['2.2/50', {}, { c: 2.2 * u, volts: 50, lost: none }],
+  ['1000 6.3', {}, { c: 1e-3, volts: 6.3, lost: none }],
+  ['100u 6v3', {}, { c: 100 * u, volts: 6.3, lost: none }],
+  ['220 6V3', {}, { c: 220 * u, volts: 6.3, lost: none }],
+  ['470 25V 105°', {}, { c: 470 * u, volts: 25, lost: none }],
+  ['10µF 16V\n-40/+85', {}, { c: 10 * u, volts: 16, lost: none }],
+  ['2x2500pF', {}, { sections: [2.5 * n, 2.5 * n], lost: none }],
+  // A tolerance behind the volts, or in brackets.
+  ['100µF 25V (M)', {}, { c: 100 * u, tolerance: [0.2, 0.2, 'fraction'], volts: 25, lost: none }],
+  ['100µF(M)25V', {}, { c: 100 * u, tolerance: [0.2, 0.2, 'fraction'], volts: 25, lost: none }],
+  ['104 X7R 50V K', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['226C', {}, { c: 22 * u, volts: 16 }],
+  ['223D', {}, { c: 22 * n, tolerance: [0.005, 0.005, 'fraction'] }],
+  ['104C', { body: 'film' }, { c: 100 * n, tolerance: [0.0025, 0.0025, 'fraction'] }],
+  // Trimmers and potentiometers.
+  ['3296W 103', {}, { r: 10e3, lost: none }],
+  ['10K LIN', {}, { r: 10e3, lost: none }],
 ];
