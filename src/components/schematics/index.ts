@@ -4,6 +4,7 @@ import { filterSchematics } from './filters.ts';
 import { holdSchematics } from './hold.ts';
 import { instrumentSchematics } from './instruments.ts';
 import { powerSchematics } from './power.ts';
+import { potSchematics } from './pots.ts';
 import { resistorSchematics } from './resistors.ts';
 import type { Schematic } from './schematic.ts';
 import { supplySchematics } from './supply.ts';
@@ -24,4 +25,5 @@ export const schematics: Readonly<Partial<Record<PositionId, Schematic>>> = {
   ...instrumentSchematics,
   ...resistorSchematics,
   ...trimmerSchematics,
+  ...potSchematics,
 };

@@ -6,6 +6,7 @@ import { overloadVoltage, resistorPower, resistorVoltage, surgeDuty } from './lo
 import {
   endResistance,
   pinPattern,
+  rotationShare,
   settingDrift,
   settingReach,
   settingShift,
@@ -49,4 +50,5 @@ export const kindModels: Readonly<Record<FindingId, KindModel>> = {
   'wiper-load': wiperLoad,
   'wiper-noise': wiperNoise,
   'pin-pattern': pinPattern,
+  'rotation-share': rotationShare,
 };

@@ -3,7 +3,7 @@ import { powerShare } from '../../equations/resistor.ts';
 import { greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
 import { conditionOf, plain } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import type { Range } from '../../quantities/range.ts';
+import { mapFalling, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
 import { presetFor, useOf } from '../setting.ts';
 import { fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
@@ -165,3 +165,15 @@ export const pinPattern: KindModel = {
       : `pins ${said(type)} apart as those of the old one: check which pin is the wiper`;
   },
 };
+
+/** Turns of the shaft over the years as a share of those that the track lasts. */
+export const rotationShare: KindModel = fromProperties(
+  ['rotation-life'],
+  ({ 'rotation-life': life }, _part, circumstances) => {
+    const turns = conditionOf(circumstances, 'rotations').max;
+    return mapFalling(life, (lasts) => turns / lasts);
+  },
+  ({ 'rotation-life': life }, _part, circumstances, value) =>
+    `${formatValue(conditionOf(circumstances, 'rotations').max, 'number')} of ${formatQuantity(life, 'number')} turns: ` +
+    formatQuantity(value, 'fraction'),
+);
