@@ -34,10 +34,11 @@ export const COLUMNS: readonly Column[] = [
 /** What a cell shows of a line; names stand for ids. */
 export type CellText = (line: Line, field: Column['field']) => string;
 
-const rowMarkup = (line: Line, row: number, textOf: CellText): Element =>
+/** A row of the parts list to type in; rows are counted from one. */
+export const partRow = (line: Line, row: number, textOf: CellText): Element =>
   h(
     'tr',
-    { 'data-line': line.id },
+    { 'data-line': line.id, 'aria-rowindex': row + 1 },
     h(
       'td',
       { class: 'pick-line' },
@@ -65,9 +66,11 @@ const rowMarkup = (line: Line, row: number, textOf: CellText): Element =>
     ),
   );
 
-/**
- * Rows of the parts list.
- * @param from index of the first line shown
- */
-export const partRows = (lines: readonly Line[], from: number, textOf: CellText): Element[] =>
-  lines.map((line, index) => rowMarkup(line, from + index + 1, textOf));
+/** The same row for paper: a field would cut what is longer than itself. */
+export const partRowOnPaper = (line: Line, textOf: CellText): Element =>
+  h(
+    'tr',
+    {},
+    h('td', {}),
+    COLUMNS.map(({ field }) => h('td', {}, textOf(line, field))),
+  );

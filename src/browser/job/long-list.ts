@@ -18,6 +18,13 @@ const FIRST = 40;
 /** Works so long at a stretch on the others, ms. */
 const TURN = 25;
 
+/** A list on the page. */
+export interface LongList {
+  show: (rows: Rows) => void;
+  /** Draws what is not drawn yet, as paper is before it is printed. */
+  drawAll: () => void;
+}
+
 /** What is under the hand of whoever works in a list. */
 export interface Hand {
   /** Draws, and gives the focus back to where it was. */
@@ -29,9 +36,8 @@ export interface Hand {
 /**
  * A list that has all its rows: search within the page, the keyboard and paper reach every one. Rows
  * out of sight cost little where their style has `content-visibility`.
- * @returns shows other rows
  */
-export const longList = (place: HTMLElement, { around, holds }: Hand): ((rows: Rows) => void) => {
+export const longList = (place: HTMLElement, { around, holds }: Hand): LongList => {
   const keys = new WeakMap<Node, unknown>();
   let rows: Rows = { count: 0, at: () => ({ key: undefined, make: () => new Text() }) };
   let drawn = 0;
@@ -68,13 +74,18 @@ export const longList = (place: HTMLElement, { around, holds }: Hand): ((rows: R
     drawWhile(() => performance.now() < end);
   };
 
-  addEventListener('beforeprint', () => {
+  const drawAll = (): void => {
     drawWhile(() => true);
-  });
-  return (next) => {
-    rows = next;
-    drawn = 0;
-    there = place.firstElementChild;
-    drawWhile(() => drawn < FIRST);
+  };
+
+  addEventListener('beforeprint', drawAll);
+  return {
+    show: (next) => {
+      rows = next;
+      drawn = 0;
+      there = place.firstElementChild;
+      drawWhile(() => drawn < FIRST);
+    },
+    drawAll,
   };
 };

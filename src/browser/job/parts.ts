@@ -7,23 +7,29 @@ import {
   type Mapping,
   type Row,
 } from '../../job/index.ts';
-import { COLUMNS, partRows, type CellText, type Column } from '../../job-view/parts-view.ts';
+import {
+  COLUMNS,
+  partRow,
+  partRowOnPaper,
+  type CellText,
+  type Column,
+} from '../../job-view/parts-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
+import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
+import { startFindRow } from './find-row.ts';
 import { idOf, nameOf } from './names.ts';
+import { rowWindow } from './row-window.ts';
 import { change, changeLines, current, listenForChange } from './state.ts';
 import { guessMapping, offerRows } from './table-in.ts';
 
 /** The parts list: rows to type in, by keyboard as in a spreadsheet, and pasted tables. */
 
-/** Rows that stand on the page at a time. */
-const ROWS = 100;
-
 const body = byId('part-rows', HTMLTableSectionElement);
 const shown = byId('rows-shown', HTMLElement);
 const picked = new Set<string>();
 const pickListeners: (() => void)[] = [];
-let from = 0;
+const table = rowWindow(body, COLUMNS.length + 1);
 
 /** Ids of the selected lines. */
 export const pickedLines = (): ReadonlySet<string> => picked;
@@ -50,44 +56,50 @@ const cellOf = (
     : { line, field: column.field, input: target };
 };
 
-const inputOf = (line: string, field: string): HTMLInputElement | undefined =>
-  [...body.rows]
-    .find(({ dataset }) => dataset.line === line)
-    ?.querySelector<HTMLInputElement>(`[data-field="${field}"]`) ?? undefined;
+const rowOf = (markup: ReturnType<typeof partRow>): HTMLTableRowElement => {
+  const row = toDom(markup);
+  if (!(row instanceof HTMLTableRowElement)) throw new TypeError('a row of the list is a row');
+  return row;
+};
+
+const lineAt = (index: number): Line => {
+  const line = current().lines[index];
+  if (line === undefined) throw new RangeError(`no line ${String(index)}`);
+  return line;
+};
+
+const makeRow = (index: number): HTMLTableRowElement => {
+  const line = lineAt(index);
+  const row = rowOf(partRow(line, index + 1, textOf));
+  const box = row.querySelector<HTMLInputElement>('[data-pick]');
+  if (box !== null) box.checked = picked.has(line.id);
+  return row;
+};
+
+const inputAt = (index: number, field: string): HTMLInputElement | undefined =>
+  table.reach(index)?.querySelector<HTMLInputElement>(`[data-field="${field}"]`) ?? undefined;
 
 const draw = (): void => {
   const { lines } = current();
-  from = Math.min(from, Math.max(0, Math.floor((lines.length - 1) / ROWS) * ROWS));
   const focused = cellOf(document.activeElement);
-  body.replaceChildren(
-    ...partRows(lines.slice(from, from + ROWS), from, textOf).map((row) => toDom(row)),
-  );
+  table.show({
+    count: lines.length,
+    make: makeRow,
+    onPaper: (index) => rowOf(partRowOnPaper(lineAt(index), textOf)),
+  });
+  body.closest('table')?.setAttribute('aria-rowcount', String(lines.length + 1));
   // Whoever takes a step back by the keyboard stays in the same cell.
-  if (focused !== undefined) inputOf(focused.line, focused.field)?.focus({ preventScroll: true });
-  for (const box of body.querySelectorAll<HTMLInputElement>('[data-pick]'))
-    box.checked = picked.has(box.dataset.pick ?? '');
-  const last = Math.min(from + ROWS, lines.length);
-  shown.textContent =
-    lines.length === 0
-      ? 'No rows yet.'
-      : `Rows ${String(from + 1)} to ${String(last)} of ${String(lines.length)}`;
-  byId('rows-before', HTMLButtonElement).hidden = from === 0;
-  byId('rows-after', HTMLButtonElement).hidden = last >= lines.length;
+  const index = focused === undefined ? -1 : lines.findIndex(({ id }) => id === focused.line);
+  if (focused !== undefined && index >= 0)
+    inputAt(index, focused.field)?.focus({ preventScroll: true });
+  shown.textContent = lines.length === 0 ? 'No rows yet.' : `${countOf(lines.length, 'row')}.`;
 };
 
 const newLines = (count: number): Line[] =>
   Array.from({ length: count }, () => emptyLine(crypto.randomUUID()));
 
 const focusCell = (index: number, field: string): void => {
-  const { lines } = current();
-  const line = lines[index];
-  if (line === undefined) return;
-  const page = Math.floor(index / ROWS) * ROWS;
-  if (page !== from) {
-    from = page;
-    draw();
-  }
-  inputOf(line.id, field)?.focus();
+  if (index in current().lines) inputAt(index, field)?.focus();
 };
 
 const addRow = (): void => {
@@ -194,14 +206,7 @@ body.addEventListener('change', ({ target }) => {
 /** Makes the parts list work. */
 export const startParts = (): void => {
   byId('add-row', HTMLButtonElement).addEventListener('click', addRow);
-  byId('rows-before', HTMLButtonElement).addEventListener('click', () => {
-    from = Math.max(0, from - ROWS);
-    draw();
-  });
-  byId('rows-after', HTMLButtonElement).addEventListener('click', () => {
-    from += ROWS;
-    draw();
-  });
+  startFindRow(table.reach, textOf);
   byId('pick-all', HTMLButtonElement).addEventListener('click', () => {
     const { lines } = current();
     const all = picked.size >= lines.length;

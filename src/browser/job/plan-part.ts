@@ -38,7 +38,7 @@ const DECISIONS: readonly Decision[] = ['judge', 'replace', 'test', 'leave'];
 
 const list = byId('plan-lines', HTMLElement);
 const onlyOpen = byId('only-attention', HTMLInputElement);
-const showRows = longList(list, {
+const rows = longList(list, {
   around: (draw) => {
     drawAround(list, draw);
   },
@@ -106,7 +106,7 @@ const drawNow = (): void => {
   groups = planGroups(lines);
   const toLookAt = groups.filter(({ planned }) => wantsAttention(planned, said));
   const wanted = onlyOpen.checked ? toLookAt : groups;
-  showRows({
+  rows.show({
     count: wanted.length,
     at: (index) => {
       const group = wanted[index];

@@ -13,9 +13,15 @@ const cache = newPlanCache();
 export const catalogueAt = (slice: string): Catalogue | undefined => loaded.get(slice);
 
 let run = 0;
+/** Lets the page do what waits; timers would make each turn wait for some milliseconds more. */
 const pause = (): Promise<void> =>
   new Promise((resolve) => {
-    setTimeout(resolve);
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(undefined);
   });
 
 /** Fetches what is wanted; what cannot be had is noted, so that it is asked for only once. */

@@ -4,6 +4,7 @@ import { toDom } from '../../markup/to-dom.ts';
 import { capital, countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { refreshLive } from './live.ts';
+import { longList, type Row } from './long-list.ts';
 import { arrange, isField, splitOff, writeField } from './sheet-writing.ts';
 import { drawSketch, whenDrawn } from './sketches.ts';
 
@@ -19,6 +20,11 @@ const places = {
   part: byId('bench-steps', HTMLElement),
   check: byId('bench-checks', HTMLElement),
 };
+/** Boards may have thousands of parts; nobody works in a list while it is drawn anew. */
+const lists = Object.entries(places).map(([kind, place]) => ({
+  kind,
+  list: longList(place, { around: (drawRows) => void drawRows(), holds: () => false }),
+}));
 const whole = byId('bench-whole', HTMLInputElement);
 const chooser = byId('bench-go', HTMLSelectElement);
 const section = byId('sheet', HTMLElement);
@@ -119,23 +125,31 @@ const showProgress = (all: boolean): void => {
   showChoice();
 };
 
+const rowAt = (own: readonly Item[], index: number): Row => {
+  const item = own[index];
+  const made = sheet;
+  if (item === undefined || made === undefined) throw new RangeError(`no item ${String(index)}`);
+  return {
+    // What may be written in it is drawn anew each time.
+    key: Symbol(item.id),
+    make: () => {
+      const element = elementOf(item, made);
+      if (isAgain(item, own[index - 1])) element.dataset['again'] = '';
+      return element;
+    },
+  };
+};
+
 const draw = (all: boolean): void => {
   const at = indexOfOpen();
   open = items[at]?.id ?? '';
   const shown = all ? items : items.slice(at, at + 1);
   const made = sheet;
-  for (const [kind, place] of Object.entries(places)) {
+  for (const { kind, list } of lists) {
     const own = made === undefined ? [] : shown.filter((item) => item.kind === kind);
-    place.replaceChildren(
-      ...own.flatMap((item, index) => {
-        if (made === undefined) return [];
-        const element = elementOf(item, made);
-        if (isAgain(item, own[index - 1])) element.dataset['again'] = '';
-        return [element];
-      }),
-    );
+    list.show({ count: own.length, at: (index) => rowAt(own, index) });
   }
-  byId('bench-closing', HTMLElement).hidden = places.check.childElementCount === 0;
+  byId('bench-closing', HTMLElement).hidden = !shown.some(({ kind }) => kind === 'check');
   showProgress(all);
   if (wanted !== undefined) section.querySelector<HTMLElement>(wanted)?.focus();
   wanted = undefined;
@@ -223,7 +237,9 @@ export const startSheet = (): void => {
   });
   addEventListener('keydown', onKey);
   addEventListener('beforeprint', () => {
-    if (!section.hidden) draw(true);
+    if (section.hidden) return;
+    draw(true);
+    for (const { list } of lists) list.drawAll();
   });
   addEventListener('afterprint', () => {
     if (!section.hidden) draw(whole.checked);
