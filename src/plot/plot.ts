@@ -31,6 +31,14 @@ const padded = (values: readonly number[], scale: 'log' | 'linear'): [number, nu
   ];
 };
 
+/** Ends of the horizontal axis: where curves begin and end, and a little further than any dot. */
+const ends = ({ x, curves }: Plot): [number, number] => {
+  const places = curves.flatMap(({ points }) => points.map((point) => point.x));
+  return curves.every(({ as }) => as === 'dots')
+    ? padded(places, x.scale)
+    : [Math.min(...places), Math.max(...places)];
+};
+
 const axisMarks = (x: PlotScale, y: PlotScale, plot: Plot): Element[] => {
   const bottom = HEIGHT - EDGE.bottom;
   const right = WIDTH - EDGE.right;
@@ -173,10 +181,9 @@ const keyOf = ({ curves }: Plot): Markup | undefined =>
  * it is held against; a table of the same numbers goes with it. Classes and attributes only.
  */
 export const plotMarkup = (plot: Plot): Element => {
-  const places = plot.curves.flatMap(({ points }) => points.map(({ x }) => x));
   const x = plotScale(
     plot.x.scale,
-    [Math.min(...places), Math.max(...places)],
+    ends(plot),
     [EDGE.left, WIDTH - EDGE.right],
     { isTime: plot.x.isTime === true },
   );

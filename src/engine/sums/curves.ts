@@ -18,10 +18,14 @@ const spanAround = (
   facts: unknown,
 ): readonly [number, number] => {
   const values = typicalOf(given);
-  const own = spec.span?.(values, facts);
-  if (own !== undefined) return own;
-  const input = sum.inputs[spec.x];
   const at = Number(values[spec.x]);
+  const own = spec.span?.(values, facts);
+  // A point beyond what is usual takes the axis with it.
+  if (own !== undefined) {
+    const isOnAxis = spec.scale === 'linear' || at > 0;
+    return isOnAxis ? [Math.min(own[0], at), Math.max(own[1], at)] : own;
+  }
+  const input = sum.inputs[spec.x];
   if (input?.kind !== 'quantity') return [0, 1];
   const { lowest, highest } = input;
   return spec.scale === 'log'

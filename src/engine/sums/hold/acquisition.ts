@@ -75,7 +75,7 @@ export const acquisition = defineSum({
   sources: ['identity'],
   checks: [
     {
-      what: 'Printed: settling to a part in 2^14 takes 9.7 time constants',
+      what: 'Printed: settling to a part in 16 384 takes 9.7 time constants',
       inputs: { step: '16384 mV', error: '1 mV' },
       expected: { constants: 9.7 },
       within: 0.01,

@@ -50,8 +50,8 @@ const mostCurrent = (plan: ReformingPlan): SumPlot => ({
   ],
   points: atFull(plan, ({ voltage }) => voltage / plan.resistor),
   limits: [
-    { label: 'good when it stands still below', value: plan.leakage },
-    { label: 'scrap if it still stands above', value: plan.scrapDrop / plan.resistor },
+    { label: 'good below', value: plan.leakage },
+    { label: 'scrap above', value: plan.scrapDrop / plan.resistor },
   ],
 });
 

@@ -151,7 +151,10 @@ export const workingVoltage = withFacts(
       title: 'Allowed voltage against temperature',
       x: 'temp',
       scale: 'linear',
-      span: () => [0, 130],
+      span: ({ type }, { rows }) => [
+        0,
+        Math.max(...rows.filter(({ types }) => types.includes(type)).map(({ to_c: top }) => top)),
+      ],
       y: ['allowed', 'ceiling'],
       yScale: 'linear',
     },
