@@ -3,10 +3,25 @@ import { asked, keepAsked } from './address.ts';
 /** What the visitor has written, by key; what is not here takes the usual number. */
 export const given = new Map(new URLSearchParams(asked()));
 
-/** Puts all that the visitor has written into the address, so that a copied address is the state. */
-const writeAddressBar = (): void => {
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
+const write = (): void => {
+  clearTimeout(waiting);
+  waiting = undefined;
   keepAsked(new URLSearchParams([...given]));
 };
+
+/**
+ * Puts all that the visitor has written into the address, so that a copied address is the state.
+ * Browsers take their time over it, so it waits until the answer to what was written stands there.
+ */
+const writeAddressBar = (): void => {
+  waiting ??= setTimeout(write);
+};
+
+addEventListener('pagehide', () => {
+  if (waiting !== undefined) write();
+});
 
 /** Forgets what the visitor has written under some keys. */
 export const dropGiven = (keys: Iterable<string>): void => {

@@ -1,8 +1,10 @@
-import { readInputs } from '../engine/sums/read-inputs.ts';
+import { readInputs, readSeed } from '../engine/sums/read-inputs.ts';
 import { resultOf } from '../engine/sums/run-sum.ts';
 import type { Sum } from '../engine/sums/sum.ts';
+import type { Markup } from '../markup/node.ts';
+import { redraw } from '../markup/redraw.ts';
 import { toDom } from '../markup/to-dom.ts';
-import { hintOf } from '../sums/form.ts';
+import { hintOf, SEED_HINT } from '../sums/form.ts';
 import { answerOf, resultMarkup } from '../sums/result.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
@@ -51,22 +53,43 @@ const showFault = (key: string, fault: string | undefined, hint: string): void =
   else fieldOf(key)?.setAttribute('aria-invalid', 'true');
 };
 
-/** Parts of the result that stand open, by their place among those that open. */
-const openParts = (): boolean[] =>
-  [...place.querySelectorAll('details')].map((details) => details.open);
+/** The pieces that the result shows; nothing yet while it shows those that were built. */
+let shown: Markup[] | undefined;
+
+/** Shows other pieces. What was built is drawn anew, what was drawn here only where it differs. */
+const draw = (pieces: Markup[]): void => {
+  if (shown === undefined) {
+    const isAtSeed = document.activeElement === fieldOf('seed');
+    const open = [...place.querySelectorAll('details')].map((details) => details.open);
+    place.replaceChildren(...pieces.map((piece) => toDom(piece)));
+    for (const [index, details] of place.querySelectorAll('details').entries()) {
+      details.open = open[index] ?? false;
+    }
+    if (isAtSeed) fieldOf('seed')?.focus();
+  } else redraw(place, shown, pieces);
+  shown = pieces;
+};
+
+/** Leaves the field of the seed as it was written, and lets one write into it. */
+const showSeed = (written: string): void => {
+  const field = fieldOf('seed');
+  if (!(field instanceof HTMLInputElement)) return;
+  field.readOnly = false;
+  if (field !== document.activeElement) field.value = written;
+};
 
 const show = ({ sum, facts }: Loaded): void => {
   const { given: values, faults } = readInputs(sum, facts, Object.fromEntries(given));
   for (const [key, input] of Object.entries(sum.inputs)) {
     showFault(key, faults[key], inHabit(hintOf(input), habit()));
   }
-  const result = resultOf(sum, values, facts, habit());
-  answer.textContent = answerOf(sum, result, habit());
-  const open = openParts();
-  place.replaceChildren(...resultMarkup(sum, result, habit()).map((piece) => toDom(piece)));
-  [...place.querySelectorAll('details')].forEach((details, index) => {
-    details.open = open[index] ?? false;
-  });
+  const { seed, fault } = readSeed(given.get('seed') ?? '');
+  const result = resultOf(sum, values, facts, habit(), seed);
+  const said = answerOf(sum, result, habit());
+  if (answer.textContent !== said) answer.textContent = said;
+  draw(resultMarkup(sum, result, habit()));
+  showSeed(given.get('seed') ?? String(seed));
+  showFault('seed', fault, SEED_HINT);
 };
 
 const update = (): void => {
@@ -76,11 +99,14 @@ const update = (): void => {
   });
 };
 
-form.addEventListener('input', ({ target }) => {
+const take = ({ target }: Event): void => {
   if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
   keepGiven(target.name, target.value);
   update();
-});
+};
+form.addEventListener('input', take);
+// The field of the seed stands beside what is drawn.
+place.addEventListener('input', take);
 
 form.addEventListener('reset', () => {
   dropGiven([...given.keys()]);

@@ -46,3 +46,25 @@ export const sumFields = (sum: Sum, facts: unknown): Markup[] =>
       h('small', { id: `${key}-note`, class: 'hint', 'aria-live': 'polite' }, hintOf(input)),
     ),
   );
+
+/** What the field of the seed says under it when nothing is wrong. */
+export const SEED_HINT = 'a whole number; the same one draws the same parts';
+
+/** The field of the seed, which stands beside what is drawn and belongs to the form all the same. */
+export const seedField = (seed: number): Markup =>
+  h(
+    'p',
+    { class: 'field' },
+    h('label', { for: 'field-seed' }, 'Seed of the draw'),
+    h('input', {
+      id: 'field-seed',
+      name: 'seed',
+      form: 'sum',
+      value: String(seed),
+      readonly: true,
+      inputmode: 'numeric',
+      autocomplete: 'off',
+      'aria-describedby': 'seed-note',
+    }),
+    h('small', { id: 'seed-note', class: 'hint', 'aria-live': 'polite' }, SEED_HINT),
+  );

@@ -1,5 +1,6 @@
 import { href } from '../components/links.ts';
 import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
+import { DRAWS } from '../engine/sums/chance.ts';
 import type { SumPlot } from '../engine/sums/picture.ts';
 import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
 import type { Output, Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
@@ -11,6 +12,7 @@ import { plotMarkup } from '../plot/plot.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, typeset } from '../text/words.ts';
+import { seedField } from './form.ts';
 import { workingMarkup } from './working.ts';
 
 type Print = (value: number) => string;
@@ -117,6 +119,7 @@ const plotted = ({ title, x, y, curves, points, limits }: SumPlot, habit?: Habit
 
 const chanceMarkup = (
   sum: Sum,
+  { chances, seed }: SumResult,
   { output, chance }: SumResult['chances'][number],
   habit?: Habit,
 ): Markup => {
@@ -138,11 +141,12 @@ const chanceMarkup = (
       h('dt', {}, 'Nine parts in ten, drawn at random'),
       h('dd', {}, span(drawn)),
     ),
-    histogramMarkup({ title: `${label} of 2000 drawn at random`, ...histogram, print }),
+    histogramMarkup({ title: `${label} of ${DRAWS} drawn at random`, ...histogram, print }),
+    chances[0]?.output === output && seedField(seed),
     h(
       'p',
       { class: 'small quiet' },
-      'Drawn evenly within each range, with the same seed (1) every time. Parts of one batch are often off the same way, so the worst case is not as rare as this looks.',
+      `Drawn evenly within each range, with the seed ${seed}. Parts of one batch are often off the same way, so the worst case is not as rare as this looks.`,
     ),
   );
 };
@@ -169,7 +173,7 @@ export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup
     result.notes.length > 0 && h('ul', { class: 'sum-notes' }, ...result.notes.map(noteMarkup)),
     ...result.tables.map((table) => tableMarkup(table, habit)),
     ...result.plots.map((plot) => plotted(plot, habit)),
-    ...result.chances.map((one) => chanceMarkup(sum, one, habit)),
+    ...result.chances.map((one) => chanceMarkup(sum, result, one, habit)),
     result.equations.length > 0 &&
       h(
         'section',

@@ -1,4 +1,5 @@
 import { formatValue, parseQuantity, type Range } from '../quantities/index.ts';
+import { USUAL_SEED } from './chance.ts';
 import type { GivenValues } from './span.ts';
 import type { ChoiceInput, Option, QuantityInput, Sum } from './sum.ts';
 
@@ -65,4 +66,16 @@ export const readInputs = (
     given[key] = 'fault' in read ? usualQuantity(input) : read.value;
   }
   return { given, faults };
+};
+
+/** The seed of a draw as it is written: a whole number of up to nine digits. */
+export const readSeed = (text: string): { seed: number; fault?: string } => {
+  const written = text.trim();
+  if (written === '') return { seed: USUAL_SEED };
+  return /^\d{1,9}$/u.test(written)
+    ? { seed: Number(written) }
+    : {
+        seed: USUAL_SEED,
+        fault: `Please give a whole number, such as 7. Until then ${USUAL_SEED} is used.`,
+      };
 };

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import type { Habit, Range } from '../quantities/index.ts';
-import { chanceOf, type Chance } from './chance.ts';
+import { chanceOf, USUAL_SEED, type Chance } from './chance.ts';
 import { plotOf } from './curves.ts';
 import type { SumPlot } from './picture.ts';
 import { readInputs } from './read-inputs.ts';
@@ -20,6 +20,8 @@ export interface SumResult {
   answer?: string;
   /** How likely the ends of its chief outputs are; where several inputs have a width. */
   chances: readonly { output: string; chance: Chance }[];
+  /** What the draws began with. */
+  seed: number;
   tables: readonly SumTable[];
   notes: readonly SumNote[];
   plots: readonly SumPlot[];
@@ -35,12 +37,14 @@ export const headlineOf = (sum: Sum): string => {
 /**
  * Works a sum out.
  * @param habit how numbers stand in words of it
+ * @param seed of what is drawn by chance; the same one draws the same
  */
 export const resultOf = (
   sum: Sum,
   given: GivenValues,
   facts: unknown,
   habit?: Habit,
+  seed: number = USUAL_SEED,
 ): SumResult => {
   const values = typicalOf(given);
   const drawn = sum.laborious ? [] : (sum.drawn ?? [headlineOf(sum)]);
@@ -51,9 +55,10 @@ export const resultOf = (
     equations: sum.equationsFor?.(values) ?? sum.equations,
     ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts, habit) }),
     chances: drawn.flatMap((output) => {
-      const chance = chanceOf(sum, given, facts, output);
+      const chance = chanceOf(sum, given, facts, output, seed);
       return chance === undefined ? [] : [{ output, chance }];
     }),
+    seed,
     tables: sum.tables?.(values, facts, habit) ?? [],
     notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],
     plots: [

@@ -24,15 +24,29 @@ const WITH_MIDDLE = 5;
 /** Up to so many, every combination of ends is tried. */
 const EVERY_CORNER = 10;
 
-/** Every combination of the ends, and of the middles where they are few. */
-const corners = (wide: readonly [string, Range][]): InputValues[] => {
-  const middles = wide.length <= WITH_MIDDLE;
-  let all: InputValues[] = [{}];
-  for (const [key, { min, typ, max }] of wide) {
-    const levels = middles ? [min, typ, max] : [min, max];
-    all = all.flatMap((corner) => levels.map((level) => ({ ...corner, [key]: level })));
-  }
-  return all;
+/** Values that are moved from place to place: what looks at them keeps none. */
+type Moving = Record<string, number | string | undefined>;
+
+/** Visits every combination of the ends, and of the middles where they are few. */
+const visitCorners = (
+  wide: readonly [string, Range][],
+  values: Moving,
+  visit: (values: InputValues) => void,
+): void => {
+  const hasMiddles = wide.length <= WITH_MIDDLE;
+  const move = (index: number): void => {
+    const input = wide[index];
+    if (input === undefined) {
+      visit(values);
+      return;
+    }
+    const [key, { min, typ, max }] = input;
+    for (const level of hasMiddles ? [min, typ, max] : [min, max]) {
+      values[key] = level;
+      move(index + 1);
+    }
+  };
+  move(0);
 };
 
 /** Of many inputs: each moved to its ends by itself, then all to the side that lowers or raises. */
@@ -70,14 +84,21 @@ const extremes = (
 export const spanOf = (sum: Sum, given: GivenValues, facts: unknown): Record<string, Range> => {
   const middle = typicalOf(given);
   const outputsAt = (values: InputValues) => sum.at(values, facts);
+  const spans: Record<string, Range> = {};
+  for (const [key, typ] of Object.entries(outputsAt(middle))) {
+    if (typ !== undefined && Number.isFinite(typ)) spans[key] = { min: typ, typ, max: typ };
+  }
+  const widen = (values: InputValues): void => {
+    const outputs = outputsAt(values);
+    for (const [key, span] of Object.entries(spans)) {
+      const value = outputs[key];
+      if (value === undefined || !Number.isFinite(value)) continue;
+      if (value < span.min) span.min = value;
+      if (value > span.max) span.max = value;
+    }
+  };
   const wide = wideInputs(given);
-  const places = wide.length <= EVERY_CORNER ? corners(wide) : extremes(wide, middle, outputsAt);
-  const results = places.map((place) => outputsAt({ ...middle, ...place }));
-  return Object.fromEntries(
-    Object.entries(outputsAt(middle)).flatMap(([key, typ]) => {
-      if (typ === undefined || !Number.isFinite(typ)) return [];
-      const values = [typ, ...results.map((result) => result[key] ?? typ)].filter(Number.isFinite);
-      return [[key, { min: Math.min(...values), typ, max: Math.max(...values) }]];
-    }),
-  );
+  if (wide.length > EVERY_CORNER) extremes(wide, middle, outputsAt).forEach(widen);
+  else if (wide.length > 0) visitCorners(wide, { ...middle }, widen);
+  return spans;
 };
