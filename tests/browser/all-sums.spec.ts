@@ -73,11 +73,13 @@ for (const sum of allSums) {
     const { key, more } = fieldOf(sum);
     const before = await resultOf(page);
     await page.locator(`#field-${key}`).fill(more);
-    await expect.poll(() => new URL(page.url()).searchParams.get(key)).toBe(more);
+    const inAddress = () => new URL(page.url()).searchParams.get(key);
+    await expect.poll(inAddress).toBe(more);
     await expect.poll(() => resultOf(page)).not.toBe(before);
     // Drawn again only where it differs, it comes to what is drawn whole.
     await page.locator(`#field-${key}`).fill((sum.inputs[key] as QuantityInput).usual);
     await page.locator(`#field-${key}`).fill(more);
+    await expect.poll(inAddress).toBe(more);
     await expect.poll(() => resultOf(page)).toBe(await sentTo(page));
 
     await page.emulateMedia({ media: 'print' });
