@@ -8,6 +8,7 @@ import { readingMarkup, unlikelyMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { midSentence } from '../text/mid-sentence.ts';
+import { capital, listed } from '../text/words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
 import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
@@ -58,14 +59,19 @@ const nameParts = (catalogue: Catalogue, text: string): Markup[] => {
   ];
 };
 
-/** Resistors, trimmers and their positions that a text names, with the value that it says. */
+/** Parts of other kinds and their positions that a text names, with the value that it says. */
 const kindParts = (catalogue: Catalogue, text: string, readings: readonly Reading[]): Markup[] => {
   const read = readings.find(({ resistance }) => resistance !== undefined);
   const query = read === undefined ? '' : kindQuery(read);
   const links = kindLinks(catalogue, text, query).slice(0, MOST.pairs);
   return links.length === 0
     ? []
-    : [section('Resistors and trimmers', linkList(links.map(([path, name]) => link(path, name))))];
+    : [
+        section(
+          capital(listed(Object.values(catalogue.kinds).map(({ plural }) => plural))),
+          linkList(links.map(([path, name]) => link(path, name))),
+        ),
+      ];
 };
 
 /** Pages of the codes in a mark: its own, then those of the codes that its readings see in it. */
@@ -98,7 +104,8 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
     : [];
   const number = typeNumberIn(catalogue, mark, readings);
   const devices = devicePieces(catalogue, mark, number);
-  const named = devices.length > 0 ? [section(TYPE_NUMBER, ...devices)] : [];
+  const title = /\d/u.test(mark) ? TYPE_NUMBER : 'Devices';
+  const named = devices.length > 0 ? [section(title, ...devices)] : [];
   const folded = number?.sure === true && unlikelyMarkup(catalogue, readings, habit);
   if (folded !== false) return [...named, folded];
   const read =

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { AffixRow, DeviceRow } from '../schemas/devices.ts';
+import { tellingWords as namingWords } from './names.ts';
 
 const plain = (text: string): string => text.toUpperCase().replace(/[\s\-./]/gu, '');
 
@@ -40,18 +41,53 @@ export const devicesCalled = (catalogue: Catalogue, texts: readonly string[]): D
 
 const SHORTEST = 3;
 
+/** What stands for a character that is worn away. */
+const WORN = '?';
+
+/** Whether a number is what is left of it, character by character. */
+const isLeftOf = (worn: string, number: string): boolean =>
+  worn.length === number.length &&
+  [...worn].every((character, at) => character === WORN || character === number[at]);
+
+/** Devices whose number a word with worn characters may be, where enough of it is left. */
+const devicesWorn = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
+  const forms = tellingWords(texts)
+    .filter((word) => word.includes(WORN))
+    .flatMap((word) => bareForms(catalogue, word))
+    .filter((word) => word.replaceAll(WORN, '').length >= SHORTEST);
+  return catalogue.devices.devices.filter((device) =>
+    numbersOf(device).some((number) => forms.some((form) => isLeftOf(form, number))),
+  );
+};
+
+/** Devices that every word of a text names, by what they are called or by what they do. */
+const devicesNamed = (catalogue: Catalogue, text: string): DeviceRow[] => {
+  const { devices, functions } = catalogue.devices;
+  const words = namingWords(text).filter((word) => word.length >= SHORTEST);
+  if (words.length === 0) return [];
+  return devices.filter((device) => {
+    const does = functions.find(({ id }) => id === device.function)?.name ?? '';
+    const bag = new Set(namingWords([device.name, ...device.also, does].join(' ')));
+    return words.every((word) => bag.has(word));
+  });
+};
+
 /**
  * Devices whose type number a text is, as printed too: letters of makers before it and of packages
- * after it are taken off. Those that are so called come before those that begin so.
+ * after it are taken off, and characters may be worn. Those that are so called come before those
+ * that begin so, and those before what is called so in words.
  */
 export const findDevices = (catalogue: Catalogue, text: string): DeviceRow[] => {
   const texts = [text, ...text.split(/\s+/u)];
   const called = devicesCalled(catalogue, texts);
   if (called.length > 0) return called;
-  return catalogue.devices.devices.filter((device) =>
+  const worn = devicesWorn(catalogue, texts);
+  if (worn.length > 0) return worn;
+  const begun = catalogue.devices.devices.filter((device) =>
     tellingWords(texts).some(
       (word) =>
         word.length >= SHORTEST && numbersOf(device).some((number) => number.startsWith(word)),
     ),
   );
+  return begun.length > 0 ? begun : devicesNamed(catalogue, text);
 };

@@ -14,11 +14,23 @@ describe('devices by what is printed on them', () => {
     ['SN74HC4066N', '74hc4066'],
     ['replace 4069', '4069ub'],
     ['74HCT00', '74hct00'],
+    ['40?6', '4066b'],
+    ['CD40?6BE', '4066b'],
+    ['74?C04', '74hc04'],
+    ['4?66', '4066b'],
+    ['1N4?07', '1n4007'],
+    ['LM29?0', 'lm2940-5'],
+    ['ribbon header', 'ribbon-254-keyed'],
+    ['IDC', 'ribbon-254-keyed'],
+    ['dual comparator', 'lm393'],
   ])('%s is %s', (text, id) => {
     expect(findDevices(catalogue, text).map((device) => device.id)).toContain(id);
   });
 
-  it.each(['473K', '10uF', 'wax paper', '', '12'])('%s is none', (text) => {
-    expect(findDevices(catalogue, text)).toEqual([]);
-  });
+  it.each(['473K', '10uF', 'wax paper', '', '12', '4?7', '??47', 'film capacitor', 'anode load'])(
+    '%s is none',
+    (text) => {
+      expect(findDevices(catalogue, text)).toEqual([]);
+    },
+  );
 });
