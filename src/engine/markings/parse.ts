@@ -37,7 +37,7 @@ export interface Search {
 export const LONGEST_MARKING = 300;
 
 /** Steps tried for one marking, about; where it is long, fewer ways are carried on. */
-export const MOST_STEPS = 7000;
+export const MOST_STEPS = 4000;
 
 /** Ways carried on from an index for each value, values carried on, and the least that go on. */
 const KEPT_OF_A_VALUE = 6;

@@ -18,7 +18,7 @@ const withRest = (reading: Reading, rest: string): Reading =>
   rest === '' ? reading : { ...reading, notUnderstood: [...reading.notUnderstood, rest] };
 
 /** Longer markings are not read a second time. */
-const LONGEST_TWICE = 40;
+export const LONGEST_TWICE = 40;
 
 /** Best reading below this, and one that leaves figures without a meaning, is worth a second look. */
 const GOOD = 2.5;

@@ -5,9 +5,11 @@ import { readMarking } from '../../../src/engine/markings/index.ts';
 import type { Lexicon } from '../../../src/engine/markings/lexicon.ts';
 import { lexiconOf } from '../../../src/engine/markings/lexicon.ts';
 import { KEPT_AT_LEAST, MOST_STEPS, parsesOf } from '../../../src/engine/markings/parse.ts';
+import { LONGEST_TWICE } from '../../../src/engine/markings/read-marking.ts';
 import { scanOf } from '../../../src/engine/markings/scan.ts';
 import { isSeparator, markingOf } from '../../../src/engine/markings/text.ts';
 import { tokensAt } from '../../../src/engine/markings/tokens.ts';
+import { mixedMarkings } from '../../../scripts/bench/mixed-markings.ts';
 import { catalogue } from './tables.ts';
 
 /** Strings that look like markings: their letters, figures and signs, and pieces of real ones. */
@@ -200,6 +202,33 @@ describe('any string', () => {
       { numRuns: 200 },
     );
     for (const piece of heavy) check(piece.repeat(200).slice(0, 200));
+  });
+});
+
+describe('how much work a marking makes', () => {
+  /** Steps of both passes that a reading may make, as plain text and with look-alikes. */
+  const stepsOf = (lexicon: Lexicon, text: string): number =>
+    [undefined, lexicon.lookAlikes(undefined)].reduce(
+      (sum, lookAlikes) => sum + parsesOf(lexicon, markingOf(text, lookAlikes)).steps,
+      0,
+    );
+
+  // The most that was measured is 4,920 steps and 1,022 tokens, in 2.5 ms.
+  test('is bounded, for strings of mixed kinds to 200 characters', () => {
+    const lexicon = lexiconOf(catalogue, {});
+    for (const text of mixedMarkings(3000)) {
+      const scan = scanOf(lexicon, markingOf(text));
+      const tokens = Array.from(text, (__, at) => tokensAt(scan, at).length);
+      expect(
+        tokens.reduce((sum, many) => sum + many, 0),
+        text,
+      ).toBeLessThanOrEqual(1100);
+      const steps =
+        text.length <= LONGEST_TWICE
+          ? stepsOf(lexicon, text)
+          : parsesOf(lexicon, markingOf(text)).steps;
+      expect(steps, text).toBeLessThanOrEqual(5000);
+    }
   });
 });
 
