@@ -263,6 +263,7 @@ export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
     job: {
       ...empty.job,
       packageLooks: catalogue.job.packageLooks.map((row) => without(row, ['locator', 'note'])),
+      partOutlines: catalogue.job.partOutlines.map((row) => without(row, ['locator', 'note'])),
     },
     markings: {
       ...empty.markings,

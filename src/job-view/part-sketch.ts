@@ -13,13 +13,7 @@ import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { drawnParts, SIDES_FROM } from '../substitution/drawn.ts';
 import { basisWords, capital } from '../text/words.ts';
-
-/** A part to draw, with what is said of its sides. */
-interface Sketched {
-  spec: PartSpec;
-  name: string;
-  said: string;
-}
+import { outlines, type Sketched } from './outline-sketch.ts';
 
 const isForm = (form: string): form is FormId => Object.hasOwn(forms, form);
 
@@ -87,7 +81,11 @@ export const sketchOf = (
   catalogue: Catalogue | undefined,
   looks: Catalogue,
 ): Element | undefined => {
-  const parts = [...capacitors(step, catalogue, looks), ...packages(step, looks)];
+  const parts = [
+    ...capacitors(step, catalogue, looks),
+    ...packages(step, looks),
+    ...outlines(step, catalogue, looks),
+  ];
   if (parts.length === 0) return undefined;
   const views = 'first';
   const pageScale = scaleFor(parts, { views });

@@ -7,8 +7,10 @@ import {
   kindWordRow,
   leadFormingRow,
   packageLookRow,
+  partOutlineRow,
   type JobTables,
 } from './job.ts';
+import { drawingReferences } from './drawings.ts';
 import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
 import type { Reference, Table } from './tables.ts';
 
@@ -53,6 +55,17 @@ export const jobTables = {
     key: ['id'],
     references: [source],
     about: 'Usual outlines of parts with two rows of pins.',
+  },
+  'job/part-outlines.csv': {
+    name: 'partOutlines',
+    row: partOutlineRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'types', table: 'kinds/types.csv', many: true },
+      ...drawingReferences,
+    ],
+    about: 'Usual outlines of resistors, trimmers, diodes, transistors and regulators.',
   },
   'job/lead-forming.csv': {
     name: 'leadForming',

@@ -18,6 +18,7 @@ import {
   provenance,
   text,
 } from './cells.ts';
+import { drawingColumns } from './drawings.ts';
 
 /** Marks that a part may carry on the sheet. */
 const mark = z.enum(['polarity', 'pin-1', 'static', 'heat']);
@@ -97,6 +98,17 @@ export const packageLookRow = z.strictObject({
 });
 export type PackageLookRow = z.output<typeof packageLookRow>;
 
+/** How parts besides capacitors and chips usually look: by type, or by the body of their order of pins. */
+export const partOutlineRow = z.strictObject({
+  id,
+  kinds: idList.describe('kinds of part that it is for'),
+  types: idList.describe('types that look so; any where none is named'),
+  bodies: list.describe('bodies as in devices/pinouts.csv; any where none is named'),
+  ...drawingColumns,
+  ...provenance,
+});
+export type PartOutlineRow = z.output<typeof partOutlineRow>;
+
 /** How leads are bent to another pitch, by their thickness. */
 export const leadFormingRow = z.strictObject({
   id,
@@ -157,6 +169,7 @@ export interface JobTables {
   closingChecks: ClosingCheckRow[];
   benchFields: BenchFieldRow[];
   packageLooks: PackageLookRow[];
+  partOutlines: PartOutlineRow[];
   leadForming: LeadFormingRow[];
   columnWords: ColumnWordRow[];
   kindWords: KindWordRow[];

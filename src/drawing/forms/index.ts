@@ -38,6 +38,7 @@ import { singleInLine } from './single-in-line.ts';
 import { snapIn } from './snap-in.ts';
 import { stacked } from './stacked.ts';
 import { tabbedCan } from './tabbed-can.ts';
+import { tabbed } from './tabbed.ts';
 import { flatSided, metalCan } from './transistor.ts';
 import { waxTube } from './wax-tube.ts';
 import { ceramicTube, rodResistor } from './wire-wrapped.ts';
@@ -89,6 +90,7 @@ export const forms = {
   dip,
   'flat-sided': flatSided,
   'metal-can': metalCan,
+  tabbed,
   'flat-pack': flatPack,
   'plate-stack': plateStack,
   'mica-sheet': micaSheet,
