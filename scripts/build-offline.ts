@@ -25,6 +25,8 @@ const sectionOf = (path: string): string => {
 };
 
 const isWorker = (path: string): boolean => /^sw(-stop)?\.js$/.test(path);
+/** Only other sites look at these. */
+const isPicture = (path: string): boolean => path.startsWith('pictures/');
 const isList = (path: string): boolean => /^offline\/.+\.json$/.test(path);
 
 const files: File[] = globSync('**/*', { cwd: SITE })
@@ -36,7 +38,13 @@ const files: File[] = globSync('**/*', { cwd: SITE })
       .join('/')
       .replace(/(^|\/)index\.html$/, '$1'),
   }))
-  .filter(({ path }) => !isWorker(path) && !isList(path) && !['404.html', ONE_FILE].includes(path))
+  .filter(
+    ({ path }) =>
+      !isWorker(path) &&
+      !isList(path) &&
+      !isPicture(path) &&
+      !['404.html', ONE_FILE].includes(path),
+  )
   .map(({ name, path }) => {
     const content = readFileSync(join(SITE, name));
     return { path, hash: hashOf(content), bytes: content.length };

@@ -3,19 +3,13 @@ import { join, sep } from 'node:path';
 import { createIndex, close, type PagefindIndex } from 'pagefind';
 import { loadCatalogue } from '../src/catalogue/index.ts';
 import { edition } from '../src/text/edition.ts';
+import { descriptionOf, headingOf } from './page-text.ts';
 import { SITE } from './site-folder.ts';
 
 /** Indexes the words of the built pages, so that the site can be searched without a server. */
 
 const PAIR_PAGE = /^replace\/([^/]+)\/in\/([^/]+)\/$/;
 const DEVICE_PAGE = /^devices\/([^/]+)\/in\/([^/]+)\/$/;
-
-/** Text of a tag of a page of our own; the layout writes each once, in this form. */
-const find = (html: string, pattern: RegExp): string => {
-  const entities: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" };
-  const raw = pattern.exec(html)?.[1] ?? '';
-  return raw.replaceAll(/&(amp|lt|gt|quot|#39);/g, (_, name: string) => entities[name] ?? '');
-};
 
 const catalogue = loadCatalogue();
 
@@ -61,8 +55,8 @@ const addPage = async (index: PagefindIndex, file: string): Promise<boolean> => 
       : await index.addCustomRecord({
           url: `/${path}`,
           language: 'en',
-          meta: { title: find(html, /<h1[^>]*>([^<]*)<\/h1>/) },
-          content: `${find(html, /<meta name="description" content="([^"]*)"/)} ${aliases.join(', ')}`,
+          meta: { title: headingOf(html) },
+          content: `${descriptionOf(html)} ${aliases.join(', ')}`,
         });
   if (errors.length > 0) throw new Error(`${file}: ${errors.join('; ')}`);
   return true;

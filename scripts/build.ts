@@ -1,8 +1,12 @@
 import { runAll, runStep, runTogether } from './steps.ts';
 
-/** Checks the data, builds the pages and the search index into dist/, makes one file of it for a stick, and lists the files for use without a network. */
+/** Checks the data, builds the pages into dist/ with their index and the pictures beside shared links, makes one file of it for a stick, and lists the files for use without a network. */
 const done =
   runAll([{ name: 'check-data' }, { name: 'build:pages' }]) &&
-  (await runTogether([{ name: 'build:search' }, { name: 'build:one-file' }])) &&
+  (await runTogether([
+    { name: 'build:search' },
+    { name: 'build:one-file' },
+    { name: 'build:pictures' },
+  ])) &&
   runStep({ name: 'build:offline' });
 process.exit(done ? 0 : 1);

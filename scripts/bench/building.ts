@@ -36,7 +36,7 @@ export const building = (): Row[] => {
   const ours = tookScript(PROJECT, 'build:pages');
   const sizes = pageSizes(join(PROJECT, 'dist'));
   const bare = bareBuild(sizes);
-  const steps = ['build:search', 'build:one-file', 'build:offline'].map(
+  const steps = ['build:search', 'build:one-file', 'build:pictures', 'build:offline'].map(
     (name) => [name, tookScript(PROJECT, name)] as const,
   );
   const whole = tookScript(PROJECT, 'build');

@@ -1,5 +1,5 @@
 import { href } from '../components/links.ts';
-import { icons, type MarkPicture } from '../icons/pictures.ts';
+import { icons, type MarkPicture } from '../pictures/marks.ts';
 import { edition } from '../text/edition.ts';
 
 const icon = ({ name, width, height }: MarkPicture, purpose: 'any' | 'maskable') => ({

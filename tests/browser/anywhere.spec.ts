@@ -1,4 +1,6 @@
-import { htmlOf, pagePaths } from './site.ts';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { htmlOf, leadsOn, pagePaths, SITE } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /** What a browser needs to install the site, to ask it from the address bar, and to find back. */
@@ -87,4 +89,28 @@ test('icons are pictures of the size that the manifest says', async ({ page, req
     }, src);
     expect(size, src).toBe(sizes);
   }
+});
+
+test('a link to a page of any kind is shown with a picture that is there', () => {
+  const sizes = new Set<string>();
+  const own: string[] = [];
+  for (const path of pagePaths) {
+    const html = htmlOf(path);
+    if (leadsOn(html)) continue;
+    const address = /<meta property="og:image" content="([^"]*)"/.exec(html)?.[1] ?? '';
+    const alt = /<meta property="og:image:alt" content="([^"]*)"/.exec(html)?.[1] ?? '';
+    const png = readFileSync(join(SITE, new URL(address).pathname));
+    sizes.add(`${png.readUInt32BE(16)} × ${png.readUInt32BE(20)}`);
+    if (!address.includes('/pictures/')) continue;
+    own.push(path);
+    expect.soft(alt.length, path).toBeGreaterThan(20);
+    expect.soft(png.length, path).toBeLessThan(40_000);
+  }
+  expect([...sizes]).toEqual(['1200 × 630']);
+  // Every answer that somebody may want to show to another has one of its own.
+  const answers = pagePaths.filter(
+    (path) => /^\/(replace|devices)\/[^/]+\/in\//.test(path) && !leadsOn(htmlOf(path)),
+  );
+  expect(answers.length).toBeGreaterThan(1000);
+  expect(answers.filter((path) => !own.includes(path))).toEqual([]);
 });

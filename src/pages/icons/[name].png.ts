@@ -1,7 +1,7 @@
 import type { APIRoute } from 'astro';
-import { drawMark } from '../../icons/mark.ts';
-import { pictures } from '../../icons/pictures.ts';
-import { encodePng } from '../../icons/png.ts';
+import { drawMark } from '../../pictures/mark.ts';
+import { pictures } from '../../pictures/marks.ts';
+import { encodePng } from '../../pictures/png.ts';
 
 export const getStaticPaths = () => pictures.map(({ name }) => ({ params: { name } }));
 

@@ -1,9 +1,4 @@
-/** A picture of plain colours, three bytes a pixel (red, green, blue), row by row from the top. */
-export interface Picture {
-  width: number;
-  height: number;
-  rgb: Uint8Array;
-}
+import { blank, FULL, type Picture } from './picture.ts';
 
 /** A bar of the mark, in the units of its square of 32 by 32. */
 interface Bar {
@@ -23,8 +18,6 @@ const BARS: readonly Bar[] = [
   { left: 17, top: 19.66, right: 21, bottom: 23.66 },
 ];
 const SIDE = 32;
-const PAPER = [0xfa, 0xf7, 0xef] as const;
-const INK = [0x1c, 0x1a, 0x16] as const;
 
 /** The length that two stretches have in common. */
 const common = (from: number, to: number, otherFrom: number, otherTo: number): number =>
@@ -44,7 +37,7 @@ export const drawMark = (width: number, height: number, share: number): Picture 
     top: top + bar.top * scale,
     bottom: top + bar.bottom * scale,
   }));
-  const rgb = new Uint8Array(width * height * 3);
+  const picture = blank(width, height);
   for (let y = 0; y < height; y += 1) {
     for (let x = 0; x < width; x += 1) {
       // Bars stand on their edges alone, so that what a pixel has of each is an area without slants;
@@ -57,11 +50,8 @@ export const drawMark = (width: number, height: number, share: number): Picture 
           0,
         ),
       );
-      for (const channel of [0, 1, 2] as const) {
-        const colour = PAPER[channel] + (INK[channel] - PAPER[channel]) * inked;
-        rgb[(y * width + x) * 3 + channel] = Math.round(colour);
-      }
+      picture.ink[y * width + x] = Math.round(inked * FULL);
     }
   }
-  return { width, height, rgb };
+  return picture;
 };
