@@ -1,6 +1,6 @@
 import { isMetIn, type Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
-import { devicesCalled } from '../search/devices.ts';
+import { devicesCalled, findDevices } from '../search/devices.ts';
 import type { Ask } from './ask.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
@@ -9,34 +9,48 @@ import { atDesignators, type PartOfLine } from './part-of-line.ts';
 export const familiesOf = ({ devices }: Catalogue, kind: string): ReadonlySet<string> =>
   new Set(devices.families.filter(({ kinds }) => kinds.includes(kind)).map(({ id }) => id));
 
+/** Devices that one question may offer. */
+const MOST_CHOICES = 8;
+
+interface Meant {
+  devices: DeviceRow[];
+  /** Whether the line calls them so, rather than naming them in words, in part or worn. */
+  called: boolean;
+}
+
 /** Devices that a line may mean: the one that it names, else those that its marking is called. */
 const devicesOf = (
   catalogue: Catalogue,
   families: ReadonlySet<string>,
   { type, marking, value }: Line,
-): DeviceRow[] => {
+): Meant => {
   const all = catalogue.devices.devices.filter(({ family }) => families.has(family));
   const named = all.find(({ id }) => id === type);
-  if (named !== undefined) return [named];
+  if (named !== undefined) return { devices: [named], called: true };
   // The list's own word for it comes before what is printed, that before the column of values.
-  for (const text of [type, marking, value]) {
+  const texts = [type, marking, value];
+  for (const text of texts) {
     const found = devicesCalled(catalogue, [text, ...text.split(/\s+/u)]);
     const own = found.filter((row) => all.includes(row));
-    if (own.length > 0) return own;
+    if (own.length > 0) return { devices: own, called: true };
   }
-  return [];
+  for (const text of texts) {
+    const own = findDevices(catalogue, text).filter((row) => all.includes(row));
+    if (own.length > 0 && own.length <= MOST_CHOICES) return { devices: own, called: false };
+  }
+  return { devices: [], called: false };
 };
 
-const askType = (line: Line, found: readonly DeviceRow[]): Ask[] =>
-  found.length < 2
-    ? []
-    : [
-        {
-          about: 'type',
-          question: `“${line.type || line.marking || line.value}” may be any of these. Which is it?`,
-          choices: found.map(({ id, name }) => ({ label: name, set: { type: id } })),
-        },
-      ];
+const askType = (line: Line, { devices, called }: Meant): Ask[] => {
+  if (devices.length < (called ? 2 : 1)) return [];
+  const text = line.type || line.marking || line.value;
+  const choices = devices.map(({ id, name }) => ({ label: name, set: { type: id } }));
+  const question =
+    devices.length === 1
+      ? `“${text}” may be this one. Is it?`
+      : `“${text}” may be any of these. Which is it?`;
+  return [{ about: 'type', question, choices }];
+};
 
 const askUse = ({ devices }: Catalogue, device: DeviceRow, { position }: Line): Ask[] => {
   const uses = devices.uses.filter((use) => isMetIn(device, use));
@@ -63,7 +77,7 @@ export const understoodDevice = (
   line: Line,
 ): { part: PartOfLine; asks: Ask[] } => {
   const found = devicesOf(catalogue, families, line);
-  const [device] = found.length === 1 ? found : [];
+  const [device] = found.called && found.devices.length === 1 ? found.devices : [];
   const { kind } = line;
   const typed = { designators: [], kind, rejected: {} };
   if (device === undefined)

@@ -66,6 +66,18 @@ describe('a line of each family is planned', () => {
     ['a chip by its marking', chip, 'assessed', /^4558$/u],
     ['a transistor', transistor, 'assessed', /^2SC1815$/u],
     [
+      'a connector by its name',
+      { kind: 'connector', value: '2.54 mm header', position: 'connector-wires' },
+      'assessed',
+      /^2\.54 mm friction-lock header$/u,
+    ],
+    [
+      'a panel pot',
+      { kind: 'pot', type: 'carbon-pot', value: '100k', position: 'volume-control' },
+      'assessed',
+      /arbon.*100.kΩ/u,
+    ],
+    [
       'a diode by its value',
       { kind: 'diode', value: '1N4002', position: 'diode-rectifier' },
       'assessed',
@@ -97,6 +109,7 @@ describe('what a line leaves open is asked, and nothing is taken by itself', () 
     ['a place of another family', { ...resistor, position: 'reservoir' }, 'position'],
     ['the use of a chip', { ...chip, position: '' }, 'position'],
     ['a use that is not of this device', { ...chip, position: 'reg-rail' }, 'position'],
+    ['whether a worn number is the one that it may be', { ...chip, marking: 'RC45?8P' }, 'type'],
     ['nothing of a part that is left', { ...resistor, type: '', decision: 'leave' }, undefined],
     ['nothing of a line that is whole', resistor, undefined],
   ])('%s', (_name, said, about) => {
