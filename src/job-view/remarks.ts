@@ -1,5 +1,13 @@
 import type { Habit } from '../engine/index.ts';
-import { decidingOf, standInWords, whyWords, type Ask, type PlannedLine } from '../job/index.ts';
+import {
+  alternating,
+  decidingOf,
+  isCapacitor,
+  standInWords,
+  whyWords,
+  type Ask,
+  type PlannedLine,
+} from '../job/index.ts';
 import { capital, listed, sentence } from '../text/words.ts';
 
 /** What is said below a line of a plan. */
@@ -82,6 +90,33 @@ const nothingServes = ({ worked, part }: PlannedLine, habit: Habit | undefined):
   return act(`Nothing that is made today serves here${why}`);
 };
 
+/** Whether what is said of the old part rates it for alternating voltage, such as `275~`. */
+const isRatedForAlternating = ({ volts, marking }: PlannedLine['line']): boolean =>
+  [volts, ...marking.split(/\s+/u)].some((text) => alternating(text) !== undefined);
+
+/** What the looks and ratings of old and new part do not have in common. */
+const ofKind = ({ line, standIn }: PlannedLine): Remark[] => {
+  if (standIn === undefined || !isCapacitor(standIn)) return [];
+  const isChip = standIn.buy?.style.startsWith('chip') === true;
+  const isForDc = standIn.candidate.voltageKind === 'dc';
+  return [
+    ...(isChip
+      ? [
+          tell(
+            'What goes in is a chip without leads: it needs pads or short wires. Others with leads, where there are any, stand among the alternatives.',
+          ),
+        ]
+      : []),
+    ...(isForDc && isRatedForAlternating(line)
+      ? [
+          tell(
+            'The old part is rated for alternating voltage, what goes in for direct voltage: right where direct voltage stands across it, as assumed here, and never at the mains.',
+          ),
+        ]
+      : []),
+  ];
+};
+
 /** What is to be said of the part that goes in. */
 const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
   const { worked, decision, state, standIn, chosenBy, setAside, choiceFault } = planned;
@@ -113,6 +148,7 @@ export const remarksOf = (planned: PlannedLine, words: RemarkWords): Remark[] =>
     ...toSay(planned, words),
     ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
     ...ofStandIn(planned, words),
+    ...ofKind(planned),
     ...ofPlace(planned, words),
   ].toSorted((a, b) => Number(b.acts) - Number(a.acts));
 

@@ -11,6 +11,7 @@ import { printTolerance } from '../substitution/typed-numbers.ts';
 import { benchFieldsOf, type BenchField } from './bench-fields.ts';
 import type { Fitted } from './model.ts';
 import type { PlannedLine } from './planned.ts';
+import type { PresetSteps } from './preset.ts';
 import { isCapacitor, isKind } from './stand-in.ts';
 
 /** Mark of what goes in, in the unit of a reading; nothing where the reading is of something else. */
@@ -58,9 +59,40 @@ export const outsideOf = (planned: PlannedLine, field: BenchField): string => {
   );
 };
 
+/**
+ * What is to be said of a trimmer that was set otherwise than its setting asks, by more than the new
+ * one can be set; nothing where it is right, or where nothing can be said.
+ */
+export const offSetting = (
+  { standIn }: PlannedLine,
+  { row, time, text, fault }: BenchField,
+  { set, total, from }: PresetSteps,
+): string => {
+  const trimmer = standIn !== undefined && isKind(standIn) ? standIn : undefined;
+  const share = trimmer?.finest?.[from.use];
+  if (row.id !== 'set-to' || time !== 'after' || text.trim() === '' || fault !== '') return '';
+  if (set === undefined || total === undefined || share === undefined) return '';
+  const read = parseQuantity(text, 'ohm');
+  if (!read.ok) return '';
+  const finest = share.max * total.max;
+  const { min, typ, max } = read.value;
+  if (max >= set.min - finest && min <= set.max + finest) return '';
+  const off = Math.abs(typ - set.typ);
+  return (
+    `off its setting: it has to read ${formatQuantity(set, 'ohm', { digits: 4 })}, this is ` +
+    `${formatValue(off, 'ohm')} ${typ > set.typ ? 'more' : 'less'}, and it can be set to within ${formatValue(finest, 'ohm')}`
+  );
+};
+
 /** What can be written down at one designator, with what lies outside. */
-export const fieldsAt = (planned: PlannedLine, fitted: Fitted, common: Catalogue): BenchField[] =>
+export const fieldsAt = (
+  planned: PlannedLine,
+  fitted: Fitted,
+  common: Catalogue,
+  preset?: PresetSteps,
+): BenchField[] =>
   benchFieldsOf(planned.part, fitted, common).map((field) => ({
     ...field,
-    outside: outsideOf(planned, field),
+    outside:
+      outsideOf(planned, field) || (preset === undefined ? '' : offSetting(planned, field, preset)),
   }));

@@ -35,6 +35,8 @@ export interface PresetSteps {
   from: Preset;
   /** What the new one has to read between the same terminals, ohm; nothing out of its reach. */
   set: Range | undefined;
+  /** End to end of the new one, ohm; nothing until it is known. */
+  total: Range | undefined;
   /** Turns from where it stands; below zero towards less resistance. */
   turns: Range | undefined;
   /** What the sum has to say besides. */
@@ -81,9 +83,9 @@ export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps =
   // A divider of which only the ohms are known is set to these.
   const isDivider = preset.use === 'divider' && given['oldTotal'] !== undefined;
   if (reading === undefined)
-    return { from: preset, set: undefined, turns: undefined, notes: [], rejected };
+    return { from: preset, set: undefined, total, turns: undefined, notes: [], rejected };
   if (total === undefined || total.min <= 0 || (turns !== undefined && turns.min <= 0)) {
-    return { from: preset, set: reading, turns: undefined, notes: [], rejected };
+    return { from: preset, set: reading, total, turns: undefined, notes: [], rejected };
   }
   const { outputs, notes } = runSumOf(trimmerPreset, catalogue, {
     oldTotal: total,
@@ -93,6 +95,7 @@ export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps =
   return {
     from: preset,
     set: outputs['set'],
+    total,
     turns: now === undefined || turns === undefined ? undefined : outputs['go'],
     notes: notes.map(({ text }) => text),
     rejected,

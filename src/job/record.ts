@@ -143,7 +143,11 @@ const entriesOf = (
   const designators = [...known, ...Object.keys(line.fitted).filter((key) => !known.has(key))];
   return (designators.length === 0 ? [''] : designators).map((designator) => {
     const done = line.fitted[designator] ?? emptyFitted();
-    const fields = fieldsAt(planned, done, common);
+    const preset =
+      done.preset === null
+        ? undefined
+        : presetSteps(common, presetFor(planned, done.preset, catalogue));
+    const fields = fieldsAt(planned, done, common, preset);
     return {
       ...entry,
       designator,

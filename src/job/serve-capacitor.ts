@@ -1,10 +1,4 @@
-import {
-  assess,
-  judgeFirst,
-  rankStandIns,
-  type Catalogue,
-  type Finding,
-} from '../engine/index.ts';
+import { assess, judgeFirst, rankStandIns, type Catalogue, type Finding } from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
 import { leaningFrom } from '../substitution/strangeness.ts';
 import { asOrdered, misfitOf, restOf, type Server } from './asked.ts';

@@ -54,10 +54,14 @@ const detailsOf = (catalogue: Catalogue, type: string): string[] => {
 const standInOf = (catalogue: Catalogue, assessment: KindAssessment): KindStandIn => {
   const { type } = assessment.candidate;
   const turns = known(catalogue, type, 'turns');
+  const finest = {
+    rheostat: known(catalogue, type, 'adjust-rheostat'),
+    divider: known(catalogue, type, 'adjust-divider'),
+  };
   return {
     ...assessment,
     details: detailsOf(catalogue, type),
-    ...(turns === undefined ? {} : { turns }),
+    ...(turns === undefined ? {} : { turns, finest }),
   };
 };
 

@@ -158,18 +158,19 @@ const stepsOf = (
   const worked = designators.filter((key) => decision !== 'leave' || key in line.fitted);
   return worked.map((designator) => {
     const fitted = line.fitted[designator] ?? emptyFitted();
+    const preset =
+      part.kind === 'trimmer'
+        ? presetSteps(common, presetFor(planned, fitted.preset ?? emptyPreset(), catalogue))
+        : undefined;
     return {
       ...step,
       id: `${line.id} ${designator}`.trim(),
       designator,
       isDone: isDone(fitted, decision),
       fitted,
-      fields: fieldsAt(planned, fitted, common),
+      fields: fieldsAt(planned, fitted, common, preset),
       judgement: catalogue && judgedAlone(planned, designator, { catalogue, whole }),
-      preset:
-        part.kind === 'trimmer'
-          ? presetSteps(common, presetFor(planned, fitted.preset ?? emptyPreset(), catalogue))
-          : undefined,
+      preset,
     };
   });
 };

@@ -17,6 +17,8 @@ export interface KindStandIn extends KindAssessment {
   details: readonly string[];
   /** Turns from end to end, of what has any. */
   turns?: Range;
+  /** How exactly a trimmer can be set, as a share of its total, by its use; nothing where not known. */
+  finest?: Readonly<Record<'rheostat' | 'divider', Range | undefined>>;
 }
 
 /** A device as a part: its type is its id. */

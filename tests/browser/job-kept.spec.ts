@@ -20,6 +20,56 @@ test('the other tab’s version is shown without leaving a copy', async ({ page,
   await expect(page.locator('#jobs option')).toHaveCount(1);
 });
 
+test('a tab that is killed at once after a change has kept it', async ({ page, context }) => {
+  await page.goto('/job/');
+  const cell = page.getByLabel('Designators, row 1', { exact: true });
+  await cell.fill('C1');
+  await expect(page.locator('#keeping')).toContainText('Kept');
+  // Longer than a burst of typing, so that the next change stands by itself.
+  await page.waitForTimeout(300);
+  await cell.fill('C1, C2');
+  // Not even the events of a page that is left are sent to one that is killed.
+  const session = await context.newCDPSession(page);
+  void session.send('Page.crash').catch(() => undefined);
+  await page.waitForEvent('crash');
+  const again = await context.newPage();
+  await again.goto('/job/');
+  await expect(again.getByLabel('Designators, row 1', { exact: true })).toHaveValue('C1, C2');
+});
+
+test('a new job goes by the guideline that this reader likes', async ({ page }) => {
+  await page.goto('/job/');
+  await page.getByRole('link', { name: 'Plan', exact: true }).click();
+  const form = page.locator('#whole-board');
+  await page.getByText('What holds for the whole board').click();
+  const offered = await form.getByLabel('Guideline').locator('option').nth(2).getAttribute('value');
+  await page.evaluate((id) => {
+    localStorage.setItem('guideline', id ?? '');
+  }, offered);
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(form.getByLabel('Guideline')).toHaveValue(offered ?? '');
+  // It may have been written by anybody.
+  await page.evaluate(() => {
+    localStorage.setItem('guideline', 'nonsense');
+  });
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(form.getByLabel('Guideline')).toHaveValue('');
+});
+
+test('the list is saved as a table that opens here again', async ({ page }) => {
+  await openDemo(page);
+  const rows = await page.locator('#part-rows tr').count();
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the list as CSV' }).click(),
+  ]);
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await page.locator('#table-file').setInputFiles(await saved.path());
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.locator('#part-rows tr')).toHaveCount(rows);
+  await expect(page.getByLabel('Note, row 1', { exact: true })).toHaveValue(/^Bead whose plus/u);
+});
+
 test('going from job to job saves nothing that did not change', async ({ page }) => {
   await openDemo(page);
   await page.getByRole('button', { name: 'Save as a file' }).click();

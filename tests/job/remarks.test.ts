@@ -86,3 +86,21 @@ test('a demonstration leaves something to look at, and not everything', () => {
     expect(wanted).toBeLessThan(lines.length / 2);
   }
 });
+
+test.each<[string, Partial<Line>, RegExp | undefined]>([
+  ['a mains part in a signal', { type: 'film-x2', value: '0.1 µF', volts: '275~' }, /alternating/u],
+  ['the same by its mark', { type: 'film-x2', marking: '0.1 X2 275~' }, /alternating/u],
+  ['one rated for direct voltage', { type: 'film-x2', value: '0.1 µF', volts: '275 V' }, undefined],
+])('%s: which voltage its rating is for', (_, said, expected) => {
+  const [planned] = planOf({ ...disc, ...said, position: 'interstage-coupling' });
+  const texts = planned === undefined ? [] : remarksOf(planned, words).map(({ text }) => text);
+  const found = texts.filter((text) => text.includes('alternating voltage'));
+  expect(found).toEqual(expected === undefined ? [] : [expect.stringMatching(expected)]);
+});
+
+test('a chip in the place of a part with leads is said', () => {
+  const job = demoJob(catalogue.job, 'mixer-card', new Date(0));
+  const bead = planJob(job, tools).lines.find(({ line }) => line.designators === 'C9');
+  const texts = bead === undefined ? [] : remarksOf(bead, words).map(({ text }) => text);
+  expect(texts).toContainEqual(expect.stringMatching(/chip without leads/u));
+});

@@ -9,6 +9,7 @@ import {
   type Opened,
 } from '../../job/index.ts';
 import { byId } from '../by-id.ts';
+import { likedGuideline } from '../liked-guideline.ts';
 import { siteFile } from '../site-file.ts';
 import { download, fileName } from './download.ts';
 import { sharedInAddress, startSharing } from './sharing.ts';
@@ -35,10 +36,18 @@ const reminder = byId('reminder', HTMLElement);
 const LAST = 'job';
 const UNTITLED = 'Job without a title';
 
-const freshJob = (): Job => ({
-  ...emptyJob(crypto.randomUUID(), new Date()),
-  lines: [emptyLine(crypto.randomUUID())],
-});
+/** An empty job, by the guideline that this reader likes where the form of the board offers it. */
+const freshJob = (): Job => {
+  const empty = emptyJob(crypto.randomUUID(), new Date());
+  const liked = likedGuideline();
+  const offered = document.querySelectorAll<HTMLOptionElement>('[name="guideline"] option');
+  const guideline = [...offered].some(({ value }) => value === liked) ? liked : '';
+  return {
+    ...empty,
+    whole: { ...empty.whole, guideline },
+    lines: [emptyLine(crypto.randomUUID())],
+  };
+};
 
 const soundJobs = async () => {
   const all = await keptJobs();

@@ -3,6 +3,7 @@ import {
   LONGEST_TEXT,
   MOST_LINES,
   readDelimited,
+  tableOut,
   type Line,
   type Mapping,
   type Row,
@@ -17,6 +18,7 @@ import {
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
+import { download, fileName } from './download.ts';
 import { startFindRow } from './find-row.ts';
 import { idOf, nameOf } from './names.ts';
 import { rowWindow } from './row-window.ts';
@@ -207,6 +209,10 @@ body.addEventListener('change', ({ target }) => {
 export const startParts = (): void => {
   byId('add-row', HTMLButtonElement).addEventListener('click', addRow);
   startFindRow(table.reach, textOf);
+  byId('parts-csv', HTMLButtonElement).addEventListener('click', () => {
+    const { title, lines } = current();
+    download(fileName(title, 'parts', 'csv'), tableOut(lines), 'text/csv');
+  });
   byId('pick-all', HTMLButtonElement).addEventListener('click', () => {
     const { lines } = current();
     const all = picked.size >= lines.length;

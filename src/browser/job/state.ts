@@ -24,7 +24,7 @@ export interface Change {
   typed: boolean;
 }
 
-/** Waits this long after a keystroke, so that long jobs are not written at each of them, ms. */
+/** A change is written at once, but not sooner than this after the last, ms: long jobs take their time. */
 const PAUSE = 150;
 
 const store = openStore();
@@ -34,6 +34,7 @@ let revision = 0;
 /** The job as it was opened or saved last; nothing for one that was never saved. */
 let kept: Job | undefined;
 let timer = 0;
+let lastKept = -Infinity;
 let queue: Promise<void> = Promise.resolve();
 
 const changeListeners: ((change: Change) => void)[] = [];
@@ -92,6 +93,7 @@ const keep = async (): Promise<void> => {
 export const keepNow = (): Promise<void> => {
   clearTimeout(timer);
   timer = 0;
+  lastKept = performance.now();
   queue = queue.then(keep);
   return queue;
 };
@@ -101,7 +103,10 @@ const put = (next: History, change: Change): void => {
   history = { ...next, now: { ...next.now, changed: new Date().toISOString() } };
   tell(change);
   tellKeeping('keeping');
-  if (timer === 0) timer = window.setTimeout(() => void keepNow(), PAUSE);
+  if (timer !== 0) return;
+  const wait = lastKept + PAUSE - performance.now();
+  if (wait <= 0) void keepNow();
+  else timer = window.setTimeout(() => void keepNow(), wait);
 };
 
 /**
