@@ -26,7 +26,8 @@ const sectionOf = (path: string): string => {
 
 const isWorker = (path: string): boolean => /^sw(-stop)?\.js$/.test(path);
 /** Only other sites look at these. */
-const isPicture = (path: string): boolean => path.startsWith('pictures/');
+const isForOthers = (path: string): boolean =>
+  path.startsWith('pictures/') || ['robots.txt', 'sitemap.xml'].includes(path);
 const isList = (path: string): boolean => /^offline\/.+\.json$/.test(path);
 
 const files: File[] = globSync('**/*', { cwd: SITE })
@@ -42,7 +43,7 @@ const files: File[] = globSync('**/*', { cwd: SITE })
     ({ path }) =>
       !isWorker(path) &&
       !isList(path) &&
-      !isPicture(path) &&
+      !isForOthers(path) &&
       !['404.html', ONE_FILE].includes(path),
   )
   .map(({ name, path }) => {

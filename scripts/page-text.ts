@@ -26,3 +26,7 @@ export const pictureOf = (html: string): string =>
 /** Heading that the page is shared under. */
 export const sharedTitleOf = (html: string): string =>
   find(html, /<meta property="og:title" content="([^"]*)"/);
+
+/** Address that a page names as its own; pages that are to be left out name none. */
+export const canonicalOf = (html: string): string =>
+  find(html, /<link rel="canonical" href="([^"]*)"/);

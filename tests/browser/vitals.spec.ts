@@ -1,0 +1,122 @@
+import type { Page } from '@playwright/test';
+import { htmlOf, kindOf, leadsOn, onePageOfEachKind, pagePaths } from './site.ts';
+import { expect, test } from './watched.ts';
+
+/**
+ * What audits of pages in a browser look at besides access and weight: that nothing jumps, that links
+ * say where they lead and can be followed, that the page is sized for the screen and its text can be
+ * read there, and that a search engine finds what it needs. Times are left to the benchmark.
+ */
+
+/** The shift of a page, as a share of the screen and of the way, that is called good. */
+const STEADY = 0.1;
+const LEGIBLE = 12;
+/** Words of links that say nothing where they stand alone. */
+const EMPTY_WORDS = /^(?:here|click here|this|link|more|read more|learn more|go)$/i;
+
+const shiftOf = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        let sum = 0;
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries()) {
+            const { value, hadRecentInput } = entry as PerformanceEntry & {
+              value: number;
+              hadRecentInput: boolean;
+            };
+            if (!hadRecentInput) sum += value;
+          }
+        }).observe({ type: 'layout-shift', buffered: true });
+        requestAnimationFrame(() => setTimeout(() => resolve(sum), 300));
+      }),
+  );
+
+/** The smallest text that is seen, in CSS pixels, and an example of it. */
+const smallestText = (page: Page): Promise<{ size: number; words: string }> =>
+  page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    let smallest = { size: Infinity, words: '' };
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const words = node.textContent?.trim() ?? '';
+      const { parentElement } = node;
+      if (words === '' || parentElement === null || parentElement.closest('svg, math, sup, sub'))
+        continue;
+      if (!parentElement.checkVisibility()) continue;
+      const size = Number.parseFloat(getComputedStyle(parentElement).fontSize);
+      if (size < smallest.size) smallest = { size, words: words.slice(0, 60) };
+    }
+    return smallest;
+  });
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+  for (const path of onePageOfEachKind) {
+    test(`${path} stays where it is and can be read`, async ({ page }) => {
+      await page.goto(path);
+      await page.waitForLoadState('networkidle');
+      expect(await shiftOf(page)).toBeLessThan(STEADY);
+      const { size, words } = await smallestText(page);
+      expect(size, words).toBeGreaterThanOrEqual(LEGIBLE);
+    });
+  }
+});
+
+const all = (html: string, pattern: RegExp): string[] =>
+  [...html.matchAll(pattern)].map(([, found = '']) => found);
+
+const listed = pagePaths.filter((path) => !leadsOn(htmlOf(path)));
+
+test('every page names its language, its width, its characters and its colours first', () => {
+  for (const path of listed) {
+    const html = htmlOf(path);
+    expect.soft(html, path).toMatch(/^<!doctype html>\s*<html lang="en"/i);
+    // A browser looks for these in the first kilobyte.
+    expect.soft(html.slice(0, 1024), path).toContain('charset="utf-8"');
+    expect
+      .soft(html, path)
+      .toContain('name="viewport" content="width=device-width, initial-scale=1"');
+    expect.soft(html, path).not.toMatch(/user-scalable|maximum-scale/);
+  }
+});
+
+test('links can be followed and say where they lead', () => {
+  const faults: string[] = [];
+  for (const path of listed) {
+    for (const [, attributes = '', inner = ''] of htmlOf(path).matchAll(
+      /<a\b([^>]*)>(.*?)<\/a>/gs,
+    )) {
+      const address = /\shref="([^"]*)"/.exec(attributes)?.[1];
+      const words = inner.replaceAll(/<[^>]*>/g, '').trim();
+      const name = /aria-label="([^"]+)"/.exec(attributes + inner)?.[1] ?? words;
+      if (address === undefined || /^javascript:/i.test(address))
+        faults.push(`${path}: ${words}: nowhere`);
+      else if (name === '' || EMPTY_WORDS.test(name))
+        faults.push(`${path}: “${name}” to ${address}`);
+    }
+  }
+  expect([...new Set(faults.map((fault) => fault.replace(/^[^:]*/, kindOf)))].slice(0, 20)).toEqual(
+    [],
+  );
+});
+
+test('pictures have words and room kept for them', () => {
+  for (const path of listed) {
+    for (const attributes of all(htmlOf(path), /<img\b([^>]*)>/g)) {
+      expect.soft(attributes, path).toMatch(/\salt="/);
+      expect.soft(attributes, path).toMatch(/\swidth="\d+"/);
+      expect.soft(attributes, path).toMatch(/\sheight="\d+"/);
+    }
+  }
+});
+
+test('search engines are shown every listed page and nothing else', async ({ request }) => {
+  const robots = await request.get('/robots.txt');
+  const map = await request.get('/sitemap.xml');
+  expect([robots.status(), map.status()]).toEqual([200, 200]);
+  expect(await robots.text()).toContain('/sitemap.xml');
+  const named = all(await map.text(), /<loc>([^<]*)<\/loc>/g).map((loc) => new URL(loc).pathname);
+  const wanted = pagePaths.filter((path) => !htmlOf(path).includes('content="noindex"'));
+  expect(named.toSorted()).toEqual([...wanted].toSorted());
+});
