@@ -47,6 +47,7 @@ const SAME: Readonly<Record<string, (sum: Output, circuit: Condition, part: Kind
     'resistor-voltage': (sum) => sum('ratedLoad'),
     'overload-voltage': (sum, circuit) => circuit('v-surge') / sum('overload'),
     'part-noise': (sum) => sum('total'),
+    'voltage-shift': (sum) => sum('change'),
     'setting-transfer': (sum) => sum('fine') / sum('set'),
     'setting-reach': (sum) => sum('newRatio'),
   };

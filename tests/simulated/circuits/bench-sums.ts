@@ -259,6 +259,40 @@ const divided: SimulatedCase = {
   ...linear,
 };
 
+const WIPER = { total: '10k', setting: '60 %', v: '10', load: '22k', contact: '1 %' };
+
+const atWiper: SimulatedCase = {
+  what: 'wiper of a trimmer under load',
+  circuit: '10 kΩ across 10 V, set to 60 %, 22 kΩ at its wiper',
+  netlist: netlistOf('wiper', 'V1 a 0 10', 'R1 a b 4k', 'R2 b 0 6k', 'R3 b 0 22k', '.op'),
+  simulated: (waves) => lastOf(waves, 'v(b)'),
+  engine: worked('trimmer-wiper', WIPER, 'out'),
+  unit: 'V',
+  ...linear,
+};
+
+const jumping: SimulatedCase = {
+  what: 'jump of a loaded wiper by its contact',
+  circuit: 'the same beside one with 100 Ω in its wiper',
+  netlist: netlistOf(
+    'jump',
+    'V1 a 0 10',
+    'R1 a b 4k',
+    'R2 b 0 6k',
+    'R3 b 0 22k',
+    'R4 a c 4k',
+    'R5 c 0 6k',
+    'R6 c d 100',
+    'R7 d 0 22k',
+    'E1 jump 0 b d 1',
+    '.op',
+  ),
+  simulated: (waves) => lastOf(waves, 'v(jump)'),
+  engine: worked('trimmer-wiper', WIPER, 'jump'),
+  unit: 'V',
+  ...linear,
+};
+
 /** Pulses of charge as they really are, through a little resistance. */
 const pulsed: SimulatedCase = {
   what: 'highest of the charging pulses of a reservoir',
@@ -298,5 +332,7 @@ export const benchSumCases: SimulatedCase[] = [
   swung,
   shared,
   divided,
+  atWiper,
+  jumping,
   pulsed,
 ];

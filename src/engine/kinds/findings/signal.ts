@@ -1,8 +1,13 @@
 import { driftBySlope } from '../../equations/drift.ts';
-import { currentNoise, inductiveShare, thermalNoise } from '../../equations/resistor.ts';
+import {
+  changeByVoltage,
+  currentNoise,
+  inductiveShare,
+  thermalNoise,
+} from '../../equations/resistor.ts';
 import { conditionOf } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import { mapRising, scale, type Range } from '../../quantities/range.ts';
+import { mapRising, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
 import { effectiveVoltage, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
 
@@ -20,7 +25,7 @@ export const resistanceDrift: KindModel = fromProperties(
 export const voltageShift: KindModel = fromProperties(
   ['voltage-change'],
   ({ 'voltage-change': each }, _part, circumstances) =>
-    scale(each, effectiveVoltage(circumstances)),
+    changeByVoltage(each, effectiveVoltage(circumstances)),
   ({ 'voltage-change': each }, _part, circumstances, value) =>
     `${formatQuantity(each, 'fraction')} for each volt, ${formatValue(effectiveVoltage(circumstances), 'V')} across it: ` +
     formatQuantity(value, 'fraction'),

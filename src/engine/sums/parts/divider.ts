@@ -1,3 +1,4 @@
+import { loadedDivider } from '../../equations/divider.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 const resistor = (symbol: string, label: string, usual: string) =>
@@ -42,9 +43,7 @@ export const divider = defineSum({
     'V_o = V*n*(1 - l)',
   ],
   at: ({ v, a, b, load }) => {
-    const ratio = b / (a + b);
-    const source = (a * b) / (a + b);
-    const lost = source / (source + load);
+    const { ratio, source, lost } = loadedDivider(a, b, load);
     return { out: v * ratio * (1 - lost), ratio, lost, source };
   },
   notes: () => [

@@ -1,0 +1,155 @@
+import { filmDrift, filmTemperature } from '../../equations/resistor.ts';
+import { defineSum, quantity } from '../sum.ts';
+
+/** How far a film resistor drifts over the years, from the life test of its sheet. */
+export const resistorDrift = defineSum({
+  id: 'resistor-drift',
+  title: 'Drift of a film resistor',
+  lead: 'How far a film resistor drifts in years of service, from what its sheet promises for a thousand hours at full load.',
+  group: 'resistor',
+  inputs: {
+    r: quantity({
+      label: 'Resistance',
+      symbol: 'R',
+      unit: 'ohm',
+      usual: '100 kΩ',
+      lowest: 1e-3,
+      highest: 1e13,
+    }),
+    change: quantity({
+      label: 'Change in the life test of its sheet',
+      symbol: 'd_0',
+      unit: 'fraction',
+      bare: '%',
+      usual: '0.25 %',
+      lowest: 1e-6,
+      highest: 0.5,
+    }),
+    time: quantity({
+      label: 'Length of that test',
+      symbol: 't_0',
+      unit: 's',
+      bare: 'h',
+      usual: '1000 h',
+      lowest: 3600,
+      highest: 1e9,
+    }),
+    film: quantity({
+      label: 'Its film in that test',
+      symbol: 'T_0',
+      unit: 'degC',
+      usual: '125 °C',
+      lowest: 40,
+      highest: 300,
+      hint: 'where full load has none left to add: its highest temperature',
+    }),
+    knee: quantity({
+      label: 'Full power up to',
+      symbol: 'T_k',
+      unit: 'degC',
+      usual: '70 °C',
+      lowest: 0,
+      highest: 250,
+    }),
+    rated: quantity({
+      label: 'Rated power',
+      symbol: 'P_R',
+      unit: 'W',
+      usual: '0.25 W',
+      lowest: 1e-3,
+      highest: 1000,
+    }),
+    p: quantity({
+      label: 'Heat in it in use',
+      symbol: 'P',
+      unit: 'W',
+      usual: '50 mW',
+      lowest: 0,
+      highest: 1000,
+    }),
+    t: quantity({
+      label: 'Temperature round it',
+      symbol: 'T',
+      unit: 'degC',
+      usual: '35 to 45 °C',
+      lowest: -55,
+      highest: 250,
+    }),
+    life: quantity({
+      label: 'Time in service',
+      symbol: 't',
+      unit: 's',
+      bare: 'years',
+      usual: '20 years',
+      lowest: 3600,
+      highest: 5e9,
+      hint: 'switched on',
+    }),
+  },
+  outputs: {
+    drift: { label: 'Drift, either way', symbol: 'd', unit: 'fraction', headline: true },
+    ohm: { label: 'The same in ohms', symbol: 'dR', unit: 'ohm' },
+    warm: { label: 'Its film in use', symbol: 'T_f', unit: 'degC' },
+  },
+  equations: [
+    'T_f = T + (T_0 - T_k)*P/P_R',
+    'd = d_0*(t/t_0)^(1/3)*2^((T_f - T_0)/30)',
+    'dR = d*R',
+  ],
+  at: ({ r, change, time, film, knee, rated, p, t, life }) => {
+    const warm = filmTemperature(t, p, { knee, film, rated });
+    const drift = filmDrift({ change, time, film }, life, warm);
+    return { drift, ohm: drift * r, warm };
+  },
+  notes: ({ film, knee, rated, p }, { warm = 0 }) => [
+    ...(warm > film || p > rated || film <= knee
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'Its film is warmer than in the test, or the load is above the rating: nothing is promised there.',
+          },
+        ]
+      : []),
+    {
+      kind: 'limit',
+      text: 'The cube root of time and the halving by 30 K are drawn through the few figures of one maker’s sheet of metal film. They give the size of a drift, not a promise, and say nothing of moisture, by which composition drifts most.',
+      source: 'vishay-mba',
+    },
+  ],
+  plots: [
+    {
+      title: 'Drift against time',
+      x: 'life',
+      scale: 'log',
+      span: () => [3.6e5, 50 * 31_557_600],
+      y: ['drift'],
+      yScale: 'log',
+    },
+    {
+      title: 'Drift against the heat in it',
+      x: 'p',
+      scale: 'linear',
+      span: ({ rated }) => [0, rated],
+      y: ['drift'],
+      yScale: 'linear',
+    },
+  ],
+  cautions: [],
+  sources: ['vishay-mba'],
+  checks: [
+    {
+      what: 'Printed for metal film at full load: 0.25 % in 1000 h becomes 1.5 % in 225 000 h',
+      inputs: { change: '0.25 %', p: '0.25 W', t: '70 °C', life: '225000 h' },
+      expected: { drift: 0.015, warm: 125 },
+      within: 0.02,
+      source: 'vishay-mba',
+    },
+    {
+      what: 'Printed for the same part loaded until its film is at 155 °C: 0.5 % in 1000 h',
+      inputs: { change: '0.25 %', p: '0.38636 W', t: '70 °C', life: '1000 h' },
+      expected: { drift: 0.005, warm: 155 },
+      within: 0.001,
+      source: 'vishay-mba',
+    },
+  ],
+});
