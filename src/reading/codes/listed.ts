@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
+import { madeCodes } from './made-codes.ts';
 import { codeSlug } from './slug.ts';
 
 /** What the list of codes is made from. */
@@ -59,11 +60,13 @@ const temperatureCodes = ({ markings }: CodeCatalogue): string[][] => {
     })),
   ].filter(({ code }) => code.length > 1);
   const seen = new Set<string>();
-  return [...Map.groupBy(said, ({ says }) => says).values()].flatMap((group) => {
+  const named = [...Map.groupBy(said, ({ says }) => says).values()].flatMap((group) => {
     const own = unique(group.map(({ code }) => code)).filter((code) => !seen.has(code));
     for (const code of own) seen.add(code);
     return own.length === 0 ? [] : [own];
   });
+  const made = madeCodes(markings).filter((code) => !seen.has(code));
+  return [...named, ...made.map((code) => [code])];
 };
 
 /** Capital letters that say a tolerance, on capacitors or resistors. */
