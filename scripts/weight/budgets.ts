@@ -65,7 +65,7 @@ export const exceptions: readonly Exception[] = [
   {
     kind: '/sources/',
     of: 'html',
-    bytes: 29_000,
+    bytes: 31_000,
     because: 'all sources are listed',
   },
   {
@@ -89,8 +89,14 @@ export const exceptions: readonly Exception[] = [
   {
     kind: '/data/*/',
     of: 'html',
-    bytes: 15_500,
+    bytes: 17_000,
     because: 'what all tables rest on is told in one place',
+  },
+  {
+    kind: '/devices/*/in/*/',
+    of: 'html',
+    bytes: 14_500,
+    because: 'every part with the function of the old one is judged there, with its sources',
   },
 ];
 

@@ -1,6 +1,6 @@
 import { isMetIn, type Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
-import { devicesCalled, findDevices } from '../search/devices.ts';
+import { devicesCalled, devicesLike } from '../search/devices.ts';
 import type { Ask } from './ask.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
@@ -14,7 +14,7 @@ const MOST_CHOICES = 8;
 
 interface Meant {
   devices: DeviceRow[];
-  /** Whether the line calls them so, rather than naming them in words, in part or worn. */
+  /** Whether the line calls them so, rather than in part or worn. */
   called: boolean;
 }
 
@@ -35,7 +35,7 @@ const devicesOf = (
     if (own.length > 0) return { devices: own, called: true };
   }
   for (const text of texts) {
-    const own = findDevices(catalogue, text).filter((row) => all.includes(row));
+    const own = devicesLike(catalogue, text).filter((row) => all.includes(row));
     if (own.length > 0 && own.length <= MOST_CHOICES) return { devices: own, called: false };
   }
   return { devices: [], called: false };

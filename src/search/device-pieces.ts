@@ -3,7 +3,7 @@ import { isMetIn, type Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { findDevices } from './devices.ts';
+import { findDevices } from './find-devices.ts';
 import type { TypeNumber } from './type-number.ts';
 
 /** The heading over devices that a text names. */

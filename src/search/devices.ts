@@ -1,6 +1,5 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { AffixRow, DeviceRow } from '../schemas/devices.ts';
-import { tellingWords as namingWords } from './names.ts';
 
 const plain = (text: string): string => text.toUpperCase().replace(/[\s\-./]/gu, '');
 
@@ -60,34 +59,18 @@ const devicesWorn = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[
   );
 };
 
-/** Devices that every word of a text names, by what they are called or by what they do. */
-const devicesNamed = (catalogue: Catalogue, text: string): DeviceRow[] => {
-  const { devices, functions } = catalogue.devices;
-  const words = namingWords(text).filter((word) => word.length >= SHORTEST);
-  if (words.length === 0) return [];
-  return devices.filter((device) => {
-    const does = functions.find(({ id }) => id === device.function)?.name ?? '';
-    const bag = new Set(namingWords([device.name, ...device.also, does].join(' ')));
-    return words.every((word) => bag.has(word));
-  });
-};
-
 /**
- * Devices whose type number a text is, as printed too: letters of makers before it and of packages
- * after it are taken off, and characters may be worn. Those that are so called come before those
- * that begin so, and those before what is called so in words.
+ * Devices whose number a text may be: with worn characters, else those that begin so. Nothing where
+ * the text calls a device by its whole number.
  */
-export const findDevices = (catalogue: Catalogue, text: string): DeviceRow[] => {
+export const devicesLike = (catalogue: Catalogue, text: string): DeviceRow[] => {
   const texts = [text, ...text.split(/\s+/u)];
-  const called = devicesCalled(catalogue, texts);
-  if (called.length > 0) return called;
   const worn = devicesWorn(catalogue, texts);
   if (worn.length > 0) return worn;
-  const begun = catalogue.devices.devices.filter((device) =>
+  return catalogue.devices.devices.filter((device) =>
     tellingWords(texts).some(
       (word) =>
         word.length >= SHORTEST && numbersOf(device).some((number) => number.startsWith(word)),
     ),
   );
-  return begun.length > 0 ? begun : devicesNamed(catalogue, text);
 };

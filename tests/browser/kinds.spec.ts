@@ -41,7 +41,7 @@ test('a resistor that the visitor has is judged, and put beside another', async 
   expect(names.slice(1, 4)).toEqual(['Resistance', 'Tolerance', 'Rated power']);
   await page.reload();
   await expect(table).toBeVisible();
-  await expect(page.locator('#compared')).toHaveText(/^\d+ verdicts? of \d+ differs?/);
+  await expect(page.locator('#compared')).toHaveText(/differ\.$|differs\.$/);
 });
 
 test('what cannot be understood is said beside its field and stays', async ({ page }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { findDevices } from '../../../src/search/devices.ts';
+import { findDevices } from '../../../src/search/find-devices.ts';
 
 const catalogue = loadCatalogue();
 

@@ -1,0 +1,31 @@
+import type { Catalogue } from '../engine/index.ts';
+import type { DeviceRow } from '../schemas/devices.ts';
+import { devicesCalled, devicesLike } from './devices.ts';
+import { tellingWords } from './names.ts';
+
+/** Shortest word that says what a device is. */
+const SHORTEST = 3;
+
+/** Devices that every word of a text names, by what they are called or by what they do. */
+const devicesNamed = (catalogue: Catalogue, text: string): DeviceRow[] => {
+  const { devices, functions } = catalogue.devices;
+  const words = tellingWords(text).filter((word) => word.length >= SHORTEST);
+  if (words.length === 0) return [];
+  return devices.filter((device) => {
+    const does = functions.find(({ id }) => id === device.function)?.name ?? '';
+    const bag = new Set(tellingWords([device.name, ...device.also, does].join(' ')));
+    return words.every((word) => bag.has(word));
+  });
+};
+
+/**
+ * Devices whose type number a text is, as printed too: letters of makers before it and of packages
+ * after it are taken off, and characters may be worn. Those that are so called come before those
+ * that begin so, and those before what is called so in words.
+ */
+export const findDevices = (catalogue: Catalogue, text: string): DeviceRow[] => {
+  const called = devicesCalled(catalogue, [text, ...text.split(/\s+/u)]);
+  if (called.length > 0) return called;
+  const like = devicesLike(catalogue, text);
+  return like.length > 0 ? like : devicesNamed(catalogue, text);
+};
