@@ -9,7 +9,7 @@ import { fail, ok } from '../engine/result.ts';
 import { deviceFields } from '../device-view/numbers.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { readRange } from '../substitution/typed-numbers.ts';
-import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
+import { misfitOf, restOf, type Asking, type Server } from './asked.ts';
 import type { Worked } from './planned.ts';
 import type { DeviceStandIn } from './stand-in.ts';
 
@@ -77,9 +77,7 @@ const work = (
 ): Worked => {
   const all = deviceStandIns(catalogue, old, use, given);
   const { verdict, findings } = assessDevice(catalogue, old, use, old, given);
-  // Of parts that serve alike, one orders the number that is there already.
-  const ordered = asOrdered(all, ({ device }) => (device.id === old.id ? 0 : 1));
-  const rest = restOf(ordered, (one) => standInOf(catalogue, old, one));
+  const rest = restOf(all, (one) => standInOf(catalogue, old, one));
   return {
     cautions: use.cautions,
     best: rest.standIns[0],

@@ -108,8 +108,15 @@ const judge = (one: Prepared, device: DeviceRow, circumstances: DeviceCircumstan
 };
 
 /** What to order by, the weightiest first: a smaller number stands first. */
-const orderOf = (device: DeviceRow, judged: readonly Judged[], verdict: Verdict): number[] => [
+const orderOf = (
+  device: DeviceRow,
+  original: DeviceRow,
+  judged: readonly Judged[],
+  verdict: Verdict,
+): number[] => [
   verdictOrder.indexOf(verdict),
+  // Of parts that serve alike, one orders the number that is there already.
+  Number(device.id !== original.id),
   -worstMargin(judged, 'hard'),
   -worstMargin(judged, 'strong'),
   MARKETS.indexOf(device.market),
@@ -139,7 +146,7 @@ const assessBy = (
     findings: prepared.map((one, index) =>
       explain(one, judged[index] ?? judge(one, device, circumstances), device, circumstances),
     ),
-    order: orderOf(device, judged, verdict),
+    order: orderOf(device, circumstances.original, judged, verdict),
   };
 };
 
