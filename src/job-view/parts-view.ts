@@ -71,6 +71,5 @@ export const partRowOnPaper = (line: Line, textOf: CellText): Element =>
   h(
     'tr',
     {},
-    h('td', {}),
     COLUMNS.map(({ field }) => h('td', {}, textOf(line, field))),
   );

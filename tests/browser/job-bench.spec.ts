@@ -148,7 +148,7 @@ test('only what this board can do is warned of, and each warning is open once', 
   await openSheet(page);
   await page.getByLabel('Whole list').check();
   const titles = page.locator('#sheet details.caution[open] summary');
-  const said = await titles.allInnerTexts();
+  const said = await titles.allTextContents();
   expect(new Set(said).size).toBe(said.length);
   expect(said.join()).not.toMatch(/flyback|picture|mains/iu);
 });
