@@ -43,6 +43,8 @@ describe('a mark that is the type number of a device, with letters of makers', (
     ['CD4051BE', '4051b'],
     ['2N3055', '2n3055'],
     ['cd 4066', '4066b'],
+    // No chip electrolytic has 11 nF.
+    ['J113', 'j113'],
   ])('%s is %s, and a capacitor is unlikely', (mark, id) => {
     expect(numberIn(mark)).toMatchObject({ sure: true });
     expect(numberIn(mark)?.devices.map((device) => device.id)).toContain(id);
@@ -60,7 +62,6 @@ describe('a mark that may be either', () => {
   it.each([
     ['324', '324'],
     ['308A', '308a'],
-    ['J113', 'j113'],
   ])('%s is the device %s, or a value', (mark, id) => {
     expect(numberIn(mark)).toMatchObject({ sure: false });
     expect(numberIn(mark)?.devices.map((device) => device.id)).toContain(id);
