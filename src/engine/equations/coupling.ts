@@ -8,6 +8,10 @@ export const cornerFrequency = (capacitance: Range, resistance: number): Range =
 export const resistanceForCorner = (capacitance: number, frequency: number): number =>
   1 / (2 * Math.PI * frequency * capacitance);
 
+/** Capacitance (F) that has its corner with a resistance (ohm) at a frequency (Hz). */
+export const capacitanceForCorner = (resistance: number, frequency: number): number =>
+  1 / (2 * Math.PI * frequency * resistance);
+
 /** Share (0 to 1) of the signal that stands across the capacitor: 1/sqrt(1 + (f/fc)^2). */
 export const shareAcross = (frequency: number, corner: number): number =>
   1 / Math.sqrt(1 + (frequency / corner) ** 2);

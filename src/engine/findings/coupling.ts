@@ -2,7 +2,7 @@ import { cornerFrequency, levelPassed, phaseLead, shareAcross } from '../equatio
 import { thirdHarmonic } from '../equations/distortion.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Part } from '../assessment/parts.ts';
-import { mapRising } from '../quantities/range.ts';
+import { exactly, mapRising } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
@@ -14,7 +14,10 @@ const highestCorner = (circumstances: Circumstances): number => {
   const { original, position } = circumstances;
   const load = conditionOf(circumstances, 'load').typ;
   const least = original.capacitance * position.value_low;
-  return Math.max(conditionOf(circumstances, 'frequency').typ, 1 / (2 * Math.PI * load * least));
+  return Math.max(
+    conditionOf(circumstances, 'frequency').typ,
+    cornerFrequency(exactly(least), load).typ,
+  );
 };
 
 /** Corner frequency over tolerance, temperature, ageing and bias. */
@@ -73,7 +76,7 @@ const CHANGE = 'voltage-coefficient';
 /** Share of the signal across the marked value at the lowest frequency. */
 const lowestShare = (part: Part, circumstances: Circumstances): number => {
   const load = conditionOf(circumstances, 'load').typ;
-  const hertz = 1 / (2 * Math.PI * load * part.capacitance);
+  const hertz = cornerFrequency(exactly(part.capacitance), load).typ;
   return shareAcross(conditionOf(circumstances, 'frequency').typ, hertz);
 };
 

@@ -1,7 +1,8 @@
 import type { Part } from '../assessment/parts.ts';
+import { crestOf } from '../equations/crest.ts';
 import { reactiveCurrent, timeToFall, voltageLeft } from '../equations/mains.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { scale, timesPositive, type Range } from '../quantities/range.ts';
+import { mapRising, scale, timesPositive, type Range } from '../quantities/range.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
 
@@ -48,7 +49,7 @@ export const discharge: FindingModel = {
 export const residualVoltage: FindingModel = {
   measure: (part, circumstances) => {
     const tau = timeConstantOf(part, circumstances);
-    const peak = scale(conditionOf(circumstances, 'vac'), Math.SQRT2);
+    const peak = mapRising(conditionOf(circumstances, 'vac'), crestOf);
     const time = conditionOf(circumstances, 'discharge-time').typ;
     return {
       status: 'known',
@@ -62,7 +63,7 @@ export const residualVoltage: FindingModel = {
   },
   working: (part, circumstances, value) => {
     const tau = timeConstantOf(part, circumstances);
-    const peak = conditionOf(circumstances, 'vac').max * Math.SQRT2;
+    const peak = crestOf(conditionOf(circumstances, 'vac').max);
     const allowed = conditionOf(circumstances, 'residual-allowed').typ;
     const time = conditionOf(circumstances, 'discharge-time').typ;
     return (

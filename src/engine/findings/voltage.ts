@@ -1,5 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
+import { crestOf } from '../equations/crest.ts';
 import {
   allowedShare,
   categoryShare,
@@ -15,8 +16,7 @@ import { conditionOr, type Circumstances, type FindingModel } from './model.ts';
 export const peakVoltage = (circumstances: Circumstances): Range => {
   const direct = conditionOr(circumstances, 'vdc', 0);
   const alternating = conditionOr(circumstances, 'vac', 0);
-  const peak = (pick: (range: Range) => number): number =>
-    pick(direct) + Math.SQRT2 * pick(alternating);
+  const peak = (pick: (range: Range) => number): number => crestOf(pick(alternating), pick(direct));
   return {
     min: peak((range) => range.min),
     typ: peak((range) => range.typ),

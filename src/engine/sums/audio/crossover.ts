@@ -1,3 +1,4 @@
+import { capacitanceForCorner } from '../../equations/coupling.ts';
 import { levelBehind } from '../../equations/level.ts';
 import { choice, defineSum, quantity } from '../sum.ts';
 
@@ -78,7 +79,7 @@ export const crossover = defineSum({
   equationsFor: ({ order }) => [...(EQUATIONS[order] ?? []), 'a = 20*log10(R/(R + R_s))'],
   at: ({ order, r, f, c, esr }) => {
     const factor = FACTORS[order] ?? { c: 1, l: 1 };
-    const capacitance = factor.c / (2 * Math.PI * f * r);
+    const capacitance = factor.c * capacitanceForCorner(r, f);
     return {
       capacitance,
       inductance: (factor.l * r) / (2 * Math.PI * f),

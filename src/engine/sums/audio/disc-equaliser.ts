@@ -1,4 +1,6 @@
+import { cornerFrequency } from '../../equations/coupling.ts';
 import { discReplayLevel, STANDARD_CONSTANTS } from '../../equations/equaliser.ts';
+import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 const constant = (symbol: string, label: string, usual: string) =>
@@ -35,7 +37,7 @@ export const discEqualiser = defineSum({
   at: ({ bass, middle, treble, f }) => {
     const level = discReplayLevel(f, { bass, middle, treble });
     const standard = discReplayLevel(f, STANDARD_CONSTANTS);
-    const turnover = (tau: number): number => 1 / (2 * Math.PI * tau);
+    const turnover = (tau: number): number => cornerFrequency(exactly(tau), 1).typ;
     return {
       error: level - standard,
       level,

@@ -1,4 +1,5 @@
 import { cornerFrequency, shareAcross } from '../../equations/coupling.ts';
+import { crestOf } from '../../equations/crest.ts';
 import { thirdHarmonic } from '../../equations/distortion.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
@@ -84,7 +85,7 @@ export const harmonic = defineSum({
     };
   },
   notes: ({ rating, signal }, { across = 0 }) => [
-    ...(Math.SQRT2 * across > rating
+    ...(crestOf(across) > rating
       ? [
           {
             kind: 'caution' as const,

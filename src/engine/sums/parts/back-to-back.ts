@@ -1,4 +1,5 @@
 import { seriesCapacitance } from '../../equations/combinations.ts';
+import { crestOf } from '../../equations/crest.ts';
 import { reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
@@ -66,7 +67,7 @@ export const backToBack = defineSum({
     return {
       whole,
       needed: 2 * c,
-      peak: Math.SQRT2 * ac,
+      peak: crestOf(ac),
       current,
       share: current / ripple,
     };

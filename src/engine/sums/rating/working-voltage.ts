@@ -1,3 +1,4 @@
+import { crestOf } from '../../equations/crest.ts';
 import { MAKERS, shareByRule, type DeratingRules, type Rated } from '../../equations/derating.ts';
 import type { Basis } from '../../catalogue.ts';
 import { basisName } from '../basis-name.ts';
@@ -97,7 +98,7 @@ export const workingVoltage = withFacts(
     };
     const ceiling = by(MAKERS);
     const allowed = by(CAUTIOUS) ?? ceiling;
-    const peak = dc + Math.SQRT2 * ac;
+    const peak = crestOf(ac, dc);
     return {
       allowed,
       ceiling,
@@ -119,7 +120,7 @@ export const workingVoltage = withFacts(
       rows: guidelines.map(({ id, name, kind }) => {
         const found = strictest(rules, id, { type, rated: rating }, temp);
         if (found === undefined) return [name, kind, 'does not speak of it', '', '', ''];
-        const peak = dc + Math.SQRT2 * ac;
+        const peak = crestOf(ac, dc);
         const volts = found.share * rating;
         return [
           found.byCeiling ? `${name} (above the makers’ ceiling, which holds)` : name,
