@@ -68,6 +68,16 @@ const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => 
       origins: row.origins,
       source: row.source,
     })),
+  ...markings.voltageCodes
+    .filter((row) => row.code === letter && row.scheme === 'letter-behind')
+    .map((row) => ({
+      where: 'behind three figures on a tantalum chip',
+      example: `106${letter}`,
+      means: `${formatValue(row.volts_min, 'V')} rated`,
+      use: row.use,
+      origins: row.origins,
+      source: row.source,
+    })),
   ...markings.mantissaLetters
     .filter((row) => row.letter === letter && row.use === 'usual')
     .map((row) => ({
@@ -128,8 +138,24 @@ const answerOf = (
       ? []
       : [`${resistor.means} on a resistor`]),
   ];
-  return `The letter ${letter} behind a value is a tolerance: ${joined(parts)}.`;
+  const named = letter.length === 1 ? `The letter ${letter}` : letter;
+  return `${named} behind a value is a tolerance: ${joined(parts)}.`;
 };
+
+/** What the parts are that bear a letter. */
+const kindsOf = (
+  capacitors: readonly LetterMeaning[],
+  resistors: readonly LetterMeaning[],
+): string => {
+  if (resistors.length === 0) return 'a capacitor';
+  return capacitors.length === 0 ? 'a resistor' : 'a capacitor or resistor';
+};
+
+const notesOf = ({ markings }: Catalogue, letter: string): string[] =>
+  markings.toleranceLetters
+    .filter((row) => row.letter === letter)
+    .map(({ note }) => note)
+    .filter((note) => note !== '');
 
 /** The page of a letter: what it means behind, among and before figures. */
 export const letterPage = (
@@ -151,9 +177,10 @@ export const letterPage = (
     sourceLink(source),
   ]);
   return {
-    title: `Tolerance ${letter} on a capacitor or resistor`,
+    title: `Tolerance ${letter} on ${kindsOf(capacitors, resistors)}`,
     answer: answerOf(letter, capacitors, resistors),
-    more: [],
+    // Words such as GMV are explained by their row; a letter has too many rows for that.
+    more: letter.length === 1 ? [] : notesOf(catalogue, letter),
     sections: [
       {
         id: 'meanings',

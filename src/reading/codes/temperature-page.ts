@@ -129,6 +129,7 @@ export const temperaturePage = (
   if (first === undefined) throw new Error(`${code} is in no table of temperature codes`);
   const others = sameElsewhere(catalogue, own, codes);
   const near = neighbours(catalogue, own, codes);
+  const sameWhat = first.characteristic.class === 1 ? 'The same slope' : 'The same change';
   return {
     title: `${code} on a capacitor: ${said(first.characteristic)}`,
     answer: answerOf(code, first.characteristic),
@@ -153,8 +154,8 @@ export const temperaturePage = (
         : [
             {
               id: 'others',
-              title: 'The same in other codes',
-              content: [table('The same in other codes', ['Code', 'Says', 'System'], others)],
+              title: `${sameWhat} in other codes`,
+              content: [table(`${sameWhat} in other codes`, ['Code', 'Says', 'System'], others)],
             },
           ]),
       {
