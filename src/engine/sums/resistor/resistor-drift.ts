@@ -88,13 +88,13 @@ export const resistorDrift = defineSum({
   },
   outputs: {
     drift: { label: 'Drift, either way', symbol: 'd', unit: 'fraction', headline: true },
-    ohm: { label: 'The same in ohms', symbol: 'dR', unit: 'ohm' },
+    ohm: { label: 'The same in ohms', symbol: 'R_d', unit: 'ohm' },
     warm: { label: 'Its film in use', symbol: 'T_f', unit: 'degC' },
   },
   equations: [
     'T_f = T + (T_0 - T_k)*P/P_R',
     'd = d_0*(t/t_0)^(1/3)*2^((T_f - T_0)/30)',
-    'dR = d*R',
+    'R_d = d*R',
   ],
   at: ({ r, change, time, film, knee, rated, p, t, life }) => {
     const warm = filmTemperature(t, p, { knee, film, rated });

@@ -69,9 +69,9 @@ export const resistorVoltage = withFacts(factsOf)({
   },
   outputs: {
     change: { label: 'Change by the voltage', symbol: 's', unit: 'fraction', headline: true },
-    ohm: { label: 'The same in ohms', symbol: 'dR', unit: 'ohm' },
+    ohm: { label: 'The same in ohms', symbol: 'R_s', unit: 'ohm' },
   },
-  equations: ['s = c_V*V/V_1', 'dR = s*R'],
+  equations: ['s = c_V*V/V_1', 'R_s = s*R'],
   at: ({ r, each, per, v }) => {
     const change = changeByVoltage(exactly(each / per), v).typ;
     return { change, ohm: change * r };
