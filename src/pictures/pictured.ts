@@ -1,6 +1,5 @@
 /** Pages that are shared for what stands on them; others carry the mark alone. */
-const SHARED =
-  /^\/(?:(?:replace|devices|resistors|trimmers)\/[^/]+\/in|types|positions|sums|devices)\/[^/]+\/$/;
+const SHARED = /^\/(?:[^/]+\/[^/]+\/in|types|positions|sums|devices)\/[^/]+\/$/;
 
 /**
  * Where the picture beside a link to a page stands, if it has one of its own.
