@@ -10,7 +10,7 @@ import { startParts } from './job/parts.ts';
 import { startPlan } from './job/plan-part.ts';
 import { planInTurns } from './job/planning.ts';
 import { startQuestions } from './job/questions-part.ts';
-import { startTables } from './job/table-in.ts';
+import { startTables } from './job/tables.ts';
 import { startSelected } from './job/selected-part.ts';
 import { startSheet } from './job/sheet-part.ts';
 import { startWhole } from './job/whole.ts';

@@ -2,11 +2,9 @@ import {
   emptyLine,
   LONGEST_TEXT,
   MOST_LINES,
-  readDelimited,
   tableOut,
   type Line,
   type Mapping,
-  type Row,
 } from '../../job/index.ts';
 import {
   COLUMNS,
@@ -22,8 +20,8 @@ import { download, fileName } from './download.ts';
 import { startFindRow } from './find-row.ts';
 import { idOf, nameOf } from './names.ts';
 import { rowWindow } from './row-window.ts';
+import { withTables, type TableIn } from './tables.ts';
 import { change, changeLines, current, listenForChange } from './state.ts';
-import { guessMapping, offerRows } from './table-in.ts';
 
 /** The parts list: rows to type in, by keyboard as in a spreadsheet, and pasted tables. */
 
@@ -169,8 +167,11 @@ const fitsFrom = (column: number, { hasHeader, fields }: Mapping): boolean =>
 /** Lays rows from a cell on; where their columns seem to hold something else, they are offered. */
 const layOrOffer = async (
   { line, field }: { line: string; field: Column['field'] },
-  rows: readonly Row[],
+  text: string,
+  { guessMapping, offerRows, readPasted }: TableIn,
 ): Promise<void> => {
+  const rows = readPasted(text);
+  if (rows.length === 0) return;
   const column = COLUMNS.findIndex((one) => one.field === field);
   // Without the words for columns they are laid as they are.
   const mapping = await guessMapping(rows).catch(() => undefined);
@@ -192,10 +193,7 @@ body.addEventListener('paste', (event) => {
   const text = event.clipboardData?.getData('text/plain') ?? '';
   if (cell === undefined || !/[\t\n]/u.test(text.trimEnd())) return;
   event.preventDefault();
-  const read = readDelimited(text, text.includes('\t') ? '\t' : undefined);
-  byId('job-said', HTMLElement).textContent = read.ok ? read.said.join(' ') : read.message;
-  if (!read.ok) return;
-  void layOrOffer(cell, read.rows);
+  void withTables((tables) => layOrOffer(cell, text, tables));
 });
 
 body.addEventListener('change', ({ target }) => {

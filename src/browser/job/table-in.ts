@@ -70,6 +70,7 @@ export const offerRows = (rows: readonly Row[], mapping: Mapping): void => {
   byId('table-title', HTMLElement).focus();
 };
 
+/** Offers the rows of a table that was read, with what there is to say of it. */
 const offerText = async (read: Delimited): Promise<void> => {
   said.textContent = read.ok ? read.said.join(' ') : read.message;
   if (!read.ok || read.rows.length === 0) return;
@@ -80,7 +81,18 @@ const offerText = async (read: Delimited): Promise<void> => {
   }
 };
 
-const openTable = async (file: File): Promise<void> => {
+/** The rows of a text that was pasted onto a cell; what there is to say of them is said. */
+export const readPasted = (text: string): readonly Row[] => {
+  const read = readDelimited(text, text.includes('\t') ? '\t' : undefined);
+  said.textContent = read.ok ? read.said.join(' ') : read.message;
+  return read.ok ? read.rows : [];
+};
+
+/** Offers the rows of a text that was pasted. */
+export const offerPasted = (text: string): Promise<void> => offerText(readDelimited(text));
+
+/** Offers the rows of a file. */
+export const openTable = async (file: File): Promise<void> => {
   // A file that is too large is refused before it is read.
   if (file.size > LARGEST_FILE) {
     said.textContent = 'This file is larger than 50 MB; no table of parts is.';
@@ -95,59 +107,30 @@ const openTable = async (file: File): Promise<void> => {
 
 const isField = (text: string): text is ColumnField => Object.hasOwn(COLUMN_WORDS, text);
 
-/** Makes tables from files work. */
-export const startTables = (): void => {
-  const input = byId('table-file', HTMLInputElement);
-  input.addEventListener('change', () => {
-    const [file] = input.files ?? [];
-    if (file !== undefined) void openTable(file);
-    input.value = '';
-  });
-  const parts = byId('parts', HTMLElement);
-  parts.addEventListener('dragover', (event) => {
-    event.preventDefault();
-  });
-  parts.addEventListener('drop', (event) => {
-    const [file] = event.dataTransfer?.files ?? [];
-    if (file === undefined) return;
-    event.preventDefault();
-    void openTable(file);
-  });
-  // Pasted with no cell in hand, as rows copied from a spreadsheet are.
-  document.addEventListener('paste', (event) => {
-    const { target } = event;
-    if (parts.hidden || target instanceof HTMLInputElement || target instanceof HTMLSelectElement)
-      return;
-    const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (text.trim() === '') return;
-    event.preventDefault();
-    void offerText(readDelimited(text));
-  });
-  place.addEventListener('change', ({ target }) => {
-    if (offered === undefined) return;
-    const { rows, mapping } = offered;
-    if (target instanceof HTMLSelectElement && target.dataset['decimal'] !== undefined) {
-      const decimal = (['point', 'comma'] as const).find((one) => one === target.value);
-      offered = { rows, mapping: { ...mapping, decimal } };
-    } else if (target instanceof HTMLInputElement) {
-      offered = { rows, mapping: { ...mapping, hasHeader: target.checked } };
-    } else if (target instanceof HTMLSelectElement) {
-      const at = Number(target.dataset['column']);
-      const field = isField(target.value) ? target.value : undefined;
-      // A field is held by one column; the one that held it before lets go.
-      const fields = mapping.fields.map((one, index) =>
-        index === at ? field : one === field ? undefined : one,
-      );
-      offered = { rows, mapping: { ...mapping, fields } };
-    }
+place.addEventListener('change', ({ target }) => {
+  if (offered === undefined) return;
+  const { rows, mapping } = offered;
+  if (target instanceof HTMLSelectElement && target.dataset['decimal'] !== undefined) {
+    const decimal = (['point', 'comma'] as const).find((one) => one === target.value);
+    offered = { rows, mapping: { ...mapping, decimal } };
+  } else if (target instanceof HTMLInputElement) {
+    offered = { rows, mapping: { ...mapping, hasHeader: target.checked } };
+  } else if (target instanceof HTMLSelectElement) {
+    const at = Number(target.dataset['column']);
+    const field = isField(target.value) ? target.value : undefined;
+    // A field is held by one column; the one that held it before lets go.
+    const fields = mapping.fields.map((one, index) =>
+      index === at ? field : one === field ? undefined : one,
+    );
+    offered = { rows, mapping: { ...mapping, fields } };
+  }
+  draw();
+});
+place.addEventListener('click', ({ target }) => {
+  if (!(target instanceof HTMLButtonElement)) return;
+  if (target.dataset['table'] === 'take') take();
+  else {
+    offered = undefined;
     draw();
-  });
-  place.addEventListener('click', ({ target }) => {
-    if (!(target instanceof HTMLButtonElement)) return;
-    if (target.dataset['table'] === 'take') take();
-    else {
-      offered = undefined;
-      draw();
-    }
-  });
-};
+  }
+});
