@@ -1,4 +1,4 @@
-import { openShared, shareJob, type Opened } from '../../job/index.ts';
+import type { Opened } from '../../job/index.ts';
 import { addressOf, fragment, keepFragment } from '../address.ts';
 import { byId } from '../by-id.ts';
 import { current } from './state.ts';
@@ -7,11 +7,19 @@ import { current } from './state.ts';
 
 const MARK = 'job=';
 
+/** Packs and unpacks jobs; fetched apart, since few visits do either. */
+const packing = () => import('../../job/share.ts');
+
 /** Makes the button work that copies a link with the job in it, and says how long that is. */
 export const startSharing = (): void => {
   const said = byId('job-said', HTMLElement);
   const copy = async (): Promise<void> => {
-    const shared = await shareJob(current());
+    const packer = await packing().catch(() => undefined);
+    if (packer === undefined) {
+      said.textContent = 'What packs a job into a link could not be fetched.';
+      return;
+    }
+    const shared = await packer.shareJob(current());
     if (!shared.ok) {
       const save = document.createElement('button');
       save.type = 'button';
@@ -31,11 +39,14 @@ export const startSharing = (): void => {
     }
   };
   byId('share-job', HTMLButtonElement).addEventListener('click', () => void copy());
+  // So that it is there without a network.
+  packing().catch(() => undefined);
 };
 
 /** The job that the address holds, taken out of it; nothing where it holds none. */
 export const sharedInAddress = async (): Promise<Opened | undefined> => {
   if (!fragment().startsWith(MARK)) return undefined;
+  const { openShared } = await packing();
   const read = await openShared(fragment().slice(MARK.length));
   keepFragment('parts');
   return read;
