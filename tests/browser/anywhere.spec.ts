@@ -108,9 +108,7 @@ test('a link to a page of any kind is shown with a picture that is there', () =>
   }
   expect([...sizes]).toEqual(['1200 × 630']);
   // Every answer that somebody may want to show to another has one of its own.
-  const answers = pagePaths.filter(
-    (path) => /\/in\/[^/]+\/$/.test(path) && !leadsOn(htmlOf(path)),
-  );
+  const answers = pagePaths.filter((path) => /\/in\/[^/]+\/$/.test(path) && !leadsOn(htmlOf(path)));
   expect(answers.length).toBeGreaterThan(1000);
   expect(answers.filter((path) => !own.includes(path))).toEqual([]);
 });
