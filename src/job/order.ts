@@ -1,7 +1,6 @@
 import type { Job } from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { boughtFor, nothingBought, type Bought } from './bought.ts';
-import { safeTable } from './safe-cell.ts';
 import { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';
 import type { Catalogue } from '../engine/index.ts';
 
@@ -73,45 +72,6 @@ export const orderOf = (plan: Plan, whole: Job['whole'], catalogue: Catalogue): 
     });
   return { groups: groupsOf(bought, rule), unsettled, rule };
 };
-
-const COLUMNS = [
-  'Quantity',
-  'Needed',
-  'Spares',
-  'Kind',
-  'What',
-  'Value',
-  'Tolerance',
-  'Voltage',
-  'Power',
-  'Style',
-  'Pitch',
-  'Height at most',
-  'Details',
-  'Designators',
-  'Notes',
-];
-
-const cellsOf = (group: OrderGroup): string[] => [
-  String(group.total),
-  String(group.needed),
-  String(group.spares),
-  group.kind,
-  group.what,
-  group.value,
-  group.tolerance,
-  group.volts,
-  group.power,
-  group.style,
-  group.pitch,
-  group.height,
-  group.details,
-  group.designators.join(' '),
-  group.notes.join('; '),
-];
-
-/** The order as comma-separated values that are safe in a spreadsheet. */
-export const orderCsv = ({ groups }: Order): string => safeTable([COLUMNS, ...groups.map(cellsOf)]);
 
 /** The order as plain lines to copy: `6 × Metallized polyester 100 nF ±10 % 63 V (C1 C4)`. */
 export const orderText = ({ groups }: Order): string =>

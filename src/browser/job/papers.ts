@@ -1,19 +1,11 @@
 import type { Catalogue } from '../../engine/index.ts';
-import {
-  orderCsv,
-  orderOf,
-  orderText,
-  recordCsv,
-  recordOf,
-  sheetOf,
-  type Plan,
-} from '../../job/index.ts';
+import { orderOf, orderText, recordOf, sheetOf, type Plan } from '../../job/index.ts';
 import { orderMarkup } from '../../job-view/order-view.ts';
 import { paperHead } from '../../job-view/paper-head.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
-import { download, fileName } from './download.ts';
+import { downloadTable } from './download-table.ts';
 import { catalogueAt } from './planning.ts';
 import { showPlan } from './plan-part.ts';
 import { showQuestions } from './questions-part.ts';
@@ -83,11 +75,11 @@ export const startPapers = (): void => {
     );
   });
   onClick('order-csv', (plan, common) => {
-    download(fileName(current().title, 'order', 'csv'), orderCsv(order(plan, common)), 'text/csv');
+    void downloadTable('order', ({ orderCsv }) => orderCsv(order(plan, common)));
   });
   onClick('record-csv', (plan, common) => {
     const record = recordOf(current(), plan, common, catalogueAt);
-    download(fileName(current().title, 'record', 'csv'), recordCsv(record), 'text/csv');
+    void downloadTable('record', ({ recordCsv }) => recordCsv(record));
   });
   addEventListener('beforeprint', drawHead);
   for (const button of document.querySelectorAll<HTMLButtonElement>('.print-part'))

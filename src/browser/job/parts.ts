@@ -1,11 +1,4 @@
-import {
-  emptyLine,
-  LONGEST_TEXT,
-  MOST_LINES,
-  tableOut,
-  type Line,
-  type Mapping,
-} from '../../job/index.ts';
+import { emptyLine, LONGEST_TEXT, MOST_LINES, type Line, type Mapping } from '../../job/index.ts';
 import {
   COLUMNS,
   partRow,
@@ -16,7 +9,7 @@ import {
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
-import { download, fileName } from './download.ts';
+import { downloadTable } from './download-table.ts';
 import { startFindRow } from './find-row.ts';
 import { idOf, nameOf } from './names.ts';
 import { rowWindow } from './row-window.ts';
@@ -208,8 +201,8 @@ export const startParts = (): void => {
   byId('add-row', HTMLButtonElement).addEventListener('click', addRow);
   startFindRow(table.reach, textOf);
   byId('parts-csv', HTMLButtonElement).addEventListener('click', () => {
-    const { title, lines } = current();
-    download(fileName(title, 'parts', 'csv'), tableOut(lines), 'text/csv');
+    const { lines } = current();
+    void downloadTable('parts', ({ tableOut }) => tableOut(lines));
   });
   byId('pick-all', HTMLButtonElement).addEventListener('click', () => {
     const { lines } = current();

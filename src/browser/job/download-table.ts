@@ -1,0 +1,19 @@
+import { byId } from '../by-id.ts';
+import { download, fileName } from './download.ts';
+import { current } from './state.ts';
+
+type Tables = typeof import('../../job/as-table.ts');
+
+/** Gives out a part of the job as comma-separated values, by code that is fetched for it. */
+export const downloadTable = async (
+  part: string,
+  write: (tables: Tables) => string,
+): Promise<void> => {
+  try {
+    const tables = await import('../../job/as-table.ts');
+    download(fileName(current().title, part, 'csv'), write(tables), 'text/csv');
+  } catch {
+    byId('job-said', HTMLElement).textContent =
+      'What writes tables could not be fetched; nothing is lost. Please try again.';
+  }
+};

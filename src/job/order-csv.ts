@@ -1,0 +1,41 @@
+import type { Order, OrderGroup } from './order.ts';
+import { safeTable } from './safe-cell.ts';
+
+const COLUMNS = [
+  'Quantity',
+  'Needed',
+  'Spares',
+  'Kind',
+  'What',
+  'Value',
+  'Tolerance',
+  'Voltage',
+  'Power',
+  'Style',
+  'Pitch',
+  'Height at most',
+  'Details',
+  'Designators',
+  'Notes',
+];
+
+const cellsOf = (group: OrderGroup): string[] => [
+  String(group.total),
+  String(group.needed),
+  String(group.spares),
+  group.kind,
+  group.what,
+  group.value,
+  group.tolerance,
+  group.volts,
+  group.power,
+  group.style,
+  group.pitch,
+  group.height,
+  group.details,
+  group.designators.join(' '),
+  group.notes.join('; '),
+];
+
+/** The order as comma-separated values that are safe in a spreadsheet. */
+export const orderCsv = ({ groups }: Order): string => safeTable([COLUMNS, ...groups.map(cellsOf)]);
