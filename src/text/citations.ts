@@ -52,14 +52,15 @@ const aboutRow = (table: TableName): ((row: Record<string, unknown>) => string) 
     const target = references.find((reference) => reference.column === column)?.table;
     return { column, names: namesOf(target ?? (column === 'id' ? table : '')) };
   });
-  return (cells) =>
-    words
-      .flatMap(({ column, names }) =>
-        [cells[column]].flat().map((cell) => names.get(text(cell)) ?? text(cell)),
-      )
-      .filter(Boolean)
-      .map((cell, i) => (i === 0 ? capital(cell) : cell))
-      .join(', ');
+  return (cells) => {
+    const about = words.flatMap(({ column, names }) =>
+      [cells[column]].flat().map((cell) => names.get(text(cell)) ?? text(cell)),
+    );
+    // A row that has no name and points at nothing goes by its id.
+    const ids = key.map((column) => text(cells[column]).replaceAll('-', ' '));
+    const [first = '', ...more] = (about.some(Boolean) ? about : ids).filter(Boolean);
+    return [capital(first), ...more].join(', ');
+  };
 };
 
 type CellOf = (column: string) => string;
