@@ -181,12 +181,9 @@ const keyOf = ({ curves }: Plot): Markup | undefined =>
  * it is held against; a table of the same numbers goes with it. Classes and attributes only.
  */
 export const plotMarkup = (plot: Plot): Element => {
-  const x = plotScale(
-    plot.x.scale,
-    ends(plot),
-    [EDGE.left, WIDTH - EDGE.right],
-    { isTime: plot.x.isTime === true },
-  );
+  const x = plotScale(plot.x.scale, ends(plot), [EDGE.left, WIDTH - EDGE.right], {
+    isTime: plot.x.isTime === true,
+  });
   const y = plotScale(
     plot.y.scale,
     padded(heights(plot), plot.y.scale),

@@ -35,7 +35,9 @@ export const kindRow = z.strictObject({
   id,
   name: text.describe('for the middle of a sentence'),
   is: z.enum(['capacitor', 'resistor', 'junction', 'other']),
-  type: optionalId.describe('type in types.csv or kinds/types.csv; none for what this data has no type of'),
+  type: optionalId.describe(
+    'type in types.csv or kinds/types.csv; none for what this data has no type of',
+  ),
 });
 export type KindRow = z.output<typeof kindRow>;
 

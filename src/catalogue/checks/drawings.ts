@@ -7,7 +7,11 @@ import { goodRows } from './lookups.ts';
 const rule = 'drawing';
 
 /** Tables whose rows say how a part is drawn. */
-const DRAWN = ['type-looks.csv', 'look/drawings.csv', 'job/part-outlines.csv'] as const satisfies TableName[];
+const DRAWN = [
+  'type-looks.csv',
+  'look/drawings.csv',
+  'job/part-outlines.csv',
+] as const satisfies TableName[];
 
 const formFaults = (tables: Tables): Fault[] =>
   DRAWN.flatMap((file) =>
