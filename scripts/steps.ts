@@ -25,7 +25,8 @@ export const runStep = (step: Step): boolean => {
 /** Runs scripts in order up to the first that fails. */
 export const runAll = (steps: readonly Step[]): boolean => steps.every(runStep);
 
-const runBeside = (step: Step): Promise<boolean> => {
+/** Runs an npm script beside whatever else goes on; whether it ended well. */
+export const runBeside = (step: Step): Promise<boolean> => {
   const { words, options } = callOf(step);
   return new Promise((resolve) => {
     spawn('npm', words, options)

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { z } from 'zod';
 import { ensureBrowser } from './browser.ts';
-import { runStep, type Step } from './steps.ts';
+import { runBeside, runStep, type Step } from './steps.ts';
 
 /** Runs every check and test there is, all of them even when one fails, and counts at the end. */
 
@@ -31,9 +31,15 @@ const browserReport = z
       : { passed: expected + flaky, failed: unexpected },
   );
 
+const countOf = (passed: boolean): Count =>
+  passed ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+
 /** A step that is one check by itself: it passes or it fails. */
-const single = (step: Step): Count =>
-  runStep(step) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+const single = (step: Step): Count => countOf(runStep(step));
+
+/** Such steps that do not need one another. */
+const beside = async (...steps: readonly Step[]): Promise<Count[]> =>
+  (await Promise.all(steps.map(runBeside))).map(countOf);
 
 /** A test runner with a report; a run that ends badly without a failed test still failed. */
 const counted = (step: Step, report: string, schema: z.ZodType<Count>): Count => {
@@ -57,11 +63,9 @@ mkdirSync('test-results', { recursive: true });
 
 const counts = [
   single({ name: 'check-data' }),
-  single({ name: 'format:check' }),
-  single({ name: 'lint' }),
   single({ name: 'build:twice' }),
   single({ name: 'build:under-a-path' }),
-  single({ name: 'types' }),
+  ...(await beside({ name: 'types' }, { name: 'format:check' }, { name: 'lint' })),
   counted(
     {
       name: 'test:unit',

@@ -52,7 +52,7 @@ test('reckons with a visitor’s numbers, which the address keeps', async ({ pag
   await input(page, 'hold-time').fill('10 s');
   await expect(note(page, 'hold-time')).toHaveText('yours');
   await expect(first(page)).not.toHaveText(usual ?? '');
-  expect(new URL(page.url()).searchParams.get('hold-time')).toBe('10 s');
+  await expect.poll(() => new URL(page.url()).searchParams.get('hold-time')).toBe('10 s');
   const mine = await first(page).textContent();
   await page.reload();
   await expect(first(page)).toHaveText(mine ?? '');

@@ -56,7 +56,7 @@ test('a guideline is chosen once, kept, and carried by links where it is not the
   await choice.selectOption(other ?? '');
   await page.goto('/replace/al-electrolytic-wet/in/bulk-rail/');
   await expect(choice).toHaveValue(other ?? '');
-  expect(new URL(page.url()).searchParams.get('g')).toBe(other);
+  await expect.poll(() => new URL(page.url()).searchParams.get('g')).toBe(other);
   await choice.selectOption(usual);
   await page.goto(SUBSTITUTION);
   await expect(choice).toHaveValue(usual);
