@@ -21,7 +21,9 @@ describe('the answer of a page about a device', () => {
   });
 
   it('never says that a part stands in for itself', () => {
-    expect(answer('7805', 'reg-rail')).toMatch(/^As regulator of a rail behind a transformer, a 7805 is/u);
+    expect(answer('7805', 'reg-rail')).toMatch(
+      /^As regulator of a rail behind a transformer, a 7805 is/u,
+    );
     for (const old of catalogue.devices.devices)
       for (const place of catalogue.devices.uses.filter((one) => isMetIn(old, one)))
         expect(answer(old.id, place.id).startsWith(`${old.name} may`)).toBe(false);
