@@ -1,10 +1,13 @@
-import 'fake-indexeddb/auto';
+import * as storage from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openJob, writeJob } from '../../src/job/file.ts';
 import { NEWEST_VERSION } from '../../src/job/migrate.ts';
 import { emptyJob, type Job } from '../../src/job/model.ts';
 import { openStore, type JobStore, type Upgrade } from '../../src/job/store.ts';
+
+// Set by hand: what the package would choose for itself depends on what other tests left behind.
+Object.assign(globalThis, storage);
 
 const job: Job = { ...emptyJob('a', new Date(0)), title: 'Board' };
 const open: JobStore[] = [];
