@@ -1,8 +1,8 @@
 import { formatValue, type Assessment, type Catalogue, type Part } from '../engine/index.ts';
 import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
-import { capital } from '../text/words.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
+import { kindTitle } from './kinds.ts';
 import { formingNote } from './lead-forming.ts';
 import type { PlannedLine } from './planned.ts';
 import { printCapacitance, printVolts } from './print.ts';
@@ -112,7 +112,7 @@ const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
     kind: part.kind === '' ? 'other' : part.kind,
     what:
       line.type === ''
-        ? capital(part.kind === '' ? 'part' : part.kind)
+        ? kindTitle(part.kind === '' ? 'part' : part.kind)
         : typeNameIn(common, line.type),
     value: line.value,
     tolerance: line.tolerance,

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { KindWordRow } from '../schemas/job.ts';
+import { capital } from '../text/words.ts';
 import type { Ask } from './ask.ts';
 
 const tidy = (text: string): string => text.trim().toLowerCase().replaceAll(/\s+/gu, ' ');
@@ -20,6 +21,10 @@ export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | unde
 /** The kind of part that a text means; what is not known stays as it was typed. */
 export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();
+
+/** A kind as the name of a thing to buy; what has two letters is an abbreviation. */
+export const kindTitle = (kind: string): string =>
+  kind.length <= 2 ? kind.toUpperCase() : capital(kind);
 
 /** Whether a kind is one that is fitted in its turn. */
 export const isKnownKind = ({ job: { fittingOrder } }: Catalogue, kind: string): boolean =>

@@ -14,6 +14,9 @@ import type { PlannedLine } from './planned.ts';
 import type { PresetSteps } from './preset.ts';
 import { isCapacitor, isKind } from './stand-in.ts';
 
+/** Readings that a part is marked with, of kinds that go by value. */
+const MARKED: readonly string[] = ['resistance', 'total'];
+
 /** Mark of what goes in, in the unit of a reading; nothing where the reading is of something else. */
 const markOf = (
   { standIn }: PlannedLine,
@@ -24,7 +27,7 @@ const markOf = (
     const { capacitance, tolerance } = standIn.candidate;
     return { value: capacitance, tolerance };
   }
-  if (!isKind(standIn) || row.id !== 'resistance') return undefined;
+  if (!isKind(standIn) || !MARKED.includes(row.id)) return undefined;
   const { value, unit, tolerance } = standIn.candidate;
   return value === undefined || tolerance === undefined || unit !== row.unit
     ? undefined

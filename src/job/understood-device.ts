@@ -1,6 +1,6 @@
 import { isMetIn, type Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
-import { devicesCalled, devicesLike } from '../search/devices.ts';
+import { devicesCalled, devicesLike, runsOf } from '../search/devices.ts';
 import type { Ask } from './ask.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
@@ -30,7 +30,7 @@ const devicesOf = (
   // The list's own word for it comes before what is printed, that before the column of values.
   const texts = [type, marking, value];
   for (const text of texts) {
-    const found = devicesCalled(catalogue, [text, ...text.split(/\s+/u)]);
+    const found = devicesCalled(catalogue, runsOf(text));
     const own = found.filter((row) => all.includes(row));
     if (own.length > 0) return { devices: own, called: true };
   }

@@ -50,13 +50,17 @@ const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined =>
   return devices.families.find((row) => row.id === family)?.kinds[0];
 };
 
-/** The kind that is said, or that the type or a settled reading tells; nothing where none does. */
+/**
+ * The kind that is said, or that the type or a settled reading tells; nothing where none does. People
+ * say pot and trimmer for each other, so of kinds that go by value the type says which.
+ */
 const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): string => {
-  if (kind !== '') return kind;
-  if (Object.hasOwn(catalogue.types, type)) return 'capacitor';
-  const other = Object.hasOwn(catalogue.kindTypes, type)
+  const ofType = Object.hasOwn(catalogue.kindTypes, type)
     ? catalogue.kindTypes[type]?.kind
-    : kindOfDevice(catalogue, type);
+    : undefined;
+  if (kind !== '') return (Object.hasOwn(catalogue.kinds, kind) ? ofType : undefined) ?? kind;
+  if (Object.hasOwn(catalogue.types, type)) return 'capacitor';
+  const other = ofType ?? kindOfDevice(catalogue, type);
   if (other !== undefined) return other;
   return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
 };

@@ -9,7 +9,10 @@ const numbersOf = (device: DeviceRow): string[] => [device.name, ...device.also]
 const affixesAt = (catalogue: Catalogue, place: AffixRow['place']): string[] =>
   catalogue.devices.affixes.filter((row) => row.place === place).map((row) => row.text);
 
-/** What is left of a printed number when letters before and after it are taken off. */
+/**
+ * What is left of a printed number when letters before and after it are taken off, the most of it
+ * first: a letter that belongs to a number comes before the same letter as a grade.
+ */
 const bareForms = (catalogue: Catalogue, text: string): string[] => {
   const after = affixesAt(catalogue, 'after');
   const cut = (head: string): string[] =>
@@ -21,7 +24,21 @@ const bareForms = (catalogue: Catalogue, text: string): string[] => {
       .map((one) => text.slice(one.length)),
   ];
   // A grade may stand before the package, and the package before the tape.
-  return heads.flatMap((head) => [head, ...cut(head), ...cut(head).flatMap(cut)]);
+  return heads
+    .flatMap((head) => [head, ...cut(head), ...cut(head).flatMap(cut)])
+    .toSorted((a, b) => b.length - a.length);
+};
+
+/** Words of a name that stand beside each other, at most. */
+const MOST_WORDS = 3;
+
+/** A text, and all runs of its words that may be a name: `0.1 inch header, 6 way` holds one. */
+export const runsOf = (text: string): string[] => {
+  const words = text.split(/\s+/u);
+  const runs = words.flatMap((_, from) =>
+    Array.from({ length: MOST_WORDS }, (_, more) => words.slice(from, from + more + 1).join(' ')),
+  );
+  return [...new Set([text, ...runs])];
 };
 
 /** A number without a digit in it names nothing. */
@@ -31,11 +48,17 @@ const tellingWords = (texts: readonly string[]): string[] =>
 /** Devices that are called so, letters of makers before and of packages after the number aside. */
 export const devicesCalled = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
   const { devices } = catalogue.devices;
-  const words = tellingWords(texts);
-  const exact = devices.filter((device) => words.some((word) => numbersOf(device).includes(word)));
-  if (exact.length > 0) return exact;
-  const bare = words.flatMap((word) => bareForms(catalogue, word)).filter((word) => word !== '');
-  return devices.filter((device) => bare.some((word) => numbersOf(device).includes(word)));
+  const named = (word: string) => devices.filter((device) => numbersOf(device).includes(word));
+  const exact = new Set(texts.map(plain).flatMap(named));
+  if (exact.size > 0) return devices.filter((device) => exact.has(device));
+  const bare = tellingWords(texts).map(
+    (word) =>
+      bareForms(catalogue, word)
+        .map(named)
+        .find((found) => found.length > 0) ?? [],
+  );
+  const found = new Set(bare.flat());
+  return devices.filter((device) => found.has(device));
 };
 
 const SHORTEST = 3;
@@ -59,18 +82,24 @@ const devicesWorn = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[
   );
 };
 
+/** Shortest end of a number that says enough: `4007` is left where the first line is worn away. */
+const SHORTEST_END = 4;
+
 /**
- * Devices whose number a text may be: with worn characters, else those that begin so. Nothing where
- * the text calls a device by its whole number.
+ * Devices whose number a text may be: with worn characters, else those that begin so, else those that
+ * end so. Nothing where the text calls a device by its whole number.
  */
 export const devicesLike = (catalogue: Catalogue, text: string): DeviceRow[] => {
   const texts = [text, ...text.split(/\s+/u)];
   const worn = devicesWorn(catalogue, texts);
   if (worn.length > 0) return worn;
-  return catalogue.devices.devices.filter((device) =>
-    tellingWords(texts).some(
-      (word) =>
-        word.length >= SHORTEST && numbersOf(device).some((number) => number.startsWith(word)),
-    ),
-  );
+  const words = tellingWords(texts);
+  const whose = (least: number, isLike: (number: string, word: string) => boolean) => {
+    const long = words.filter((word) => word.length >= least);
+    return catalogue.devices.devices.filter((device) =>
+      numbersOf(device).some((number) => long.some((word) => isLike(number, word))),
+    );
+  };
+  const begun = whose(SHORTEST, (number, word) => number.startsWith(word));
+  return begun.length > 0 ? begun : whose(SHORTEST_END, (number, word) => number.endsWith(word));
 };

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
-import { devicesCalled, devicesLike } from './devices.ts';
+import { devicesCalled, devicesLike, runsOf } from './devices.ts';
 import { tellingWords } from './names.ts';
 
 /** Shortest word that says what a device is. */
@@ -24,7 +24,7 @@ const devicesNamed = (catalogue: Catalogue, text: string): DeviceRow[] => {
  * that begin so, and those before what is called so in words.
  */
 export const findDevices = (catalogue: Catalogue, text: string): DeviceRow[] => {
-  const called = devicesCalled(catalogue, [text, ...text.split(/\s+/u)]);
+  const called = devicesCalled(catalogue, runsOf(text));
   if (called.length > 0) return called;
   const like = devicesLike(catalogue, text);
   return like.length > 0 ? like : devicesNamed(catalogue, text);

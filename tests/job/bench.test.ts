@@ -11,6 +11,7 @@ import {
   recordOf,
   sheetOf,
   splitLine,
+  understandWith,
   writeJob,
 } from '../../src/job/index.ts';
 import { emptyJob, emptyLine, emptyPreset, type Fitted, type Job } from '../../src/job/model.ts';
@@ -113,6 +114,35 @@ describe('a socket', () => {
     const ids = steps[0]?.fields.map(({ row }) => row.id);
     expect(ids).toEqual(['notch', 'pin-one', 'decoupling']);
     expect(steps[0]?.marks).toContain('pin-1');
+  });
+});
+
+describe('what is written down of a part before it comes out, and what it is marked for', () => {
+  test.each<[string, string, string[], string[]]>([
+    ['resistor', '', ['resistance', 'resistance'], []],
+    ['pot', '', ['total', 'total', 'middle', 'middle', 'lugs'], []],
+    ['diode', 'diode-clamp', ['band', 'drop', 'drop'], ['polarity']],
+    ['transistor', '', ['leads', 'leads', 'drop', 'drop'], ['pin-1', 'static']],
+    ['regulator', '', ['leads', 'leads', 'output-voltage', 'output-voltage'], ['pin-1', 'static']],
+    ['ic', '', ['supply-current', 'supply-current', 'notch', 'pin-one'], ['pin-1', 'static']],
+    ['connector', '', ['through', 'through', 'key', 'pin-one'], ['pin-1']],
+  ])('%s', (kind, position, fields, marks) => {
+    const line = { ...emptyLine('x'), designators: 'X1', kind, value: 'something', position };
+    const [step] = sheet(jobOf({ ...line, decision: 'replace' })).steps;
+    expect(step?.fields.map(({ row }) => row.id)).toEqual(fields);
+    expect(step?.marks).toEqual(marks);
+    expect(step?.row?.kinds).toContain(kind);
+  });
+
+  test('a new pot that reads outside its tolerance is said so', () => {
+    const pot = { type: 'carbon-pot', value: '100k', position: 'volume-control' };
+    const read = { RV9: { ...emptyFitted(), measured: { total: '62k' } } };
+    const line = { ...emptyLine('x'), designators: 'RV9', kind: 'pot', ...pot, fitted: read };
+    const job = jobOf({ ...line, decision: 'replace' });
+    const plan = planJob(job, { catalogueAt, understand: understandWith(catalogue) });
+    const [step] = sheetOf(job, plan, { catalogueAt, common: catalogue }).steps;
+    const after = step?.fields.find(({ row, time }) => row.id === 'total' && time === 'after');
+    expect(after?.outside).toMatch(/outside its tolerance/u);
   });
 });
 
