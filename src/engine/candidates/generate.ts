@@ -55,12 +55,15 @@ const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] =>
     )
     .slice(0, VALUES_PER_BAND);
 
-/** The lowest rating that suffices and the next one up; the highest there is where none does. */
-const voltagesFor = (offer: OfferRow, circumstances: Circumstances): number[] => {
+/** Which of its ratings serve: the lowest that suffices and the next one up; the highest there is where none does. */
+const ratingsFor = (offer: OfferRow, circumstances: Circumstances): Ratings => {
   const needed = neededRating({ type: offer.type, voltageKind: offer.voltage_kind }, circumstances);
-  const sufficient = offer.voltages.filter((volts) => volts >= needed * (1 - ROUNDING));
-  return sufficient.length > 0 ? sufficient.slice(0, 2) : offer.voltages.slice(-1);
+  const first = offer.voltages.findIndex((volts) => volts >= needed * (1 - ROUNDING));
+  return first < 0 ? [-1] : [first, first + 2];
 };
+
+/** Ends of a slice of the ratings of an offer. */
+type Ratings = readonly [first: number, after?: number];
 
 /** An offered part with how readily one would choose it, smaller numbers first. */
 interface Preference {
@@ -72,10 +75,14 @@ interface Preference {
   usual: number;
 }
 
-const partsOf = (offer: OfferRow, circumstances: Circumstances): Preference[] => {
+const partsOf = (
+  offer: OfferRow,
+  [first, after]: Ratings,
+  circumstances: Circumstances,
+): Preference[] => {
   const values = valuesFor(offer, circumstances);
   if (values.length === 0) return [];
-  const voltages = voltagesFor(offer, circumstances);
+  const voltages = offer.voltages.slice(first, after);
   const tolerances = offer.tolerances.map(readTolerance);
   return values.flatMap((capacitance) => {
     const distance = Math.abs(Math.log(capacitance / circumstances.original.capacitance));
@@ -118,14 +125,47 @@ const MOST_TIMES_NEEDED = 15;
 /** Parts of a type without those rated absurdly high, where there are others. */
 const sensiblyRated = (
   type: TypeId,
-  preferences: readonly Preference[],
+  parts: readonly OfferedPart[],
   circumstances: Circumstances,
-): readonly Preference[] => {
-  if (circumstances.catalogue.types[type]?.old_rating !== 'tight') return preferences;
-  const sensible = preferences.filter(
-    ({ part }) => part.ratedVoltage <= MOST_TIMES_NEEDED * neededRating(part, circumstances),
+): readonly OfferedPart[] => {
+  if (circumstances.catalogue.types[type]?.old_rating !== 'tight') return parts;
+  const sensible = parts.filter(
+    (part) => part.ratedVoltage <= MOST_TIMES_NEEDED * neededRating(part, circumstances),
   );
-  return sensible.length > 0 ? sensible : preferences;
+  return sensible.length > 0 ? sensible : parts;
+};
+
+/** How many lists of parts are remembered; with more, all are forgotten. */
+const MOST_REMEMBERED = 5000;
+
+/**
+ * Parts in the order of preference, by what they follow from. Another condition seldom asks for
+ * another rating, so a board whose conditions change meets the same parts again, with all that has
+ * been looked up of them.
+ */
+const offeredBefore = new WeakMap<Catalogue, Map<string, readonly OfferedPart[]>>();
+
+const inOrder = (
+  catalogue: Catalogue,
+  type: TypeId,
+  circumstances: Circumstances,
+): readonly OfferedPart[] => {
+  const offers = offersOf(catalogue, type);
+  const ratings = offers.map((offer) => ratingsFor(offer, circumstances));
+  const { kind, low, high } = policyOf(circumstances);
+  const firsts = ratings.map(([first]) => first);
+  const key = [type, kind, low, high, circumstances.original.capacitance, ...firsts].join(' ');
+  const known = offeredBefore.get(catalogue) ?? new Map<string, readonly OfferedPart[]>();
+  offeredBefore.set(catalogue, known);
+  const remembered = known.get(key);
+  if (remembered !== undefined) return remembered;
+  const parts = offers
+    .flatMap((offer, index) => partsOf(offer, ratings[index] ?? [-1], circumstances))
+    .toSorted(byPreference)
+    .map(({ part }) => part);
+  if (known.size >= MOST_REMEMBERED) known.clear();
+  known.set(key, parts);
+  return parts;
 };
 
 /**
@@ -137,14 +177,8 @@ export const offeredParts = (
   catalogue: Catalogue,
   type: TypeId,
   circumstances: Circumstances,
-): OfferedPart[] =>
-  sensiblyRated(
-    type,
-    offersOf(catalogue, type).flatMap((offer) => partsOf(offer, circumstances)),
-    circumstances,
-  )
-    .toSorted(byPreference)
-    .map(({ part }) => part);
+): readonly OfferedPart[] =>
+  sensiblyRated(type, inOrder(catalogue, type, circumstances), circumstances);
 
 /** A part of a type that no offer covers, so that its findings can still be shown. */
 export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part => {

@@ -88,10 +88,13 @@ export const nearestMade = (
     return { value: member, ratio, allowed };
   });
   const larger = policy.kind === 'at-least' ? -1 : 1;
-  const nearestFirst = candidates.sort((a, b) => {
-    const difference = distance(a) - distance(b);
-    return Math.abs(difference) > ROUNDING ? difference : larger * (a.value - b.value);
-  });
+  const nearestFirst = candidates
+    .map((near) => ({ near, far: distance(near) }))
+    .sort((a, b) => {
+      const difference = a.far - b.far;
+      return Math.abs(difference) > ROUNDING ? difference : larger * (a.near.value - b.near.value);
+    })
+    .map(({ near }) => near);
   return [
     ...nearestFirst.filter(({ allowed }) => allowed),
     ...nearestFirst.filter(({ allowed }) => !allowed).slice(0, 1),

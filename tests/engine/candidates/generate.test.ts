@@ -9,7 +9,7 @@ import {
 import { madeValues } from '../../../src/engine/candidates/made-values.ts';
 import type { Circumstances } from '../../../src/engine/findings/model.ts';
 import { neededRating } from '../../../src/engine/findings/voltage.ts';
-import { findStandIns } from '../../../src/engine/index.ts';
+import { findStandIns, type Catalogue } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import type { OfferRow } from '../../../src/schemas/types.ts';
 import { catalogue, circumstancesOf, given } from '../assessment/setting.ts';
@@ -37,7 +37,7 @@ const at = (offers: OfferRow[], position = 'sample-hold', farad = 10e-9): Circum
     { ...catalogue, offers },
   );
 
-const partsOf = (circumstances: Circumstances, type = 'pp-metallized'): OfferedPart[] =>
+const partsOf = (circumstances: Circumstances, type = 'pp-metallized'): readonly OfferedPart[] =>
   offeredParts(circumstances.catalogue, type, circumstances);
 
 describe('offered parts', () => {
@@ -152,6 +152,26 @@ describe('of every type the market offers', () => {
         }
       }),
       { numRuns: 150 },
+    );
+  });
+
+  test('the same parts whatever was asked before', () => {
+    fc.assert(
+      fc.property(request, ({ type, position, farad, rated, direct }) => {
+        const asked = {
+          original: { type, capacitance: exactly(farad), ratedVoltage: exactly(rated) },
+          position,
+          conditions: given({ vdc: direct }),
+        };
+        const fresh = { ...catalogue };
+        for (const wanted of types) {
+          const partsIn = (own: Catalogue): readonly OfferedPart[] =>
+            offeredParts(own, wanted, circumstancesOf(asked, own));
+          partsIn(catalogue);
+          expect(partsIn(catalogue)).toEqual(partsIn(fresh));
+        }
+      }),
+      { numRuns: 20 },
     );
   });
 
