@@ -10,10 +10,20 @@ export interface Element {
 type Attribute = string | number | boolean | undefined;
 type Child = Markup | readonly Child[] | undefined | false;
 
-const flatten = (child: Child): Markup[] => {
-  if (child === undefined || child === false) return [];
-  if (typeof child === 'string' || 'tag' in child) return [child];
-  return child.flatMap(flatten);
+const addTo = (all: Markup[], child: Child): void => {
+  if (child === undefined || child === false) return;
+  if (typeof child === 'string' || 'tag' in child) all.push(child);
+  else for (const one of child) addTo(all, one);
+};
+
+/** Written without lists in between: a build makes millions of elements. */
+const writtenOut = (attributes: Readonly<Record<string, Attribute>>): Record<string, string> => {
+  const written: Record<string, string> = {};
+  for (const name of Object.keys(attributes)) {
+    const value = attributes[name];
+    if (value !== undefined && value !== false) written[name] = value === true ? '' : String(value);
+  }
+  return written;
 };
 
 /**
@@ -24,12 +34,8 @@ export const h = (
   tag: string,
   attributes: Readonly<Record<string, Attribute>> = {},
   ...children: Child[]
-): Element => ({
-  tag,
-  attributes: Object.fromEntries(
-    Object.entries(attributes).flatMap(([name, value]) =>
-      value === undefined || value === false ? [] : [[name, value === true ? '' : String(value)]],
-    ),
-  ),
-  children: children.flatMap(flatten),
-});
+): Element => {
+  const all: Markup[] = [];
+  for (const child of children) addTo(all, child);
+  return { tag, attributes: writtenOut(attributes), children: all };
+};

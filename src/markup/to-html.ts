@@ -1,4 +1,4 @@
-import type { Markup } from './node.ts';
+import type { Element, Markup } from './node.ts';
 
 const ENTITIES: Readonly<Record<string, string>> = {
   '&': '&amp;',
@@ -8,19 +8,27 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 const escape = (text: string): string =>
-  text.replaceAll(/[&<>"]/g, (character) => ENTITIES[character] ?? character);
+  /[&<>"]/.test(text)
+    ? text.replaceAll(/[&<>"]/g, (character) => ENTITIES[character] ?? character)
+    : text;
 
 /** Elements of HTML that have no content and no end tag. */
 const VOID = new Set(['br', 'hr', 'img', 'input', 'link', 'meta', 'wbr', 'col', 'source']);
 
+const startOf = ({ tag, attributes }: Element): string => {
+  let start = `<${tag}`;
+  for (const name of Object.keys(attributes)) {
+    const value = attributes[name] ?? '';
+    start += value === '' ? ` ${name}` : ` ${name}="${escape(value)}"`;
+  }
+  return `${start}>`;
+};
+
 /** The text of a piece of a page, with everything that came from data or people escaped. */
 export const toHtml = (markup: Markup): string => {
   if (typeof markup === 'string') return escape(markup);
-  const { tag, attributes, children } = markup;
-  const written = Object.entries(attributes)
-    .map(([name, value]) => (value === '' ? ` ${name}` : ` ${name}="${escape(value)}"`))
-    .join('');
-  return VOID.has(tag)
-    ? `<${tag}${written}>`
-    : `<${tag}${written}>${children.map(toHtml).join('')}</${tag}>`;
+  let html = startOf(markup);
+  if (VOID.has(markup.tag)) return html;
+  for (const child of markup.children) html += toHtml(child);
+  return `${html}</${markup.tag}>`;
 };

@@ -1,17 +1,16 @@
+import { lastFew } from '../building/last-few.ts';
 import { loadCatalogue } from '../catalogue/index.ts';
 import { allKindPairings, findKindStandIns, type KindAssessment } from '../engine/index.ts';
 import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
 
-const assessed = new Map<string, KindAssessment[]>();
+/** A page and the figures beside it are built together, several at a time. */
+const assessed = lastFew<KindAssessment[]>(16);
 
-/** Stand-ins for a type of some kind at reference conditions; worked out once a build. */
-export const kindReference = (type: string, position: string): KindAssessment[] => {
-  const key = `${type} ${position}`;
-  const found =
-    assessed.get(key) ?? findKindStandIns(loadCatalogue(), { original: { type }, position });
-  assessed.set(key, found);
-  return found;
-};
+/** Stand-ins for a type of some kind at reference conditions. */
+export const kindReference = (type: string, position: string): KindAssessment[] =>
+  assessed(`${type} ${position}`, () =>
+    findKindStandIns(loadCatalogue(), { original: { type }, position }),
+  );
 
 interface KindPair {
   params: { plural: string; type: string; position: string };

@@ -163,6 +163,13 @@ export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
   const { demand, row, outcome, limit, beyond, verdict } = judged;
   const known = outcome.status === 'known';
   const before = measureBefore();
+  const work = (): string =>
+    known
+      ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
+          .filter((words) => words !== '')
+          .join('; ')
+      : 'not known';
+  let working: string | undefined;
   return {
     demand: demand.id,
     finding: row.id,
@@ -176,11 +183,10 @@ export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
     margin: known ? 1 / Math.max(beyond.unfavourable, LEAST_BEYOND) : 0,
     verdict,
     missing: known ? [] : outcome.missing,
-    working: known
-      ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
-          .filter((words) => words !== '')
-          .join('; ')
-      : 'not known',
+    // Put into words when it is read: of most findings only the verdict ever is.
+    get working() {
+      return (working ??= work());
+    },
     equation: row.equation,
     why: demand.why,
     sources: sourcesOf(judged, part, circumstances),

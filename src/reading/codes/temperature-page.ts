@@ -69,8 +69,15 @@ const alike = (a: Characteristic, b: Characteristic): boolean => {
 const systemName = (catalogue: Catalogue, id: string): string =>
   catalogue.markings.temperatureSystems.find((row) => row.id === id)?.name ?? id;
 
-const meaningOf = (catalogue: Catalogue, code: string): TemperatureMeaning | undefined =>
-  readTemperatureCharacteristic(catalogue.markings, code)[0];
+/** Every page of a code is set beside all others. */
+const meanings = new WeakMap<Catalogue, Map<string, TemperatureMeaning | undefined>>();
+
+const meaningOf = (catalogue: Catalogue, code: string): TemperatureMeaning | undefined => {
+  const known = meanings.get(catalogue) ?? new Map<string, TemperatureMeaning | undefined>();
+  meanings.set(catalogue, known);
+  if (!known.has(code)) known.set(code, readTemperatureCharacteristic(catalogue.markings, code)[0]);
+  return known.get(code);
+};
 
 /** Codes of other systems for the same slope or change. */
 const sameElsewhere = (

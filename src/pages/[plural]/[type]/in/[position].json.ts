@@ -1,14 +1,9 @@
 import type { APIRoute } from 'astro';
+import { figuresJson } from '../../../../building/figures-json.ts';
 import { kindPairPaths, kindReference } from '../../../../substitution/kind-reference.ts';
 import { edition } from '../../../../text/edition.ts';
 
 export const getStaticPaths = kindPairPaths;
-
-/** Significant digits that figures are written with: more would only pretend. */
-const DIGITS = 3;
-
-const short = (_key: string, value: unknown): unknown =>
-  typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
 
 /** The assessments of one page about a kind of part at reference conditions, SI units. */
 export const GET: APIRoute = ({ params }) => {
@@ -33,5 +28,5 @@ export const GET: APIRoute = ({ params }) => {
     standIns,
     sources: [...new Set(assessments.flatMap((one) => one.findings.flatMap((f) => f.sources)))],
   };
-  return new Response(JSON.stringify(page, short));
+  return new Response(figuresJson(page));
 };

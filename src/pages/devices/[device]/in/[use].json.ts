@@ -1,15 +1,10 @@
 import type { APIRoute } from 'astro';
+import { figuresJson } from '../../../../building/figures-json.ts';
 import { devicePaths, referenceDevices } from '../../../../device-view/reference.ts';
 import type { DeviceRow, UseRow } from '../../../../schemas/devices.ts';
 import { edition } from '../../../../text/edition.ts';
 
 export const getStaticPaths = devicePaths;
-
-/** Significant digits that figures are written with: more would only pretend. */
-const DIGITS = 3;
-
-const short = (_key: string, value: unknown): unknown =>
-  typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
 
 /** The assessments of one page about a device at the usual numbers, SI units. */
 export const GET: APIRoute<{ device: DeviceRow; use: UseRow }> = ({ props }) => {
@@ -41,5 +36,5 @@ export const GET: APIRoute<{ device: DeviceRow; use: UseRow }> = ({ props }) => 
     licence: edition.dataLicence,
     standIns,
   };
-  return new Response(JSON.stringify(page, short));
+  return new Response(figuresJson(page));
 };

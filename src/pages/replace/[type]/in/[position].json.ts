@@ -1,14 +1,9 @@
 import type { APIRoute } from 'astro';
+import { figuresJson } from '../../../../building/figures-json.ts';
 import { edition } from '../../../../text/edition.ts';
 import { pairPaths, referenceStandIns } from '../../../../substitution/reference.ts';
 
 export const getStaticPaths = () => pairPaths().filter(({ props }) => props.pairing.met);
-
-/** Significant digits that figures are written with: more would only pretend. */
-const DIGITS = 3;
-
-const short = (_key: string, value: unknown): unknown =>
-  typeof value === 'number' && Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
 
 /** The assessments of one substitution page at reference conditions, SI units. */
 export const GET: APIRoute = ({ params }) => {
@@ -47,5 +42,5 @@ export const GET: APIRoute = ({ params }) => {
     standIns,
     sources,
   };
-  return new Response(JSON.stringify(page, short));
+  return new Response(figuresJson(page));
 };
