@@ -1,12 +1,20 @@
-import { cpSync, globSync, mkdirSync, rmSync, statSync } from 'node:fs';
+import {
+  cpSync,
+  globSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { z } from 'zod';
 import { grow, type Growth } from './grown-data.ts';
 import { tookScript } from './measured-step.ts';
 import { show, type Row } from './measuring.ts';
 
 const PROJECT = join(import.meta.dirname, '..', '..');
-/** Inside the project, so that the copy finds its packages. */
-const COPY = join(PROJECT, 'node_modules', '.bench', 'grown');
 const COPIED = [
   'src',
   'scripts',
@@ -16,51 +24,123 @@ const COPIED = [
   'astro.config.mjs',
   'tsconfig.json',
 ];
+const THOUSAND = 1000;
 const MILLION = 1e6;
 
+/** What is grown, and how many times: one size to start from, then up to some 20,000 pages. */
 const RUNS: readonly (readonly [what: Growth, times: number])[] = [
   ['positions', 1],
-  ['positions', 5],
-  ['positions', 20],
-  ['types', 2],
-  ['types', 4],
+  ['positions', 3],
+  ['types', 3],
+  ['positions', 11],
 ];
+/** What is looked ahead to. */
+const FAR = 100;
+
+/** What a whole site of grown data takes to build, index, keep and host. */
+interface Site {
+  what: Growth;
+  times: number;
+  pages: number;
+  /** s */
+  build: number;
+  index: number;
+  list: number;
+  /** Of the largest process of the build, MB. */
+  memory: number;
+  /** On the host, bytes. */
+  bytes: number;
+  /** Of the index of words, bytes. */
+  words: number;
+  /** Of the lists of files to keep, bytes: fetched by those who keep the whole site. */
+  lists: number;
+  /** Of the lists of all sections and of what every page needs: fetched by everyone. */
+  shell: number;
+}
+
+const Lists = z.object({ shell: z.record(z.string(), z.string()) });
 
 const bytesIn = (folder: string): number =>
   globSync('**/*', { cwd: folder, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .reduce((sum, { parentPath, name }) => sum + statSync(join(parentPath, name)).size, 0);
 
-/** A whole site of grown data: what it takes to build, index, keep and host. */
-const site = (what: Growth, times: number): Row[] => {
-  rmSync(COPY, { recursive: true, force: true });
-  mkdirSync(COPY, { recursive: true });
-  for (const path of COPIED) cpSync(join(PROJECT, path), join(COPY, path), { recursive: true });
-  grow(join(COPY, 'data'), what, times);
-  const pages = tookScript(COPY, 'build:pages');
-  const index = tookScript(COPY, 'build:search');
-  const offline = tookScript(COPY, 'build:offline');
-  const dist = join(COPY, 'dist');
-  const count = globSync('**/index.html', { cwd: dist }).length;
-  const bytes = bytesIn(dist);
+/** Bytes that a first visit keeps, beside the page itself. */
+const shellOf = (dist: string): number => {
+  const file = join(dist, 'offline', 'lists.json');
+  const { shell } = Lists.parse(JSON.parse(readFileSync(file, 'utf8')));
+  const kept = Object.keys(shell).map((path) =>
+    /(^|\/)$/.test(path) ? `${path}index.html` : path,
+  );
+  return kept.reduce((sum, path) => sum + statSync(join(dist, path)).size, statSync(file).size);
+};
+
+const measure = (folder: string, what: Growth, times: number): Site => {
+  for (const path of COPIED) cpSync(join(PROJECT, path), join(folder, path), { recursive: true });
+  symlinkSync(join(PROJECT, 'node_modules'), join(folder, 'node_modules'));
+  grow(join(folder, 'data'), what, times);
+  const build = tookScript(folder, 'build:pages');
+  const index = tookScript(folder, 'build:search');
+  const list = tookScript(folder, 'build:offline');
+  const dist = join(folder, 'dist');
+  return {
+    what,
+    times,
+    pages: globSync('**/index.html', { cwd: dist }).length,
+    build: build.seconds,
+    index: index.seconds,
+    list: list.seconds,
+    memory: build.megabytes,
+    bytes: bytesIn(dist),
+    words: bytesIn(join(dist, 'pagefind')),
+    lists: bytesIn(join(dist, 'offline')),
+    shell: shellOf(dist),
+  };
+};
+
+const site = (what: Growth, times: number): Site => {
+  const folder = mkdtempSync(join(tmpdir(), 'understudy-grown-'));
+  try {
+    return measure(folder, what, times);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+};
+
+const rowsOf = (one: Site): Row[] => {
+  const { what, times, pages } = one;
   const name = `${show(times)} times the ${what}`;
-  const each = (seconds: number): string => `${show((seconds * 1000) / count)} ms a page`;
+  const each = (seconds: number): string => `${show((seconds * THOUSAND) / pages)} ms a page`;
+  const megabytes = (bytes: number): string => show(bytes / MILLION);
   return [
-    [`${name}: pages`, show(count), ''],
-    [
-      `${name}: build`,
-      show(pages.seconds),
-      's',
-      `${each(pages.seconds)}, ${show(pages.megabytes)} MB`,
-    ],
-    [`${name}: index`, show(index.seconds), 's', each(index.seconds)],
-    [`${name}: list of files to keep`, show(offline.seconds), 's', each(offline.seconds)],
+    [`${name}: pages`, show(pages), ''],
+    [`${name}: build`, show(one.build), 's', `${each(one.build)}, ${show(one.memory)} MB`],
+    [`${name}: index`, show(one.index), 's', `${each(one.index)}, ${megabytes(one.words)} MB`],
+    [`${name}: list of files to keep`, show(one.list), 's', each(one.list)],
     [
       `${name}: on the host`,
-      show(bytes / MILLION),
+      megabytes(one.bytes),
       'MB',
-      `${show(bytes / count / 1000)} kB a page`,
+      `${show(one.bytes / pages / THOUSAND)} kB a page`,
     ],
+    [`${name}: kept at a first visit`, megabytes(one.shell), 'MB'],
+    [`${name}: lists of the whole site`, megabytes(one.lists), 'MB'],
+  ];
+};
+
+/** A hundred times as much, along the line through the smallest and the largest site. */
+const far = (small: Site, large: Site): Row[] => {
+  const at = (figure: (one: Site) => number): number =>
+    figure(small) +
+    ((figure(large) - figure(small)) * (FAR - small.times)) / (large.times - small.times);
+  const name = `${show(FAR)} times the ${large.what}, along the line`;
+  return [
+    [`${name}: pages`, show(at((one) => one.pages)), ''],
+    [`${name}: build`, show(at((one) => one.build)), 's'],
+    [`${name}: index`, show(at((one) => one.index)), 's'],
+    [`${name}: on the host`, show(at((one) => one.bytes) / MILLION), 'MB'],
+    [`${name}: kept at a first visit`, show(at((one) => one.shell) / MILLION), 'MB'],
+    [`${name}: lists of the whole site`, show(at((one) => one.lists) / MILLION), 'MB'],
   ];
 };
 
@@ -69,9 +149,8 @@ const site = (what: Growth, times: number): Row[] => {
  * every type again under other names. Takes many minutes; runs only when it is asked for by name.
  */
 export const growth = (): Row[] => {
-  try {
-    return RUNS.flatMap(([what, times]) => site(what, times));
-  } finally {
-    rmSync(COPY, { recursive: true, force: true });
-  }
+  const sites = RUNS.map(([what, times]) => site(what, times));
+  const [small] = sites;
+  const large = sites.at(-1);
+  return [...sites.flatMap(rowsOf), ...(small && large ? far(small, large) : [])];
 };

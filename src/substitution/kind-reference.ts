@@ -1,16 +1,6 @@
-import { lastFew } from '../building/last-few.ts';
 import { loadCatalogue } from '../catalogue/index.ts';
-import { allKindPairings, findKindStandIns, type KindAssessment } from '../engine/index.ts';
+import { allKindPairings } from '../engine/index.ts';
 import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
-
-/** A page and the figures beside it are built together, several at a time. */
-const assessed = lastFew<KindAssessment[]>(16);
-
-/** Stand-ins for a type of some kind at reference conditions. */
-export const kindReference = (type: string, position: string): KindAssessment[] =>
-  assessed(`${type} ${position}`, () =>
-    findKindStandIns(loadCatalogue(), { original: { type }, position }),
-  );
 
 interface KindPair {
   params: { plural: string; type: string; position: string };

@@ -1,4 +1,3 @@
-import { lastFew } from '../building/last-few.ts';
 import { loadCatalogue } from '../catalogue/index.ts';
 import {
   findStandIns,
@@ -11,14 +10,9 @@ import {
 } from '../engine/index.ts';
 import { leaningFrom } from './strangeness.ts';
 
-/** A page and the figures beside it are built together, several at a time. */
-const assessed = lastFew<Assessment[]>(16);
-
 /** Stand-ins for a type in a position at reference conditions. */
 export const referenceStandIns = (type: TypeId, position: PositionId): Assessment[] =>
-  assessed(`${type} ${position}`, () =>
-    findStandIns(loadCatalogue(), { original: { type }, position }),
-  );
+  findStandIns(loadCatalogue(), { original: { type }, position });
 
 /** The one that the answer of their page names first, without the work of explaining any. */
 export const firstStandIn = (type: TypeId, position: PositionId): RankedStandIn | undefined => {
