@@ -43,7 +43,7 @@ test.use({ deviceScaleFactor: 0.4 });
 
 for (const path of onePageOfEachKind) {
   test(`${path} looks as it did`, async ({ page }) => {
-    await page.goto(path, { waitUntil: 'networkidle' });
+    await page.goto(path);
     const width = await fontWidth(page);
     test.skip(Math.abs(width - FONT_WIDTH) > 1, `other fonts are used here (${width})`);
     const name = nameOf(path);

@@ -69,16 +69,19 @@ const all = (html: string, pattern: RegExp): string[] =>
 const listed = pagePaths.filter((path) => !leadsOn(htmlOf(path)));
 
 test('every page names its language, its width, its characters and its colours first', () => {
-  for (const path of listed) {
-    const html = htmlOf(path);
-    expect.soft(html, path).toMatch(/^<!doctype html>\s*<html lang="en"/i);
+  const wanted: ((html: string) => boolean)[] = [
+    (html) => /^<!doctype html>\s*<html lang="en"/i.test(html),
     // A browser looks for these in the first kilobyte.
-    expect.soft(html.slice(0, 1024), path).toContain('charset="utf-8"');
-    expect
-      .soft(html, path)
-      .toContain('name="viewport" content="width=device-width, initial-scale=1"');
-    expect.soft(html, path).not.toMatch(/user-scalable|maximum-scale/);
-  }
+    (html) => html.slice(0, 1024).includes('charset="utf-8"'),
+    (html) => html.includes('name="viewport" content="width=device-width, initial-scale=1"'),
+    (html) => !/user-scalable|maximum-scale/.test(html),
+  ];
+  const pages = listed.map((path) => ({ path, html: htmlOf(path) }));
+  for (const isMet of wanted)
+    expect(
+      pages.filter(({ html }) => !isMet(html)).map(({ path }) => path),
+      String(isMet),
+    ).toEqual([]);
 });
 
 test('links can be followed and say where they lead', () => {
@@ -102,13 +105,14 @@ test('links can be followed and say where they lead', () => {
 });
 
 test('pictures have words and room kept for them', () => {
-  for (const path of listed) {
-    for (const attributes of all(htmlOf(path), /<img\b([^>]*)>/g)) {
-      expect.soft(attributes, path).toMatch(/\salt="/);
-      expect.soft(attributes, path).toMatch(/\swidth="\d+"/);
-      expect.soft(attributes, path).toMatch(/\sheight="\d+"/);
-    }
-  }
+  const pictures = listed.flatMap((path) =>
+    all(htmlOf(path), /<img\b([^>]*)>/g).map((attributes) => `${path}: ${attributes} `),
+  );
+  for (const wanted of [/\salt="/, /\swidth="\d+"/, /\sheight="\d+"/])
+    expect(
+      pictures.filter((picture) => !wanted.test(picture)),
+      String(wanted),
+    ).toEqual([]);
 });
 
 test('search engines are shown every listed page and nothing else', async ({ request }) => {
