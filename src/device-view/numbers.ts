@@ -1,7 +1,8 @@
-import { formatValue, type Catalogue, type Unit } from '../engine/index.ts';
+import { formatValue, usualNumbers, type Catalogue, type Unit } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { ConditionDefinitionRow } from '../schemas/positions.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
+import { withArticle } from './answer.ts';
 
 /** One number of a use that a visitor may change. */
 export interface DeviceField {
@@ -9,22 +10,24 @@ export interface DeviceField {
   unit: Unit;
   /** Its usual number here, SI. */
   usual: number;
+  /** Where that comes from. */
+  from: string;
 }
 
-/** The numbers of a use, in the order of its rows. */
-export const deviceFields = (catalogue: Catalogue, use: UseRow): DeviceField[] =>
-  catalogue.devices.conditions
-    .filter((row) => row.position === use.id)
-    .flatMap((row) => {
-      const definition = catalogue.devices.conditionDefinitions.find(
-        ({ id }) => id === row.condition,
-      );
-      const unit = definition && catalogue.units[definition.unit];
-      if (definition === undefined || unit === undefined) return [];
-      return [{ definition, unit: unit.si as Unit, usual: (row.typ ?? 0) * unit.factor }];
-    });
+/**
+ * The numbers of a use, in the order of its rows.
+ * @param old the device that is being replaced, where there is one
+ */
+export const deviceFields = (catalogue: Catalogue, use: UseRow, old?: DeviceRow): DeviceField[] =>
+  usualNumbers(catalogue, use, old).flatMap(({ condition, range, isBorne }) => {
+    const definition = catalogue.devices.conditionDefinitions.find(({ id }) => id === condition);
+    const unit = definition && catalogue.units[definition.unit];
+    if (definition === undefined || unit === undefined) return [];
+    const from = isBorne ? `what ${withArticle(old?.name ?? '')} bears` : 'usual';
+    return [{ definition, unit: unit.si as Unit, usual: range.typ, from }];
+  });
 
-const field = ({ definition, unit, usual }: DeviceField): Markup =>
+const field = ({ definition, unit, usual, from }: DeviceField): Markup =>
   h(
     'p',
     { class: 'field' },
@@ -38,7 +41,7 @@ const field = ({ definition, unit, usual }: DeviceField): Markup =>
       autocomplete: 'off',
       spellcheck: 'false',
     }),
-    h('small', { id: `${definition.id}-note`, class: 'hint', 'aria-live': 'polite' }, 'usual'),
+    h('small', { id: `${definition.id}-note`, class: 'hint', 'aria-live': 'polite' }, from),
   );
 
 /** The form of all numbers that a page rests on, which its script brings to life. */
@@ -56,7 +59,12 @@ export const deviceNumbers = (catalogue: Catalogue, old: DeviceRow, use: UseRow)
     h(
       'div',
       { class: 'sets' },
-      h('fieldset', {}, h('legend', {}, 'The circuit'), ...deviceFields(catalogue, use).map(field)),
+      h(
+        'fieldset',
+        {},
+        h('legend', {}, 'The circuit'),
+        ...deviceFields(catalogue, use, old).map(field),
+      ),
     ),
     h(
       'noscript',

@@ -105,6 +105,7 @@ export {
   isMetIn,
   type DeviceAssessment,
 } from './devices/assess.ts';
+export { usualNumbers, type UsualNumber } from './devices/usual.ts';
 export { filledDeviceSum } from './devices/filled-sum.ts';
 export { deviceKnowledge, figuresFor } from './devices/known.ts';
 export type { DeviceCircumstances } from './devices/model.ts';

@@ -70,16 +70,17 @@ const fieldsOfKind: Fields = (catalogue, { line, part, whole }, { type, position
 };
 
 /** The numbers of the use that a device is put to. */
-const fieldsOfDevice: Fields = (catalogue, { line }, { position }, habit) => {
+const fieldsOfDevice: Fields = (catalogue, { line }, { type, position }, habit) => {
   const use = catalogue.devices.uses.find(({ id }) => id === position);
-  const fields = use === undefined ? [] : deviceFields(catalogue, use);
+  const old = catalogue.devices.devices.find(({ id }) => id === type);
+  const fields = use === undefined ? [] : deviceFields(catalogue, use, old);
   return {
-    fields: fields.map(({ definition, unit, usual }) => ({
+    fields: fields.map(({ definition, unit, usual, from }) => ({
       key: `condition ${definition.id}`,
       group: definition.group,
       label: definition.name,
       text: said(line, definition.id),
-      hint: `${ORIGIN.default}: ${formatValue(usual, unit, habit)}`,
+      hint: `${from}: ${formatValue(usual, unit, habit)}`,
     })),
     signs: [],
   };

@@ -8,15 +8,11 @@ import {
   judgeFirst,
   type Catalogue,
 } from '../../src/engine/index.ts';
+import { asFetched, expectSame } from './as-fetched.ts';
 
 const catalogue = loadCatalogue();
 
-/** The catalogue of one position as a browser gets it: written out and read in again. */
-const asFetched = (position: string): Catalogue =>
-  JSON.parse(JSON.stringify(slicePosition(catalogue, position))) as Catalogue;
-
-/** What is left of a result once it is written out, as numbers that are not finite are not. */
-const written = (result: unknown): unknown => JSON.parse(JSON.stringify(result));
+const sliceOf = (position: string): Catalogue => asFetched(slicePosition(catalogue, position));
 
 /** One type a position is enough to see what is missing, and another family to be sure. */
 const pairsOf = (position: string): string[] => {
@@ -28,19 +24,18 @@ const pairsOf = (position: string): string[] => {
 
 describe('a browser reckons from its slice as the build does from everything', () => {
   test.each(Object.keys(catalogue.positions))('%s', (position) => {
-    const slice = asFetched(position);
+    const slice = sliceOf(position);
     for (const type of pairsOf(position)) {
       const request = { original: { type }, position };
       const full = findStandIns(catalogue, request);
-      expect(written(findStandIns(slice, request)), type).toEqual(written(full));
+      const findings = full.flatMap((one) => one.findings);
+      const { sources } = slice;
+      expectSame(type, findStandIns(slice, request), full, { findings, sources });
       const marked = { type, capacitance: 1e-5, ratedVoltage: 25 };
       const evidence = { esr: 1, leakage: 1e-5, signs: ['wet-signs'] };
       expect(judgeFirst(slice, marked, position, evidence)).toEqual(
         judgeFirst(catalogue, marked, position, evidence),
       );
-      const cited = new Set(full.flatMap(({ findings }) => findings.flatMap((one) => one.sources)));
-      const missing = [...cited].filter((source) => !Object.hasOwn(slice.sources, source));
-      expect(missing, `${type}: sources without a title`).toEqual([]);
     }
   });
 });
@@ -50,17 +45,14 @@ const PARTS_HAD = [{}, { capacitance: 1.2e-8, ratedVoltage: 47 }];
 
 describe('whatever part one has, a browser answers as the build would', () => {
   test.each(Object.keys(catalogue.positions))('%s', (position) => {
-    const slice = asFetched(position);
+    const slice = sliceOf(position);
     const [type = ''] = pairsOf(position);
     const request = { original: { type }, position };
     for (const had of Object.keys(catalogue.types)) {
       for (const said of PARTS_HAD) {
         const full = assess(catalogue, request, { type: had, ...said });
         const sliced = assess(slice, request, { type: had, ...said });
-        expect(written(sliced), had).toEqual(written(full));
-        const cited = full.findings.flatMap((one) => one.sources);
-        const missing = cited.filter((source) => !Object.hasOwn(slice.sources, source));
-        expect(missing, `${had}: sources without a title`).toEqual([]);
+        expectSame(had, sliced, full, { findings: full.findings, sources: slice.sources });
         const part = full.candidate;
         expect(judgeFirst(slice, part, position, {})).toEqual(
           judgeFirst(catalogue, part, position, {}),

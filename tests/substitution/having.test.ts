@@ -4,27 +4,24 @@ import { assess, type Assessment } from '../../src/engine/index.ts';
 import { guidelineKey, partKeys } from '../../src/substitution/keys.ts';
 import { havingFields, havingKeys, readHaving } from '../../src/substitution/having.ts';
 import { evidenceFields } from '../../src/substitution/old-part.ts';
+import { havingCases } from './having-cases.ts';
 
 const catalogue = loadCatalogue();
 
 const reading = (query: string) => readHaving(catalogue, new URLSearchParams(query));
 
-describe('a part that the visitor has, in an address', () => {
-  test.each([
+havingCases({
+  title: 'a part that the visitor has, in an address',
+  read: reading,
+  understood: [
     ['', undefined],
     ['have=pc-metallized', { type: 'pc-metallized' }],
     ['have=film-x2&have-c=100n&have-v=275', { capacitance: 100e-9, ratedVoltage: 275 }],
     ['have=pc-metallized&have-c=4,7n&have-tol=5', { tolerance: { minus: 0.05, plus: 0.05 } }],
     ['have=pc-metallized&have-c=+10+000+pF', { capacitance: 10e-9 }],
     ['have=pc-metallized&have-tol=20/80', { tolerance: { minus: 0.2, plus: 0.8 } }],
-  ])('%j is understood', (query, candidate) => {
-    const { candidate: found, rejected } = reading(query);
-    expect(rejected).toEqual({});
-    if (candidate === undefined) expect(found).toBeUndefined();
-    else expect(found).toMatchObject(candidate);
-  });
-
-  test.each([
+  ],
+  refused: [
     ['have=unobtainium', 'have', 'unobtainium', /no such type/],
     ['have=toString', 'have', 'toString', /no such type/],
     ['have=__proto__', 'have', '__proto__', /no such type/],
@@ -33,29 +30,23 @@ describe('a part that the visitor has, in an address', () => {
     ['have=pc-metallized&have-c=0', 'have-c', '0', /from 0\.1\spF to 10\sF/],
     ['have=pc-metallized&have-v=1e9', 'have-v', '1e9', /from 500\smV to 100\skV/],
     ['have=pc-metallized&have-tol=some', 'have-tol', 'some', /tolerance such as/],
-  ])('%j is refused in a sentence, and kept', (query, key, text, says) => {
-    const fault = reading(query).rejected[key];
-    expect(fault?.text).toBe(text);
-    expect(fault?.message).toMatch(says);
-    expect(fault?.message).toMatch(/^[“\p{Lu}].*\.$/su);
-  });
+  ],
+  keys: Object.values(havingKeys),
+  others: [
+    ...Object.keys(catalogue.conditionDefinitions),
+    ...Object.values(partKeys),
+    ...evidenceFields.map(({ key }) => key),
+    guidelineKey,
+    'compare',
+  ],
+});
 
+describe('a part that the visitor has, in part understood', () => {
   test('keeps what is understood beside what is not', () => {
     const { candidate, rejected } = reading('have=pc-metallized&have-c=abc&have-v=63');
     expect(Object.keys(rejected)).toEqual(['have-c']);
     expect(candidate).toMatchObject({ type: 'pc-metallized', ratedVoltage: 63 });
     expect(candidate?.capacitance).toBeUndefined();
-  });
-
-  test('has keys that nothing else in the address has', () => {
-    const others = [
-      ...Object.keys(catalogue.conditionDefinitions),
-      ...Object.values(partKeys),
-      ...evidenceFields.map(({ key }) => key),
-      guidelineKey,
-      'compare',
-    ];
-    for (const key of Object.values(havingKeys)) expect(others).not.toContain(key);
   });
 });
 

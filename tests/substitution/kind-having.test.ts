@@ -10,6 +10,7 @@ import {
 } from '../../src/substitution/kind-having.ts';
 import { kindPartRows } from '../../src/substitution/part-rows.ts';
 import { newTrimmerFields } from '../../src/substitution/new-trimmer.ts';
+import { havingCases } from './having-cases.ts';
 
 const catalogue = loadCatalogue();
 const kind = (id: string) => {
@@ -28,40 +29,31 @@ const assessed = (query: string): KindAssessment | undefined => {
   return candidate && assessKind(catalogue, request, candidate);
 };
 
-describe('a resistor that the visitor has, in an address', () => {
-  test.each([
+havingCases({
+  title: 'a resistor that the visitor has, in an address',
+  read: reading,
+  understood: [
     ['', undefined],
     ['have=metal-film', { type: 'metal-film' }],
     ['have=metal-film&have-value=100k&have-rating=1/2 W', { value: 1e5, rating: 0.5 }],
     ['have=wirewound&have-value=4k7&have-tol=5', { tolerance: { minus: 0.05, plus: 0.05 } }],
-  ])('%j is understood', (query, candidate) => {
-    const { candidate: found, rejected } = reading(query);
-    expect(rejected).toEqual({});
-    if (candidate === undefined) expect(found).toBeUndefined();
-    else expect(found).toMatchObject(candidate);
-  });
-
-  test.each([
+  ],
+  refused: [
     ['have=pc-metallized', 'have', 'pc-metallized', /no such type/],
     ['have-value=10k', 'have', '', /say of what type/],
     ['have=metal-film&have-value=10q', 'have-value', '10q', /unit/],
     ['have=metal-film&have-rating=0', 'have-rating', '0', /from 10\smW to/],
-  ])('%j is refused in a sentence, and kept', (query, key, text, says) => {
-    const fault = reading(query).rejected[key];
-    expect(fault?.text).toBe(text);
-    expect(fault?.message).toMatch(says);
-  });
+  ],
+  keys: Object.values(kindHavingKeys),
+  others: [
+    ...Object.keys(catalogue.conditionDefinitions),
+    ...Object.values(kindPartKeys),
+    ...newTrimmerFields.map(({ key }) => key),
+    compareKey,
+  ],
+});
 
-  test('has keys that nothing else in the address has', () => {
-    const others = [
-      ...Object.keys(catalogue.conditionDefinitions),
-      ...Object.values(kindPartKeys),
-      ...newTrimmerFields.map(({ key }) => key),
-      compareKey,
-    ];
-    for (const key of Object.values(kindHavingKeys)) expect(others).not.toContain(key);
-  });
-
+describe('a resistor that the visitor has, and what is left open of it', () => {
   test('says what is taken for what is left open', () => {
     const query = 'have=metal-film&have-value=100k';
     const notes = kindHavingFields(resistor, reading(query), assessed(query)).map(

@@ -44,7 +44,7 @@ const readWritten = (
 
 /** What the visitor means by a field, SI, or nothing where the usual number holds. */
 const readField = (field: DeviceField, catalogue: Catalogue): number | undefined => {
-  const { definition, unit, usual } = field;
+  const { definition, unit, usual, from } = field;
   const input = inputOf(definition.id);
   if (input === undefined) return undefined;
   const written = given.get(definition.id) ?? '';
@@ -52,7 +52,7 @@ const readField = (field: DeviceField, catalogue: Catalogue): number | undefined
     input.value = written === '' ? formatValue(usual, unit, habit()) : written;
   const factor = catalogue.units[definition.unit]?.factor ?? 1;
   const { value, fault } = readWritten(field, factor, written);
-  writeNote(definition.id, fault ?? (value === undefined ? 'usual' : 'yours'), fault !== undefined);
+  writeNote(definition.id, fault ?? (value === undefined ? from : 'yours'), fault !== undefined);
   if (fault === undefined) input.removeAttribute('aria-invalid');
   else input.setAttribute('aria-invalid', 'true');
   input.closest('.field')?.setAttribute('data-from', value === undefined ? 'default' : 'given');
@@ -68,7 +68,7 @@ export const recompute = (catalogue: Catalogue): void => {
   const old = catalogue.devices.devices.find(({ id }) => id === device);
   const place = catalogue.devices.uses.find(({ id }) => id === use);
   if (old === undefined || place === undefined) return;
-  const numbers = deviceFields(catalogue, place).flatMap((field) => {
+  const numbers = deviceFields(catalogue, place, old).flatMap((field) => {
     const value = readField(field, catalogue);
     return value === undefined ? [] : [[field.definition.id, value] as const];
   });

@@ -129,6 +129,7 @@ const derivedDefault = (
     case 'body-side':
       return roomFor(row, bodyOf(catalogue, original)?.length, room);
     case 'power':
+    case 'rating':
     case '':
       throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
   }

@@ -11,10 +11,11 @@ import {
 } from '../assessment/verdict.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { Limit, Outcome } from '../findings/model.ts';
-import { scale, type Range } from '../quantities/range.ts';
+import { exactly, type Range } from '../quantities/range.ts';
 import { explain, type Prepared } from './explain.ts';
 import type { DeviceCircumstances } from './model.ts';
 import { deviceModels } from './models/index.ts';
+import { usualNumbers } from './usual.ts';
 
 /** One device tried in the place of another. */
 export interface DeviceAssessment {
@@ -38,20 +39,12 @@ export const deviceCircumstances = (
   use: UseRow,
   given: Readonly<Record<string, number>> = {},
 ): DeviceCircumstances => {
-  const conditions = catalogue.devices.conditions
-    .filter((row) => row.position === use.id)
-    .map((row): [string, Range] => {
-      const unit = catalogue.devices.conditionDefinitions.find(
-        ({ id }) => id === row.condition,
-      )?.unit;
-      const typ = row.typ ?? 0;
-      const si = scale(
-        { min: row.min ?? typ, typ, max: row.max ?? typ },
-        catalogue.units[unit ?? '']?.factor ?? 1,
-      );
-      const asked = given[row.condition];
-      return [row.condition, asked === undefined ? si : { min: asked, typ: asked, max: asked }];
-    });
+  const conditions = usualNumbers(catalogue, use, original).map(
+    ({ condition, range }): [string, Range] => {
+      const asked = given[condition];
+      return [condition, asked === undefined ? range : exactly(asked)];
+    },
+  );
   return { catalogue, use, original, conditions: Object.fromEntries(conditions) };
 };
 

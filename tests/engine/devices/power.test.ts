@@ -47,7 +47,19 @@ describe('regulators, diodes and transistors in the place of another', () => {
     ['bc547', 'transistor-stage', '2n3904', 'pins', {}, 'stopgap'],
     ['bc547', 'transistor-stage', 'bc337', 'pins', {}, 'fits'],
     ['bc547', 'transistor-stage', 'bc337', 'pins-in-doubt', {}, 'fits-if'],
-    ['bc547', 'transistor-driver', 'bc547', 'carries', {}, 'keep-out'],
+    ['bc547', 'transistor-driver', 'bc547', 'carries', { 'top-current': 0.15 }, 'keep-out'],
+    // What the old one bears is all that its circuit can ask.
+    ['bc547', 'transistor-driver', 'bc547', 'carries', {}, 'fits'],
+    ['78l05', 'reg-rail', '78l05', 'load', {}, 'fits'],
+    ['bc109', 'transistor-stage', 'bc109', 'stands', {}, 'fits'],
+    ['bc109', 'transistor-stage', 'bc109', 'stands', { 'top-voltage': 24 }, 'keep-out'],
+    // A smaller rating is said, since nobody has measured the load yet.
+    ['1n5404', 'diode-polarity', '1n5817', 'same-current', {}, 'fits-if'],
+    ['1n5404', 'diode-polarity', '1n5408', 'same-current', {}, 'fits'],
+    ['7905', 'reg-rail', '79m05', 'same-load', {}, 'fits-if'],
+    ['bc337', 'transistor-driver', '2n3904', 'same-collector-current', {}, 'fits-if'],
+    // A sheet that promises only the least says nothing of how much it may be.
+    ['2n5457', 'jfet-stage', 'j112', 'same-idss', {}, 'fits-if'],
   ] as const)('%s at %s: %s, %s with %o is %s', (old, at, stranger, finding, given, verdict) => {
     expect(verdictOf(old, at, stranger, finding, given)).toBe(verdict);
   });

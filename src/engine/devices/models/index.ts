@@ -20,7 +20,10 @@ import { drop, forward, recovery, reverse, reverseLeakage, surge } from './diode
 import { driveHigh, driveLow, givesHigh, givesLow, sinks } from './logic.ts';
 import { pins, pinsInDoubt, trimPins } from './pins.ts';
 import {
+  sameCollectorCurrent,
+  sameCurrent,
   sameIdss,
+  sameLoad,
   sameOutput,
   samePitch,
   sameRows,
@@ -63,6 +66,9 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'gives-low': givesLow,
   sinks,
   'same-stages': sameStages,
+  'same-current': sameCurrent,
+  'same-collector-current': sameCollectorCurrent,
+  'same-load': sameLoad,
   'input-floor': inputFloor,
   'input-ceiling': inputCeiling,
   swing,

@@ -1,6 +1,6 @@
 import { formatQuantity, type Unit } from '../../quantities/index.ts';
 import { exactly, overPositive } from '../../quantities/range.ts';
-import { deviceKnowledge } from '../known.ts';
+import { deviceKnowledge, figuresFor } from '../known.ts';
 import type { DeviceModel } from '../model.ts';
 
 /** A property as a multiple of the old part's; the old part against itself is one. */
@@ -26,8 +26,22 @@ const ratioToOld = (property: string, unit: Unit): DeviceModel => ({
 export const sameStages = ratioToOld('stages', 'number');
 export const sameRows = ratioToOld('row-pitch', 'm');
 export const samePitch = ratioToOld('pin-pitch', 'm');
-export const sameIdss = ratioToOld('idss', 'A');
+export const sameCurrent = ratioToOld('forward-current', 'A');
+export const sameCollectorCurrent = ratioToOld('current-max', 'A');
+export const sameLoad = ratioToOld('load-max', 'A');
 export const sameTransconductance = ratioToOld('transconductance', 'S');
+
+const idss = ratioToOld('idss', 'A');
+
+/** Where a sheet promises only the least, a part may lie anywhere above it. */
+export const sameIdss: DeviceModel = {
+  ...idss,
+  measure: (device, circumstances) => {
+    const rows = figuresFor(circumstances.catalogue, device, 'idss');
+    const hasEnd = rows.some(({ typ, max }) => typ !== undefined || max !== undefined);
+    return hasEnd ? idss.measure(device, circumstances) : { status: 'unknown', missing: ['idss'] };
+  },
+};
 
 /** Nominal outputs are compared, since the spread of both is the same. */
 export const sameOutput: DeviceModel = {
