@@ -3,7 +3,7 @@ import { filledIn, sayFigures } from './filled-in.ts';
 import type { Climate } from './reading.ts';
 import type { Scan } from './scan.ts';
 import { sayNumber } from './say.ts';
-import { wordBegins } from './text.ts';
+import { isFigure, wordBegins } from './text.ts';
 import type { Token } from './token.ts';
 import { weights } from './weights.ts';
 
@@ -27,10 +27,11 @@ export const readClimate = (
   text: string,
   at = 0,
 ): { end: number; climate: Climate; means: string; source: string } | undefined => {
-  FIGURES.lastIndex = at;
-  const figures = FIGURES.exec(text);
-  const form = tables.climateLetters.find((each) => each.place === 'figures');
-  if (figures !== null && form !== undefined) {
+  if (isFigure(text.charAt(at))) {
+    FIGURES.lastIndex = at;
+    const figures = FIGURES.exec(text);
+    const form = figures && tables.climateLetters.find((each) => each.place === 'figures');
+    if (figures === null || !form) return undefined;
     const climate = {
       tMin: -Number(figures[1]) + 0,
       tMax: Number(figures[2]),
@@ -44,7 +45,8 @@ export const readClimate = (
     };
   }
   LETTERS.lastIndex = at;
-  const letters = LETTERS.exec(text)?.[0] ?? '';
+  const letters = LETTERS.exec(text)?.[0];
+  if (letters === undefined) return undefined;
   const low = row(tables, 'low', letters.charAt(0));
   const high = row(tables, 'high', letters.charAt(1));
   const humidity = row(tables, 'humidity', letters.charAt(2));
@@ -98,8 +100,8 @@ const joined = (all: readonly Found[]): Found | undefined => {
 
 /** The category in figures one of which is worn. */
 const wornClimateAt = ({ lexicon, marking }: Scan, at: number) => {
-  const usual = filledIn(marking, at, LONGEST).flatMap(({ marking: filled, at: worn, as }) => {
-    const found = readClimate(lexicon.tables, filled.text, at);
+  const usual = filledIn(marking, at, LONGEST).flatMap(({ text, at: worn, as }) => {
+    const found = readClimate(lexicon.tables, text, at);
     return found?.climate.dampDays !== undefined &&
       found.end > worn &&
       isUsual(lexicon.tables, found.climate)

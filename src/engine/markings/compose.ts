@@ -5,7 +5,7 @@ import type { Parse } from './parse.ts';
 import type { Evidence, Reading, Tolerance } from './reading.ts';
 import type { Said } from './said.ts';
 import { kindOf, said } from './said.ts';
-import { sectionsOf } from './sections-of.ts';
+import { hasSections, sectionsOf } from './sections-of.ts';
 import { overTemperature, withTolerance } from './spread.ts';
 import type { Assumed } from './text.ts';
 import type { Token } from './token.ts';
@@ -72,7 +72,7 @@ const voltageOf = (parse: Parse) => {
 
 /** Several sections, or one value with its voltage. */
 const ratingsOf = (parse: Parse, tolerance: Tolerance | undefined) => {
-  const sections = sectionsOf(parse, tolerance);
+  const sections = hasSections(parse) ? sectionsOf(parse, tolerance) : [];
   if (sections.length < 2) return { ...valueOf(parse, tolerance), ...voltageOf(parse) };
   const [first] = sections;
   const volts = first?.ratedVoltage;
@@ -101,8 +101,11 @@ const safetyOf = (parse: Parse) => {
 const sayAssumed = ({ at, as, why }: Assumed, text: string): string =>
   why === 'worn' ? `${text.charAt(at)} made up as ${as}` : `read ${text.charAt(at)} as ${as}`;
 
+/** How stretches were understood, by their tokens: many ways of one marking share theirs. */
+export type Understood = Map<Token, Evidence>;
+
 /** How a stretch was understood, with what was made up or taken for another in it. */
-const evidenceOf = ({ at, end, meaning, assumed }: Token, text: string): Evidence => ({
+const evidenceFor = ({ at, end, meaning, assumed }: Token, text: string): Evidence => ({
   text: text.slice(at, end),
   at,
   means: [meaning.means(), ...assumed.map((each) => sayAssumed(each, text))].join('; '),
@@ -110,8 +113,19 @@ const evidenceOf = ({ at, end, meaning, assumed }: Token, text: string): Evidenc
   ...(assumed.length === 0 ? {} : { assumed: [...assumed] }),
 });
 
+const evidenceOf = (understood: Understood, token: Token, text: string): Evidence => {
+  const known = understood.get(token) ?? evidenceFor(token, text);
+  understood.set(token, known);
+  return known;
+};
+
 /** Puts a reading together from a parse; how far to trust it is settled among its rivals. */
-export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading => {
+export const composed = (
+  lexicon: Lexicon,
+  parse: Parse,
+  text: string,
+  understood: Understood,
+): Reading => {
   const underline = underlineOf(lexicon, parse);
   const tolerance =
     said(parse, 'tolerance')[0]?.tolerance ?? parse.value?.meaning.implies ?? underline.tolerance;
@@ -127,9 +141,10 @@ export const composed = (lexicon: Lexicon, parse: Parse, text: string): Reading 
     ...given('polarity', said(parse, 'polarity')[0]?.polarity),
     ...given('climate', said(parse, 'climate')[0]?.climate),
     sure: 'possible',
-    evidence: [...parse.taken.map((token) => evidenceOf(token, text)), ...underline.evidence].sort(
-      (a, b) => a.at - b.at,
-    ),
+    evidence: [
+      ...parse.taken.map((token) => evidenceOf(understood, token, text)),
+      ...underline.evidence,
+    ].sort((a, b) => a.at - b.at),
     notUnderstood: parse.skipped.map(({ at, end }) => text.slice(at, end)),
     settleBy: [],
   };

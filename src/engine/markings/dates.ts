@@ -42,20 +42,31 @@ const yearsOf = (scheme: Scheme): readonly number[] => {
   return years;
 };
 
+type Place = MarkingTables['dateSigns'][number]['place'];
+type SignTable = ReadonlyMap<string, ReadonlyMap<string, readonly number[]>>;
+
 /** What each sign stands for, by scheme, place and sign: looked up for every word of a marking. */
-const signTables = new WeakMap<MarkingTables['dateSigns'], ReadonlyMap<string, number[]>>();
+const signTables = new WeakMap<MarkingTables['dateSigns'], ReadonlyMap<string, SignTable>>();
 
-const signKey = (scheme: string, place: string, symbol: string): string =>
-  `${scheme} ${place} ${symbol}`;
-
-const signTable = (rows: MarkingTables['dateSigns']): ReadonlyMap<string, number[]> => {
+const signTable = (rows: MarkingTables['dateSigns']): ReadonlyMap<string, SignTable> => {
   const known = signTables.get(rows);
   if (known !== undefined) return known;
-  const made = new Map<string, number[]>();
-  for (const { scheme, place, symbol, value } of rows) {
-    const key = signKey(scheme, place, symbol);
-    made.set(key, [...(made.get(key) ?? []), value]);
-  }
+  const made = new Map(
+    [...Map.groupBy(rows, (row) => row.scheme)].map(([scheme, ofScheme]) => [
+      scheme,
+      new Map(
+        [...Map.groupBy(ofScheme, (row) => row.place)].map(([place, ofPlace]) => [
+          place,
+          new Map(
+            [...Map.groupBy(ofPlace, (row) => row.symbol)].map(([symbol, ofSymbol]) => [
+              symbol,
+              ofSymbol.map(({ value }) => value),
+            ]),
+          ),
+        ]),
+      ),
+    ]),
+  );
   signTables.set(rows, made);
   return made;
 };
@@ -65,9 +76,9 @@ const NO_SIGN: readonly number[] = [];
 const signs = (
   { dateSigns }: MarkingTables,
   scheme: Scheme,
-  place: string,
+  place: Place,
   symbol: string,
-): readonly number[] => signTable(dateSigns).get(signKey(scheme.id, place, symbol)) ?? NO_SIGN;
+): readonly number[] => signTable(dateSigns).get(scheme.id)?.get(place)?.get(symbol) ?? NO_SIGN;
 
 type Step = (tables: MarkingTables, scheme: Scheme, parts: Parts) => Parts | undefined;
 
@@ -89,6 +100,28 @@ const MONTHS = 12;
 
 /** Years that a run of months in one letter goes on for. */
 const RUN = 4;
+
+/** Characters that each sign of a date has, at least and at most. */
+const spans: Record<string, readonly [least: number, most: number]> = {
+  'year-figures': [2, 2],
+  'week-figures': [2, 3],
+  'day-figures': [2, 2],
+  'maker-figures': [3, 4],
+};
+const ONE_CHARACTER = [1, 1] as const;
+
+const spanOfScheme = new WeakMap<Scheme, readonly [least: number, most: number]>();
+
+/** Characters of a whole date, at least and at most. */
+const spanOf = (scheme: Scheme): readonly [least: number, most: number] => {
+  const known = spanOfScheme.get(scheme);
+  if (known !== undefined) return known;
+  const each = scheme.order.map((name) => spans[name] ?? ONE_CHARACTER);
+  const sum = (place: 0 | 1): number => each.reduce((total, span) => total + span[place], 0);
+  const made = [sum(0), sum(1)] as const;
+  spanOfScheme.set(scheme, made);
+  return made;
+};
 
 /** How date codes are taken apart, by the names that `date-schemes.csv` uses for their signs. */
 const steps: Record<string, Step> = {
@@ -163,6 +196,8 @@ export const readDateCode = (
   era?: Hints['era'],
 ): DateMeaning[] =>
   tables.dateSchemes.flatMap((scheme): DateMeaning[] => {
+    const [least, most] = spanOf(scheme);
+    if (code.length < least || code.length > most) return [];
     const parts = scheme.order.reduce<Parts | undefined>(
       (sofar, name) => (sofar === undefined ? undefined : steps[name]?.(tables, scheme, sofar)),
       { rest: code },
@@ -203,18 +238,18 @@ const together = (meanings: readonly DateMeaning[]): DateMeaning[] => {
 
 /** The code in a stretch of a marking; where a figure is worn, all that it may be, and its dates. */
 const codeAt = ({ lexicon, marking }: Scan, at: number, end: number) => {
-  const read = ({ text }: { text: string }) => {
+  const read = (text: string) => {
     const word = text.slice(at, end);
     const code = LOT_LETTER.exec(word)?.[1] ?? word;
     return { code, meanings: readDateCode(lexicon.tables, code, lexicon.hints.era) };
   };
   const filled = filledIn(marking, at, end - at).map((each) => ({
-    ...read(each.marking),
+    ...read(each.text),
     worn: { at: each.at, as: each.as, why: 'worn' as const },
   }));
   const dated = filled.filter(({ meanings }) => meanings.length > 0);
   const [first] = dated;
-  if (first === undefined) return { ...read(marking), assumed: [] };
+  if (first === undefined) return { ...read(marking.text), assumed: [] };
   return {
     code: first.code,
     meanings: together(dated.flatMap(({ meanings }) => meanings)),

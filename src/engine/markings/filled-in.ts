@@ -1,31 +1,29 @@
 import type { Marking } from './text.ts';
 
-/** A marking in which one worn character was made up as a figure. */
+/** The text of a marking in which one worn character was made up as a figure. */
 export interface FilledIn {
-  marking: Marking;
+  text: string;
   at: number;
   as: string;
 }
 
-const FIGURES = '0123456789';
+const FIGURES = '0123456789'.split('');
+
+const NONE: readonly FilledIn[] = [];
 
 /**
  * A marking with each figure in the place of the one worn character among so many from an index on;
  * none where no or several characters are worn there.
  */
-export const filledIn = (marking: Marking, from: number, most: number): FilledIn[] => {
-  const worn = marking.worn.slice(from, from + most);
-  const at = from + worn.indexOf(true);
-  if (worn.filter(Boolean).length !== 1) return [];
-  return FIGURES.split('').map((as) => ({
-    at,
-    as,
-    marking: {
-      ...marking,
-      text: marking.text.slice(0, at) + as + marking.text.slice(at + 1),
-      worn: marking.worn.with(at, false),
-    },
-  }));
+export const filledIn = (
+  { text, worn }: Marking,
+  from: number,
+  most: number,
+): readonly FilledIn[] => {
+  const at = worn.indexOf(true, from);
+  const next = at < 0 ? at : worn.indexOf(true, at + 1);
+  if (at < 0 || at >= from + most || (next >= 0 && next < from + most)) return NONE;
+  return FIGURES.map((as) => ({ at, as, text: text.slice(0, at) + as + text.slice(at + 1) }));
 };
 
 /** What a worn character was made up as, where that may be several figures. */

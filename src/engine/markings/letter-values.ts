@@ -1,9 +1,9 @@
 import type { FigureRun } from './numbers.ts';
 import { significant } from './numbers.ts';
 import type { Scan } from './scan.ts';
-import { figuresAt, foundAt, writtenAt } from './scan.ts';
+import { figuresAt, unitsFoundAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
-import { isCyrillic, isFigure, isLetter, madeUp, othersAt } from './text.ts';
+import { isAsWritten, isCyrillic, isFigure, isLetter, madeUp, othersAt } from './text.ts';
 import type { Token } from './token.ts';
 import type { Quantity } from './value-token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
@@ -32,9 +32,12 @@ interface Letter {
   cost: number;
 }
 
+const NO_LETTER: readonly Letter[] = [];
+
 /** What the character at an index is as a letter, or may be. */
-const lettersAt = ({ lexicon, marking }: Scan, at: number): Letter[] => {
+const lettersAt = ({ lexicon, marking }: Scan, at: number): readonly Letter[] => {
   const written = marking.text.charAt(at);
+  if (!lexicon.values.points.has(written) && isAsWritten(marking, at)) return NO_LETTER;
   if (marking.worn[at])
     return [...lexicon.values.points.keys()]
       .filter((as) => marking.cyrillic || !isCyrillic(as))
@@ -54,9 +57,15 @@ const lettersAt = ({ lexicon, marking }: Scan, at: number): Letter[] => {
 
 const noRun = (at: number): FigureRun => ({ end: at, digits: '', assumed: [], cost: 0 });
 
+interface Part {
+  assumed: readonly Assumed[];
+}
+
+const NO_PART: Part = { assumed: [] };
+
 /** Whether no more than one of some characters was made up. */
-const isReadable = (...parts: readonly { assumed: readonly Assumed[] }[]): boolean =>
-  parts.reduce((sum, { assumed }) => sum + madeUp(assumed), 0) < 2;
+const isReadable = (first: Part, second = NO_PART, third = NO_PART): boolean =>
+  madeUp(first.assumed) + madeUp(second.assumed) + madeUp(third.assumed) < 2;
 
 /** Every way to see a letter between figures, or before them, as their decimal point. */
 const insideAt = (scan: Scan, at: number): LetterForm[] => {
@@ -106,9 +115,8 @@ const behindAt = (scan: Scan, at: number): LetterForm[] =>
 
 /** Whether a unit in full follows where a letter alone was seen, as in `47nF`. */
 const unitFollows = (scan: Scan, at: number): boolean =>
-  foundAt(scan, at).some(
-    ({ item, word, end }) =>
-      item.kind === 'unit' && word.length > 1 && !isLetter(scan.marking.text.charAt(end)),
+  unitsFoundAt(scan, at).some(
+    ({ word, end }) => word.length > 1 && !isLetter(scan.marking.text.charAt(end)),
   );
 
 /** Whether a capacitance is rather a resistance, as `0R22` is: capacitors do without the nought. */

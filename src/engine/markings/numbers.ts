@@ -1,5 +1,5 @@
 import type { Assumed, Marking } from './text.ts';
-import { isFigure, isLetter, madeUp, othersAt } from './text.ts';
+import { isAsWritten, isFigure, isLetter, madeUp, othersAt } from './text.ts';
 import { weights } from './weights.ts';
 
 /** A number as it is written in a marking. */
@@ -66,12 +66,15 @@ const oneMore = (marking: Marking, run: FigureRun): FigureRun[] => {
   return [...plain, ...others];
 };
 
-/** The plain run of figures at an index. */
-const plainRun = (marking: Marking, at: number, most: number): FigureRun[] => {
+const NO_RUN: FigureRun[] = [];
+
+/** The run of figures at an index; nothing where it or what ends it may be others than written. */
+const plainRun = (marking: Marking, at: number, most: number): FigureRun[] | undefined => {
   let end = at;
-  while (isFigure(marking.text.charAt(end))) end += 1;
+  while (isFigure(marking.text.charAt(end)) && isAsWritten(marking, end)) end += 1;
+  if (!isAsWritten(marking, end)) return undefined;
   return end === at || end - at > most
-    ? []
+    ? NO_RUN
     : [{ end, digits: marking.text.slice(at, end), assumed: [], cost: 0 }];
 };
 
@@ -80,7 +83,8 @@ const plainRun = (marking: Marking, at: number, most: number): FigureRun[] => {
  * most; where a character is worn, every figure is tried.
  */
 export const runsAt = (marking: Marking, at: number, most = MOST_FIGURES): FigureRun[] => {
-  if (marking.plain) return plainRun(marking, at, most);
+  const plain = plainRun(marking, at, most);
+  if (plain !== undefined) return plain;
   let growing: FigureRun[] = [{ end: at, digits: '', assumed: [], cost: 0 }];
   const runs: FigureRun[] = [];
   while (growing.length > 0) {
@@ -163,11 +167,13 @@ const groupedAt = (marking: Marking, at: number): WrittenNumber[] => {
   return [{ ...wholeOf(run), padded: false, grouped: true }];
 };
 
+const NO_NUMBER: WrittenNumber[] = [];
+
 /** Every way to read a number at an index; none where a longer run of figures would be cut. */
 export const numbersAt = (marking: Marking, at: number): WrittenNumber[] => {
   const first = marking.text.charAt(at);
   if (isFigure(marking.text.charAt(at - 1))) return [];
-  if (marking.plain && !isFigure(first) && !isPoint(first)) return [];
+  if (!isFigure(first) && !isPoint(first) && isAsWritten(marking, at)) return NO_NUMBER;
   const wholes = runsAt(marking, at);
   const numbers = [
     ...wholes.map(wholeOf),

@@ -12,7 +12,7 @@ import {
   wordBegins,
 } from './text.ts';
 import type { Skipped, Step } from './step.ts';
-import { awaitsValue, mayTake, startOf, take } from './step.ts';
+import { awaitsValue, mayStand, mayTake, startOf, take } from './step.ts';
 import type { Token } from './token.ts';
 import { tokensAt } from './tokens.ts';
 import { weights } from './weights.ts';
@@ -62,14 +62,21 @@ const skipCost = (text: string): number => {
   return Math.max(cost, weights.notUnderstoodMost);
 };
 
-const skip = (step: Step, marking: Marking, end: number, extra: number): Step => ({
-  ...step,
-  at: end,
-  score: step.score + skipCost(marking.text.slice(step.at, end)) + extra,
-  before: step,
-  token: undefined,
-  near: false,
-  skipped: { at: step.at, end },
+/** A way on from an index other than by a token: passing over a separator, or leaving a stretch. */
+interface Passage {
+  end: number;
+  cost: number;
+  /** Whether a stretch stays without a meaning. */
+  leaves: boolean;
+  /** Whether what stands there keeps apart what is before it from what is behind. */
+  parts: boolean;
+}
+
+const leaving = (marking: Marking, at: number, end: number, extra: number): Passage => ({
+  end,
+  cost: skipCost(marking.text.slice(at, end)) + extra,
+  leaves: true,
+  parts: true,
 });
 
 /** A point or comma that belongs to a number may not be passed over. */
@@ -79,34 +86,48 @@ const isPointOfNumber = (marking: Marking, at: number): boolean =>
   (isFigure(marking.text.charAt(at - 1)) || wordBegins(marking, at));
 
 /** Letters before figures, such as a maker's sign, stay without a meaning by themselves. */
-const skipLetters = (step: Step, marking: Marking): Step[] => {
-  let end = step.at;
+const leavingLetters = (marking: Marking, at: number): Passage[] => {
+  let end = at;
   while (isLetter(marking.text.charAt(end))) end += 1;
-  const figuresFollow = end > step.at && isFigure(marking.text.charAt(end));
-  return figuresFollow ? [skip(step, marking, end, weights.restOfWord)] : [];
+  const figuresFollow = end > at && isFigure(marking.text.charAt(end));
+  return figuresFollow ? [leaving(marking, at, end, weights.restOfWord)] : [];
 };
 
 /** Signs for what cannot be read stay without a meaning by themselves. */
-const skipWorn = (step: Step, marking: Marking): Step[] => {
-  let end = step.at;
+const leavingWorn = (marking: Marking, at: number): Passage => {
+  let end = at;
   while (isWornSign(marking.text.charAt(end))) end += 1;
-  return end > step.at ? [skip(step, marking, end, 0)] : [];
+  return leaving(marking, at, end, 0);
 };
 
-/** The ways on from a step other than by a token. */
-const passOver = (step: Step, marking: Marking): Step[] => {
-  if (awaitsValue(step)) return [];
-  const { at } = step;
+/** The ways on from an index other than by a token; the same for every step that arrives there. */
+const passagesAt = (marking: Marking, at: number): Passage[] => {
   const character = marking.text.charAt(at);
-  if (isWornSign(character)) return skipWorn(step, marking);
+  if (isWornSign(character)) return [leavingWorn(marking, at)];
   const passable = isSeparator(character);
   if (passable && !isPointOfNumber(marking, at)) {
-    return [{ ...step, at: at + 1, near: step.near && (isBlank(character) || character === '(') }];
+    const parts = !isBlank(character) && character !== '(';
+    return [{ end: at + 1, cost: 0, leaves: false, parts }];
   }
   const end = endOfWord(marking, passable ? at + 1 : at);
-  if (wordBegins(marking, at)) return [skip(step, marking, end, 0), ...skipLetters(step, marking)];
-  return cutsRun(marking, at) ? [] : [skip(step, marking, end, weights.restOfWord)];
+  if (wordBegins(marking, at))
+    return [leaving(marking, at, end, 0), ...leavingLetters(marking, at)];
+  return cutsRun(marking, at) ? [] : [leaving(marking, at, end, weights.restOfWord)];
 };
+
+/** The step behind a passage. */
+const pass = (step: Step, { end, cost, leaves, parts }: Passage): Step =>
+  leaves
+    ? {
+        ...step,
+        at: end,
+        score: step.score + cost,
+        before: step,
+        token: undefined,
+        near: false,
+        skipped: { at: step.at, end },
+      }
+    : { ...step, at: end, near: step.near && !parts };
 
 const byScore = (a: { score: number }, b: { score: number }): number => b.score - a.score;
 
@@ -139,9 +160,11 @@ const unrolled = (end: Step): Parse => {
   const taken: Token[] = [];
   const skipped: Skipped[] = [];
   for (let step: Step | undefined = end; step !== undefined; step = step.before) {
-    if (step.token !== undefined) taken.unshift(step.token);
-    if (step.skipped !== undefined) skipped.unshift(step.skipped);
+    if (step.token !== undefined) taken.push(step.token);
+    if (step.skipped !== undefined) skipped.push(step.skipped);
   }
+  taken.reverse();
+  skipped.reverse();
   const { score, value, bodies, origins } = end;
   return { score, value, taken, skipped, bodies, origins };
 };
@@ -164,12 +187,14 @@ export const parsesOf = (lexicon: Lexicon, marking: Marking): Search => {
   for (let at = 0; at < length; at += 1) {
     const arrived = waiting[at] ?? [];
     if (arrived.length === 0) continue;
-    const tokens = tokensAt(scan, at);
+    const tokens = tokensAt(scan, at).filter((token) => mayStand(token, marking));
+    const passages = passagesAt(marking, at);
     for (const step of prune(arrived, carriedOn(length, tokens.length), worn)) {
       tried += tokens.length + 1;
       for (const token of tokens)
-        if (mayTake(step, token, marking)) waiting[token.end]?.push(take(step, token));
-      for (const next of passOver(step, marking)) waiting[next.at]?.push(next);
+        if (mayTake(step, token)) waiting[token.end]?.push(take(step, token));
+      if (awaitsValue(step)) continue;
+      for (const passage of passages) waiting[passage.end]?.push(pass(step, passage));
     }
   }
   const ends = (waiting[length] ?? []).sort(byScore).slice(0, worn ? LOOKED_AT_WORN : LOOKED_AT);

@@ -1,6 +1,6 @@
 import { say } from './say.ts';
 import type { Scan } from './scan.ts';
-import { foundAt, writtenAt } from './scan.ts';
+import { unitsFoundAt, writtenAt } from './scan.ts';
 import { isFigure, isLetter, skipBlanks } from './text.ts';
 import type { Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
@@ -18,11 +18,15 @@ interface Size {
   value: number;
 }
 
+const plainNumbersAt = (scan: Scan, at: number): Size[] =>
+  writtenAt(scan, at).filter(({ assumed }) => assumed.length === 0);
+
 /** Numbers and fractions, such as `5`, `0.25`, `1/2`, `½`, at an index. */
 const sizesAt = (scan: Scan, at: number): Size[] => {
   const { text } = scan.marking;
   const sign = signs[text.charAt(at)];
   if (sign !== undefined) return [{ end: at + 1, value: sign }];
+  if (!isFigure(text.charAt(at + 2))) return plainNumbersAt(scan, at);
   FRACTION.lastIndex = at;
   const fraction = isFigure(text.charAt(at - 1)) ? null : FRACTION.exec(text);
   const quotient = Number(fraction?.[1]) / Number(fraction?.[2]);
@@ -30,7 +34,7 @@ const sizesAt = (scan: Scan, at: number): Size[] => {
     ...(fraction !== null && Number.isFinite(quotient)
       ? [{ end: at + fraction[0].length, value: quotient }]
       : []),
-    ...writtenAt(scan, at).filter(({ assumed }) => assumed.length === 0),
+    ...plainNumbersAt(scan, at),
   ];
 };
 
@@ -39,9 +43,9 @@ export const powersAt = (scan: Scan, at: number): Token[] =>
   sizesAt(scan, at)
     .filter(({ value }) => value > 0 && value <= MOST_WATTS)
     .flatMap((size) =>
-      foundAt(scan, skipBlanks(scan.marking, size.end)).flatMap(
+      unitsFoundAt(scan, skipBlanks(scan.marking, size.end)).flatMap(
         ({ item, end, sameCase, assumed, cost }): Token[] => {
-          if (item.kind !== 'unit' || item.row.quantity !== 'power') return [];
+          if (item.row.quantity !== 'power') return [];
           const { row } = item;
           if (row.exact_case && !sameCase) return [];
           if (row.word.length > 1 && isLetter(scan.marking.text.charAt(end))) return [];

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import type { Scored } from './candidate.ts';
+import type { Understood } from './compose.ts';
 import { composed } from './compose.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
@@ -74,7 +75,8 @@ export const readMarking = (
 ): Reading[] => {
   const lexicon = lexiconOf(catalogue, hints);
   const head = text.slice(0, LONGEST_MARKING);
-  return ranked(goodWaysOf(lexicon, head), (parse) => composed(lexicon, parse, head)).map(
-    (reading) => withRest(reading, text.slice(LONGEST_MARKING)),
-  );
+  const understood: Understood = new Map();
+  return ranked(goodWaysOf(lexicon, head), (parse) =>
+    composed(lexicon, parse, head, understood),
+  ).map((reading) => withRest(reading, text.slice(LONGEST_MARKING)));
 };

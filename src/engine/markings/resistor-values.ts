@@ -5,7 +5,7 @@ import { significant } from './numbers.ts';
 import type { Scan } from './scan.ts';
 import { figuresAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
-import { isFigure, othersAt } from './text.ts';
+import { isFigure, othersAt, wordBegins } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
@@ -121,6 +121,7 @@ const MISSING: Multiplier[] = [];
 
 /** Two figures and a letter, or a letter and two figures, of small chips. */
 export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
+  if (!wordBegins(scan.marking, at)) return [];
   const { resistors, origins, hints } = scan.lexicon;
   const make = (
     row: { significand: number; source: string },
@@ -156,7 +157,8 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
     ];
   };
   const first = scan.marking.text.charAt(at);
-  const letters = isFigure(first) ? MISSING : multipliersAt(scan, at);
+  const second = figuresAt(scan, at + 1, 2);
+  const letters = isFigure(first) || second.length === 0 ? MISSING : multipliersAt(scan, at);
   return [
     ...figuresAt(scan, at, 2).flatMap((run) => {
       const row = resistors.eia96.get(run.digits);
@@ -166,7 +168,7 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
       );
     }),
     ...letters.flatMap((multiplier) =>
-      figuresAt(scan, at + 1, 2).flatMap((run) => {
+      second.flatMap((run) => {
         const row = resistors.letterFirst.get(run.digits);
         return row === undefined
           ? []

@@ -22,11 +22,20 @@ export type Item =
   /** Taken behind or before a number, as its volts. */
   | { kind: 'volts'; row: MarkingTables['voltageWords'][number]; bodies: number; origins: number };
 
+type ItemOf<Kind extends Item['kind']> = Extract<Item, { kind: Kind }>;
+
+/** The words of the tables at an index, by what they are good for, the shortest first. */
+interface FoundHere {
+  words: readonly FoundWord<ItemOf<'word'>>[];
+  units: readonly FoundWord<ItemOf<'unit'>>[];
+  volts: readonly FoundWord<ItemOf<'volts'>>[];
+}
+
 /** A marking while it is read: what it is read with, and what was looked up in it already. */
 export interface Scan {
   lexicon: Lexicon;
   marking: Marking;
-  words: (FoundWord<Item>[] | undefined)[];
+  words: (FoundHere | undefined)[];
   numbers: (WrittenNumber[] | undefined)[];
   /** By the most figures of a run, then by index. */
   runs: (FigureRun[] | undefined)[][];
@@ -51,14 +60,39 @@ const isSupported = ({ marking }: Scan, at: number, found: FoundWord<Item>): boo
   return worn[0]?.at !== at || wordBegins(marking, at) || found.item.kind !== 'word';
 };
 
-const lookUp = (scan: Scan, at: number): FoundWord<Item>[] => {
-  const found = wordsOfTree(scan.lexicon.words, scan.marking, at);
-  return scan.marking.plain ? found : found.filter((each) => isSupported(scan, at, each));
+const isOf =
+  <Kind extends Item['kind']>(kind: Kind) =>
+  (found: FoundWord<Item>): found is FoundWord<ItemOf<Kind>> =>
+    found.item.kind === kind;
+
+const isWord = isOf('word');
+const isUnit = isOf('unit');
+const isVolts = isOf('volts');
+
+const NOTHING: FoundHere = { words: [], units: [], volts: [] };
+
+const lookUp = (scan: Scan, at: number): FoundHere => {
+  const { lexicon, marking } = scan;
+  const all = wordsOfTree(lexicon.words, marking, at);
+  if (all.length === 0) return NOTHING;
+  const found = marking.plain ? all : all.filter((each) => isSupported(scan, at, each));
+  return {
+    words: found.filter(isWord),
+    units: found.filter(isUnit),
+    volts: found.filter(isVolts),
+  };
 };
 
-/** Every word of the tables at an index, the shortest first. */
-export const foundAt = (scan: Scan, at: number): FoundWord<Item>[] =>
-  (scan.words[at] ??= lookUp(scan, at));
+const foundAt = (scan: Scan, at: number): FoundHere => (scan.words[at] ??= lookUp(scan, at));
+
+/** Every word at an index that is taken by itself. */
+export const wordsFoundAt = (scan: Scan, at: number): FoundHere['words'] => foundAt(scan, at).words;
+
+/** Every unit at an index. */
+export const unitsFoundAt = (scan: Scan, at: number): FoundHere['units'] => foundAt(scan, at).units;
+
+/** Every word or sign for volts at an index. */
+export const voltsFoundAt = (scan: Scan, at: number): FoundHere['volts'] => foundAt(scan, at).volts;
 
 /** Every number at an index. */
 export const writtenAt = (scan: Scan, at: number): WrittenNumber[] =>

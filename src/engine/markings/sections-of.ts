@@ -13,6 +13,11 @@ const valuesOf = (content: Content): { value: number; symbol?: string | undefine
   return content.says === 'capacitance' ? [{ value: content.value }] : [];
 };
 
+/** Whether a marking has several sections, or several values, which then are those of sections. */
+export const hasSections = ({ value, taken }: Parse): boolean =>
+  value?.meaning.content.says === 'sections' ||
+  taken.some((token) => token !== value && isValue(token.meaning.content));
+
 /**
  * The sections of a can in the order of the marking: a voltage is that of all values before it that
  * have none, and a sign that of the value behind it, or of that before it where values come first.

@@ -1,5 +1,5 @@
 import type { Scan } from './scan.ts';
-import { foundAt, writtenAt } from './scan.ts';
+import { unitsFoundAt, writtenAt } from './scan.ts';
 import { say } from './say.ts';
 import { isLetter, skipBlanks } from './text.ts';
 import type { Token } from './token.ts';
@@ -32,8 +32,7 @@ const STROKES = '/-–';
 const TIMES = 'xX×';
 
 const unitAt = (scan: Scan, at: number) => {
-  const units = foundAt(scan, at).flatMap(({ item, end, sameCase, assumed }) =>
-    item.kind === 'unit' &&
+  const units = unitsFoundAt(scan, at).flatMap(({ item, end, sameCase, assumed }) =>
     item.row.quantity === 'capacitance' &&
     assumed.length === 0 &&
     (sameCase || !item.row.exact_case) &&
@@ -59,6 +58,8 @@ const plainNumberAt = (scan: Scan, at: number) =>
 /** The drawn sign of a section at an index, such as `▲`; its name in letters is a word by itself. */
 const symbolAt = ({ lexicon, marking }: Scan, at: number): string | undefined => {
   const character = marking.text.charAt(at);
+  // No letter or figure is a drawn sign.
+  if (character <= '\u007f') return undefined;
   return lexicon.tables.sectionSymbols.find(({ sign }) => sign === character)?.symbol;
 };
 

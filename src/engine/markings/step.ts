@@ -58,20 +58,26 @@ const isValue = (token: Token | undefined): boolean => token?.meaning.slot === '
 const isRating = ({ meaning: { slot } }: Token): boolean =>
   slot === 'value' || slot === 'voltage' || slot === 'ac-voltage' || slot === 'temperature';
 
-/** Whether what a token must have about it is there. */
-const met: Readonly<Record<Need, (step: Step, token: Token, marking: Marking) => boolean>> = {
+/** Whether what a token must have about it is there, of what the steps before it decide. */
+const met: Readonly<Record<Need, (step: Step) => boolean>> = {
   'after-value': (step) => step.near && isValue(step.last),
   'after-rating': (step) => step.near && step.last !== undefined && isRating(step.last),
   'touching-value': (step) => isValue(step.last) && step.last?.end === step.at,
   'touching-tolerance': (step) => touching(step, 'tolerance'),
   'touching-temperature': (step) => touching(step, 'temperature'),
-  'touching-before-value': (_, token, marking) => isFigure(marking.text.charAt(token.end)),
   resistor: (step) => step.value?.meaning.content.says === 'resistance',
   'style-before': (step) => step.styled,
   'value-before': (step) => step.value !== undefined,
-  'whole-word': (_, token, marking) =>
-    wordBegins(marking, token.at) && wordEnds(marking, token.end),
+  'touching-before-value': () => true,
+  'whole-word': () => true,
 };
+
+/** Whether what a token must have about it is there, of what the text decides. */
+export const mayStand = ({ at, end, needs }: Token, marking: Marking): boolean =>
+  needs.every((need) => {
+    if (need === 'whole-word') return wordBegins(marking, at) && wordEnds(marking, end);
+    return need !== 'touching-before-value' || isFigure(marking.text.charAt(end));
+  });
 
 /** Whether a tolerance meaning is the one for the value that it stands behind. */
 const fitsValue = (step: Step, { meaning }: Token): boolean => {
@@ -109,13 +115,13 @@ const opensDuty = (step: Step, { meaning: { content } }: Token): boolean => {
   return content.says === 'voltage' && step.last?.meaning.content.says === 'safety';
 };
 
-/** Whether a token may be the next step. */
-export const mayTake = (step: Step, token: Token, marking: Marking): boolean =>
+/** Whether a token that may stand there may be the next step. */
+export const mayTake = (step: Step, token: Token): boolean =>
   ((step.slots & bitOf(token.meaning.slot)) === 0 ||
     opensSection(step, token) ||
     opensDuty(step, token)) &&
   (isValue(token) || !awaitsValue(step)) &&
-  token.needs.every((need) => met[need](step, token, marking)) &&
+  token.needs.every((need) => met[need](step)) &&
   fitsValue(step, token);
 
 /** What a tolerance costs that is tighter or wider than parts have whose value is written so. */

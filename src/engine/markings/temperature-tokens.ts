@@ -1,11 +1,19 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Names } from './names.ts';
 import type { Item, Scan } from './scan.ts';
-import { foundAt } from './scan.ts';
+import { voltsFoundAt } from './scan.ts';
 import { readTemperatureCharacteristic, sayCharacteristic, slopeLetters } from './temperatures.ts';
 import type { TemperatureMeaning } from './temperatures.ts';
 import type { Assumed, Marking } from './text.ts';
-import { cutsRun, isFigure, isLetter, othersAt, wordBegins, wordEnds } from './text.ts';
+import {
+  cutsRun,
+  isAsWritten,
+  isFigure,
+  isLetter,
+  othersAt,
+  wordBegins,
+  wordEnds,
+} from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { beforeThreeFigures } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
@@ -75,9 +83,7 @@ const letterNeeds = (scan: Scan, at: number, end: number): Need[] => [
 
 /** Whether the last character of a code is the unit of a voltage as it is written. */
 const endsInVolts = (scan: Scan, end: number): boolean =>
-  foundAt(scan, end - 1).some(
-    (found) => found.item.kind === 'volts' && found.end === end && found.assumed.length === 0,
-  );
+  voltsFoundAt(scan, end - 1).some((found) => found.end === end && found.assumed.length === 0);
 
 /** What it costs to take a figure for the letter that a code begins with: `25V` is a voltage. */
 const figureFirst = (scan: Scan, at: number, code: string): number => {
@@ -154,8 +160,19 @@ const placesAt = (
   ];
 };
 
+/** Whether figures and letters take turns in the three characters from an index on. */
+const takesTurns = (text: string, at: number): boolean => {
+  const figureFirst = isFigure(text.charAt(at));
+  return (
+    isFigure(text.charAt(at + 1)) !== figureFirst && isFigure(text.charAt(at + 2)) === figureFirst
+  );
+};
+
 /** Codes of three places at an index, in each of which figures and letters take turns. */
 const codesAt = (marking: Marking, at: number): Code[] => {
+  const asWritten =
+    isAsWritten(marking, at) && isAsWritten(marking, at + 1) && isAsWritten(marking, at + 2);
+  if (asWritten && !takesTurns(marking.text, at)) return [];
   const worn = [at, at + 1, at + 2].filter((index) => marking.worn[index]).length;
   if (worn > 1) return [];
   return [false, true].flatMap((figureFirst) =>

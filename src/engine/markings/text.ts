@@ -3,11 +3,11 @@ const SEPARATORS = new Set(',;:/|()[]{}"\'’`*·•.-–—');
 
 /** Whether a character is white space. */
 export const isBlank = (character: string): boolean =>
-  character === ' ' || character === '\n' || (character !== '' && character.trim() === '');
+  character <= ' ' || character > '~' ? character !== '' && character.trim() === '' : false;
 
 /** Whether a character may stand between tokens. */
 export const isSeparator = (character: string): boolean =>
-  SEPARATORS.has(character) || isBlank(character);
+  !isFigure(character) && (SEPARATORS.has(character) || isBlank(character));
 
 /** Whether a character is a figure. */
 export const isFigure = (character: string): boolean => character >= '0' && character <= '9';
@@ -121,6 +121,10 @@ export const markingOf = (
 /** What the character at an index may be beside what is written; nothing for most. */
 export const othersAt = ({ text, lookAlikes }: Marking, at: number): readonly Other[] =>
   lookAlikes.get(text.charAt(at)) ?? [];
+
+/** Whether the character at an index is the one written, and no other. */
+export const isAsWritten = ({ text, lookAlikes, worn }: Marking, at: number): boolean =>
+  worn[at] !== true && (lookAlikes.size === 0 || !lookAlikes.has(text.charAt(at)));
 
 /** Whether words part at a character: a separator, but not the point of an abbreviation. */
 const parts = ({ text }: Marking, at: number): boolean => {

@@ -100,19 +100,19 @@ export interface Meaning {
   source: SourceId;
   settle?: string;
   /** Lowest rated voltage of parts that bear such a value, V. */
-  voltsFrom?: number;
+  voltsFrom?: number | undefined;
   /** Whether such a value is likelier with a voltage beside it. */
-  voltsBeside?: boolean;
+  voltsBeside?: boolean | undefined;
   /** Tolerance that such a way of writing the value goes with. */
-  implies?: Tolerance;
+  implies?: Tolerance | undefined;
   /** Tightest usual tolerance of parts that are marked so, as a fraction. */
-  toleranceFrom?: number;
+  toleranceFrom?: number | undefined;
   /** Widest usual tolerance of parts that are marked so, as a fraction. */
-  toleranceUpTo?: number;
+  toleranceUpTo?: number | undefined;
   /** Tolerance that a line under the value stands for, per cent each way. */
-  underlinedPercent?: number;
+  underlinedPercent?: number | undefined;
   /** Says by itself that the part is a resistor. */
-  tellsKind?: boolean;
+  tellsKind?: boolean | undefined;
 }
 
 /** One way to take a stretch of the marking. */

@@ -7,7 +7,7 @@ import { powersAt } from './powers.ts';
 import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
 import { sectionsAt } from './sections.ts';
 import type { Scan } from './scan.ts';
-import { foundAt } from './scan.ts';
+import { wordsFoundAt } from './scan.ts';
 import { singleCharactersAt } from './single-characters.ts';
 import { temperaturesAt } from './temperature-tokens.ts';
 import { isFigure } from './text.ts';
@@ -18,8 +18,8 @@ import { writtenTolerancesAt } from './written-tolerances.ts';
 
 /** Words of the tables that are taken by themselves. */
 const wordsAt = (scan: Scan, at: number): Token[] =>
-  foundAt(scan, at).flatMap((found): Token[] => {
-    const token = found.item.kind === 'word' ? found.item.take(scan, at, found) : undefined;
+  wordsFoundAt(scan, at).flatMap((found): Token[] => {
+    const token = found.item.take(scan, at, found);
     return token === undefined ? [] : [token];
   });
 
@@ -29,26 +29,25 @@ const saysItsFigures = (scan: Scan, { at, meaning }: Token): boolean =>
 
 /** Every way to take the marking from an index on. */
 export const tokensAt = (scan: Scan, at: number): Token[] => {
-  const withUnit = [...unitValuesAt(scan, at), ...writtenVoltagesAt(scan, at)];
+  const withUnit = unitValuesAt(scan, at).concat(writtenVoltagesAt(scan, at));
   const words = wordsAt(scan, at);
   const figuresTaken =
     withUnit.some((token) => token.withUsualUnit) ||
     words.some((token) => saysItsFigures(scan, token));
   const withoutUnit = figuresTaken
     ? []
-    : [...figureValuesAt(scan, at), ...resistorFiguresAt(scan, at), ...letterValuesAt(scan, at)];
-  return [
-    ...withUnit,
-    ...withoutUnit,
-    ...words,
-    ...sectionsAt(scan, at),
-    ...powersAt(scan, at),
-    ...mantissaValuesAt(scan, at),
-    ...singleCharactersAt(scan, at),
-    ...chipResistorsAt(scan, at),
-    ...writtenTolerancesAt(scan, at),
-    ...temperaturesAt(scan, at),
-    ...climateAt(scan, at),
-    ...datesAt(scan, at),
-  ];
+    : figureValuesAt(scan, at).concat(resistorFiguresAt(scan, at), letterValuesAt(scan, at));
+  return withUnit.concat(
+    withoutUnit,
+    words,
+    sectionsAt(scan, at),
+    powersAt(scan, at),
+    mantissaValuesAt(scan, at),
+    singleCharactersAt(scan, at),
+    chipResistorsAt(scan, at),
+    writtenTolerancesAt(scan, at),
+    temperaturesAt(scan, at),
+    climateAt(scan, at),
+    datesAt(scan, at),
+  );
 };

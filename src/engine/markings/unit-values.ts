@@ -1,5 +1,5 @@
 import type { Scan } from './scan.ts';
-import { foundAt, writtenAt } from './scan.ts';
+import { unitsFoundAt, writtenAt } from './scan.ts';
 import { isLetter, skipBlanks } from './text.ts';
 import type { Token } from './token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
@@ -11,8 +11,8 @@ const unitEnds = (text: string, end: number): boolean =>
 
 /** The longest units of the table that stand at an index. */
 const unitsAt = (scan: Scan, at: number) => {
-  const found = foundAt(scan, at).flatMap(({ item, end, sameCase, assumed, cost }) => {
-    if (item.kind !== 'unit' || !unitEnds(scan.marking.text, end)) return [];
+  const found = unitsFoundAt(scan, at).flatMap(({ item, end, sameCase, assumed, cost }) => {
+    if (!unitEnds(scan.marking.text, end)) return [];
     const { row } = item;
     const { quantity } = row;
     if (quantity === 'fraction' || quantity === 'power') return [];

@@ -12,8 +12,8 @@ import { weights } from './weights.ts';
 export type Quantity = 'capacitance' | 'resistance';
 
 /** A product without the noise of binary fractions. */
-export const times = (...factors: number[]): number =>
-  Number(factors.reduce((product, factor) => product * factor, 1).toPrecision(12));
+export const times = (first: number, second: number, third = 1): number =>
+  Number((first * second * third).toPrecision(12));
 
 const sayIn = (quantity: Quantity, value: number): string =>
   say(value, quantity === 'capacitance' ? 'F' : 'Ω');
@@ -45,10 +45,11 @@ export interface Value {
   assumed: readonly Assumed[];
 }
 
+const NO_NEEDS: readonly Need[] = [];
+
 /** A token that fills the place of the value. */
 export const valueToken = (made: Value): Token => {
-  const { quantity, value, figures, unit, remark = unit, voltsFrom, implies } = made;
-  const { voltsBeside, toleranceFrom, toleranceUpTo, tellsKind, underlinedPercent } = made;
+  const { quantity, value, figures, unit, remark = unit } = made;
   return {
     at: made.at,
     end: made.end,
@@ -62,16 +63,16 @@ export const valueToken = (made: Value): Token => {
         remark === undefined ? sayIn(quantity, value) : `${sayIn(quantity, value)} (${remark})`,
       source: made.source,
       settle: made.settle,
-      ...(voltsFrom === undefined ? {} : { voltsFrom }),
-      ...(implies === undefined ? {} : { implies }),
-      ...(voltsBeside === true ? { voltsBeside } : {}),
-      ...(toleranceFrom === undefined ? {} : { toleranceFrom }),
-      ...(toleranceUpTo === undefined ? {} : { toleranceUpTo }),
-      ...(tellsKind === undefined ? {} : { tellsKind }),
-      ...(underlinedPercent === undefined ? {} : { underlinedPercent }),
+      voltsFrom: made.voltsFrom,
+      implies: made.implies,
+      voltsBeside: made.voltsBeside,
+      toleranceFrom: made.toleranceFrom,
+      toleranceUpTo: made.toleranceUpTo,
+      tellsKind: made.tellsKind,
+      underlinedPercent: made.underlinedPercent,
     },
     weight: made.weight,
-    needs: made.needs ?? [],
+    needs: made.needs ?? NO_NEEDS,
     assumed: made.assumed,
   };
 };

@@ -3,7 +3,7 @@ import { exactly } from '../quantities/range.ts';
 import type { WrittenNumber } from './numbers.ts';
 import { say } from './say.ts';
 import type { Scan } from './scan.ts';
-import { foundAt, writtenAt } from './scan.ts';
+import { voltsFoundAt, writtenAt } from './scan.ts';
 import type { Assumed, Marking } from './text.ts';
 import { isFigure, isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
 import type { Token } from './token.ts';
@@ -65,8 +65,8 @@ const endsWell = (marking: Marking, end: number, row: WordRow): boolean => {
 
 /** Every word of the table that stands at an index. */
 const standingAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[] =>
-  foundAt(scan, at).flatMap(({ item, end, assumed, cost }): FoundVolts[] => {
-    if (item.kind !== 'volts' || item.row.place !== place) return [];
+  voltsFoundAt(scan, at).flatMap(({ item, end, assumed, cost }): FoundVolts[] => {
+    if (item.row.place !== place) return [];
     if (!endsWell(scan.marking, end, item.row)) return [];
     return [{ ...item, end, assumed, cost }];
   });
@@ -74,6 +74,7 @@ const standingAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts
 /** The longest words of each role that stand behind figures, the shorter ones at a cost. */
 const rolesAt = (scan: Scan, at: number): FoundVolts[] => {
   const found = standingAt(scan, at, 'after');
+  if (found.length === 0) return found;
   const ends = (words: readonly FoundVolts[]): number => Math.max(...words.map(({ end }) => end));
   return [...Map.groupBy(found, ({ row }) => row.role).values()].flatMap((ofRole) =>
     ofRole

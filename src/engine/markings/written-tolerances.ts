@@ -2,7 +2,6 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import { filledIn } from './filled-in.ts';
 import { sayTolerance } from './say.ts';
 import type { Scan } from './scan.ts';
-import type { Marking } from './text.ts';
 import { isFigure } from './text.ts';
 import type { Token } from './token.ts';
 import { weights } from './weights.ts';
@@ -23,9 +22,9 @@ const MOST_PERCENT = 100;
 /** Whether a written tolerance may begin with a character. */
 const mayBegin = (character: string): boolean => isFigure(character) || '±+-−–'.includes(character);
 
-const matchAt = (pattern: RegExp, marking: Marking, at: number): RegExpExecArray | null => {
+const matchAt = (pattern: RegExp, text: string, at: number): RegExpExecArray | null => {
   pattern.lastIndex = at;
-  return pattern.exec(marking.text);
+  return pattern.exec(text);
 };
 
 const numberOf = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
@@ -38,20 +37,21 @@ interface Written {
   unit: '%' | 'pF';
 }
 
-const sizesAt = (marking: Marking, at: number): Written | undefined => {
-  const two = matchAt(TWO, marking, at);
+const sizesAt = (text: string, at: number): Written | undefined => {
+  if (!mayBegin(text.charAt(at))) return undefined;
+  const two = matchAt(TWO, text, at);
   if (two !== null && (two[1] === '+') !== (two[3] === '+')) {
     const [first, second] = [numberOf(two[2]), numberOf(two[4])];
     const [minus, plus] = two[1] === '+' ? [second, first] : [first, second];
     return { end: at + two[0].length, minus, plus, unit: '%' };
   }
-  const both = matchAt(BOTH, marking, at);
+  const both = matchAt(BOTH, text, at);
   if (both !== null) {
     const size = numberOf(both[1]);
     const unit = both[2] === '%' ? '%' : 'pF';
     return { end: at + both[0].length, minus: size, plus: size, unit };
   }
-  const bare = isFigure(marking.text.charAt(at - 1)) ? null : matchAt(BARE, marking, at);
+  const bare = isFigure(text.charAt(at - 1)) ? null : matchAt(BARE, text, at);
   if (bare === null) return undefined;
   const size = numberOf(bare[1]);
   return { end: at + bare[0].length, minus: size, plus: size, unit: '%' };
@@ -73,8 +73,8 @@ type Made = Pick<Token, 'assumed'> & { written: Written; cost: number };
 
 /** The tolerances that one worn figure may make, of those that have a letter. */
 const wornTolerancesAt = ({ lexicon, marking }: Scan, at: number): Made[] =>
-  filledIn(marking, at, LONGEST_WRITTEN).flatMap(({ marking: filled, at: worn, as }): Made[] => {
-    const written = sizesAt(filled, at);
+  filledIn(marking, at, LONGEST_WRITTEN).flatMap(({ text, at: worn, as }): Made[] => {
+    const written = sizesAt(text, at);
     if (written === undefined || written.end <= worn) return [];
     const met = metAs(lexicon.tables, written);
     const most = MET_MOST_FIRST.find((one) => met.includes(one));
@@ -90,16 +90,18 @@ const wornTolerancesAt = ({ lexicon, marking }: Scan, at: number): Made[] =>
   });
 
 const plainToleranceAt = ({ marking }: Scan, at: number): Made[] => {
-  const written = mayBegin(marking.text.charAt(at)) ? sizesAt(marking, at) : undefined;
+  const written = sizesAt(marking.text, at);
   return written === undefined ? [] : [{ written, cost: 0, assumed: [] }];
 };
 
 /** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */
 export const writtenTolerancesAt = (scan: Scan, at: number): Token[] => {
   const { lexicon } = scan;
+  const made = plainToleranceAt(scan, at).concat(wornTolerancesAt(scan, at));
+  if (made.length === 0) return [];
   const row = lexicon.tables.unitWords.find((unit) => unit.quantity === 'fraction');
   if (row === undefined) return [];
-  return [...plainToleranceAt(scan, at), ...wornTolerancesAt(scan, at)]
+  return made
     .filter(({ written }) => written.minus <= MOST_PERCENT)
     .map(({ written: { minus, plus, unit, end }, cost, assumed }) => {
       const factor = unit === '%' ? row.factor : 1e-12;
