@@ -13,6 +13,7 @@ import { growth } from './bench/growth.ts';
 import { median, repeat, RUNS, show, timed, type Row } from './bench/measuring.ts';
 import { onAPhone } from './bench/on-a-phone.ts';
 import { readings } from './bench/readings.ts';
+import { searching } from './bench/searching.ts';
 
 const machine = (): Row[] => {
   const cores = cpus();
@@ -38,6 +39,7 @@ const GROUPS: Readonly<Record<string, (catalogue: Catalogue) => Row[] | Promise<
   boards,
   building,
   'on-a-phone': onAPhone,
+  searching,
   growth,
 };
 

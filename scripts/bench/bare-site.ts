@@ -23,14 +23,41 @@ const filler = WORDS.repeat(Math.ceil(size / WORDS.length)).slice(0, size);
 </html>
 `;
 
-const CONFIG = `export default { output: 'static', compressHTML: true };\n`;
+/** Files that stand beside pages, of one route as well. */
+const FILE = `import sizes from '../files.json';
 
-/** Writes the bare site into an empty folder. @param sizes of its pages, bytes */
-export const writeBareSite = (folder: string, sizes: readonly number[]): void => {
+export const getStaticPaths = () =>
+  sizes.map((size, at) => ({ params: { file: String(at) }, props: { size } }));
+
+export const GET = ({ props: { size } }) => new Response('"' + 'x'.repeat(size - 2) + '"');
+`;
+
+const configOf = (policy: boolean): string =>
+  `export default ${JSON.stringify({
+    output: 'static',
+    compressHTML: true,
+    ...(policy ? { security: { csp: true } } : {}),
+  })};\n`;
+
+/** What a bare site has. */
+export interface Bare {
+  /** Sizes of its pages, bytes. */
+  pages: readonly number[];
+  /** Sizes of the files beside them, bytes. */
+  files: readonly number[];
+  /** Whether each page is given a policy, for which Astro hashes what it loads. */
+  policy: boolean;
+}
+
+/** Writes the bare site into an empty folder. */
+export const writeBareSite = (folder: string, { pages, files, policy }: Bare): void => {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(join(folder, 'src', 'pages'), { recursive: true });
   writeFileSync(join(folder, 'package.json'), '{ "private": true, "type": "module" }\n');
-  writeFileSync(join(folder, 'astro.config.mjs'), CONFIG);
-  writeFileSync(join(folder, 'src', 'sizes.json'), JSON.stringify(sizes));
+  writeFileSync(join(folder, 'astro.config.mjs'), configOf(policy));
+  writeFileSync(join(folder, 'src', 'sizes.json'), JSON.stringify(pages));
   writeFileSync(join(folder, 'src', 'pages', '[page].astro'), PAGE);
+  if (files.length === 0) return;
+  writeFileSync(join(folder, 'src', 'files.json'), JSON.stringify(files));
+  writeFileSync(join(folder, 'src', 'pages', '[file].json.js'), FILE);
 };

@@ -1,6 +1,6 @@
 import { globSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { writeBareSite } from './bare-site.ts';
+import { writeBareSite, type Bare } from './bare-site.ts';
 import { took, tookScript, type Took } from './measured-step.ts';
 import { show, type Row } from './measuring.ts';
 
@@ -12,15 +12,14 @@ const MOST_TIMES = 1.5;
 /** What a build of so many pages may take, s and MB. */
 const BUDGET = { pages: 3000, seconds: 30, megabytes: 1000 };
 
-/** Sizes of the pages of a built site, bytes. */
-const pageSizes = (site: string): number[] =>
-  globSync('**/*.html', { cwd: site })
+/** Sizes of the files of a built site that a pattern names, bytes. */
+const sizesOf = (site: string, pattern: string): number[] =>
+  globSync(pattern, { cwd: site })
     .toSorted()
-    .filter((file) => file.endsWith('index.html'))
     .map((file) => statSync(join(site, file)).size);
 
-const bareBuild = (sizes: readonly number[]): Took => {
-  writeBareSite(BARE, sizes);
+const bareBuild = (bare: Bare): Took => {
+  writeBareSite(BARE, bare);
   try {
     return took(BARE, 'npx', ['astro', 'build']);
   } finally {
@@ -30,22 +29,25 @@ const bareBuild = (sizes: readonly number[]): Took => {
 
 /**
  * The whole build, step by step, beside a bare Astro build of as many pages of the same size on the
- * same machine. By the clock, so on a machine that does nothing else.
+ * same machine; and beside one that has as many JSON files and a policy as well, which tells what is
+ * the work of the engine and what is Astro's. By the clock, so on a machine that does nothing else.
  */
 export const building = (): Row[] => {
   const ours = tookScript(PROJECT, 'build:pages');
-  const sizes = pageSizes(join(PROJECT, 'dist'));
-  const bare = bareBuild(sizes);
+  const pages = sizesOf(join(PROJECT, 'dist'), '**/index.html');
+  const files = sizesOf(join(PROJECT, 'dist'), '**/*.json');
+  const bare = bareBuild({ pages, files: [], policy: false });
+  const like = bareBuild({ pages, files, policy: true });
   const steps = ['build:search', 'build:one-file', 'build:pictures', 'build:offline'].map(
     (name) => [name, tookScript(PROJECT, name)] as const,
   );
   const whole = tookScript(PROJECT, 'build');
   const scaled = (most: number): string =>
-    `at most ${show((most * sizes.length) / BUDGET.pages)} for as many pages`;
+    `at most ${show((most * pages.length) / BUDGET.pages)} for as many pages`;
   return [
-    ['pages', String(sizes.length), ''],
+    ['pages', String(pages.length), ''],
     ['build:pages', show(ours.seconds), 's', `${show(ours.megabytes)} MB`],
-    ['pages a second', show(sizes.length / ours.seconds), 'pages/s'],
+    ['pages a second', show(pages.length / ours.seconds), 'pages/s'],
     ['bare Astro, the same pages', show(bare.seconds), 's', `${show(bare.megabytes)} MB`],
     [
       'ours beside the bare build',
@@ -53,6 +55,13 @@ export const building = (): Row[] => {
       'times',
       `at most ${show(MOST_TIMES)}`,
     ],
+    [
+      'bare Astro, a policy and as many JSON files too',
+      show(like.seconds),
+      's',
+      `${show(like.megabytes)} MB`,
+    ],
+    ['ours beside that', show(ours.seconds / like.seconds), 'times'],
     ...steps.map(([name, { seconds, megabytes }]): Row => [
       name,
       show(seconds),

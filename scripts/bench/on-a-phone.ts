@@ -3,19 +3,11 @@ import { chromium, type BrowserContext, type Page } from '@playwright/test';
 import { findBrowser } from '../browser.ts';
 import { median, quantile, RUNS, show, type Row } from './measuring.ts';
 import { servePacked } from './packed-site.ts';
+import { PHONE, throttledPage } from './throttled.ts';
 
 /** What somebody with a slow phone waits for: the built site in Chromium, throttled. */
 
 const SITE = 'dist';
-const PHONE = { width: 390, height: 844 };
-const SLOWER = 4;
-const BITS_IN_BYTE = 8;
-const NETWORK = {
-  offline: false,
-  latency: 150,
-  downloadThroughput: 1.6e6 / BITS_IN_BYTE,
-  uploadThroughput: 0.75e6 / BITS_IN_BYTE,
-};
 const MOST_MS = { painted: 1000, reckoned: 16 };
 const EDITS = 40;
 const FIRST_EDITS = 5;
@@ -50,17 +42,6 @@ const LOOKED: readonly Looked[] = [
   },
   { name: 'a job', path: '/job/' },
 ];
-
-/** A page in a browser that has seen nothing yet, as slow as a phone. */
-const throttledPage = async (context: BrowserContext): Promise<Page> => {
-  const page = await context.newPage();
-  const session = await context.newCDPSession(page);
-  await session.send('Network.enable');
-  await session.send('Network.setCacheDisabled', { cacheDisabled: true });
-  await session.send('Network.emulateNetworkConditions', NETWORK);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-  return page;
-};
 
 /** When the largest piece was painted, ms after the address was asked for. */
 const painted = async (page: Page, address: string): Promise<number> => {
@@ -114,7 +95,7 @@ const reckoned = async (page: Page, edit: NonNullable<Looked['edit']>): Promise<
 const rowsOf = async (context: BrowserContext, origin: string, one: Looked): Promise<Row[]> => {
   const paints: number[] = [];
   for (let run = 0; run < RUNS; run += 1) {
-    const page = await throttledPage(context);
+    const { page } = await throttledPage(context);
     paints.push(await painted(page, `${origin}${one.path}`));
     await page.close();
   }
@@ -127,7 +108,7 @@ const rowsOf = async (context: BrowserContext, origin: string, one: Looked): Pro
     ],
   ];
   if (one.edit === undefined) return rows;
-  const page = await throttledPage(context);
+  const { page } = await throttledPage(context);
   await page.goto(`${origin}${one.path}`, { waitUntil: 'load' });
   const times = await reckoned(page, one.edit);
   await page.close();

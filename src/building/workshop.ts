@@ -42,12 +42,18 @@ const openWorkbench = (): ((order: Order) => Promise<MadePage>) & { away: () => 
     if (page === undefined) one?.reject(error);
     else one?.resolve(page);
   });
+  let broken: Error | undefined;
   worker.on('error', (error) => {
+    broken = error;
     for (const { reject } of waiting.values()) reject(error);
   });
   let last = 0;
   const send = (order: Order): Promise<MadePage> =>
     new Promise((resolve, reject) => {
+      if (broken !== undefined) {
+        reject(broken);
+        return;
+      }
       last += 1;
       waiting.set(last, { resolve, reject });
       worker.ref();

@@ -1,0 +1,139 @@
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium, type Browser } from '@playwright/test';
+import { findBrowser } from '../browser.ts';
+import { indexedPages, type IndexedPage } from '../indexed-pages.ts';
+import { SITE } from '../site-folder.ts';
+import { median, show, type Row } from './measuring.ts';
+import { servePacked } from './packed-site.ts';
+import { isInstalled, PEERS, setUp, type Document } from './search-peers.ts';
+import { PHONE, throttledPage } from './throttled.ts';
+
+/** The first search of a visit on a slow phone: the index of the site beside other libraries over the same text. */
+
+const MOST_BYTES = 130_000;
+const THOUSAND = 1000;
+/** What people look for, in words. */
+const WORDS = ['paper oil leakage', 'ripple current', 'tantalum decoupling'];
+const RUNS_EACH = 3;
+
+const OURS = `
+export const find = async (words) => {
+  const library = await import('../pagefind/pagefind.js');
+  await library.options({ baseUrl: '/' });
+  await library.init();
+  const { results } = await library.search(words);
+  return (await results[0]?.data())?.meta.title;
+};`;
+
+const ENTITIES: Readonly<Record<string, string>> = { '&amp;': '&', '&lt;': '<', '&gt;': '>' };
+
+/** The words of a page as the index of the site has them. */
+const documentOf = ({ url, title, html, content }: IndexedPage): Document => {
+  const main = /<main [\s\S]*<\/main>/.exec(html)?.[0] ?? '';
+  const text = main
+    .replaceAll(/<script[\s\S]*?<\/script>/g, ' ')
+    .replaceAll(/<[^>]+>/g, ' ')
+    .replaceAll(/&(amp|lt|gt);/g, (entity) => ENTITIES[entity] ?? ' ');
+  return { url, title, text: (content ?? text).replaceAll(/\s+/g, ' ').trim() };
+};
+
+interface Found {
+  milliseconds: number;
+  bytes: number;
+  title: string | undefined;
+}
+
+/** One search in a browser that has fetched nothing yet but an empty page. */
+const search = async (browser: Browser, address: string, words: string): Promise<Found> => {
+  const context = await browser.newContext({ viewport: PHONE, serviceWorkers: 'block' });
+  try {
+    const { page, session } = await throttledPage(context);
+    await page.goto(new URL('empty.html', address).href, { waitUntil: 'load' });
+    let bytes = 0;
+    session.on('Network.loadingFinished', ({ encodedDataLength }) => {
+      bytes += encodedDataLength;
+    });
+    const found = await page.evaluate(
+      async ({ module, text }) => {
+        const start = performance.now();
+        const { find } = (await import(module)) as {
+          find: (words: string) => Promise<string | undefined>;
+        };
+        const title = await find(text);
+        return { milliseconds: performance.now() - start, title };
+      },
+      { module: new URL('find.js', address).href, text: words },
+    );
+    return { ...found, bytes };
+  } finally {
+    await context.close();
+  }
+};
+
+const rowsOf = async (browser: Browser, name: string, address: string): Promise<Row[]> => {
+  const found: Found[] = [];
+  for (const words of WORDS)
+    for (let run = 0; run < RUNS_EACH; run += 1) found.push(await search(browser, address, words));
+  const isAll = found.every(({ title }) => title !== undefined);
+  const bytes = Math.max(...found.map((one) => one.bytes));
+  const ours = name === 'this site';
+  return [
+    [
+      `first result of ${name}`,
+      show(median(found.map(({ milliseconds }) => milliseconds))),
+      'ms',
+      isAll ? '' : 'nothing found for some words',
+    ],
+    [
+      `fetched for it by ${name}`,
+      show(bytes / THOUSAND),
+      'kB',
+      ours ? `at most ${show(MOST_BYTES / THOUSAND)}` : '',
+    ],
+  ];
+};
+
+const measure = async (executablePath: string, folder: string): Promise<Row[]> => {
+  const documents = [...indexedPages()].map(documentOf);
+  const rows: Row[] = [['pages to be found', String(documents.length), '']];
+  const folderOf = (name: string): string => {
+    const own = join(folder, name);
+    mkdirSync(own);
+    writeFileSync(join(own, 'empty.html'), '<!doctype html><title>empty</title>');
+    return own;
+  };
+  cpSync(join(SITE, 'pagefind'), join(folder, 'pagefind'), { recursive: true });
+  writeFileSync(join(folderOf('ours'), 'find.js'), OURS);
+  const { origin, stop } = await servePacked(folder);
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
+  try {
+    rows.push(...(await rowsOf(browser, 'this site', `${origin}/ours/`)));
+    for (const [at, peer] of PEERS.entries()) {
+      if (!isInstalled(peer)) {
+        rows.push([peer.name, 'not installed', '']);
+        continue;
+      }
+      await setUp(peer, documents, folderOf(String(at)));
+      rows.push(...(await rowsOf(browser, peer.name, `${origin}/${String(at)}/`)));
+    }
+    return rows;
+  } finally {
+    await browser.close();
+    await stop();
+  }
+};
+
+/** Rows of the table, of the built site; a row that says so where there is none or no browser. */
+export const searching = async (): Promise<Row[]> => {
+  const executablePath = findBrowser();
+  if (!existsSync(join(SITE, 'pagefind')) || executablePath === undefined)
+    return [['searching', 'not measured', '', 'needs a built site and Chromium']];
+  const folder = mkdtempSync(join(tmpdir(), 'understudy-search-'));
+  try {
+    return await measure(executablePath, folder);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+};

@@ -1,0 +1,74 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import { loadCatalogue } from '../src/catalogue/index.ts';
+import { descriptionOf, headingOf } from './page-text.ts';
+import { SITE } from './site-folder.ts';
+
+/** What the index of words is made from: the built pages, all but those that are not to be found. */
+
+const PAIR_PAGE = /^replace\/([^/]+)\/in\/([^/]+)\/$/;
+const DEVICE_PAGE = /^devices\/([^/]+)\/in\/([^/]+)\/$/;
+
+const catalogue = loadCatalogue();
+
+/** Other words for the type and the position of a substitution page. */
+const pairAliases = (type: string, position: string): string[] => [
+  catalogue.types[type]?.name ?? '',
+  catalogue.types[type]?.family ?? '',
+  catalogue.positions[position]?.name ?? '',
+  ...(catalogue.positions[position]?.also_called ?? []),
+];
+
+/** Other words for the device and the use of a page where devices stand in. */
+const deviceAliases = (id: string, place: string): string[] => {
+  const device = catalogue.devices.devices.find((row) => row.id === id);
+  const use = catalogue.devices.uses.find((row) => row.id === place);
+  return [
+    device?.name ?? '',
+    ...(device?.also ?? []),
+    use?.name ?? '',
+    ...(use?.also_called ?? []),
+  ];
+};
+
+/** What is looked for on a page that is all numbers, beside its title and its answer. */
+const aliasesOf = (path: string): string[] | undefined => {
+  const [, type, position] = PAIR_PAGE.exec(path) ?? [];
+  if (type !== undefined && position !== undefined) return pairAliases(type, position);
+  const [, device, use] = DEVICE_PAGE.exec(path) ?? [];
+  return device !== undefined && use !== undefined ? deviceAliases(device, use) : undefined;
+};
+
+/** A page to be found. */
+export interface IndexedPage {
+  url: string;
+  title: string;
+  html: string;
+  /** What it is found by, where that is not all that stands in it. */
+  content?: string;
+}
+
+/** The page of a built file; nothing where it is not to be found. */
+const pageOf = (file: string): IndexedPage | undefined => {
+  const html = readFileSync(join(SITE, file), 'utf8');
+  if (html.includes('content="noindex"')) return undefined;
+  const path = file
+    .split(sep)
+    .join('/')
+    .replace(/index\.html$/, '');
+  const aliases = aliasesOf(path);
+  return {
+    url: `/${path}`,
+    title: headingOf(html),
+    html,
+    ...(aliases === undefined ? {} : { content: `${descriptionOf(html)} ${aliases.join(', ')}` }),
+  };
+};
+
+/** The pages to be found, in the order of their files, one after the other. */
+export function* indexedPages(): Generator<IndexedPage> {
+  for (const file of globSync('**/index.html', { cwd: SITE }).toSorted()) {
+    const page = pageOf(file);
+    if (page !== undefined) yield page;
+  }
+}
