@@ -7,6 +7,8 @@ import { runStep } from './steps.ts';
  */
 
 const MINUTE = 60_000;
+/** A busy machine is no fault of a property. */
+const PATIENT = ['--reporter=dot', '--testTimeout=180000'];
 const minutes = Number(process.argv[2] ?? 10);
 if (!(minutes > 0)) {
   console.error('npm run fuzz -- MINUTES: say for how many minutes, for instance 10');
@@ -23,7 +25,7 @@ let rounds = 0;
 while (Date.now() < end) {
   const seed = Math.floor(Math.random() * 2 ** 31);
   process.env['FUZZ_SEED'] = String(seed);
-  if (!runStep({ name: 'test:unit', arguments: ['--reporter=dot', ...withProperties] })) {
+  if (!runStep({ name: 'test:unit', arguments: [...PATIENT, ...withProperties] })) {
     console.error(`\nA property fails with seed ${String(seed)}: FUZZ_SEED=${String(seed)}`);
     process.exit(1);
   }

@@ -95,7 +95,7 @@ const reckoned = async (page: Page, edit: NonNullable<Looked['edit']>): Promise<
 const rowsOf = async (context: BrowserContext, origin: string, one: Looked): Promise<Row[]> => {
   const paints: number[] = [];
   for (let run = 0; run < RUNS; run += 1) {
-    const { page } = await throttledPage(context);
+    const page = await throttledPage(context);
     paints.push(await painted(page, `${origin}${one.path}`));
     await page.close();
   }
@@ -108,7 +108,7 @@ const rowsOf = async (context: BrowserContext, origin: string, one: Looked): Pro
     ],
   ];
   if (one.edit === undefined) return rows;
-  const { page } = await throttledPage(context);
+  const page = await throttledPage(context);
   await page.goto(`${origin}${one.path}`, { waitUntil: 'load' });
   const times = await reckoned(page, one.edit);
   await page.close();

@@ -12,10 +12,17 @@ const TYPES: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
 };
 
-/** The built site as most hosts send it, packed by gzip. @returns its origin, and what ends it */
-export const servePacked = async (
-  site: string,
-): Promise<{ origin: string; stop: () => Promise<unknown> }> => {
+/** A site that is served. */
+export interface PackedSite {
+  origin: string;
+  /** What has been sent so far, bytes without heads: workers fetch too, which no page tells of. */
+  sent: () => number;
+  stop: () => Promise<unknown>;
+}
+
+/** The built site as most hosts send it, packed by gzip. */
+export const servePacked = async (site: string): Promise<PackedSite> => {
+  let sent = 0;
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://a.example');
     const path = join(site, pathname.endsWith('/') ? `${pathname}index.html` : pathname);
@@ -25,11 +32,11 @@ export const servePacked = async (
     }
     const type = TYPES[extname(path)];
     const content = readFileSync(path);
-    if (type === undefined) response.end(content);
-    else {
+    const body = type === undefined ? content : gzipSync(content);
+    if (type !== undefined)
       response.writeHead(200, { 'Content-Type': type, 'Content-Encoding': 'gzip' });
-      response.end(gzipSync(content));
-    }
+    sent += body.length;
+    response.end(body);
   });
   await new Promise<void>((resolve) => {
     server.listen(0, '127.0.0.1', resolve);
@@ -38,5 +45,6 @@ export const servePacked = async (
     server.closeAllConnections();
     return new Promise((resolve) => server.close(resolve));
   };
-  return { origin: `http://127.0.0.1:${(server.address() as AddressInfo).port}`, stop };
+  const { port } = server.address() as AddressInfo;
+  return { origin: `http://127.0.0.1:${port}`, sent: () => sent, stop };
 };

@@ -6,7 +6,7 @@ import { findBrowser } from '../browser.ts';
 import { indexedPages, type IndexedPage } from '../indexed-pages.ts';
 import { SITE } from '../site-folder.ts';
 import { median, show, type Row } from './measuring.ts';
-import { servePacked } from './packed-site.ts';
+import { servePacked, type PackedSite } from './packed-site.ts';
 import { isInstalled, PEERS, setUp, type Document } from './search-peers.ts';
 import { PHONE, throttledPage } from './throttled.ts';
 
@@ -18,6 +18,7 @@ const THOUSAND = 1000;
 const WORDS = ['paper oil leakage', 'ripple current', 'tantalum decoupling'];
 const RUNS_EACH = 3;
 
+const OWN_FOLDER = 'own';
 const OURS = `
 export const find = async (words) => {
   const library = await import('../pagefind/pagefind.js');
@@ -46,15 +47,18 @@ interface Found {
 }
 
 /** One search in a browser that has fetched nothing yet but an empty page. */
-const search = async (browser: Browser, address: string, words: string): Promise<Found> => {
+const search = async (
+  browser: Browser,
+  { origin, sent }: PackedSite,
+  name: string,
+  words: string,
+): Promise<Found> => {
+  const address = `${origin}/${name}/`;
   const context = await browser.newContext({ viewport: PHONE, serviceWorkers: 'block' });
   try {
-    const { page, session } = await throttledPage(context);
+    const page = await throttledPage(context);
     await page.goto(new URL('empty.html', address).href, { waitUntil: 'load' });
-    let bytes = 0;
-    session.on('Network.loadingFinished', ({ encodedDataLength }) => {
-      bytes += encodedDataLength;
-    });
+    const before = sent();
     const found = await page.evaluate(
       async ({ module, text }) => {
         const start = performance.now();
@@ -66,19 +70,25 @@ const search = async (browser: Browser, address: string, words: string): Promise
       },
       { module: new URL('find.js', address).href, text: words },
     );
-    return { ...found, bytes };
+    return { ...found, bytes: sent() - before };
   } finally {
     await context.close();
   }
 };
 
-const rowsOf = async (browser: Browser, name: string, address: string): Promise<Row[]> => {
+const rowsOf = async (
+  browser: Browser,
+  site: PackedSite,
+  folder: string,
+  name: string,
+): Promise<Row[]> => {
   const found: Found[] = [];
   for (const words of WORDS)
-    for (let run = 0; run < RUNS_EACH; run += 1) found.push(await search(browser, address, words));
+    for (let run = 0; run < RUNS_EACH; run += 1)
+      found.push(await search(browser, site, folder, words));
   const isAll = found.every(({ title }) => title !== undefined);
   const bytes = Math.max(...found.map((one) => one.bytes));
-  const ours = name === 'this site';
+  const ours = folder === OWN_FOLDER;
   return [
     [
       `first result of ${name}`,
@@ -105,23 +115,23 @@ const measure = async (executablePath: string, folder: string): Promise<Row[]> =
     return own;
   };
   cpSync(join(SITE, 'pagefind'), join(folder, 'pagefind'), { recursive: true });
-  writeFileSync(join(folderOf('ours'), 'find.js'), OURS);
-  const { origin, stop } = await servePacked(folder);
+  writeFileSync(join(folderOf(OWN_FOLDER), 'find.js'), OURS);
+  const site = await servePacked(folder);
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
   try {
-    rows.push(...(await rowsOf(browser, 'this site', `${origin}/ours/`)));
+    rows.push(...(await rowsOf(browser, site, OWN_FOLDER, 'this site')));
     for (const [at, peer] of PEERS.entries()) {
       if (!isInstalled(peer)) {
         rows.push([peer.name, 'not installed', '']);
         continue;
       }
       await setUp(peer, documents, folderOf(String(at)));
-      rows.push(...(await rowsOf(browser, peer.name, `${origin}/${String(at)}/`)));
+      rows.push(...(await rowsOf(browser, site, String(at), peer.name)));
     }
     return rows;
   } finally {
     await browser.close();
-    await stop();
+    await site.stop();
   }
 };
 

@@ -1,4 +1,4 @@
-import type { BrowserContext, CDPSession, Page } from '@playwright/test';
+import type { BrowserContext, Page } from '@playwright/test';
 
 /** A phone that is slow and far from the mast. */
 
@@ -14,14 +14,12 @@ const NETWORK = {
 export const PHONE = { width: 390, height: 844 };
 
 /** A page in a browser that has seen nothing yet, as slow as a phone. */
-export const throttledPage = async (
-  context: BrowserContext,
-): Promise<{ page: Page; session: CDPSession }> => {
+export const throttledPage = async (context: BrowserContext): Promise<Page> => {
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
   await session.send('Network.enable');
   await session.send('Network.setCacheDisabled', { cacheDisabled: true });
   await session.send('Network.emulateNetworkConditions', NETWORK);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-  return { page, session };
+  return page;
 };

@@ -54,6 +54,15 @@ const printScale = (value: number, unit: Unit, habit: Habit): PrintScale => {
   return scale;
 };
 
+/**
+ * What a value is printed as in its unit: one that reaches the unit only when rounded is one of it.
+ * 55 minutes to one digit are 1 h; 0.9 h would be read back as 54 min, and printed as 50 min.
+ */
+const lifted = (value: number, scale: PrintScale, unit: Unit, habit: Habit): number =>
+  value === 0 || Math.abs(value) >= scale.from || scale === scalesFor(unit, habit)[0]
+    ? value
+    : Math.sign(value) * scale.from;
+
 const isSi = ({ power, factor }: PrintScale): boolean => power === 0 && factor === undefined;
 
 /** Sizes that are printed with an exponent: nobody reads so many zeros. */
@@ -97,7 +106,8 @@ export const formatValue = (value: number, unit: Unit, habit: Habit = {}): strin
   if (unit === 'ohm' && habit.ohm === 'letter' && value >= 0)
     return formatCode(value, 'ohm', digitsOf(habit));
   const scale = printScale(value, unit, habit);
-  return withUnit(signed(value, figuresIn(value, scale, digitsOf(habit)), habit), scale);
+  const size = lifted(value, scale, unit, habit);
+  return withUnit(signed(value, figuresIn(size, scale, digitsOf(habit)), habit), scale);
 };
 
 /** Judged by what is printed, so that the printed range is printed the same again. */
@@ -120,9 +130,12 @@ export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habi
   };
   if (!Number.isFinite(min) || !Number.isFinite(max)) return eachAlone(' to ');
   if (unit === 'ohm' && habit.ohm === 'letter') return eachAlone('–');
-  const scale = printScale(Math.max(Math.abs(min), Math.abs(max)), unit, habit);
+  const largest = Math.max(Math.abs(min), Math.abs(max));
+  const scale = printScale(largest, unit, habit);
   const digits = digitsOf(habit);
-  const [low, high] = [figuresIn(min, scale, digits), figuresIn(max, scale, digits)];
+  const figuresAt = (end: number): Figures =>
+    figuresIn(Math.abs(end) === largest ? lifted(end, scale, unit, habit) : end, scale, digits);
+  const [low, high] = [figuresAt(min), figuresAt(max)];
   const [from, to] = [signed(min, low, habit), signed(max, high, habit)];
   if (from === to) return withUnit(to, scale);
   if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;

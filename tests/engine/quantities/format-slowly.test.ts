@@ -69,9 +69,15 @@ const numberIn = (value: number, scale: PrintScale, digits: number): string =>
 const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string =>
   `${number} ${number === '1' ? one : symbol}`.trim();
 
+/** What is shown as rounded up to the border of its unit stands at that border. */
+const atLeastOne = (value: number, scale: PrintScale, unit: Unit): number =>
+  value !== 0 && UNIT_FACTS[unit].print.indexOf(scale) > 0 && Math.abs(value) < scale.from
+    ? Math.sign(value) * scale.from
+    : value;
+
 const slowValue = (value: number, unit: Unit, digits: number): string => {
   const scale = unitFor(Math.abs(value), unit, digits);
-  return withUnit(numberIn(value, scale, digits), scale);
+  return withUnit(numberIn(atLeastOne(value, scale, unit), scale, digits), scale);
 };
 
 /** Whether a thousand times the smaller is no more than the larger, to the last digit. */
@@ -87,10 +93,13 @@ const areFarApart = (one: number, other: number): boolean => {
 
 const slowQuantity = ({ min, typ, max }: Range, unit: Unit, digits: number): string => {
   if (min === max) return slowValue(typ, unit, digits);
-  const sizes = [Math.abs(min), Math.abs(max)];
-  const scale = unitFor(Math.max(...sizes), unit, digits);
-  const [from, to] = [numberIn(min, scale, digits), numberIn(max, scale, digits)];
-  const [one = 0, other = 0] = sizes.map((end) => inUnit(end, scale, digits));
+  const largest = Math.max(Math.abs(min), Math.abs(max));
+  const scale = unitFor(largest, unit, digits);
+  const [low = 0, high = 0] = [min, max].map((end) =>
+    Math.abs(end) === largest ? atLeastOne(end, scale, unit) : end,
+  );
+  const [from, to] = [numberIn(low, scale, digits), numberIn(high, scale, digits)];
+  const [one = 0, other = 0] = [low, high].map((end) => inUnit(Math.abs(end), scale, digits));
   if (from === to) return withUnit(to, scale);
   if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;
   if (areFarApart(one, other))
