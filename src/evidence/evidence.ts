@@ -1,6 +1,6 @@
 import { valuesOf, type TableName, type Tables, tableNames } from '../catalogue/read-folder.ts';
 import type { Basis } from '../engine/catalogue.ts';
-import type { SoughtRow } from '../schemas/sought.ts';
+import type { SoughtDeviceRow, SoughtRow } from '../schemas/sought.ts';
 import type { FigureRow, PropertyRow, TypeRow } from '../schemas/types.ts';
 
 /** How many rows of a table are known in which way; tables without a basis are not counted. */
@@ -43,6 +43,7 @@ export interface Evidence {
   decisive: Decisive[];
   /** Where figures that want a source were looked for in vain. */
   sought: SoughtRow[];
+  soughtDevices: SoughtDeviceRow[];
   disagreements: Disagreement[];
   remembered: Remembered[];
 }
@@ -122,6 +123,7 @@ export const evidenceOf = (tables: Tables): Evidence => {
     rows: rowsByBasis(tables),
     decisive: decisiveOf(tables),
     sought: valuesOf(tables, 'sought.csv'),
+    soughtDevices: valuesOf(tables, 'sought-devices.csv'),
     disagreements: figures
       .filter(({ disagreement }) => disagreement !== '')
       .map(({ type, property, disagreement, source, use }) => ({

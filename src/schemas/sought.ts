@@ -9,3 +9,12 @@ export const soughtRow = z.strictObject({
   found: text.describe('what they say instead'),
 });
 export type SoughtRow = z.output<typeof soughtRow>;
+
+/** The same for a part that goes by its type number. */
+export const soughtDeviceRow = z.strictObject({
+  property: id,
+  devices: idList.describe('devices whose figure still wants a source'),
+  sought: soughtRow.shape.sought,
+  found: soughtRow.shape.found,
+});
+export type SoughtDeviceRow = z.output<typeof soughtDeviceRow>;

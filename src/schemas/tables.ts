@@ -30,7 +30,7 @@ import {
   rippleTemperatureRow,
   seriesResistanceRow,
 } from './sizes.ts';
-import { soughtRow } from './sought.ts';
+import { soughtDeviceRow, soughtRow } from './sought.ts';
 import { sourceRow } from './sources.ts';
 import { sumInputRow } from './sums.ts';
 import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
@@ -114,6 +114,15 @@ export const tables = {
       { column: 'types', table: 'types.csv', many: true },
     ],
     about: 'Figures that were looked for in vain, and where.',
+  },
+  'sought-devices.csv': {
+    row: soughtDeviceRow,
+    key: ['property', 'sought'],
+    references: [
+      { column: 'property', table: 'devices/properties.csv' },
+      { column: 'devices', table: 'devices/devices.csv', many: true },
+    ],
+    about: 'Figures of devices that were looked for in vain, and where.',
   },
   'market.csv': {
     row: offerRow,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readFolder, type Tables } from '../../src/catalogue/index.ts';
+import { loadCatalogue, readFolder, type Tables } from '../../src/catalogue/index.ts';
+import { figuresFor } from '../../src/engine/devices/known.ts';
 import { evidenceOf } from '../../src/evidence/evidence.ts';
 import { realFolder } from '../data/broken-copy.ts';
 
@@ -41,6 +42,22 @@ describe('the evidence', () => {
     expect(keys).toContain('pp-metallized dielectric-absorption');
     expect(keys.some((key) => key.startsWith('paper-wax '))).toBe(false);
     expect(keys.some((key) => key.startsWith('film-unknown '))).toBe(false);
+  });
+
+  test('tells of devices only what still rests on memory or practice', () => {
+    const { devices } = loadCatalogue();
+    const settled = evidence.soughtDevices.flatMap(({ property, devices: of }) =>
+      of
+        .filter((id) => {
+          const device = devices.devices.find((row) => row.id === id);
+          if (device === undefined) return true;
+          const rows = figuresFor({ devices }, device, property);
+          return rows.length > 0 && rows.every(({ basis }) => basis === 'published');
+        })
+        .map((id) => `${property} of ${id}`),
+    );
+    expect(evidence.soughtDevices.length).toBeGreaterThan(0);
+    expect(settled).toEqual([]);
   });
 
   test('tells where was looked only for what still wants a source', () => {
