@@ -1,5 +1,6 @@
 import { PROPERTIES_FOR_COMBINING } from '../engine/candidates/combinations.ts';
 import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+import { BAND_LAYOUTS } from '../engine/colours/bands-of.ts';
 import { eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
 import { sliceSizes } from './slice-sizes.ts';
 
@@ -256,7 +257,9 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
 /** The part of the catalogue that drawings need beside the sizes of a position's slice. */
 export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
   const empty = nothing(catalogue);
-  const { colours, toleranceLetters } = catalogue.markings;
+  const { colours, toleranceLetters, colourSchemes, colourMeanings } = catalogue.markings;
+  const banded = colourSchemes.filter(({ id }) => BAND_LAYOUTS.includes(id));
+  const codes = new Set(banded.flatMap((scheme) => scheme.codes));
   return {
     ...empty,
     typeLooks: catalogue.typeLooks.map((row) => without(row, ['locator', 'note'])),
@@ -269,6 +272,10 @@ export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
       ...empty.markings,
       colours: colours.map((row) => without(row, ['locator', 'note', 'source'])),
       toleranceLetters: toleranceLetters.map((row) => without(row, ['locator', 'note', 'source'])),
+      colourSchemes: banded.map((row) => without(row, ['locator', 'note', 'source', 'about'])),
+      colourMeanings: colourMeanings
+        .filter(({ code }) => codes.has(code))
+        .map((row) => without(row, ['locator', 'note', 'source', 'word', 'types'])),
     },
   };
 };

@@ -35,6 +35,8 @@ export {
 
 export { readMarking, type Hints, type Reading } from './markings/index.ts';
 export {
+  bandsOf,
+  type Banded,
   coloursPainted,
   readColours,
   type ApartHint,
@@ -70,6 +72,7 @@ export {
 } from './assessment/conditions.ts';
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
+export { isChip } from './assessment/rank.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
 export { filledKindSum } from './kinds/filled-sum.ts';
 export type { KindCandidate, KindCircumstances, KindPart, KindRequest } from './kinds/part.ts';

@@ -1,6 +1,6 @@
-import { specOfRow, type PartSpec } from '../drawing/index.ts';
-import type { Catalogue } from '../engine/index.ts';
-import { isCapacitor, isDevice, type SheetStep } from '../job/index.ts';
+import { coloursOf, specOfRow, type PartSpec } from '../drawing/index.ts';
+import { bandsOf, type Banded, type Catalogue, type Tolerance } from '../engine/index.ts';
+import { isCapacitor, isDevice, isKind, type SheetStep } from '../job/index.ts';
 import type { PartOutlineRow } from '../schemas/job.ts';
 import { basisWords } from '../text/words.ts';
 
@@ -17,6 +17,8 @@ interface Known {
   bodies: readonly string[];
   /** Printed on it. */
   number?: string | undefined;
+  /** What bands of colour would tell of it. */
+  told?: Banded | undefined;
 }
 
 /** Bodies that an old device is sold in. */
@@ -26,19 +28,27 @@ const bodiesOf = (type: string, catalogue: Catalogue | undefined): string[] => {
   return (device?.pinouts ?? []).flatMap((id) => pinouts.find((row) => row.id === id)?.body ?? []);
 };
 
+/** Bands tell of a tolerance that is alike both ways; without one, nobody knows how many there are. */
+const told = (value: number | undefined, tolerance: Tolerance | undefined): Banded | undefined =>
+  value === undefined || tolerance === undefined || tolerance.minus !== tolerance.plus
+    ? undefined
+    : { value, tolerance: tolerance.plus };
+
 const oldPart = ({ planned: { part, line } }: SheetStep, catalogue?: Catalogue): Known => {
   const type = part.type ?? line.type;
   const bodies = bodiesOf(type, catalogue);
-  return { type, bodies, number: part.family === 'device' ? line.marking || type : undefined };
+  const number = part.family === 'device' ? line.marking || type : undefined;
+  return { type, bodies, number, told: told(part.value?.typ, part.tolerance) };
 };
 
 const newPart = ({ planned, action }: SheetStep): Known | undefined => {
   const { standIn } = planned;
   if (action !== 'replace' || standIn === undefined || isCapacitor(standIn)) return undefined;
   const { type } = standIn.candidate;
-  return isDevice(standIn)
-    ? { type, bodies: standIn.candidate.bodies, number: standIn.candidate.number }
-    : { type, bodies: [] };
+  if (isDevice(standIn))
+    return { type, bodies: standIn.candidate.bodies, number: standIn.candidate.number };
+  const { value, tolerance } = standIn.candidate;
+  return { type, bodies: [], told: isKind(standIn) ? told(value, tolerance) : undefined };
 };
 
 /** The row for a part: one that names its type or body before one for all of its kind. */
@@ -63,16 +73,22 @@ const outlineOf = (
 export const outlines = (
   step: SheetStep,
   catalogue: Catalogue | undefined,
-  { job: { partOutlines } }: Catalogue,
+  looks: Catalogue,
 ): Sketched[] => {
+  const { job, markings } = looks;
+  const colours = coloursOf(looks);
   const { kind } = step.planned.part;
   const drawn = (known: Known | undefined, name: string): Sketched[] => {
-    const row = known && outlineOf(partOutlines, kind, known);
+    const row = known && outlineOf(job.partOutlines, kind, known);
     const spec = row && specOfRow(row);
     if (known === undefined || row === undefined || spec === undefined) return [];
     const marking = known.number === undefined ? [] : [known.number];
-    const said = `usual outline (${basisWords[row.basis]?.meaning ?? row.basis})`;
-    return [{ spec: { ...spec, marking }, name, said }];
+    const bands =
+      row.banded && known.told !== undefined ? bandsOf(markings, known.told) : undefined;
+    const names = (bands ?? []).map((id) => colours(id)?.name ?? id);
+    const inWords = names.length === 0 ? '' : `, bands ${names.join(' – ')}`;
+    const said = `usual outline (${basisWords[row.basis]?.meaning ?? row.basis})${inWords}`;
+    return [{ spec: { ...spec, marking, bands: bands ?? spec.bands }, name, said }];
   };
   const old = drawn(oldPart(step, catalogue), 'old part');
   const fresh = drawn(newPart(step), 'new part');

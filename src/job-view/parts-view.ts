@@ -41,7 +41,7 @@ export const partRow = (line: Line, row: number, textOf: CellText): Element =>
     { 'data-line': line.id, 'aria-rowindex': row + 1 },
     h(
       'td',
-      { class: 'pick-line' },
+      { class: 'pick-line', 'data-label': `Row ${String(row)}` },
       h(
         'label',
         {},

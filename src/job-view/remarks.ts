@@ -1,4 +1,5 @@
-import type { Habit } from '../engine/index.ts';
+import { verdictWords } from '../components/verdict-shape.ts';
+import { isChip, type Assessment, type Habit } from '../engine/index.ts';
 import {
   alternating,
   decidingOf,
@@ -94,19 +95,32 @@ const nothingServes = ({ worked, part }: PlannedLine, habit: Habit | undefined):
 const isRatedForAlternating = ({ volts, marking }: PlannedLine['line']): boolean =>
   [volts, ...marking.split(/\s+/u)].some((text) => alternating(text) !== undefined);
 
-/** What the looks and ratings of old and new part do not have in common. */
-const ofKind = ({ line, standIn }: PlannedLine): Remark[] => {
+/** The best single part with leads; a board made for leads has no pads for others. */
+const bestWithLeads = ({ worked }: PlannedLine): Assessment | undefined =>
+  worked
+    ?.rest()
+    .standIns.filter(isCapacitor)
+    .find(
+      ({ candidate, buy }) =>
+        candidate.made === undefined && buy !== undefined && !isChip(buy.style),
+    );
+
+const onLeads = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark => {
+  const leaded = bestWithLeads(planned);
+  const other =
+    leaded === undefined
+      ? 'None with leads serves.'
+      : `With leads: ${standInWords(leaded, typeName, habit)}, ${verdictWords[leaded.verdict]}; take it among the alternatives where there is no room for pads.`;
+  return tell(`What goes in is a chip without leads: it needs pads or short wires. ${other}`);
+};
+
+/** What the looks and ratings of old and new part do not have in common; nobody has to act on it. */
+const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
+  const { line, standIn } = planned;
   if (standIn === undefined || !isCapacitor(standIn)) return [];
-  const isChip = standIn.buy?.style.startsWith('chip') === true;
   const isForDc = standIn.candidate.voltageKind === 'dc';
   return [
-    ...(isChip
-      ? [
-          tell(
-            'What goes in is a chip without leads: it needs pads or short wires. Others with leads, where there are any, stand among the alternatives.',
-          ),
-        ]
-      : []),
+    ...(isChip(standIn.buy?.style ?? '') ? [onLeads(planned, words)] : []),
     ...(isForDc && isRatedForAlternating(line)
       ? [
           tell(
@@ -142,16 +156,19 @@ const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Rema
   ];
 };
 
+const toLookAt = (planned: PlannedLine, words: RemarkWords): Remark[] => [
+  ...toSay(planned, words),
+  ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
+  ...ofStandIn(planned, words),
+  ...ofPlace(planned, words),
+];
+
 /** All remarks on a line, what has to be looked at first. */
 export const remarksOf = (planned: PlannedLine, words: RemarkWords): Remark[] =>
-  [
-    ...toSay(planned, words),
-    ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
-    ...ofStandIn(planned, words),
-    ...ofKind(planned),
-    ...ofPlace(planned, words),
-  ].toSorted((a, b) => Number(b.acts) - Number(a.acts));
+  [...toLookAt(planned, words), ...ofKind(planned, words)].toSorted(
+    (a, b) => Number(b.acts) - Number(a.acts),
+  );
 
 /** Whether somebody has to look at a line before the work goes on. */
 export const wantsAttention = (planned: PlannedLine, words: RemarkWords): boolean =>
-  remarksOf(planned, words).some(({ acts }) => acts);
+  toLookAt(planned, words).some(({ acts }) => acts);

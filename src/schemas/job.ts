@@ -17,6 +17,7 @@ import {
   positive,
   provenance,
   text,
+  yesNo,
 } from './cells.ts';
 import { drawingColumns } from './drawings.ts';
 
@@ -104,6 +105,7 @@ export const partOutlineRow = z.strictObject({
   kinds: idList.describe('kinds of part that it is for'),
   types: idList.describe('types that look so; any where none is named'),
   bodies: list.describe('bodies as in devices/pinouts.csv; any where none is named'),
+  banded: yesNo.describe('yes: its value is told by bands of colour'),
   ...drawingColumns,
   ...provenance,
 });

@@ -50,3 +50,13 @@ test('a diode shows its cathode, a device its number, and what looks alike is dr
   const [diode] = outlines(stepAt('mains-card', 'D1'), catalogue, looks);
   expect(diode?.spec).toMatchObject({ polarity: 'cathode-band', marking: ['1N4002'] });
 });
+
+test('bands tell value and tolerance of a resistor, and have their names beside them', () => {
+  const [old, fresh] = outlines(stepAt('mixer-card', 'R1'), catalogue, looks);
+  expect(old?.spec.bands).toEqual(['yellow', 'violet', 'orange', 'silver']);
+  expect(old?.said).toContain('bands yellow – violet – orange – silver');
+  expect(fresh?.spec.bands).toEqual(['yellow', 'violet', 'black', 'red', 'brown']);
+  // Trimmers have none.
+  const [trimmer] = outlines(stepAt('mixer-card', 'RV1'), catalogue, looks);
+  expect(trimmer?.spec.bands ?? []).toEqual([]);
+});

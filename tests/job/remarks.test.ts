@@ -103,4 +103,7 @@ test('a chip in the place of a part with leads is said', () => {
   const bead = planJob(job, tools).lines.find(({ line }) => line.designators === 'C9');
   const texts = bead === undefined ? [] : remarksOf(bead, words).map(({ text }) => text);
   expect(texts).toContainEqual(expect.stringMatching(/chip without leads/u));
+  expect(texts).toContainEqual(
+    expect.stringMatching(/With leads: Tantalum.+.22.µF .+, fits if …/u),
+  );
 });

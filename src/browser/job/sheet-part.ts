@@ -1,19 +1,15 @@
-import type { Sheet, SheetCheck, SheetStep } from '../../job/index.ts';
-import { beginMarkup, checkMarkup, stepMarkup, stepTitle } from '../../job-view/sheet-view.ts';
+import type { Sheet } from '../../job/index.ts';
+import { beginMarkup, checkMarkup, stepMarkup } from '../../job-view/sheet-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { capital, countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { refreshLive } from './live.ts';
 import { longList, type Row } from './long-list.ts';
+import { isAgain, itemsOf, offerItems, staysAsItWas, type Item } from './sheet-items.ts';
 import { arrange, isField, splitOff, writeField } from './sheet-writing.ts';
 import { drawSketch, whenDrawn } from './sketches.ts';
 
 /** The bench sheet: one thing at a time on a tablet, all of them on paper. */
-
-type Item =
-  | { id: string; title: string; done: boolean; kind: 'begin' }
-  | { id: string; title: string; done: boolean; kind: 'part'; step: SheetStep }
-  | { id: string; title: string; done: boolean; kind: 'check'; check: SheetCheck };
 
 const places = {
   begin: byId('bench-cautions', HTMLElement),
@@ -31,31 +27,10 @@ const section = byId('sheet', HTMLElement);
 
 let sheet: Sheet | undefined;
 let items: readonly Item[] = [];
+let latest: ReadonlyMap<string, Item> = new Map();
 let open = '';
 /** What has to have the focus once it is drawn anew. */
 let wanted: string | undefined;
-
-const itemsOf = ({ cautions, steps, checks }: Sheet): Item[] => [
-  ...(cautions.length === 0
-    ? []
-    : [{ id: 'begin', title: 'Before you begin', done: false, kind: 'begin' } as const]),
-  ...steps.map((step) => ({
-    id: `part ${step.id}`,
-    title: stepTitle(step),
-    done: step.isDone,
-    kind: 'part' as const,
-    step,
-  })),
-  ...(steps.length === 0
-    ? []
-    : checks.map((check) => ({
-        id: `check ${check.row.id}`,
-        title: capital(check.row.title),
-        done: check.check.done,
-        kind: 'check' as const,
-        check,
-      }))),
-];
 
 const elementOf = (item: Item, made: Sheet): HTMLElement => {
   const markup =
@@ -71,13 +46,6 @@ const elementOf = (item: Item, made: Sheet): HTMLElement => {
   return element;
 };
 
-/** Whether a part is worked on just like the one before it, so that paper need not say it again. */
-const isAgain = (item: Item, before: Item | undefined): boolean =>
-  item.kind === 'part' &&
-  before?.kind === 'part' &&
-  item.step.action === before.step.action &&
-  item.step.planned.line.id === before.step.planned.line.id;
-
 const indexOfOpen = (): number => {
   const at = items.findIndex(({ id }) => id === open);
   if (at >= 0) return at;
@@ -90,18 +58,6 @@ const indexOfOpen = (): number => {
 const countsOf = (kind: Item['kind']): { all: number; done: number } => {
   const own = items.filter((item) => item.kind === kind);
   return { all: own.length, done: own.filter(({ done }) => done).length };
-};
-
-let offered = '';
-
-/** Offers every part and check to go to; the list of a large board is made anew only if it changed. */
-const showChoice = (): void => {
-  const words = items.map(({ id, title, done }) => ({ id, text: `${done ? '✓ ' : ''}${title}` }));
-  const next = JSON.stringify(words);
-  if (next !== offered)
-    chooser.replaceChildren(...words.map(({ id, text }) => new Option(text, id)));
-  offered = next;
-  chooser.value = items[indexOfOpen()]?.id ?? '';
 };
 
 const showProgress = (all: boolean): void => {
@@ -122,7 +78,8 @@ const showProgress = (all: boolean): void => {
   byId('bench-before', HTMLButtonElement).disabled = all || at <= 0;
   byId('bench-after', HTMLButtonElement).disabled = all || at >= items.length - 1;
   chooser.disabled = all;
-  showChoice();
+  offerItems(chooser, items);
+  chooser.value = items[at]?.id ?? '';
 };
 
 const rowAt = (own: readonly Item[], index: number): Row => {
@@ -133,7 +90,8 @@ const rowAt = (own: readonly Item[], index: number): Row => {
     // What may be written in it is drawn anew each time.
     key: Symbol(item.id),
     make: () => {
-      const element = elementOf(item, made);
+      // Rows out of sight are drawn later than the edit that may have changed them.
+      const element = elementOf(latest.get(item.id) ?? item, made);
       if (isAgain(item, own[index - 1])) element.dataset['again'] = '';
       return element;
     },
@@ -158,11 +116,14 @@ const draw = (all: boolean): void => {
 const hasFocus = (): boolean =>
   Object.values(places).some((place) => place.contains(document.activeElement));
 
-const refresh = (made: Sheet): void => {
+/** Shows what changed since; `before` is what is shown, as far as that is known. */
+const refresh = (made: Sheet, before: readonly Item[]): void => {
+  const then = new Map(before.map((item) => [item.id, item]));
   for (const place of Object.values(places))
     for (const shown of place.querySelectorAll<HTMLElement>('[data-item]')) {
-      const item = items.find(({ id }) => id === shown.dataset['item']);
+      const item = latest.get(shown.dataset['item'] ?? '');
       if (item === undefined || item.kind === 'begin') continue;
+      if (staysAsItWas(item, then.get(item.id))) continue;
       refreshLive(shown, elementOf(item, made));
       if (item.kind === 'part') drawSketch(shown, item.step);
     }
@@ -171,12 +132,16 @@ const refresh = (made: Sheet): void => {
 
 /** Shows a sheet; what is being typed in stays as it is. */
 export const showSheet = (made: Sheet): void => {
+  const before = items;
   sheet = made;
   items = itemsOf(made);
-  if (hasFocus() && wanted === undefined) refresh(made);
+  latest = new Map(items.map((item) => [item.id, item]));
+  if (hasFocus() && wanted === undefined) refresh(made, before);
   else draw(whole.checked);
   whenDrawn(() => {
-    if (sheet !== undefined) showSheet(sheet);
+    if (sheet === undefined) return;
+    if (hasFocus()) refresh(sheet, []);
+    else draw(whole.checked);
   });
 };
 

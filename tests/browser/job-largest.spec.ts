@@ -1,0 +1,87 @@
+import { readFile } from 'node:fs/promises';
+import { paste } from './job-table.ts';
+import { expect, test } from './watched.ts';
+
+/** A board as large as any: nothing is fast there, but all of it works. */
+
+const LINES = 10_000;
+/** No task may hold the page up so long, ms, on a machine with other work to do as well. */
+const HANG = 8000;
+/** Parts in places where they are usual, so that many have to be replaced. */
+const PARTS = [
+  ['al-electrolytic-wet', 'interstage-coupling', 'µF'],
+  ['al-electrolytic-wet', 'bulk-rail', 'µF'],
+  ['ta-mno2-solid', 'local-decoupling', 'µF'],
+  ['pet-metallized', 'tone-stack', 'nF'],
+] as const;
+
+const row = (at: number): string => {
+  const [type, position, unit] = PARTS[at % PARTS.length] ?? PARTS[0];
+  const value = `${String(10 + (at % 120))} ${unit}`;
+  return [`C${String(at + 1)}`, 'capacitor', '', type, value, '', '', position].join('\t');
+};
+
+test('ten thousand lines go from the list to order, bench sheet, record and paper', async ({
+  page,
+}) => {
+  test.setTimeout(400_000);
+  const patient = { timeout: 120_000 };
+  await page.addInitScript(() => {
+    const longest = { ms: 0 };
+    Object.assign(window, { longest });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) longest.ms = Math.max(longest.ms, duration);
+    }).observe({ type: 'longtask' });
+  });
+  await page.goto('/job/');
+  const rows = Array.from({ length: LINES }, (_, at) => row(at));
+  await paste(page, rows.join('\n'), 'Designators, row 1');
+  await expect(page.locator('#rows-shown')).toHaveText(`${String(LINES)} rows.`, patient);
+  const to = (name: string) => page.getByRole('link', { name, exact: true }).click();
+  await to('Plan');
+  await expect(page.locator('#plan-said')).toContainText(`${String(LINES)} lines in`, patient);
+
+  await to('Order list');
+  const buy = page.locator('#order-list tbody tr');
+  await expect(buy.first()).toBeVisible(patient);
+
+  await to('Bench sheet');
+  const steps = page.locator('#bench-go option[value^="part"]');
+  await expect(page.locator('#bench-said')).toContainText(/part/iu, patient);
+  const all = await steps.count();
+  expect(all).toBeGreaterThan(LINES / 2);
+  const far = (await steps.nth(all - 20).getAttribute('value')) ?? '';
+  await page.locator('#bench-go').selectOption(far);
+  const title = (await page.locator('#bench-steps h3').textContent()) ?? '';
+  const designator = /C\d+/u.exec(title)?.[0] ?? '';
+  await page.getByLabel('Note', { exact: true }).fill('far down the board');
+  await page.locator('#bench-steps [data-bench="done"]').check();
+  await expect(page.locator('#bench-said')).toContainText(', 1 done', patient);
+
+  await to('Record');
+  const written = page.locator('#record-list tr', { hasText: 'far down the board' });
+  await expect(written).toContainText(designator, patient);
+  const download = page.waitForEvent('download', patient);
+  await page.locator('#record-csv').click();
+  const csv = await readFile(await (await download).path(), 'utf8');
+  expect(csv.split('\n').filter((line) => line.startsWith('C')).length).toBeGreaterThanOrEqual(
+    LINES,
+  );
+  expect(csv).toMatch(new RegExp(`^${designator},.*far down the board`, 'mu'));
+
+  // Paper has every part, however few of them are on the screen.
+  await to('Bench sheet');
+  const { ms } = await page.evaluate(
+    () => (window as unknown as { longest: { ms: number } }).longest,
+  );
+  expect(ms).toBeLessThan(HANG);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(page.locator('#bench-steps .bench-step')).toHaveCount(all);
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expect(page.locator('#bench-steps .bench-step')).toHaveCount(1);
+  // Nothing was lost on the way.
+  await page.reload();
+  await expect(page.locator('#rows-shown')).toHaveText(`${String(LINES)} rows.`, patient);
+  await to('Record');
+  await expect(written).toContainText(designator, patient);
+});
