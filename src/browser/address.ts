@@ -40,5 +40,8 @@ export const withAsked = (address: string): string => {
   return url.href;
 };
 
+/** The address of this page with what it is asked, as it may be printed. */
+export const thisAddress = (): string => location.origin + location.pathname + location.search;
+
 /** Whether an address is that of this page. */
 export const isHere = (address: string): boolean => address === location.pathname;

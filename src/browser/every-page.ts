@@ -1,8 +1,11 @@
 import { href } from '../components/links.ts';
-import { asked, pagePath } from './address.ts';
+import { asked, pagePath, thisAddress } from './address.ts';
 import { noteLookUp } from './recent.ts';
 
-/** What every page does: Ctrl+K or ⌘K leads to the box, and what was looked up is noted on leaving. */
+/**
+ * What every page does: Ctrl+K or ⌘K leads to the box, paper says when and where it was printed, and
+ * what was looked up is noted on leaving.
+ */
 
 const BOX = 'box';
 
@@ -15,6 +18,12 @@ addEventListener('keydown', (event) => {
     box.focus();
     box.select();
   } else location.assign(href(`/#${BOX}`));
+});
+
+addEventListener('beforeprint', () => {
+  const now = new Date().toISOString().slice(0, 16).replace('T', ' ');
+  const place = document.getElementById('printed-from');
+  if (place !== null) place.textContent = `Printed ${now} UTC from ${thisAddress()}`;
 });
 
 /** Numbers and words of a query are said after the heading of the page, so many characters at most. */

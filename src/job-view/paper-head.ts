@@ -2,19 +2,8 @@ import type { Job } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 
-/**
- * What heads every paper of a job: which board it is, when it was printed and where it was made.
- * @param address of the page
- */
-export const paperHead = (
-  { title, equipment, note }: Job,
-  { address, now }: { address: string; now: Date },
-): Element[] => [
+/** What heads every paper of a job: which board it is. When and where it was printed every page says. */
+export const paperHead = ({ title, equipment, note }: Job): Element[] => [
   h('p', {}, h('strong', {}, title || 'Job without a title')),
   ...[equipment, note].filter((text) => text.trim() !== '').map((text) => h('p', {}, text)),
-  h(
-    'p',
-    { class: 'small' },
-    `Printed ${now.toISOString().slice(0, 16).replace('T', ' ')} UTC from ${address}`,
-  ),
 ];

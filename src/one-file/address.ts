@@ -28,4 +28,6 @@ export const withAsked = (address: string): string => {
   return url.href;
 };
 
+export const thisAddress = (): string => new URL(addressWith({ fragment: '' }), location.href).href;
+
 export const isHere = (address: string): boolean => readPlace(address).path === here().path;

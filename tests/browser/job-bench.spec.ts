@@ -168,7 +168,8 @@ for (const [format, width] of [
         // The paper's width within margins of 15 mm, at 96 px to the inch.
         await page.setViewportSize({ width, height: 1000 });
         await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-        await expect(page.locator('#paper-head')).toContainText(/Printed .* from http/u);
+        await expect(page.locator('#paper-head')).not.toBeEmpty();
+        await expect(page.locator('#printed-from')).toHaveText(/^Printed .* UTC from http/u);
         const wide = await page.locator(`#${part} *`).evaluateAll((all, most) => {
           const seen = all.filter((one) => !one.closest('svg') && !one.closest('.hidden-text'));
           return seen.flatMap((one) => {

@@ -6,7 +6,9 @@ import { expect, test } from './watched.ts';
 const VIEWS = [
   { width: 1280, media: 'screen' },
   { width: 390, media: 'screen' },
-  { width: 720, media: 'print' },
+  // The width of A4 and of Letter within margins of 15 mm, at 96 px to the inch.
+  { width: 680, media: 'print' },
+  { width: 702, media: 'print' },
 ] as const;
 
 for (const path of onePageOfEachKind) {
@@ -29,5 +31,9 @@ for (const path of onePageOfEachKind) {
       }, media === 'screen');
       expect.soft(overflowing, `${width} px, ${media}`).toEqual([]);
     }
+    // On paper it says where it came from, controls stay away.
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    await expect(page.locator('#printed-from')).toContainText(`UTC from ${page.url()}`);
+    await expect(page.locator('.site-nav:visible, button:visible')).toHaveCount(0);
   });
 }

@@ -41,11 +41,9 @@ export const showPart = (part: string): void => {
 
 const head = byId('paper-head', HTMLElement);
 
-/** Puts on paper which job it is of, and where it was made. */
+/** Puts on paper which job it is of. */
 const drawHead = (): void => {
-  const address = `${location.origin}${location.pathname}`;
-  const parts = paperHead(current(), { address, now: new Date() });
-  head.replaceChildren(...parts.map((one) => toDom(one)));
+  head.replaceChildren(...paperHead(current()).map((one) => toDom(one)));
 };
 
 /** Takes a new plan. */
