@@ -19,6 +19,7 @@ for (const path of onePageOfEachKind) {
     for (const { width, media } of VIEWS) {
       await page.setViewportSize({ width, height: 900 });
       await page.emulateMedia({ media });
+      if (media === 'print') await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
       const overflowing = await page.evaluate((screen) => {
         const within = (element: Element): boolean =>
           element.closest(screen ? '.table-scroll, .skip, .hidden-text' : '.hidden-text, .skip') !==
@@ -32,7 +33,6 @@ for (const path of onePageOfEachKind) {
       expect.soft(overflowing, `${width} px, ${media}`).toEqual([]);
     }
     // On paper it says where it came from, controls stay away.
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await expect(page.locator('#printed-from')).toContainText(`UTC from ${page.url()}`);
     await expect(page.locator('.site-nav:visible, button:visible')).toHaveCount(0);
   });
