@@ -3,11 +3,14 @@ import { asked, keepAsked } from './address.ts';
 /** What the visitor has written, by key; what is not here takes the usual number. */
 export const given = new Map(new URLSearchParams(asked()));
 
-let waiting: ReturnType<typeof setTimeout> | undefined;
+/** Longest that the address may lag behind what was written, ms. */
+const LONGEST_LAG = 300;
+
+let waiting = false;
 
 const write = (): void => {
-  clearTimeout(waiting);
-  waiting = undefined;
+  if (!waiting) return;
+  waiting = false;
   keepAsked(new URLSearchParams([...given]));
 };
 
@@ -16,12 +19,16 @@ const write = (): void => {
  * Browsers take their time over it, so it waits until the answer to what was written stands there.
  */
 const writeAddressBar = (): void => {
-  waiting ??= setTimeout(write);
+  if (waiting) return;
+  waiting = true;
+  // Some browsers do not say when they have nothing else to do.
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(write, { timeout: LONGEST_LAG });
+  else setTimeout(write);
 };
 
-addEventListener('pagehide', () => {
-  if (waiting !== undefined) write();
-});
+addEventListener('pagehide', write);
+// Whatever is clicked, such as what copies the address, finds it as it should be.
+addEventListener('click', write, { capture: true });
 
 /** Forgets what the visitor has written under some keys. */
 export const dropGiven = (keys: Iterable<string>): void => {

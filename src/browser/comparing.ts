@@ -16,6 +16,7 @@ import type { AnyPart } from '../substitution/phrases.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
+import { drawerIn } from './drawn-place.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that puts two parts side by side. */
@@ -23,7 +24,7 @@ import { writeNote } from './note.ts';
 const place = byId('compare', HTMLDetailsElement);
 const form = byId('comparing', HTMLFormElement);
 const said = byId('compared', HTMLElement);
-const comparison = byId('comparison', HTMLElement);
+const drawComparison = drawerIn(byId('comparison', HTMLElement));
 
 const chosenIn = <P extends AnyPart>(shown: Shown<P>): Chosen =>
   readChosen(given.get(compareKey) ?? '', choiceNames(shown));
@@ -104,12 +105,12 @@ export const showComparison = <P extends AnyPart>(
   const b = besideOf('B', chosen.b, shown);
   const fault = chosen.faults.a ?? chosen.faults.b;
   if (a === undefined || b === undefined || fault !== undefined) {
-    comparison.replaceChildren();
+    drawComparison([]);
     say('');
     return;
   }
   const rows = partRows(a.assessment, b.assessment);
-  comparison.replaceChildren(...comparisonMarkup(shown, rows, [a, b]).map((piece) => toDom(piece)));
+  drawComparison(comparisonMarkup(shown, rows, [a, b]));
   say(besideSentence(besideRows(a.assessment, b.assessment)));
 };
 

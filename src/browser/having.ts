@@ -7,13 +7,14 @@ import type { AnyPart } from '../substitution/phrases.ts';
 import { typeName, type Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
+import { drawerIn } from './drawn-place.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that answers for a part that the visitor has. */
 
 const place = byId('have', HTMLDetailsElement);
 const form = byId('having', HTMLFormElement);
-const result = byId('having-result', HTMLElement);
+const drawResult = drawerIn(byId('having-result', HTMLElement));
 const said = byId('having-said', HTMLElement);
 
 const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
@@ -57,7 +58,7 @@ const showResult = <P extends AnyPart>(
   judgement: Judgement | undefined,
 ): void => {
   const { catalogue, having } = shown;
-  result.replaceChildren(...havingResult(shown, judgement).map((piece) => toDom(piece)));
+  drawResult(havingResult(shown, judgement));
   const words = `${typeName(catalogue, having)}: ${verdictWords[having.verdict]}`;
   if (said.textContent !== words) said.textContent = words;
 };
@@ -70,7 +71,7 @@ export const showHaving = <P extends AnyPart>(shown: Shown<P>, asked: HavingAske
   drawForm(asked);
   asked.fields.forEach(showNote);
   if (having === undefined) {
-    result.replaceChildren();
+    drawResult([]);
     said.textContent = '';
   } else {
     showResult({ ...shown, having }, asked.judgement);

@@ -2,7 +2,8 @@ import { href } from '../components/links.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { askedMark } from '../search/asked-mark.ts';
-import { asked, fragment, keepAsked } from './address.ts';
+import { fragment } from './address.ts';
+import { given, keepGiven } from './address-bar.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { forgetLookUps, lookUps } from './recent.ts';
 import { searchWords, type Hit } from './word-search.ts';
@@ -103,17 +104,13 @@ const showRecent = (): void => {
   section.hidden = false;
 };
 
-const keepInAddress = (text: string): void => {
-  keepAsked(text.trim() === '' ? '' : new URLSearchParams({ [KEY]: text }));
-};
-
 if (box !== null && atOnce !== null && pages !== null) {
   const update = (): void => {
     document.body.toggleAttribute('data-asked', box.value.trim() !== '');
     answer(box.value, atOnce, pages);
   };
   box.addEventListener('input', () => {
-    keepInAddress(box.value);
+    keepGiven(KEY, box.value);
     update();
   });
   box.form?.addEventListener('submit', (event) => {
@@ -123,8 +120,7 @@ if (box !== null && atOnce !== null && pages !== null) {
   box.addEventListener('focus', () => void fetched().catch(() => undefined), {
     once: true,
   });
-  const given = new URLSearchParams(asked()).get(KEY) ?? '';
-  if (given !== '') box.value = given;
+  box.value = given.get(KEY) ?? box.value;
   if (box.value !== '') update();
   if (fragment() === box.id) box.focus();
 }

@@ -5,13 +5,14 @@ import { evidenceForm, judgementMarkup } from '../substitution/judge-view.ts';
 import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
+import { drawerIn } from './drawn-place.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that asks whether the old part needs replacing at all. */
 
 const around = byId('judge-first', HTMLDetailsElement);
 const form = byId('evidence', HTMLFormElement);
-const place = byId('judgement', HTMLElement);
+const drawJudgement = drawerIn(byId('judgement', HTMLElement));
 
 const keys: readonly string[] = [...evidenceFields.map(({ key }) => key), signsKey];
 
@@ -57,7 +58,7 @@ export const showJudgement = (catalogue: Catalogue, asked: Asked): void => {
     // Only where it is known: what is usual for a type condemns no part.
     age: request.original.age?.typ,
   });
-  place.replaceChildren(...judgementMarkup(judgement).map((piece) => toDom(piece)));
+  drawJudgement(judgementMarkup(judgement));
 };
 
 /** Keeps what is written about the old part in the address, and has the page reckon again. */

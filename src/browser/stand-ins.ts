@@ -1,10 +1,10 @@
 import type { Assessment } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
 import { groundsMarkup } from '../substitution/grounds.ts';
 import type { AnyPart } from '../substitution/phrases.ts';
 import { resultsMarkup } from '../substitution/results.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { byId } from './by-id.ts';
+import { drawerIn } from './drawn-place.ts';
 
 /** The ranked stand-ins of a substitution page, and what their findings rest on. */
 
@@ -25,17 +25,24 @@ export const openTypes = (): Set<string> =>
     ),
   );
 
-/** Draws the stand-ins anew; what stood open stays open, and the keyboard stays where it was. */
+const drawResults = drawerIn(results);
+const drawGrounds = drawerIn(grounds);
+
+/** Draws the stand-ins; what stood open stays open, and the keyboard stays where it was. */
 export const showStandIns = <P extends AnyPart>(shown: Shown<P>): void => {
   const open = openTypes();
   const focused = focusedType();
   const isOpen = ({ candidate }: Assessment<P>): boolean => open.has(candidate.type);
-  results.replaceChildren(...resultsMarkup(shown, isOpen).map((piece) => toDom(piece)));
-  if (focused !== undefined) {
+  drawResults(resultsMarkup(shown, isOpen));
+  if (focused !== undefined && focusedType() !== focused) {
     document.getElementById(focused)?.querySelector('summary')?.focus({ preventScroll: true });
   }
+};
+
+/** Draws what is asked here, and what the findings rest on. */
+export const showGrounds = <P extends AnyPart>(shown: Shown<P>): void => {
   const sourcesOpen = grounds.querySelector('details')?.open ?? false;
-  grounds.replaceChildren(...groundsMarkup(shown).map((piece) => toDom(piece)));
+  drawGrounds(groundsMarkup(shown));
   grounds.querySelector('details')?.toggleAttribute('open', sourcesOpen);
 };
 

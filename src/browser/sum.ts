@@ -1,18 +1,18 @@
 import { readInputs, readSeed } from '../engine/sums/read-inputs.ts';
-import { resultOf } from '../engine/sums/run-sum.ts';
+import { answerTo, resultWith } from '../engine/sums/run-sum.ts';
 import type { Sum } from '../engine/sums/sum.ts';
 import type { Markup } from '../markup/node.ts';
-import { redraw } from '../markup/redraw.ts';
-import { toDom } from '../markup/to-dom.ts';
 import { hintOf, SEED_HINT } from '../sums/form.ts';
-import { answerOf, resultMarkup } from '../sums/result.ts';
+import { answerOf, outputsMarkup, resultMarkup } from '../sums/result.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { drawerIn } from './drawn-place.ts';
 import { habit, hasHabit, listenForHabit } from './habits.ts';
 import { siteFile } from './site-file.ts';
 import { loadSum } from './sum-loaders.ts';
+import { drawingInTurns, type Steps } from './turns.ts';
 
 /** Brings the page of a sum to life: works it out with the visitor's numbers, kept in the address. */
 
@@ -56,17 +56,23 @@ const showFault = (key: string, fault: string | undefined, hint: string): void =
 /** The pieces that the result shows; nothing yet while it shows those that were built. */
 let shown: Markup[] | undefined;
 
-/** Shows other pieces. What was built is drawn anew, what was drawn here only where it differs. */
+const drawPieces = drawerIn(place);
+
+/** Draws in the place of what was built, and leaves open what stood open, and the keyboard. */
+const drawFirst = (pieces: Markup[]): void => {
+  const isAtSeed = document.activeElement === fieldOf('seed');
+  const open = [...place.querySelectorAll('details')].map((details) => details.open);
+  drawPieces(pieces);
+  for (const [index, details] of place.querySelectorAll('details').entries()) {
+    details.open = open[index] ?? false;
+  }
+  if (isAtSeed) fieldOf('seed')?.focus();
+};
+
+/** Shows other pieces. */
 const draw = (pieces: Markup[]): void => {
-  if (shown === undefined) {
-    const isAtSeed = document.activeElement === fieldOf('seed');
-    const open = [...place.querySelectorAll('details')].map((details) => details.open);
-    place.replaceChildren(...pieces.map((piece) => toDom(piece)));
-    for (const [index, details] of place.querySelectorAll('details').entries()) {
-      details.open = open[index] ?? false;
-    }
-    if (isAtSeed) fieldOf('seed')?.focus();
-  } else redraw(place, shown, pieces);
+  if (shown === undefined) drawFirst(pieces);
+  else drawPieces(pieces);
   shown = pieces;
 };
 
@@ -78,25 +84,35 @@ const showSeed = (written: string): void => {
   if (field !== document.activeElement) field.value = written;
 };
 
-const show = ({ sum, facts }: Loaded): void => {
+/** Shows what the sum comes to with the numbers as they are now: first what it answers. */
+function* show({ sum, facts }: Loaded): Steps {
   const { given: values, faults } = readInputs(sum, facts, Object.fromEntries(given));
   for (const [key, input] of Object.entries(sum.inputs)) {
     showFault(key, faults[key], inHabit(hintOf(input), habit()));
   }
-  const { seed, fault } = readSeed(given.get('seed') ?? '');
-  const result = resultOf(sum, values, facts, habit(), seed);
-  const said = answerOf(sum, result, habit());
+  const answered = answerTo(sum, values, facts, habit());
+  const said = answerOf(sum, answered, habit());
   if (answer.textContent !== said) answer.textContent = said;
+  if (shown !== undefined) draw([outputsMarkup(sum, answered, habit()), ...shown.slice(1)]);
+  yield;
+  const { seed, fault } = readSeed(given.get('seed') ?? '');
+  const result = resultWith(answered, sum, facts, habit(), seed);
+  yield;
   draw(resultMarkup(sum, result, habit()));
   showSeed(given.get('seed') ?? String(seed));
   showFault('seed', fault, SEED_HINT);
-};
+}
+
+const showInTurns = drawingInTurns(place);
 
 const update = (): void => {
-  loaded().then(show, () => {
-    answer.textContent =
-      'What this sum needs could not be fetched; the result below is for the numbers that stood here at first.';
-  });
+  loaded().then(
+    (found) => void showInTurns(show(found)),
+    () => {
+      answer.textContent =
+        'What this sum needs could not be fetched; the result below is for the numbers that stood here at first.';
+    },
+  );
 };
 
 const take = ({ target }: Event): void => {

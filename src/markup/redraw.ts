@@ -1,9 +1,11 @@
 import type { Element as Piece, Markup } from './node.ts';
 import { toDom } from './to-dom.ts';
 
-/** What a piece has to share with another for its node to be kept: its tag and its classes. */
+/** What a piece has to share with another for its node to be kept: its tag, its classes and its id. */
 const kindOf = (piece: Markup): string =>
-  typeof piece === 'string' ? '' : `${piece.tag} ${piece.attributes['class'] ?? ''}`;
+  typeof piece === 'string'
+    ? ''
+    : `${piece.tag} ${piece.attributes['class'] ?? ''} ${piece.attributes['id'] ?? ''}`;
 
 const redrawAttributes = (element: Element, before: Piece, after: Piece): void => {
   for (const [name, value] of Object.entries(after.attributes)) {

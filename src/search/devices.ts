@@ -1,10 +1,11 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { AffixRow, DeviceRow } from '../schemas/devices.ts';
+import { remembered } from './remembered.ts';
 
 const plain = (text: string): string => text.toUpperCase().replace(/[\s\-./]/gu, '');
 
 /** Every number that a device goes by. */
-const numbersOf = (device: DeviceRow): string[] => [device.name, ...device.also].map(plain);
+const numbersOf = remembered(({ name, also }: DeviceRow): string[] => [name, ...also].map(plain));
 
 const affixesAt = (catalogue: Catalogue, place: AffixRow['place']): string[] =>
   catalogue.devices.affixes.filter((row) => row.place === place).map((row) => row.text);

@@ -2,20 +2,27 @@ import type { Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { devicesCalled, devicesLike, runsOf } from './devices.ts';
 import { tellingWords } from './names.ts';
+import { remembered } from './remembered.ts';
 
 /** Shortest word that says what a device is. */
 const SHORTEST = 3;
 
+/** Words of what each device is called and does, by the tables of devices. */
+const wordsOfEach = remembered(({ devices, functions }: Catalogue['devices']) => {
+  const does = new Map(functions.map(({ id, name }) => [id, name]));
+  return devices.map((device) => {
+    const called = [device.name, ...device.also, does.get(device.function) ?? ''];
+    return { device, bag: new Set(tellingWords(called.join(' '))) };
+  });
+});
+
 /** Devices that every word of a text names, by what they are called or by what they do. */
 const devicesNamed = (catalogue: Catalogue, text: string): DeviceRow[] => {
-  const { devices, functions } = catalogue.devices;
   const words = tellingWords(text).filter((word) => word.length >= SHORTEST);
   if (words.length === 0) return [];
-  return devices.filter((device) => {
-    const does = functions.find(({ id }) => id === device.function)?.name ?? '';
-    const bag = new Set(tellingWords([device.name, ...device.also, does].join(' ')));
-    return words.every((word) => bag.has(word));
-  });
+  return wordsOfEach(catalogue.devices).flatMap(({ device, bag }) =>
+    words.every((word) => bag.has(word)) ? [device] : [],
+  );
 };
 
 /**

@@ -1,4 +1,4 @@
-import { allKindPairings, type Catalogue } from '../engine/index.ts';
+import { kindPairing, type Catalogue } from '../engine/index.ts';
 import { kindPath } from '../substitution/kind-path.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { findNamesAmong, tellingWords } from './names.ts';
@@ -14,6 +14,10 @@ const kindsNamed = ({ kinds }: Catalogue, text: string): NamedPath[] => {
     .map(({ plural, name }) => [`/${plural}/`, `All about the ${name}`]);
 };
 
+/** Some rows of a table in its own order. */
+const inOrder = <Row>(table: Readonly<Record<string, Row>>, some: readonly Row[]): Row[] =>
+  some.length === 0 ? [] : Object.values(table).filter((row) => some.includes(row));
+
 /**
  * Pages about kinds of part besides capacitors that a text names: pairs of type and position where it
  * names both, else the types and the positions, and the kinds themselves.
@@ -25,15 +29,18 @@ export const kindLinks = (catalogue: Catalogue, text: string, query = ''): Named
     Object.values(catalogue.kindPositions),
     text,
   );
-  const pairs = allKindPairings(catalogue)
-    .filter(({ type, position, pairing }) => {
-      return pairing.met && types.includes(type) && positions.includes(position);
-    })
-    .flatMap(({ type, position }): NamedPath[] => {
-      const kind = catalogue.kinds[type.kind];
-      const name = `${type.name} in ${midSentence(position.name)}`;
-      return kind === undefined ? [] : [[`${kindPath(kind, type.id, position.id)}${query}`, name]];
-    });
+  const pairs = inOrder(catalogue.kindTypes, types).flatMap((type) =>
+    inOrder(catalogue.kindPositions, positions)
+      .filter(({ kind }) => kind === type.kind)
+      .filter((position) => kindPairing(catalogue, type, position).met)
+      .flatMap((position): NamedPath[] => {
+        const kind = catalogue.kinds[type.kind];
+        const name = `${type.name} in ${midSentence(position.name)}`;
+        return kind === undefined
+          ? []
+          : [[`${kindPath(kind, type.id, position.id)}${query}`, name]];
+      }),
+  );
   return [
     ...pairs,
     ...types.map(({ id, name }): NamedPath => [`/types/${id}/${query}`, name]),

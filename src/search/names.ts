@@ -2,6 +2,7 @@ import type { Catalogue } from '../engine/index.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { byUse } from './position-order.ts';
+import { remembered } from './remembered.ts';
 
 /** Words that say nothing about which type or position is meant. */
 const EMPTY_WORDS = new Set(
@@ -50,11 +51,13 @@ const best = <Row>(
 type NamedType = Pick<TypeRow, 'id' | 'name' | 'short_name'> & { family: string };
 type NamedPosition = Pick<PositionRow, 'id' | 'name' | 'also_called'> & { group: string };
 
-const typeWords = (row: NamedType): Set<string> =>
-  bagOf([row.name, row.short_name, row.family, row.id]);
+const typeWords = remembered((row: NamedType) =>
+  bagOf([row.name, row.short_name, row.family, row.id]),
+);
 
-const positionWords = (row: NamedPosition): Set<string> =>
-  bagOf([row.name, row.id, row.group, ...row.also_called]);
+const positionWords = remembered((row: NamedPosition) =>
+  bagOf([row.name, row.id, row.group, ...row.also_called]),
+);
 
 /** The types and positions that a text names, of those given. */
 export const findNamesAmong = <T extends NamedType, P extends NamedPosition>(

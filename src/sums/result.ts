@@ -2,7 +2,7 @@ import { href } from '../components/links.ts';
 import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
 import { DRAWS } from '../engine/sums/chance.ts';
 import type { SumPlot } from '../engine/sums/picture.ts';
-import { headlineOf, type SumResult } from '../engine/sums/run-sum.ts';
+import { headlineOf, type SumAnswer, type SumResult } from '../engine/sums/run-sum.ts';
 import type { Output, Sum, SumCell, SumNote, SumTable } from '../engine/sums/sum.ts';
 import { mapWords } from '../markup/map-words.ts';
 import { h, type Markup } from '../markup/node.ts';
@@ -29,7 +29,7 @@ const valueMarkup = ({ min, typ, max }: Range, print: Print) =>
     ? [print(typ)]
     : [print(typ), h('small', {}, ` ${print(min)} to ${print(max)}`)];
 
-const outputsMarkup = (sum: Sum, { outputs }: SumResult, habit?: Habit): Markup =>
+const outputsPiece = (sum: Sum, { outputs }: SumAnswer, habit?: Habit): Markup =>
   h(
     'dl',
     { class: 'sum-outputs' },
@@ -152,7 +152,7 @@ const chanceMarkup = (
 };
 
 /** The answer in a sentence: what a copied link should say at a glance. */
-export const answerOf = (sum: Sum, result: SumResult, habit?: Habit): string => {
+export const answerOf = (sum: Sum, result: SumAnswer, habit?: Habit): string => {
   if (result.answer !== undefined) return result.answer;
   const key = headlineOf(sum);
   const output = sum.outputs[key];
@@ -166,10 +166,18 @@ export const answerOf = (sum: Sum, result: SumResult, habit?: Habit): string => 
   return `${capital(output.label)}: ${print(range.typ)}${span}.`;
 };
 
+/** Notes and labels are written without a habit, as are the numbers in equations. */
+const asRead = (piece: Markup, habit?: Habit): Markup =>
+  mapWords(piece, (words) => inHabit(typeset(words), habit));
+
+/** The figures that a sum answers: the first piece of its result. */
+export const outputsMarkup = (sum: Sum, answer: SumAnswer, habit?: Habit): Markup =>
+  asRead(outputsPiece(sum, answer, habit), habit);
+
 /** All that a sum comes to, as pieces of its page. */
-export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup[] =>
-  [
-    outputsMarkup(sum, result, habit),
+export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup[] => [
+  outputsMarkup(sum, result, habit),
+  ...[
     result.notes.length > 0 && h('ul', { class: 'sum-notes' }, ...result.notes.map(noteMarkup)),
     ...result.tables.map((table) => tableMarkup(table, habit)),
     ...result.plots.map((plot) => plotted(plot, habit)),
@@ -183,5 +191,5 @@ export const resultMarkup = (sum: Sum, result: SumResult, habit?: Habit): Markup
       ),
   ]
     .filter((piece) => piece !== false)
-    // Notes and labels are written without a habit, as are the numbers in equations.
-    .map((piece) => mapWords(piece, (words) => inHabit(typeset(words), habit)));
+    .map((piece) => asRead(piece, habit)),
+];

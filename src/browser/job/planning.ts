@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { newPlanCache, planSteps, understandWith, type Job, type Plan } from '../../job/index.ts';
 import { cataloguePart } from '../catalogue-part.ts';
+import { takeSteps } from '../turns.ts';
 
 /** Plans a job in turns, so that typing never waits for it. */
 
@@ -13,16 +14,6 @@ const cache = newPlanCache();
 export const catalogueAt = (slice: string): Catalogue | undefined => loaded.get(slice);
 
 let run = 0;
-/** Lets the page do what waits; timers would make each turn wait for some milliseconds more. */
-const pause = (): Promise<void> =>
-  new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(undefined);
-  });
 
 /** Fetches what is wanted; what cannot be had is noted, so that it is asked for only once. */
 const fetchParts = async (positions: readonly string[], missing: Set<string>): Promise<void> => {
@@ -33,22 +24,6 @@ const fetchParts = async (positions: readonly string[], missing: Set<string>): P
       missing.add(position);
     }
   }
-};
-
-/** Takes steps until the last, with pauses between turns; nothing once nobody waits for it any more. */
-const takeSteps = async (
-  steps: Generator<undefined, Plan, undefined>,
-  isWanted: () => boolean,
-): Promise<Plan | undefined> => {
-  while (isWanted()) {
-    const end = performance.now() + TURN;
-    do {
-      const { done, value } = steps.next();
-      if (done === true) return value;
-    } while (performance.now() < end);
-    await pause();
-  }
-  return undefined;
 };
 
 /**
@@ -62,7 +37,8 @@ export const planInTurns = async (job: Job): Promise<Plan | undefined> => {
   const missing = new Set<string>();
   const understand = understandWith(await cataloguePart('reading'));
   for (;;) {
-    const plan = await takeSteps(planSteps(job, { catalogueAt, cache, understand }), isWanted);
+    const steps = planSteps(job, { catalogueAt, cache, understand });
+    const plan = await takeSteps(steps, isWanted, TURN);
     const toFetch = plan?.wanted.filter((position) => !missing.has(position)) ?? [];
     if (toFetch.length === 0) return plan;
     await fetchParts(toFetch, missing);

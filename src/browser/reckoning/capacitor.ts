@@ -23,7 +23,8 @@ import { listenForHaving, showHaving } from '../having.ts';
 import { listenForEvidence, showJudgement } from '../judge-first.ts';
 import { askedNow, inputFor, position, showFields, type } from '../number-fields.ts';
 import { showSought } from '../sought.ts';
-import { listenForOpening, openTypes, showStandIns } from '../stand-ins.ts';
+import { listenForOpening, openTypes, showGrounds, showStandIns } from '../stand-ins.ts';
+import type { Steps } from '../turns.ts';
 
 /** Reckons a substitution page with the visitor's numbers: a `Reckoning` (waking.ts). */
 
@@ -46,9 +47,8 @@ const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   };
 };
 
-const showResults = (shown: Shown, asked: Asked): void => {
-  showAnswer(answerSentence(shown.catalogue, type, shown.assessments, shown.habit));
-  showStandIns(shown);
+/** What the visitor asks about besides the list. */
+const showBesides = (shown: Shown, asked: Asked): void => {
   const { catalogue, having, habit } = shown;
   const { position: at } = asked.request;
   showHaving(shown, {
@@ -68,18 +68,24 @@ export const showNumbers = (catalogue: Catalogue): void => {
   showFields(fieldsFor(catalogue, readAsked(catalogue), habit()));
 };
 
-export const recompute = (catalogue: Catalogue): void => {
+export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   showNumbers(catalogue);
   const guideline = inputFor(guidelineKey);
   if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
   const shown = shownOf(catalogue, asked);
-  showResults(shown, asked);
+  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  yield;
+  showStandIns(shown);
+  yield;
+  showGrounds(shown);
+  yield;
+  showBesides(shown, asked);
   const { conditions } = resolveSituation(catalogue, asked.request);
   showCautions({ conditions, assessments: shown.assessments });
   showJudgement(catalogue, asked);
   showSought();
-};
+}
 
 export const listen = (update: () => void): void => {
   listenForEvidence(update);

@@ -8,18 +8,21 @@ import {
 import { deviceAnswer } from '../../device-view/answer.ts';
 import { deviceFields, type DeviceField } from '../../device-view/numbers.ts';
 import { citedBy, deviceResults } from '../../device-view/results.ts';
-import { toDom } from '../../markup/to-dom.ts';
 import { given } from '../address-bar.ts';
 import { showAnswer } from '../answer.ts';
 import { byId } from '../by-id.ts';
+import { drawerIn } from '../drawn-place.ts';
 import { habit } from '../habits.ts';
 import { writeNote } from '../note.ts';
+import type { Steps } from '../turns.ts';
 
 /** Reckons the page of a device in a use with the visitor's numbers: a `Reckoning` (waking.ts). */
 
 const form = byId('device-numbers', HTMLFormElement);
 const results = byId('results', HTMLElement);
 const { device = '', use = '' } = form.dataset;
+
+const drawResults = drawerIn(results);
 
 const inputOf = (key: string): HTMLInputElement | undefined => {
   const element = form.elements.namedItem(key);
@@ -64,7 +67,7 @@ const openItems = (): Set<string> =>
 
 const sourceList = (): HTMLDetailsElement | null => results.querySelector('#source-list');
 
-export const recompute = (catalogue: Catalogue): void => {
+export function* recompute(catalogue: Catalogue): Steps {
   const old = catalogue.devices.devices.find(({ id }) => id === device);
   const place = catalogue.devices.uses.find(({ id }) => id === use);
   if (old === undefined || place === undefined) return;
@@ -75,13 +78,12 @@ export const recompute = (catalogue: Catalogue): void => {
   const mine = Object.fromEntries(numbers);
   const assessments = deviceStandIns(catalogue, old, place, mine);
   showAnswer(deviceAnswer(old, place, assessments, habit()));
+  yield;
   const open = openItems();
   const cited = citedBy(catalogue.sources, assessments);
   const circumstances = deviceCircumstances(catalogue, old, place, mine);
   const shown = { catalogue, circumstances, assessments, cited, habit: habit() };
   const sourcesOpen = sourceList()?.open ?? false;
-  results.replaceChildren(
-    ...deviceResults(shown, (id) => open.has(id)).map((piece) => toDom(piece)),
-  );
+  drawResults(deviceResults(shown, (id) => open.has(id)));
   sourceList()?.toggleAttribute('open', sourcesOpen);
-};
+}

@@ -21,7 +21,8 @@ import { listenForHaving, showHaving } from '../having.ts';
 import { askedNow, position, showFields, type } from '../number-fields.ts';
 import { showSetting } from '../setting.ts';
 import { showSought } from '../sought.ts';
-import { listenForOpening, openTypes, showStandIns } from '../stand-ins.ts';
+import { listenForOpening, openTypes, showGrounds, showStandIns } from '../stand-ins.ts';
+import type { Steps } from '../turns.ts';
 
 /** Reckons a page about stand-ins of a kind besides capacitors: a `Reckoning` (waking.ts). */
 
@@ -59,18 +60,22 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
   showComparison(shown, (a, b) => kindPartRows(kind, original, a, b, habit));
 };
 
-export const recompute = (catalogue: Catalogue): void => {
+export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   showNumbers(catalogue);
   const shown = shownOf(catalogue, asked);
   showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  yield;
   showStandIns(shown);
+  yield;
+  showGrounds(shown);
+  yield;
   showBesides(shown, asked);
   showSetting(shown, asked);
   const { conditions } = resolveKindSituation(catalogue, asked.request);
   showCautions({ conditions, assessments: shown.assessments });
   showSought();
-};
+}
 
 export const listen = (update: () => void): void => {
   listenForHaving(update);

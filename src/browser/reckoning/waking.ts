@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { sayNotFetched } from '../answer.ts';
 import { cataloguePart } from '../catalogue-part.ts';
+import { drawingInTurns, type Steps } from '../turns.ts';
 
 /**
  * What reckons weighs far more than all else on a page that shows its answer already, so it is
@@ -11,8 +12,8 @@ import { cataloguePart } from '../catalogue-part.ts';
 export interface Reckoning {
   /** Has the page reckon anew whenever one of its parts asks for it. Called once, before all else. */
   listen?: (update: () => void) => void;
-  /** Shows all that the page says for the numbers as they are now. */
-  recompute: (catalogue: Catalogue) => void;
+  /** Shows all that the page says for the numbers as they are now, in steps: first the answer. */
+  recompute: (catalogue: Catalogue) => Steps;
   /** Writes numbers out as they are understood, save the one that is being typed. */
   showNumbers?: (catalogue: Catalogue) => void;
 }
@@ -37,6 +38,8 @@ const DRAWN = 'details:is(.script-only, .needs-script, #judge-first)';
  */
 export const reckonerOn = (part: string, load: () => Promise<Reckoning>): Reckoner => {
   let isAwake = false;
+  const results = document.getElementById('results');
+  const draw = drawingInTurns(...(results === null ? [] : [results]));
   const fetched = async (): Promise<[Reckoning, Catalogue]> => {
     const [reckoning, catalogue] = await Promise.all([load(), cataloguePart(part)]);
     if (!isAwake) reckoning.listen?.(update);
@@ -45,7 +48,7 @@ export const reckonerOn = (part: string, load: () => Promise<Reckoning>): Reckon
   };
   const update = (): void => {
     void fetched().then(([{ recompute }, catalogue]) => {
-      recompute(catalogue);
+      void draw(recompute(catalogue));
     }, sayNotFetched);
   };
   const showFields = (): void => {

@@ -153,23 +153,36 @@ const LEAST_BEYOND = 1e-12;
 export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
   catalogue.units[row.unit]?.si ?? row.unit;
 
-/** A judged demand with everything that a reader needs to check it. */
+/** How a known figure was reckoned, with what that means for the circuit today. */
+const workingOf = <P, C extends CommonCircumstances<P>>(
+  { model }: PreparedDemand<P, C>,
+  { outcome }: Judged,
+  part: P,
+  circumstances: C,
+): string =>
+  outcome.status === 'known'
+    ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
+        .filter((words) => words !== '')
+        .join('; ')
+    : 'not known';
+
+/**
+ * A judged demand with everything that a reader needs to check it. Its words and what it rests on are
+ * worked out when they are first read: of most findings only the verdict is.
+ */
 export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
-  { model, before: measureBefore }: PreparedDemand<P, C>,
+  prepared: PreparedDemand<P, C>,
   judged: Judged,
   part: P,
   circumstances: C,
 ): Finding => {
   const { demand, row, outcome, limit, beyond, verdict } = judged;
   const known = outcome.status === 'known';
-  const before = measureBefore();
-  const work = (): string =>
-    known
-      ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
-          .filter((words) => words !== '')
-          .join('; ')
-      : 'not known';
+  const before = prepared.before();
   let working: string | undefined;
+  let sources: SourceId[] | undefined;
+  let sureness: Sureness | undefined;
+  const sure = (): Sureness => (sureness ??= surenessOf(outcome, limit, row, part, circumstances));
   return {
     demand: demand.id,
     finding: row.id,
@@ -183,13 +196,25 @@ export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
     margin: known ? 1 / Math.max(beyond.unfavourable, LEAST_BEYOND) : 0,
     verdict,
     missing: known ? [] : outcome.missing,
-    // Put into words when it is read: of most findings only the verdict ever is.
     get working() {
-      return (working ??= work());
+      return (working ??= workingOf(prepared, judged, part, circumstances));
     },
     equation: row.equation,
     why: demand.why,
-    sources: sourcesOf(judged, part, circumstances),
-    ...surenessOf(outcome, limit, row, part, circumstances),
+    get sources() {
+      return (sources ??= sourcesOf(judged, part, circumstances));
+    },
+    get sure() {
+      return sure().sure;
+    },
+    get basis() {
+      return sure().basis;
+    },
+    get weakest() {
+      return sure().weakest;
+    },
+    get apart() {
+      return sure().apart;
+    },
   };
 };

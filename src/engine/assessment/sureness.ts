@@ -17,7 +17,7 @@ export interface Sureness {
   /** Properties that are known no better than that. */
   weakest: PropertyId[];
   /** How many times apart its ends lie, where that makes it less sure than its basis does. */
-  apart?: number;
+  apart?: number | undefined;
 }
 
 const BASES: readonly Basis[] = ['published', 'common-practice', 'memory'];

@@ -35,17 +35,27 @@ const wrongPolarity = (type: TypeRow, position: PositionRow): NotMet | undefined
     ? { met: false, why: 'a polar part, and the voltage here takes both signs' }
     : undefined;
 
+type Noted = ReadonlyMap<string, NotMet>;
+
+const sorted = new WeakMap<Catalogue['unlikelyPairs'], Noted>();
+
+const notedPairs = ({ unlikelyPairs }: Catalogue): Noted => {
+  const known = sorted.get(unlikelyPairs);
+  if (known !== undefined) return known;
+  const pairs = unlikelyPairs.map(({ type, position, why }) => {
+    return [`${type} ${position}`, { met: false, why }] as const;
+  });
+  const noted = new Map(pairs);
+  sorted.set(unlikelyPairs, noted);
+  return noted;
+};
+
 /** That a type is noted as not met in a position. */
 export const isNoted = (
   catalogue: Catalogue,
   type: TypeId,
   position: PositionId,
-): NotMet | undefined => {
-  const noted = catalogue.unlikelyPairs.find(
-    (pair) => pair.type === type && pair.position === position,
-  );
-  return noted && { met: false, why: noted.why };
-};
+): NotMet | undefined => notedPairs(catalogue).get(`${type} ${position}`);
 
 /** Whether a type is met as the old part in a position. */
 export const pairing = (catalogue: Catalogue, type: TypeRow, position: PositionRow): Pairing => {

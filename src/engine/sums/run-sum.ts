@@ -7,17 +7,21 @@ import { readInputs } from './read-inputs.ts';
 import { isRange, spanOf, typicalOf, type GivenValues } from './span.ts';
 import type { Sum, SumNote, SumTable } from './sum.ts';
 
-/** All that a sum comes to, as plain data in SI units. */
-export interface SumResult {
+/** What a sum answers, before all that goes with it. */
+export interface SumAnswer {
   sum: string;
   /** With the usual values for what was left out. */
   inputs: GivenValues;
   /** By output; those that are not defined for these inputs are missing. */
   outputs: Readonly<Record<string, Range>>;
-  /** Those that hold for these inputs. */
-  equations: readonly string[];
   /** The answer in words, where the headline alone says too little. */
   answer?: string;
+}
+
+/** All that a sum comes to, as plain data in SI units. */
+export interface SumResult extends SumAnswer {
+  /** Those that hold for these inputs. */
+  equations: readonly string[];
   /** How likely the ends of its chief outputs are; where several inputs have a width. */
   chances: readonly { output: string; chance: Chance }[];
   /** What the draws began with. */
@@ -35,25 +39,38 @@ export const headlineOf = (sum: Sum): string => {
 };
 
 /**
- * Works a sum out.
+ * What a sum answers: soon known, so that nobody waits for its plots.
  * @param habit how numbers stand in words of it
- * @param seed of what is drawn by chance; the same one draws the same
  */
-export const resultOf = (
+export const answerTo = (
   sum: Sum,
   given: GivenValues,
   facts: unknown,
   habit?: Habit,
+): SumAnswer => ({
+  sum: sum.id,
+  inputs: given,
+  outputs: spanOf(sum, given, facts),
+  ...(sum.answer === undefined ? {} : { answer: sum.answer(typicalOf(given), facts, habit) }),
+});
+
+/**
+ * All that a sum comes to beside what it answers.
+ * @param seed of what is drawn by chance; the same one draws the same
+ */
+export const resultWith = (
+  answer: SumAnswer,
+  sum: Sum,
+  facts: unknown,
+  habit?: Habit,
   seed: number = USUAL_SEED,
 ): SumResult => {
+  const given = answer.inputs;
   const values = typicalOf(given);
   const drawn = sum.laborious ? [] : (sum.drawn ?? [headlineOf(sum)]);
   return {
-    sum: sum.id,
-    inputs: given,
-    outputs: spanOf(sum, given, facts),
+    ...answer,
     equations: sum.equationsFor?.(values) ?? sum.equations,
-    ...(sum.answer === undefined ? {} : { answer: sum.answer(values, facts, habit) }),
     chances: drawn.flatMap((output) => {
       const chance = chanceOf(sum, given, facts, output, seed);
       return chance === undefined ? [] : [{ output, chance }];
@@ -67,6 +84,19 @@ export const resultOf = (
     ],
   };
 };
+
+/**
+ * Works a sum out.
+ * @param habit how numbers stand in words of it
+ * @param seed of what is drawn by chance; the same one draws the same
+ */
+export const resultOf = (
+  sum: Sum,
+  given: GivenValues,
+  facts: unknown,
+  habit?: Habit,
+  seed: number = USUAL_SEED,
+): SumResult => resultWith(answerTo(sum, given, facts, habit), sum, facts, habit, seed);
 
 /**
  * Works one of the bench sums out.

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
+import { remembered } from '../../search/remembered.ts';
 import { madeCodes } from './made-codes.ts';
 import { codeSlug } from './slug.ts';
 
@@ -78,12 +79,12 @@ const letters = ({ markings }: CodeCatalogue): string[] =>
   ).toSorted();
 
 /** Every code that has a page of its own; what would say no more than its row in a table has none. */
-export const listedCodes = (catalogue: CodeCatalogue): ListedCode[] => [
+export const listedCodes = remembered((catalogue: CodeCatalogue): ListedCode[] => [
   ...valueCodes(catalogue).map((code) => listed('value', code)),
   ...voltageCodes(catalogue).map((code) => listed('voltage', code)),
   ...temperatureCodes(catalogue).map(([code = '', ...also]) => listed('temperature', code, also)),
   ...letters(catalogue).map((code) => listed('letter', code)),
-];
+]);
 
 /** The address of a code's page, below the base. */
 export const codePath = ({ slug }: ListedCode): `/${string}` => `/read/codes/${slug}/`;
