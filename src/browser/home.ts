@@ -4,8 +4,10 @@ import { toDom } from '../markup/to-dom.ts';
 import { askedMark } from '../search/asked-mark.ts';
 import { fragment } from './address.ts';
 import { given, keepGiven } from './address-bar.ts';
+import type { AnswerPieces } from './at-once.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { forgetLookUps, lookUps } from './recent.ts';
+import { drawingInTurns, type Steps } from './turns.ts';
 import { searchWords, type Hit } from './word-search.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
@@ -44,6 +46,21 @@ const redraw = (place: HTMLElement, pieces: readonly Node[]): void => {
   [...place.querySelectorAll('a')].find((link) => link.getAttribute('href') === held)?.focus();
 };
 
+const inTurns = atOnce === null ? undefined : drawingInTurns(atOnce);
+
+/** Where else the last text led to: it stays until the same is known of the next one. */
+let shownRest: readonly Node[] = [];
+
+/** Shows what a text is, and in a turn of its own where else it leads to. */
+function* answerSteps(place: HTMLElement, { first, rest }: AnswerPieces): Steps {
+  if (first.length > 0) {
+    redraw(place, [...first, ...shownRest]);
+    yield;
+  }
+  shownRest = rest();
+  redraw(place, [...first, ...shownRest]);
+}
+
 /** Shows what the text says at once; whether that is anything. */
 const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
   fetched().then(
@@ -51,8 +68,8 @@ const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
       const pieces = await answerPieces(catalogue, text);
       // Typing may have gone on while the data came.
       if (box?.value !== text) return true;
-      redraw(place, pieces);
-      return pieces.length > 0;
+      await inTurns?.(answerSteps(place, pieces));
+      return box.value !== text || pieces.first.length + shownRest.length > 0;
     },
     () => {
       place.textContent = 'The data could not be fetched; please try again.';

@@ -91,13 +91,20 @@ const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Readin
 /** A text of letters alone is a name rather than a marking, unless the reader is sure of it. */
 const looksLikeMarking = (text: string): boolean => /\d|^[A-Za-z]\d?[A-Za-z]$/.test(text);
 
-/**
- * What the box on the first page says to a text at once: readings of it as a marking, and types and
- * positions that it names. Never throws.
- */
-export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit): Markup[] => {
+/** What the box on the first page says to a text. */
+export interface Answered {
+  /** What the text itself is: readings of it as a marking, devices that it names. */
+  first: Markup[];
+  /** Where else it leads to; worked out when it is asked for. */
+  rest: () => Markup[];
+}
+
+const nothing = (): Markup[] => [];
+
+/** The same in two turns, the first of them soon known. Never throws. */
+export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
-  if (trimmed === '') return [];
+  if (trimmed === '') return { first: [], rest: nothing };
   const mark = askedMark(trimmed);
   const readings = looksLikeMarking(mark)
     ? readMarking(catalogue, mark).slice(0, MOST.readings)
@@ -107,19 +114,30 @@ export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit):
   const title = /\d/u.test(mark) ? TYPE_NUMBER : 'Devices';
   const named = devices.length > 0 ? [section(title, ...devices)] : [];
   const folded = number?.sure === true && unlikelyMarkup(catalogue, readings, habit);
-  if (folded !== false) return [...named, folded];
+  if (folded !== false) return { first: [...named, folded], rest: nothing };
   const read =
     readings.length > 0
       ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
       : [];
-  const codes = codeLinks(catalogue, mark, readings);
   // A device that is only named beside a value waits for the value.
   const isValue =
     number === undefined && readings[0] !== undefined && readings[0].sure !== 'possible';
-  return [
-    ...(isValue ? [...read, ...named] : [...named, ...read]),
-    ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
-    ...nameParts(catalogue, trimmed),
-    ...kindParts(catalogue, trimmed, readings),
-  ];
+  const rest = (): Markup[] => {
+    const codes = codeLinks(catalogue, mark, readings);
+    return [
+      ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
+      ...nameParts(catalogue, trimmed),
+      ...kindParts(catalogue, trimmed, readings),
+    ];
+  };
+  return { first: isValue ? [...read, ...named] : [...named, ...read], rest };
+};
+
+/**
+ * What the box on the first page says to a text at once: readings of it as a marking, and types and
+ * positions that it names. Never throws.
+ */
+export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit): Markup[] => {
+  const { first, rest } = answerTo(catalogue, text, habit);
+  return [...first, ...rest()];
 };
