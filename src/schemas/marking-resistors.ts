@@ -103,3 +103,15 @@ export const failureRateRow = z.strictObject({
   percent_per_1000_h: positive,
   ...provenance,
 });
+
+/** A letter or word for how the resistance of a potentiometer follows its travel. */
+export const taperRow = z.strictObject({
+  letter: text.describe('letter or word as it is printed'),
+  law: z.enum(['linear', 'logarithmic', 'reverse logarithmic', 'S-shaped']),
+  half_min_percent: positive.describe('least share of the whole at half travel, per cent'),
+  half_max_percent: positive.describe('greatest share of the whole at half travel, per cent'),
+  settle: optionalText.describe('how to tell it from its rivals'),
+  use,
+  ...context,
+  ...provenance,
+});

@@ -7,6 +7,7 @@ import {
   resistorStyleRow,
   resistorTemperatureLetterRow,
   resistorToleranceRow,
+  taperRow,
 } from './marking-resistors.ts';
 import type { MarkingTable } from './marking-tables.ts';
 import type { Reference } from './tables.ts';
@@ -71,5 +72,13 @@ export const resistorTables = {
     key: ['letter'],
     references: [source],
     about: 'Letters for the failure rate of American military parts.',
+  },
+  'markings/tapers.csv': {
+    name: 'tapers',
+    row: taperRow,
+    key: ['letter', 'law'],
+    references: [source, bodies],
+    about:
+      'Letters and words for how the resistance of a potentiometer follows its travel. The same letter means different tapers by maker and age: measure at half travel.',
   },
 } as const satisfies Record<string, MarkingTable>;

@@ -22,6 +22,7 @@ import type {
   resistorStyleRow,
   resistorTemperatureLetterRow,
   resistorToleranceRow,
+  taperRow,
 } from './marking-resistors.ts';
 import type { arrangementRow, printedUnitRow } from './marking-print.ts';
 import type {
@@ -258,6 +259,7 @@ export interface MarkingTables extends ColourTables {
   letterFirstCodes: Rows<typeof letterFirstCodeRow>;
   resistorStyles: Rows<typeof resistorStyleRow>;
   failureRates: Rows<typeof failureRateRow>;
+  tapers: Rows<typeof taperRow>;
   printedUnits: Rows<typeof printedUnitRow>;
   arrangements: Rows<typeof arrangementRow>;
 }

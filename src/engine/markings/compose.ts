@@ -21,6 +21,7 @@ const resistorOf = (parse: Parse) => {
       'temperatureCoefficient',
       said(parse, 'coefficient')[0]?.coefficient ?? style?.coefficient,
     ),
+    ...given('taper', said(parse, 'taper')[0]?.taper),
     ...given('power', watts === undefined ? watts : exactly(watts)),
   };
 };

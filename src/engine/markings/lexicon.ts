@@ -10,6 +10,7 @@ import type { Item } from './scan.ts';
 import type { SeriesPlaces } from './series-places.ts';
 import { seriesPlacesOf } from './series-places.ts';
 import type { TemperatureCodes } from './temperature-tokens.ts';
+import { taperItems } from './tapers.ts';
 import { temperatureCodesOf, temperatureItems } from './temperature-tokens.ts';
 import { toleranceItems } from './tolerances.ts';
 import type { LookAlikes } from './text.ts';
@@ -100,6 +101,7 @@ const allItems = (
   ...toleranceItems(tables, bodies.capacitor, origins),
   ...temperatureItems(tables, bodies.capacitor, origins),
   ...resistorItems(tables, bodies.resistor, origins),
+  ...taperItems(tables, bodies.resistor, origins),
   ...wordItems(tables, bodies.any, origins),
 ];
 

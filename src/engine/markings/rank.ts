@@ -35,7 +35,7 @@ const valueKey = ({ parse }: Scored): string => {
 };
 
 const wholeKey = ({ value, reading }: Candidate): string => {
-  const { tolerance, ratedVoltage, temperatureCharacteristic } = reading;
+  const { tolerance, ratedVoltage, temperatureCharacteristic, taper } = reading;
   const { capacitanceChange, coefficient } = temperatureCharacteristic ?? {};
   return JSON.stringify([
     value,
@@ -44,6 +44,7 @@ const wholeKey = ({ value, reading }: Candidate): string => {
     temperatureCharacteristic?.code,
     capacitanceChange,
     coefficient,
+    taper?.law,
   ]);
 };
 
@@ -58,6 +59,8 @@ const partsKey = (way: Scored): string =>
           return `${key} ${slot ?? ''}${content.volts.min}-${content.volts.max}`;
         case 'temperature':
           return `${key} ${JSON.stringify(content.characteristic)}`;
+        case 'taper':
+          return `${key} ${content.taper.law}`;
         default:
           return key;
       }

@@ -66,6 +66,13 @@ export interface Climate {
   dampDays?: number;
 }
 
+/** How the resistance of a potentiometer follows its travel. */
+export interface Taper {
+  law: 'linear' | 'logarithmic' | 'reverse logarithmic' | 'S-shaped';
+  /** Share of the whole resistance between the wiper and the end it came from, at half travel. */
+  atHalf: { min: number; max: number };
+}
+
 /** How colours were read. */
 export interface ReadColours {
   /** Id in `markings/colour-schemes.csv`. */
@@ -120,6 +127,8 @@ export interface Reading {
   temperatureCoefficient?: Range;
   /** Rated power of a resistor, W. */
   power?: Range;
+  /** Only of a potentiometer, where it is marked. */
+  taper?: Taper;
   /** F, with tolerance and temperature; only where a temperature characteristic is marked. */
   capacitanceOverTemperature?: Range;
   /** Types that the marking suggests, the likeliest first. */

@@ -69,6 +69,12 @@ const otherTolerances = (
   });
 };
 
+/** How to find out the taper, where its letter means several. */
+const tapers = ({ parse }: Candidate): string[] =>
+  parse.taken.flatMap(({ meaning: { content } }) =>
+    content.says === 'taper' ? [content.settle] : [],
+  );
+
 /** What would settle between a reading and its rivals. */
 export const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
   if (candidates.some(({ parse }) => hasMadeUp(parse)))
@@ -82,6 +88,7 @@ export const settling = (candidates: readonly Candidate[], candidate: Candidate)
     ...new Set([
       ...measuring(candidates),
       ...texts,
+      ...tapers(candidate),
       ...otherwise(candidates, candidate),
       ...otherTolerances(candidates, candidate),
     ]),

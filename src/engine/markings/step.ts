@@ -45,6 +45,7 @@ const slotBits: Record<Slot, number> = {
   dielectric: 128,
   power: 256,
   'ac-voltage': 512,
+  taper: 1024,
 };
 
 const bitOf = (slot: Slot | undefined): number => (slot === undefined ? 0 : slotBits[slot]);
@@ -76,7 +77,11 @@ const met: Readonly<Record<Need, (step: Step) => boolean>> = {
 export const mayStand = ({ at, end, needs }: Token, marking: Marking): boolean =>
   needs.every((need) => {
     if (need === 'whole-word') return wordBegins(marking, at) && wordEnds(marking, end);
-    return need !== 'touching-before-value' || isFigure(marking.text.charAt(end));
+    return (
+      need !== 'touching-before-value' ||
+      isFigure(marking.text.charAt(end)) ||
+      marking.worn[end] === true
+    );
   });
 
 /** Whether a tolerance meaning is the one for the value that it stands behind. */

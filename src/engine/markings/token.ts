@@ -1,6 +1,6 @@
 import type { SourceId, TypeId } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
-import type { Climate, TemperatureCharacteristic, Tolerance } from './reading.ts';
+import type { Climate, Taper, TemperatureCharacteristic, Tolerance } from './reading.ts';
 import type { Assumed } from './text.ts';
 
 /** Where a meaning stands among its rivals in a table. */
@@ -40,7 +40,8 @@ export type Slot =
   | 'date'
   | 'climate'
   | 'dielectric'
-  | 'power';
+  | 'power'
+  | 'taper';
 
 /** What a token says. */
 export type Content =
@@ -71,6 +72,7 @@ export type Content =
   | { says: 'temperature'; characteristic: TemperatureCharacteristic }
   | { says: 'coefficient'; coefficient: Range }
   | { says: 'power'; watts: number }
+  | { says: 'taper'; taper: Taper; settle: string }
   | { says: 'style'; watts?: number; coefficient?: Range }
   /** `style` where figures of a style follow, as in `CM15`. */
   | { says: 'types'; style: boolean }

@@ -58,6 +58,12 @@ export const weights = {
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
   /** Two figures that are as well a usual voltage, as the 16 of `10 16` is. */
   dateForVoltage: -2,
+  /** How a potentiometer follows its travel, beside its resistance. */
+  taper: { usual: 2, other: 1.2, rare: 0.4 },
+  /** The same behind a code of figures alone, where a letter is rather something else. */
+  taperBehindFigures: -1.5,
+  /** A taper beside a tolerance tighter than potentiometers have. */
+  taperAndTightTolerance: -2.5,
   /** A failure rate behind the tolerance of a military part. */
   failureRate: 1.5,
   climate: 1.2,

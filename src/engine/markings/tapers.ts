@@ -1,0 +1,69 @@
+import type { MarkingTables } from '../../schemas/markings.ts';
+import { caseCost } from './case-cost.ts';
+import type { Names } from './names.ts';
+import { sayNumber } from './say.ts';
+import type { Item, Scan } from './scan.ts';
+import { isFigure, isLetter, wordBegins, wordEnds } from './text.ts';
+import type { Meaning, Need, Token } from './token.ts';
+import { weightOf, weights } from './weights.ts';
+import type { FoundWord } from './word-tree.ts';
+
+type Row = MarkingTables['tapers'][number];
+
+const BEFORE_VALUE: readonly Need[] = ['touching-before-value'];
+const BEHIND_VALUE: readonly Need[] = ['touching-value', 'resistor'];
+const BEHIND_GAP: readonly Need[] = ['after-value', 'resistor'];
+const BY_ITSELF: readonly Need[] = [];
+
+/** What a taper must have about it where it stands; nothing where it cannot stand. */
+const needsAt = (
+  { marking }: Scan,
+  at: number,
+  { word, end }: FoundWord<Item>,
+): readonly Need[] | undefined => {
+  const begins = wordBegins(marking, at);
+  const next = marking.text.charAt(end);
+  if (begins && (isFigure(next) || marking.worn[end] === true)) return BEFORE_VALUE;
+  if (isLetter(next) || !wordEnds(marking, end)) return undefined;
+  if (!begins) return BEHIND_VALUE;
+  return word.length === 1 ? BEHIND_GAP : BY_ITSELF;
+};
+
+const sayTaper = ({ law, half_min_percent: least, half_max_percent: most }: Row): string =>
+  `${law} taper: ${sayNumber(least)} to ${sayNumber(most)} % of the whole at half travel`;
+
+/** The letters and words for tapers of potentiometers, to be found. */
+export const taperItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] =>
+  tables.tapers.map((row) => {
+    const meaning: Meaning = {
+      slot: 'taper',
+      content: {
+        says: 'taper',
+        taper: {
+          law: row.law,
+          atHalf: { min: row.half_min_percent / 100, max: row.half_max_percent / 100 },
+        },
+        settle: row.settle,
+      },
+      bodies: bodies.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+      types: [],
+      means: () => sayTaper(row),
+      source: row.source,
+    };
+    const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+      const needs = needsAt(scan, at, found);
+      if (needs === undefined || found.assumed.length > 0) return undefined;
+      const behindFigures = isFigure(scan.marking.text.charAt(at - 1));
+      const weight =
+        weightOf(weights.taper, row.use) +
+        (behindFigures ? weights.taperBehindFigures : 0) +
+        caseCost(scan, at, found);
+      return { at, end: found.end, meaning, weight, needs, assumed: [] };
+    };
+    return [row.letter, { kind: 'word', take }];
+  });

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { readMarking } from '../../../src/engine/markings/index.ts';
+import type { Reading } from '../../../src/engine/markings/index.ts';
+import { catalogue, markings } from './tables.ts';
+
+const lawsOf = (readings: readonly Reading[], ohms: number): string[] =>
+  readings
+    .filter(({ resistance }) => Math.abs((resistance?.typ ?? 0) / ohms - 1) < 1e-9)
+    .flatMap(({ taper }) => taper?.law ?? []);
+
+/** What a potentiometer bears, its resistance in ohm and the tapers, the likelier first. */
+const pots: [string, number, string[]][] = [
+  ['B50K', 50e3, ['linear', 'logarithmic']],
+  ['b50k', 50e3, ['linear', 'logarithmic']],
+  ['50KB', 50e3, ['linear', 'logarithmic']],
+  ['B503', 50e3, ['linear', 'logarithmic']],
+  ['B4,7K', 4700, ['linear', 'logarithmic']],
+  ['A100K', 100e3, ['logarithmic', 'linear']],
+  ['100KA', 100e3, ['logarithmic', 'linear']],
+  ['A1M', 1e6, ['logarithmic', 'linear']],
+  ['100K A', 100e3, ['logarithmic', 'linear']],
+  ['C10K', 10e3, ['reverse logarithmic', 'logarithmic']],
+  ['W20K', 20e3, ['S-shaped']],
+  ['10KLIN', 10e3, ['linear']],
+  ['LIN 10K', 10e3, ['linear']],
+  ['1M LOG', 1e6, ['logarithmic']],
+  ['47k log', 47e3, ['logarithmic']],
+  ['REV LOG 50k', 50e3, ['reverse logarithmic']],
+];
+
+/** An F behind an M is an old unit of capacitance. */
+const isMicrofarad = (mark: string): boolean => mark.endsWith('MF');
+
+describe('a taper beside a resistance', () => {
+  test.each(pots)('%s is a potentiometer', (text, ohms, laws) => {
+    const readings = readMarking(catalogue, text);
+    expect(readings[0]?.resistance?.typ).toBeCloseTo(ohms, 6);
+    expect(lawsOf(readings, ohms)).toEqual(laws);
+  });
+
+  test('where the letter differs by maker, half travel tells', () => {
+    for (const reading of readMarking(catalogue, 'B50K').filter(({ taper }) => taper)) {
+      expect(reading.settleBy.some((text) => text.includes('half its travel'))).toBe(true);
+      expect(reading.sure).not.toBe('sure');
+    }
+  });
+
+  test('every taper of the table comes back with every value', () => {
+    for (const { letter, law } of markings.tapers) {
+      for (const value of ['1K', '2.2K', '5K', '10K', '25K', '47K', '50K', '100K', '470K', '1M']) {
+        const ohms = Number.parseFloat(value) * (value.endsWith('M') ? 1e6 : 1e3);
+        const marks = letter.length > 1 ? [`${value} ${letter}`] : [letter + value, value + letter];
+        for (const mark of marks.filter((one) => !isMicrofarad(one))) {
+          const laws = lawsOf(readMarking(catalogue, mark), ohms);
+          expect(laws, mark).toContain(law);
+        }
+      }
+    }
+  });
+
+  test.each([
+    ['106A', 10e-6],
+    ['A106', 10e-6],
+    ['C475', 4.7e-6],
+    ['A476K', 47e-6],
+    ['D103Z', 10e-9],
+    ['F103Z', 10e-9],
+    ['B 103 K', 10e-9],
+    ['47nB', 47e-9],
+  ])('%s stays a capacitor', (text, farads) => {
+    const [best] = readMarking(catalogue, text);
+    expect((best?.capacitance?.typ ?? NaN) / farads).toBeCloseTo(1, 9);
+    expect(best?.taper).toBeUndefined();
+  });
+});
