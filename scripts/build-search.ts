@@ -1,3 +1,4 @@
+import { globSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { createIndex, close, type PagefindIndex } from 'pagefind';
 import { edition } from '../src/text/edition.ts';
@@ -15,6 +16,9 @@ const addPage = async (index: PagefindIndex, page: IndexedPage): Promise<void> =
   if (errors.length > 0) throw new Error(`${url}: ${errors.join('; ')}`);
 };
 
+/** What comes with an index and no page asks for: ready-made boxes, and what searches other languages. */
+const UNUSED = '{pagefind-*ui.*,pagefind-highlight.js,wasm.unknown.pagefind}';
+
 const { index, errors } = await createIndex({
   // Without the point, 4.7 would be found as 47.
   includeCharacters: '.',
@@ -26,7 +30,9 @@ if (index === undefined) throw new Error(errors.join('; '));
 const added: Promise<void>[] = [];
 for (const page of indexedPages()) added.push(addPage(index, page));
 await Promise.all(added);
-const written = await index.writeFiles({ outputPath: join(SITE, 'pagefind') });
+const folder = join(SITE, 'pagefind');
+const written = await index.writeFiles({ outputPath: folder });
 if (written.errors.length > 0) throw new Error(written.errors.join('; '));
+for (const name of globSync(UNUSED, { cwd: folder })) rmSync(join(folder, name));
 await close();
 console.log(`${edition.name} ${edition.version}: ${added.length} pages indexed`);

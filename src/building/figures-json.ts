@@ -6,9 +6,7 @@ const rounded = (value: unknown): unknown => {
     return Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
   if (typeof value !== 'object' || value === null) return value;
   if (Array.isArray(value)) return value.map(rounded);
-  const all: Record<string, unknown> = {};
-  for (const [key, one] of Object.entries(value)) all[key] = rounded(one);
-  return all;
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, rounded(one)]));
 };
 
 /**

@@ -10,6 +10,11 @@ test('figures have three digits; what is not there is left out; what is no numbe
   expect(figuresJson(page)).toBe('{"a":1.23e-9,"b":[null,null,"x",null],"d":{"e":-98800}}');
 });
 
+test('a key is a key, whatever it is called', () => {
+  const page = Object.fromEntries([['__proto__', null]]);
+  expect(figuresJson({ a: page })).toBe('{"a":{"__proto__":null}}');
+});
+
 test('is what rounding each figure while it is written would give', () => {
   fc.assert(
     fc.property(fc.object(), (page) => {
