@@ -53,3 +53,21 @@ test('a working is written in the units that a reader likes', async ({ page }) =
   await expect(page.locator('#results')).toContainText('µF');
   await expect(page.locator('#results')).not.toContainText(/\d\u00A0nF/u);
 });
+
+test('colours are chosen once, kept, and there before anything is painted', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'light' });
+  const paper = (): Promise<string> =>
+    page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  await page.goto('/');
+  const light = await paper();
+  await page.getByRole('radio', { name: 'dark' }).check();
+  const dark = await paper();
+  expect(dark).not.toBe(light);
+  await page.goto('/types/', { waitUntil: 'commit' });
+  await expect.poll(paper).toBe(dark);
+  await expect(page.getByRole('radio', { name: 'dark' })).toBeChecked();
+  await page.getByRole('radio', { name: 'as the system' }).check();
+  expect(await paper()).toBe(light);
+  await page.reload();
+  expect(await paper()).toBe(light);
+});

@@ -122,6 +122,39 @@ test('an update is offered and comes only when asked for', async ({ page, host }
   await expect(page.locator('#what')).toHaveText('What is new');
 });
 
+test('no update is offered over a job that is open', async ({ page, host }) => {
+  await visit(page, `${host.origin}/job/`);
+  await page.locator('[data-demo]').first().click();
+  await expect(page.locator('#job-title')).not.toHaveValue('');
+  publish(host, 'What is new');
+  expect(await lookForUpdate(page)).toBe('installed');
+  await expect(page.locator('#update')).toBeHidden();
+  await page.goto(`${host.origin}/types/`);
+  await expect(page.locator('#update')).toBeVisible();
+});
+
+test('where the link is metered all is fetched only after a question', async ({ page, host }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(navigator, 'connection', { value: { saveData: true } });
+  });
+  await visit(page, `${host.origin}/offline/`);
+  const answers = [false, true];
+  const questions: string[] = [];
+  page.on('dialog', async (dialog) => {
+    questions.push(dialog.message());
+    await (answers.shift() === true ? dialog.accept() : dialog.dismiss());
+  });
+  await page.locator('#save-all').click();
+  await expect(page.locator('#save-all')).toBeEnabled();
+  await expect(page.locator('#saving')).toHaveText(/^\d+ files\.$/);
+  await page.locator('#save-all').click();
+  await expect(page.locator('#saving')).toContainText('of', { timeout: 30_000 });
+  expect(questions).toEqual([
+    expect.stringMatching(/metered.*\d+\u00a0MB/),
+    expect.stringMatching(/metered.*\d+\u00a0MB/),
+  ]);
+});
+
 test('a half-finished update leaves the old edition whole', async ({ page, host }) => {
   await visit(page, `${host.origin}/`);
   publish(host, 'What is new', 'What is neither');
