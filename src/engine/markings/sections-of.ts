@@ -1,3 +1,4 @@
+import { exactly } from '../quantities/range.ts';
 import { given } from './given.ts';
 import type { Parse } from './parse.ts';
 import type { Section, Tolerance } from './reading.ts';
@@ -7,9 +8,15 @@ import type { Content } from './token.ts';
 const isValue = ({ says }: Content): boolean => says === 'capacitance' || says === 'sections';
 
 /** Capacitances that a token gives, F, with the signs that stand before them. */
-const valuesOf = (content: Content): { value: number; symbol?: string | undefined }[] => {
+const valuesOf = (
+  content: Content,
+): { value: number; symbol?: string | undefined; volts?: number | undefined }[] => {
   if (content.says === 'sections')
-    return content.values.map((value, index) => ({ value, symbol: content.symbols[index] }));
+    return content.values.map((value, index) => ({
+      value,
+      symbol: content.symbols[index],
+      volts: content.volts?.[index],
+    }));
   return content.says === 'capacitance' ? [{ value: content.value }] : [];
 };
 
@@ -29,10 +36,11 @@ export const sectionsOf = ({ taken }: Parse, tolerance: Tolerance | undefined): 
   const sections: Section[] = [];
   let sign: string | undefined;
   for (const content of contents) {
-    for (const { value, symbol } of valuesOf(content)) {
+    for (const { value, symbol, volts } of valuesOf(content)) {
       sections.push({
         capacitance: withTolerance(value, tolerance),
         ...given('symbol', symbol ?? sign),
+        ...given('ratedVoltage', volts === undefined ? volts : exactly(volts)),
       });
       sign = undefined;
     }

@@ -54,7 +54,13 @@ export type Content =
       withUnit: boolean;
     }
   /** `symbols` stand at as many places as values; some may have none. */
-  | { says: 'sections'; values: number[]; symbols: (string | undefined)[] }
+  | {
+      says: 'sections';
+      values: number[];
+      symbols: (string | undefined)[];
+      /** Rated voltage of each, V, where every one stands with its voltage. */
+      volts?: number[];
+    }
   | { says: 'symbol'; symbol: string }
   | { says: 'resistance'; value: number; figures: string; withUnit: boolean }
   | {

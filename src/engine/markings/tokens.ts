@@ -5,6 +5,7 @@ import { figureValuesAt } from './figure-values.ts';
 import { letterValuesAt } from './letter-values.ts';
 import { powersAt } from './powers.ts';
 import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
+import { ratedSectionsAt } from './rated-sections.ts';
 import { sectionsAt } from './sections.ts';
 import type { Scan } from './scan.ts';
 import { wordsFoundAt } from './scan.ts';
@@ -41,6 +42,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     withoutUnit,
     words,
     sectionsAt(scan, at),
+    ratedSectionsAt(scan, at),
     powersAt(scan, at),
     mantissaValuesAt(scan, at),
     singleCharactersAt(scan, at),

@@ -115,12 +115,19 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
         .map((word) => voltsToken(at, word.end, word, number.value * word.row.factor, number));
     });
 
-/** Two voltages with one word, such as `350/500V`: the lower one is the rating. */
+/** Index after a sign for volts that touches the figures, or the same index where there is none. */
+const behindVolts = (scan: Scan, at: number): number =>
+  voltsFoundAt(scan, at)
+    .filter(({ item: { row }, assumed }) => row.place === 'after' && assumed.length === 0)
+    .findLast(({ item: { row } }) => row.role === 'rated')?.end ?? at;
+
+/** Two voltages, such as `350/500V` and `350V/385V`: the lower one is the rating. */
 const pairAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at).flatMap((first) => {
     if (madeUp(first.assumed) > 0) return [];
-    if (!'/-'.includes(scan.marking.text.charAt(first.end) || ' ')) return [];
-    return writtenAt(scan, first.end + 1)
+    const stroke = behindVolts(scan, first.end);
+    if (!'/-'.includes(scan.marking.text.charAt(stroke) || ' ')) return [];
+    return writtenAt(scan, stroke + 1)
       .filter((second) => first.value > 0 && second.value > first.value)
       .filter((second) => isVoltage(scan, first) && isVoltage(scan, second))
       .flatMap((second) =>

@@ -28,8 +28,8 @@ const pots: [string, number, string[]][] = [
   ['REV LOG 50k', 50e3, ['reverse logarithmic']],
 ];
 
-/** An F behind an M is an old unit of capacitance. */
-const isMicrofarad = (mark: string): boolean => mark.endsWith('MF');
+/** Behind an M, an F makes an old unit of capacitance of it, and a W one of power. */
+const isUnit = (mark: string): boolean => mark.endsWith('MF') || mark.endsWith('MW');
 
 describe('a taper beside a resistance', () => {
   test.each(pots)('%s is a potentiometer', (text, ohms, laws) => {
@@ -50,7 +50,7 @@ describe('a taper beside a resistance', () => {
       for (const value of ['1K', '2.2K', '5K', '10K', '25K', '47K', '50K', '100K', '470K', '1M']) {
         const ohms = Number.parseFloat(value) * (value.endsWith('M') ? 1e6 : 1e3);
         const marks = letter.length > 1 ? [`${value} ${letter}`] : [letter + value, value + letter];
-        for (const mark of marks.filter((one) => !isMicrofarad(one))) {
+        for (const mark of marks.filter((one) => !isUnit(one))) {
           const laws = lawsOf(readMarking(catalogue, mark), ohms);
           expect(laws, mark).toContain(law);
         }
