@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { lossHeat } from '../../src/engine/equations/alternating.ts';
 import { factorUnderBias } from '../../src/engine/equations/bias.ts';
 import { ageingLoss } from '../../src/engine/equations/drift.ts';
-import { lossResistance } from '../../src/engine/equations/inrush.ts';
 import { wearLife } from '../../src/engine/equations/life.ts';
-import { reactiveCurrent } from '../../src/engine/equations/mains.ts';
 import { acVoltage } from '../../src/engine/findings/alternating.ts';
 import { reverseWithstood } from '../../src/engine/findings/reverse.ts';
 import { peakVoltage, ratedVoltage, voltageMargin } from '../../src/engine/findings/voltage.ts';
@@ -115,11 +114,12 @@ const said: Record<string, (one: Given) => number | string | Range> = {
     const row = coreRiseOf(catalogue, one.word('type'), bodyOfRow(can, 'listed'));
     return one.number('surface') * (row?.ratio ?? NaN);
   },
-  'loss-heat': (one) => {
-    const [hertz, farad] = [one.number('f'), one.number('c')];
-    const current = reactiveCurrent(hertz, exactly(farad), one.number('volts')).typ;
-    return current ** 2 * lossResistance(one.number('tan'), hertz, farad);
-  },
+  'loss-heat': (one) =>
+    lossHeat(one.number('volts'), {
+      frequency: one.number('f'),
+      capacitance: one.number('c'),
+      loss: one.number('tan'),
+    }),
   'ripple-life': (one) =>
     lifeByRise(
       one.number('rated') * one.number('share') ** 2,

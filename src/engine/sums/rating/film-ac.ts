@@ -1,3 +1,4 @@
+import { lossHeat, voltageByEdge, voltageByHeat } from '../../equations/alternating.ts';
 import { reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
@@ -91,16 +92,16 @@ export const filmAc = defineSum({
     'I = 2*pi*f*C*U',
   ],
   at: ({ c, rating, loss, heat, edge, f, u }) => {
-    const admittance = 2 * Math.PI * f * c;
-    const byHeat = Math.sqrt(heat / (admittance * loss));
-    const byEdge = edge / (2 * Math.PI * f * Math.SQRT2);
+    const part = { frequency: f, capacitance: c, loss };
+    const byHeat = voltageByHeat(heat, part);
+    const byEdge = voltageByEdge(edge, f);
     const allowed = Math.min(rating, byHeat, byEdge);
     return {
       allowed,
       byHeat,
       byEdge,
       share: u / allowed,
-      power: admittance * loss * u ** 2,
+      power: lossHeat(u, part),
       current: reactiveCurrent(f, exactly(c), u).typ,
     };
   },

@@ -1,0 +1,23 @@
+import { exactly } from '../quantities/range.ts';
+import { lossResistance } from './inrush.ts';
+import { reactiveCurrent } from './mains.ts';
+
+/** A capacitance (F) with the share of its loss at a frequency (Hz). */
+export interface Lossy {
+  frequency: number;
+  capacitance: number;
+  loss: number;
+}
+
+/** Heat (W) that the loss makes of an alternating voltage (V): I^2*R, which is 2*pi*f*C*D*U^2. */
+export const lossHeat = (voltage: number, { frequency, capacitance, loss }: Lossy): number =>
+  reactiveCurrent(frequency, exactly(capacitance), voltage).typ ** 2 *
+  lossResistance(loss, frequency, capacitance);
+
+/** Alternating voltage (V) whose loss makes so much heat (W). */
+export const voltageByHeat = (heat: number, part: Lossy): number =>
+  Math.sqrt(heat / lossHeat(1, part));
+
+/** Alternating voltage (V) whose steepest place is as steep as an edge (V/s): s/(2*pi*f*sqrt(2)). */
+export const voltageByEdge = (edge: number, frequency: number): number =>
+  edge / (2 * Math.PI * frequency * Math.SQRT2);
