@@ -40,9 +40,17 @@ const readingsOf = (catalogue: Catalogue, { marking, kind, type }: Line): Readin
   });
 };
 
-/** The one reading that there is, if it is more than possible. */
-const settledOf = (readings: readonly Reading[]): Reading | undefined =>
-  readings.length === 1 && readings[0]?.sure !== 'possible' ? readings[0] : undefined;
+/** Readings that fill the line differently; what only a page about them tells apart counts once. */
+const differing = (readings: readonly Reading[], line: Line): Reading[] => {
+  const said = readings.map((one) => JSON.stringify(typedFrom(one, line)));
+  return readings.filter((_, index) => said.indexOf(said[index] ?? '') === index);
+};
+
+/** The reading that all come to, if it is more than possible. */
+const settledOf = (readings: readonly Reading[], line: Line): Reading | undefined =>
+  differing(readings, line).length === 1 && readings[0]?.sure !== 'possible'
+    ? readings[0]
+    : undefined;
 
 /** What a parts list calls a device; nothing for what is none. */
 const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
@@ -85,15 +93,16 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
 
 const askMarking = (line: Line, readings: readonly Reading[]): Ask[] => {
   const isAnswered = line.value.trim() !== '';
-  if (isAnswered || readings.length === 0 || settledOf(readings) !== undefined) return [];
-  const choices = readings.slice(0, MOST_CHOICES).map((reading) => {
+  if (isAnswered || readings.length === 0 || settledOf(readings, line) !== undefined) return [];
+  const several = differing(readings, line);
+  const choices = several.slice(0, MOST_CHOICES).map((reading) => {
     return { label: inWords(reading), set: typedFrom(reading, line) };
   });
   return [
     {
       about: 'marking',
       question:
-        readings.length === 1
+        several.length === 1
           ? `“${line.marking}” is not quite clear. Is it this?`
           : `“${line.marking}” may be read in several ways. Which is it?`,
       choices,
@@ -212,7 +221,7 @@ const understoodOther = (
 export const understoodLine = (catalogue: Catalogue, said: Line): Understood => {
   const line = { ...said, kind: kindMeant(catalogue, said.kind) };
   const readings = readingsOf(catalogue, line);
-  const settled = settledOf(readings);
+  const settled = settledOf(readings, line);
   const other = understoodOther(catalogue, line, settled);
   if (other !== undefined)
     return { ...other, asks: [...askMarking(line, readings), ...other.asks] };

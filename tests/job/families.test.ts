@@ -78,6 +78,12 @@ describe('a line of each family is planned', () => {
       /arbon.*100.kΩ/u,
     ],
     [
+      'a pot by its marking, whatever its letter says of the taper',
+      { kind: 'pot', marking: 'B50K', type: 'carbon-pot', position: 'volume-control' },
+      'assessed',
+      /arbon.*50.kΩ/u,
+    ],
+    [
       'what is called a pot and is a trimmer',
       { ...trimmer, kind: 'Pot' },
       'assessed',
