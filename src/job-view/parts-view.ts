@@ -34,6 +34,9 @@ export const COLUMNS: readonly Column[] = [
 /** What a cell shows of a line; names stand for ids. */
 export type CellText = (line: Line, field: Column['field']) => string;
 
+/** A field of one line drops line breaks, and the words around them would run together. */
+const onOneLine = (text: string): string => text.replaceAll(/\s*[\r\n]+\s*/gu, ' ');
+
 /** A row of the parts list to type in; rows are counted from one. */
 export const partRow = (line: Line, row: number, textOf: CellText): Element =>
   h(
@@ -57,7 +60,7 @@ export const partRow = (line: Line, row: number, textOf: CellText): Element =>
           'data-field': field,
           'aria-label': `${label}, row ${String(row)}`,
           list,
-          value: textOf(line, field) || undefined,
+          value: onOneLine(textOf(line, field)) || undefined,
           maxlength: 2000,
           autocomplete: 'off',
           spellcheck: 'false',

@@ -47,6 +47,32 @@ const byContents = (cells: readonly string[]): ColumnField | undefined => {
   return CONTENTS.find(([, fits]) => said.filter(fits).length >= said.length * ENOUGH)?.[0];
 };
 
+/** Whether cells look like a field. */
+const holds = (cells: readonly string[], field: ColumnField): boolean =>
+  byContents(cells) === field;
+
+/**
+ * What the words at the head say, save that a word such as “part”, which heads designators in one
+ * list and kinds in another, gives way to a column that holds designators.
+ */
+const wordsAsMeant = (
+  named: readonly (ColumnField | undefined)[],
+  cellsOf: (at: number) => readonly string[],
+): (ColumnField | undefined)[] => {
+  const holders = named.flatMap((field, at) =>
+    (field === undefined || field === 'designators') && holds(cellsOf(at), 'designators')
+      ? [at]
+      : [],
+  );
+  const [holder] = holders;
+  if (holder === undefined || holders.includes(named.indexOf('designators'))) return [...named];
+  const other = named.includes('kind') ? undefined : 'kind';
+  return named.map((field, at) => {
+    if (at === holder) return 'designators';
+    return field === 'designators' ? other : field;
+  });
+};
+
 /**
  * What the columns of a table seem to hold, by the words that head them, else by their contents;
  * for the visitor to confirm. Each field is given to one column at most, the first that fits.
@@ -57,21 +83,23 @@ export const guessColumns = (rows: readonly Row[], words: readonly ColumnWordRow
   const named = head.map((cell) => fieldOf.get(tidy(cell)));
   const hasHeader = named.some((field) => field !== undefined);
   const body = rows.slice(hasHeader ? 1 : 0, SAMPLE);
+  const cellsOf = (at: number): string[] => body.map(({ cells }) => cells[at] ?? '');
+  const meant = wordsAsMeant(named, cellsOf);
   const taken = new Set<ColumnField>();
   const claim = (field: ColumnField | undefined): ColumnField | undefined => {
     if (field === undefined || taken.has(field)) return undefined;
     taken.add(field);
     return field;
   };
-  const first = named.map(claim);
+  const first = meant.map(claim);
   // A row that is longer than the one that names the columns is broken, not wider.
   const width = hasHeader
     ? head.length
     : Math.max(0, ...rows.slice(0, SAMPLE).map(({ cells }) => cells.length));
   const fields = Array.from({ length: width }, (_, at) => {
     // A column with a word of its own that says something else is not guessed again.
-    if (named[at] !== undefined) return first[at];
-    return claim(byContents(body.map(({ cells }) => cells[at] ?? '')));
+    if (named[at] !== undefined || meant[at] !== undefined) return first[at];
+    return claim(byContents(cellsOf(at)));
   });
   return { hasHeader, fields };
 };

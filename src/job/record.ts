@@ -1,4 +1,6 @@
 import { formatQuantity, type Catalogue } from '../engine/index.ts';
+import { evidenceFields } from '../substitution/old-part.ts';
+import { PART_LIMITS } from '../substitution/typed-numbers.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { readInWords } from './bench-fields.ts';
 import { fieldsAt } from './outside.ts';
@@ -81,11 +83,23 @@ const READINGS = {
   insulation: 'insulation',
 } as const;
 
+/** A number without a unit, which is read in the unit that its field asks in. */
+const BARE = /^[\d.,\s–-]+$/u;
+
+const unitAsked = (key: string): string =>
+  key === 'age'
+    ? PART_LIMITS.age.bare
+    : (evidenceFields.find(({ reading }) => reading === key)?.bare ?? '');
+
+/** A reading as typed, with the unit that it was read in where it has none. */
+const withUnit = (key: string, text: string): string =>
+  BARE.test(text) ? `${text} ${unitAsked(key)}`.trim() : text;
+
 const foundInWords = ({ line }: PlannedLine, catalogue: Catalogue | undefined): string => {
   const { found } = line;
   const readings = Object.entries(READINGS).flatMap(([key, name]) => {
     const text = found[key as keyof typeof READINGS].trim();
-    return text === '' ? [] : [`${name} ${text}`];
+    return text === '' ? [] : [`${name} ${withUnit(key, text)}`];
   });
   const signs = found.signs.map((id) => catalogue?.triage.find((row) => row.id === id)?.sign ?? id);
   return [...readings, ...signs].join('; ');

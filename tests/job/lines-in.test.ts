@@ -29,6 +29,16 @@ describe('columns', () => {
     expect(guessColumns(rowsOf(head), words).fields).toEqual(fields);
   });
 
+  test.each([
+    // A word that heads designators in one list heads kinds in another.
+    ['Pos.,Bauteil,Wert', ['designators', 'kind', 'value']],
+    ['Bauteil,Art,Wert', ['designators', 'kind', 'value']],
+    ['Bauteil,Bez.,Wert', ['designators', undefined, 'value']],
+  ])('by both where a word may mean two things: %s', (head, fields) => {
+    const body = 'C1,Elko,10 µF\nR1-R4,Widerstand,4k7\nC2,Folie,22 nF';
+    expect(guessColumns(rowsOf(`${head}\n${body}`), words).fields).toEqual(fields);
+  });
+
   test('by their contents', () => {
     const rows = rowsOf('C1-C4\t4\t4n7\t10 %\t63 V\nC5\t1\t10 µF\t20%\t25V');
     expect(guessColumns(rows, words)).toEqual({

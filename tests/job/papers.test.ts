@@ -284,6 +284,18 @@ describe('the record', () => {
     expect(csv).toContain('Look over every joint');
   });
 
+  test.each([
+    ['age', '45', 'age 45 years'],
+    ['age', '45 years', 'age 45 years'],
+    ['idle', '1,5', 'without power for 1,5 years'],
+    ['loss1khz', '2', 'loss at 1 kHz 2 %'],
+    ['capacitance', '61,5 µF', 'capacitance 61,5 µF'],
+  ])('says of %s %s the unit that it was read in', (key, text, expected) => {
+    const found = { ...emptyLine('a').found, [key]: text };
+    const job = jobOf(line('C1', { ...film, found }));
+    expect(recordOf(job, planned(job), catalogue, catalogueAt).entries[0]?.found).toBe(expected);
+  });
+
   test('keeps what was written under a designator that is no more', () => {
     const fitted = { C7: { ...emptyFitted(), done: true, after: '9 µF' } };
     const job = jobOf(line('C1', { ...film, fitted }));
