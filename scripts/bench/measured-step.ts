@@ -7,6 +7,8 @@ import { MILLISECONDS } from './measuring.ts';
 
 const PROBE = pathToFileURL(fileURLToPath(new URL('say-memory.ts', import.meta.url))).href;
 const KILO = 1000;
+/** Characters of what a command printed last that are shown where it fails. */
+const SHOWN = 4000;
 
 /** What a command took. */
 export interface Took {
@@ -18,7 +20,7 @@ export interface Took {
 
 /**
  * Runs a command in a folder and measures it.
- * @throws Error with what it printed, where it does not end well
+ * @throws Error with what it printed last, where it does not end well
  */
 export const took = (folder: string, command: string, words: readonly string[]): Took => {
   const place = mkdtempSync(join(tmpdir(), 'understudy-bench-'));
@@ -31,10 +33,18 @@ export const took = (folder: string, command: string, words: readonly string[]):
   };
   try {
     const start = performance.now();
-    const ended = spawnSync(command, words, { cwd: folder, env, encoding: 'utf8' });
+    const ended = spawnSync(command, words, {
+      cwd: folder,
+      env,
+      encoding: 'utf8',
+      // A build of many pages says much; Node would end it at one megabyte.
+      maxBuffer: Infinity,
+    });
     const seconds = (performance.now() - start) / MILLISECONDS;
     if (ended.status !== 0)
-      throw new Error(`${command} ${words.join(' ')}: ${ended.stdout}\n${ended.stderr}`);
+      throw new Error(
+        `${command} ${words.join(' ')}: ${ended.stdout.slice(-SHOWN)}\n${ended.stderr.slice(-SHOWN)}`,
+      );
     const held = readFileSync(memory, 'utf8').trim().split('\n').map(Number);
     return { seconds, megabytes: Math.max(...held) / KILO };
   } finally {
