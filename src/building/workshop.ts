@@ -14,6 +14,7 @@ import { makePage, type MadePage, type Order } from './made-page.ts';
 const MOST_AWAY = 3;
 /** What it may hold, so that a whole build stays below 1 GB: the catalogue and a page at a time. */
 const MEGABYTES = 160;
+const YOUNG = 24;
 
 interface Waiting {
   resolve: (page: MadePage) => void;
@@ -32,7 +33,7 @@ const openWorkbench = (): ((order: Order) => Promise<MadePage>) & { away: () => 
   const module = join(dirname(dataFolder()), 'src', 'building', 'workbench.ts');
   const worker = new Worker(module, {
     workerData: { base: import.meta.env.BASE_URL },
-    resourceLimits: { maxOldGenerationSizeMb: MEGABYTES },
+    resourceLimits: { maxOldGenerationSizeMb: MEGABYTES, maxYoungGenerationSizeMb: YOUNG },
   });
   worker.unref();
   worker.on('message', ({ id, page, error }: Answer) => {

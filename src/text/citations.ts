@@ -134,3 +134,16 @@ const collect = (): Map<SourceId, Citation[]> => {
 
 /** Every row that cites each source; a source that nothing cites is not in it. */
 export const citations: ReadonlyMap<SourceId, readonly Citation[]> = collect();
+
+/** More rows than this on the page of one source are more than a phone should have to fetch. */
+const MOST_TOGETHER = 400;
+/** Rows of one table that may stand on it all the same. */
+const FEW = 40;
+
+/** The tables of a source whose rows stand on a page of their own, because there are so many. */
+export const tablesApart = (rows: readonly Citation[]): TableName[] =>
+  rows.length <= MOST_TOGETHER
+    ? []
+    : [...Map.groupBy(rows, ({ table }) => table)]
+        .filter(([, cited]) => cited.length > FEW)
+        .map(([table]) => table);
