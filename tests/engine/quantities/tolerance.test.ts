@@ -50,6 +50,7 @@ describe('a tolerance behind a value', () => {
     // Kelvin beside a temperature.
     ['±5 K', 'degC', amount(5, 0), amount(5, 0), false],
     ['+5/-2 K', 'degC', amount(2, 0), amount(5, 0), false],
+    ['±5  %', 'F', share(0.05), share(0.05), false],
   ];
   test.each(cases)('%s of %s', (text, unit, minus, plus, bare) => {
     expect(found(text, unit)).toEqual({ minus, plus, bare, at: 0, end: text.length });
@@ -59,6 +60,7 @@ describe('a tolerance behind a value', () => {
     expect(found('10 nF  ±5 % 63 V', 'F', 5)).toMatchObject({ at: 7, end: 11 });
     expect(found('10 nF  +80/-20 % 63 V', 'F', 5)).toMatchObject({ at: 7, end: 16 });
     expect(found('10 nF (±5 %) 63 V', 'F', 5)).toMatchObject({ at: 6, end: 12 });
+    expect(found('10 nF ±5 % (63 V)', 'F', 5)).toMatchObject({ at: 6, end: 10 });
     expect(found('10 nF (+80/-20 %)63', 'F', 5)).toMatchObject({ at: 6, end: 17 });
   });
 
@@ -69,9 +71,15 @@ describe('a tolerance behind a value', () => {
     ['a second side without a number', '+5/-x'],
     ['a point for a number', '+.'],
     ['something else before it', 'x ±5 %'],
+    ['something else before two sides', 'x +5/-2 %'],
+    ['something else between the sides', '+5 % x -2 %'],
     ['nothing', ''],
   ])('%s is none', (_, text) => {
     expect(findTolerance(text, 0, 'F')).toBeUndefined();
+  });
+
+  test('kelvin belong to no time', () => {
+    expect(found('±5 K', 's')).toMatchObject({ bare: true, end: 2 });
   });
 
   test('what is wrong is said, and where', () => {
