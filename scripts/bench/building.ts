@@ -18,6 +18,10 @@ const sizesOf = (site: string, pattern: string): number[] =>
     .toSorted()
     .map((file) => statSync(join(site, file)).size);
 
+/** What stands beside a time by the clock. */
+const besides = ({ megabytes, processor }: Took): string =>
+  `${show(processor)} s of processors, ${show(megabytes)} MB`;
+
 const bareBuild = (bare: Bare): Took => {
   writeBareSite(BARE, bare);
   try {
@@ -46,28 +50,24 @@ export const building = (): Row[] => {
     `at most ${show((most * pages.length) / BUDGET.pages)} for as many pages`;
   return [
     ['pages', String(pages.length), ''],
-    ['build:pages', show(ours.seconds), 's', `${show(ours.megabytes)} MB`],
+    ['build:pages', show(ours.seconds), 's', besides(ours)],
     ['pages a second', show(pages.length / ours.seconds), 'pages/s'],
-    ['bare Astro, the same pages', show(bare.seconds), 's', `${show(bare.megabytes)} MB`],
+    ['bare Astro, the same pages', show(bare.seconds), 's', besides(bare)],
     [
       'ours beside the bare build',
       show(ours.seconds / bare.seconds),
       'times',
       `at most ${show(MOST_TIMES)}`,
     ],
-    [
-      'bare Astro, a policy and as many JSON files too',
-      show(like.seconds),
-      's',
-      `${show(like.megabytes)} MB`,
-    ],
+    ['bare Astro, a policy and as many JSON files too', show(like.seconds), 's', besides(like)],
     ['ours beside that', show(ours.seconds / like.seconds), 'times'],
-    ...steps.map(([name, { seconds, megabytes }]): Row => [
-      name,
-      show(seconds),
-      's',
-      `${show(megabytes)} MB in Node`,
-    ]),
+    [
+      'the same in time of processors',
+      show(ours.processor / bare.processor),
+      'times',
+      `${show(ours.processor / like.processor)} beside the second`,
+    ],
+    ...steps.map(([name, step]): Row => [name, show(step.seconds), 's', besides(step)]),
     ['whole build', show(whole.seconds), 's', scaled(BUDGET.seconds)],
     ['its memory', show(whole.megabytes), 'MB', `at most ${show(BUDGET.megabytes)}`],
   ];

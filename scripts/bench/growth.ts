@@ -42,8 +42,9 @@ interface Site {
   what: Growth;
   times: number;
   pages: number;
-  /** s */
+  /** By the clock, s, as the others; and of processors. */
   build: number;
+  processor: number;
   index: number;
   list: number;
   /** Of the largest process of the build, MB. */
@@ -88,6 +89,7 @@ const measure = (folder: string, what: Growth, times: number): Site => {
     times,
     pages: globSync('**/index.html', { cwd: dist }).length,
     build: build.seconds,
+    processor: build.processor,
     index: index.seconds,
     list: list.seconds,
     memory: build.megabytes,
@@ -115,6 +117,7 @@ const rowsOf = (one: Site): Row[] => {
   return [
     [`${name}: pages`, show(pages), ''],
     [`${name}: build`, show(one.build), 's', `${each(one.build)}, ${show(one.memory)} MB`],
+    [`${name}: the same of processors`, show(one.processor), 's', each(one.processor)],
     [`${name}: index`, show(one.index), 's', `${each(one.index)}, ${megabytes(one.words)} MB`],
     [`${name}: list of files to keep`, show(one.list), 's', each(one.list)],
     [
@@ -137,6 +140,7 @@ const far = (small: Site, large: Site): Row[] => {
   return [
     [`${name}: pages`, show(at((one) => one.pages)), ''],
     [`${name}: build`, show(at((one) => one.build)), 's'],
+    [`${name}: the same of processors`, show(at((one) => one.processor)), 's'],
     [`${name}: index`, show(at((one) => one.index)), 's'],
     [`${name}: on the host`, show(at((one) => one.bytes) / MILLION), 'MB'],
     [`${name}: kept at a first visit`, show(at((one) => one.shell) / MILLION), 'MB'],

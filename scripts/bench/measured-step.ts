@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { MILLISECONDS } from './measuring.ts';
 
-const PROBE = pathToFileURL(fileURLToPath(new URL('say-memory.ts', import.meta.url))).href;
+const PROBE = pathToFileURL(fileURLToPath(new URL('say-usage.ts', import.meta.url))).href;
 const KILO = 1000;
+const MICROSECONDS = 1e6;
 /** Characters of what a command printed last that are shown where it fails. */
 const SHOWN = 4000;
 
@@ -16,6 +17,8 @@ export interface Took {
   seconds: number;
   /** The most that one of its Node processes held, MB. */
   megabytes: number;
+  /** Of the processors, by its Node processes, s: what else the machine does counts for little. */
+  processor: number;
 }
 
 /**
@@ -24,12 +27,12 @@ export interface Took {
  */
 export const took = (folder: string, command: string, words: readonly string[]): Took => {
   const place = mkdtempSync(join(tmpdir(), 'understudy-bench-'));
-  const memory = join(place, 'memory');
+  const usage = join(place, 'usage');
   const env = {
     ...process.env,
     ASTRO_TELEMETRY_DISABLED: '1',
     NODE_OPTIONS: `--import=${PROBE}`,
-    SAY_MEMORY: memory,
+    SAY_USAGE: usage,
   };
   try {
     const start = performance.now();
@@ -45,8 +48,15 @@ export const took = (folder: string, command: string, words: readonly string[]):
       throw new Error(
         `${command} ${words.join(' ')}: ${ended.stdout.slice(-SHOWN)}\n${ended.stderr.slice(-SHOWN)}`,
       );
-    const held = readFileSync(memory, 'utf8').trim().split('\n').map(Number);
-    return { seconds, megabytes: Math.max(...held) / KILO };
+    const processes = readFileSync(usage, 'utf8')
+      .trim()
+      .split('\n')
+      .map((line) => line.split(' ').map(Number));
+    return {
+      seconds,
+      megabytes: Math.max(...processes.map(([held = 0]) => held)) / KILO,
+      processor: processes.reduce((sum, [, took = 0]) => sum + took, 0) / MICROSECONDS,
+    };
   } finally {
     rmSync(place, { recursive: true, force: true });
   }

@@ -63,18 +63,6 @@ export const exceptions: readonly Exception[] = [
     because: 'all types are listed, each with its look and its years',
   },
   {
-    kind: '/sources/',
-    of: 'html',
-    bytes: 31_000,
-    because: 'all sources are listed',
-  },
-  {
-    kind: '/sources/*/',
-    of: 'html',
-    bytes: 73_000,
-    because: 'all figures that rest on common practice stand on the page of that source',
-  },
-  {
     kind: '/look/',
     of: 'html',
     bytes: 82_000,
