@@ -119,6 +119,8 @@ const HEADINGS: Readonly<Record<string, string>> = {
   v_max: 'Highest, V',
   spread_known: 'Spread known',
   settle: 'What tells',
+  half_min_percent: 'At half travel from, %',
+  half_max_percent: 'to, %',
   number_min: 'Smallest number',
   number_max: 'Largest number',
 };

@@ -73,7 +73,7 @@ export const resistorTables = {
     references: [source],
     about: 'Letters for the failure rate of American military parts.',
   },
-  'markings/tapers.csv': {
+  'markings/potentiometer-tapers.csv': {
     name: 'tapers',
     row: taperRow,
     key: ['letter', 'law'],

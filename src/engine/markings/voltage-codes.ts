@@ -5,6 +5,7 @@ import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { say } from './say.ts';
 import type { Item, Scan } from './scan.ts';
+import { unitsFoundAt } from './scan.ts';
 import { isFigure, isLetter, madeUp, wordBegins, wordEnds } from './text.ts';
 import type { Meaning, Need, Slot, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
@@ -99,6 +100,15 @@ const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
   );
 };
 
+/** Whether a code behind a gap is rather a power, as the `2W` of `47K 2W` is. */
+const isPower = (scan: Scan, at: number, end: number): boolean =>
+  at > 0 &&
+  wordBegins(scan.marking, at) &&
+  wordEnds(scan.marking, end) &&
+  unitsFoundAt(scan, end - 1).some(
+    (unit) => unit.item.row.quantity === 'power' && unit.end === end && unit.assumed.length === 0,
+  );
+
 /** Whether a code that was made up in part stands where it is expected. */
 const standsClear = (scan: Scan, at: number, end: number): boolean =>
   beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
@@ -150,6 +160,9 @@ export const voltageCodeItems = (
               caseCost(scan, at, found) +
               found.cost +
               (isPointOfValue(scan, found.end) ? weights.voltageCodeForPoint : 0) +
+              (row.scheme === 'figure-letter' && isPower(scan, at, found.end)
+                ? weights.voltageCodeForPower
+                : 0) +
               (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
             needs: place.needs,
             assumed: found.assumed,

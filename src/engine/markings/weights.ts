@@ -43,6 +43,8 @@ export const weights = {
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
   /** The same, where its letter with the few figures behind it is rather the value, as in `2P8`. */
   voltageCodeForPoint: -4.5,
+  /** The same, where its letter is a unit of power and the value stands before it, as in `47K 2W`. */
+  voltageCodeForPower: -1.2,
   voltageFigures: { usual: 1.2, other: 0.2, rare: 0 },
   voltageLetter: { usual: 1.2, other: 0.2, rare: -0.5 },
   voltageLetterBehind: { usual: 1.8, other: 0.4, rare: -0.5 },

@@ -83,4 +83,12 @@ export const benchCases: [string, Hints, Wanted][] = [
   // Trimmers and potentiometers.
   ['3296W 103', {}, { r: 10e3, lost: none }],
   ['10K LIN', {}, { r: 10e3, lost: none }],
+  ['47K 2W', {}, { r: 47e3, lost: [] }],
+  ['МЛТ-0,5 4К7', {}, { r: 4.7e3, sure: 'sure', lost: [] }],
+  ['ОМЛТ-0,5 2М2 ±10%', {}, { r: 2.2e6, tolerance: [0.1, 0.1, 'fraction'], lost: [] }],
+  ['С2-23 1к0 5%', {}, { r: 1e3, tolerance: [0.05, 0.05, 'fraction'], lost: [] }],
+  ['223J 2A', {}, { c: 22 * n, volts: 100 }],
+  ['470 MFD 50 WVDC 85C', {}, { c: 470 * u, volts: 50, kind: 'dc', sure: 'sure' }],
+  ['КСО-5 500 В 4700 пФ ±5%', {}, { c: 4.7 * n, volts: 500, sure: 'sure' }],
+  ['0,47 400V~', {}, { c: 470 * n, volts: 400, kind: 'ac' }],
 ];
