@@ -7,7 +7,7 @@ import { given, keepGiven } from './address-bar.ts';
 import type { AnswerPieces } from './at-once.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { forgetLookUps, lookUps } from './recent.ts';
-import { drawingInTurns, type Steps } from './turns.ts';
+import { drawingInTurns, pause, type Steps } from './turns.ts';
 import { searchWords, type Hit } from './word-search.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
@@ -99,7 +99,9 @@ const findPages = (text: string, place: HTMLElement): Promise<boolean> => {
 };
 
 const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
-  void Promise.all([answerAtOnce(text, answerPlace), findPages(text, pagePlace)]).then((found) => {
+  // The search of words prepares itself at once, and would have the answer wait for it.
+  const pages = pause().then(() => box?.value !== text || findPages(text, pagePlace));
+  void Promise.all([answerAtOnce(text, answerPlace), pages]).then((found) => {
     if (found.includes(true) || text.trim() === '' || box?.value !== text) return;
     answerPlace.textContent = `Nothing here answers to “${text.trim()}”. Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.`;
   });

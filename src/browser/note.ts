@@ -3,5 +3,6 @@ export const writeNote = (key: string, text: string, fault: boolean): void => {
   const note = document.getElementById(`${key}-note`);
   if (note === null) return;
   if (note.textContent !== text) note.textContent = text;
-  note.className = fault ? 'fault' : 'hint';
+  const kind = fault ? 'fault' : 'hint';
+  if (note.className !== kind) note.className = kind;
 };

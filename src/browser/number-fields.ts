@@ -22,12 +22,14 @@ export const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | un
 const showField = (field: Field): void => {
   const input = inputFor(field.key);
   if (input === undefined) return;
-  if (input !== document.activeElement) input.value = field.text;
+  if (input !== document.activeElement && input.value !== field.text) input.value = field.text;
   const { text, fault } = fieldNote(field);
   writeNote(field.key, text, fault);
   if (fault) input.setAttribute('aria-invalid', 'true');
   else input.removeAttribute('aria-invalid');
-  input.closest('.field')?.setAttribute('data-from', field.from);
+  const around = input.closest('.field');
+  if (around?.getAttribute('data-from') !== field.from)
+    around?.setAttribute('data-from', field.from);
 };
 
 /** Shows what each number counts as; the field that is being written in keeps its text. */

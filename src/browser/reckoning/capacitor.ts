@@ -70,11 +70,12 @@ export const showNumbers = (catalogue: Catalogue): void => {
 
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
+  const shown = shownOf(catalogue, asked);
+  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  yield;
   showNumbers(catalogue);
   const guideline = inputFor(guidelineKey);
   if (guideline !== undefined) guideline.value = asked.request.guideline ?? guideline.value;
-  const shown = shownOf(catalogue, asked);
-  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
   yield;
   showStandIns(shown);
   yield;

@@ -62,9 +62,10 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
 
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
-  showNumbers(catalogue);
   const shown = shownOf(catalogue, asked);
   showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  yield;
+  showNumbers(catalogue);
   yield;
   showStandIns(shown);
   yield;
