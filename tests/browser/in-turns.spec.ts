@@ -22,9 +22,10 @@ for (const [path, field, texts] of [
     const input = page.locator(`#field-${field}`);
     for (const text of texts) await input.fill(text);
     await expect(page).toHaveURL(new RegExp(`${field}=`, 'u'));
+    // What reckons is fetched at the first edit; until it is there, nothing is busy.
+    await expect.poll(() => shown(page)).not.toEqual(built);
     await settled(page);
     const edited = await shown(page);
-    expect(edited).not.toEqual(built);
     await page.reload();
     await expect.poll(() => shown(page)).toEqual(edited);
   });
