@@ -16,26 +16,22 @@ const addTo = (all: Markup[], child: Child): void => {
   else for (const one of child) addTo(all, one);
 };
 
-/** Written without lists in between: a build makes millions of elements. */
-const writtenOut = (attributes: Readonly<Record<string, Attribute>>): Record<string, string> => {
-  const written: Record<string, string> = {};
-  for (const name of Object.keys(attributes)) {
-    const value = attributes[name];
-    if (value !== undefined && value !== false) written[name] = value === true ? '' : String(value);
-  }
-  return written;
-};
-
 /**
  * An element. Attributes that are `undefined` or `false` are left out, `true` stands bare; children
- * may be nested lists, and what is `undefined` or `false` among them is left out.
+ * may be nested lists, and what is `undefined` or `false` among them is left out. Made without lists
+ * in between: a build makes millions of elements.
  */
 export const h = (
   tag: string,
   attributes: Readonly<Record<string, Attribute>> = {},
   ...children: Child[]
 ): Element => {
+  const written: Record<string, string> = {};
+  for (const name in attributes) {
+    const value = attributes[name] ?? false;
+    if (value !== false) written[name] = value === true ? '' : String(value);
+  }
   const all: Markup[] = [];
-  for (const child of children) addTo(all, child);
-  return { tag, attributes: writtenOut(attributes), children: all };
+  addTo(all, children);
+  return { tag, attributes: written, children: all };
 };
