@@ -26,13 +26,22 @@ const { index, errors } = await createIndex({
 });
 if (index === undefined) throw new Error(errors.join('; '));
 
-// Pages are sent on without waiting for word of each; they are taken in the order in which they come.
-const added: Promise<void>[] = [];
-for (const page of indexedPages()) added.push(addPage(index, page));
-await Promise.all(added);
+/** Pages that are sent on without waiting for word of each; they are taken in the order in which they come. */
+const TOGETHER = 200;
+
+let count = 0;
+let sent: Promise<void>[] = [];
+for (const page of indexedPages()) {
+  sent.push(addPage(index, page));
+  count += 1;
+  if (sent.length < TOGETHER) continue;
+  await Promise.all(sent);
+  sent = [];
+}
+await Promise.all(sent);
 const folder = join(SITE, 'pagefind');
 const written = await index.writeFiles({ outputPath: folder });
 if (written.errors.length > 0) throw new Error(written.errors.join('; '));
 for (const name of globSync(UNUSED, { cwd: folder })) rmSync(join(folder, name));
 await close();
-console.log(`${edition.name} ${edition.version}: ${added.length} pages indexed`);
+console.log(`${edition.name} ${edition.version}: ${count} pages indexed`);
