@@ -33,10 +33,6 @@ export const characteristicText = (
     : `${code}, class ${own.class}: ${formatQuantity(coefficient, '1/K', habit)} over ${span}`;
 };
 
-/** The taper of a potentiometer in words: `linear, 45 to 55 % at half travel`. */
-export const taperText = ({ law, atHalf }: NonNullable<Reading['taper']>, habit?: Habit): string =>
-  `${law}, ${percent(atHalf.min, habit)} to ${percent(atHalf.max, habit)} of the whole at half travel`;
-
 /** The value of a reading with what was marked beside it: `10 nF ±20 % 1 kV Z5U`. */
 export const readingHeadline = (reading: Reading, habit?: Habit): string => {
   const { capacitance, resistance, sections, temperatureCharacteristic, safetyClass, date, taper } =

@@ -10,7 +10,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { capital, typeset } from '../text/words.ts';
 import { evidenceTable, stretchTable } from './evidence-table.ts';
-import { characteristicText, readingHeadline, taperText } from './headline.ts';
+import { characteristicText, readingHeadline } from './headline.ts';
 import { meterText } from './meter.ts';
 import { replaceLinks } from './onward.ts';
 import { stretchesOf } from './stretches.ts';
@@ -64,7 +64,7 @@ const body = (
   habit?: Habit,
 ): Markup[] => {
   const { capacitanceOverTemperature: span, colours, notUnderstood, settleBy, types } = reading;
-  const { power, taper, temperatureCoefficient, acVoltage } = reading;
+  const { power, temperatureCoefficient, acVoltage } = reading;
   const stretches = marking === undefined ? undefined : stretchesOf(marking, reading);
   const pieces: (Markup | false | undefined)[] = [
     stretches && stripMarkup(stretches),
@@ -72,7 +72,6 @@ const body = (
       ['Read as', colours === undefined ? '' : capital(colours.name)],
       ['Sections', sectionsText(reading, habit)],
       ['For ac', acVoltage ? formatQuantity(acVoltage, 'V', habit) : ''],
-      ['Taper', taper ? taperText(taper, habit) : ''],
       ['Power', power ? formatQuantity(power, 'W', habit) : ''],
       [
         'Temperature',
