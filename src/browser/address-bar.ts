@@ -1,10 +1,8 @@
 import { asked, keepAsked } from './address.ts';
+import { painted } from './turns.ts';
 
 /** What the visitor has written, by key; what is not here takes the usual number. */
 export const given = new Map(new URLSearchParams(asked()));
-
-/** Longest that the address may lag behind what was written, ms. */
-const LONGEST_LAG = 300;
 
 let waiting = false;
 
@@ -16,14 +14,13 @@ const write = (): void => {
 
 /**
  * Puts all that the visitor has written into the address, so that a copied address is the state.
- * Browsers take their time over it, so it waits until the answer to what was written stands there.
+ * Browsers take their time over it, so it waits until the answer to what was written is shown; what
+ * else follows from it comes later.
  */
 const writeAddressBar = (): void => {
   if (waiting) return;
   waiting = true;
-  // Some browsers do not say when they have nothing else to do.
-  if ('requestIdleCallback' in globalThis) requestIdleCallback(write, { timeout: LONGEST_LAG });
-  else setTimeout(write);
+  void painted().then(write);
 };
 
 addEventListener('pagehide', write);

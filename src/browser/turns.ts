@@ -38,7 +38,7 @@ export const takeSteps = async <Result>(
 const LONGEST_PAINT = 50;
 
 /** Until the page has shown what stands in it now. */
-const painted = async (): Promise<void> => {
+export const painted = async (): Promise<void> => {
   await new Promise<void>((resolve) => {
     const late = setTimeout(resolve, LONGEST_PAINT);
     requestAnimationFrame(() => {
