@@ -21,9 +21,9 @@ addEventListener('keydown', (event) => {
 });
 
 addEventListener('beforeprint', () => {
-  const now = new Date().toISOString().slice(0, 16).replace('T', ' ');
   const place = document.getElementById('printed-from');
-  if (place !== null) place.textContent = `Printed ${now} UTC from ${thisAddress()}`;
+  const now = new Date().toUTCString();
+  if (place !== null) place.textContent = `Printed ${now} from ${thisAddress()}`;
 });
 
 /** Numbers and words of a query are said after the heading of the page, so many characters at most. */

@@ -169,7 +169,7 @@ for (const [format, width] of [
         await page.setViewportSize({ width, height: 1000 });
         await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
         await expect(page.locator('#paper-head')).not.toBeEmpty();
-        await expect(page.locator('#printed-from')).toHaveText(/^Printed .* UTC from http/u);
+        await expect(page.locator('#printed-from')).toHaveText(/^Printed .* GMT from http/u);
         const wide = await page.locator(`#${part} *`).evaluateAll((all, most) => {
           const seen = all.filter((one) => !one.closest('svg') && !one.closest('.hidden-text'));
           return seen.flatMap((one) => {

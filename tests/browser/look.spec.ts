@@ -33,7 +33,7 @@ for (const path of onePageOfEachKind) {
       expect.soft(overflowing, `${width} px, ${media}`).toEqual([]);
     }
     // On paper it says where it came from, controls stay away.
-    await expect(page.locator('#printed-from')).toContainText(`UTC from ${page.url()}`);
+    await expect(page.locator('#printed-from')).toContainText(`GMT from ${page.url()}`);
     await expect(page.locator('.site-nav:visible, button:visible')).toHaveCount(0);
   });
 }
