@@ -5,14 +5,14 @@ import { cataloguePart } from './catalogue-part.ts';
 import { listenForHabit } from './habits.ts';
 import { startBadRows } from './job/bad-rows-part.ts';
 import { startJobs } from './job/jobs.ts';
-import { showPart, startPapers, takePlan } from './job/papers.ts';
+import { showPart, takePlan } from './job/made.ts';
 import { startParts } from './job/parts.ts';
 import { startPlan } from './job/plan-part.ts';
 import { planInTurns } from './job/planning.ts';
+import { startPrinting } from './job/printing.ts';
 import { startQuestions } from './job/questions-part.ts';
 import { startTables } from './job/tables.ts';
 import { startSelected } from './job/selected-part.ts';
-import { startSheet } from './job/sheet-part.ts';
 import { startWhole } from './job/whole.ts';
 import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
 
@@ -96,8 +96,7 @@ startQuestions();
 startSelected();
 startPlan();
 startWhole();
-startSheet();
-startPapers();
+startPrinting();
 // Nothing can be typed before the job of the last visit is open: it would replace that.
 await startJobs();
 showOpen();

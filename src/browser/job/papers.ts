@@ -1,33 +1,36 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { orderOf, orderText, recordOf, sheetOf, type Plan } from '../../job/index.ts';
 import { orderMarkup } from '../../job-view/order-view.ts';
-import { paperHead } from '../../job-view/paper-head.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
 import { downloadTable } from './download-table.ts';
 import { catalogueAt } from './planning.ts';
-import { showPlan } from './plan-part.ts';
-import { showQuestions } from './questions-part.ts';
-import { showSheet } from './sheet-part.ts';
-import { takeLines } from './selected-part.ts';
-import { fetchSketches } from './sketches.ts';
+import { showSheet, startSheet } from './sheet-part.ts';
 import { current } from './state.ts';
 
-/** All that follows from a plan: the order, the bench sheet, the record. */
+/**
+ * The papers that follow from a plan: the order, the bench sheet, the record. Fetched with the first
+ * plan, since nobody opens them before there is one.
+ */
 
-let made: { plan: Plan; common: Catalogue } | undefined;
+export interface Made {
+  plan: Plan;
+  common: Catalogue;
+}
 
-/** Shows the part that is open; the others are made when they are opened, or printed. */
-export const showPart = (part: string): void => {
+let made: Made | undefined;
+
+/** Takes a new plan. */
+export const takeMade = (now: Made): void => {
+  made = now;
+};
+
+/** Draws a paper from the plan that was taken last. */
+export const showPaper = (part: string): void => {
   if (made === undefined) return;
   const { plan, common } = made;
   const job = current();
-  if (part === 'parts') {
-    showQuestions(plan.lines, common);
-    takeLines(plan.lines);
-  }
-  if (part === 'plan') showPlan(plan.lines, common);
   if (part === 'order') {
     const parts = orderMarkup(orderOf(plan, job.whole, common));
     byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
@@ -39,27 +42,15 @@ export const showPart = (part: string): void => {
   }
 };
 
-const head = byId('paper-head', HTMLElement);
-
-/** Puts on paper which job it is of. */
-const drawHead = (): void => {
-  head.replaceChildren(...paperHead(current()).map((one) => toDom(one)));
-};
-
-/** Takes a new plan. */
-export const takePlan = (plan: Plan, common: Catalogue): void => {
-  made = { plan, common };
-  if (plan.lines.some(({ worked }) => worked !== undefined)) void fetchSketches();
-};
-
 const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void => {
   byId(id, HTMLButtonElement).addEventListener('click', () => {
     if (made !== undefined) act(made.plan, made.common);
   });
 };
 
-/** Makes the buttons of the order and the record work. */
+/** Makes the papers answer to their buttons. */
 export const startPapers = (): void => {
+  startSheet();
   const order = (plan: Plan, common: Catalogue) => orderOf(plan, current().whole, common);
   const copied = byId('order-copied', HTMLElement);
   onClick('order-copy', (plan, common) => {
@@ -79,9 +70,4 @@ export const startPapers = (): void => {
     const record = recordOf(current(), plan, common, catalogueAt);
     void downloadTable('record', ({ recordCsv }) => recordCsv(record));
   });
-  addEventListener('beforeprint', drawHead);
-  for (const button of document.querySelectorAll<HTMLButtonElement>('.print-part'))
-    button.addEventListener('click', () => {
-      print();
-    });
 };
