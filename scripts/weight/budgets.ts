@@ -80,12 +80,6 @@ export const exceptions: readonly Exception[] = [
     bytes: 17_000,
     because: 'what all tables rest on is told in one place',
   },
-  {
-    kind: '/devices/*/in/*/',
-    of: 'html',
-    bytes: 14_500,
-    because: 'every part with the function of the old one is judged there, with its sources',
-  },
 ];
 
 /** The budget of a kind of page as it should be. */

@@ -1,10 +1,16 @@
-import { lookKey, type Catalogue, type LookResult, type QuestionId } from '../engine/index.ts';
+import {
+  lookKey,
+  type Catalogue,
+  type LookAnswers,
+  type LookResult,
+  type QuestionId,
+} from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { QuestionRow } from '../schemas/look.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { readLook, writeTicked, type Looked } from '../look/address.ts';
 import { answerNames, numberText } from '../look/phrases.ts';
-import { answerText, isAnswered, resultsMarkup } from '../look/results.ts';
+import { isAnswered } from '../look/is-answered.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
@@ -106,30 +112,44 @@ const arrange = (): void => {
   list.replaceChildren(...open, ...rest);
 };
 
+/** What words and draws the results is fetched with the first answer. */
+const results = () => import('../look/results.ts');
+
+const NOTHING_YET = 'Nothing is answered yet. Tick what you see; leave out what you cannot tell.';
+let latest: LookResult | undefined;
+
+const showFound = async (catalogue: Catalogue, answers: LookAnswers, result: LookResult) => {
+  const { answerText, resultsMarkup } = await results();
+  // Something else was answered meanwhile.
+  if (latest !== result) return;
+  const known = groundsShown();
+  const parts = { catalogue, answers, result };
+  answer.textContent = answerText(parts);
+  const isOpen = (style: string) => known.get(style) ?? style === result.styles[0]?.id;
+  found.replaceChildren(...resultsMarkup(parts, isOpen).map((piece) => toDom(piece)));
+};
+
+const notFetched = (): void => {
+  answer.textContent =
+    'What the key needs could not be fetched; please try again. The list of styles below needs none of it.';
+};
+
 const show = (catalogue: Catalogue): void => {
   const now = looked(catalogue);
   const result = lookKey(catalogue, now.answers);
+  latest = result;
   showGiven(catalogue, now);
   showNext(catalogue, result);
-  const known = groundsShown();
-  const parts = { catalogue, answers: now.answers, result };
-  const answeredAny = isAnswered(now.answers);
-  answer.textContent = answeredAny
-    ? answerText(parts)
-    : 'Nothing is answered yet. Tick what you see; leave out what you cannot tell.';
-  found.replaceChildren(
-    ...(answeredAny
-      ? resultsMarkup(parts, (style) => known.get(style) ?? style === result.styles[0]?.id)
-      : []
-    ).map((piece) => toDom(piece)),
-  );
+  if (isAnswered(now.answers)) {
+    showFound(catalogue, now.answers, result).catch(notFetched);
+  } else {
+    answer.textContent = NOTHING_YET;
+    found.replaceChildren();
+  }
 };
 
 const withData = (then: (catalogue: Catalogue) => void): void => {
-  cataloguePart('look').then(then, () => {
-    answer.textContent =
-      'The data for the key could not be fetched; please try again. The list of styles below needs none.';
-  });
+  cataloguePart('look').then(then, notFetched);
 };
 
 const keep = (input: HTMLInputElement): void => {

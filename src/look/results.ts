@@ -1,4 +1,4 @@
-import type { LikelyStyle, LookAnswers, StyleId } from '../engine/index.ts';
+import type { LikelyStyle, StyleId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { printNumber } from '../text/numbers.ts';
 import { midSentence } from '../text/mid-sentence.ts';
@@ -34,10 +34,6 @@ export const answerText = ({ catalogue, result }: Found): string => {
     ? `${said(first)}; ${said(second)}.`
     : `${said(first)}.`;
 };
-
-/** Whether anything was answered that counts. */
-export const isAnswered = ({ chosen = {}, numbers = {} }: LookAnswers): boolean =>
-  Object.keys(chosen).length > 0 || Object.keys(numbers).length > 0;
 
 /**
  * The styles that are left, each with what speaks for it and against it, and what would tell the
