@@ -102,13 +102,17 @@ const seriesAgrees = ({ places, tables }: Lexicon, parse: Parse): number => {
   return beyond <= 0 ? weights.inSeriesOfTolerance : beyond * weights.beyondSeriesOfTolerance;
 };
 
-/** Tightest tolerance that is usual of potentiometers, as a fraction. */
+/** As precise as this, as a fraction, potentiometers are seldom made, and seldom say so in a letter. */
 const TIGHTEST_OF_POT = 0.1;
+
+/** More significant figures than the resistance of a potentiometer is given in. */
+const FIGURES_OF_POT = 2;
 
 /** Whether a potentiometer would be more precise than they are made. */
 const isTooPreciseForPot = (parse: Parse): boolean =>
   said(parse, 'taper').length > 0 &&
-  said(parse, 'tolerance').some(({ tolerance }) => tolerance.plus < TIGHTEST_OF_POT);
+  ((valueSaid(parse)?.figures.length ?? 0) > FIGURES_OF_POT ||
+    said(parse, 'tolerance').some(({ tolerance }) => tolerance.plus <= TIGHTEST_OF_POT));
 
 /** How well a parse holds together, with what is known about the part. */
 export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
@@ -118,7 +122,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   voltsBeside(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
-  (isTooPreciseForPot(parse) ? weights.taperAndTightTolerance : 0) +
+  (isTooPreciseForPot(parse) ? weights.taperOfPrecisePart : 0) +
   (testBelowRating(parse) ? weights.testBelowRating : 0) +
   bodyHinted(lexicon, parse.bodies) +
   originHinted(lexicon, parse.origins) +

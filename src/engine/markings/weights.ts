@@ -64,8 +64,8 @@ export const weights = {
   taper: { usual: 2, other: 1.2, rare: 0.4 },
   /** The same behind a code of figures alone, where a letter is rather something else. */
   taperBehindFigures: -1.5,
-  /** A taper beside a tolerance tighter than potentiometers have. */
-  taperAndTightTolerance: -2.5,
+  /** A taper beside a tolerance or a resistance more precise than potentiometers have. */
+  taperOfPrecisePart: -4,
   /** A failure rate behind the tolerance of a military part. */
   failureRate: 1.5,
   climate: 1.2,

@@ -38,6 +38,17 @@ describe('a taper beside a resistance', () => {
     expect(lawsOf(readings, ohms)).toEqual(laws);
   });
 
+  test.each([
+    ['C103J', 5],
+    ['C104K', 10],
+    ['B103K', 10],
+    ['B102K', 10],
+  ])('%s, with a tolerance of %d %, is a capacitor first', (text, percent) => {
+    const [first] = readMarking(catalogue, text);
+    expect(first?.kind).toBe('capacitor');
+    expect(first?.tolerance?.plus).toBeCloseTo(percent / 100, 9);
+  });
+
   test('where the letter differs by maker, half travel tells', () => {
     for (const reading of readMarking(catalogue, 'B50K').filter(({ taper }) => taper)) {
       expect(reading.settleBy.some((text) => text.includes('half its travel'))).toBe(true);
