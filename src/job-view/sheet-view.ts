@@ -16,7 +16,8 @@ import { cautionList } from './caution-list.ts';
 import { presetMarkup } from './preset-view.ts';
 
 const MARKS: Readonly<Record<string, string>> = {
-  polarity: 'Mind the polarity: mark plus, or the end with the band, on the board before the old one goes out.',
+  polarity:
+    'Mind the polarity: mark plus, or the end with the band, on the board before the old one goes out.',
   'pin-1': 'Mind pin 1: mark it on the board before the old one goes out.',
   static: 'Guard it against static.',
   heat: 'It does not bear heat for long: clip a heat sink to its lead and solder quickly.',

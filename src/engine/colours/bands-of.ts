@@ -55,7 +55,8 @@ const inScheme = (
   const isTolerance = ({ high, unit }: Meaning): boolean =>
     unit === 'percent' && high !== undefined && alike(high / 100, tolerance);
   // A place that is left bare says the tolerance too.
-  if (absent.includes('tolerance') && colourFor('tolerance', isTolerance) !== 'none') return undefined;
+  if (absent.includes('tolerance') && colourFor('tolerance', isTolerance) !== 'none')
+    return undefined;
   const digits = [...figures.digits];
   const colours = places.map((place) => {
     if (place === 'digit') {
