@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { onePageOfEachKind, SUBSTITUTION } from './site.ts';
+import { groupsOfKinds, onePageOfEachKind, SUBSTITUTION } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /** For everybody: by keyboard, by screen reader, narrow, light and dark. */
@@ -50,15 +50,19 @@ const forAxe = { bypassCSP: true };
 test.describe('axe', () => {
   test.use(forAxe);
   // It takes its time over long tables.
-  test.describe.configure({ timeout: 90_000 });
-  for (const path of onePageOfEachKind) {
-    test(`${path} breaks no rule`, async ({ page }) => {
-      await page.goto(path);
-      await dropRepeated(page);
-      for (const { width, colorScheme, seenOnly } of VIEWS) {
-        await page.setViewportSize({ width, height: 900 });
-        await page.emulateMedia({ colorScheme });
-        expect.soft(await broken(page, seenOnly), `${width} px, ${colorScheme}`).toEqual([]);
+  test.describe.configure({ timeout: 240_000 });
+  for (const { name, paths } of groupsOfKinds) {
+    test(`${name}: pages break no rule`, async ({ page }) => {
+      for (const path of paths) {
+        await page.goto(path);
+        await dropRepeated(page);
+        for (const { width, colorScheme, seenOnly } of VIEWS) {
+          await page.setViewportSize({ width, height: 900 });
+          await page.emulateMedia({ colorScheme });
+          expect
+            .soft(await broken(page, seenOnly), `${path}: ${width} px, ${colorScheme}`)
+            .toEqual([]);
+        }
       }
     });
   }

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { kindOf, onePageOfEachKind } from './site.ts';
+import { groupsOfKinds, kindOf } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /**
@@ -41,19 +41,21 @@ const nameOf = (path: string): string =>
 
 test.use({ deviceScaleFactor: 0.4 });
 
-for (const path of onePageOfEachKind) {
-  test(`${path} looks as it did`, async ({ page }) => {
-    await page.goto(path);
-    const width = await fontWidth(page);
-    test.skip(Math.abs(width - FONT_WIDTH) > 1, `other fonts are used here (${width})`);
-    const name = nameOf(path);
-    for (const { name: view, media, ...size } of VIEWS) {
-      await page.setViewportSize(size);
-      await page.emulateMedia(media);
-      await expect.soft(page).toHaveScreenshot(`${name}-${view}.png`, {
-        scale: 'device',
-        maxDiffPixelRatio: DIFFERENT,
-      });
+for (const { name, paths } of groupsOfKinds) {
+  test(`${name} look as they did`, async ({ page }) => {
+    test.setTimeout(120_000);
+    for (const path of paths) {
+      await page.goto(path);
+      const width = await fontWidth(page);
+      test.skip(Math.abs(width - FONT_WIDTH) > 1, `other fonts are used here (${width})`);
+      for (const { name: view, media, ...size } of VIEWS) {
+        await page.setViewportSize(size);
+        await page.emulateMedia({ media: 'screen', ...media });
+        await expect.soft(page).toHaveScreenshot(`${nameOf(path)}-${view}.png`, {
+          scale: 'device',
+          maxDiffPixelRatio: DIFFERENT,
+        });
+      }
     }
   });
 }

@@ -49,3 +49,12 @@ export const onePageOfEachKind: readonly string[] = [
     paths.find((path) => !leadsOn(htmlOf(path))) ??
     [],
 );
+
+/** So many pages are looked at in one test: a browser's new page takes longer than most looks. */
+const IN_A_GROUP = 12;
+
+/** The same pages in groups, each called by its first and last. */
+export const groupsOfKinds: readonly { name: string; paths: readonly string[] }[] = Array.from(
+  { length: Math.ceil(onePageOfEachKind.length / IN_A_GROUP) },
+  (_, at) => onePageOfEachKind.slice(at * IN_A_GROUP, (at + 1) * IN_A_GROUP),
+).map((paths) => ({ name: `${paths[0] ?? ''} to ${paths.at(-1) ?? ''}`, paths }));

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { htmlOf, kindOf, leadsOn, onePageOfEachKind, pagePaths } from './site.ts';
+import { groupsOfKinds, htmlOf, kindOf, leadsOn, pagePaths } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /**
@@ -52,13 +52,15 @@ const smallestText = (page: Page): Promise<{ size: number; words: string }> =>
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
-  for (const path of onePageOfEachKind) {
-    test(`${path} stays where it is and can be read`, async ({ page }) => {
-      await page.goto(path);
-      await page.waitForLoadState('networkidle');
-      expect(await shiftOf(page)).toBeLessThan(STEADY);
-      const { size, words } = await smallestText(page);
-      expect(size, words).toBeGreaterThanOrEqual(LEGIBLE);
+  for (const { name, paths } of groupsOfKinds) {
+    test(`${name}: pages stay where they are and can be read`, async ({ page }) => {
+      for (const path of paths) {
+        await page.goto(path);
+        await page.waitForLoadState('networkidle');
+        expect.soft(await shiftOf(page), path).toBeLessThan(STEADY);
+        const { size, words } = await smallestText(page);
+        expect.soft(size, `${path}: ${words}`).toBeGreaterThanOrEqual(LEGIBLE);
+      }
     });
   }
 });
