@@ -25,14 +25,30 @@ const typesOf = ({ kindTypes }: Catalogue, kind: KindRow, value: number): KindTy
       type.kind === kind.id && value >= (type.old_min ?? 0) && value <= (type.old_max ?? Infinity),
   );
 
+/** Types that are made with the taper that was read, or else with any; all where none was read. */
+const withTaper = (
+  { markings }: Catalogue,
+  { taper }: Reading,
+  types: readonly KindTypeRow[],
+): readonly KindTypeRow[] => {
+  if (taper === undefined) return types;
+  const laws = new Set<string>(markings.tapers.map(({ law }) => law));
+  const madeWith = (isMeant: (law: string) => boolean) =>
+    types.filter(({ duties }) => duties.some((duty) => laws.has(duty) && isMeant(duty)));
+  const own = madeWith((law) => law === taper.law);
+  return own.length > 0 ? own : madeWith(() => true);
+};
+
 /** What a marked resistance may be made of; each leads on with its value filled in. */
 export const kindOnward = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
   const { resistance } = reading;
   if (resistance === undefined) return undefined;
   const query = kindQuery(reading);
-  const lists = Object.values(catalogue.kinds)
-    .filter(({ unit }) => unit === 'ohm')
-    .map((kind) => ({ kind, types: typesOf(catalogue, kind, resistance.typ) }))
+  const kinds = Object.values(catalogue.kinds).filter(({ unit }) => unit === 'ohm');
+  const made = kinds.flatMap((kind) => typesOf(catalogue, kind, resistance.typ));
+  const possible = withTaper(catalogue, reading, made);
+  const lists = kinds
+    .map((kind) => ({ kind, types: possible.filter((type) => type.kind === kind.id) }))
     .filter(({ types }) => types.length > 0);
   if (lists.length === 0) return undefined;
   return h(
