@@ -1,9 +1,9 @@
-import { href } from '../components/links.ts';
 import { writeQuantity, type Catalogue, type Range, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { KindRow, KindTypeRow } from '../schemas/kinds.ts';
 import { kindPartKeys } from '../substitution/keys.ts';
-import { writeTolerance } from '../substitution/typed-numbers.ts';
+import { writeTolerance } from '../substitution/write-tolerance.ts';
+import { linkChips } from './link-chips.ts';
 
 const point = (value: number): Range => ({ min: value, typ: value, max: value });
 
@@ -27,16 +27,15 @@ const typesOf = ({ kindTypes }: Catalogue, kind: KindRow, value: number): KindTy
 
 /** Types that are made with the taper that was read, or else with any; all where none was read. */
 const withTaper = (
-  { markings }: Catalogue,
+  { markings: { tapers } }: Catalogue,
   { taper }: Reading,
   types: readonly KindTypeRow[],
 ): readonly KindTypeRow[] => {
+  const madeWith = (laws: readonly { law: string }[]) =>
+    types.filter(({ duties }) => laws.some(({ law }) => duties.includes(law)));
   if (taper === undefined) return types;
-  const laws = new Set<string>(markings.tapers.map(({ law }) => law));
-  const madeWith = (isMeant: (law: string) => boolean) =>
-    types.filter(({ duties }) => duties.some((duty) => laws.has(duty) && isMeant(duty)));
-  const own = madeWith((law) => law === taper.law);
-  return own.length > 0 ? own : madeWith(() => true);
+  const own = madeWith([taper]);
+  return own.length > 0 ? own : madeWith(tapers);
 };
 
 /** What a marked resistance may be made of; each leads on with its value filled in. */
@@ -57,17 +56,7 @@ export const kindOnward = (catalogue: Catalogue, reading: Reading): Markup | und
     h('p', {}, 'What stands in for it depends on what it is made of and where it sits. Choose:'),
     ...lists.flatMap(({ kind, types }) => [
       h('p', { class: 'small quiet' }, `As a ${kind.name}:`),
-      h(
-        'ul',
-        { class: 'chips' },
-        ...types.map((type) =>
-          h(
-            'li',
-            {},
-            h('a', { href: href(`/types/${type.id}/${query}#positions`) }, type.short_name),
-          ),
-        ),
-      ),
+      linkChips(types.map((type) => [`/types/${type.id}/${query}#positions`, type.short_name])),
     ]),
   );
 };

@@ -86,7 +86,11 @@ test('the address is the whole state, and what cannot be told is left out', asyn
   await page.goto('/look/');
   await tick(page, 'form', 'Round flat disc');
   await tick(page, 'marks', 'Three digits', 'X7R, Z5U');
+  // What draws the results came with the first answer.
+  await expect(page.locator('#found [data-style]').first()).toBeVisible();
   await write(page, 'capacitance', '10n');
+  await expect(page.locator('#look-capacitance-note')).toContainText('Read as 10');
+  await expect(page).toHaveURL(/capacitance=10n/);
   const [said, address] = [await answer(page).textContent(), page.url()];
   await page.goto('about:blank');
   await page.goto(address);

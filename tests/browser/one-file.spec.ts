@@ -73,7 +73,7 @@ test('a pair is reckoned with one’s own numbers, as on the site', async ({ pag
   await page.locator('#field-c').fill('47u');
   await page.locator('#field-v').fill('16');
   await expect(page.locator('#answer')).toHaveText(answer ?? '');
-  expect(await page.locator('#results h3').allTextContents()).toEqual(headings);
+  await expect.poll(() => page.locator('#results h3').allTextContents()).toEqual(headings);
   expect(page.url()).toContain('c=47u&v=16');
   await page.locator('main').getByRole('link', { name: 'Cautions' }).click();
   await expect(page.locator('#cautions')).toBeInViewport();
