@@ -41,7 +41,7 @@ export const withAsked = (address: string): string => {
 };
 
 /** The address of this page with what it is asked, as it may be printed. */
-export const thisAddress = (): string => location.origin + location.pathname + location.search;
+export const thisAddress = (): string => location.href.replace(/#.*/, '');
 
 /** Whether an address is that of this page. */
 export const isHere = (address: string): boolean => address === location.pathname;

@@ -10,8 +10,8 @@ import { noteLookUp } from './recent.ts';
 const BOX = 'box';
 
 addEventListener('keydown', (event) => {
-  const { key, ctrlKey, metaKey, altKey, shiftKey } = event;
-  if (!(ctrlKey || metaKey) || altKey || shiftKey || key.toLowerCase() !== 'k') return;
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
+  if (event.key.toLowerCase() !== 'k') return;
   event.preventDefault();
   const box = document.getElementById(BOX);
   if (box instanceof HTMLInputElement) {
@@ -21,14 +21,14 @@ addEventListener('keydown', (event) => {
 });
 
 addEventListener('beforeprint', () => {
-  const place = document.getElementById('printed-from');
-  const now = new Date().toUTCString();
-  if (place !== null) place.textContent = `Printed ${now} from ${thisAddress()}`;
+  document
+    .getElementById('printed-from')
+    ?.replaceChildren(`Printed ${new Date().toUTCString()} from ${thisAddress()}`);
 });
 
 /** Numbers and words of a query are said after the heading of the page, so many characters at most. */
 const SAID = 60;
-const PAIR = /^\/replace\/[^/]+\/in\/[^/]+\/$/;
+const PAIR = /^\/replace\/.+\/in\//;
 
 addEventListener('pagehide', () => {
   const path = pagePath();

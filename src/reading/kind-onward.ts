@@ -1,9 +1,9 @@
+import { href } from '../components/links.ts';
 import { writeQuantity, type Catalogue, type Range, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { KindRow, KindTypeRow } from '../schemas/kinds.ts';
 import { kindPartKeys } from '../substitution/keys.ts';
-import { writeTolerance } from '../substitution/write-tolerance.ts';
-import { linkChips } from './link-chips.ts';
+import { writeTolerance } from '../substitution/typed-numbers.ts';
 
 const point = (value: number): Range => ({ min: value, typ: value, max: value });
 
@@ -25,29 +25,14 @@ const typesOf = ({ kindTypes }: Catalogue, kind: KindRow, value: number): KindTy
       type.kind === kind.id && value >= (type.old_min ?? 0) && value <= (type.old_max ?? Infinity),
   );
 
-/** Types that are made with the taper that was read, or else with any; all where none was read. */
-const withTaper = (
-  { markings: { tapers } }: Catalogue,
-  { taper }: Reading,
-  types: readonly KindTypeRow[],
-): readonly KindTypeRow[] => {
-  const madeWith = (laws: readonly { law: string }[]) =>
-    types.filter(({ duties }) => laws.some(({ law }) => duties.includes(law)));
-  if (taper === undefined) return types;
-  const own = madeWith([taper]);
-  return own.length > 0 ? own : madeWith(tapers);
-};
-
 /** What a marked resistance may be made of; each leads on with its value filled in. */
 export const kindOnward = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
   const { resistance } = reading;
   if (resistance === undefined) return undefined;
   const query = kindQuery(reading);
-  const kinds = Object.values(catalogue.kinds).filter(({ unit }) => unit === 'ohm');
-  const made = kinds.flatMap((kind) => typesOf(catalogue, kind, resistance.typ));
-  const possible = withTaper(catalogue, reading, made);
-  const lists = kinds
-    .map((kind) => ({ kind, types: possible.filter((type) => type.kind === kind.id) }))
+  const lists = Object.values(catalogue.kinds)
+    .filter(({ unit }) => unit === 'ohm')
+    .map((kind) => ({ kind, types: typesOf(catalogue, kind, resistance.typ) }))
     .filter(({ types }) => types.length > 0);
   if (lists.length === 0) return undefined;
   return h(
@@ -56,7 +41,17 @@ export const kindOnward = (catalogue: Catalogue, reading: Reading): Markup | und
     h('p', {}, 'What stands in for it depends on what it is made of and where it sits. Choose:'),
     ...lists.flatMap(({ kind, types }) => [
       h('p', { class: 'small quiet' }, `As a ${kind.name}:`),
-      linkChips(types.map((type) => [`/types/${type.id}/${query}#positions`, type.short_name])),
+      h(
+        'ul',
+        { class: 'chips' },
+        ...types.map((type) =>
+          h(
+            'li',
+            {},
+            h('a', { href: href(`/types/${type.id}/${query}#positions`) }, type.short_name),
+          ),
+        ),
+      ),
     ]),
   );
 };

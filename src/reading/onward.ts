@@ -13,9 +13,8 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
 import { partKeys } from '../substitution/keys.ts';
-import { writeTolerance } from '../substitution/write-tolerance.ts';
+import { writeTolerance } from '../substitution/typed-numbers.ts';
 import { kindOnward } from './kind-onward.ts';
-import { linkChips } from './link-chips.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 
 const point = (value: number): Range => ({ min: value, typ: value, max: value });
@@ -85,8 +84,16 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
       h('a', { href: href(`/look/${lookQuery(reading)}`) }, 'Find out by its look'),
       ', or, for what replaces it, choose:',
     ),
-    linkChips(
-      possible.map((type) => [`/replace/${type.id}/${readingQuery(reading)}`, type.short_name]),
+    h(
+      'ul',
+      { class: 'chips' },
+      ...possible.map((type) =>
+        h(
+          'li',
+          {},
+          h('a', { href: href(`/replace/${type.id}/${readingQuery(reading)}`) }, type.short_name),
+        ),
+      ),
     ),
   );
 };
@@ -104,11 +111,20 @@ const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined 
     'div',
     { class: 'onward' },
     h('p', {}, `What stands in for ${midSentence(row.short_name)} depends on where it sits:`),
-    linkChips(
-      positions.map((position) => [
-        `/replace/${row.id}/in/${position}/${query}`,
-        catalogue.positions[position]?.name ?? position,
-      ]),
+    h(
+      'ul',
+      { class: 'chips' },
+      ...positions.map((position) =>
+        h(
+          'li',
+          {},
+          h(
+            'a',
+            { href: href(`/replace/${row.id}/in/${position}/${query}`) },
+            catalogue.positions[position]?.name ?? position,
+          ),
+        ),
+      ),
     ),
   );
 };

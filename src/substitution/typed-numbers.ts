@@ -106,6 +106,12 @@ export const readToleranceText = (text: string): Read<Tolerance> => {
     : { message: 'Please give a tolerance below 100 % downwards and 200 % upwards.' };
 };
 
+/** A tolerance as an address carries it. */
+export const writeTolerance = ({ minus, plus }: Tolerance): string => {
+  const percent = (fraction: number): string => String(Number((fraction * 100).toPrecision(6)));
+  return minus === plus ? percent(plus) : `${percent(minus)}/${percent(plus)}`;
+};
+
 /** A tolerance as a field shows it: `±10 %`, `−20/+80 %`. */
 export const printTolerance = (tolerance: Tolerance, habit?: Habit): string => {
   const { minus, plus } = tolerance;

@@ -35,9 +35,6 @@ test.each([
 test.each([
   ['R47 5W', 'value=470m&amp;rating=5', ['wirewound', 'fusible-wirewound'], ['carbon-film']],
   ['4.7 kΩ ±5 %', 'value=4.7k&amp;tol=5', ['carbon-film', 'cermet-preset'], ['high-voltage-glaze']],
-  ['B50K', 'value=50k', ['carbon-pot', 'cermet-pot'], ['carbon-film', 'cermet-preset']],
-  ['1M LOG', 'value=1M', ['carbon-pot', 'plastic-pot'], ['cermet-pot', 'carbon-film']],
-  ['W20K', 'value=20k', ['carbon-pot', 'cermet-pot'], ['carbon-film']],
 ])('%s leads on to what it may be made of, with its numbers', (marking, query, made, not) => {
   const html = linksOf(marking);
   for (const type of made) expect(html).toContain(`/types/${type}/?${query}#positions`);
