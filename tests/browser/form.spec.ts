@@ -79,6 +79,8 @@ test('what is known of the old part is asked for, kept and judged', async ({ pag
   await expect(page.locator('#judgement')).toContainText(/marked/);
   await page.locator('#evidence input[type="checkbox"]').first().check();
   await expect(page.locator('#judgement')).toContainText('Replace it.');
+  // The value alone says so already; what was ticked is judged after that.
+  await expect(page.locator('#judgement')).toContainText('Seen: ');
   const before = await page.locator('#judgement').textContent();
   await page.reload();
   await expect(page.locator('#field-reads')).toHaveValue('300 µF');
