@@ -1,6 +1,12 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { defineConfig } from 'astro/config';
 import { SITE } from './scripts/site-folder.ts';
 import { pathsTogether } from './src/building/paths-together.ts';
+
+const themeHash = createHash('sha256')
+  .update(readFileSync('src/layouts/theme.js'))
+  .digest('base64');
 
 export default defineConfig({
   site: process.env.SITE ?? 'https://understudy.example',
@@ -37,7 +43,10 @@ export default defineConfig({
         'trusted-types default',
       ],
       // The word search is WebAssembly.
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      scriptDirective: {
+        resources: ["'self'", "'wasm-unsafe-eval'"],
+        hashes: [`sha256-${themeHash}`],
+      },
       styleDirective: { resources: ["'self'"] },
     },
   },

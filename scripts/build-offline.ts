@@ -61,7 +61,7 @@ const bytesOf = (some: readonly File[]): number => some.reduce((sum, { bytes }) 
 const shell = files.filter(
   ({ path }) =>
     path.startsWith('_astro/') ||
-    ['', 'offline/', 'theme.js', 'icon.svg', 'manifest.webmanifest'].includes(path) ||
+    ['', 'offline/', 'icon.svg', 'manifest.webmanifest'].includes(path) ||
     path === 'catalogue/reading.json',
 );
 if (bytesOf(shell) > MOST_SHELL_BYTES) {

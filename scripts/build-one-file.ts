@@ -120,7 +120,7 @@ const styles = globSync('_astro/*.css', { cwd: SITE })
   .toSorted()
   .map((file) => readFileSync(join(SITE, file), 'utf8'))
   .join('\n');
-const theme = readFileSync('public/theme.js', 'utf8');
+const theme = readFileSync('src/layouts/theme.js', 'utf8');
 // A text that ended the element would end it, though it stands in a string.
 const code = (await bundle()).replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
 

@@ -60,8 +60,8 @@ test('texts become neither pages nor scripts, where the browser can see to that'
       () => {
         body.insertAdjacentHTML('beforeend', '<b>made</b>');
       },
-      () => document.createElement('script').setAttribute('src', '/theme.js'),
-      () => new Worker('/theme.js'),
+      () => document.createElement('script').setAttribute('src', '/sw-stop.js'),
+      () => new Worker('/sw-stop.js'),
       () => body.setAttribute('onclick', 'alert(1)'),
       () => setTimeout('document.title = "made"'),
       () => new DOMParser().parseFromString('<b>made</b>', 'text/html'),

@@ -1,0 +1,4 @@
+try {
+  const theme = localStorage.getItem('theme');
+  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+} catch {}
