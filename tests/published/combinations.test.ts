@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   besideEachOther,
-  dissipation,
   equalisingResistor,
-  lossByResistor,
   parallelCapacitance,
   parallelTolerance,
   seriesCapacitance,
@@ -12,6 +10,8 @@ import {
   sumOf,
   worstShare,
 } from '../../src/engine/equations/combinations.ts';
+import { dissipation } from '../../src/engine/equations/heat.ts';
+import { lossByResistor } from '../../src/engine/equations/loss.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 
 const percent = (minus: number, plus = minus) => ({ minus: minus / 100, plus: plus / 100 });

@@ -1,11 +1,11 @@
 import { describe, it } from 'vitest';
 import {
-  lossResistance,
   storedEnergy,
   surgeCurrent,
   surgeShare,
   switchOnPeak,
 } from '../../src/engine/equations/inrush.ts';
+import { lossResistance } from '../../src/engine/equations/loss.ts';
 import { voltageLifeFactor, wearLife } from '../../src/engine/equations/life.ts';
 import {
   canRise,

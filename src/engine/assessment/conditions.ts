@@ -1,3 +1,4 @@
+import { storedCharge } from '../equations/inrush.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
@@ -95,7 +96,7 @@ const chargeOver = (
   { typ, max, condition }: ConditionRow,
   old: Part,
 ): number => {
-  const charge = old.capacitance * tellingRating(catalogue, old);
+  const charge = storedCharge(old.capacitance, tellingRating(catalogue, old));
   return Math.min(charge / (typ ?? 1), (max ?? Infinity) * factorOf(catalogue, condition));
 };
 

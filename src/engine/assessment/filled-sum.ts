@@ -1,3 +1,4 @@
+import { crestOf } from '../equations/crest.ts';
 import type { SumInputRow } from '../../schemas/sums.ts';
 import { alternatingRating } from '../findings/alternating.ts';
 import { heatFor, heatingOf, thermalOf } from '../findings/heating.ts';
@@ -5,7 +6,7 @@ import { nearestLoss } from '../findings/loss.ts';
 import { rangeOf, type Circumstances } from '../findings/model.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
-import { add, exactly, scale, type Range } from '../quantities/range.ts';
+import { mapRising, add, exactly, type Range } from '../quantities/range.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { pulseRatingOf } from '../sizes/pulse-of.ts';
 import { listedRipple } from '../sizes/ripple-of.ts';
@@ -73,7 +74,7 @@ const highestAsked = (ask: Ask): Range | undefined => {
 
 const crestAsked = (ask: Ask): Range | undefined => {
   const effective = conditionAsked(ask);
-  return effective && scale(effective, Math.SQRT2);
+  return effective && mapRising(effective, (volt) => crestOf(volt));
 };
 
 const conditionUnit = ({ of: [name = ''], circumstances: { catalogue } }: Ask): string =>

@@ -1,6 +1,5 @@
 import type { Made, OfferedPart, Part } from '../assessment/parts.ts';
 import {
-  dissipation,
   equalisingResistor,
   parallelCapacitance,
   parallelTolerance,
@@ -8,6 +7,7 @@ import {
   seriesTolerance,
   worstShare,
 } from '../equations/combinations.ts';
+import { dissipation } from '../equations/heat.ts';
 import { leakOf } from '../findings/insulation.ts';
 import { conditionOr, type Circumstances } from '../findings/model.ts';
 import { formatValue } from '../quantities/index.ts';

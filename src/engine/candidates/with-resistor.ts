@@ -1,3 +1,4 @@
+import { heatByCurrent } from '../equations/heat.ts';
 import type { OfferedPart } from '../assessment/parts.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Range } from '../quantities/range.ts';
@@ -31,7 +32,7 @@ const powerOf = (
   resistor: number,
   current: number,
 ): { heat: number; rating: number | undefined } => {
-  const heat = current ** 2 * resistor;
+  const heat = heatByCurrent(current, resistor);
   return { heat, rating: POWERS.find((power) => power >= POWER_IN_HAND * heat) };
 };
 

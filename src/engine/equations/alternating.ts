@@ -1,5 +1,6 @@
 import { exactly } from '../quantities/range.ts';
-import { lossResistance } from './inrush.ts';
+import { heatByCurrent } from './heat.ts';
+import { lossResistance } from './loss.ts';
 import { reactiveCurrent } from './mains.ts';
 
 /** A capacitance (F) with the share of its loss at a frequency (Hz). */
@@ -11,8 +12,10 @@ export interface Lossy {
 
 /** Heat (W) that the loss makes of an alternating voltage (V): I^2*R, which is 2*pi*f*C*D*U^2. */
 export const lossHeat = (voltage: number, { frequency, capacitance, loss }: Lossy): number =>
-  reactiveCurrent(frequency, exactly(capacitance), voltage).typ ** 2 *
-  lossResistance(loss, frequency, capacitance);
+  heatByCurrent(
+    reactiveCurrent(frequency, exactly(capacitance), voltage).typ,
+    lossResistance(loss, frequency, capacitance),
+  );
 
 /** Alternating voltage (V) whose loss makes so much heat (W). */
 export const voltageByHeat = (heat: number, part: Lossy): number =>

@@ -1,11 +1,8 @@
 import { add, mapRising, scale, type Range } from '../quantities/range.ts';
+import { thermalNoise } from './resistor.ts';
 
-/** Boltzmann constant, J/K, and elementary charge, C (SI, exact). */
-const BOLTZMANN = 1.380649e-23;
+/** Elementary charge, C (SI, exact). */
 const ELECTRON = 1.602176634e-19;
-
-/** Kelvin at 0 degC. */
-const ZERO_C = 273.15;
 
 /** Steady error (V) at an output: gain times offset plus bias current in the source: G*(V + I*R). */
 export const steadyError = (offset: Range, bias: Range, source: number, gain: number): Range =>
@@ -50,9 +47,9 @@ export const noiseWithSource = (
   source: number,
   temperature = 25,
 ): Range => {
-  const thermal = 4 * BOLTZMANN * (temperature + ZERO_C) * source;
+  const thermal = thermalNoise(source, temperature, 0, 1);
   const at = (end: keyof Range): number =>
-    Math.sqrt(noise[end] ** 2 + thermal + 2 * ELECTRON * bias[end] * source ** 2);
+    Math.hypot(noise[end], thermal, Math.sqrt(2 * ELECTRON * bias[end]) * source);
   return { min: at('min'), typ: at('typ'), max: at('max') };
 };
 

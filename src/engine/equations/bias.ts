@@ -1,5 +1,9 @@
 import type { Range } from '../quantities/range.ts';
 
+/** Capacitance (F) that is left of a marked one (F) by several causes, each a factor on it. */
+export const leftBy = (marked: number, factors: readonly number[]): number =>
+  factors.reduce((left, factor) => left * Math.max(0, factor), marked);
+
 /**
  * Factor on a capacitance under direct voltage, taken in proportion to the share of the rated
  * voltage; above it no further.

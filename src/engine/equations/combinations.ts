@@ -72,9 +72,6 @@ export const standingShare = (voltage: number, resistor: number, difference: num
 export const equalisingResistor = (voltage: number, share: number, difference: number): number =>
   difference > 0 ? ((2 * share - 1) * voltage) / difference : Infinity;
 
-/** Heat (W) in a resistor (ohm) with a voltage (V) across it. */
-export const dissipation = (voltage: number, resistor: number): number => voltage ** 2 / resistor;
-
 /** A resistance or an inductance of parts in a row: the sum. */
 export const sumOf = (ranges: readonly [Range, ...Range[]]): Range =>
   ranges.slice(1).reduce(add, ranges[0]);
@@ -85,10 +82,3 @@ export const besideEachOther = (ranges: readonly Range[]): Range => ({
   typ: seriesCapacitance(ranges.map(({ typ }) => typ)),
   max: seriesCapacitance(ranges.map(({ max }) => max)),
 });
-
-/**
- * Dissipation factor that a resistor (ohm) in series with a capacitance (F) adds at a frequency
- * (Hz): 2*pi*f*R*C.
- */
-export const lossByResistor = (frequency: number, resistor: number, capacitance: number): number =>
-  2 * Math.PI * frequency * resistor * capacitance;

@@ -15,3 +15,14 @@ export const thirdHarmonic = (
   signal: number,
   share: number,
 ): number => ((4 / (15 * Math.PI)) * Math.abs(change) * Math.SQRT2 * signal * share) / rated;
+
+/**
+ * The same at the load behind a coupling part. The share counts twice: it sets the swing across the
+ * part, and how much of what the part makes of it reaches the load beside the signal.
+ */
+export const harmonicAtLoad = (
+  change: number,
+  rated: number,
+  signal: number,
+  share: number,
+): number => share * thirdHarmonic(change, rated, signal, share);

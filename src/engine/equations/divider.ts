@@ -1,3 +1,6 @@
+/** Share of a voltage that stands across one of two resistances (ohm) in a row: R/(R + R_o). */
+export const shareOf = (ohm: number, other: number): number => ohm / (ohm + other);
+
 /** A divider with a load across its lower resistor. */
 export interface LoadedDivider {
   /** Without the load, 0 to 1. */
@@ -11,5 +14,5 @@ export interface LoadedDivider {
 /** What a divider of two resistors (ohm) gives to a load (ohm) across the lower one. */
 export const loadedDivider = (upper: number, lower: number, load: number): LoadedDivider => {
   const source = (upper * lower) / (upper + lower);
-  return { ratio: lower / (upper + lower), source, lost: source / (source + load) };
+  return { ratio: shareOf(lower, upper), source, lost: shareOf(source, load) };
 };

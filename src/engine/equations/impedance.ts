@@ -6,10 +6,7 @@ export const seriesImpedance = (
   resistance: number,
   inductance: number,
   capacitance: number,
-): number => {
-  const omega = 2 * Math.PI * frequency;
-  return Math.hypot(resistance, omega * inductance - 1 / (omega * capacitance));
-};
+): number => Math.hypot(resistance, seriesReactance(frequency, { inductance, capacitance }));
 
 /** A part as it is at high frequencies: F, ohm and H in series. */
 export interface SeriesBranch {
@@ -21,7 +18,7 @@ export interface SeriesBranch {
 /** Reactance (ohm) of an inductance and a capacitance in series at a frequency (Hz). */
 export const seriesReactance = (
   frequency: number,
-  { inductance, capacitance }: SeriesBranch,
+  { inductance, capacitance }: Pick<SeriesBranch, 'inductance' | 'capacitance'>,
 ): number => {
   const omega = 2 * Math.PI * frequency;
   return omega * inductance - 1 / (omega * capacitance);

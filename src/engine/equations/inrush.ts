@@ -46,13 +46,9 @@ export interface OwnSurge {
 export const surgeShare = ({ voltage, source, own, rated, test }: OwnSurge): number =>
   switchOnPeak(voltage, source + own) / switchOnPeak(rated, test + own);
 
+/** Charge (C) that a capacitance (F) holds at a voltage (V). */
+export const storedCharge = (capacitance: number, voltage: number): number => capacitance * voltage;
+
 /** Energy (J) that a capacitance (F) holds at a voltage (V). */
 export const storedEnergy = (capacitance: number, voltage: number): number =>
   (capacitance * voltage ** 2) / 2;
-
-/** Series resistance (ohm) that a loss at a frequency (Hz) stands for: tan delta/(2*pi*f*C). */
-export const lossResistance = (
-  dissipationFactor: number,
-  frequency: number,
-  capacitance: number,
-): number => dissipationFactor / (2 * Math.PI * frequency * capacitance);

@@ -1,4 +1,6 @@
-import { mapFalling, mapRising, scale, type Range } from '../quantities/range.ts';
+import { mapFalling, mapRising, type Range } from '../quantities/range.ts';
+import { shareOf } from './divider.ts';
+import { edgeByCurrent } from './edge.ts';
 
 /**
  * Kelvin per halving of insulation where no figure of the type is known: the trade's "half every
@@ -57,6 +59,36 @@ export const leakageThrough = (voltage: number, insulation: Range, floor = 0): R
   return voltage === 0 ? current : { ...current, max: Math.max(current.max, floor) };
 };
 
+/** What the leakage of a part follows from, at 25 degC. */
+export interface Insulator {
+  /** Insulation time constant, s. */
+  constant: Range;
+  /** Resistance that no part exceeds however small, ohm. */
+  most?: Range | undefined;
+  /** Kelvin per halving; the usual ten where it is not known. */
+  halving?: Range | undefined;
+  /** Leakage that no part is promised to stay below, A. */
+  floor?: number | undefined;
+}
+
+/**
+ * Insulation resistance (ohm) of a part that is warm, and the current (A) that leaks through it.
+ * What limits small parts, dirt and damp on their bodies, suffers from heat as the dielectric does.
+ * @param capacitance marked, F
+ * @param voltage across the part, V
+ * @param temperature degC
+ */
+export const leakageOfPart = (
+  { constant, most, halving = usualHalving, floor }: Insulator,
+  capacitance: number,
+  voltage: number,
+  temperature: number,
+): { insulation: Range; current: Range } => {
+  const cold = insulationResistance(constant, capacitance, most);
+  const insulation = insulationAt(cold, halving, temperature);
+  return { insulation, current: leakageThrough(voltage, insulation, floor) };
+};
+
 /**
  * Leakage current (A) of a part by its dielectric alone: V*C/tau, but no less than the floor.
  * @param capacitance marked, F
@@ -76,7 +108,7 @@ export const leakageCurrent = (
  * @param insulation resistance of the part, ohm
  */
 export const leakageOffset = (voltage: number, resistance: number, insulation: Range): Range =>
-  mapFalling(insulation, (ohm) => (voltage * resistance) / (ohm + resistance));
+  mapFalling(insulation, (ohm) => voltage * shareOf(resistance, ohm));
 
 /**
  * Droop (V) of a held voltage: I*t/C by what is round the part, V*t/tau by the part itself.
@@ -89,8 +121,9 @@ export const droop = (
   own: Range,
   time: number,
 ): { total: Range; ownShare: number } => {
-  const byOther = scale(other, time / capacitance);
-  const byPart = scale(own, time / capacitance);
+  const over = (current: Range): Range =>
+    mapRising(current, (ampere) => edgeByCurrent(ampere, capacitance) * time);
+  const [byOther, byPart] = [over(other), over(own)];
   const total = {
     min: Math.min(voltage, byOther.min + byPart.min),
     typ: Math.min(voltage, byOther.typ + byPart.typ),

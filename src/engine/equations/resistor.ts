@@ -1,4 +1,5 @@
 import { scale, type Range } from '../quantities/range.ts';
+import { voltageForHeat } from './heat.ts';
 
 /** J/K; fixed by the definition of the kelvin (SI Brochure, 9th edition). */
 const BOLTZMANN = 1.380649e-23;
@@ -25,11 +26,11 @@ export const powerShare = (knee: number, end: number, temperature: number): numb
  * its body. MIL-PRF-39005G, 3.5.8.
  */
 export const voltageStood = (ohm: number, watt: number, limit: number): number =>
-  Math.min(limit, Math.sqrt(watt * ohm));
+  Math.min(limit, voltageForHeat(watt, ohm));
 
 /** Voltage (V) that it stands for a few seconds: 2.5 times the rated one, at most twice the limit. */
 export const overloadStood = (ohm: number, watt: number, limit: number): number =>
-  Math.min(OVER_LIMIT * limit, OVERLOAD * Math.sqrt(watt * ohm));
+  Math.min(OVER_LIMIT * limit, OVERLOAD * voltageForHeat(watt, ohm));
 
 /** Thermal noise (V) of a resistance (ohm) at a temperature (degC) in a band (Hz). */
 export const thermalNoise = (ohm: number, celsius: number, low: number, high: number): number =>
@@ -38,6 +39,19 @@ export const thermalNoise = (ohm: number, celsius: number, low: number, high: nu
 /** Noise (V) that direct voltage (V) across a resistor adds in a band (Hz), by its noise index (dB). */
 export const currentNoise = (index: number, volt: number, low: number, high: number): number =>
   MICRO * 10 ** (index / 20) * volt * Math.sqrt(Math.log10(high / low));
+
+/** A resistor (ohm) at a temperature (degC) with a direct voltage (V) across it, heard in a band (Hz). */
+export interface Heard {
+  ohm: number;
+  celsius: number;
+  volt: number;
+  low: number;
+  high: number;
+}
+
+/** Thermal noise and that of the direct voltage together (V), by the noise index (dB). */
+export const noiseOfResistor = (index: number, { ohm, celsius, volt, low, high }: Heard): number =>
+  Math.hypot(thermalNoise(ohm, celsius, low, high), currentNoise(index, volt, low, high));
 
 /** Reactance of the self-inductance (H) at a frequency (Hz) as a share of the resistance (ohm). */
 export const inductiveShare = (henry: number, hertz: number, ohm: number): number =>

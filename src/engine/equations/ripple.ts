@@ -1,4 +1,5 @@
 import { mapFalling, type Range } from '../quantities/range.ts';
+import { currentForHeat, heatByCurrent } from './heat.ts';
 
 /**
  * Sag (V, from crest to trough) of a capacitor that alone feeds a load between two charging pulses:
@@ -11,6 +12,23 @@ export const rippleVoltage = (current: number, frequency: number, capacitance: R
 
 /** Effective value (V) of a triangular ripple from crest to trough (V). */
 export const triangularRms = (peakToPeak: number): number => peakToPeak / (2 * Math.sqrt(3));
+
+/** Ripple current (A, effective) and the factor by which a part takes more of it at its frequency. */
+export interface RippleShare {
+  current: number;
+  factor: number;
+}
+
+/**
+ * Ripple currents of several frequencies as one (A, effective) at the frequency that the factors are
+ * against: heats add up, so that it is the root of the sum of (I/k)^2.
+ */
+export const rippleTogether = (each: readonly RippleShare[]): number =>
+  Math.hypot(...each.map(({ current, factor }) => current / factor));
+
+/** Ripple current (A) that a part takes where a listed one (A) is for another frequency and temperature. */
+export const rippleTaken = (listed: number, byFrequency: number, byTemperature: number): number =>
+  listed * byFrequency * byTemperature;
 
 const SQUARE_CM_PER_SQUARE_M = 1e4;
 
@@ -37,8 +55,8 @@ export const riseByHeat = (heat: number, heatForTen: number): number =>
  * @param surface m2
  */
 export const canRise = (current: number, resistance: number, surface: number): number =>
-  (current ** 2 * resistance) / heatPerKelvin(surface);
+  riseByHeat(heatByCurrent(current, resistance), heatForRise(TOLD_BY, surface));
 
 /** The same turned round: current (A, effective value) that warms a can by so much (K). */
 export const currentForRise = (rise: number, resistance: number, surface: number): number =>
-  Math.sqrt(heatForRise(rise, surface) / resistance);
+  currentForHeat(heatForRise(rise, surface), resistance);

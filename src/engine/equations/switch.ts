@@ -1,4 +1,5 @@
 import { mapRising, type Range } from '../quantities/range.ts';
+import { shareOf } from './divider.ts';
 
 /** Kelvin in which the leakage of a junction doubles (common practice; sheets of JFET inputs say so). */
 const DOUBLING = 10;
@@ -8,7 +9,7 @@ const REFERENCE_C = 25;
 
 /** Share of a signal that stays in a resistance (ohm) before a load (ohm): R/(R + R_L). */
 export const seriesLoss = (resistance: Range, load: number): Range =>
-  mapRising(resistance, (ohm) => ohm / (ohm + load));
+  mapRising(resistance, (ohm) => shareOf(ohm, load));
 
 /**
  * How much the gain into a load (ohm) moves while a switch goes from one resistance (ohm) to its

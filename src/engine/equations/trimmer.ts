@@ -1,3 +1,5 @@
+import { currentForHeat } from './heat.ts';
+
 /** How a trimmer is used: two terminals by ohms, three by their ratio. */
 export type TrimmerUse = 'rheostat' | 'divider';
 
@@ -35,11 +37,18 @@ export const presetOf = ({ use, reading, oldTotal, total, turns }: Presetting): 
   return { set, fromEnd: set / perTurn, perTurn, ratio, newRatio: set / total };
 };
 
+/** Turns to go from what a trimmer reads to what it has to (ohm), at so many ohm a turn. */
+export const turnsToGo = (set: number, now: number, perTurn: number): number =>
+  (set - now) / perTurn;
+
+/** Finest step (ohm) that can be set of a total (ohm), from its share. */
+export const finestStep = (share: number, total: number): number => share * total;
+
 /**
  * Current (A) that a rheostat carries at any setting, from the power (W) of its whole element (ohm):
  * the part in use has power in proportion. MIL-PRF-22097J, 3.5.
  */
-export const wiperCurrent = (watt: number, ohm: number): number => Math.sqrt(watt / ohm);
+export const wiperCurrent = (watt: number, ohm: number): number => currentForHeat(watt, ohm);
 
 /** What sheets give as "so much per cent or so many ohms, whichever is greater", in ohm. */
 export const greaterOf = (share: number, ohm: number, total: number): number =>

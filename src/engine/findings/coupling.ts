@@ -1,5 +1,5 @@
 import { cornerFrequency, levelPassed, phaseLead, shareAcross } from '../equations/coupling.ts';
-import { thirdHarmonic } from '../equations/distortion.ts';
+import { harmonicAtLoad } from '../equations/distortion.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Part } from '../assessment/parts.ts';
 import { exactly, mapRising } from '../quantities/range.ts';
@@ -80,11 +80,7 @@ const lowestShare = (part: Part, circumstances: Circumstances): number => {
   return shareAcross(conditionOf(circumstances, 'frequency').typ, hertz);
 };
 
-/**
- * Third harmonic at the load by the voltage coefficient; an estimate of the order of magnitude. The
- * share counts twice: it sets the swing across the part, and how much of what the part makes of it
- * reaches the load beside the signal.
- */
+/** Third harmonic at the load by the voltage coefficient; an estimate of the order of magnitude. */
 export const distortion: FindingModel = {
   measure: (part, circumstances) => {
     const change = rangeOf(circumstances, part, CHANGE);
@@ -92,7 +88,7 @@ export const distortion: FindingModel = {
     const signal = conditionOf(circumstances, 'signal').max;
     const share = lowestShare(part, circumstances);
     const harmonic = (coefficient: number): number =>
-      share * thirdHarmonic(coefficient, part.ratedVoltage, signal, share);
+      harmonicAtLoad(coefficient, part.ratedVoltage, signal, share);
     const ends = [harmonic(change.min), harmonic(change.max)];
     const straddles = change.min < 0 && change.max > 0;
     return {

@@ -1,3 +1,4 @@
+import { heatByCurrent } from '../equations/heat.ts';
 import { currentShare, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
@@ -148,7 +149,7 @@ export const rippleHeating: FindingModel = {
     const from = originOf(resistance, conditionOf(circumstances, 'f-work').typ);
     return (
       `${formatValue(current, 'A')} squared × ${formatQuantity(resistance.range, 'ohm')} ${from} = ` +
-      `${formatValue(current ** 2 * resistance.range.typ, 'W')} in ${bodyInWords(body)}${inside}: ` +
+      `${formatValue(heatByCurrent(current, resistance.range.typ), 'W')} in ${bodyInWords(body)}${inside}: ` +
       `${formatQuantity(value, 'K')}; an estimate`
     );
   },

@@ -1,11 +1,6 @@
 import { leakageOfWhole, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
-import {
-  insulationAt,
-  insulationResistance,
-  leakageThrough,
-  usualHalving,
-} from '../equations/leakage.ts';
+import { leakageOfPart } from '../equations/leakage.ts';
 import type { PropertyId } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
 import { conditionOr, rangeOf, type Circumstances } from './model.ts';
@@ -32,15 +27,13 @@ const leakOfSingle = (
   const halving = rangeOf(circumstances, part, 'insulation-halving');
   const floor = rangeOf(circumstances, part, 'leakage-floor');
   const cap = rangeOf(circumstances, part, 'insulation-cap');
-  // What limits small parts, dirt and damp on their bodies, suffers from heat as the dielectric does.
-  const insulation = insulationAt(
-    insulationResistance(cold, part.capacitance, cap),
-    halving ?? usualHalving,
-    conditionOr(circumstances, 't-max', ROOM_C).max,
-  );
   return {
-    current: leakageThrough(voltage, insulation, floor?.max),
-    insulation,
+    ...leakageOfPart(
+      { constant: cold, most: cap, halving, floor: floor?.max },
+      part.capacitance,
+      voltage,
+      conditionOr(circumstances, 't-max', ROOM_C).max,
+    ),
     properties: [
       'insulation-rc',
       ...(cap === undefined ? [] : ['insulation-cap']),

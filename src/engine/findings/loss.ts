@@ -1,7 +1,7 @@
 import { addedResistance } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
-import { lossByResistor } from '../equations/combinations.ts';
+import { lossByResistor, qualityOf } from '../equations/loss.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, exactly, type Range } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
@@ -60,11 +60,10 @@ export const loss: FindingModel = {
       added === 0
         ? ''
         : `, with ${formatValue(added, 'fraction')} by ${formatValue(addedResistance(part), 'ohm')} in it`;
-    const quality = { min: 1 / value.max, typ: 1 / value.typ, max: 1 / value.min };
     return (
       `tan δ ${formatQuantity(value, 'fraction')} published at ` +
       `${nearest ? formatValue(nearest.hertz, 'Hz') : '?'}, used at ` +
-      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}${resistor}; Q ${formatQuantity(quality, 'grade')}`
+      `${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')}${resistor}; Q ${formatQuantity(qualityOf(value), 'grade')}`
     );
   },
 };

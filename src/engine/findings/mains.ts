@@ -2,7 +2,7 @@ import type { Part } from '../assessment/parts.ts';
 import { crestOf } from '../equations/crest.ts';
 import { reactiveCurrent, timeToFall, voltageLeft } from '../equations/mains.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { mapRising, scale, timesPositive, type Range } from '../quantities/range.ts';
+import { mapRising, timesPositive, type Range } from '../quantities/range.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
 
@@ -42,7 +42,10 @@ export const discharge: FindingModel = {
   working: (part, circumstances, value) =>
     `${formatQuantity(conditionOf(circumstances, 'bleeder'), 'ohm')} × ` +
     `${formatQuantity(capacitanceAsBought(part), 'F')} = ${formatQuantity(value, 's')} to 37 %, ` +
-    `${formatQuantity(scale(value, Math.log(10)), 's')} to a tenth`,
+    `${formatQuantity(
+      mapRising(value, (tau) => timeToFall(10, 1, tau)),
+      's',
+    )} to a tenth`,
 };
 
 /** Voltage left on the pins of the plug. */

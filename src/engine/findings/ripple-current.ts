@@ -1,3 +1,4 @@
+import { rippleTaken } from '../equations/ripple.ts';
 import { currentShare, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
@@ -66,7 +67,7 @@ const allowedByList = (part: Part, circumstances: Circumstances): Allowed | unde
   const [byFrequency, byTemperature] = [frequency.factor, temperature.factor];
   const grounds = [ripple, frequency, temperature];
   return {
-    current: exactly(ripple.current * byFrequency * byTemperature),
+    current: exactly(rippleTaken(ripple.current, byFrequency, byTemperature)),
     listed: { ripple, byFrequency, byTemperature },
     properties: [],
     sources: [...new Set(grounds.flatMap(({ sources }) => sources))],

@@ -1,5 +1,6 @@
 import { rippleVoltage as sagOf, triangularRms } from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
+import { exactly } from '../quantities/range.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
@@ -9,7 +10,7 @@ const designedRipple = (circumstances: Circumstances): number => {
   // The current is one and the same for what was designed and for what is found.
   const load = conditionOf(circumstances, 'load-current').max;
   const least = original.capacitance * position.value_low;
-  return load / (conditionOf(circumstances, 'f-work').typ * least);
+  return sagOf(load, conditionOf(circumstances, 'f-work').typ, exactly(least)).typ;
 };
 
 /** Ripple from crest to trough over tolerance, temperature and age of the part. */

@@ -1,7 +1,7 @@
 import { addedResistance, inThePath, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
-import { lossResistance } from '../equations/inrush.ts';
+import { lossResistance } from '../equations/loss.ts';
 import { formatValue } from '../quantities/index.ts';
 import { add, exactly, type Range } from '../quantities/range.ts';
 import { esrOf, RESISTANCE } from '../sizes/esr-of.ts';

@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
-import { factorUnderBias } from '../equations/bias.ts';
+import { leftBy, factorUnderBias } from '../equations/bias.ts';
 import { ageingLoss } from '../equations/drift.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
@@ -125,7 +125,10 @@ export const serviceCapacitance = (part: Part, circumstances: Surroundings): Ser
     { cause: 'bias', ...byBias(part, circumstances) },
   ];
   const product = (pick: (range: Range) => number): number =>
-    shifts.reduce((value, shift) => value * Math.max(0, pick(shift.factor)), part.capacitance);
+    leftBy(
+      part.capacitance,
+      shifts.map(({ factor }) => pick(factor)),
+    );
   return {
     capacitance: {
       min: product((range) => range.min),

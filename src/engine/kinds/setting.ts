@@ -1,4 +1,10 @@
-import { presetOf, type Preset, type TrimmerUse } from '../equations/trimmer.ts';
+import {
+  turnsToGo,
+  finestStep,
+  presetOf,
+  type Preset,
+  type TrimmerUse,
+} from '../equations/trimmer.ts';
 import { conditionOf, rangeOf } from '../findings/model.ts';
 import type { KindCircumstances, KindPart } from './part.ts';
 
@@ -63,7 +69,7 @@ export const carriedSetting = (
     ...(turns === undefined ? {} : { turns, fromEnd, perTurn }),
     ...(turns === undefined || measured.now === undefined
       ? {}
-      : { toGo: (set - measured.now) / perTurn }),
-    ...(share === undefined ? {} : { step: share * total }),
+      : { toGo: turnsToGo(set, measured.now, perTurn) }),
+    ...(share === undefined ? {} : { step: finestStep(share, total) }),
   };
 };

@@ -1,3 +1,4 @@
+import { voltageStood } from '../equations/resistor.ts';
 import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
 import { rowNamed } from '../assessment/original.ts';
@@ -49,7 +50,7 @@ const completeOriginal = (
 
 /** Voltage (V) that puts a share of its rating into the old part, at most a given one. */
 const voltageOfShare = (share: number, { value, rating }: KindPart, most: number): number =>
-  Math.min(most, Math.sqrt(share * (rating ?? 0) * (value ?? 0)));
+  voltageStood(value ?? 0, share * (rating ?? 0), most);
 
 /** A default that follows from the old part. */
 const derivedDefault = (row: ConditionRow, original: KindPart): Range => {

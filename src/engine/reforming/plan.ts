@@ -1,3 +1,4 @@
+import { dissipation } from '../equations/heat.ts';
 import type { ReformingRow } from '../../schemas/reforming.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, SourceId } from '../catalogue.ts';
@@ -97,7 +98,7 @@ export const reformingPlan = (
   const shares = Array.from({ length: count + 1 }, (_, index) => Math.min(1, first + index * step));
   return {
     resistor,
-    heat: ratedVoltage ** 2 / resistor,
+    heat: dissipation(ratedVoltage, resistor),
     steps: shares.map((share) => ({ voltage: share * ratedVoltage, time })),
     hold: figure('hold'),
     leakage,

@@ -9,13 +9,13 @@ import {
 } from '../../../src/engine/equations/amplifier.ts';
 import {
   besideEachOther,
-  dissipation,
   equalisingResistor,
-  lossByResistor,
   standingShare,
   sumOf,
   worstShare,
 } from '../../../src/engine/equations/combinations.ts';
+import { dissipation } from '../../../src/engine/equations/heat.ts';
+import { lossByResistor } from '../../../src/engine/equations/loss.ts';
 import { recoveryShare } from '../../../src/engine/equations/diode.ts';
 import { thirdHarmonic } from '../../../src/engine/equations/distortion.ts';
 import { edgeCurrent, edgeShare } from '../../../src/engine/equations/edge.ts';

@@ -1,3 +1,4 @@
+import { dissipation } from '../../equations/heat.ts';
 import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
 import { conditionOf, rangeOf } from '../../findings/model.ts';
 import { formatValue } from '../../quantities/index.ts';
@@ -17,7 +18,8 @@ export const shareLeft = (
 const loadOf = (known: Known<Line>, part: KindPart, circumstances: KindCircumstances): Range => {
   const { min, typ, max } = spreadOf(part);
   const allowed = (part.rating ?? 0) * shareLeft(known, circumstances);
-  const share = (ohm: number): number => effectiveVoltage(circumstances) ** 2 / ohm / allowed;
+  const share = (ohm: number): number =>
+    dissipation(effectiveVoltage(circumstances), ohm) / allowed;
   return { min: share(max), typ: share(typ), max: share(min) };
 };
 
@@ -29,7 +31,7 @@ export const resistorPower: KindModel = fromProperties(
     const volts = effectiveVoltage(circumstances);
     return (
       `${formatValue(volts, 'V')} on ${formatValue(valueOf(part), 'ohm')} is ` +
-      `${formatValue(volts ** 2 / valueOf(part), 'W')}; ${formatValue(part.rating ?? NaN, 'W')} × ` +
+      `${formatValue(dissipation(volts, valueOf(part)), 'W')}; ${formatValue(part.rating ?? NaN, 'W')} × ` +
       `${formatValue(shareLeft(known, circumstances), 'fraction')} at ` +
       `${formatValue(conditionOf(circumstances, 't-max').max, 'degC')}: ${formatValue(value.typ, 'fraction')} of it`
     );

@@ -3,7 +3,9 @@ import {
   changeByVoltage,
   currentNoise,
   inductiveShare,
+  noiseOfResistor,
   thermalNoise,
+  type Heard,
 } from '../../equations/resistor.ts';
 import { conditionOf } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
@@ -75,39 +77,27 @@ export const gainShift: KindModel = fromProperties(
   },
 );
 
-interface Heard {
-  low: number;
-  high: number;
-  volts: number;
-  thermal: number;
-}
-
-const heard = (part: KindPart, circumstances: KindCircumstances): Heard => {
-  const low = conditionOf(circumstances, 'frequency').typ;
-  const high = conditionOf(circumstances, 'f-work').typ;
-  const warm = conditionOf(circumstances, 't-max').max;
-  return {
-    low,
-    high,
-    volts: conditionOf(circumstances, 'vdc').max,
-    thermal: thermalNoise(valueOf(part), warm, low, high),
-  };
-};
+const heard = (part: KindPart, circumstances: KindCircumstances): Heard => ({
+  ohm: valueOf(part),
+  celsius: conditionOf(circumstances, 't-max').max,
+  volt: conditionOf(circumstances, 'vdc').max,
+  low: conditionOf(circumstances, 'frequency').typ,
+  high: conditionOf(circumstances, 'f-work').typ,
+});
 
 /** Thermal noise and what direct voltage adds to it, in the band of the position. */
 export const partNoise: KindModel = fromProperties(
   ['noise-index'],
   ({ 'noise-index': index }, part, circumstances) => {
-    const { low, high, volts, thermal } = heard(part, circumstances);
-    return mapRising(index, (decibel) =>
-      Math.hypot(thermal, currentNoise(decibel, volts, low, high)),
-    );
+    const place = heard(part, circumstances);
+    return mapRising(index, (decibel) => noiseOfResistor(decibel, place));
   },
   ({ 'noise-index': index }, part, circumstances, value) => {
-    const { low, high, volts, thermal } = heard(part, circumstances);
-    const excess = currentNoise(index.typ, volts, low, high);
+    const { ohm, celsius, volt, low, high } = heard(part, circumstances);
+    const thermal = thermalNoise(ohm, celsius, low, high);
+    const excess = currentNoise(index.typ, volt, low, high);
     return (
-      `thermal ${formatValue(thermal, 'V')}; by ${formatValue(volts, 'V')} at ${formatQuantity(index, 'dB')} ` +
+      `thermal ${formatValue(thermal, 'V')}; by ${formatValue(volt, 'V')} at ${formatQuantity(index, 'dB')} ` +
       `${formatValue(excess, 'V')} from ${formatValue(low, 'Hz')} to ${formatValue(high, 'Hz')}: ` +
       `together ${formatValue(value.typ, 'V')}`
     );

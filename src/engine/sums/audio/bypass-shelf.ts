@@ -1,4 +1,6 @@
+import { besideEachOther } from '../../equations/combinations.ts';
 import { cornerFrequency } from '../../equations/coupling.ts';
+import { levelBehind } from '../../equations/level.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
@@ -58,10 +60,10 @@ export const bypassShelf = defineSum({
     'a_0 = 20*log10(r/(R + r))',
   ],
   at: ({ c, r, into, f }) => {
-    const seen = (r * into) / (r + into);
+    const seen = besideEachOther([exactly(r), exactly(into)]).typ;
     const zero = cornerFrequency(exactly(c), r).typ;
     const pole = cornerFrequency(exactly(c), seen).typ;
-    const shelf = 20 * Math.log10(into / (r + into));
+    const shelf = levelBehind(into, r);
     const rise = 10 * Math.log10((1 + (f / zero) ** 2) / (1 + (f / pole) ** 2));
     return { pole, zero, level: rise + shelf, shelf, seen };
   },

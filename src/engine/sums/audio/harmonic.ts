@@ -1,6 +1,6 @@
 import { cornerFrequency, shareAcross } from '../../equations/coupling.ts';
 import { crestOf } from '../../equations/crest.ts';
-import { thirdHarmonic } from '../../equations/distortion.ts';
+import { harmonicAtLoad } from '../../equations/distortion.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
@@ -78,7 +78,7 @@ export const harmonic = defineSum({
     const corner = cornerFrequency(exactly(c), r).typ;
     const share = shareAcross(f, corner);
     return {
-      third: share * thirdHarmonic(change, rating, signal, share),
+      third: harmonicAtLoad(change, rating, signal, share),
       across: share * signal,
       share,
       corner,

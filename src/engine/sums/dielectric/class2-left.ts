@@ -1,5 +1,5 @@
 import type { Knowledge } from '../../catalogue.ts';
-import { factorUnderBias } from '../../equations/bias.ts';
+import { leftBy, factorUnderBias } from '../../equations/bias.ts';
 import { ageingLoss } from '../../equations/drift.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { choice, optionalQuantity, quantity, withFacts } from '../sum.ts';
@@ -102,8 +102,8 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
     const lost = ageingLoss(own.ageing, age / SECONDS_PER_HOUR);
     const cold = Math.min(0, own.temperature.min);
     return {
-      left: c * underBias.typ * (1 - lost.typ),
-      worst: c * Math.max(0, underBias.min) * (1 + cold) * (1 - lost.max),
+      left: leftBy(c, [underBias.typ, 1 - lost.typ]),
+      worst: leftBy(c, [underBias.min, 1 + cold, 1 - lost.max]),
       bias: underBias.typ - 1,
       aged: lost.typ,
       cold,

@@ -1,10 +1,5 @@
 import type { Knowledge } from '../../catalogue.ts';
-import {
-  insulationAt,
-  insulationResistance,
-  leakageThrough,
-  usualHalving,
-} from '../../equations/leakage.ts';
+import { leakageOfPart, usualHalving } from '../../equations/leakage.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
@@ -88,9 +83,10 @@ export const insulation = withFacts(({ types, knowledge }): Kind[] =>
         hold: undefined,
       };
     }
-    const most = own.cap === null ? undefined : exactly(own.cap);
-    const ohm = insulationAt(insulationResistance(own.tau, c, most), own.halving, t);
-    const leak = leakageThrough(v, ohm, own.floor);
+    const { tau: constant, halving, cap, floor } = own;
+    const most = cap === null ? undefined : exactly(cap);
+    const dielectric = { constant, most, halving, floor };
+    const { insulation: ohm, current: leak } = leakageOfPart(dielectric, c, v, t);
     return {
       resistance: ohm.typ,
       least: ohm.min,

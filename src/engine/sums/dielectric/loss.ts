@@ -1,4 +1,5 @@
-import { lossResistance } from '../../equations/inrush.ts';
+import { lossResistance, qualityOf } from '../../equations/loss.ts';
+import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Loss, series resistance and quality as the same thing said three ways. */
@@ -47,7 +48,7 @@ export const loss = defineSum({
     return {
       series: lossResistance(d, f, c),
       parallel: (reactance * (1 + d ** 2)) / d,
-      quality: 1 / d,
+      quality: qualityOf(exactly(d)).typ,
       angle: (Math.atan(d) * 180) / Math.PI,
       reactance,
     };

@@ -1,3 +1,4 @@
+import { edgeByCurrent } from '../../equations/edge.ts';
 import { settlingConstants, settlingTime } from '../../equations/sampling.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, optionalQuantity, quantity } from '../sum.ts';
@@ -60,7 +61,7 @@ export const acquisition = defineSum({
   at: ({ c, r, step, error, i }) => ({
     time: settlingTime(exactly(r * c), step, error).typ,
     constants: settlingConstants(step, error),
-    slewing: i === undefined ? undefined : (c * step) / i,
+    slewing: i === undefined ? undefined : step / edgeByCurrent(i, c),
   }),
   notes: () => [
     {

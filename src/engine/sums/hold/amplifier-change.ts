@@ -1,3 +1,4 @@
+import { steadyError } from '../../equations/amplifier.ts';
 import { droop } from '../../equations/leakage.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
@@ -49,7 +50,8 @@ export const amplifierChange = defineSum({
   at: ({ old, next, r, c, t }) => {
     const run = (bias: number): number =>
       droop(Infinity, c, exactly(bias), exactly(0), t).total.typ;
-    return { offset: next * r, oldOffset: old * r, runs: run(next), oldRuns: run(old) };
+    const across = (bias: number): number => steadyError(exactly(0), exactly(bias), r, 1).typ;
+    return { offset: across(next), oldOffset: across(old), runs: run(next), oldRuns: run(old) };
   },
   notes: () => [
     {

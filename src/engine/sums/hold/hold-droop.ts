@@ -1,14 +1,7 @@
-import {
-  droop,
-  insulationAt,
-  insulationResistance,
-  leakageThrough,
-} from '../../equations/leakage.ts';
+import { edgeByCurrent } from '../../equations/edge.ts';
+import { leakageOfPart, droop } from '../../equations/leakage.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
-
-/** Insulation time constants are stated at this temperature, degC. */
-const REFERENCE_C = 25;
 
 /** How a held voltage falls by switch, amplifier, board and the capacitor itself. */
 export const holdDroop = defineSum({
@@ -95,16 +88,15 @@ export const holdDroop = defineSum({
   },
   equations: ['R_C = min(tau/C, R_most)*2^(-(T - 25)/H)', 'I_C = V/R_C', 'V_droop = (I + I_C)*t/C'],
   at: ({ c, v, i, tau, cap, halving, temp, t }) => {
-    const cold = insulationResistance(exactly(tau), c, exactly(cap));
-    const insulation = insulationAt(cold, exactly(halving), Math.max(temp, REFERENCE_C));
-    const own = leakageThrough(v, insulation);
+    const dielectric = { constant: exactly(tau), most: exactly(cap), halving: exactly(halving) };
+    const { insulation, current: own } = leakageOfPart(dielectric, c, v, temp);
     const { total, ownShare } = droop(v, c, exactly(i), own, t);
     return {
       total: total.typ,
       share: ownShare,
       own: own.typ,
       insulation: insulation.typ,
-      rate: (i + own.typ) / c,
+      rate: edgeByCurrent(i + own.typ, c),
     };
   },
   notes: (_, { share = 0 }) => [

@@ -1,3 +1,6 @@
+import { leakageThrough } from '../../equations/leakage.ts';
+import { exactly } from '../../quantities/range.ts';
+import { edgeByCurrent } from '../../equations/edge.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** How an integrator runs away with nothing at its input. */
@@ -65,9 +68,9 @@ export const integratorDrift = defineSum({
   },
   equations: ['v_1 = V_os/(R*C)', 'v_2 = I_b/C', 'v_3 = V/(R_C*C)', 'v = v_1 + v_2 + v_3'],
   at: ({ c, r, offset, i, insulation, v }) => {
-    const byOffset = offset / (r * c);
-    const byBias = i / c;
-    const byCapacitor = v / (insulation * c);
+    const byOffset = edgeByCurrent(offset / r, c);
+    const byBias = edgeByCurrent(i, c);
+    const byCapacitor = edgeByCurrent(leakageThrough(v, exactly(insulation)).typ, c);
     return { rate: byOffset + byBias + byCapacitor, byOffset, byBias, byCapacitor };
   },
   notes: (_, { byOffset = 0, byBias = 0, byCapacitor = 0 }) => [

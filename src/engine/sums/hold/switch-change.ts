@@ -1,3 +1,4 @@
+import { seriesLoss } from '../../equations/switch.ts';
 import { holdStep, settlingTime } from '../../equations/sampling.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
@@ -73,8 +74,8 @@ export const switchChange = defineSum({
       oldTime: settle(oldOn),
       jump: jump(nextCharge),
       oldJump: jump(oldCharge),
-      lost: nextOn / (nextOn + load),
-      oldLost: oldOn / (oldOn + load),
+      lost: seriesLoss(exactly(nextOn), load).typ,
+      oldLost: seriesLoss(exactly(oldOn), load).typ,
     };
   },
   notes: () => [

@@ -1,5 +1,5 @@
-import { dissipation } from '../../equations/combinations.ts';
-import { storedEnergy } from '../../equations/inrush.ts';
+import { dissipation } from '../../equations/heat.ts';
+import { switchOnPeak, storedEnergy } from '../../equations/inrush.ts';
 import { timeToFall, voltageLeft } from '../../equations/mains.ts';
 import { defineSum, optionalQuantity, quantity } from '../sum.ts';
 
@@ -73,7 +73,7 @@ export const discharge = defineSum({
     left: after === undefined ? undefined : voltageLeft(v, after, r * c),
     constant: r * c,
     energy: storedEnergy(c, v),
-    peak: v / r,
+    peak: switchOnPeak(v, r),
     power: dissipation(v, r),
   }),
   notes: (_, { energy = 0 }) => [

@@ -1,4 +1,4 @@
-import { reactiveCurrent } from '../../equations/mains.ts';
+import { capacitanceForCurrent, reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, quantity } from '../sum.ts';
 
@@ -52,7 +52,7 @@ export const touchCurrent = defineSum({
   equations: ['I = 2*pi*f*C*V', 'C_max = I_max / (2*pi*f*V)'],
   at: ({ c, v, f, limit }) => ({
     current: reactiveCurrent(f, exactly(c), v).typ,
-    most: limit / (2 * Math.PI * f * v),
+    most: capacitanceForCurrent(limit, f, v),
   }),
   notes: ({ limit }, { current = 0 }) => [
     ...(current > limit

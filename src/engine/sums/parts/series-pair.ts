@@ -1,10 +1,10 @@
 import {
-  dissipation,
   equalisingResistor,
   seriesCapacitance,
   standingShare,
   worstShare,
 } from '../../equations/combinations.ts';
+import { dissipation } from '../../equations/heat.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Two electrolytics in a row for a higher voltage, with a resistor across each. */

@@ -1,3 +1,4 @@
+import { rippleTogether, rippleTaken } from '../../equations/ripple.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { frequencyFactor, temperatureFactor } from '../../sizes/ripple-factors.ts';
 import { choice, optionalQuantity, quantity, withFacts, type SumNote } from '../sum.ts';
@@ -156,9 +157,16 @@ export const rippleCurrents = withFacts(factsOf)({
     const whole =
       factor1 === undefined || factor2 === undefined || factor3 === undefined
         ? undefined
-        : Math.hypot(i1 / factor1, i2 / factor2, i3 / factor3);
+        : rippleTogether([
+            { current: i1, factor: factor1 },
+            { current: i2, factor: factor2 },
+            { current: i3, factor: factor3 },
+          ]);
     return {
-      share: whole === undefined || factorT === undefined ? undefined : whole / rating / factorT,
+      share:
+        whole === undefined || factorT === undefined
+          ? undefined
+          : whole / rippleTaken(rating, 1, factorT),
       whole,
       warm: whole === undefined ? undefined : rise * (whole / rating) ** 2,
       factor1,

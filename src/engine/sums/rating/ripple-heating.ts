@@ -1,3 +1,4 @@
+import { heatByCurrent, currentForHeat } from '../../equations/heat.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { heatForRise, riseByHeat } from '../../equations/ripple.ts';
 import { cylinderSurface } from '../../equations/surface.ts';
@@ -93,13 +94,13 @@ export const rippleHeating = withFacts(factsOf)({
     const surface = cylinderSurface(diameter, length, 1);
     const heatForTen = heat ?? heatForRise(TEN, surface);
     const ratio = core ?? coreRiseOfCan(facts, CAN, diameter)?.ratio ?? 1;
-    const power = i ** 2 * esr;
+    const power = heatByCurrent(i, esr);
     return {
       rise: ratio * riseByHeat(power, heatForTen),
       power,
       heatForTen,
       ratio,
-      most: Math.sqrt(heatForTen / (ratio * esr)),
+      most: currentForHeat(heatForTen / ratio, esr),
     };
   },
   notes: (_, { rise = 0 }) => [

@@ -1,4 +1,4 @@
-import { surgeShare } from '../../equations/inrush.ts';
+import { switchOnPeak, surgeShare } from '../../equations/inrush.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Series resistance that keeps the surge through a solid tantalum part within what it is proved with. */
@@ -58,10 +58,10 @@ export const tantalumResistance = defineSum({
   },
   equations: ['I = V/(R_S + R_C)', 'I_0 = U_R/(R_0 + R_C)', 's = I/I_0', 'R_n = 2*V/I_0 - R_C'],
   at: ({ v, source, esr, rating, test }) => {
-    const proved = rating / (test + esr);
+    const proved = switchOnPeak(rating, test + esr);
     return {
       share: surgeShare({ voltage: v, source, own: esr, rated: rating, test }),
-      surge: v / (source + esr),
+      surge: switchOnPeak(v, source + esr),
       proved,
       needed: Math.max(0, (2 * v) / proved - esr),
       perVolt: source / v,

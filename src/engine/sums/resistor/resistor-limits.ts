@@ -1,3 +1,4 @@
+import { dissipation } from '../../equations/heat.ts';
 import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
 import { defineSum, quantity } from '../sum.ts';
 
@@ -96,12 +97,13 @@ export const resistorLimits = defineSum({
     const allowed = share === undefined ? undefined : voltageStood(r, share * p, vmax);
     const rated = voltageStood(r, p, vmax);
     const left = (share ?? 0) * p;
+    const power = dissipation(v, r);
     return {
       allowed,
       share,
-      power: v ** 2 / r,
+      power,
       load: allowed === undefined || allowed === 0 ? undefined : v / allowed,
-      heat: left === 0 ? undefined : v ** 2 / r / left,
+      heat: left === 0 ? undefined : power / left,
       rated,
       ratedLoad: v / rated,
       overload: overloadStood(r, p, vmax),

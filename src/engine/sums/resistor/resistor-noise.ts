@@ -1,5 +1,5 @@
 import type { Basis, Catalogue } from '../../catalogue.ts';
-import { currentNoise, thermalNoise } from '../../equations/resistor.ts';
+import { noiseOfResistor, currentNoise, thermalNoise } from '../../equations/resistor.ts';
 import { mapRising, type Range } from '../../quantities/range.ts';
 import { basisName } from '../basis-name.ts';
 import type { Curve, SumPlot } from '../picture.ts';
@@ -39,7 +39,7 @@ interface Place {
 }
 
 const wholeNoise = ({ r, t, low, high, v }: Place, index: number): number =>
-  Math.hypot(thermalNoise(r, t, low, high), currentNoise(index, v, low, high));
+  noiseOfResistor(index, { ohm: r, celsius: t, volt: v, low, high });
 
 /** Every construction beside the visitor's own. */
 const sideBySide = (place: Place, own: number, { constructions }: Facts): SumTable => ({
@@ -177,7 +177,7 @@ export const resistorNoise = withFacts(factsOf)({
     if (high <= low) return { total: undefined, thermal: undefined, excess: undefined };
     const thermal = thermalNoise(r, t, low, high);
     const excess = currentNoise(index, v, low, high);
-    return { total: Math.hypot(thermal, excess), thermal, excess };
+    return { total: wholeNoise({ r, t, low, high, v }, index), thermal, excess };
   },
   notes: ({ low, high }) => [
     ...(high <= low

@@ -1,4 +1,4 @@
-import { presetOf, type TrimmerUse } from '../../equations/trimmer.ts';
+import { turnsToGo, finestStep, presetOf, type TrimmerUse } from '../../equations/trimmer.ts';
 import { choice, defineSum, quantity } from '../sum.ts';
 
 /** Setting a new trimmer beforehand to what the old one read between the same two terminals. */
@@ -105,10 +105,10 @@ export const trimmerPreset = defineSum({
     const reaches = set <= total;
     return {
       set: reaches ? set : undefined,
-      go: reaches ? (set - now) / perTurn : undefined,
+      go: reaches ? turnsToGo(set, now, perTurn) : undefined,
       fromEnd: reaches ? fromEnd : undefined,
       fromMid: reaches ? fromEnd - turns / 2 : undefined,
-      fine: adjust * total,
+      fine: finestStep(adjust, total),
       perTurn,
       ratio,
       newRatio,

@@ -1,4 +1,4 @@
-import { loadedDivider } from '../../equations/divider.ts';
+import { shareOf, loadedDivider } from '../../equations/divider.ts';
 import { greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
 import { defineSum, quantity } from '../sum.ts';
 
@@ -89,7 +89,7 @@ export const trimmerWiper = defineSum({
       ideal: v * ratio,
       lost,
       contactOf,
-      jump: (out * contactOf) / (source + load + contactOf),
+      jump: out * shareOf(contactOf, source + load),
       endOf,
       lowest: (v * endOf) / total,
       source,

@@ -1,4 +1,4 @@
-import { storedEnergy, switchOnPeak } from '../../equations/inrush.ts';
+import { storedCharge, storedEnergy, switchOnPeak } from '../../equations/inrush.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** What the capacitor behind a regulator sends back through it when its input is shorted. */
@@ -59,7 +59,7 @@ export const regulatorDump = defineSum({
   at: ({ c, v, limit, r }) => ({
     share: c / limit,
     current: switchOnPeak(v, r),
-    charge: c * v,
+    charge: storedCharge(c, v),
     energy: storedEnergy(c, v),
     constant: r * c,
   }),

@@ -1,3 +1,5 @@
+import { switchOnPeak, storedEnergy } from '../../equations/inrush.ts';
+import { edgeByCurrent } from '../../equations/edge.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Resistor and capacitor across a contact or winding. */
@@ -72,9 +74,9 @@ export const snubber = defineSum({
   at: ({ c, r, v, i, l, f }) => ({
     kick: i * r,
     swing: i * Math.sqrt(l / c),
-    edge: i / c,
-    closing: v / r,
-    loss: c * v ** 2 * f,
+    edge: edgeByCurrent(i, c),
+    closing: switchOnPeak(v, r),
+    loss: 2 * storedEnergy(c, v) * f,
   }),
   notes: () => [
     {
