@@ -1,4 +1,9 @@
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { serialize } from 'node:v8';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { groups, type Group } from './groups.ts';
 
 /**
@@ -27,13 +32,26 @@ const patternOf = (inside: string): string =>
 const partOf = (name: string, { code, tests }: Group, paths: readonly string[]): Group =>
   paths.includes(name) ? { code, tests } : { code: paths.map(patternOf), tests };
 
+const folder = mkdtempSync(join(tmpdir(), 'mutation-'));
+process.on('exit', () => {
+  rmSync(folder, { recursive: true });
+});
+const catalogue = join(folder, 'catalogue');
+writeFileSync(catalogue, serialize(loadCatalogue()));
+
 const runGroup = (name: string, { code, tests }: Group): boolean => {
   console.log(`\n== ${name}`);
   const report = `reports/mutation/${name.replaceAll('/', '-')}.json`;
   return (
     spawnSync('stryker', ['run', 'stryker.config.mjs', '--mutate', code.join(',')], {
       stdio: 'inherit',
-      env: { ...process.env, MUTATION_TESTS: JSON.stringify(tests), MUTATION_REPORT: report },
+      env: {
+        ...process.env,
+        MUTATION_TESTS: JSON.stringify(tests),
+        MUTATION_REPORT: report,
+        // What changes how tables are read must read them.
+        ...(name === 'catalogue' ? {} : { MUTATION_CATALOGUE: catalogue }),
+      },
     }).status === 0
   );
 };
