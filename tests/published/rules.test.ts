@@ -2,16 +2,19 @@ import { describe, expect, test } from 'vitest';
 import { lossHeat } from '../../src/engine/equations/alternating.ts';
 import { factorUnderBias } from '../../src/engine/equations/bias.ts';
 import { ageingLoss } from '../../src/engine/equations/drift.ts';
+import { currentForHeat } from '../../src/engine/equations/heat.ts';
+import { insulationAt, insulationResistance } from '../../src/engine/equations/leakage.ts';
 import { wearLife } from '../../src/engine/equations/life.ts';
 import { acVoltage } from '../../src/engine/findings/alternating.ts';
 import { reverseWithstood } from '../../src/engine/findings/reverse.ts';
 import { peakVoltage, ratedVoltage, voltageMargin } from '../../src/engine/findings/voltage.ts';
-import type { Part } from '../../src/engine/index.ts';
+import { judgeFirst, reformingPlan, type Part } from '../../src/engine/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../../src/engine/quantities/range.ts';
 import { bodyOfRow } from '../../src/engine/sizes/body.ts';
 import { frequencyFactor, temperatureFactor } from '../../src/engine/sizes/ripple-factors.ts';
 import { listedRipple } from '../../src/engine/sizes/ripple-of.ts';
 import { coreRiseOf } from '../../src/engine/sizes/surface.ts';
+import { esrOfNew } from '../../src/engine/triage/esr-of-new.ts';
 import { leakageLimit } from '../../src/engine/triage/leakage-limit.ts';
 import { catalogue, circumstancesOf, given } from '../engine/assessment/setting.ts';
 import { madeBody } from '../engine/sizes/setting.ts';
@@ -21,6 +24,15 @@ const cases = readCases('tests/published/rules.csv');
 
 const HOUR = 3600;
 const HOTTEST = 125;
+const YEAR = 31_557_600;
+/** Long enough to be re-formed, too short for the gentler recipes of old stock. */
+const FEW_YEARS = 5 * YEAR;
+
+/** What is known of a type, SI. */
+const figureOf = (type: string, property: string): Range | undefined => {
+  const known = catalogue.knowledge[type]?.[property];
+  return known?.status === 'known' ? known.range : undefined;
+};
 
 const partOf = (one: Given): Part => ({
   type: one.word('type'),
@@ -136,10 +148,47 @@ const said: Record<string, (one: Given) => number | string | Range> = {
     const max = leakageLimit(catalogue.leakageLimits, type, capacitance, volts) ?? NaN;
     return { min: 0, typ: max / 2, max };
   },
+  'leakage-warm': (one) => {
+    const halving = figureOf(one.word('type'), 'insulation-halving');
+    return halving === undefined ? NaN : 1 / insulationAt(exactly(1), halving, one.number('t')).typ;
+  },
+  'insulation-within': (one) => {
+    const cold = figureOf(one.word('type'), 'insulation-rc');
+    const most = figureOf(one.word('type'), 'insulation-cap');
+    return cold === undefined ? exactly(NaN) : insulationResistance(cold, one.number('c'), most);
+  },
+  'figure-within': (one) => figureOf(one.word('type'), one.word('property')) ?? exactly(NaN),
+  'class2-letter': (one) => {
+    const sign = catalogue.markings.class2Signs.find(({ symbol }) => symbol === one.word('mark'));
+    return sign === undefined ? 'none' : `${sign.low ?? ''} to ${sign.high ?? ''}`;
+  },
+  advice: (one) =>
+    judgeFirst(
+      catalogue,
+      { type: one.word('type'), capacitance: one.number('c'), ratedVoltage: one.number('rated') },
+      one.word('position'),
+      {
+        ...(one.has('age') ? { age: one.number('age') * YEAR } : {}),
+        ...(one.has('insulation') ? { insulation: one.number('insulation') } : {}),
+      },
+    ).advice,
+  'current-for-heat': (one) => currentForHeat(one.number('watt'), one.number('ohm')),
+  'reforming-resistor': (one) => reformingPlan(catalogue, partOf(one), FEW_YEARS)?.resistor ?? NaN,
+  'reformed-after': (one) => {
+    const kept = figureOf(one.word('type'), 'shelf-life');
+    return kept !== undefined && one.number('years') * YEAR > kept.min ? 'yes' : 'no';
+  },
+  'esr-of-new': (one) =>
+    esrOfNew(
+      catalogue.esrOfNew,
+      one.word('grade') === 'worst-case' ? 'worst-case' : 'standard-grade',
+      one.number('c'),
+      one.number('rated'),
+    ) ?? NaN,
   'left-under-bias': (one) => {
-    const known = catalogue.knowledge[one.word('type')]?.['voltage-coefficient'];
-    if (known?.status !== 'known') return NaN;
-    const left = factorUnderBias(known.range, one.number('v'), one.number('rated'));
+    const change = figureOf(one.word('type'), 'voltage-coefficient');
+    if (change === undefined) return NaN;
+    const left = factorUnderBias(change, one.number('v'), one.number('rated'));
     return scale(left, one.number('c'));
   },
   'ageing-between': (one) => {
@@ -147,8 +196,8 @@ const said: Record<string, (one: Given) => number | string | Range> = {
     return lost(one.number('to')) - lost(one.number('from'));
   },
   'change-limits': (one) => {
-    const known = catalogue.knowledge[one.word('type')]?.['capacitance-change-temperature'];
-    return known?.status === 'known' ? `${known.range.min} to ${known.range.max}` : 'not known';
+    const change = figureOf(one.word('type'), 'capacitance-change-temperature');
+    return change === undefined ? 'not known' : `${change.min} to ${change.max}`;
   },
   'classes-to-earth': (one) =>
     catalogue.markings.safetyClasses.find(
