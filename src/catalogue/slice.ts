@@ -172,6 +172,10 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     numberSystems: catalogue.devices.numberSystems.map((row) =>
       without(row, ['locator', 'note', 'source']),
     ),
+    knownNumbers: catalogue.devices.knownNumbers.map((row) =>
+      without(row, ['locator', 'note', 'source']),
+    ),
+    pinouts: catalogue.devices.pinouts.map((row) => without(row, ['name', 'view'])),
   },
   job: {
     ...nothing(catalogue).job,
@@ -309,6 +313,7 @@ export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue =>
       demands: demands.map((row) => without(row, ['locator', 'note'])),
       affixes: [],
       numberSystems: [],
+      knownNumbers: [],
     },
   };
 };

@@ -6,6 +6,7 @@ import {
   deviceSumInputRow,
   deviceRow,
   familyRow,
+  knownNumberRow,
   numberSystemRow,
   pinFunctionRow,
   pinRow,
@@ -168,6 +169,13 @@ export const deviceTables = {
     key: ['starts'],
     references: [source],
     about: 'Forms of type numbers by the registers that gave them out.',
+  },
+  'devices/known-numbers.csv': {
+    name: 'knownNumbers',
+    row: knownNumberRow,
+    key: ['number'],
+    references: [source, { column: 'near', table: 'devices/devices.csv', many: true }],
+    about: 'Numbers met on boards that have no page: what each is, and what to compare it with.',
   },
   'devices/sum-inputs.csv': {
     name: 'sumInputs',

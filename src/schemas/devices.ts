@@ -149,9 +149,28 @@ export const numberSystemRow = z.strictObject({
   most: count.describe('digits after that, at most'),
   ends: list.describe('letters that may follow the digits'),
   names: text.describe('what a number of it names, in a sentence'),
+  left_off: optionalText.describe(
+    'the beginning that small bodies leave off, or print on a line of its own',
+  ),
   ...provenance,
 });
 export type NumberSystemRow = z.output<typeof numberSystemRow>;
+
+/** A number that boards carry and that has no page: what it is is known, its figures are not here. */
+export const knownNumberRow = z.strictObject({
+  number: z
+    .string()
+    .regex(/^[A-Z0-9*#]+$/u, 'expected capital letters, digits, * and #')
+    .describe(
+      'as printed, without a maker\u2019s letters and a package\u2019s; * stands for the letters of a family, # for a voltage such as 5V1',
+    ),
+  also: list.describe('other numbers that mean the same, written alike'),
+  what: text.describe('what it is, in a sentence; # is filled with the voltage of the number'),
+  near: idList.describe('devices of the tables that are nearest, to compare with'),
+  look_out: optionalText.describe('what misleads about it, one sentence'),
+  ...provenance,
+});
+export type KnownNumberRow = z.output<typeof knownNumberRow>;
 
 /** What one field of a bench sum is filled with where a finding about a device leads to it. */
 export const deviceSumInputRow = z.strictObject({
@@ -199,5 +218,6 @@ export interface DeviceTables {
   demands: DemandRow[];
   affixes: AffixRow[];
   numberSystems: NumberSystemRow[];
+  knownNumbers: KnownNumberRow[];
   sumInputs: DeviceSumInputRow[];
 }

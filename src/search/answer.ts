@@ -120,8 +120,11 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
       ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
       : [];
   // A device that is only named beside a value waits for the value.
+  const best = readings[0]?.sure;
   const isValue =
-    number === undefined && readings[0] !== undefined && readings[0].sure !== 'possible';
+    number === undefined
+      ? best !== undefined && best !== 'possible'
+      : number.devices.length === 0 && best === 'sure';
   const rest = (): Markup[] => {
     const codes = codeLinks(catalogue, mark, readings);
     return [

@@ -30,6 +30,10 @@ const bareForms = (catalogue: Catalogue, text: string): string[] => {
     .toSorted((a, b) => b.length - a.length);
 };
 
+/** A printed number as the tables write it, and what may be left of it without letters round it. */
+export const printedForms = (catalogue: Catalogue, text: string): string[] =>
+  bareForms(catalogue, plain(text));
+
 /** Words of a name that stand beside each other, at most. */
 const MOST_WORDS = 3;
 

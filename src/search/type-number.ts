@@ -1,11 +1,16 @@
 import type { Catalogue, Reading } from '../engine/index.ts';
 import type { DeviceRow, NumberSystemRow } from '../schemas/devices.ts';
 import { devicesCalled } from './devices.ts';
+import { knownNumber, type KnownNumber } from './known-numbers.ts';
 
 /** What a whole mark is as a type number. */
 export interface TypeNumber {
   /** Devices that are called so; none where only the form of the mark says what it is. */
   devices: DeviceRow[];
+  /** Devices that are called so once what small bodies leave off is put before it. */
+  shortened: DeviceRow[];
+  /** What is known of the number where no device here is called so. */
+  known: KnownNumber[];
   /** The register whose numbers have this form. */
   system?: NumberSystemRow;
   /** Whether a reading as a capacitor or resistor is unlikely beside it. */
@@ -29,6 +34,23 @@ const isOf = ({ starts, fewest, most, ends }: NumberSystemRow, mark: string): bo
   return letters === '' || ends.includes(letters);
 };
 
+/** Fewest characters that may be what is left of a number: `914` is a code of a capacitor. */
+const SHORTEST_LEFT = 4;
+
+/** Numbers that a mark may be the rest of: 1N4007 and 2N4007 of `4007`, 2SC1815 of `C1815`. */
+const wholeOf = (systems: readonly NumberSystemRow[], mark: string): string[] =>
+  mark.length < SHORTEST_LEFT
+    ? []
+    : systems
+        .filter((row) => row.left_off !== '' && isOf(row, row.left_off + mark))
+        .map(({ left_off }) => left_off + mark);
+
+/** What is known of a mark and of what it may be the rest of, each once. */
+const knownOf = (catalogue: Catalogue, marks: readonly string[]): KnownNumber[] => {
+  const known = marks.flatMap((mark) => knownNumber(catalogue, mark) ?? []);
+  return known.filter(({ number }, at) => known.findIndex((one) => one.number === number) === at);
+};
+
 /**
  * What a mark is as a type number of the trade, or nothing. It must be the whole mark: a device that
  * is named beside a value says nothing about the value. Letters that belong to a device make a
@@ -43,12 +65,23 @@ export const typeNumberIn = (
   const number = numberOf(mark);
   const devices = devicesCalled(catalogue, number === undefined ? [mark] : [mark, number]);
   const systems = catalogue.devices.numberSystems;
-  const system = number && systems.find((row) => isOf(row, number.toUpperCase()));
-  if (devices.length === 0 && !system) return undefined;
+  const plain = number?.toUpperCase() ?? '';
+  const system = systems.find((row) => isOf(row, plain));
+  const whole = wholeOf(systems, plain);
+  const shortened = whole
+    .flatMap((one) => devicesCalled(catalogue, [one]))
+    .filter((device) => !devices.includes(device));
+  // A device of the tables says more of itself than a line about its number.
+  const known = devices.length > 0 ? [] : knownOf(catalogue, [plain, ...whole]);
+  if (devices.length + shortened.length + known.length === 0 && !system) return undefined;
   const best = readings[0]?.sure;
+  // Digits alone may as well be a code for a value.
+  const telling = devices.length > 0 || (known.length > 0 && /[A-Z]/u.test(plain));
   return {
     devices,
-    sure: devices.length > 0 && (best === undefined || best === 'possible'),
+    shortened,
+    known,
+    sure: telling && (best === undefined || best === 'possible'),
     ...(system ? { system } : {}),
   };
 };

@@ -221,6 +221,34 @@ const systems: BrokenCell[] = [
   },
 ];
 
+const KNOWN = 'devices/known-numbers.csv';
+const known: BrokenCell[] = [
+  {
+    what: 'in small letters',
+    file: KNOWN,
+    pick: where({ number: 'BC237' }),
+    column: 'number',
+    to: 'bc237',
+    rule: 'cell',
+  },
+  {
+    what: 'near a device that is not there',
+    file: KNOWN,
+    pick: where({ number: 'BC237' }),
+    column: 'near',
+    to: 'bc1',
+    rule: 'reference',
+  },
+  {
+    what: 'given twice',
+    file: KNOWN,
+    pick: where({ number: 'BC307' }),
+    column: 'number',
+    to: 'BC237',
+    rule: 'duplicate-key',
+  },
+];
+
 describe('a figure of a device', () => {
   testBrokenCells(figures);
 });
@@ -238,4 +266,7 @@ describe('a sum that a finding about a device leads to', () => {
 });
 describe('a form of type numbers', () => {
   testBrokenCells(systems);
+});
+describe('a number without a page', () => {
+  testBrokenCells(known);
 });

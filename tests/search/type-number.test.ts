@@ -80,13 +80,68 @@ describe('a mark that may be either', () => {
 
 test.each([
   ['BC999', 'silicon'],
-  ['2N706', 'a transistor'],
-  ['AC153', 'germanium'],
-  ['2SK117', 'field-effect'],
-  ['OC45', 'germanium'],
+  ['2N707', 'a transistor'],
+  ['AC199', 'germanium'],
+  ['2SK99', 'field-effect'],
+  ['OC99', 'germanium'],
 ])('%s is not among the devices, but its form says %s', (mark, word) => {
   expect(numberIn(mark)?.system?.names).toContain(word);
   expect(boxed(mark)).toContain(word);
+});
+
+describe('a number that has no page', () => {
+  it.each([
+    ['BC237', 'NPN', 'BC547'],
+    ['PN2222A', 'NPN', '2N2222A'],
+    ['DG201', 'analogue switches', 'DG411'],
+    ['OA90', 'germanium', 'OA91'],
+    ['LF353N', 'dual operational amplifier', 'TL072'],
+    ['MC14013BCP', 'two D flip-flops', ''],
+    ['74LS74AN', 'two D flip-flops', ''],
+    ['SN7490N', 'a decade counter', ''],
+    ['78L12', 'positive fixed regulator for 12', '7812'],
+    ['2N3819', 'N-channel JFET', 'BF245'],
+    ['C945', 'NPN', '2SC1815'],
+    ['BZX79-C5V1', 'Zener diode of 5.1', ''],
+    ['ZPD5.1', 'Zener diode of 5.1', ''],
+    ['BZX55C12', 'Zener diode of 12', ''],
+    ['1N4733A', 'Zener diode of 5.1', ''],
+    ['4N25', 'optocoupler', ''],
+    ['3006P', 'trimmer', ''],
+    ['AD741', '741 of closer limits', '741'],
+  ])('%s is %s, and leads on to %s', (mark, what, near) => {
+    expect(numberIn(mark)).toMatchObject({ devices: [] });
+    const said = boxed(mark).replace(/\u00a0/gu, ' ');
+    expect(said).toContain(what);
+    expect(said).toContain(near === '' ? 'It has no page here' : `>${near}</a>`);
+  });
+
+  it('puts a value first where that is sure and no device is called so', () => {
+    expect(firstPart(boxed('C106D'))).toBe('As a marking');
+    expect(boxed('C106D')).toContain('thyristor');
+  });
+
+  it('shows both where the start of a number may be left off, with what tells them apart', () => {
+    expect(numberIn('4007')).toMatchObject({ devices: [], sure: false });
+    const html = boxed('4007');
+    expect(html).toMatch(/1N4007<\/a>, diode \(body: axial\)/u);
+    expect(html).toContain('4000 series');
+    expect(html).toContain('two leads and a ring');
+  });
+
+  it('shows all devices that four digits may be the rest of', () => {
+    expect(numberIn('5401')?.shortened.map(({ id }) => id)).toEqual(['1n5401', '2n5401']);
+    expect(numberIn('914')).toBeUndefined();
+  });
+});
+
+test('no number without a page is given twice, nor one that has a page', () => {
+  const { knownNumbers, devices } = catalogue.devices;
+  const called = (text: string) => text.toUpperCase().replace(/[\s\-./]/gu, '');
+  const known = knownNumbers.flatMap(({ number, also }) => [number, ...also]);
+  expect(known.filter((one, at) => known.indexOf(one) !== at)).toEqual([]);
+  const paged = new Set(devices.flatMap(({ name, also }) => [name, ...also]).map(called));
+  expect(known.filter((one) => paged.has(one))).toEqual([]);
 });
 
 describe('true marks of capacitors', () => {
