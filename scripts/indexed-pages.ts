@@ -14,6 +14,7 @@ const catalogue = loadCatalogue();
 /** Other words for the type and the position of a substitution page. */
 const pairAliases = (type: string, position: string): string[] => [
   catalogue.types[type]?.name ?? '',
+  ...(catalogue.types[type]?.also_called ?? []),
   catalogue.types[type]?.family ?? '',
   catalogue.positions[position]?.name ?? '',
   ...(catalogue.positions[position]?.also_called ?? []),
@@ -48,6 +49,13 @@ export interface IndexedPage {
   content?: string;
 }
 
+/** Pages about where figures come from are found after those that say what to do. */
+const ABOUT_DATA = /^(sources|data|changes|evidence)\//;
+const weighed = (path: string, html: string): string =>
+  ABOUT_DATA.test(path)
+    ? html.replace('data-pagefind-body', 'data-pagefind-body data-pagefind-weight="0.2"')
+    : html;
+
 /** The page of a built file; nothing where it is not to be found. */
 const pageOf = (file: string): IndexedPage | undefined => {
   const html = readFileSync(join(SITE, file), 'utf8');
@@ -60,7 +68,7 @@ const pageOf = (file: string): IndexedPage | undefined => {
   return {
     url: `/${path}`,
     title: headingOf(html),
-    html,
+    html: weighed(path, html),
     ...(aliases === undefined ? {} : { content: `${descriptionOf(html)} ${aliases.join(', ')}` }),
   };
 };

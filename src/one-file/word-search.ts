@@ -35,13 +35,18 @@ const held = (): Entry[] =>
 
 const pairs = (catalogue: Catalogue): Entry[] =>
   allPairings(catalogue).flatMap(({ type, position, pairing }) => {
-    const { name = '', short_name = '', family = '' } = catalogue.types[type] ?? {};
+    const {
+      name = '',
+      short_name = '',
+      also_called = [],
+      family = '',
+    } = catalogue.types[type] ?? {};
     const where = catalogue.positions[position];
     return pairing.met && where !== undefined
       ? {
           path: `/replace/${type}/in/${position}/` as const,
           title: `${capital(name)} in ${midSentence(where.name)}`,
-          text: [short_name, family, ...where.also_called].join(', '),
+          text: [short_name, ...also_called, family, ...where.also_called].join(', '),
         }
       : [];
   });
@@ -53,7 +58,9 @@ const kindPairs = (catalogue: Catalogue): Entry[] =>
       ? {
           path: kindPath(kind, type.id, position.id),
           title: `${capital(type.name)} in ${midSentence(position.name)}`,
-          text: [type.short_name, type.family, ...position.also_called].join(', '),
+          text: [type.short_name, ...type.also_called, type.family, ...position.also_called].join(
+            ', ',
+          ),
         }
       : [];
   });

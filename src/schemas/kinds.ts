@@ -46,6 +46,7 @@ export const kindTypeRow = z.strictObject({
   kind: id,
   name: typeRow.shape.name,
   short_name: typeRow.shape.short_name,
+  also_called: typeRow.shape.also_called,
   family: text.describe('types that stand together in lists'),
   market: typeRow.shape.market,
   duties: idList.describe('what it is made for besides, such as fusible; safety asks for these'),

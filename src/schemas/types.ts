@@ -18,6 +18,7 @@ export const typeRow = z.strictObject({
   id,
   name: text.describe('as the trade says it, in a sentence'),
   short_name: text.describe('short, for a table column, and readable in a sentence'),
+  also_called: list.describe('other words that a technician may type'),
   family: z.enum([
     'film',
     'mica',

@@ -1,7 +1,7 @@
 import { kindPairing, type Catalogue } from '../engine/index.ts';
 import { kindPath } from '../substitution/kind-path.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { findNamesAmong, tellingWords } from './names.ts';
+import { findNamesAmong, shareNamed, tellingWords } from './names.ts';
 
 /** An address within the site, and what it is called. */
 export type NamedPath = readonly [`/${string}`, string];
@@ -18,6 +18,9 @@ const kindsNamed = ({ kinds }: Catalogue, text: string): NamedPath[] => {
 const inOrder = <Row>(table: Readonly<Record<string, Row>>, some: readonly Row[]): Row[] =>
   some.length === 0 ? [] : Object.values(table).filter((row) => some.includes(row));
 
+/** Of what is asked for, so much has to be named: “ripple current” asks for no resistor that sets a current. */
+const LEAST_SHARE = 0.6;
+
 /**
  * Pages about kinds of part besides capacitors that a text names: pairs of type and position where it
  * names both, else the types and the positions, and the kinds themselves.
@@ -29,6 +32,7 @@ export const kindLinks = (catalogue: Catalogue, text: string, query = ''): Named
     Object.values(catalogue.kindPositions),
     text,
   );
+  if (shareNamed(text, types, positions) < LEAST_SHARE) return kindsNamed(catalogue, text);
   const pairs = inOrder(catalogue.kindTypes, types).flatMap((type) =>
     inOrder(catalogue.kindPositions, positions)
       .filter(({ kind }) => kind === type.kind)

@@ -48,16 +48,28 @@ const best = <Row>(
 };
 
 /** As much of a type, and of a position, as it is named by; those of any kind of part have it. */
-type NamedType = Pick<TypeRow, 'id' | 'name' | 'short_name'> & { family: string };
+type NamedType = Pick<TypeRow, 'id' | 'name' | 'short_name' | 'also_called' | 'market'> & {
+  family: string;
+};
 type NamedPosition = Pick<PositionRow, 'id' | 'name' | 'also_called'> & { group: string };
 
 const typeWords = remembered((row: NamedType) =>
-  bagOf([row.name, row.short_name, row.family, row.id]),
+  bagOf([row.name, row.short_name, row.family, row.id, ...row.also_called]),
 );
 
 const positionWords = remembered((row: NamedPosition) =>
   bagOf([row.name, row.id, row.group, ...row.also_called]),
 );
+
+/** Where a name says no more, what everybody has stands first, and what of such a part is not known. */
+const MARKETS = [['common', 'none'], ['current'], ['niche'], ['old-stock']] as const;
+
+const byMarket = (a: NamedType, b: NamedType): number => {
+  const [first, second] = [a, b].map(({ market }) =>
+    MARKETS.findIndex((some) => some.some((one) => one === market)),
+  );
+  return (first ?? 0) - (second ?? 0);
+};
 
 /** The types and positions that a text names, of those given. */
 export const findNamesAmong = <T extends NamedType, P extends NamedPosition>(
@@ -66,11 +78,26 @@ export const findNamesAmong = <T extends NamedType, P extends NamedPosition>(
   text: string,
 ): { types: T[]; positions: P[] } => {
   const words = tellingWords(text);
-  const types = best(allTypes, words, typeWords);
+  const types = best(allTypes, words, typeWords).toSorted(byMarket);
   const named = types.map(typeWords);
   const others = words.filter((word) => !named.some((bag) => matches(word, bag)));
   const positions = best(allPositions, others.length > 0 ? others : words, positionWords);
   return { types, positions };
+};
+
+/**
+ * Share of the words of a text, those with figures aside, that name one of some types and positions.
+ * @returns 0 to 1; 1 where the text has no such words
+ */
+export const shareNamed = (
+  text: string,
+  types: readonly NamedType[],
+  positions: readonly NamedPosition[],
+): number => {
+  const words = tellingWords(text).filter((word) => !/\d/u.test(word));
+  const bags = [...types.map(typeWords), ...positions.map(positionWords)];
+  const named = words.filter((word) => bags.some((bag) => matches(word, bag)));
+  return words.length === 0 ? 1 : named.length / words.length;
 };
 
 /**

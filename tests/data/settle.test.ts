@@ -21,6 +21,7 @@ const type = (id: string, union_of: string[] = []): TypeRow => ({
   id,
   name: id,
   short_name: id,
+  also_called: [],
   family: 'film',
   market: 'current',
   polarity: 'non-polar',

@@ -8,6 +8,13 @@ import { kindLinks } from '../../src/search/kinds.ts';
 const slice = sliceReading(loadCatalogue());
 
 describe('resistors and trimmers in the box of the first page', () => {
+  test.each(['ripple current', 'self healing', 'hum in the power supply'])(
+    '%s, of which one word names something, leads to none',
+    (text) => {
+      expect(kindLinks(slice, text)).toEqual([]);
+    },
+  );
+
   test.each([
     ['carbon composition plate load', '/resistors/carbon-composition/in/plate-load/'],
     ['grid stopper', '/positions/grid-stopper/'],
