@@ -32,6 +32,13 @@ export const voltageStood = (ohm: number, watt: number, limit: number): number =
 export const overloadStood = (ohm: number, watt: number, limit: number): number =>
   Math.min(OVER_LIMIT * limit, OVERLOAD * voltageForHeat(watt, ohm));
 
+/**
+ * Energy (J) of a pulse in a part that works already, as that of a single one in a cold part:
+ * E*(1 + P_a/P_r) by its mean and rated power (W). DTO25 data sheet of a maker, energy curve.
+ */
+export const energyOnTop = (energy: number, mean: number, rated: number): number =>
+  energy * (1 + mean / rated);
+
 /** Thermal noise (V) of a resistance (ohm) at a temperature (degC) in a band (Hz). */
 export const thermalNoise = (ohm: number, celsius: number, low: number, high: number): number =>
   Math.sqrt(4 * BOLTZMANN * (celsius + ZERO_C) * ohm * (high - low));

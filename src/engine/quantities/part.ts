@@ -17,7 +17,7 @@ export interface Part {
 
 /** What stands at an index where a unit, or nothing, was expected. */
 export const strayText = (text: string, at: number, unit: Unit): Result<never> => {
-  const { kind, suggest } = UNIT_FACTS[unit];
+  const { kind, prefixed, suggest } = UNIT_FACTS[unit];
   const rest = text.slice(at).trimEnd();
   if (/^[.,]\d/u.test(rest)) return fail('A number has only one decimal sign.', at);
   if (/^\d/u.test(rest))
@@ -27,8 +27,12 @@ export const strayText = (text: string, at: number, unit: Unit): Result<never> =
     return fail(`“${rest}” cannot be understood here.`, at);
   const other = otherKind(word, unit);
   if (other !== undefined) return fail(`That is ${UNIT_FACTS[other].kind}; ${kind} is wanted.`, at);
-  const bare = kind.replace(/^an? /u, '');
-  return fail(`“${word}” is not a unit of ${bare}; write ${suggest}.`, at);
+  // A percentage, a level or a plain number is no quantity that one would say has units.
+  const verdict =
+    prefixed.length === 0
+      ? `does not belong behind ${kind}`
+      : `is not a unit of ${kind.replace(/^an? /u, '')}`;
+  return fail(`“${word}” ${verdict}; write ${suggest}.`, at);
 };
 
 /** The number with its unit that starts at an index or behind spaces. */
