@@ -9,6 +9,8 @@ const HEIGHT = 340;
 const EDGE = { left: 98, right: 14, top: 16, bottom: 56 };
 /** Width of a character on a phone, where words are largest: keeps them from running together. */
 const CHARACTER = 11;
+/** Room beside the last word, for one of wide letters. */
+const BESIDE = 6;
 
 const px = (value: number): string => value.toFixed(1);
 
@@ -47,7 +49,7 @@ const axisMarks = (x: PlotScale, y: PlotScale, plot: Plot): Element[] => {
   let free = -Infinity;
   const words = x.ticks.flatMap((tick) => {
     const text = plot.x.print(tick);
-    const middle = Math.min(x.at(tick), WIDTH - (text.length * CHARACTER) / 2);
+    const middle = Math.min(x.at(tick), WIDTH - BESIDE - (text.length * CHARACTER) / 2);
     const start = middle - (text.length * CHARACTER) / 2;
     if (start < free) return [];
     free = start + text.length * CHARACTER + 6;
