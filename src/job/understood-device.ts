@@ -1,6 +1,7 @@
 import { isMetIn, type Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { devicesCalled, devicesLike, runsOf } from '../search/devices.ts';
+import { knownNumber } from '../search/known-numbers.ts';
 import type { Ask } from './ask.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
@@ -52,6 +53,25 @@ const askType = (line: Line, { devices, called }: Meant): Ask[] => {
   return [{ about: 'type', question, choices }];
 };
 
+/** What is known of a number without figures, and by which devices it might be judged. */
+const askNear = (
+  catalogue: Catalogue,
+  families: ReadonlySet<string>,
+  { type, marking, value }: Line,
+): Ask[] => {
+  const known = [type, marking, value].map((text) => knownNumber(catalogue, text)).find(Boolean);
+  if (known === undefined) return [];
+  const near = catalogue.devices.devices.filter(
+    ({ id, family }) => known.near.includes(id) && families.has(family),
+  );
+  if (near.length === 0) return [];
+  const question =
+    `${known.number} is ${known.what}; there are no figures of it here. ` +
+    `Judge it as if it were ${near.length === 1 ? 'this one' : 'one of these'}?`;
+  const choices = near.map(({ id, name }) => ({ label: name, set: { type: id } }));
+  return [{ about: 'type', question, choices }];
+};
+
 const askUse = ({ devices }: Catalogue, device: DeviceRow, { position }: Line): Ask[] => {
   const uses = devices.uses.filter((use) => isMetIn(device, use));
   if (uses.some(({ id }) => id === position)) return [];
@@ -83,7 +103,7 @@ export const understoodDevice = (
   if (device === undefined)
     return {
       part: atDesignators(typed, line.designators),
-      asks: askType(line, found),
+      asks: found.devices.length > 0 ? askType(line, found) : askNear(catalogue, families, line),
     };
   return {
     part: atDesignators(

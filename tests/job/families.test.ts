@@ -136,6 +136,12 @@ describe('what a line leaves open is asked, and nothing is taken by itself', () 
     ['the type of a pot', { kind: 'pot', value: '100k', position: 'volume-control' }, 'type'],
     ['which socket of so many pins', { kind: 'socket', marking: '16 pin DIL' }, 'type'],
     ['which diode ends so', { kind: 'diode', marking: '4007' }, 'type'],
+    [
+      'by which device a number without figures is judged',
+      { kind: 'transistor', marking: 'BC237B', position: 'transistor-stage' },
+      'type',
+    ],
+    ['nothing of a number that no device is near', { kind: 'ic', marking: 'CD4013BE' }, undefined],
     ['whether a worn number is the one that it may be', { ...chip, marking: 'RC45?8P' }, 'type'],
     ['nothing of a part that is left', { ...resistor, type: '', decision: 'leave' }, undefined],
     ['nothing of a line that is whole', resistor, undefined],
