@@ -33,7 +33,7 @@ export const printedUnitRow = z.strictObject({
 
 /** Places of an arrangement, and what may be named behind the colon. */
 const PLACE =
-  /\{(?:value|dielectric|tolerance:(?:letter|percent)|temperature:(?:code|letter)|voltage:[a-z-]+|volts:[^}]+)\}/g;
+  /\{(?:value|dielectric|tolerance:(?:letter|percent)|temperature:(?:code|letter)|taper:(?:before|behind|word)|voltage:[a-z-]+|volts:[^}]+)\}/g;
 
 /** How the parts of a marking stand together. */
 export const arrangementRow = z.strictObject({

@@ -77,8 +77,12 @@ const kindParts = (catalogue: Catalogue, text: string, readings: readonly Readin
 /** Pages of the codes in a mark: its own, then those of the codes that its readings see in it. */
 const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Reading[]): Markup[] => {
   const codes = listedCodes(catalogue);
+  // A letter beside the resistance of a potentiometer is its taper and no tolerance.
+  const leftOut = readings[0]?.taper === undefined ? 'taper' : 'letter';
   const named = (text: string) =>
-    codes.find(({ code, also }) => code === text || also.includes(text));
+    codes.find(
+      ({ kind, code, also }) => kind !== leftOut && (code === text || also.includes(text)),
+    );
   const pageOf = (text: string) => named(text) ?? named(text.toUpperCase());
   const texts = [
     mark,

@@ -126,6 +126,26 @@ describe('what a page answers is what the reader says', () => {
   });
 });
 
+describe('what people ask for', () => {
+  test.each(['473J', '473K', '473M', '104K', '222K', '100J', '106M'])('what is %s', (marking) => {
+    const page = ofKind('value').find(({ own }) => marking.startsWith(own.code))?.page;
+    expect(page?.sought).toContain(marking);
+    expect(page?.answer).toContain(`${marking} is `);
+  });
+
+  test.each([
+    ['A', 'A on a potentiometer is a logarithmic taper on newer parts but a linear one on older'],
+    ['B', 'B on a potentiometer is a linear taper on newer parts but a logarithmic one on older'],
+    ['W', 'W on a potentiometer is an S-shaped taper on newer parts.'],
+  ])('what is %s on a potentiometer', (letter, says) => {
+    expect(ofKind('taper').find(({ own }) => own.code === letter)?.page.answer).toContain(says);
+  });
+
+  test('every letter of a taper has a page, and no word for one', () => {
+    expect(ofKind('taper').map(({ own }) => own.code)).toEqual(['A', 'B', 'C', 'F', 'G', 'W']);
+  });
+});
+
 describe('every page', () => {
   test('has a title of its own', () => {
     expect(new Set(pages.map(({ page }) => page.title)).size).toBe(pages.length);

@@ -35,6 +35,12 @@ describe('what people write', () => {
       { capacitance: 1e-8, temperatureCharacteristic: 'Z5U' },
     ],
     [{ kind: 'resistor', c: '4k7', v: '100' }, { resistance: 4700 }],
+    [
+      { kind: 'resistor', c: '50k', taper: 'linear' },
+      { resistance: 50e3, taper: 'linear' },
+    ],
+    [{ kind: 'resistor', c: '50k', taper: 'winding' }, { resistance: 50e3 }],
+    [{ c: '47n', taper: 'linear' }, { capacitance: 4.7e-8 }],
   ])('%o', (texts, part) => {
     expect(readAsked(catalogue, texts)).toEqual({ part, faults: {} });
   });

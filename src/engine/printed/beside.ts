@@ -190,6 +190,22 @@ const dielectrics = (tables: MarkingTables, { type }: PartToPrint): Piece[] =>
         )
         .map((row) => ({ ...row, text: row.code }));
 
+/** Values that a letter of a taper stands before and behind; elsewhere it would be another's. */
+const BESIDE_LETTER: Readonly<Record<string, RegExp>> = { before: /^\d/, behind: /^\d.*[A-Za-z]$/ };
+
+/** Letters or words for the taper of a potentiometer. */
+const tapers = (tables: MarkingTables, { taper }: PartToPrint, place: string): Piece[] =>
+  tables.tapers
+    .filter((row) => row.law === taper && row.letter.length > 1 === (place === 'word'))
+    .map((row) => {
+      const besides = BESIDE_LETTER[place];
+      return {
+        ...row,
+        text: row.letter,
+        ...(besides === undefined ? {} : { besides }),
+      };
+    });
+
 /**
  * What may stand in one place of an arrangement, such as `tolerance:letter`; none where the part
  * says nothing of it or no sign of the tables says the same.
@@ -199,6 +215,7 @@ export const piecesFor = (tables: MarkingTables, part: PartToPrint, place: strin
   if (kind === 'voltage') return voltageCodes(tables, part, detail);
   if (kind === 'volts') return voltageWords(tables, part, detail);
   if (kind === 'dielectric') return dielectrics(tables, part);
+  if (kind === 'taper') return tapers(tables, part, detail);
   if (kind === 'tolerance')
     return detail === 'letter' ? toleranceLetters(tables, part) : tolerancePercent(part);
   return detail === 'code' ? temperatureCodes(tables, part) : temperatureLetters(tables, part);

@@ -1,6 +1,6 @@
 import type { ValueWriting } from '../../schemas/marking-print.ts';
 import type { SourceId, TypeId } from '../catalogue.ts';
-import type { Tolerance } from '../markings/reading.ts';
+import type { Taper, Tolerance } from '../markings/reading.ts';
 import type { Use } from '../markings/token.ts';
 
 /** A part whose marking is looked for. One of capacitance and resistance is needed. */
@@ -17,6 +17,8 @@ export interface PartToPrint {
   /** Code of the temperature characteristic, in any of the systems: `X7R`, `N750`, `CH`. */
   temperatureCharacteristic?: string;
   type?: TypeId;
+  /** How the resistance of a potentiometer follows its travel. */
+  taper?: Taper['law'];
 }
 
 /** Something that may stand in a marking, with where it is met. */
@@ -32,6 +34,8 @@ export interface Piece {
   note: string;
   /** A seldom letter that behind a decimal would be taken for its unit, as the U of `.47U`. */
   notBehindDecimal?: boolean;
+  /** How a value has to be written for the piece to stand beside it; no matter unless given. */
+  besides?: RegExp;
 }
 
 /** A value as printed. */
@@ -52,7 +56,7 @@ export interface Way {
   /** How the figures and letters of the value come to it. */
   means: string;
   /** What is printed beside the value. */
-  shows: readonly ('tolerance' | 'voltage' | 'temperature' | 'dielectric')[];
+  shows: readonly ('tolerance' | 'voltage' | 'temperature' | 'dielectric' | 'taper')[];
   /** The least usual of all that it is put together from. */
   use: Use;
   /** Ids of the bodies that carry it, in the order of their table. */

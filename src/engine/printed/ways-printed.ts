@@ -19,6 +19,7 @@ const shown = {
   volts: 'voltage',
   temperature: 'temperature',
   dielectric: 'dielectric',
+  taper: 'taper',
 } as const;
 
 /** A marking that grows place by place. */
@@ -58,6 +59,7 @@ const grown = (
   const kind = place.split(':')[0] as keyof typeof shown;
   if (bodies === undefined || origins === undefined) return undefined;
   if (isTaken(taken, way.text, piece.text)) return undefined;
+  if (piece.besides?.test(way.value) === false) return undefined;
   if (piece.notBehindDecimal === true && ENDS_WITH_DECIMAL.test(way.text)) return undefined;
   return {
     ...way,

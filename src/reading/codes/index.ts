@@ -2,6 +2,7 @@ import type { Catalogue } from '../../engine/index.ts';
 import { letterPage } from './letter-page.ts';
 import type { CodeKind, ListedCode } from './listed.ts';
 import type { CodePage } from './page.ts';
+import { taperPage } from './taper-page.ts';
 import { temperaturePage } from './temperature-page.ts';
 import { valuePage } from './value-page.ts';
 import { voltagePage } from './voltage-page.ts';
@@ -13,6 +14,7 @@ const makers: Record<CodeKind, Maker> = {
   voltage: voltagePage,
   temperature: temperaturePage,
   letter: letterPage,
+  taper: taperPage,
 };
 
 /** What the page of a code says, with what stands near it in the list. */

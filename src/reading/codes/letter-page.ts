@@ -6,7 +6,8 @@ import { listed as joined, typeset } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
 import { codePath } from './listed.ts';
 import { chips, link, mark, sourceLink, table, type CodePage } from './page.ts';
-import { sayToleranceOf } from './say.ts';
+import { partsOf, sayToleranceOf, useWords } from './say.ts';
+import { lettersTapers } from './taper-page.ts';
 
 type Use = 'usual' | 'other' | 'rare';
 
@@ -44,6 +45,17 @@ const onResistors = ({ markings }: Catalogue, letter: string): LetterMeaning[] =
     use: row.use,
     origins: row.origins,
     source: row.source,
+  }));
+
+/** Tapers of potentiometers. */
+const onPotentiometers = (catalogue: Catalogue, letter: string): LetterMeaning[] =>
+  lettersTapers(catalogue, letter).map(({ law, origins, use, source }) => ({
+    where: `before or behind the value of a potentiometer, on ${partsOf(origins)}`,
+    example: `${letter}50K`,
+    means: `${law} taper`,
+    use,
+    origins: [],
+    source,
   }));
 
 /** The letter among figures, before them, and on chips. */
@@ -113,8 +125,6 @@ const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => 
     })),
 ];
 
-const useWords: Record<Use, string> = { usual: 'usual', other: 'met', rare: 'seldom' };
-
 /** The usual tolerances in one sentence. */
 const answerOf = (
   letter: string,
@@ -166,7 +176,12 @@ export const letterPage = (
   const { code: letter } = own;
   const capacitors = onCapacitors(catalogue, letter);
   const resistors = onResistors(catalogue, letter);
-  const all = [...capacitors, ...resistors, ...elsewhere(catalogue, letter)];
+  const all = [
+    ...capacitors,
+    ...resistors,
+    ...onPotentiometers(catalogue, letter),
+    ...elsewhere(catalogue, letter),
+  ];
   const letters = codes.filter(({ kind }) => kind === 'letter');
   const rows: Markup[][] = all.map(({ where, example, means, use, origins, source }) => [
     mark(example),

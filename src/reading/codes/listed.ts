@@ -6,7 +6,7 @@ import { codeSlug } from './slug.ts';
 /** What the list of codes is made from. */
 export type CodeCatalogue = Pick<Catalogue, 'markings' | 'series'>;
 
-export type CodeKind = 'value' | 'voltage' | 'temperature' | 'letter';
+export type CodeKind = 'value' | 'voltage' | 'temperature' | 'letter' | 'taper';
 
 /** A code that has a page of its own. */
 export interface ListedCode {
@@ -18,10 +18,13 @@ export interface ListedCode {
   also: readonly string[];
 }
 
+/** Kinds whose codes are single letters, which a name in front tells apart. */
+const LETTERS: ReadonlySet<CodeKind> = new Set(['letter', 'taper']);
+
 const listed = (kind: CodeKind, code: string, also: readonly string[] = []): ListedCode => ({
   code,
   kind,
-  slug: kind === 'letter' ? `letter-${codeSlug(code)}` : codeSlug(code),
+  slug: (LETTERS.has(kind) ? `${kind}-` : '') + codeSlug(code),
   also,
 });
 
@@ -78,12 +81,17 @@ const letters = ({ markings }: CodeCatalogue): string[] =>
       .map((row) => row.letter),
   ).toSorted();
 
+/** Letters that say a taper; a word such as LOG says it itself. */
+const tapers = ({ markings }: CodeCatalogue): string[] =>
+  unique(markings.tapers.map((row) => row.letter).filter((word) => word.length === 1)).toSorted();
+
 /** Every code that has a page of its own; what would say no more than its row in a table has none. */
 export const listedCodes = remembered((catalogue: CodeCatalogue): ListedCode[] => [
   ...valueCodes(catalogue).map((code) => listed('value', code)),
   ...voltageCodes(catalogue).map((code) => listed('voltage', code)),
   ...temperatureCodes(catalogue).map(([code = '', ...also]) => listed('temperature', code, also)),
   ...letters(catalogue).map((code) => listed('letter', code)),
+  ...tapers(catalogue).map((code) => listed('taper', code)),
 ]);
 
 /** The address of a code's page, below the base. */

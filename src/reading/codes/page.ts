@@ -4,8 +4,10 @@ import { h } from '../../markup/node.ts';
 
 /** What the page of a code says. */
 export interface CodePage {
-  /** Heading, and title for search engines. */
+  /** Heading, and title for search engines where nothing else is said. */
   title: string;
+  /** Title for search engines, with the marks that people look for. */
+  sought?: string;
   /** One sentence that answers what the code is. */
   answer: string;
   /** Sentences behind the answer. */

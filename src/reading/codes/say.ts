@@ -1,5 +1,6 @@
 import { formatValue } from '../../engine/index.ts';
 import type { Tolerance } from '../../engine/markings/index.ts';
+import { capital, listed } from '../../text/words.ts';
 
 const NO_BREAK = '\u00a0';
 
@@ -19,6 +20,20 @@ export const sayToleranceOf = ({ minus, plus, unit }: Tolerance): string => {
     formatValue(size, unit === 'fraction' ? 'fraction' : unit);
   if (minus === plus) return `±${print(plus)}`;
   return `${minus === 0 ? '0' : `−${print(minus)}`} to +${print(plus)}`;
+};
+
+/** How usual a meaning is, in a word. */
+export const useWords: Record<'usual' | 'other' | 'rare', string> = {
+  usual: 'usual',
+  other: 'met',
+  rare: 'seldom',
+};
+
+/** Parts by where and when they were made: `older British or German parts`. */
+export const partsOf = (origins: readonly string[]): string => {
+  const places = origins.filter((one) => one !== 'old' && one !== 'international').map(capital);
+  if (places.length === 0) return origins.includes('old') ? 'older parts' : 'newer parts';
+  return `${origins.includes('old') ? 'older ' : ''}${listed(places, 'or')} parts`;
 };
 
 /** A body in one or two words. */

@@ -1,7 +1,7 @@
 import { formatQuantity, formatValue, waysPrinted, type Catalogue } from '../../engine/index.ts';
 import { readToleranceLetter, type Tolerance } from '../../engine/markings/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
-import { capital, listed } from '../../text/words.ts';
+import { capital, listed, sentence } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
 import { isShort } from '../printed/view.ts';
 import { codePath } from './listed.ts';
@@ -31,6 +31,28 @@ const between = (value: number, { minus, plus, unit }: Tolerance): string =>
       : { min: Math.max(0, value - minus), typ: value, max: value + plus },
     'F',
   );
+
+/** The code with the letters that stand behind it most often, for a title and a sentence. */
+const withOftenLetters = (
+  { markings }: Catalogue,
+  code: string,
+): { marking: string; says: string }[] => {
+  const value = codeValue(code);
+  return markings.toleranceLetters
+    .filter((row) => row.script === 'latin' && row.met === 'often' && row.use === 'usual')
+    .filter((row) => row.unit !== 'pF' && row.minus === row.plus)
+    .map(({ letter }) => {
+      const [first] = readToleranceLetter(markings, letter, value);
+      return {
+        marking: code + letter,
+        says:
+          first === undefined
+            ? ''
+            : `${formatValue(value, 'F')} ${sayToleranceOf(first.tolerance)}`,
+      };
+    })
+    .filter(({ says }) => says !== '');
+};
 
 const toleranceRows = (catalogue: Catalogue, code: string): Markup[][] => {
   const value = codeValue(code);
@@ -117,10 +139,15 @@ export const valuePage = (
   const { code } = own;
   const value = codeValue(code);
   const count = Number(code.at(-1));
+  const toleranced = withOftenLetters(catalogue, code);
   const noughts = ['no nought', '1 nought'][count] ?? `${count} noughts`;
   return {
     title: `${code} on a capacitor: ${formatValue(value, 'F')}`,
-    answer: `${code} is ${inEveryUnit(value)}.`,
+    sought: `${[code, ...toleranced.map(({ marking }) => marking)].join(', ')} on a capacitor: ${formatValue(value, 'F')}`,
+    answer: [
+      `${code} is ${inEveryUnit(value)}.`,
+      sentence(listed(toleranced.map(({ marking, says }) => `${marking} is ${says}`))),
+    ].join(' '),
     more: [`${code.slice(0, 2)} and ${noughts}, counted in picofarads.`],
     sections: [
       ...rivalsSection(catalogue, code),

@@ -3,7 +3,7 @@ import { readTemperatureCharacteristic } from '../../engine/markings/index.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../../substitution/typed-numbers.ts';
 
 /** Fields of the page, and keys of its address. */
-export const printedKeys = ['kind', 'c', 'tol', 'v', 't', 'type'] as const;
+export const printedKeys = ['kind', 'c', 'tol', 'v', 't', 'type', 'taper'] as const;
 export type PrintedKey = (typeof printedKeys)[number];
 
 /** What was asked: the part, and a sentence for each field that cannot be used. */
@@ -50,6 +50,16 @@ const isTemperatureCode = (catalogue: Catalogue, code: string): boolean =>
 const ALTERNATING = /~|\ba\.?c\b\.?/i;
 const DIRECT = /\bd\.?c\b\.?/i;
 
+/** The taper that is chosen, as a piece of the part; a capacitor has none. */
+const taperOf = (
+  { markings }: Catalogue,
+  resistor: boolean,
+  chosen: string,
+): Pick<Part, 'taper'> => {
+  const row = markings.tapers.find(({ law }) => law === chosen);
+  return resistor && row !== undefined ? { taper: row.law } : {};
+};
+
 /** Reads the fields of the page; what cannot be used is left out of the part and said. */
 export const readAsked = (catalogue: Catalogue, texts: Texts): PrintedAsked => {
   const faults: Faults = {};
@@ -72,6 +82,7 @@ export const readAsked = (catalogue: Catalogue, texts: Texts): PrintedAsked => {
     else faults.t = `“${written('t')}” is in no table of temperature codes.`;
   }
   if (!resistor && Object.hasOwn(catalogue.types, written('type'))) part.type = written('type');
+  Object.assign(part, taperOf(catalogue, resistor, written('taper')));
   if (written('c') === '') return { faults };
   const value = take(
     readRange(written('c'), resistor ? RESISTANCE : PART_LIMITS.capacitance),

@@ -94,6 +94,14 @@ const met: readonly { part: PartToPrint; text: string; use: Way['use']; body?: s
   },
   { part: { capacitance: 1.5e-7 }, text: 'М15', use: 'usual', body: 'film' },
   { part: { resistance: 4700 }, text: '4K7', use: 'usual' },
+  { part: { resistance: 50e3, taper: 'linear' }, text: 'B50K', use: 'usual', body: 'trimmer' },
+  { part: { resistance: 50e3, taper: 'linear' }, text: 'A50K', use: 'other', body: 'trimmer' },
+  { part: { resistance: 50e3, taper: 'logarithmic' }, text: 'A50K', use: 'usual' },
+  { part: { resistance: 50e3, taper: 'linear' }, text: 'B503', use: 'usual', body: 'trimmer' },
+  { part: { resistance: 50e3, taper: 'linear' }, text: '50KB', use: 'other', body: 'trimmer' },
+  { part: { resistance: 1e6, taper: 'logarithmic' }, text: 'A1M', use: 'other' },
+  { part: { resistance: 1e6, taper: 'logarithmic' }, text: '1 MΩ LOG', use: 'usual' },
+  { part: { resistance: 10e3, taper: 'reverse logarithmic' }, text: 'C10K', use: 'other' },
   { part: { resistance: 4700 }, text: '472', use: 'usual', body: 'resistor-chip' },
   { part: { resistance: 49.9 }, text: '68X', use: 'usual', body: 'resistor-chip' },
   { part: { resistance: 4700, tolerance: tenPercent }, text: '4.7 kΩ 10%', use: 'usual' },
@@ -114,6 +122,10 @@ describe('what is met on parts', () => {
     ['103', { capacitance: 1e-8, type: 'al-electrolytic-wet' }],
     ['2A104', { capacitance: 1e-7, ratedVoltage: 90 }],
     ['0.1 µF 250VAC', { capacitance: 1e-7, ratedVoltage: 250 }],
+    ['B50K', { resistance: 50e3 }],
+    ['C50K', { resistance: 50e3, taper: 'linear' }],
+    ['4K7B', { resistance: 4700, taper: 'linear' }],
+    ['AK5', { resistance: 500, taper: 'logarithmic' }],
     ['103K', { resistance: 10_000, tolerance: { ...tenPercent, minus: 0.05, plus: 0.05 } }],
     ['68X', { resistance: 49.9, tolerance: tenPercent }],
     ['.0523U', { capacitance: 5.23e-8, tolerance: { minus: 0, plus: 0.8, unit: 'fraction' } }],
@@ -282,6 +294,21 @@ describe('what is printed is read back', () => {
       ),
       { numRuns: 300 },
     );
+  });
+});
+
+describe('a potentiometer is read back with its taper', () => {
+  const laws = [...new Set(markings.tapers.map(({ law }) => law))];
+  const asked = laws.flatMap((taper) =>
+    [100, 470, 1e3, 2200, 4700, 5e3, 1e4, 2.5e4, 5e4, 1e5, 2.5e5, 4.7e5, 1e6, 2e6].map(
+      (resistance) => ({ taper, resistance }),
+    ),
+  );
+
+  test.each(asked)('$taper, $resistance ohm', (part) => {
+    const tapered = ways(part).filter((way) => way.shows.includes('taper'));
+    expect(tapered.length).toBeGreaterThan(1);
+    for (const way of tapered) holds(part, way);
   });
 });
 
