@@ -95,7 +95,7 @@ describe('a number that has no page', () => {
     ['PN2222A', 'NPN', '2N2222A'],
     ['DG201', 'analogue switches', 'DG411'],
     ['OA90', 'germanium', 'OA91'],
-    ['LF353N', 'dual operational amplifier', 'TL072'],
+    ['LF412N', 'dual operational amplifier', 'LF353'],
     ['MC14013BCP', 'two D flip-flops', ''],
     ['74LS74AN', 'two D flip-flops', ''],
     ['SN7490N', 'a decade counter', ''],
