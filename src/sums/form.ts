@@ -35,12 +35,18 @@ const choiceField = (key: string, input: ChoiceInput, facts: unknown): Markup =>
     ),
   );
 
+/** Longest name of a choice, in characters, that a field of usual width shows whole. */
+const NARROW = 14;
+
+const isWide = (input: Input, facts: unknown): boolean =>
+  input.kind === 'choice' && optionsOf(input, facts).some(({ name }) => name.length > NARROW);
+
 /** The fields of a sum, filled with what stands in them at first. */
 export const sumFields = (sum: Sum, facts: unknown): Markup[] =>
   Object.entries(sum.inputs).map(([key, input]) =>
     h(
       'p',
-      { class: 'field' },
+      { class: isWide(input, facts) ? 'field field-wide' : 'field' },
       h('label', { for: `field-${key}` }, typeset(input.label)),
       input.kind === 'quantity' ? quantityField(key, input) : choiceField(key, input, facts),
       h('small', { id: `${key}-note`, class: 'hint', 'aria-live': 'polite' }, hintOf(input)),

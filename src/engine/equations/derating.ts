@@ -96,6 +96,15 @@ export const categoryShare = (
 /** The guideline that holds the makers' own ceilings. */
 export const MAKERS = 'maker';
 
+/** What is printed for the very rating of a part, which counts for the makers' own ceiling only. */
+export const printedShare = (
+  rows: readonly CategoryVoltageRow[],
+  guideline: string,
+  part: Rated,
+  temperature: number,
+): ReturnType<typeof categoryShare> =>
+  guideline === MAKERS ? categoryShare(rows, part, temperature) : undefined;
+
 /** Rules of a guideline by type, and what makers print for single ratings. */
 export interface DeratingRules {
   rows: readonly DeratingRow[];
@@ -111,7 +120,6 @@ export const shareByRule = (
   guideline: string,
   part: Rated,
   temperature: number,
-): { share: number; row: DeratingRow | CategoryVoltageRow } | undefined => {
-  const printed = guideline === MAKERS ? categoryShare(categories, part, temperature) : undefined;
-  return printed ?? allowedShare(rows, guideline, part, temperature);
-};
+): { share: number; row: DeratingRow | CategoryVoltageRow } | undefined =>
+  printedShare(categories, guideline, part, temperature) ??
+  allowedShare(rows, guideline, part, temperature);

@@ -3,8 +3,8 @@ import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
 import { crestOf } from '../equations/crest.ts';
 import {
   allowedShare,
-  categoryShare,
   MAKERS,
+  printedShare,
   ratingBorders,
   type Rated,
 } from '../equations/derating.ts';
@@ -137,10 +137,7 @@ const allowedForPart = (
 ): Allowed => {
   const { catalogue, conditions } = circumstances;
   const warm = conditions['t-max']?.max ?? ROOM_C;
-  const printed =
-    guideline === MAKERS
-      ? categoryShare(catalogue.categoryVoltages, { type, rated }, warm)
-      : undefined;
+  const printed = printedShare(catalogue.categoryVoltages, guideline, { type, rated }, warm);
   return printed === undefined
     ? allowedFor({ type, rated }, circumstances, guideline)
     : { share: printed.share, sources: [printed.row.source], bases: [printed.row.basis] };
