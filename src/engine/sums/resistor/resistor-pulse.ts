@@ -5,12 +5,13 @@ import { choice, defineSum, optionalQuantity, quantity } from '../sum.ts';
 
 const CAPACITOR = 'capacitor';
 
-const equationsOf = (kind: string, isOnce: boolean): string[] => [
+const equationsOf = (kind: string): string[] => [
   'P = V^2/R',
   kind === CAPACITOR ? 'W = C*V^2/2' : 'W = P*t',
   't_e = W/P',
-  ...(isOnce ? ['W_c = W'] : ['P_m = W*f', 'W_c = W*(1 + P_m/P_R)']),
 ];
+
+const AGAIN = ['P_m = W*f', 'W_c = W*(1 + P_m/P_R)'];
 
 /** Energy of a pulse in a resistor, and the square pulse that is as hard on it. */
 export const resistorPulse = defineSum({
@@ -95,23 +96,24 @@ export const resistorPulse = defineSum({
     loaded: { label: 'Counts as a single pulse of', symbol: 'W_c', unit: 'J' },
     share: { label: 'Of what its sheet allows', symbol: 'n', unit: 'fraction' },
   },
-  equations: equationsOf('square', true),
+  equations: equationsOf('square'),
   equationsFor: ({ kind, f, most }) => [
-    ...equationsOf(kind, f === undefined),
-    ...(most === undefined ? [] : ['n = W_c/W_a']),
+    ...equationsOf(kind),
+    ...(f === undefined ? [] : AGAIN),
+    ...(most === undefined ? [] : [f === undefined ? 'n = W/W_a' : 'n = W_c/W_a']),
   ],
   at: ({ kind, v, r, t, c, f, p, most }) => {
     const peak = dissipation(v, r);
     const energy = kind === CAPACITOR ? storedEnergy(c, v) : peak * t;
     const mean = f === undefined ? undefined : energy * f;
-    const loaded = energyOnTop(energy, mean ?? 0, p);
+    const loaded = mean === undefined ? undefined : energyOnTop(energy, mean, p);
     return {
       energy,
       peak,
       long: peak === 0 ? undefined : energy / peak,
       mean,
       loaded,
-      share: most === undefined ? undefined : loaded / most,
+      share: most === undefined ? undefined : (loaded ?? energy) / most,
     };
   },
   notes: ({ p }, { mean = 0, share = 0 }) => [
