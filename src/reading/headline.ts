@@ -35,8 +35,16 @@ export const characteristicText = (
 
 /** The value of a reading with what was marked beside it: `10 nF ±20 % 1 kV Z5U`. */
 export const readingHeadline = (reading: Reading, habit?: Habit): string => {
-  const { capacitance, resistance, sections, temperatureCharacteristic, safetyClass, date, taper } =
-    reading;
+  const {
+    capacitance,
+    resistance,
+    sections,
+    temperatureCharacteristic,
+    safetyClass,
+    date,
+    taper,
+    notRead,
+  } = reading;
   const parts = [
     capacitance && formatValue(capacitance.typ, 'F', habit),
     sections?.map((section) => formatValue(section.capacitance.typ, 'F', habit)).join(' + '),
@@ -46,7 +54,7 @@ export const readingHeadline = (reading: Reading, habit?: Habit): string => {
     temperatureCharacteristic?.code,
     safetyClass,
     taper && `${taper.law} pot`,
-    capacitance || resistance || sections ? undefined : date,
+    capacitance || resistance || sections ? undefined : (notRead ?? date),
   ].filter((part) => part !== undefined && part !== '');
   return parts.join(' ');
 };

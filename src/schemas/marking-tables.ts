@@ -23,6 +23,7 @@ import {
   dateSchemeRow,
   dateSignRow,
   dielectricCodeRow,
+  otherMarkRow,
   safetyClassRow,
   sectionSymbolRow,
 } from './marking-words.ts';
@@ -211,6 +212,14 @@ export const markingTables = {
     key: ['mark', 'bodies'],
     references: [source, bodies, types],
     about: 'Polarity, outer foil and approval marks.',
+  },
+  'markings/other-marks.csv': {
+    name: 'otherMarks',
+    row: otherMarkRow,
+    key: ['form', 'written'],
+    references: [source],
+    about:
+      'Units and forms of types that parts of other kinds bear, such as coils, crystals, fuses and varistors. They are said to be so, and no capacitance is read from them.',
   },
   'markings/climate-letters.csv': {
     name: 'climateLetters',

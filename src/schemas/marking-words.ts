@@ -57,6 +57,18 @@ export const bodyMarkRow = z.strictObject({
   ...provenance,
 });
 
+/** What is printed on parts of other kinds, which are not read: units, and the forms of their types. */
+export const otherMarkRow = z.strictObject({
+  form: z
+    .enum(['unit', 'shape'])
+    .describe('unit: a number stands before it; shape: a whole word, # for a figure'),
+  written: text.describe('as printed; in a shape * is a tolerance letter'),
+  is: text.describe('what it is, with its article'),
+  meaning: text,
+  use,
+  ...provenance,
+});
+
 /** A sign that tells the sections of one can apart. */
 export const sectionSymbolRow = z.strictObject({
   sign: text.describe('as printed, or in words'),

@@ -34,6 +34,7 @@ import type {
 } from './marking-temperatures.ts';
 import type {
   dielectricCodeRow,
+  otherMarkRow,
   safetyClassRow,
   bodyMarkRow,
   climateLetterRow,
@@ -246,6 +247,7 @@ export interface MarkingTables extends ColourTables {
   dielectricCodes: Rows<typeof dielectricCodeRow>;
   safetyClasses: Rows<typeof safetyClassRow>;
   bodyMarks: Rows<typeof bodyMarkRow>;
+  otherMarks: Rows<typeof otherMarkRow>;
   climateLetters: Rows<typeof climateLetterRow>;
   dateSchemes: Rows<typeof dateSchemeRow>;
   dateSigns: Rows<typeof dateSignRow>;

@@ -99,6 +99,17 @@ const safetyOf = (parse: Parse) => {
   };
 };
 
+/** What is printed of a part of another kind, in words; nothing beside a value. */
+const notReadOf = ({ value, taken }: Parse, text: string): string | undefined => {
+  if (value !== undefined) return undefined;
+  const named = taken.flatMap(({ at, end, meaning: { content } }) => {
+    const written = text.slice(at, end).replace(/\s+/g, ' ');
+    if (content.says === 'other') return [`${written}, ${content.is}`];
+    return content.says === 'power' ? [`${written}, a power`] : [];
+  });
+  return named.length === 0 ? undefined : named.join('; ');
+};
+
 const sayAssumed = ({ at, as, why }: Assumed, text: string): string =>
   why === 'worn' ? `${text.charAt(at)} made up as ${as}` : `read ${text.charAt(at)} as ${as}`;
 
@@ -141,6 +152,7 @@ export const composed = (
     ...safetyOf(parse),
     ...given('polarity', said(parse, 'polarity')[0]?.polarity),
     ...given('climate', said(parse, 'climate')[0]?.climate),
+    ...given('notRead', notReadOf(parse, text)),
     sure: 'possible',
     evidence: [
       ...parse.taken.map((token) => evidenceOf(understood, token, text)),

@@ -3,6 +3,8 @@ import type { Catalogue } from '../catalogue.ts';
 import type { Names } from './names.ts';
 import { namesFrom, namesWithin } from './names.ts';
 import type { Hints, ReadingKind } from './reading.ts';
+import type { OtherShapes } from './other-marks.ts';
+import { otherShapesOf, otherUnitItems } from './other-marks.ts';
 import type { ResistorRows } from './resistor-values.ts';
 import { resistorRowsOf } from './resistor-values.ts';
 import { resistorItems } from './resistor-words.ts';
@@ -34,6 +36,7 @@ interface Compiled {
   resistors: ResistorRows;
   words: WordTree<Item>;
   temperatureCodes: TemperatureCodes;
+  otherShapes: OtherShapes;
   /** Characters that are taken for others, by the origin that is known, or none. */
   lookAlikes: (origin: string | undefined) => LookAlikes;
   /** Voltages that parts are usually made for, V. */
@@ -103,6 +106,7 @@ const allItems = (
   ...resistorItems(tables, bodies.resistor, origins),
   ...taperItems(tables, bodies.resistor, origins),
   ...wordItems(tables, bodies.any, origins),
+  ...otherUnitItems(tables),
 ];
 
 const unitLettersOf = (tables: MarkingTables): Set<string> =>
@@ -155,6 +159,7 @@ const compile = ({ markings: tables, series, types }: Tables): Compiled => {
     resistors: resistorRowsOf(tables, bodies.resistor, origins),
     words,
     temperatureCodes: temperatureCodesOf(tables, bodies.capacitor, origins),
+    otherShapes: otherShapesOf(tables),
     lookAlikes: lookAlikesOf(tables),
     usualVolts: new Set(
       tables.voltageCodes.filter((row) => row.scheme === 'figures').map((row) => row.volts_min),

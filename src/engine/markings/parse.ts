@@ -5,6 +5,7 @@ import {
   cutsRun,
   endOfWord,
   isBlank,
+  isCodeAt,
   isFigure,
   isLetter,
   isSeparator,
@@ -53,7 +54,7 @@ const LOOKED_AT_WORN = 150;
 const FIGURE = /\d/;
 
 /** What it costs to leave a stretch without a meaning; next to nothing where it cannot be read. */
-const skipCost = (text: string): number => {
+export const skipCost = (text: string): number => {
   if (text.split('').every(isWornSign)) return weights.wornLeft;
   const cost =
     weights.notUnderstood +
@@ -86,11 +87,15 @@ const isPointOfNumber = (marking: Marking, at: number): boolean =>
   (isFigure(marking.text.charAt(at - 1)) || wordBegins(marking, at));
 
 /** Letters before figures, such as a maker's sign, stay without a meaning by themselves. */
-const leavingLetters = (marking: Marking, at: number): Passage[] => {
+const leavingLetters = (marking: Marking, at: number, tokens: readonly Token[]): Passage[] => {
   let end = at;
   while (isLetter(marking.text.charAt(end))) end += 1;
   const figuresFollow = end > at && isFigure(marking.text.charAt(end));
-  return figuresFollow ? [leaving(marking, at, end, weights.restOfWord)] : [];
+  if (!figuresFollow) return [];
+  // What the tables have as one word with the letter is no code behind a stray one.
+  const isStray =
+    end === at + 1 && isCodeAt(marking, end) && !tokens.some((token) => token.end > end);
+  return [leaving(marking, at, end, isStray ? weights.strayLetter : weights.restOfWord)];
 };
 
 /** Signs for what cannot be read stay without a meaning by themselves. */
@@ -101,7 +106,7 @@ const leavingWorn = (marking: Marking, at: number): Passage => {
 };
 
 /** The ways on from an index other than by a token; the same for every step that arrives there. */
-const passagesAt = (marking: Marking, at: number): Passage[] => {
+const passagesAt = (marking: Marking, at: number, tokens: readonly Token[]): Passage[] => {
   const character = marking.text.charAt(at);
   if (isWornSign(character)) return [leavingWorn(marking, at)];
   const passable = isSeparator(character);
@@ -111,7 +116,7 @@ const passagesAt = (marking: Marking, at: number): Passage[] => {
   }
   const end = endOfWord(marking, passable ? at + 1 : at);
   if (wordBegins(marking, at))
-    return [leaving(marking, at, end, 0), ...leavingLetters(marking, at)];
+    return [leaving(marking, at, end, 0), ...leavingLetters(marking, at, tokens)];
   return cutsRun(marking, at) ? [] : [leaving(marking, at, end, weights.restOfWord)];
 };
 
@@ -188,7 +193,7 @@ export const parsesOf = (lexicon: Lexicon, marking: Marking): Search => {
     const arrived = waiting[at] ?? [];
     if (arrived.length === 0) continue;
     const tokens = tokensAt(scan, at).filter((token) => mayStand(token, marking));
-    const passages = passagesAt(marking, at);
+    const passages = passagesAt(marking, at, tokens);
     for (const step of prune(arrived, carriedOn(length, tokens.length), worn)) {
       tried += tokens.length + 1;
       for (const token of tokens)

@@ -66,6 +66,7 @@ export const powersAt = (scan: Scan, at: number): Token[] =>
               weight: weightOf(weights.power, row.use) + cost,
               needs: [],
               assumed,
+              withUsualUnit: row.use === 'usual' && row.word.length > 1 && assumed.length === 0,
             },
           ];
         },

@@ -4,6 +4,7 @@ import { given } from './given.ts';
 import { measuredAmong } from './measured.ts';
 import type { Parse } from './parse.ts';
 import type { Reading, Sureness } from './reading.ts';
+import { said } from './said.ts';
 import { settling } from './settling.ts';
 import { isWornSign } from './text.ts';
 
@@ -23,8 +24,8 @@ const WHERE_WORN: Limits = { withinOfValue: 2.4, withinOfRest: 2, least: -0.5, m
 
 /** Least score, lead and share of understood characters that make a reading sure. */
 const SURE = { score: 5, lead: 2.8, understood: 0.6 };
-/** Least score and lead that make a reading likely. */
-const LIKELY = { score: 2.5, lead: 1.5 };
+/** Least score and lead that make a reading likely, and share understood where figures are not. */
+const LIKELY = { score: 2.5, lead: 1.5, understood: 0.65 };
 
 const valueKey = ({ parse }: Scored): string => {
   const content = parse.value?.meaning.content;
@@ -138,16 +139,27 @@ const isAsWritten = ({ reading }: Candidate): boolean =>
   reading.evidence.every(({ assumed }) => assumed === undefined) &&
   !reading.notUnderstood.some((text) => text.split('').some(isWornSign));
 
+/** Whether the taper is told by a letter alone, which makers differ about. */
+const hasDisputedTaper = ({ parse }: Candidate): boolean =>
+  said(parse, 'taper').some(({ settle }) => settle !== '');
+
+/** Whether nothing was taken for something else, and nothing is left to find out. */
+const isSettled = (best: Candidate): boolean => isAsWritten(best) && !hasDisputedTaper(best);
+
+/** Whether a stretch of a kind stays without a meaning. */
+const leaves = ({ reading }: Candidate, pattern: RegExp): boolean =>
+  reading.notUnderstood.some((text) => pattern.test(text));
+
 /** The only reading worth showing, far ahead and of most of the marking, is sure. */
 const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boolean): Sureness => {
   const lead = best.score - (rival?.score ?? -Infinity);
   const share = understood(best);
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
   if (!alone && hasMadeUp(best.parse)) return 'possible';
-  const figuresLost = best.reading.notUnderstood.some((text) => /\d/.test(text));
+  if (leaves(best, /^\d/) && share < LIKELY.understood) return 'possible';
   return alone &&
-    !figuresLost &&
-    isAsWritten(best) &&
+    !leaves(best, /\d/) &&
+    isSettled(best) &&
     best.score >= SURE.score &&
     lead >= SURE.lead &&
     share >= SURE.understood

@@ -4,12 +4,12 @@ import type { Understood } from './compose.ts';
 import { composed } from './compose.ts';
 import type { Lexicon } from './lexicon.ts';
 import { lexiconOf } from './lexicon.ts';
-import { LONGEST_MARKING, parsesOf } from './parse.ts';
+import { LONGEST_MARKING, parsesOf, skipCost } from './parse.ts';
 import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
-import { isCyrillic, isWornSign, markingOf } from './text.ts';
+import { isCyrillic, isFigure, isWornSign, markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
 export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
@@ -24,10 +24,23 @@ export const LONGEST_TWICE = 40;
 /** Best reading below this, and one that leaves figures without a meaning, is worth a second look. */
 const GOOD = 2.5;
 
+/** What it cost to leave words of letters aside, such as a maker's: they make no reading poor. */
+const lettersLeft = ({ parse }: Scored, text: string): number =>
+  parse.skipped
+    .filter(({ end }) => !isFigure(text.charAt(end)))
+    .map(({ at, end }) => text.slice(at, end))
+    .filter((left) => /^\p{L}+$/u.test(left))
+    .reduce((sum, left) => sum - skipCost(left), 0);
+
+/** Whether a style and nothing else is printed, as `DM15` is. */
+const isStyleAlone = ({ parse: { taken, skipped } }: Scored): boolean =>
+  skipped.length === 0 &&
+  taken.every(({ meaning: { content } }) => content.says === 'types' && content.style);
+
 /** Whether a reading as written is so poor that characters may have been taken for others. */
 const isPoor = ([best]: readonly Scored[], text: string): boolean =>
   best === undefined ||
-  best.score < GOOD ||
+  (!isStyleAlone(best) && best.score + lettersLeft(best, text) < GOOD) ||
   best.parse.skipped.some(({ at, end }) => /\d/.test(text.slice(at, end)));
 
 const waysOf = (lexicon: Lexicon, text: string, lookAlikes?: LookAlikes): Scored[] => {

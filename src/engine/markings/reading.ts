@@ -142,6 +142,8 @@ export interface Reading {
   /** Which lead is which, where the marking says so. */
   polarity?: string;
   climate?: Climate;
+  /** What else is printed that is not read, such as `47 µH, an inductance`. */
+  notRead?: string;
   /** Only where colours were read. */
   colours?: ReadColours;
   /** What a meter reads if this is right; nothing without a value or with several sections. */

@@ -119,6 +119,10 @@ const multipliersAt = ({ lexicon, marking }: Scan, at: number): Multiplier[] => 
 
 const MISSING: Multiplier[] = [];
 
+/** Whether nothing else is printed. */
+const isAlone = ({ marking }: Scan, at: number, end: number): boolean =>
+  at === 0 && end === marking.text.length;
+
 /** Two figures and a letter, or a letter and two figures, of small chips. */
 export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
   if (!wordBegins(scan.marking, at)) return [];
@@ -164,7 +168,17 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
       const row = resistors.eia96.get(run.digits);
       if (row === undefined) return [];
       return multipliersAt(scan, run.end).flatMap((multiplier) =>
-        make(row, multiplier, run, run.end + 1, 1, weights.chipCode),
+        make(
+          row,
+          multiplier,
+          run,
+          run.end + 1,
+          1,
+          weights.chipCode +
+            (multiplier.row.use === 'usual' && isAlone(scan, at, run.end + 1)
+              ? weights.chipCodeAlone
+              : 0),
+        ),
       );
     }),
     ...letters.flatMap((multiplier) =>

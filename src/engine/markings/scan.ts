@@ -19,6 +19,8 @@ export type Item =
     }
   /** Taken behind a number, as its unit. */
   | { kind: 'unit'; row: MarkingTables['unitWords'][number]; bodies: number; origins: number }
+  /** Taken behind a number, as the unit of what is not read. */
+  | { kind: 'other'; row: MarkingTables['otherMarks'][number] }
   /** Taken behind or before a number, as its volts. */
   | { kind: 'volts'; row: MarkingTables['voltageWords'][number]; bodies: number; origins: number };
 
@@ -29,6 +31,7 @@ interface FoundHere {
   words: readonly FoundWord<ItemOf<'word'>>[];
   units: readonly FoundWord<ItemOf<'unit'>>[];
   volts: readonly FoundWord<ItemOf<'volts'>>[];
+  others: readonly FoundWord<ItemOf<'other'>>[];
 }
 
 /** A marking while it is read: what it is read with, and what was looked up in it already. */
@@ -68,8 +71,9 @@ const isOf =
 const isWord = isOf('word');
 const isUnit = isOf('unit');
 const isVolts = isOf('volts');
+const isOther = isOf('other');
 
-const NOTHING: FoundHere = { words: [], units: [], volts: [] };
+const NOTHING: FoundHere = { words: [], units: [], volts: [], others: [] };
 
 const lookUp = (scan: Scan, at: number): FoundHere => {
   const { lexicon, marking } = scan;
@@ -80,6 +84,7 @@ const lookUp = (scan: Scan, at: number): FoundHere => {
     words: found.filter(isWord),
     units: found.filter(isUnit),
     volts: found.filter(isVolts),
+    others: found.filter(isOther),
   };
 };
 
@@ -93,6 +98,10 @@ export const unitsFoundAt = (scan: Scan, at: number): FoundHere['units'] => foun
 
 /** Every word or sign for volts at an index. */
 export const voltsFoundAt = (scan: Scan, at: number): FoundHere['volts'] => foundAt(scan, at).volts;
+
+/** Every unit of what is not read at an index. */
+export const othersFoundAt = (scan: Scan, at: number): FoundHere['others'] =>
+  foundAt(scan, at).others;
 
 /** Every number at an index. */
 export const writtenAt = (scan: Scan, at: number): WrittenNumber[] =>

@@ -1,5 +1,6 @@
 import type { Lexicon } from './lexicon.ts';
 import type { Parse } from './parse.ts';
+import { isKnown } from './other-marks.ts';
 import { kindOf, said, valueSaid } from './said.ts';
 import { beyondSeriesOf } from './series-places.ts';
 import { madeUp } from './text.ts';
@@ -114,11 +115,23 @@ const isTooPreciseForPot = (parse: Parse): boolean =>
   ((valueSaid(parse)?.figures.length ?? 0) > FIGURES_OF_POT ||
     said(parse, 'tolerance').some(({ tolerance }) => tolerance.plus <= TIGHTEST_OF_POT));
 
+/** Whether nothing but another kind of part is read where what it is was said. */
+const isOtherThanSaid = (lexicon: Lexicon, parse: Parse): boolean =>
+  parse.value === undefined && said(parse, 'other').length > 0 && isKnown(lexicon);
+
+/** Whether nothing is read but what is not of a capacitor or resistor. */
+const isOtherAlone = ({ taken }: Parse): boolean =>
+  taken.every(
+    ({ meaning: { content } }) => content.says === 'other' || content.says === 'remark',
+  ) && taken.some(({ meaning: { content } }) => content.says === 'other');
+
 /** How well a parse holds together, with what is known about the part. */
 export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   parse.score +
   (parse.value === undefined ? weights.noValue : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+  (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
+  (isOtherAlone(parse) ? weights.otherAlone : 0) +
   voltsBeside(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +

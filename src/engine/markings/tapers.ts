@@ -3,7 +3,7 @@ import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { sayNumber } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { isFigure, isLetter, wordBegins, wordEnds } from './text.ts';
+import { isCodeAt, isFigure, isLetter, wordBegins, wordEnds } from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -32,13 +32,22 @@ const needsAt = (
 const sayTaper = ({ law, half_min_percent: least, half_max_percent: most }: Row): string =>
   `${law} taper: ${sayNumber(least)} to ${sayNumber(most)} % of the whole at half travel`;
 
+/** Letters that pots usually bear: others before a code of three figures are rather something else. */
+const lettersMet = ({ tapers }: MarkingTables): ReadonlySet<string> =>
+  new Set(tapers.filter(({ use }) => use === 'usual').map(({ letter }) => letter));
+
+/** Whether a code of three figures stands at an index, and no letter of thousands behind it. */
+const isBareCode = ({ marking }: Scan, at: number): boolean =>
+  isCodeAt(marking, at) && !'kKmM'.includes(marking.text.charAt(at + 3) || ' ');
+
 /** The letters and words for tapers of potentiometers, to be found. */
 export const taperItems = (
   tables: MarkingTables,
   bodies: Names,
   origins: Names,
-): [word: string, item: Item][] =>
-  tables.tapers.map((row) => {
+): [word: string, item: Item][] => {
+  const met = lettersMet(tables);
+  return tables.tapers.map((row) => {
     const meaning: Meaning = {
       slot: 'taper',
       content: {
@@ -61,9 +70,12 @@ export const taperItems = (
       const behindFigures = isFigure(scan.marking.text.charAt(at - 1));
       const weight =
         weightOf(weights.taper, row.use) +
-        (behindFigures ? weights.taperBehindFigures : 0) +
+        (behindFigures || (!met.has(row.letter) && isBareCode(scan, found.end))
+          ? weights.taperBesideCode
+          : 0) +
         caseCost(scan, at, found);
       return { at, end: found.end, meaning, weight, needs, assumed: [] };
     };
     return [row.letter, { kind: 'word', take }];
   });
+};

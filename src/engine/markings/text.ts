@@ -181,3 +181,11 @@ export const skipBlanks = ({ text }: Marking, at: number): number => {
   while (end < text.length && isBlank(text.charAt(end))) end += 1;
   return end;
 };
+
+const CODE = /[1-9]\d{2}(?!\d)/y;
+
+/** Whether three figures and no more stand at an index, as a code for the value does. */
+export const isCodeAt = ({ text }: Marking, at: number): boolean => {
+  CODE.lastIndex = at;
+  return CODE.test(text);
+};

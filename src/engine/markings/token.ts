@@ -86,6 +86,8 @@ export type Content =
   | { says: 'polarity'; polarity: string }
   | { says: 'date'; dates: string[] }
   | { says: 'climate'; climate: Climate }
+  /** Something that is not read, such as `47 µH`: in words, with its article. */
+  | { says: 'other'; is: string }
   | { says: 'remark' };
 
 /** Another meaning of a tolerance letter, for the capacitances in its span, F. */

@@ -3,6 +3,7 @@ import { mantissaValuesAt } from './chip-values.ts';
 import { datesAt } from './dates.ts';
 import { figureValuesAt } from './figure-values.ts';
 import { letterValuesAt } from './letter-values.ts';
+import { otherShapesAt, otherUnitsAt } from './other-marks.ts';
 import { powersAt } from './powers.ts';
 import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
 import { ratedSectionsAt } from './rated-sections.ts';
@@ -30,11 +31,14 @@ const saysItsFigures = (scan: Scan, { at, meaning }: Token): boolean =>
 
 /** Every way to take the marking from an index on. */
 export const tokensAt = (scan: Scan, at: number): Token[] => {
-  const withUnit = unitValuesAt(scan, at).concat(writtenVoltagesAt(scan, at));
   const words = wordsAt(scan, at);
-  const figuresTaken =
-    withUnit.some((token) => token.withUsualUnit) ||
-    words.some((token) => saysItsFigures(scan, token));
+  const said = words.some((token) => saysItsFigures(scan, token));
+  const withUnit = unitValuesAt(scan, at).concat(
+    writtenVoltagesAt(scan, at),
+    said ? [] : otherUnitsAt(scan, at),
+  );
+  const powers = powersAt(scan, at);
+  const figuresTaken = said || withUnit.concat(powers).some((token) => token.withUsualUnit);
   const withoutUnit = figuresTaken
     ? []
     : figureValuesAt(scan, at).concat(resistorFiguresAt(scan, at), letterValuesAt(scan, at));
@@ -43,7 +47,8 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     words,
     sectionsAt(scan, at),
     ratedSectionsAt(scan, at),
-    powersAt(scan, at),
+    powers,
+    otherShapesAt(scan, at),
     mantissaValuesAt(scan, at),
     singleCharactersAt(scan, at),
     chipResistorsAt(scan, at),

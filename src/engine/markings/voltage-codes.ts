@@ -102,7 +102,7 @@ const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
 
 /** Whether a code behind a gap is rather a power, as the `2W` of `47K 2W` is. */
 const isPower = (scan: Scan, at: number, end: number): boolean =>
-  at > 0 &&
+  (at > 0 || end < scan.marking.text.length) &&
   wordBegins(scan.marking, at) &&
   wordEnds(scan.marking, end) &&
   unitsFoundAt(scan, end - 1).some(

@@ -22,6 +22,8 @@ export const weights = {
   voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },
   /** Two figures and a letter of a chip resistor, and a letter before two figures. */
   chipCode: 2.6,
+  /** The same where nothing else is printed, as on small chips. */
+  chipCodeAlone: 1.2,
   letterFirstCode: 0,
   /** Codes that only chips carry, where the part is known to be one: resistors, capacitors. */
   chipKnown: 2,
@@ -62,14 +64,20 @@ export const weights = {
   dateForVoltage: -2,
   /** How a potentiometer follows its travel, beside its resistance. */
   taper: { usual: 2, other: 1.2, rare: 0.4 },
-  /** The same behind a code of figures alone, where a letter is rather something else. */
-  taperBehindFigures: -1.5,
+  /** The same behind a code of figures alone, or a letter seldom met so before one: rather something else. */
+  taperBesideCode: -2,
   /** A taper beside a tolerance or a resistance more precise than potentiometers have. */
   taperOfPrecisePart: -4,
   /** A failure rate behind the tolerance of a military part. */
   failureRate: 1.5,
   climate: 1.2,
   climateLetters: 0.4,
+  /** A number with the unit of what is not read, and a word of the form of another kind of part. */
+  otherUnit: { usual: 2, other: 1, rare: 0 },
+  /** The same where nothing else is printed, and where a figure and its letter are rather a code. */
+  otherAlone: 2.2,
+  otherForCode: -2,
+  otherShape: { usual: 7, other: 4, rare: 2 },
   /** A letter in the other case than its table has it. */
   otherCase: -0.6,
   /** The same, where the small letter is a unit's. */
@@ -97,6 +105,8 @@ export const weights = {
   notUnderstoodMost: -2.5,
   /** The same beside understood tokens in one word. */
   restOfWord: -2.5,
+  /** A single letter at once before a code of three figures: of a maker, a type or the board. */
+  strayLetter: 0.5,
   /** The value is in the series of the given step, or was usual before there were series. */
   coarseSeries: 1,
   fineSeries: 0.6,

@@ -91,4 +91,26 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['470 MFD 50 WVDC 85C', {}, { c: 470 * u, volts: 50, kind: 'dc', sure: 'sure' }],
   ['КСО-5 500 В 4700 пФ ±5%', {}, { c: 4.7 * n, volts: 500, sure: 'sure' }],
   ['0,47 400V~', {}, { c: 470 * n, volts: 400, kind: 'ac' }],
+  // A stray letter before a code is no voltage of a can of ten thousand microfarads.
+  ['C103J', {}, { c: 10 * n, tolerance: [0.05, 0.05, 'fraction'], sure: 'likely' }],
+  ['C104K', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'] }],
+  ['C223', {}, { c: 22 * n }],
+  ['C103G', {}, { c: 10 * n, tolerance: [0.02, 0.02, 'fraction'] }],
+  ['A103J', {}, { c: 10 * n, tolerance: [0.05, 0.05, 'fraction'] }],
+  ['J106', {}, { c: 10 * u, volts: 6.3, sure: 'sure' }],
+  ['C226', {}, { c: 22 * u, volts: 16, sure: 'sure' }],
+  // R is the point of a resistance first.
+  ['R100', {}, { r: 0.1, lost: none }],
+  ['R47', {}, { r: 0.47, lost: none }],
+  ['R22J', {}, { r: 0.22, tolerance: [0.05, 0.05, 'fraction'] }],
+  ['1К5', {}, { r: 1.5e3, lost: none }],
+  // A case size of dipped mica by itself is no value.
+  ['DM15', {}, { types: ['silvered-mica'], lost: none }],
+  // A letter for the taper does not settle what the part is.
+  ['W20K', {}, { r: 20e3, sure: 'likely' }],
+  // Letters of a maker make no reading so poor that figures are taken for letters.
+  ['ROE EB 22/16', {}, { c: 22 * u, volts: 16 }],
+  // Chips bear two figures and a letter.
+  ['01A', {}, { r: 100, tolerance: [0.01, 0.01, 'fraction'] }],
+  ['10E 5W', {}, { lost: none }],
 ];
