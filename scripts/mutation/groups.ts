@@ -34,7 +34,11 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
     published('resistor-markings'),
   ]),
   whole('engine/colours', ['tests/engine/colours/!(properties).test.ts', published('colours')]),
-  whole('engine/kinds', [engine('kinds'), published('resistors')]),
+  whole('engine/kinds', [
+    engine('kinds'),
+    'tests/engine/sums/filled-kind-sum.test.ts',
+    published('resistors'),
+  ]),
   whole('engine/devices', [engine('devices'), published('devices')]),
   whole('engine/look', [engine('look'), published('look')]),
   whole('engine/positions', [engine('positions')]),
