@@ -8,6 +8,36 @@ const themeHash = createHash('sha256')
   .update(readFileSync('src/layouts/theme.js'))
   .digest('base64');
 
+/**
+ * Small modules that go together into one file, where two dozen of a few bytes each would be fetched:
+ * those that nearly every page with a script needs, and those that put numbers into words.
+ */
+const TOGETHER = {
+  everywhere: [
+    'browser/address',
+    'browser/address-bar',
+    'browser/busy',
+    'browser/by-id',
+    'browser/catalogue-part',
+    'browser/copy-link',
+    'browser/habits',
+    'browser/recent',
+    'browser/site-file',
+    'browser/trusted',
+    'browser/turns',
+    'components/links',
+    'markup/node',
+    'markup/to-dom',
+  ],
+  words: ['engine/quantities/range', 'text/mid-sentence', 'text/numbers', 'text/words'],
+};
+const groups = Object.entries(TOGETHER).map(([name, paths]) => ({
+  name,
+  test: new RegExp(
+    `/src/(?:${paths.join('|')})\\.ts$${name === 'everywhere' ? '|vite/preload-helper' : ''}`,
+  ),
+}));
+
 export default defineConfig({
   site: process.env.SITE ?? 'https://understudy.example',
   base: process.env.BASE ?? '/',
@@ -26,6 +56,13 @@ export default defineConfig({
   },
   // Highlighted code would need styles that the policy below forbids.
   markdown: { syntaxHighlight: false },
+  vite: {
+    environments: {
+      client: {
+        build: { rolldownOptions: { output: { codeSplitting: { groups } } } },
+      },
+    },
+  },
   security: {
     csp: {
       directives: [
