@@ -10,7 +10,7 @@ const themeHash = createHash('sha256')
 
 /**
  * Small modules that go together into one file, where two dozen of a few bytes each would be fetched:
- * those that nearly every page with a script needs, and those that put numbers into words.
+ * those that nearly every page with a script needs, and those of its words.
  */
 const TOGETHER = {
   everywhere: [
@@ -29,7 +29,7 @@ const TOGETHER = {
     'markup/node',
     'markup/to-dom',
   ],
-  words: ['engine/quantities/range', 'text/mid-sentence', 'text/numbers', 'text/words'],
+  words: ['engine/quantities/range', 'text/mid-sentence', 'text/words'],
 };
 const groups = Object.entries(TOGETHER).map(([name, paths]) => ({
   name,
