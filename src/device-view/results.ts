@@ -44,8 +44,21 @@ const reasonLines = (assessment: DeviceAssessment, shown: DeviceShown): Markup[]
   ].filter((piece) => piece !== false);
 };
 
+/** What is shown of findings: all of them, of what is kept out those that speak against it. */
+const findingsShown = (assessment: DeviceAssessment, shown: DeviceShown): [string, Markup] => {
+  const { verdict, findings } = assessment;
+  if (verdict !== 'keep-out') {
+    const words = `All ${findings.length} findings with their working`;
+    return [words, deviceFindingTable(assessment, shown)];
+  }
+  const against = findings.filter((one) => one.verdict !== 'fits');
+  const words = `${countOf(against.length, 'finding')} of ${findings.length} against it, with working`;
+  return [words, deviceFindingTable({ ...assessment, findings: against }, shown)];
+};
+
 const item = (assessment: DeviceAssessment, open: boolean, shown: DeviceShown): Markup => {
-  const { device, verdict, findings } = assessment;
+  const { device, verdict } = assessment;
+  const [words, table] = findingsShown(assessment, shown);
   return h(
     'li',
     { id: device.id },
@@ -53,12 +66,7 @@ const item = (assessment: DeviceAssessment, open: boolean, shown: DeviceShown): 
     h('p', {}, sentence(device.summary)),
     device.trap !== '' && h('p', { class: 'quiet' }, `Mind: ${sentence(device.trap)}`),
     ...reasonLines(assessment, shown),
-    h(
-      'details',
-      { open },
-      h('summary', {}, `All ${findings.length} findings with their working`),
-      deviceFindingTable(assessment, shown),
-    ),
+    h('details', { open }, h('summary', {}, words), table),
   );
 };
 
