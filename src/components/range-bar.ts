@@ -153,7 +153,8 @@ export const rangeBar = (drawing: RangeBar): Element => {
     left,
     top,
     bottom,
-    at: (value) => left + placeOn(axis, value) * (RIGHT - left),
+    // Whole steps of the drawing: nobody sees a tenth of one, and a page of many bars weighs less.
+    at: (value) => Math.round(left + placeOn(axis, value) * (RIGHT - left)),
   };
   const bars = rows.flatMap(({ label, range, old }, i) => {
     const y = top + i * ROW + ROW / 2;

@@ -65,7 +65,11 @@ const sumLink = (finding: Finding, device: DeviceRow, { circumstances }: DeviceS
   return ['; ', link(`/sums/${filled.sum}/?${numbers}`, 'try other numbers')];
 };
 
-const rowsOf = (finding: Finding, device: DeviceRow, shown: DeviceShown): Markup[] => [
+const rowsOf = (
+  finding: Finding,
+  { device, verdict }: DeviceAssessment,
+  shown: DeviceShown,
+): Markup[] => [
   h(
     'tr',
     {},
@@ -82,7 +86,8 @@ const rowsOf = (finding: Finding, device: DeviceRow, shown: DeviceShown): Markup
     h(
       'td',
       { colspan: 6 },
-      findingBar(finding, shown.habit),
+      // What is to keep out is told in numbers alone: pages with many devices are heavy.
+      verdict !== 'keep-out' && findingBar(finding, shown.habit),
       ...workingOf(finding, shown),
       ...sumLink(finding, device, shown),
     ),
@@ -92,22 +97,19 @@ const rowsOf = (finding: Finding, device: DeviceRow, shown: DeviceShown): Markup
 const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
 
 /** All findings of a device with the old one beside it, the working and the sources. */
-export const deviceFindingTable = (
-  { device, findings }: DeviceAssessment,
-  shown: DeviceShown,
-): Markup =>
+export const deviceFindingTable = (assessment: DeviceAssessment, shown: DeviceShown): Markup =>
   h(
     'div',
     {
       class: 'table-scroll',
       tabindex: 0,
       role: 'region',
-      'aria-label': `Findings, ${device.name}`,
+      'aria-label': `Findings, ${assessment.device.name}`,
     },
     h(
       'table',
       { class: 'findings' },
       h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
-      h('tbody', {}, ...findings.flatMap((finding) => rowsOf(finding, device, shown))),
+      h('tbody', {}, ...assessment.findings.flatMap((one) => rowsOf(one, assessment, shown))),
     ),
   );
