@@ -2,6 +2,7 @@ import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { hintsFrom } from '../reading/marking-hints.ts';
 import { readingsMarkup, unlikelyMarkup } from '../reading/view.ts';
+import { withWipers } from '../reading/with-wipers.ts';
 import { numberMarkup } from '../search/device-pieces.ts';
 import { typeNumberIn, type TypeNumber } from '../search/type-number.ts';
 import { colourAnswerFor } from './colours-asked.ts';
@@ -19,7 +20,7 @@ const readingPieces = (
   const pieces =
     number?.sure === true
       ? [unlikelyMarkup(catalogue, readings, habit())]
-      : readingsMarkup(catalogue, text, readings, habit());
+      : readingsMarkup(withWipers(catalogue, readings), text, readings, habit());
   return pieces.flatMap((piece) => (piece === false ? [] : [toDom(piece)]));
 };
 

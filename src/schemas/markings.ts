@@ -61,7 +61,7 @@ export const bodyRow = z.strictObject({
 export const valueFormRow = z.strictObject({
   id,
   shape: z
-    .enum(['multiplier', 'plain', 'decimal', 'sections'])
+    .enum(['multiplier', 'plain', 'decimal', 'sections', 'range'])
     .describe(
       'multiplier: the last figure counts zeros; plain: as written; decimal: with a point; sections: several numbers',
     ),

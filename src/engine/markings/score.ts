@@ -119,6 +119,16 @@ const isTooPreciseForPot = (parse: Parse): boolean =>
 const isOtherThanSaid = (lexicon: Lexicon, parse: Parse): boolean =>
   parse.value === undefined && said(parse, 'other').length > 0 && isKnown(lexicon);
 
+/** Whether a range without a unit has a voltage beside it. */
+const isRangeWithVolts = (parse: Parse): boolean => {
+  const content = parse.value?.meaning.content;
+  return (
+    content?.says === 'capacitance' &&
+    content.from !== undefined &&
+    said(parse, 'voltage').some(({ rated }) => rated)
+  );
+};
+
 /** Whether nothing is read but what is not of a capacitor or resistor. */
 const isOtherAlone = ({ taken }: Parse): boolean =>
   taken.every(
@@ -132,6 +142,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
+  (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   voltsBeside(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +

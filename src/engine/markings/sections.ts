@@ -51,7 +51,7 @@ const behindUnit = (scan: Scan, at: number): number => {
 };
 
 const plainNumberAt = (scan: Scan, at: number) =>
-  writtenAt(scan, at).find(
+  writtenAt(scan, at).findLast(
     ({ grouped, assumed, figures }) => !grouped && assumed.length === 0 && figures !== '',
   );
 
@@ -233,13 +233,36 @@ const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
       });
     });
 
+/** Trimmers reach no further, F, and their range is as wide as this at least. */
+const MOST_OF_TRIMMER = 1e-10;
+const LEAST_RANGE = 2.5;
+
+/** A range without its unit, such as `3-30`: the picofarads of a trimmer. */
+const bareRangeAt = (scan: Scan, at: number, list: List): Token[] => {
+  const [low = 0, high = 0] = list.numbers.map(({ value }) => times(value, 1e-12));
+  if (scan.marking.text.slice(at, list.end).includes('/')) return [];
+  if (list.numbers.some(({ padded }) => padded === true)) return [];
+  if (high > MOST_OF_TRIMMER || high < low * LEAST_RANGE) return [];
+  return scan.lexicon.values.forms.range.flatMap((form) =>
+    rangeToken(scan, at, list, {
+      factor: form.unit_f,
+      name: '',
+      end: list.end,
+      weight: weightOf(weights.value, form.use) + weights.range,
+      bodies: form.bodyBits,
+      origins: form.originBits,
+      source: form.source,
+    }).map((token) => ({ ...token, needs: ['whole-word'] as const })),
+  );
+};
+
 /** Several sections in one can, such as `16+16+8 µF`, `2x50 µF` or `32+32`. */
 export const sectionsAt = (scan: Scan, at: number): Token[] => {
   const many = timesAt(scan, at);
   const lists = [...(many === undefined ? [] : [many]), ...joinedAt(scan, at)];
   return lists.flatMap((list) => {
     const units = unitAt(scan, skipBlanks(scan.marking, list.end));
-    if (units.length === 0) return bareListsAt(scan, at, list);
+    if (units.length === 0) return [...bareListsAt(scan, at, list), ...bareRangeAt(scan, at, list)];
     return units.flatMap(({ item, end }): Token[] => {
       const unit: Unit = {
         factor: item.row.factor,
@@ -248,7 +271,7 @@ export const sectionsAt = (scan: Scan, at: number): Token[] => {
         weight:
           weightOf(weights.valueWithUnit, item.row.use) +
           weights.sections +
-          listWeight(scan, list, true),
+          (item.row.factor < SMALL_UNIT ? weights.range : listWeight(scan, list, true)),
         bodies: item.bodies,
         origins: item.origins,
         source: item.row.source,

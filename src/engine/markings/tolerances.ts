@@ -108,6 +108,12 @@ const isBehindPoint = ({ lexicon, marking: { text } }: Scan, at: number): boolea
   );
 };
 
+const PADDED_CODE = /(?<![\d.,])0\d{3}$/;
+
+/** Whether the figures before an index are a code that begins with a nought, as in `0620P`. */
+const isPadded = (text: string, at: number): boolean =>
+  PADDED_CODE.test(text.slice(Math.max(0, at - 5), at));
+
 /**
  * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` and
  * the R of `56R2Z` are: a tolerance letter of its own follows, or the letter is seldom met as a
@@ -116,7 +122,7 @@ const isBehindPoint = ({ lexicon, marking: { text } }: Scan, at: number): boolea
 const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: number): boolean => {
   const { text } = scan.marking;
   const letter = text.charAt(at);
-  if (!isFigure(text.charAt(at - 1)) || isBehindPoint(scan, at)) return false;
+  if (!isFigure(text.charAt(at - 1)) || isBehindPoint(scan, at) || isPadded(text, at)) return false;
   const isNoCode = !isFigure(text.charAt(at - FIGURES_OF_CODE)) || text.charAt(at - 1) === '0';
   const isSeldom = met === 'seldom' && isNoCode;
   if (isLetter(text.charAt(end))) return mayBeUnit(scan, letter, 'end', USUAL);

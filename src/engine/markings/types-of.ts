@@ -1,6 +1,7 @@
 import type { TypeId } from '../catalogue.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Parse } from './parse.ts';
+import { hasSections, sectionsOf } from './sections-of.ts';
 import type { Meaning } from './token.ts';
 
 /** What two lists of types have in common, an empty one standing for all; nothing if they exclude each other. */
@@ -37,6 +38,17 @@ const withoutLesser = (naming: readonly Meaning[]): readonly Meaning[] =>
     ? naming.filter((meaning) => classOf(meaning)?.startsWith('Y') !== false)
     : naming;
 
+/** The usual body of several sections of such values, in a list; none where there is one section. */
+const bodyOfCan = ({ values, bodies }: Lexicon, parse: Parse): string[] => {
+  if (!hasSections(parse)) return [];
+  const farads = sectionsOf(parse, undefined).map(({ capacitance }) => capacitance.typ);
+  return values.forms.sections
+    .filter((form) => farads.every((value) => value >= form.value_min && value <= form.value_max))
+    .flatMap((form) => form.bodies)
+    .filter((id) => (bodies.bitsOf([id]) & parse.bodies) !== 0)
+    .slice(0, 1);
+};
+
 /** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
 export const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
   const naming = withoutLesser(
@@ -54,6 +66,7 @@ export const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
   if (type !== undefined && (types.length === 0 || types.includes(type))) return [type];
   if (types.length > 0) return ofBodies(lexicon, parse, types);
   const named = lexicon.bodies.namesOf(parse.bodies);
-  const bodies = body === undefined ? (named.length === 1 ? named : []) : [body];
-  return lexicon.tables.bodies.filter((row) => bodies.includes(row.id)).flatMap((row) => row.types);
+  const bodies =
+    body === undefined ? (named.length === 1 ? named : bodyOfCan(lexicon, parse)) : [body];
+  return bodies.flatMap((id) => lexicon.tables.bodies.find((row) => row.id === id)?.types ?? []);
 };

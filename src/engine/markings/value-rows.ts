@@ -56,6 +56,7 @@ export const valueRowsOf = (
       plain: ofShape('plain'),
       decimal: ofShape('decimal'),
       sections: ofShape('sections'),
+      range: ofShape('range'),
     },
     multipliers: ofScheme('figures'),
     chipMultipliers: ofScheme('letter-figure'),

@@ -35,6 +35,10 @@ export const weights = {
   /** Several sections with one unit, and a further value that opens a section of its own. */
   sections: 0.5,
   furtherSection: -0.5,
+  /** The ends of the range of a trimmer, which are in no series. */
+  range: 1.5,
+  /** A voltage beside a range without a unit, which is then a value and its volts. */
+  voltageOfRange: -3,
   symbol: 0.3,
   /** A shorter word behind the figures than stands there, such as the V of `V SURGE`. */
   shorterVolts: -0.6,

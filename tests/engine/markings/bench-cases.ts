@@ -113,4 +113,15 @@ export const benchCases: [string, Hints, Wanted][] = [
   // Chips bear two figures and a letter.
   ['01A', {}, { r: 100, tolerance: [0.01, 0.01, 'fraction'] }],
   ['10E 5W', {}, { lost: none }],
+  // Cans of several sections are aluminium; small sections say nothing of it.
+  [
+    '50+50/450',
+    {},
+    { sections: [50 * u, 50 * u], volts: 450, types: ['al-electrolytic-wet'], lost: none },
+  ],
+  ['0.1+0.1 uF', {}, { sections: [100 * n, 100 * n], types: none }],
+  // Figures that begin with a nought are a code as well: never sure.
+  ['CH 0J0620P', {}, { c: 620 * p, volts: 6.3, code: 'CH', sure: 'likely' }],
+  ['ПЭВ-10 1кОм', {}, { r: 1e3, lost: none }],
+  ['С5-5-2 1к 1%', {}, { r: 1e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
 ];

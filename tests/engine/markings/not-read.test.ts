@@ -26,6 +26,7 @@ const others: [string, string][] = [
   ['S14K275', 'a varistor'],
   ['471KD14', 'a varistor'],
   ['5D-11', 'a thermistor'],
+  ['TGL 38159', 'a standard'],
 ];
 
 describe('what is no capacitor and no resistor', () => {
