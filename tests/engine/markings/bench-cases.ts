@@ -124,4 +124,6 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['CH 0J0620P', {}, { c: 620 * p, volts: 6.3, code: 'CH', sure: 'likely' }],
   ['ПЭВ-10 1кОм', {}, { r: 1e3, lost: none }],
   ['С5-5-2 1к 1%', {}, { r: 1e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  // Old Soviet resistors print plain ohms: the code is one reading of two.
+  ['ВС-0,25 510', {}, { sure: 'possible', lost: none }],
 ];
