@@ -8,13 +8,16 @@ export type Item =
   | { id: string; title: string; done: boolean; kind: 'part'; step: SheetStep }
   | { id: string; title: string; done: boolean; kind: 'check'; check: SheetCheck };
 
+/** The id of the item of a step. */
+export const partId = (step: string): string => `part ${step}`;
+
 /** All things of a sheet, in their order. */
 export const itemsOf = ({ cautions, steps, checks }: Sheet): Item[] => [
   ...(cautions.length === 0
     ? []
     : [{ id: 'begin', title: 'Before you begin', done: false, kind: 'begin' } as const]),
   ...steps.map((step) => ({
-    id: `part ${step.id}`,
+    id: partId(step.id),
     title: stepTitle(step),
     done: step.isDone,
     kind: 'part' as const,

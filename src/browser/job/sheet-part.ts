@@ -1,11 +1,13 @@
-import type { Sheet } from '../../job/index.ts';
+import type { Sheet, SheetStep } from '../../job/index.ts';
 import { beginMarkup, checkMarkup, stepMarkup } from '../../job-view/sheet-view.ts';
+import { MOST_WHOLE_STEPS } from '../../job-view/sheet-table.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { capital, countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { refreshLive } from './live.ts';
 import { longList, type Row } from './long-list.ts';
-import { isAgain, itemsOf, offerItems, staysAsItWas, type Item } from './sheet-items.ts';
+import { isAgain, itemsOf, offerItems, partId, staysAsItWas, type Item } from './sheet-items.ts';
+import { stepsOnPaper } from './sheet-paper.ts';
 import { arrange, isField, splitOff, writeField } from './sheet-writing.ts';
 import { drawSketch, whenDrawn } from './sketches.ts';
 
@@ -82,6 +84,10 @@ const showProgress = (all: boolean): void => {
   chooser.value = items[at]?.id ?? '';
 };
 
+/** Whether paper has a row for each part, and not the whole of what is said of it. */
+const isInRows = (made: Sheet | undefined): boolean =>
+  made !== undefined && made.steps.length > MOST_WHOLE_STEPS;
+
 const rowAt = (own: readonly Item[], index: number): Row => {
   const item = own[index];
   const made = sheet;
@@ -98,15 +104,18 @@ const rowAt = (own: readonly Item[], index: number): Row => {
   };
 };
 
-const draw = (all: boolean): void => {
+const KINDS: readonly Item['kind'][] = ['begin', 'part', 'check'];
+
+const draw = (all: boolean, kinds = KINDS): void => {
   const at = indexOfOpen();
   open = items[at]?.id ?? '';
   const shown = all ? items : items.slice(at, at + 1);
   const made = sheet;
   for (const { kind, list } of lists) {
-    const own = made === undefined ? [] : shown.filter((item) => item.kind === kind);
+    const own = shown.filter((item) => item.kind === kind && kinds.includes(item.kind));
     list.show({ count: own.length, at: (index) => rowAt(own, index) });
   }
+  byId('bench-in-rows', HTMLElement).hidden = !isInRows(made);
   byId('bench-closing', HTMLElement).hidden = !shown.some(({ kind }) => kind === 'check');
   showProgress(all);
   if (wanted !== undefined) section.querySelector<HTMLElement>(wanted)?.focus();
@@ -203,8 +212,19 @@ export const startSheet = (): void => {
   addEventListener('keydown', onKey);
   addEventListener('beforeprint', () => {
     if (section.hidden) return;
-    draw(true);
-    for (const { list } of lists) list.drawAll();
+    const made = sheet;
+    if (made === undefined || !isInRows(made)) {
+      draw(true);
+      for (const { list } of lists) list.drawAll();
+      return;
+    }
+    draw(true, ['begin', 'check']);
+    const whole = ({ id }: SheetStep): Node => {
+      const item = latest.get(partId(id));
+      if (item === undefined) throw new RangeError(`no step ${id}`);
+      return elementOf(item, made);
+    };
+    places.part.replaceChildren(...stepsOnPaper(made.steps, whole));
   });
   addEventListener('afterprint', () => {
     if (!section.hidden) draw(whole.checked);
