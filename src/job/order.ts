@@ -73,14 +73,15 @@ export const orderOf = (plan: Plan, whole: Job['whole'], catalogue: Catalogue): 
   return { groups: groupsOf(bought, rule), unsettled, rule };
 };
 
-/** The order as plain lines to copy: `6 × Metallized polyester 100 nF ±10 % 63 V (C1 C4)`. */
+/** The order as plain lines to copy: `6 × Metallized polyester 100 nF ±10 % 63 V (C1 C4); notes`. */
 export const orderText = ({ groups }: Order): string =>
   groups
     .map((group) => {
-      const { what, value, tolerance, volts, power, style, pitch, details } = group;
-      const size = [style, pitch && `pitch ${pitch}`];
+      const { what, value, tolerance, volts, power, style, pitch, height, details } = group;
+      const size = [style, pitch && `pitch ${pitch}`, height && `height at most ${height}`];
       const said = [what, value, tolerance, volts, power, ...size, details];
       const words = said.filter((word) => word !== '').join(' ');
-      return `${String(group.total)} × ${words} (${group.designators.join(' ')})\n`;
+      const notes = group.notes.map((note) => `; ${note}`).join('');
+      return `${String(group.total)} × ${words} (${group.designators.join(' ')})${notes}\n`;
     })
     .join('');
