@@ -89,7 +89,10 @@ const mindWords = (step: SheetStep, drawings: ReadonlyMap<string, number>): stri
     marks.length === 0 ? '' : sentence(listed(marks.map((mark) => MIND[mark] ?? mark))),
     drawing === undefined ? '' : `Drawing ${String(drawing)}.`,
     pinWords(step),
-    ...cautions.filter(({ isFirst }) => !isFirst).map(({ row }) => sentence(row.title)),
+    // All words stand in the row where a caution first counts; what can kill is named in each.
+    ...cautions
+      .filter(({ isFirst, row }) => !isFirst && row.severity === 'danger')
+      .map(({ row }) => sentence(row.title)),
   ]
     .filter((text) => text !== '')
     .join(' ');

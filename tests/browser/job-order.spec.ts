@@ -24,6 +24,7 @@ for (const demo of [0, 1]) {
     await openDemo(page, demo);
     await page.getByRole('link', { name: 'Order list' }).click();
     const shown = page.locator('#order-list tbody tr');
+    await expect(shown.first()).toBeVisible();
     const count = await shown.count();
     expect(count).toBeGreaterThan(3);
     const [download] = await Promise.all([
@@ -68,6 +69,7 @@ for (const format of ['A4', 'Letter'] as const) {
   }) => {
     await openDemo(page);
     await page.getByRole('link', { name: 'Order list' }).click();
+    await expect(page.locator('#order-list tbody tr').first()).toBeVisible();
     const before = await page.locator('#order-list tbody tr').count();
     await page.emulateMedia({ media: 'print' });
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));

@@ -10,6 +10,7 @@ import { isAgain, itemsOf, offerItems, partId, staysAsItWas, type Item } from '.
 import { stepsOnPaper } from './sheet-paper.ts';
 import { arrange, isField, splitOff, writeField } from './sheet-writing.ts';
 import { drawSketch, whenDrawn } from './sketches.ts';
+import { shellsFor } from './step-shells.ts';
 
 /** The bench sheet: one thing at a time on a tablet, all of them on paper. */
 
@@ -88,6 +89,16 @@ const showProgress = (all: boolean): void => {
 const isInRows = (made: Sheet | undefined): boolean =>
   made !== undefined && made.steps.length > MOST_WHOLE_STEPS;
 
+/** Of more parts only those around the screen are drawn. */
+const MOST_AT_ONCE = 100;
+/** Whether all of it goes to paper, which has no screen. */
+let isForPaper = false;
+
+const shells = shellsFor((shell) => {
+  const item = latest.get(shell.dataset['item'] ?? '');
+  return item === undefined || sheet === undefined ? undefined : elementOf(item, sheet);
+});
+
 const rowAt = (own: readonly Item[], index: number): Row => {
   const item = own[index];
   const made = sheet;
@@ -96,6 +107,8 @@ const rowAt = (own: readonly Item[], index: number): Row => {
     // What may be written in it is drawn anew each time.
     key: Symbol(item.id),
     make: () => {
+      if (own.length > MOST_AT_ONCE && !isForPaper)
+        return shells.make(item.id, capital(item.title));
       // Rows out of sight are drawn later than the edit that may have changed them.
       const element = elementOf(latest.get(item.id) ?? item, made);
       if (isAgain(item, own[index - 1])) element.dataset['again'] = '';
@@ -132,7 +145,7 @@ const refresh = (made: Sheet, before: readonly Item[]): void => {
     for (const shown of place.querySelectorAll<HTMLElement>('[data-item]')) {
       const item = latest.get(shown.dataset['item'] ?? '');
       if (item === undefined || item.kind === 'begin') continue;
-      if (staysAsItWas(item, then.get(item.id))) continue;
+      if (shells.isShell(shown) || staysAsItWas(item, then.get(item.id))) continue;
       refreshLive(shown, elementOf(item, made));
       if (item.kind === 'part') drawSketch(shown, item.step);
     }
@@ -214,8 +227,10 @@ export const startSheet = (): void => {
     if (section.hidden) return;
     const made = sheet;
     if (made === undefined || !isInRows(made)) {
+      isForPaper = true;
       draw(true);
       for (const { list } of lists) list.drawAll();
+      isForPaper = false;
       return;
     }
     draw(true, ['begin', 'check']);
