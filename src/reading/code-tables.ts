@@ -1,6 +1,14 @@
-import { formatValue, type Basis, type Catalogue, type SourceId } from '../engine/index.ts';
+import type { Basis, Catalogue, SourceId } from '../engine/index.ts';
 import { markingTables, type MarkingTable } from '../schemas/marking-tables.ts';
 import { capital, typeset } from '../text/words.ts';
+import {
+  beginsWithCode,
+  cellOf,
+  cellText,
+  columnsOf,
+  type CodeColumn,
+  type TableRow,
+} from './code-columns.ts';
 import { codeSlug } from './codes/slug.ts';
 
 /** A table of codes as its page shows it. */
@@ -9,6 +17,8 @@ export interface CodeTable {
   id: string;
   title: string;
   about: string;
+  /** Whether the first column is printed on parts, and not the name of a row. */
+  coded: boolean;
   /** Headings, with their unit. */
   columns: string[];
   /** Number of rows. */
@@ -25,15 +35,6 @@ export interface CodeRow {
   source: SourceId;
   note: string;
 }
-
-/** Columns that a page shows in its own way or not at all. */
-const OWN_WAY = new Set(['source', 'locator', 'basis', 'note']);
-
-const cellText = (value: unknown): string => {
-  if (Array.isArray(value)) return value.join(', ');
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return value === undefined ? '' : String(value);
-};
 
 /** Words of file names that are written otherwise in a title. */
 const IN_TITLES: readonly (readonly [RegExp, string])[] = [
@@ -69,79 +70,13 @@ const GROUPED_BY: Partial<Record<keyof Catalogue['markings'], string>> = {
   dateSigns: 'scheme',
 };
 
-/** A value of a table of ids, by its name. */
-const named = (catalogue: Catalogue, column: string, value: string): string => {
-  if (column === 'bodies' || column === 'body')
-    return catalogue.markings.bodies.find((row) => row.id === value)?.name ?? value;
-  if (column === 'types') return catalogue.types[value]?.short_name ?? value;
-  if (column === 'system')
-    return catalogue.markings.temperatureSystems.find((row) => row.id === value)?.name ?? value;
-  if (column === 'scheme')
-    return catalogue.markings.dateSchemes.find((row) => row.id === value)?.name ?? value;
-  return value;
-};
-
-/** Columns that hold a capacitance in farads. */
-const IN_FARADS = new Set(['from_f', 'below_f', 'unit_f']);
-
-const cellOf = (catalogue: Catalogue, column: string, value: unknown): string => {
-  if (typeof value === 'number' && IN_FARADS.has(column)) return formatValue(value, 'F');
-  if (Array.isArray(value))
-    return value.map((item) => named(catalogue, column, String(item))).join(', ');
-  return typeof value === 'string' ? named(catalogue, column, value) : cellText(value);
-};
-
-/** Plain headings, with the unit, where the name of a column says too little. */
-const HEADINGS: Readonly<Record<string, string>> = {
-  from_f: 'From',
-  below_f: 'Below',
-  unit_f: 'Counts in',
-  volts_min: 'From, V',
-  volts_max: 'To, V',
-  min_ppm: 'Lowest, ppm/K',
-  typ_ppm: 'Nominal, ppm/K',
-  max_ppm: 'Highest, ppm/K',
-  ppm: 'ppm/K',
-  percent: '±, %',
-  t_min: 'From, °C',
-  t_max: 'To, °C',
-  t_ref: 'Stated at, °C',
-  degc: '°C',
-  bodies: 'Met on',
-  origins: 'Made in',
-  use: 'How usual',
-  types: 'May be',
-  factor: 'Times',
-  minus: 'Below by',
-  plus: 'Above by',
-  peak_in_service_v: 'Peak in service, V',
-  impulse_test_v: 'Impulse test, V',
-  v_max: 'Highest, V',
-  spread_known: 'Spread known',
-  settle: 'What tells',
-  half_min_percent: 'At half travel from, %',
-  half_max_percent: 'to, %',
-  number_min: 'Smallest number',
-  number_max: 'Largest number',
-};
-
-const headingOf = (column: string): string =>
-  HEADINGS[column] ?? capital(column.replaceAll('_', ' '));
-
-const rowOf = (
-  catalogue: Catalogue,
-  key: readonly string[],
-  columns: readonly string[],
-  row: Readonly<Record<string, unknown>>,
-): CodeRow => ({
+const rowOf = (key: readonly string[], columns: readonly CodeColumn[], row: TableRow): CodeRow => ({
   id: key
     .map((column) => codeSlug(cellText(row[column])))
     .filter((part) => part !== '')
     .join('-'),
   // The first cell is what is printed on parts, and stays as it is.
-  cells: columns.map((column, index) =>
-    index === 0 ? cellText(row[column]) : typeset(cellOf(catalogue, column, row[column])),
-  ),
+  cells: columns.map(({ cell }, index) => (index === 0 ? cell(row) : typeset(cell(row)))),
   basis: row['basis'] as Basis,
   source: String(row['source']),
   note: cellText(row['note']),
@@ -170,21 +105,19 @@ export const codeTables = (catalogue: Catalogue): CodeTable[] =>
   Object.entries<MarkingTable>(markingTables)
     .filter(([, { page }]) => page === undefined)
     .map(([file, { name, about, key }]) => {
-      const rows: readonly Record<string, unknown>[] = catalogue.markings[name];
+      const rows: readonly TableRow[] = catalogue.markings[name];
       const by = GROUPED_BY[name];
-      const columns = Object.keys(rows[0] ?? {}).filter(
-        (column) =>
-          !OWN_WAY.has(column) && column !== by && rows.some((row) => cellText(row[column]) !== ''),
-      );
-      const made = withOwnIds(rows.map((row) => rowOf(catalogue, key, columns, row)));
+      const columns = columnsOf(catalogue, rows, by);
+      const made = withOwnIds(rows.map((row) => rowOf(key, columns, row)));
       const groups = Map.groupBy(made, (_, index) =>
-        by === undefined ? '' : cellOf(catalogue, by, rows[index]?.[by]),
+        by === undefined ? '' : cellOf(catalogue, by, rows[index] ?? {}),
       );
       return {
         id: file.replace(/^markings\/|\.csv$/g, ''),
         title: titleOf(file),
         about,
-        columns: columns.map(headingOf),
+        columns: columns.map(({ heading }) => heading),
+        coded: beginsWithCode(columns),
         count: rows.length,
         groups: [...groups].map(([title, own]) => ({
           title: capital(title),

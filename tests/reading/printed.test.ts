@@ -49,6 +49,8 @@ describe('what people write', () => {
     [{ c: 'banana' }, 'c'],
     [{ c: '47 V' }, 'c'],
     [{ c: '47n', tol: 'much' }, 'tol'],
+    [{ c: '47n', tol: '-3' }, 'tol'],
+    [{ c: '47n', tol: '+20 %' }, 'tol'],
     [{ c: '47n', v: '-' }, 'v'],
     [{ c: '47n', t: 'Q9Q' }, 't'],
     [{ c: 'nonsense', v: 'nonsense' }, 'v'],

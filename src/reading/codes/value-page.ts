@@ -24,13 +24,15 @@ const inEveryUnit = (value: number): string => {
   return others.length === 0 ? first : `${first} (${others.join(', ')})`;
 };
 
-const between = (value: number, { minus, plus, unit }: Tolerance): string =>
-  formatQuantity(
-    unit === 'fraction'
-      ? { min: value * (1 - minus), typ: value, max: value * (1 + plus) }
-      : { min: Math.max(0, value - minus), typ: value, max: value + plus },
-    'F',
-  );
+/** Digits that tell the ends of a close tolerance apart. */
+const DIGITS = { wide: 3, close: 4 } as const;
+
+const between = (value: number, { minus, plus, unit }: Tolerance): string => {
+  const [below, above] = unit === 'fraction' ? [value * minus, value * plus] : [minus, plus];
+  return formatQuantity({ min: Math.max(0, value - below), typ: value, max: value + above }, 'F', {
+    digits: above < 0.01 * value ? DIGITS.close : DIGITS.wide,
+  });
+};
 
 /** The code with the letters that stand behind it most often, for a title and a sentence. */
 const withOftenLetters = (

@@ -17,6 +17,9 @@ const RESISTANCE = { unit: 'ohm', lowest: 1e-4, highest: 1e12 } as const;
 type Texts = Partial<Record<PrintedKey, string>>;
 type Part = PartToPrint;
 
+/** One number with a sign: it says one side alone, or is a slip of the finger. */
+const ONE_SIDE = /^\s*[-−+]\s*\d+(?:[.,]\d+)?\s*%?\s*$/;
+
 /** A tolerance as typed: per cent, or picofarads where those are written. */
 const toleranceOf = (
   text: string,
@@ -27,6 +30,8 @@ const toleranceOf = (
       ? { value: { minus: parsed.value.typ, plus: parsed.value.typ, unit: 'F' } }
       : { message: parsed.fault.message };
   }
+  if (ONE_SIDE.test(text))
+    return { message: 'Please write both sides, such as 0/3, or 3 for ±3 %.' };
   const read = readToleranceText(text);
   return 'value' in read ? { value: { ...read.value, unit: 'fraction' } } : read;
 };
