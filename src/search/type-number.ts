@@ -74,14 +74,16 @@ export const typeNumberIn = (
   // A device of the tables says more of itself than a line about its number.
   const known = devices.length > 0 ? [] : knownOf(catalogue, [plain, ...whole]);
   if (devices.length + shortened.length + known.length === 0 && !system) return undefined;
-  const best = readings[0]?.sure;
+  const [best] = readings;
+  // A reading that leaves letters over is poor beside a number that takes them all.
+  const poor = best === undefined || best.sure === 'possible' || best.notUnderstood.length > 0;
   // Digits alone may as well be a code for a value.
   const telling = devices.length > 0 || (known.length > 0 && /[A-Z]/u.test(plain));
   return {
     devices,
     shortened,
     known,
-    sure: telling && (best === undefined || best === 'possible'),
+    sure: telling && poor,
     ...(system ? { system } : {}),
   };
 };
