@@ -11,7 +11,9 @@ const PAPER = '#ece7da';
 
 /** What lines and letters on the body are drawn with: the page's ink where no colour is known. */
 export const inkOn = (spec: PartSpec, colours: Colours): string => {
-  if (spec.finish === 'clear' || spec.finish === 'metal') return INKS.dark;
+  if (spec.finish === 'metal') return INKS.dark;
+  // The page shows through a clear body, so that only the page's own ink reads on it, light or dark.
+  if (spec.finish === 'clear') return 'currentColor';
   const colour = spec.colour === undefined ? undefined : colours(spec.colour);
   return colour === undefined || colour.fill === '' ? 'currentColor' : INKS[colour.ink];
 };

@@ -268,3 +268,18 @@ describe('for those who listen', () => {
     expect(attributes).not.toHaveProperty('role');
   });
 });
+
+test('what is printed on a clear body is in the ink of the page, which shows through it', () => {
+  const spec: PartSpec = {
+    form: 'box',
+    length: 20,
+    width: 10,
+    height: 16,
+    colour: 'honey',
+    finish: 'clear',
+    marking: ['0.1 uF'],
+  };
+  const [, text = ''] = /<text([^>]*)>0\.1 uF/.exec(toHtml(partDrawing(spec, { colours }))) ?? [];
+  expect(text).toContain('pd-print');
+  expect(text).not.toContain('fill=');
+});
