@@ -16,12 +16,13 @@ export const id = z
 /** An id, or nothing. */
 export const optionalId = z.union([z.literal(''), id]);
 
-const NUMBER = /^-?\d+(?:\.\d+)?(?:e-?\d+)?$/;
+/** Each number in one form, so that a zero in the wrong place is a fault: `0.01` written as `0.10`. */
+const NUMBER = /^-?(?:0|[1-9]\d*)(?:\.\d*[1-9])?(?:e-?[1-9]\d*)?$/;
 
 /** A plain number with a decimal point: `0.05`, `-750`, `1e-9`. */
 export const number = z
   .string()
-  .regex(NUMBER, 'expected a number such as 0.05 or 1e-9')
+  .regex(NUMBER, 'expected a number such as 0.05 or 1e-9, without zeros that could be left out')
   .transform(Number)
   .refine(Number.isFinite, 'expected a number that a computer can hold');
 
@@ -30,7 +31,7 @@ export const optionalNumber = z
   .string()
   .refine(
     (cell) => cell === '' || (NUMBER.test(cell) && Number.isFinite(Number(cell))),
-    'expected a number such as 0.05, or nothing',
+    'expected a number such as 0.05, without zeros that could be left out, or nothing',
   )
   .transform((cell) => (cell === '' ? undefined : Number(cell)));
 

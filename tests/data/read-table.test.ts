@@ -96,14 +96,24 @@ describe('a faulty table', () => {
       [
         'things.csv:2:1: cell: id is not as it should be; got "A"; expected lower-case letters and digits joined by hyphens',
         'things.csv:3:6: space-around: space before or after the text of a cell; got "  y"; expected a cell without space round it',
-        'things.csv:3:3: cell: value is not as it should be; got "1e"; expected a number such as 0.05, or nothing',
+        'things.csv:3:3: cell: value is not as it should be; got "1e"; expected a number such as 0.05, without zeros that could be left out, or nothing',
       ],
     ],
     [
       'a number that a computer cannot hold',
       `${header}a,1e999,x\n`,
       [
-        'things.csv:2:3: cell: value is not as it should be; got "1e999"; expected a number such as 0.05, or nothing',
+        'things.csv:2:3: cell: value is not as it should be; got "1e999"; expected a number such as 0.05, without zeros that could be left out, or nothing',
+      ],
+    ],
+    [
+      'numbers with zeros that could be left out, such as 0.01 with its figures transposed',
+      `${header}a,0.10,x\nb,01,x\nc,1e-09,x\nd,5.0,x\ne,0.05,x\n`,
+      [
+        'things.csv:2:3: cell: value is not as it should be; got "0.10"; expected a number such as 0.05, without zeros that could be left out, or nothing',
+        'things.csv:3:3: cell: value is not as it should be; got "01"; expected a number such as 0.05, without zeros that could be left out, or nothing',
+        'things.csv:4:3: cell: value is not as it should be; got "1e-09"; expected a number such as 0.05, without zeros that could be left out, or nothing',
+        'things.csv:5:3: cell: value is not as it should be; got "5.0"; expected a number such as 0.05, without zeros that could be left out, or nothing',
       ],
     ],
     [
