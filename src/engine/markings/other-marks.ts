@@ -67,12 +67,12 @@ const meaningOf = ({ is, meaning, source }: Row, { bodies, origins }: Lexicon): 
 
 const NUMBER = /(?!0\d)\d{1,6}(?:[.,·R]\d{1,6})?/y;
 
-/** The end of a number at an index, with a point or an R for one. */
+/** The end of a number above zero at an index, with a point or an R for one. */
 const numberEnd = ({ marking: { text } }: Scan, at: number): number | undefined => {
   if (!isFigure(text.charAt(at)) || /[\p{L}\d.,+\-−]/u.test(text.charAt(at - 1))) return undefined;
   NUMBER.lastIndex = at;
   const number = NUMBER.exec(text)?.[0];
-  return number === undefined ? undefined : at + number.length;
+  return number !== undefined && /[1-9]/.test(number) ? at + number.length : undefined;
 };
 
 /** Figures of the codes behind which one letter is rather of a capacitor, and of those of chips. */

@@ -45,6 +45,12 @@ describe('what is no capacitor and no resistor', () => {
     expect(best?.evidence.map(({ means }) => means).join()).toContain('a current');
   });
 
+  test.each(['0A', '0 A', '0.0 A'])('%s is no current of nothing', (text) => {
+    expect(readMarking(catalogue, text).some(({ notRead }) => notRead?.includes('current'))).toBe(
+      false,
+    );
+  });
+
   test('a part that is known to be a capacitor has a tolerance letter there', () => {
     const [best] = readMarking(catalogue, '10nH', { body: 'ceramic' });
     expect(best?.capacitance?.typ).toBeCloseTo(10e-9, 15);
