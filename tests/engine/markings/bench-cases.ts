@@ -109,7 +109,7 @@ export const benchCases: [string, Hints, Wanted][] = [
   // A letter for the taper does not settle what the part is.
   ['W20K', {}, { r: 20e3, sure: 'likely' }],
   // Letters of a maker make no reading so poor that figures are taken for letters.
-  ['ROE EB 22/16', {}, { c: 22 * u, volts: 16 }],
+  ['KOE EB 22/16', {}, { c: 22 * u, volts: 16 }],
   // Chips bear two figures and a letter.
   ['01A', {}, { r: 100, tolerance: [0.01, 0.01, 'fraction'] }],
   ['10E 5W', {}, { lost: none }],

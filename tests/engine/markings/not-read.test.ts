@@ -21,7 +21,7 @@ const others: [string, string][] = [
   ['33 °C', 'a temperature'],
   ['1000 h', 'a time'],
   ['14D471K', 'a varistor'],
-  ['HEL14D471K', 'a varistor'],
+  ['QEL14D471K', 'a varistor'],
   ['7N471K', 'a varistor'],
   ['S14K275', 'a varistor'],
   ['471KD14', 'a varistor'],
