@@ -89,8 +89,13 @@ const written = ({ figures, power }: Figures, habit: Habit): string => {
   return decimal(grouped(digits.slice(0, before)), digits.slice(before), habit);
 };
 
-const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string =>
-  symbol === '' ? number : `${number}${NO_BREAK}${number === '1' ? one : symbol}`;
+/** The sign of an angle follows its number without a space (SI Brochure, 9th edition, 5.4.3). */
+const ANGLE = '°';
+
+const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string => {
+  if (symbol === '') return number;
+  return `${number}${symbol === ANGLE ? '' : NO_BREAK}${number === '1' ? one : symbol}`;
+};
 
 const signed = (value: number, size: Figures, habit: Habit): string =>
   value < 0 ? MINUS + written(size, habit) : written(size, habit);

@@ -66,8 +66,10 @@ const plain = (size: number): string => {
 const numberIn = (value: number, scale: PrintScale, digits: number): string =>
   (value < 0 ? '−' : '') + plain(inUnit(Math.abs(value), scale, digits));
 
-const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string =>
-  `${number} ${number === '1' ? one : symbol}`.trim();
+const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string => {
+  const unit = number === '1' ? one : symbol;
+  return (unit === '°' ? number + unit : `${number} ${unit}`).trim();
+};
 
 /** What is shown as rounded up to the border of its unit stands at that border. */
 const atLeastOne = (value: number, scale: PrintScale, unit: Unit): number =>

@@ -45,6 +45,8 @@ describe('one value', () => {
     [-0, 'degC', '0 °C'],
     [-1e-30, 'degC', '−1e-30 °C'],
     [125, 'degC', '125 °C'],
+    // An angle has no space before its sign.
+    [59.4, 'deg', '59.4°'],
     [600, 'V', '600 V'],
     [-0.0015, 'V', '−1.5 mV'],
     [0.99999, 'V', '1 V'],
