@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { kindModels } from '../../../src/engine/kinds/findings/index.ts';
+import { circumstances, divider, part, range } from './made-up.ts';
+
+describe('a working', () => {
+  // The numbers in it are those of the part and the circuit above; each was worked out by hand.
+  it.each([
+    [
+      'end-resistance',
+      'rheostat',
+      'at the stop up to 200 Ω are left (2 % or 2 Ω, whichever is greater); 2 kΩ are wanted',
+    ],
+    [
+      'end-resistance',
+      'divider',
+      'at the stop up to 200 Ω are left (2 % or 2 Ω, whichever is greater); 2.5 kΩ are wanted',
+    ],
+    [
+      'gain-shift',
+      'rheostat',
+      '50 % of (mark off by 25 %, tolerance 20 %, drift up to 1.2 %): up to 23.1 %',
+    ],
+    ['marked-value', 'rheostat', '10 kΩ / 8 kΩ = 1.25 ×'],
+    [
+      'overload-voltage',
+      'rheostat',
+      'for a few seconds 177 V, 2.5 times the rated voltage but at most twice the limit; 100 V is 56.6 % of that',
+    ],
+    [
+      'part-noise',
+      'rheostat',
+      'thermal 2.08 µV; by 30 V at −20 to 0 dB 16.4 µV from 20 Hz to 20 kHz: together 16.6 µV',
+    ],
+    ['rating-kept', 'rheostat', '500 mW / 250 mW = 2 ×'],
+    ['resistance-drift', 'rheostat', '−100 to 100 ppm/K over 120 K: 0–1.2 %'],
+    ['resistor-power', 'rheostat', '50 V on 10 kΩ is 250 mW; 500 mW × 50 % at 120 °C: 100 % of it'],
+    ['resistor-voltage', 'rheostat', 'its power alone allows 70.7 V; 50 V is 70.7 % of that'],
+    ['rotation-share', 'rheostat', '2000 of 10 000–50 000 turns: 4–20 %'],
+    ['self-inductance', 'rheostat', '1–4 µH at 1 MHz is 0.126 % of 10 kΩ'],
+    [
+      'setting-drift',
+      'divider',
+      'three terminals, so only the slope of the ratio counts: −10 to 10 ppm/K over 120 K, 0–0.12 %',
+    ],
+    [
+      'setting-drift',
+      'rheostat',
+      'two terminals, so the whole slope counts: −100 to 100 ppm/K over 120 K, 0–1.2 %',
+    ],
+    ['setting-reach', 'rheostat', '2 kΩ of 9–12 kΩ: 16.7–22.2 %'],
+    ['setting-reach', 'divider', '2.25–3 kΩ of 9–12 kΩ: 25 %'],
+    [
+      'setting-transfer',
+      'rheostat',
+      'old one reads 2 kΩ of 8 kΩ; set the same 2 kΩ between the same two terminals: 2 of 10 turns from that end, 1 kΩ a turn; it can be set to 0.2 % of its total, 1 % of the setting',
+    ],
+    [
+      'setting-transfer',
+      'divider',
+      'old one reads 2 kΩ of 8 kΩ; set the same ratio, 25 % of its own total (2.25–3 kΩ): 2.5 of 10 turns from that end, 1 kΩ a turn; it can be set to 0.1 % of its total, 0.4 % of the setting',
+    ],
+    ['voltage-shift', 'rheostat', '−0.002 to 0 % for each volt, 50 V across it: −0.1 to 0 %'],
+    [
+      'wiper-load',
+      'rheostat',
+      '2 mA of 5 mA, which 500 mW in the whole 10 kΩ allow at any setting when warm: 40 %',
+    ],
+    ['wiper-noise', 'rheostat', 'up to 300 Ω at the wiper of 2 kΩ: up to 15 %'],
+    ['wiper-noise', 'divider', 'up to 300 Ω at the wiper of 2.5 kΩ: up to 12 %'],
+  ] as const)('%s of a %s is said with its numbers', (id, wiring, words) => {
+    const at = wiring === 'divider' ? divider : circumstances();
+    const model = kindModels[id];
+    const outcome = model?.measure(part, at);
+    if (outcome?.status !== 'known') throw new Error(`${id} is not known`);
+    expect(model?.working(part, at, outcome.value).replaceAll('\u00a0', ' ')).toBe(words);
+  });
+
+  it.each([
+    [0, 'the whole body or the wire takes the heat of a surge'],
+    [0.5, 'takes moderate surges only: see the pulse curve of its sheet'],
+    [1, 'the thin element burns open at a surge that a solid one takes'],
+  ])('of a surge, %f: %s', (typ, words) => {
+    const value = range(typ, typ, typ);
+    expect(kindModels['surge-duty']?.working(part, circumstances(), value)).toBe(words);
+  });
+
+  it('says where the body decides over the power', () => {
+    const large = { ...part, value: 1e6, tolerance: { minus: 0, plus: 0 } };
+    const value = range(0.2, 0.2, 0.2);
+    expect(
+      kindModels['resistor-voltage']
+        ?.working(large, circumstances(), value)
+        .replaceAll('\u00a0', ' '),
+    ).toBe('its body stands 250 V, whatever its power; 50 V is 20 % of that');
+  });
+
+  it('says that a number is none where the part has none', () => {
+    const bare = { type: 'made-up', value: 10e3, unit: 'ohm' as const };
+    const value = range(1, 1, 1);
+    expect(
+      kindModels['rating-kept']?.working(bare, circumstances(), value).replaceAll('\u00a0', ' '),
+    ).toBe('none / 250 mW = 1 ×');
+  });
+});
