@@ -2,6 +2,7 @@ import { isDevice, readInWords, whyOf, type SheetStep } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, listed, sentence } from '../text/words.ts';
+import { assumedShort } from './assumed-words.ts';
 import { cautionList } from './caution-list.ts';
 
 /**
@@ -92,7 +93,9 @@ const mindWords = (step: SheetStep, drawings: ReadonlyMap<string, number>): stri
     // All words stand in the row where a caution first counts; what can kill is named in each.
     ...cautions
       .filter(({ isFirst, row }) => !isFirst && row.severity === 'danger')
-      .map(({ row }) => sentence(row.title)),
+      .map(({ row, assumed }) =>
+        sentence(assumed === undefined ? row.title : `${row.title} (${assumedShort(assumed)})`),
+      ),
   ]
     .filter((text) => text !== '')
     .join(' ');

@@ -1,8 +1,35 @@
-import type { Catalogue } from '../engine/index.ts';
-import { cautionsAt, cautionsFor } from '../substitution/cautions.ts';
+import { resolveSituation, type Catalogue } from '../engine/index.ts';
+import { cautionsAt, type AtHand } from '../substitution/cautions.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
+import { assumedBy, type Assumed } from './assumed.ts';
 import type { PlannedLine } from './planned.ts';
 import { isCapacitor } from './stand-in.ts';
+
+/** A caution that counts, with the number that nobody typed where it rests on one. */
+export interface DueCaution {
+  row: CautionRow;
+  assumed?: Assumed;
+}
+
+/** Each once; what counts without an assumed number counts so. */
+const eachOnce = (due: readonly DueCaution[]): DueCaution[] =>
+  [...Map.groupBy(due, ({ row }) => row).entries()].map(
+    ([row, alike]) => alike.find(({ assumed }) => assumed === undefined) ?? alike[0] ?? { row },
+  );
+
+/** Cautions that the numbers at hand bring up for a type in a position. */
+const dueAt = (
+  catalogue: Catalogue,
+  type: string,
+  position: string,
+  atHand: AtHand,
+): DueCaution[] =>
+  cautionsAt(catalogue, { id: type }, { id: position }, atHand)
+    .filter(({ due }) => due)
+    .map(({ caution, trigger }) => {
+      const assumed = assumedBy(trigger, atHand.conditions, catalogue);
+      return assumed === undefined ? { row: caution } : { row: caution, assumed };
+    });
 
 /** Whether a caution holds for any work at a bench, whatever the part and its place. */
 export const isGeneral = ({ types, positions, condition, made, kinds }: CautionRow): boolean =>
@@ -29,23 +56,16 @@ const ofOthers = (
   { part, worked }: PlannedLine,
   catalogue: Catalogue | undefined,
   cautions: readonly CautionRow[],
-): CautionRow[] => {
+): DueCaution[] => {
   const { conditions, cautions: named = [] } = worked ?? {};
   const { type = '', position = '' } = part;
   const tied = cautions.filter((row) => !isGeneral(row) && row.kinds.length === 0);
   const here =
     catalogue === undefined || conditions === undefined
       ? []
-      : cautionsAt(
-          { ...catalogue, cautions: tied },
-          { id: type },
-          { id: position },
-          { conditions, assessments: [] },
-        )
-          .filter(({ due }) => due)
-          .map(({ caution }) => caution);
+      : dueAt({ ...catalogue, cautions: tied }, type, position, { conditions, assessments: [] });
   const own = cautions.filter(({ id, kinds }) => kinds.includes(part.kind) || named.includes(id));
-  return [...new Set([...own, ...here])];
+  return eachOnce([...own.map((row) => ({ row })), ...here]);
 };
 
 /**
@@ -58,7 +78,7 @@ export const lineCautions = (
   planned: PlannedLine,
   catalogue: Catalogue | undefined,
   cautions: readonly CautionRow[],
-): readonly CautionRow[] => {
+): readonly DueCaution[] => {
   const { worked, standIn } = planned;
   const request = worked?.request;
   const position = catalogue?.positions[request?.position ?? ''];
@@ -69,20 +89,23 @@ export const lineCautions = (
   const isFor = (row: CautionRow, id: string): boolean =>
     typesAtHand(planned, row.part).includes(id) &&
     (row.types.length === 0 || row.positions.includes(position.id) || row.types.includes(id));
-  const due = [...new Set(typesAtHand(planned, ''))].flatMap((id) => {
-    const type = catalogue.types[id];
-    if (type === undefined) return [];
-    const whole = { ...catalogue, cautions: tied.filter((row) => isFor(row, id)) };
-    return cautionsFor(whole, type, position, { request, assessments })
-      .filter((one) => one.due)
-      .map(({ caution }) => caution);
-  });
-  return [...new Set(due)];
+  const atHand = { conditions: resolveSituation(catalogue, request).conditions, assessments };
+  const due = [...new Set(typesAtHand(planned, ''))].flatMap((id) =>
+    catalogue.types[id] === undefined
+      ? []
+      : dueAt(
+          { ...catalogue, cautions: tied.filter((row) => isFor(row, id)) },
+          id,
+          position.id,
+          atHand,
+        ),
+  );
+  return eachOnce(due);
 };
 
 /** The same, worked out once for all lines of a board that ask the same. */
 export const newLineCautions = (): typeof lineCautions => {
-  const known = new Map<unknown, { of: PlannedLine; due: readonly CautionRow[] }[]>();
+  const known = new Map<unknown, { of: PlannedLine; due: readonly DueCaution[] }[]>();
   return (planned, catalogue, cautions) => {
     if (planned.worked === undefined) return lineCautions(planned, catalogue, cautions);
     const alike = known.get(planned.worked) ?? [];

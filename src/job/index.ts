@@ -31,6 +31,7 @@ export { readInWords, type BenchField, type Time } from './bench-fields.ts';
 export { foundOf } from './found-at.ts';
 export { isBlank } from './is-blank.ts';
 export { isDone } from './is-done.ts';
+export type { Assumed } from './assumed.ts';
 export type { PlacedCaution } from './placed-cautions.ts';
 export { splitLine } from './split-line.ts';
 export { recordCsv } from './record-csv.ts';

@@ -1,27 +1,37 @@
 import type { CautionRow } from '../schemas/cautions.ts';
+import { highestAssumed, type Assumed } from './assumed.ts';
+import type { DueCaution } from './due-cautions.ts';
 
 /** A caution where the work is. */
 export interface PlacedCaution {
   row: CautionRow;
   /** Whether it stands here for the first time on the sheet, with all its words. */
   isFirst: boolean;
+  /** The number that nobody typed, where nothing else brings the caution up here. */
+  assumed: Assumed | undefined;
 }
 
 const GRAVITY: readonly CautionRow['severity'][] = ['danger', 'care'];
 
-/** Each caution once, the gravest first. */
-export const gravestFirst = (cautions: Iterable<CautionRow>): CautionRow[] =>
-  [...new Map([...cautions].map((row) => [row.id, row])).values()].toSorted(
-    (a, b) => GRAVITY.indexOf(a.severity) - GRAVITY.indexOf(b.severity),
-  );
+/** What all of these rest on; nothing where one of them counts without an assumed number. */
+const restsOn = (alike: readonly DueCaution[]): Assumed | undefined => {
+  const assumed = alike.flatMap((one) => one.assumed ?? []);
+  return assumed.length < alike.length ? undefined : highestAssumed(assumed);
+};
 
 /** Places cautions from the top of a sheet to its end, and knows which stood before. */
-export const newPlacing = (): ((rows: readonly CautionRow[]) => PlacedCaution[]) => {
+export const newPlacing = (): ((due: readonly DueCaution[]) => PlacedCaution[]) => {
   const seen = new Set<string>();
-  return (rows) =>
-    gravestFirst(rows).map((row) => {
-      const isFirst = !seen.has(row.id);
-      seen.add(row.id);
-      return { row, isFirst };
-    });
+  return (due) =>
+    [...Map.groupBy(due, ({ row }) => row.id).values()]
+      .flatMap((alike) => {
+        const [first] = alike;
+        return first === undefined ? [] : [{ row: first.row, assumed: restsOn(alike) }];
+      })
+      .toSorted((a, b) => GRAVITY.indexOf(a.row.severity) - GRAVITY.indexOf(b.row.severity))
+      .map(({ row, assumed }) => {
+        const isFirst = !seen.has(row.id);
+        seen.add(row.id);
+        return { row, isFirst, assumed };
+      });
 };

@@ -3,7 +3,7 @@ import type { CautionRow } from '../schemas/cautions.ts';
 import type { ClosingCheckRow, FittingOrderRow, Mark } from '../schemas/job.ts';
 import { adjustmentsOf } from './adjustments.ts';
 import { type BenchField } from './bench-fields.ts';
-import { isGeneral, newLineCautions } from './due-cautions.ts';
+import { isGeneral, newLineCautions, type DueCaution } from './due-cautions.ts';
 import { fieldsAt } from './outside.ts';
 import { isBlank } from './is-blank.ts';
 import { isDone } from './is-done.ts';
@@ -177,6 +177,10 @@ const stepsOf = (
 
 const isGrave = ({ severity }: CautionRow): boolean => severity === 'danger';
 
+/** A caution with the parts whose number it rests on. */
+const named = (due: DueCaution, designators: readonly string[]): DueCaution =>
+  due.assumed === undefined ? due : { ...due, assumed: { ...due.assumed, designators } };
+
 const TURNS: readonly SheetStep['action'][] = ['test', 'replace', 'leave'];
 
 /**
@@ -193,7 +197,8 @@ export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
       const ordered = stepsOf(planned, job.whole, tools);
       if (ordered.length === 0) return [];
       const due = lineCautions(planned, catalogueAt(planned.part.slice ?? ''), common.cautions);
-      return ordered.map((step) => ({ ...step, due }));
+      const own = due.map((one) => named(one, planned.part.designators));
+      return ordered.map((step) => ({ ...step, due: own }));
     })
     .toSorted(
       (a, b) =>
@@ -204,20 +209,25 @@ export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
   const atChecks = new Set(checks.flatMap(({ cautions }) => cautions));
   const place = newPlacing();
   // What a whole place does to people comes before all; what spoils parts only, where it does.
-  const grave = steps
-    .flatMap(({ due }) => due)
-    .filter((row) => isGrave(row) && row.types.length === 0);
+  const grave = [...new Set(steps.flatMap(({ due }) => due))].filter(
+    ({ row }) => isGrave(row) && row.types.length === 0,
+  );
+  const general = common.cautions.filter(isGeneral).map((row) => ({ row }));
   return {
-    cautions: steps.length === 0 ? [] : place([...common.cautions.filter(isGeneral), ...grave]),
+    cautions: steps.length === 0 ? [] : place([...general, ...grave]),
     steps: steps.map(({ due, ...step }) => ({
       ...step,
       cautions: place(
-        due.filter((row) => isGrave(row) || row.types.length > 0 || !atChecks.has(row.id)),
+        due.filter(({ row }) => isGrave(row) || row.types.length > 0 || !atChecks.has(row.id)),
       ),
     })),
     checks: checks.map((row) => ({
       row,
-      cautions: place(common.cautions.filter(({ id }) => row.cautions.includes(id))),
+      cautions: place(
+        common.cautions
+          .filter(({ id }) => row.cautions.includes(id))
+          .map((caution) => ({ row: caution })),
+      ),
       check: job.checks[row.id] ?? emptyCheck(),
     })),
     adjustments: adjustmentsOf(job, plan.lines),
