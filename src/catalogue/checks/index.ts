@@ -44,6 +44,7 @@ import { plausible } from './plausible.ts';
 import { preferredValues } from './preferred-values.ts';
 import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
+import { remembered } from './remembered.ts';
 import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
@@ -113,12 +114,15 @@ export const checks: readonly Check[] = [
   makerNames,
 ];
 
+/** What each rule finds, remembered where it looks at few tables. */
+const rules = checks.map((rule) => ({ ...rule, check: remembered(rule.check) }));
+
 const lineOf = ({ file, line }: Fault): string => `${file}:${String(line)}`;
 
 /** Runs every rule whose tables could be read, and returns every fault that they find. */
 export const checkTables = (tables: Tables): Fault[] => {
   const run = (guesses: boolean): Fault[] =>
-    checks
+    rules
       .filter(({ guess = false }) => guess === guesses)
       .filter(({ needs }) => needs.every((file) => tables[file].readable))
       .flatMap(({ check }) => check(tables));

@@ -1,10 +1,11 @@
 import type { z } from 'zod';
 import type { ladderRow } from '../../schemas/ladders.ts';
-import { tableNames, valuesOf, type TableName, type Tables } from '../read-folder.ts';
+import { valuesOf, type TableName, type Tables } from '../read-folder.ts';
 import type { Fault } from '../fault.ts';
 import type { Row } from '../read-table.ts';
 import { cellFault, type Check } from './check.ts';
 import { numbersOf } from './plausible.ts';
+import { ofEachTable } from './remembered.ts';
 
 const rule = 'out-of-step';
 const FILE = 'ladders.csv';
@@ -20,8 +21,6 @@ interface Rung {
 
 /** Room for the rounding of printed figures that ought to be equal. */
 const ROUNDING = 1e-9;
-
-const isTable = (file: string): file is TableName => tableNames.some((name) => name === file);
 
 const rungsOf = (tables: Tables, file: TableName, { among, by, column }: Ladder): Rung[][] => {
   const groups = new Map<string, Rung[]>();
@@ -57,9 +56,8 @@ const toBlame = (rungs: readonly Rung[], at: number, ladder: Ladder): Rung[] => 
   return blamed.length === 0 ? [low, high] : blamed;
 };
 
-const faultsOf = (tables: Tables, ladder: Ladder): Fault[] => {
-  const { file, by, column, goes, step } = ladder;
-  if (!isTable(file)) return [];
+const faultsOf = (tables: Tables, file: TableName, ladder: Ladder): Fault[] => {
+  const { by, column, goes, step } = ladder;
   const way = { up: 'not falling', down: 'not rising', near: 'near it' }[goes];
   return rungsOf(tables, file, ladder).flatMap((rungs) => {
     const blamed = new Set(rungs.flatMap((_, at) => toBlame(rungs, at, ladder)));
@@ -78,5 +76,9 @@ export const ladders: Check = {
   about: 'A number that goes steadily with another does so from row to row.',
   needs: [FILE],
   guess: true,
-  check: (tables) => valuesOf(tables, FILE).flatMap((ladder) => faultsOf(tables, ladder)),
+  check: ofEachTable((tables, file) =>
+    valuesOf(tables, FILE)
+      .filter((ladder) => ladder.file === file)
+      .flatMap((ladder) => faultsOf(tables, file, ladder)),
+  ),
 };

@@ -1,5 +1,6 @@
-import { tableNames, type Tables } from '../read-folder.ts';
+import type { Tables } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
+import { ofEachTable, remembered } from './remembered.ts';
 
 const rule = 'maker-name';
 
@@ -41,7 +42,7 @@ const namesOf = (publisher: string): string[] => {
 const escape = (text: string): string => text.replaceAll(/[$()*+.?[\\\]^{|}]/g, '\\$&');
 
 /** Matches any maker's name as a whole word; nothing where no maker is known. */
-const makerPattern = (tables: Tables): RegExp | undefined => {
+const makerPattern = remembered((tables: Tables): RegExp | undefined => {
   const names = tables['sources.csv'].rows
     .filter(({ cells }) => cells['kind'] === 'data-sheet')
     .flatMap(({ cells }) => namesOf(cells['publisher'] ?? ''));
@@ -51,30 +52,26 @@ const makerPattern = (tables: Tables): RegExp | undefined => {
     `(?<![\\p{L}\\d])(?:${longestFirst.map(escape).join('|')})(?![\\p{L}\\d])`,
     'iu',
   );
-};
+});
 
 export const makerNames: Check = {
   id: rule,
   about: 'Makers are named in citations, never in our own texts.',
   needs: ['sources.csv'],
-  check: (tables) => {
+  check: ofEachTable((tables, file) => {
     const pattern = makerPattern(tables);
-    if (pattern === undefined) return [];
-    return tableNames
-      .filter((file) => file !== 'sources.csv')
-      .flatMap((file) =>
-        tables[file].rows.flatMap((row) =>
-          Object.entries(row.cells).flatMap(([column, cell]) => {
-            const found = CITING.includes(column) ? undefined : pattern.exec(cell)?.[0];
-            if (found === undefined || !capitalised(found)) return [];
-            return [
-              cellFault(rule, file, row, column, {
-                wrong: `names the maker ${found}`,
-                expected: 'text that names no maker',
-              }),
-            ];
+    if (pattern === undefined || file === 'sources.csv') return [];
+    return tables[file].rows.flatMap((row) =>
+      Object.entries(row.cells).flatMap(([column, cell]) => {
+        const found = CITING.includes(column) ? undefined : pattern.exec(cell)?.[0];
+        if (found === undefined || !capitalised(found)) return [];
+        return [
+          cellFault(rule, file, row, column, {
+            wrong: `names the maker ${found}`,
+            expected: 'text that names no maker',
           }),
-        ),
-      );
-  },
+        ];
+      }),
+    );
+  }),
 };

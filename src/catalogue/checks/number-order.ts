@@ -1,6 +1,7 @@
 import type { Fault } from '../fault.ts';
 import type { TableName, Tables } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
+import { ofEachTable } from './remembered.ts';
 
 const rule = 'number-order';
 
@@ -90,5 +91,7 @@ export const numberOrder: Check = {
   id: rule,
   about: 'The numbers of a range rise from its least to its greatest.',
   needs: [],
-  check: (tables) => orders.flatMap((order) => orderFaults(tables, order)),
+  check: ofEachTable((tables, file) =>
+    orders.filter((order) => order.file === file).flatMap((order) => orderFaults(tables, order)),
+  ),
 };

@@ -1,8 +1,9 @@
 import { tables as registry, type Reference, type Table } from '../../schemas/tables.ts';
 import type { Fault } from '../fault.ts';
-import { tableNames, type TableName, type Tables } from '../read-folder.ts';
+import type { TableName, Tables } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
 import { nearest } from './nearest.ts';
+import { ofEachTable } from './remembered.ts';
 
 const rule = 'reference';
 
@@ -40,11 +41,9 @@ export const references: Check = {
   id: rule,
   about: 'Every name of a row in another table is the name of a row that is there.',
   needs: [],
-  check: (tables) =>
-    tableNames
-      .filter((file) => tables[file].readable)
-      .flatMap((file) => {
-        const table: Table = registry[file];
-        return table.references.flatMap((reference) => referenceFaults(tables, file, reference));
-      }),
+  check: ofEachTable((tables, file) => {
+    if (!tables[file].readable) return [];
+    const table: Table = registry[file];
+    return table.references.flatMap((reference) => referenceFaults(tables, file, reference));
+  }),
 };

@@ -1,9 +1,15 @@
 import { allSums } from '../../engine/sums/index.ts';
 import { tables as registry, type Table } from '../../schemas/tables.ts';
-import { tableNames } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
+import { ofEachTable } from './remembered.ts';
 
 const rule = 'uncited-source';
+
+const citedByRows = ofEachTable((tables, file) => {
+  const table: Table = registry[file];
+  const columns = table.references.filter(({ table: target }) => target === 'sources.csv');
+  return columns.flatMap(({ column }) => tables[file].rows.map(({ cells }) => cells[column]));
+});
 
 export const sourcesCited: Check = {
   id: rule,
@@ -14,14 +20,7 @@ export const sourcesCited: Check = {
       ...sources,
       ...checks.map(({ source }) => source),
     ]);
-    const cited = new Set([
-      ...citedBySums,
-      ...tableNames.flatMap((file) => {
-        const table: Table = registry[file];
-        const columns = table.references.filter(({ table: target }) => target === 'sources.csv');
-        return columns.flatMap(({ column }) => tables[file].rows.map(({ cells }) => cells[column]));
-      }),
-    ]);
+    const cited = new Set([...citedBySums, ...citedByRows(tables)]);
     return tables['sources.csv'].rows
       .filter(({ cells }) => !cited.has(cells['id']))
       .map((row) =>
