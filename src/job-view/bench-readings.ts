@@ -26,8 +26,16 @@ const inputOf = ({ row, time, text }: BenchField, designator: string): Element =
   );
 };
 
+/** What there is to say of what a meter shows instead of a number. */
+const ASIDE: Readonly<Record<BenchField['display'], string>> = {
+  '': '',
+  over: ': more than the meter shows; kept as you typed it',
+  more: '',
+  none: '; kept as you typed it',
+};
+
 /** How a reading is understood, or why it is not; changes while one types. */
-const saidOf = ({ row, time, text, read, fault, outside }: BenchField): Element => {
+const saidOf = ({ row, time, text, read, display, fault, outside }: BenchField): Element => {
   const isPlain = row.unit === '' || read.replaceAll('\u00A0', ' ') === text.trim();
   return h(
     'span',
@@ -41,7 +49,7 @@ const saidOf = ({ row, time, text, read, fault, outside }: BenchField): Element 
         ? sentence(outside)
         : isPlain || read === ''
           ? ''
-          : `= ${read}`,
+          : `= ${read}${ASIDE[display]}`,
   );
 };
 

@@ -1,3 +1,4 @@
+import { meterDisplay } from '../substitution/meter-display.ts';
 import type { Found, Line } from './model.ts';
 
 const isReading = (id: string): id is Exclude<keyof Found, 'signs'> =>
@@ -8,10 +9,16 @@ const isReading = (id: string): id is Exclude<keyof Found, 'signs'> =>
   id === 'leakage' ||
   id === 'insulation';
 
+/** Whether a part can be judged by what the meter showed: words are kept, and judge nothing. */
+const judges = (id: string, text: string): boolean => {
+  const shown = meterDisplay(text)?.is;
+  return shown === undefined || (shown === 'more' && id === 'insulation');
+};
+
 /** What was found of one designator: what holds for its line, and its own readings before that. */
 export const foundAt = ({ found, fitted }: Line, designator: string): Found => {
   const own = Object.entries(fitted[designator]?.found ?? {}).filter(
-    ([id, text]) => isReading(id) && text.trim() !== '',
+    ([id, text]) => isReading(id) && text.trim() !== '' && judges(id, text),
   );
   return { ...found, ...Object.fromEntries(own) };
 };

@@ -1,7 +1,6 @@
 import {
   formatQuantity,
   formatValue,
-  parseQuantity,
   type Catalogue,
   type Range,
   type Tolerance,
@@ -39,27 +38,26 @@ const markOf = (
  * own mark, with the numbers; nothing where it lies inside, or where nothing can be said.
  */
 export const outsideOf = (planned: PlannedLine, field: BenchField): string => {
-  const { row, time, text, fault } = field;
+  const { row, time, range, display } = field;
   const mark =
     planned.decision === 'replace' && time === 'after' ? markOf(planned, field) : undefined;
-  if (mark === undefined || text.trim() === '' || fault !== '') return '';
+  if (mark === undefined || (range === undefined && display !== 'over')) return '';
   const unit = row.unit as Unit;
-  const read = parseQuantity(text, unit, row.bare === '' ? undefined : row.bare);
-  if (!read.ok) return '';
   const { value, tolerance } = mark;
   const allowed: Range = {
     min: value * (1 - tolerance.minus),
     typ: value,
     max: value * (1 + tolerance.plus),
   };
-  const { min, typ, max } = read.value;
+  const said =
+    `outside its tolerance: ${formatValue(value, unit)} ${printTolerance(tolerance)} is ` +
+    `${formatQuantity({ ...allowed, typ: allowed.min }, unit)}, and this is `;
+  if (range === undefined) return `${said}over range`;
+  const { min, typ, max } = range;
   if (max >= allowed.min && min <= allowed.max) return '';
   const off = Math.abs(typ / value - 1);
   const way = typ > value ? 'above' : 'below';
-  return (
-    `outside its tolerance: ${formatValue(value, unit)} ${printTolerance(tolerance)} is ` +
-    `${formatQuantity({ ...allowed, typ: allowed.min }, unit)}, and this is ${formatValue(off, 'fraction')} ${way} its mark`
-  );
+  return `${said}${formatValue(off, 'fraction')} ${way} its mark`;
 };
 
 /**
@@ -68,17 +66,15 @@ export const outsideOf = (planned: PlannedLine, field: BenchField): string => {
  */
 export const offSetting = (
   { standIn }: PlannedLine,
-  { row, time, text, fault }: BenchField,
+  { row, time, range }: BenchField,
   { set, total, from }: PresetSteps,
 ): string => {
   const trimmer = standIn !== undefined && isKind(standIn) ? standIn : undefined;
   const share = trimmer?.finest?.[from.use];
-  if (row.id !== 'set-to' || time !== 'after' || text.trim() === '' || fault !== '') return '';
+  if (row.id !== 'set-to' || time !== 'after' || range === undefined) return '';
   if (set === undefined || total === undefined || share === undefined) return '';
-  const read = parseQuantity(text, 'ohm');
-  if (!read.ok) return '';
   const finest = share.max * total.max;
-  const { min, typ, max } = read.value;
+  const { min, typ, max } = range;
   if (max >= set.min - finest && min <= set.max + finest) return '';
   const off = Math.abs(typ - set.typ);
   return (

@@ -1,7 +1,9 @@
 import type { Catalogue, Range } from '../engine/index.ts';
-import { formatQuantity, formatValue, parseQuantity } from '../engine/index.ts';
+import { formatQuantity, formatValue } from '../engine/index.ts';
 import { trimmerPreset } from '../engine/sums/resistor/trimmer-preset.ts';
 import { runSumOf } from '../engine/sums/run-sum.ts';
+import { meterDisplay } from '../substitution/meter-display.ts';
+import { readRange, type Read } from '../substitution/typed-numbers.ts';
 import type { Preset } from './model.ts';
 import type { PlannedLine } from './planned.ts';
 import { isKind } from './stand-in.ts';
@@ -65,6 +67,14 @@ const FIELDS = {
   turns: { key: 'turns', unit: 'number' },
 } as const;
 
+/** No trimmer has more resistance (ohm), or more turns. */
+const MOST = { ohm: 1e9, number: 100 } as const;
+
+const readOf = (text: string, unit: keyof typeof MOST): Read<Range> =>
+  meterDisplay(text) === undefined
+    ? readRange(text, { unit, lowest: 0, highest: MOST[unit] })
+    : { message: `“${text}” is no number to set by; it is kept as you typed it.` };
+
 /**
  * Works a trimmer's preset out by the bench sum for it, as a resistance between two terminals. Where
  * a number is missing, what depends on it is missing too.
@@ -75,9 +85,9 @@ export const presetSteps = (catalogue: Catalogue, preset: Preset): PresetSteps =
   for (const [field, { key, unit }] of Object.entries(FIELDS)) {
     const text = preset[field as keyof typeof FIELDS].trim();
     if (text === '') continue;
-    const parsed = parseQuantity(text, unit);
-    if (parsed.ok && parsed.value.min >= 0) given[key] = parsed.value;
-    else rejected[field] = parsed.ok ? 'Please give zero or more.' : parsed.fault.message;
+    const read = readOf(text, unit);
+    if ('value' in read) given[key] = read.value;
+    else rejected[field] = read.message;
   }
   const { reading, total, now, turns } = given;
   // A divider of which only the ohms are known is set to these.

@@ -73,6 +73,8 @@ export const benchFieldRow = z.strictObject({
   label: text,
   unit: optionalText.describe('unit of the reading; none for words'),
   bare: optionalText.describe('unit of a number without one, where that is another'),
+  lowest: optionalNumber.describe('what is read is no less, SI; none for words'),
+  highest: optionalNumber.describe('what no meter or part goes beyond, SI; none for words'),
   times: idList
     .refine((items) => items.every((item) => TIMES.some((one) => one === item)), {
       error: 'expected before or after',

@@ -1,4 +1,6 @@
-import { parseQuantity, type Evidence, type Unit } from '../engine/index.ts';
+import { parseQuantity, type Evidence, type Range, type Unit } from '../engine/index.ts';
+import { meterDisplay } from './meter-display.ts';
+import { readRange, type Measure, type Read } from './typed-numbers.ts';
 
 /** What was found out about the old part itself, as fields of a form and keys of the address. */
 interface EvidenceField {
@@ -9,6 +11,8 @@ interface EvidenceField {
   unit: Unit;
   /** Unit of a number without one. */
   bare?: string;
+  /** What no meter goes beyond, SI. */
+  highest: number;
   hint: string;
 }
 
@@ -19,6 +23,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     label: 'Without power for',
     unit: 's',
     bare: 'years',
+    highest: 150 * 31_557_600,
     hint: 'years',
   },
   {
@@ -26,6 +31,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     reading: 'capacitance',
     label: 'Capacitance that it reads',
     unit: 'F',
+    highest: 10,
     hint: 'out of circuit, such as 8.2 µF',
   },
   {
@@ -34,6 +40,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     label: 'Loss D at 100 or 120 Hz',
     unit: 'fraction',
     bare: '%',
+    highest: 100,
     hint: 'per cent',
   },
   {
@@ -42,6 +49,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     label: 'Loss D at 1 kHz',
     unit: 'fraction',
     bare: '%',
+    highest: 100,
     hint: 'per cent',
   },
   {
@@ -49,6 +57,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     reading: 'esr',
     label: 'Series resistance (ESR)',
     unit: 'ohm',
+    highest: 1e9,
     hint: 'as a meter reads it near 100 kHz',
   },
   {
@@ -56,6 +65,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     reading: 'leakage',
     label: 'Leakage current',
     unit: 'A',
+    highest: 100,
     hint: 'after five minutes at rated voltage, such as 20 µA',
   },
   {
@@ -63,6 +73,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     reading: 'insulation',
     label: 'Insulation at working voltage',
     unit: 'ohm',
+    highest: 1e17,
     hint: 'such as 500 MΩ',
   },
 ];
@@ -80,19 +91,44 @@ export interface FoundOut {
   rejected: Record<string, string>;
 }
 
-/** Longest text that one reading may have. */
-const LONGEST = 60;
+/**
+ * A capacitance without its unit: 1 000 is one of pF on a disc and one of µF on a can, and meters
+ * show either.
+ */
+const lacksUnit = (text: string, unit: Unit): boolean => {
+  if (unit !== 'F') return false;
+  const [pico, micro] = [parseQuantity(text, unit, 'pF'), parseQuantity(text, unit, 'µF')];
+  return pico.ok && micro.ok && pico.value.typ !== micro.value.typ && !/\de/iu.test(text);
+};
+
+/** Reads a number off a meter; a capacitance has to have its unit. */
+export const readReading = (text: string, measure: Measure): Read<Range> =>
+  lacksUnit(text, measure.unit)
+    ? {
+        message: `The unit is missing: is that ${text.trim()} pF, nF or µF? Write it behind the number.`,
+      }
+    : readRange(text, measure);
+
+const evidenceOf = (text: string, { reading, highest, ...field }: EvidenceField): Read<number> => {
+  const shown = meterDisplay(text);
+  // A meter that shows more than a number still proves that insulation is no worse.
+  const isBound = shown?.is === 'more' && reading === 'insulation';
+  if (shown !== undefined && !isBound)
+    return { message: `“${text}” is no number to judge by; it is kept as it is written.` };
+  const read = readReading(isBound ? shown.than : text, { ...field, lowest: 0, highest });
+  return 'value' in read ? { value: read.value.typ } : read;
+};
 
 /** The readings that an address carries; what cannot be understood is passed over and reported. */
 export const readEvidence = (query: URLSearchParams): FoundOut => {
   const found: FoundOut = { evidence: { signs: readSigns(query) }, rejected: {} };
-  for (const { key, reading, unit, bare } of evidenceFields) {
-    const text = (query.get(key) ?? '').trim().slice(0, LONGEST);
+  for (const field of evidenceFields) {
+    const { key, reading } = field;
+    const text = (query.get(key) ?? '').trim();
     if (text === '') continue;
-    const parsed = parseQuantity(text, unit, bare);
-    if (!parsed.ok) found.rejected[key] = parsed.fault.message;
-    else if (parsed.value.typ < 0) found.rejected[key] = 'Please give a value of zero or above.';
-    else found.evidence[reading] = parsed.value.typ;
+    const read = evidenceOf(text, field);
+    if ('value' in read) found.evidence[reading] = read.value;
+    else found.rejected[key] = read.message;
   }
   return found;
 };

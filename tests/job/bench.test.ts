@@ -48,6 +48,16 @@ describe('readings at the bench', () => {
     ['=1+1', '', /./u],
     ['-3 µF', '', /zero/u],
     ['12 V', '', /./u],
+    ['9,1047 µF', '9.1047\u00A0µF', ''],
+    ['OL', 'over range', ''],
+    ['∞', 'over range', ''],
+    ['-', 'no reading', ''],
+    ['> 20 µF', 'more than 20\u00A0µF', ''],
+    ['1 000 µF', '1000\u00A0µF', ''],
+    ['1 000', '', /pF, nF or µF/u],
+    ['96', '', /pF, nF or µF/u],
+    ['1e99', '', /10.F/u],
+    ['1e99 F', '', /10.F/u],
   ])('of capacitance, typed as %s', (text, read, fault) => {
     const { steps } = sheet(jobOf(can('C1', { C1: { found: { capacitance: text } } })));
     const field = steps[0]?.fields.find(
@@ -56,6 +66,35 @@ describe('readings at the bench', () => {
     expect(field?.text).toBe(text);
     expect(field?.read).toBe(read);
     expect(field?.fault).toMatch(fault);
+  });
+
+  test.each(['OL', '0.L MΩ', '∞', '-'])('of %s are kept, and judge nothing', (text) => {
+    const job = jobOf(can('C1', { C1: { found: { esr: text } } }));
+    const [line] = planned(job).lines;
+    expect(line?.decision).toBe('test');
+    expect(line?.rejected).toEqual({});
+    expect(record(job).entries[0]?.found).toMatch(
+      text === '-' ? /- \(no reading\)/u : /\(over range\)/u,
+    );
+    expect(record(job).entries[0]?.found).toContain(text);
+  });
+
+  test('that cannot be understood judge nothing either', () => {
+    for (const text of ['1 000', '1e99 F']) {
+      const [line] = planned(jobOf(can('C1', { C1: { found: { capacitance: text } } }))).lines;
+      expect(line?.decision, text).toBe('test');
+      expect(Object.keys(line?.rejected ?? {}), text).toEqual(['reads']);
+    }
+  });
+
+  test('of a negative rail are read', () => {
+    const regulator = { ...emptyLine('x'), designators: 'U2', kind: 'regulator', value: '7915' };
+    const fitted = { U2: { ...emptyFitted(), measured: { 'output-voltage': '-15.02' } } };
+    const [step] = sheet(jobOf({ ...regulator, fitted, decision: 'replace' })).steps;
+    const after = step?.fields.find(
+      (one) => one.row.id === 'output-voltage' && one.time === 'after',
+    );
+    expect(after).toMatchObject({ read: '−15.02\u00A0V', fault: '' });
   });
 
   test('judge a part that has its line to itself', () => {
@@ -139,10 +178,16 @@ describe('what is written down of a part before it comes out, and what it is mar
     const read = { RV9: { ...emptyFitted(), measured: { total: '62k' } } };
     const line = { ...emptyLine('x'), designators: 'RV9', kind: 'pot', ...pot, fitted: read };
     const job = jobOf({ ...line, decision: 'replace' });
-    const plan = planJob(job, { catalogueAt, understand: understandWith(catalogue) });
+    const tools = { catalogueAt, understand: understandWith(catalogue) };
+    const plan = planJob(job, tools);
     const [step] = sheetOf(job, plan, { catalogueAt, common: catalogue }).steps;
     const after = step?.fields.find(({ row, time }) => row.id === 'total' && time === 'after');
     expect(after?.outside).toMatch(/outside its tolerance/u);
+    const open = { RV9: { ...emptyFitted(), measured: { total: 'OL' } } };
+    const opened = jobOf({ ...line, fitted: open, decision: 'replace' });
+    const said = recordOf(opened, planJob(opened, tools), catalogue, catalogueAt).entries[0]
+      ?.measured;
+    expect(said).toMatch(/End to end OL \(over range\), outside its tolerance: .* over range/u);
   });
 });
 
@@ -160,6 +205,17 @@ describe('a trimmer', () => {
     const steps = presetSteps(catalogue, { ...said, use, oldTotal });
     expect(steps.set?.typ).toBeCloseTo(set);
     expect(steps.turns?.typ).toBeCloseTo(turns);
+  });
+
+  test.each([
+    ['OL', /no number/u],
+    ['∞', /no number/u],
+    ['1e99', /1.GΩ/u],
+    ['-3 k', /below zero/u],
+  ])('that reads %s is set by no number, and says so', (old, why) => {
+    const steps = presetSteps(catalogue, { ...said, old });
+    expect(steps.set).toBeUndefined();
+    expect(steps.rejected['old']).toMatch(why);
   });
 
   test('each of a line is set by its own reading, and that is recorded', () => {
