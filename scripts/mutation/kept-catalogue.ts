@@ -3,13 +3,23 @@ import { deserialize } from 'node:v8';
 import type { Catalogue } from '../../src/engine/catalogue.ts';
 
 /**
- * Stands in for `src/catalogue/index.ts` while code of the engine is changed: every mutant is run in
- * a process of its own, and to read and check the tables takes longer than most of its tests.
+ * Stands in for `src/catalogue/index.ts` while code of the engine is changed: every test file is run
+ * from its beginning for every mutant, and to read and check the tables takes longer than most tests.
  */
 
 const FILE = process.env['MUTATION_CATALOGUE'];
 
-let kept: Catalogue | undefined;
+/** Where the catalogue outlives the module, which is loaded anew for each mutant. */
+const lasting: { mutationCatalogue?: Catalogue } & object = globalThis;
+
+/** The same for all mutants: what one of them writes into it must fail there and then. */
+const frozen = <Value>(value: Value): Value => {
+  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+    Object.freeze(value);
+    for (const inner of Object.values(value)) frozen(inner);
+  }
+  return value;
+};
 
 /**
  * The catalogue as it was written down before the first mutant.
@@ -17,6 +27,6 @@ let kept: Catalogue | undefined;
  */
 export const loadCatalogue = (): Catalogue => {
   if (FILE === undefined) throw new Error('MUTATION_CATALOGUE names no file');
-  kept ??= deserialize(readFileSync(FILE)) as Catalogue;
-  return kept;
+  lasting.mutationCatalogue ??= frozen(deserialize(readFileSync(FILE)) as Catalogue);
+  return lasting.mutationCatalogue;
 };
