@@ -41,6 +41,8 @@ describe('findings about resistors', () => {
     // 2.5 times the rated voltage.
     ['overload-voltage', [40 / Math.sqrt(6000), 40 / Math.sqrt(5000), 40 / Math.sqrt(4500)]],
     ['surge-duty', [1, 1, 1]],
+    // 100 V heats 9 to 12 kΩ of half a watt beyond it, so that it shows how its body burns.
+    ['flammability', [0, 0.5, 1]],
     // 120 K.
     ['resistance-drift', [0, 0.006, 0.012]],
     ['voltage-shift', [-1e-3, -5e-4, 0]],
@@ -67,6 +69,21 @@ describe('findings about resistors', () => {
     });
   });
 
+  it.each([
+    // 100 V on 12, 10 and 9 kΩ are 0.83, 1 and 1.11 W.
+    [2, [0, 0, 0]],
+    [1.05, [0, 0, 1]],
+    [0.9, [0, 0.5, 1]],
+    [0.5, [0, 0.5, 1]],
+  ] as const)('nothing burns within a rating of %f W', (rating, [min, typ, max]) => {
+    expect(measure('flammability', { ...part, rating })).toMatchObject({ min, typ, max });
+  });
+
+  it('does not know the heat of a fault without a rating', () => {
+    const bare: KindPart = { type: 'made-up', value: 10e3, unit: 'ohm' };
+    expect(measure('flammability', bare)).toMatchObject({ min: 0, typ: 0.5, max: 1 });
+  });
+
   it('adds what direct voltage makes to the thermal noise', () => {
     // √(4kTRΔf) at 120 °C in 20 kHz, and a microvolt for each volt and decade at 0 dB.
     const thermal = 4 * 1.380649e-23 * 393.15 * 10e3 * (20e3 - 20);
@@ -81,6 +98,7 @@ describe('findings about resistors', () => {
   it('knows no more than what is known of the type', () => {
     const unknown = { ...part, type: 'old' };
     expect(measure('surge-duty', unknown)).toEqual({ status: 'unknown', missing: ['surge-weak'] });
+    expect(measure('flammability', unknown)).toEqual({ status: 'unknown', missing: ['flame'] });
     expect(measure('resistor-power', unknown)).toEqual({
       status: 'unknown',
       missing: ['full-power-to', 'no-power-from'],

@@ -84,6 +84,30 @@ describe('a working', () => {
     expect(kindModels['surge-duty']?.working(part, circumstances(), value)).toBe(words);
   });
 
+  it.each([
+    [0, 0.5, 'does not burn and lights nothing, though it may glow'],
+    [0.5, 0.5, 'may flame for some seconds, then goes out by itself'],
+    [1, 0.5, 'the coat or the body may catch fire'],
+  ])('of a fault, %f at %f W: %s', (grade, rating, words) => {
+    const value = range(grade, grade, grade);
+    const said = kindModels['flammability']?.working({ ...part, rating }, circumstances(), value);
+    expect(said?.replaceAll('\u00a0', ' ')).toBe(
+      `a fault with 100 V across 10 kΩ makes 1 W, 2 × its 500 mW: ${words}`,
+    );
+  });
+
+  it('says that a part within its rating does not overheat in a fault', () => {
+    const value = range(0, 0, 0);
+    const said = kindModels['flammability']?.working(
+      { ...part, rating: 2, tolerance: { minus: 0, plus: 0 } },
+      circumstances(),
+      value,
+    );
+    expect(said?.replaceAll('\u00a0', ' ')).toBe(
+      'a fault with 100 V across 10 kΩ makes 1 W, 0.5 × its 2 W: not enough to burn it',
+    );
+  });
+
   it('says where the body decides over the power', () => {
     const large = { ...part, value: 1e6, tolerance: { minus: 0, plus: 0 } };
     const value = range(0.2, 0.2, 0.2);

@@ -2,7 +2,13 @@ import type { FindingId } from '../../catalogue.ts';
 import { temperature } from '../../findings/temperature.ts';
 import type { KindModel } from '../part.ts';
 import { duty, kindAvailability, markedValue, partTolerance, ratingKept } from './common.ts';
-import { overloadVoltage, resistorPower, resistorVoltage, surgeDuty } from './load.ts';
+import {
+  flammability,
+  overloadVoltage,
+  resistorPower,
+  resistorVoltage,
+  surgeDuty,
+} from './load.ts';
 import {
   endResistance,
   pinPattern,
@@ -36,6 +42,7 @@ export const kindModels: Readonly<Record<FindingId, KindModel>> = {
   'resistor-voltage': resistorVoltage,
   'overload-voltage': overloadVoltage,
   'surge-duty': surgeDuty,
+  flammability,
   'resistance-drift': resistanceDrift,
   'voltage-shift': voltageShift,
   'life-drift': lifeDrift,

@@ -89,3 +89,40 @@ export const surgeDuty: KindModel = {
       : 'the whole body or the wire takes the heat of a surge';
   },
 };
+
+/** Heat (W) that the voltage of a fault makes in a resistance (ohm). */
+const heatOfFault = (ohm: number, circumstances: KindCircumstances): number =>
+  dissipation(conditionOf(circumstances, 'v-fault').max, ohm);
+
+/** What a body does that is heated beyond its rating, by its grade. */
+const flameWords = (grade: number, overheated: boolean): string => {
+  if (!overheated) return 'not enough to burn it';
+  if (grade >= 1) return 'the coat or the body may catch fire';
+  return grade > 0
+    ? 'may flame for some seconds, then goes out by itself'
+    : 'does not burn and lights nothing, though it may glow';
+};
+
+/**
+ * How the body behaves when a fault elsewhere overheats it. Within its rating nothing burns; a part
+ * whose rating nobody knows is taken to be overheated.
+ */
+export const flammability: KindModel = fromProperties(
+  ['flame'],
+  ({ flame }, part, circumstances) => {
+    const { min, typ, max } = spreadOf(part);
+    const burns = (grade: number, ohm: number): number =>
+      heatOfFault(ohm, circumstances) > (part.rating ?? 0) ? grade : 0;
+    return { min: burns(flame.min, max), typ: burns(flame.typ, typ), max: burns(flame.max, min) };
+  },
+  (_known, part, circumstances, value) => {
+    const volts = conditionOf(circumstances, 'v-fault').max;
+    const heat = heatOfFault(valueOf(part), circumstances);
+    const rating = part.rating ?? NaN;
+    return (
+      `a fault with ${formatValue(volts, 'V')} across ${formatValue(valueOf(part), 'ohm')} makes ` +
+      `${formatValue(heat, 'W')}, ${formatValue(heat / rating, 'ratio')} its ${formatValue(rating, 'W')}: ` +
+      flameWords(value.typ, !(heat <= rating))
+    );
+  },
+);
