@@ -20,6 +20,7 @@ const TOGETHER = {
     'browser/by-id',
     'browser/catalogue-part',
     'browser/copy-link',
+    'browser/fetched-once',
     'browser/habits',
     'browser/recent',
     'browser/site-file',

@@ -4,11 +4,17 @@ import type { Asked } from '../substitution/address.ts';
 import type { Shown } from '../substitution/shown.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
+import { fetchedOnce } from './fetched-once.ts';
 
 /** The part of a substitution page that draws the old part beside the first stand-in. */
 
 const place = byId('drawn', HTMLDetailsElement);
 const drawn = byId('drawn-parts', HTMLElement);
+
+/** What draws parts, and its data. */
+const drawing = fetchedOnce(() =>
+  Promise.all([import('../substitution/drawn.ts'), cataloguePart('drawings')]),
+);
 
 /** Shows both to one scale, once it is opened; what draws them is fetched only then. */
 export const showDrawn = ({ catalogue, assessments }: Shown, { request }: Asked): void => {
@@ -19,7 +25,7 @@ export const showDrawn = ({ catalogue, assessments }: Shown, { request }: Asked)
     return;
   }
   const { original } = resolveSituation(catalogue, request);
-  Promise.all([import('../substitution/drawn.ts'), cataloguePart('drawings')]).then(
+  drawing().then(
     ([{ drawnBeside }, { typeLooks, markings }]) => {
       const all = { ...catalogue, typeLooks, markings };
       drawn.replaceChildren(toDom(drawnBeside(all, original, first, drawn.clientWidth)));

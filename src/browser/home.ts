@@ -1,11 +1,13 @@
 import { href } from '../components/links.ts';
-import { h } from '../markup/node.ts';
+import { h, type Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
+import type { Answered } from '../search/answer.ts';
 import { askedMark } from '../search/asked-mark.ts';
 import { fragment } from './address.ts';
 import { given, keepGiven } from './address-bar.ts';
-import type { AnswerPieces } from './at-once.ts';
 import { cataloguePart } from './catalogue-part.ts';
+import { drawerIn } from './drawn-place.ts';
+import { fetchedOnce } from './fetched-once.ts';
 import { forgetLookUps, lookUps } from './recent.ts';
 import { drawingInTurns, pause, type Steps } from './turns.ts';
 import { searchWords, type Hit } from './word-search.ts';
@@ -35,24 +37,27 @@ const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
 };
 
 /** What answers at once and its data: fetched when the box is first used. */
-const fetched = () => Promise.all([import('./at-once.ts'), cataloguePart('reading')]);
+const fetched = fetchedOnce(() => Promise.all([import('./at-once.ts'), cataloguePart('reading')]));
 
-/** Draws anew and leaves the keyboard on the link that it was on, where that is still there. */
-const redraw = (place: HTMLElement, pieces: readonly Node[]): void => {
+const draw = atOnce === null ? undefined : drawerIn(atOnce);
+
+/** Draws what differs, and leaves the keyboard on the link that it was on where that is still there. */
+const redraw = (place: HTMLElement, pieces: readonly Markup[]): void => {
   const focused = document.activeElement;
   const held = place.contains(focused) ? focused?.getAttribute('href') : null;
-  place.replaceChildren(...pieces);
-  if (held === null || held === undefined) return;
+  draw?.(pieces);
+  if (held === null || held === undefined || document.activeElement?.getAttribute('href') === held)
+    return;
   [...place.querySelectorAll('a')].find((link) => link.getAttribute('href') === held)?.focus();
 };
 
 const inTurns = atOnce === null ? undefined : drawingInTurns(atOnce);
 
 /** Where else the last text led to: it stays until the same is known of the next one. */
-let shownRest: readonly Node[] = [];
+let shownRest: readonly Markup[] = [];
 
 /** Shows what a text is, and in a turn of its own where else it leads to. */
-function* answerSteps(place: HTMLElement, { first, rest }: AnswerPieces): Steps {
+function* answerSteps(place: HTMLElement, { first, rest }: Answered): Steps {
   if (first.length > 0) {
     redraw(place, [...first, ...shownRest]);
     yield;
@@ -72,7 +77,7 @@ const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
       return box.value !== text || pieces.first.length + shownRest.length > 0;
     },
     () => {
-      place.textContent = 'The data could not be fetched; please try again.';
+      redraw(place, ['The data could not be fetched; please try again.']);
       return true;
     },
   );
@@ -103,7 +108,9 @@ const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement):
   const pages = pause().then(() => box?.value !== text || findPages(text, pagePlace));
   void Promise.all([answerAtOnce(text, answerPlace), pages]).then((found) => {
     if (found.includes(true) || text.trim() === '' || box?.value !== text) return;
-    answerPlace.textContent = `Nothing here answers to “${text.trim()}”. Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.`;
+    redraw(answerPlace, [
+      `Nothing here answers to “${text.trim()}”. Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.`,
+    ]);
   });
 };
 

@@ -14,6 +14,7 @@ import { isAnswered } from '../look/is-answered.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { fetchedOnce } from './fetched-once.ts';
 
 /** The key that names a part by its look: all that was answered lives in the address. */
 
@@ -113,7 +114,7 @@ const arrange = (): void => {
 };
 
 /** What words and draws the results is fetched with the first answer. */
-const results = () => import('../look/results.ts');
+const results = fetchedOnce(() => import('../look/results.ts'));
 
 const NOTHING_YET = 'Nothing is answered yet. Tick what you see; leave out what you cannot tell.';
 let latest: LookResult | undefined;

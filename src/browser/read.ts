@@ -5,6 +5,7 @@ import { asked, keepAsked } from './address.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { fetchedOnce } from './fetched-once.ts';
 import { listenForHabit } from './habits.ts';
 
 /** The page that reads markings: the text and what is known of the part live in the address. */
@@ -22,10 +23,15 @@ const selectOf = (key: string): HTMLSelectElement | undefined => {
 
 const chosen = (key: string): string => selectOf(key)?.value ?? '';
 
+/** What draws a part, and its data. */
+const drawing = fetchedOnce(() =>
+  Promise.all([import('../reading/drawn.ts'), cataloguePart('drawings')]),
+);
+
 /** Draws the likeliest reading below its heading; what draws is fetched only then. */
 const showDrawn = (catalogue: Catalogue, reading: Reading | undefined, text: string): void => {
   if (reading === undefined) return;
-  Promise.all([import('../reading/drawn.ts'), cataloguePart('drawings')]).then(
+  drawing().then(
     ([{ drawnReading }, { typeLooks, markings }]) => {
       if (marking.value.trim() !== text) return;
       const { colours } = markings;
@@ -49,7 +55,9 @@ const keepInAddress = (): string => {
 };
 
 /** What reads and its data: fetched when the form is first used. */
-const fetched = () => Promise.all([import('./reading-of.ts'), cataloguePart('reading')]);
+const fetched = fetchedOnce(() =>
+  Promise.all([import('./reading-of.ts'), cataloguePart('reading')]),
+);
 
 const show = (): void => {
   const now = keepInAddress();

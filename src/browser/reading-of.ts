@@ -41,7 +41,7 @@ export const readingOf = async (
   const read = colours === undefined || readings.length > 0;
   return {
     pieces: [
-      ...(colours === undefined ? [] : [colours]),
+      ...(colours === undefined ? [] : [toDom(colours)]),
       ...numberMarkup(catalogue, text, number).map((piece) => toDom(piece)),
       ...(read ? readingPieces(catalogue, text, readings, number) : []),
     ],

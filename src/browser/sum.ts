@@ -9,6 +9,7 @@ import { dropGiven, given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { drawerIn } from './drawn-place.ts';
+import { fetchedOnce } from './fetched-once.ts';
 import { habit, hasHabit, listenForHabit } from './habits.ts';
 import { siteFile } from './site-file.ts';
 import { loadSum } from './sum-loaders.ts';
@@ -26,17 +27,14 @@ interface Loaded {
   facts: unknown;
 }
 
-let loading: Promise<Loaded> | undefined;
-
-/** The sum with its facts, fetched once; a failure is not kept. */
-const loaded = (): Promise<Loaded> => {
-  loading ??= Promise.all([
+/** The sum with its facts. */
+const loaded = fetchedOnce(async (): Promise<Loaded> => {
+  const [sum, facts] = await Promise.all([
     loadSum(group, id),
     hasFacts === undefined ? undefined : siteFile(`/sums/${id}/facts.json`),
-  ]).then(([sum, facts]) => ({ sum, facts }));
-  loading.catch(() => (loading = undefined));
-  return loading;
-};
+  ]);
+  return { sum, facts };
+});
 
 const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
   const field = form.elements.namedItem(key);

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { sayNotFetched } from '../answer.ts';
 import { cataloguePart } from '../catalogue-part.ts';
+import { fetchedOnce } from '../fetched-once.ts';
 import { drawingInTurns, type Steps } from '../turns.ts';
 
 /**
@@ -40,12 +41,12 @@ export const reckonerOn = (part: string, load: () => Promise<Reckoning>): Reckon
   let isAwake = false;
   const results = document.getElementById('results');
   const draw = drawingInTurns(...(results === null ? [] : [results]));
-  const fetched = async (): Promise<[Reckoning, Catalogue]> => {
+  const fetched = fetchedOnce(async (): Promise<[Reckoning, Catalogue]> => {
     const [reckoning, catalogue] = await Promise.all([load(), cataloguePart(part)]);
-    if (!isAwake) reckoning.listen?.(update);
+    reckoning.listen?.(update);
     isAwake = true;
     return [reckoning, catalogue];
-  };
+  });
   const update = (): void => {
     void fetched().then(([{ recompute }, catalogue]) => {
       void draw(recompute(catalogue));
