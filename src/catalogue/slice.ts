@@ -166,8 +166,9 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
       without(row, ['summary', 'decisive', 'symptom', 'trap', 'locator', 'note', 'source']),
     ),
     families: catalogue.devices.families.map((row) => without(row, ['name', 'one', 'summary'])),
-    affixes: catalogue.devices.affixes.map((row) =>
-      without(row, ['meaning', 'locator', 'note', 'source']),
+    affixes: catalogue.devices.affixes.map((row) => without(row, ['locator', 'note', 'source'])),
+    besideWords: catalogue.devices.besideWords.map((row) =>
+      without(row, ['locator', 'note', 'source']),
     ),
     numberSystems: catalogue.devices.numberSystems.map((row) =>
       without(row, ['locator', 'note', 'source']),
@@ -312,6 +313,7 @@ export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue =>
       conditions: devices.conditions.filter(ofUse),
       demands: demands.map((row) => without(row, ['locator', 'note'])),
       affixes: [],
+      besideWords: [],
       numberSystems: [],
       knownNumbers: [],
     },

@@ -1,5 +1,6 @@
 import {
   affixRow,
+  besideWordRow,
   deviceFigureRow,
   deviceFunctionRow,
   devicePropertyRow,
@@ -159,9 +160,16 @@ export const deviceTables = {
   'devices/affixes.csv': {
     name: 'affixes',
     row: affixRow,
-    key: ['text', 'place'],
+    key: ['text', 'place', 'numbers'],
     references: [source],
     about: 'Letters printed before and after a type number, which a search may leave out.',
+  },
+  'devices/beside-words.csv': {
+    name: 'besideWords',
+    row: besideWordRow,
+    key: ['form'],
+    references: [source],
+    about: 'Words printed beside a type number, such as a date or the letters of a lot.',
   },
   'devices/number-systems.csv': {
     name: 'numberSystems',

@@ -137,17 +137,34 @@ export type UseRow = z.output<typeof useRow>;
 export const affixRow = z.strictObject({
   text: text.describe('letters as printed, capital'),
   place: z.enum(['before', 'after']),
+  numbers: list.describe(
+    'figures that numbers beside these letters begin with; any where nothing is named',
+  ),
+  stands_for: optionalText.describe(
+    'what belongs in the place of the letters, as 74 in that of 9N; nothing where they are left out',
+  ),
   meaning: text,
   ...provenance,
 });
 export type AffixRow = z.output<typeof affixRow>;
 
+/** A word that may stand beside a type number on a body and says nothing of a value. */
+export const besideWordRow = z.strictObject({
+  form: z
+    .string()
+    .regex(/^(?:[A9]\+?)+$/u, 'expected A, 9 and +')
+    .describe('what it looks like: A for a letter, 9 for a figure, + for one or more of these'),
+  meaning: text.describe('what it may be, in a sentence'),
+  ...provenance,
+});
+export type BesideWordRow = z.output<typeof besideWordRow>;
+
 /** A register whose type numbers all have one form. */
 export const numberSystemRow = z.strictObject({
-  starts: text.describe('what its numbers begin with, capital'),
+  starts: text.describe('what its numbers begin with, capital; * stands for any one letter'),
   fewest: count.describe('digits after that, at least'),
   most: count.describe('digits after that, at most'),
-  ends: list.describe('letters that may follow the digits'),
+  ends: list.describe('letters that may follow the digits; * where any may'),
   names: text.describe('what a number of it names, in a sentence'),
   left_off: optionalText.describe(
     'the beginning that small bodies leave off, or print on a line of its own',
@@ -160,12 +177,14 @@ export type NumberSystemRow = z.output<typeof numberSystemRow>;
 export const knownNumberRow = z.strictObject({
   number: z
     .string()
-    .regex(/^[A-Z0-9*#]+$/u, 'expected capital letters, digits, * and #')
+    .regex(/^[A-Z0-9*#%@]+$/u, 'expected capital letters, digits, *, #, % and @')
     .describe(
-      'as printed, without a maker\u2019s letters and a package\u2019s; * stands for the letters of a family, # for a voltage such as 5V1',
+      'as printed, without a maker\u2019s letters and a package\u2019s; * stands for the letters of a family, # for a voltage such as 5V1, % for a whole number, @ for two figures such as 04',
     ),
   also: list.describe('other numbers that mean the same, written alike'),
-  what: text.describe('what it is, in a sentence; # is filled with the voltage of the number'),
+  what: text.describe(
+    'what it is, in a sentence; #, % and @ are filled with what they stand for in the number',
+  ),
   near: idList.describe('devices of the tables that are nearest, to compare with'),
   look_out: optionalText.describe('what misleads about it, one sentence'),
   ...provenance,
@@ -217,6 +236,7 @@ export interface DeviceTables {
   findings: FindingRow[];
   demands: DemandRow[];
   affixes: AffixRow[];
+  besideWords: BesideWordRow[];
   numberSystems: NumberSystemRow[];
   knownNumbers: KnownNumberRow[];
   sumInputs: DeviceSumInputRow[];

@@ -12,7 +12,7 @@ import { capital, listed } from '../text/words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
 import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
-import { typeNumberIn } from './type-number.ts';
+import { isKnown, typeNumberIn } from './type-number.ts';
 
 /** Rows that one answer may list of a kind. */
 const MOST = { readings: 3, names: 6, pairs: 8 } as const;
@@ -123,10 +123,10 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
     readings.length > 0
       ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
       : [];
-  // A device that is only named beside a value waits for the value.
+  // A device that is only named beside a value waits for the value, as does the form of a number.
   const best = readings[0]?.sure;
   const isValue =
-    number === undefined
+    number === undefined || !isKnown(number)
       ? best !== undefined && best !== 'possible'
       : number.devices.length === 0 && best === 'sure';
   const rest = (): Markup[] => {

@@ -68,6 +68,25 @@ const besides = (catalogue: Catalogue, number: TypeNumber | undefined): Markup[]
   ...(number?.known ?? []).map((known) => knownLine(catalogue, known)),
 ];
 
+/** What is printed round a number, in its order, and what each of it means. */
+const roundLine = (number: TypeNumber | undefined): Markup[] => {
+  const { letters = [], beside = [] } = number ?? {};
+  const at = (place: string) => letters.filter((row) => row.place === place);
+  // Letters behind a number were taken off from its end.
+  const parts = [...at('before'), ...at('after').toReversed(), ...beside];
+  return parts.length === 0
+    ? []
+    : [
+        h(
+          'p',
+          {},
+          'Round the number: ',
+          parts.map(({ text, meaning }) => `${text}, ${meaning}`).join('; '),
+          '.',
+        ),
+      ];
+};
+
 /**
  * Devices that a text names or begins to name, and where each may be replaced; or, of one that is not
  * in the tables, what the form of its number says.
@@ -90,6 +109,7 @@ export const devicePieces = (
         ...useLinks(catalogue, found),
         ...more,
       ),
+      ...roundLine(number),
     ];
   return number?.system === undefined
     ? []

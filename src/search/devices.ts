@@ -1,38 +1,25 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { AffixRow, DeviceRow } from '../schemas/devices.ts';
+import type { AffixRow, DeviceRow, KnownNumberRow } from '../schemas/devices.ts';
+import { asSeen, plain, printedForms } from './printed-forms.ts';
 import { remembered } from './remembered.ts';
-
-const plain = (text: string): string => text.toUpperCase().replace(/[\s\-./]/gu, '');
 
 /** Every number that a device goes by. */
 const numbersOf = remembered(({ name, also }: DeviceRow): string[] => [name, ...also].map(plain));
 
-const affixesAt = (catalogue: Catalogue, place: AffixRow['place']): string[] =>
-  catalogue.devices.affixes.filter((row) => row.place === place).map((row) => row.text);
+/** The devices of the tables by every number that they go by, as it is seen. */
+const byNumber = remembered((devices: readonly DeviceRow[]) => {
+  const found = new Map<string, DeviceRow[]>();
+  for (const device of devices)
+    for (const number of new Set(numbersOf(device).map(asSeen)))
+      found.set(number, [...(found.get(number) ?? []), device]);
+  return found;
+});
 
-/**
- * What is left of a printed number when letters before and after it are taken off, the most of it
- * first: a letter that belongs to a number comes before the same letter as a grade.
- */
-const bareForms = (catalogue: Catalogue, text: string): string[] => {
-  const after = affixesAt(catalogue, 'after');
-  const cut = (head: string): string[] =>
-    after.filter((one) => head.endsWith(one)).map((one) => head.slice(0, -one.length));
-  const heads = [
-    text,
-    ...affixesAt(catalogue, 'before')
-      .filter((one) => text.startsWith(one))
-      .map((one) => text.slice(one.length)),
-  ];
-  // A grade may stand before the package, and the package before the tape.
-  return heads
-    .flatMap((head) => [head, ...cut(head), ...cut(head).flatMap(cut)])
-    .toSorted((a, b) => b.length - a.length);
-};
-
-/** A printed number as the tables write it, and what may be left of it without letters round it. */
-export const printedForms = (catalogue: Catalogue, text: string): string[] =>
-  bareForms(catalogue, plain(text));
+/** Numbers that are known without a page, as they are seen. */
+const numbersKnown = remembered(
+  (rows: readonly KnownNumberRow[]) =>
+    new Set(rows.flatMap(({ number, also }) => [number, ...also]).map(asSeen)),
+);
 
 /** Words of a name that stand beside each other, at most. */
 const MOST_WORDS = 3;
@@ -48,23 +35,44 @@ export const runsOf = (text: string): string[] => {
 
 /** A number without a digit in it names nothing. */
 const tellingWords = (texts: readonly string[]): string[] =>
-  texts.map(plain).filter((word) => /\d/u.test(word));
+  texts.filter((word) => /\d/u.test(word));
 
-/** Devices that are called so, letters of makers before and of packages after the number aside. */
-export const devicesCalled = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
-  const { devices } = catalogue.devices;
-  const named = (word: string) => devices.filter((device) => numbersOf(device).includes(word));
-  const exact = new Set(texts.map(plain).flatMap(named));
-  if (exact.size > 0) return devices.filter((device) => exact.has(device));
-  const bare = tellingWords(texts).map(
-    (word) =>
-      bareForms(catalogue, word)
-        .map(named)
-        .find((found) => found.length > 0) ?? [],
-  );
-  const found = new Set(bare.flat());
-  return devices.filter((device) => found.has(device));
+/** Devices that a text calls by their number, and the letters round it. */
+export interface Called {
+  devices: DeviceRow[];
+  letters: AffixRow[];
+}
+
+/** The devices of the first form of a printed number that is the number of any. */
+const calledByForm = (catalogue: Catalogue, word: string): Called => {
+  const devices = byNumber(catalogue.devices.devices);
+  const known = numbersKnown(catalogue.devices.knownNumbers);
+  for (const { number, letters } of printedForms(catalogue, word)) {
+    const found = devices.get(asSeen(number));
+    if (found !== undefined) return { devices: found, letters };
+    // More of the number is that of a part without a page.
+    if (known.has(asSeen(number))) break;
+  }
+  return { devices: [], letters: [] };
 };
+
+/** Devices that a text calls by their number, letters of makers before and of packages after it aside. */
+export const calledIn = (catalogue: Catalogue, texts: readonly string[]): Called => {
+  const { devices } = catalogue.devices;
+  const exact = new Set(texts.flatMap((text) => byNumber(devices).get(asSeen(plain(text))) ?? []));
+  if (exact.size > 0)
+    return { devices: devices.filter((device) => exact.has(device)), letters: [] };
+  const called = tellingWords(texts).map((word) => calledByForm(catalogue, word));
+  const found = new Set(called.flatMap((one) => one.devices));
+  return {
+    devices: devices.filter((device) => found.has(device)),
+    letters: called.find((one) => one.devices.length > 0)?.letters ?? [],
+  };
+};
+
+/** The same without the letters. */
+export const devicesCalled = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] =>
+  calledIn(catalogue, texts).devices;
 
 const SHORTEST = 3;
 
@@ -80,7 +88,7 @@ const isLeftOf = (worn: string, number: string): boolean =>
 const devicesWorn = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
   const forms = tellingWords(texts)
     .filter((word) => word.includes(WORN))
-    .flatMap((word) => bareForms(catalogue, word))
+    .flatMap((word) => printedForms(catalogue, word).map(({ number }) => number))
     .filter((word) => word.replaceAll(WORN, '').length >= SHORTEST);
   return catalogue.devices.devices.filter((device) =>
     numbersOf(device).some((number) => forms.some((form) => isLeftOf(form, number))),
@@ -98,7 +106,7 @@ export const devicesLike = (catalogue: Catalogue, text: string): DeviceRow[] => 
   const texts = [text, ...text.split(/\s+/u)];
   const worn = devicesWorn(catalogue, texts);
   if (worn.length > 0) return worn;
-  const words = tellingWords(texts);
+  const words = tellingWords(texts).map(plain);
   const whose = (least: number, isLike: (number: string, word: string) => boolean) => {
     const long = words.filter((word) => word.length >= least);
     return catalogue.devices.devices.filter((device) =>

@@ -1,7 +1,10 @@
 import type { Catalogue, Reading } from '../engine/index.ts';
-import type { DeviceRow, NumberSystemRow } from '../schemas/devices.ts';
-import { devicesCalled } from './devices.ts';
+import type { AffixRow, DeviceRow, NumberSystemRow } from '../schemas/devices.ts';
+import { calledIn, devicesCalled } from './devices.ts';
 import { knownNumber, type KnownNumber } from './known-numbers.ts';
+import { numbersIn, type NumberIn } from './numbers-in.ts';
+import { asSeen, plain, printedForms } from './printed-forms.ts';
+import { remembered } from './remembered.ts';
 
 /** What a whole mark is as a type number. */
 export interface TypeNumber {
@@ -13,25 +16,43 @@ export interface TypeNumber {
   known: KnownNumber[];
   /** The register whose numbers have this form. */
   system?: NumberSystemRow;
+  /** What is printed round the number and is no part of it. */
+  letters: readonly AffixRow[];
+  /** Other words of the mark, with what they may be. */
+  beside: NumberIn['beside'];
   /** Whether a reading as a capacitor or resistor is unlikely beside it. */
   sure: boolean;
 }
 
-/** Four digits beside a type number are most likely a year and a week. */
-const DATE = /^\d{4}$/u;
+/** Letters that may follow where a row says that any may. */
+const ANY_LETTERS = '[A-Z]{0,5}';
 
-/** The mark with nothing but a date beside it, or nothing if it says more than one thing. */
-const numberOf = (mark: string): string | undefined => {
-  const [first = '', ...rest] = mark.trim().split(/\s+/u);
-  return rest.every((word) => DATE.test(word)) ? first : undefined;
-};
+/** The form of the numbers of a register, as they are seen. */
+const shapeOf = remembered(({ starts, fewest, most, ends }: NumberSystemRow) => {
+  const beginning = asSeen(starts).replaceAll('*', '[A-Z]');
+  const letters = ends.includes('*') ? ANY_LETTERS : `(?:${ends.map(asSeen).join('|')})?`;
+  return new RegExp(String.raw`^${beginning}\d{${fewest},${most}}${letters}$`, 'u');
+});
 
 /** Whether a mark has the form of the numbers of a register. */
-const isOf = ({ starts, fewest, most, ends }: NumberSystemRow, mark: string): boolean => {
-  if (!mark.startsWith(starts)) return false;
-  const [, digits = '', letters = ''] = /^(\d*)(\D*)$/u.exec(mark.slice(starts.length)) ?? [];
-  if (digits.length < fewest || digits.length > most) return false;
-  return letters === '' || ends.includes(letters);
+const isOf = (row: NumberSystemRow, mark: string): boolean => shapeOf(row).test(asSeen(mark));
+
+/** A number in one word, or with a gap behind its first letters: `BC 999`. */
+const ONE_NUMBER = /^(?:\S+|\d?[A-Z]+\s\S+)$/iu;
+
+/** Beginnings of fewer characters are of values too: `1n33K` is no diode with a letter of a package. */
+const LONG_BEGINNING = 3;
+
+/** The register that a mark is of, as it stands or, by a long beginning, without letters round it. */
+const systemOf = (catalogue: Catalogue, number: string): NumberSystemRow | undefined => {
+  if (!ONE_NUMBER.test(number)) return undefined;
+  const rows = catalogue.devices.numberSystems;
+  const bare = plain(number);
+  const own = rows.find((row) => isOf(row, bare));
+  if (own !== undefined) return own;
+  const long = rows.filter(({ starts }) => starts.length >= LONG_BEGINNING);
+  const forms = printedForms(catalogue, number).map((form) => form.number);
+  return long.find((row) => forms.some((form) => isOf(row, form)));
 };
 
 /** Fewest characters that may be what is left of a number: `914` is a code of a capacitor. */
@@ -51,10 +72,41 @@ const knownOf = (catalogue: Catalogue, marks: readonly string[]): KnownNumber[] 
   return known.filter(({ number }, at) => known.findIndex((one) => one.number === number) === at);
 };
 
+/** What one part of a mark is, apart from how sure it is. */
+const whatIs = (
+  catalogue: Catalogue,
+  { number, beside }: NumberIn,
+): Omit<TypeNumber, 'sure'> | undefined => {
+  const { devices, letters } = calledIn(catalogue, [number]);
+  const systems = catalogue.devices.numberSystems;
+  const bare = plain(number);
+  const system = systemOf(catalogue, number);
+  const whole = wholeOf(systems, bare);
+  const shortened = whole
+    .flatMap((one) => devicesCalled(catalogue, [one]))
+    .filter((device) => !devices.includes(device));
+  // A device of the tables says more of itself than a line about its number.
+  const known = devices.length > 0 ? [] : knownOf(catalogue, [number, ...whole]);
+  if (devices.length + shortened.length + known.length === 0 && !system) return undefined;
+  return {
+    devices,
+    shortened,
+    known,
+    letters: devices.length > 0 ? letters : (known[0]?.letters ?? []),
+    beside,
+    ...(system ? { system } : {}),
+  };
+};
+
+/** Whether more is known than the form of the number. */
+export const isKnown = ({ devices, shortened, known }: Omit<TypeNumber, 'sure'>): boolean =>
+  devices.length + shortened.length + known.length > 0;
+
 /**
- * What a mark is as a type number of the trade, or nothing. It must be the whole mark: a device that
- * is named beside a value says nothing about the value. Letters that belong to a device make a
- * reading as a value poor, so one that is poor is unlikely beside a device that is known.
+ * What a mark is as a type number of the trade, or nothing. It must be the whole mark, but for what
+ * is printed beside numbers: a device that is named beside a value says nothing about the value.
+ * Letters that belong to a device make a reading as a value poor, so one that is poor is unlikely
+ * beside a device that is known.
  * @param readings of the mark as a capacitor or resistor, the best first
  */
 export const typeNumberIn = (
@@ -62,28 +114,14 @@ export const typeNumberIn = (
   mark: string,
   readings: readonly Reading[],
 ): TypeNumber | undefined => {
-  const number = numberOf(mark);
-  const devices = devicesCalled(catalogue, number === undefined ? [mark] : [mark, number]);
-  const systems = catalogue.devices.numberSystems;
-  const plain = number?.toUpperCase() ?? '';
-  const system = systems.find((row) => isOf(row, plain));
-  const whole = wholeOf(systems, plain);
-  const shortened = whole
-    .flatMap((one) => devicesCalled(catalogue, [one]))
-    .filter((device) => !devices.includes(device));
-  // A device of the tables says more of itself than a line about its number.
-  const known = devices.length > 0 ? [] : knownOf(catalogue, [plain, ...whole]);
-  if (devices.length + shortened.length + known.length === 0 && !system) return undefined;
+  const parts = numbersIn(catalogue, mark);
+  const found = parts.flatMap((part) => whatIs(catalogue, part) ?? []);
+  const what = found.find(isKnown) ?? found[0];
+  if (what === undefined) return undefined;
   const [best] = readings;
   // A reading that leaves letters over is poor beside a number that takes them all.
   const poor = best === undefined || best.sure === 'possible' || best.notUnderstood.length > 0;
   // Digits alone may as well be a code for a value.
-  const telling = devices.length > 0 || (known.length > 0 && /[A-Z]/u.test(plain));
-  return {
-    devices,
-    shortened,
-    known,
-    sure: telling && poor,
-    ...(system ? { system } : {}),
-  };
+  const telling = what.devices.length > 0 || (what.known.length > 0 && /[A-Z]/iu.test(mark));
+  return { ...what, sure: telling && poor };
 };

@@ -221,6 +221,26 @@ const systems: BrokenCell[] = [
   },
 ];
 
+const BESIDE = 'devices/beside-words.csv';
+const beside: BrokenCell[] = [
+  {
+    what: 'in a form of small letters',
+    file: BESIDE,
+    pick: where({ form: '9999' }),
+    column: 'form',
+    to: 'a9',
+    rule: 'cell',
+  },
+  {
+    what: 'given twice',
+    file: BESIDE,
+    pick: where({ form: '999' }),
+    column: 'form',
+    to: '9999',
+    rule: 'duplicate-key',
+  },
+];
+
 const KNOWN = 'devices/known-numbers.csv';
 const known: BrokenCell[] = [
   {
@@ -269,4 +289,7 @@ describe('a form of type numbers', () => {
 });
 describe('a number without a page', () => {
   testBrokenCells(known);
+});
+describe('a word beside a type number', () => {
+  testBrokenCells(beside);
 });
