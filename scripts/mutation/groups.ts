@@ -19,7 +19,7 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
   whole('engine/equations', [engine('equations'), published('equations*')]),
   whole('engine/quantities', ['tests/engine/quantities/!(format-slowly).test.ts']),
   whole('engine/values', [engine('values'), published('e-series'), published('combinations')]),
-  whole('engine/sizes', [engine('sizes'), published('sizes')]),
+  whole('engine/sizes', ['tests/engine/sizes/!(slice).test.ts', published('sizes')]),
   whole('engine/assessment', [
     'tests/engine/assessment/!(all-pairs|ranking).test.ts',
     published('rules'),
@@ -39,7 +39,7 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
     'tests/engine/sums/filled-kind-sum.test.ts',
     published('resistors'),
   ]),
-  whole('engine/devices', [engine('devices'), published('devices')]),
+  whole('engine/devices', ['tests/engine/devices/!(answer|search).test.ts', published('devices')]),
   whole('engine/look', [engine('look'), published('look')]),
   whole('engine/positions', [engine('positions')]),
   whole('catalogue', ['tests/data/!(made-faults).test.ts', 'tests/catalogue/*.test.ts']),

@@ -43,9 +43,17 @@ interface TestFile {
   load: Loaded;
 }
 
-/** Which mutants a file meets while it is loaded or run; kept for the runner after a loop. */
-const COVERED = '.covered-by-file.json';
-type CoveredBy = Record<string, string[]>;
+/** What the first run says of a file. */
+interface Met {
+  path: string;
+  /** Mutants that it meets while it is loaded or run. */
+  mutants: string[];
+  /** How long it took, ms. */
+  time: number;
+}
+
+/** Where that is kept for a runner that starts after a loop: the quickest file first. */
+const MET = '.met-by-file.json';
 
 const testFiles = async (): Promise<TestFile[]> => {
   const patterns = JSON.parse(process.env['MUTATION_TESTS'] ?? '[]') as string[];
@@ -122,32 +130,32 @@ class QuickRunner implements TestRunner {
     namespace.activeMutant = undefined;
     namespace.hitCount = undefined;
     const all: MutantCoverage = { static: {}, perTest: {} };
-    const coveredBy: CoveredBy = {};
+    const met: Met[] = [];
     const tests: TestResult[] = [];
     for (const file of this.#files) {
+      const start = performance.now();
       const own: MutantCoverage = (namespace.mutantCoverage = { static: {}, perTest: {} });
       tests.push(...(await this.#run(file, this.#load(file), false)));
       for (const [id, hits] of Object.entries(own.static))
         all.static[id] = (all.static[id] ?? 0) + hits;
       Object.assign(all.perTest, own.perTest);
-      coveredBy[file.path] = [
-        ...new Set([own.static, ...Object.values(own.perTest)].flatMap((met) => Object.keys(met))),
-      ];
+      const counts = [own.static, ...Object.values(own.perTest)];
+      met.push({
+        path: file.path,
+        mutants: [...new Set(counts.flatMap((count) => Object.keys(count)))],
+        time: performance.now() - start,
+      });
     }
-    writeFileSync(COVERED, JSON.stringify(coveredBy));
+    writeFileSync(MET, JSON.stringify(met.toSorted((a, b) => a.time - b.time)));
     return { status: DryRunStatus.Complete, tests, mutantCoverage: all };
   }
 
   async mutantRun(options: MutantRunOptions): Promise<MutantRunResult> {
     const { activeMutant, mutantActivation, testFilter, hitLimit, disableBail } = options;
-    const coveredBy = existsSync(COVERED)
-      ? (JSON.parse(readFileSync(COVERED, 'utf8')) as CoveredBy)
-      : undefined;
     namespace.hitLimit = hitLimit;
     namespace.hitCount = 0;
     const result: CompleteDryRunResult = { status: DryRunStatus.Complete, tests: [] };
-    for (const file of this.#files) {
-      if (coveredBy?.[file.path]?.includes(activeMutant.id) === false) continue;
+    for (const file of this.#meeting(activeMutant.id)) {
       if (testFilter?.some((id) => id.startsWith(`${file.path} `)) === false) continue;
       namespace.activeMutant = mutantActivation === 'static' ? activeMutant.id : undefined;
       try {
@@ -162,6 +170,15 @@ class QuickRunner implements TestRunner {
       if (!disableBail && result.tests.some(({ status }) => status === TestStatus.Failed)) break;
     }
     return toMutantRunResult(determineHitLimitReached(namespace.hitCount, hitLimit) ?? result);
+  }
+
+  /** Files that meet a mutant, the quickest first, so that most mutants never come to the slow. */
+  #meeting(mutant: string): TestFile[] {
+    if (!existsSync(MET)) return this.#files;
+    const met = JSON.parse(readFileSync(MET, 'utf8')) as Met[];
+    return met
+      .filter(({ mutants }) => mutants.includes(mutant))
+      .flatMap(({ path }) => this.#files.filter((file) => file.path === path));
   }
 
   /** What the tests of a file say of a mutant. */

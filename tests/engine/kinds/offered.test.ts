@@ -116,6 +116,27 @@ describe('offeredKindParts', () => {
   it('has parts without a value, a tolerance or a rating where an offer names none', () => {
     const bare = { ...row, series: '', ratings: [], tolerances: [] };
     expect(listed(catalogue([bare]), 10e3, 0.5)).toEqual(['undefined undefined undefined']);
+    expect(offeredKindParts('made-up', situation(catalogue([bare]), 10e3, 0.5))).toStrictEqual([
+      { type: 'made-up', style: 'axial', pitch: [10], series: '' },
+    ]);
+  });
+
+  it('mixes several offers of a type by the value, the rating and the tolerance', () => {
+    const fine = { ...row, series: 'E24', value_min: 8e3, ratings: [0.25], tolerances: ['1'] };
+    expect(listed(catalogue([{ ...row, value_max: 9e3 }, fine]), 9.1e3, 0.25).slice(0, 4)).toEqual([
+      '9100 0.25 0.01',
+      '10000 0.25 0.01',
+      '8200 0.25 0.05',
+      '8200 0.25 0.01',
+    ]);
+  });
+
+  it('needs no old value and no old rating: without, the first rating of any value', () => {
+    const from = catalogue([row], { old_rating: undefined }, { reference: undefined });
+    expect(listed(from)).toEqual(['undefined 0.125 0.05', 'undefined 0.125 0.01']);
+    expect(Object.keys(offeredKindParts('made-up', situation(from))[0] ?? {})).not.toContain(
+      'unit',
+    );
   });
 
   it('is empty for a type that nobody offers', () => {
@@ -145,6 +166,15 @@ describe('unofferedKindPart', () => {
       ratingUnit: 'W',
       tolerance: { minus: 0.05, plus: 0.05 },
     });
+  });
+
+  it('has the tolerance of its own type, not that of the old part', () => {
+    const from = kindCircumstances(catalogue(), {
+      original: { type: 'made-up', tolerance: { minus: 0.2, plus: 0.2 } },
+      position: 'here',
+    });
+    expect(unofferedKindPart('made-up', from).tolerance).toEqual({ minus: 0.05, plus: 0.05 });
+    expect(unofferedKindPart('unheard-of', from).tolerance).toEqual({ minus: 0.2, plus: 0.2 });
   });
 
   it('keeps the tolerance of the old part where none is usual', () => {

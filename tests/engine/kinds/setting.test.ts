@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { carriedSetting, kindCircumstances, runSum, useOf } from '../../../src/engine/index.ts';
+import type { KindCircumstances, KindPart } from '../../../src/engine/kinds/part.ts';
+import type { NewTrimmer } from '../../../src/engine/kinds/setting.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
+import { circumstances, divider } from './made-up.ts';
 
 const catalogue = loadCatalogue();
 
@@ -32,6 +35,56 @@ describe('the old setting carried over', () => {
   ])('%s, %d of %d ohm, new one %o', (position, reading, oldTotal, measured, expected) => {
     const carried = carriedSetting(part, circumstancesFor(position, reading, oldTotal), measured);
     expect(carried).toMatchObject(expected);
+  });
+
+  // 0.2 % of the total as a rheostat and 0.1 % as a divider, in ten turns.
+  const made: KindPart = { type: 'made-up', value: 10e3, unit: 'ohm' };
+  const unknown: KindPart = { ...made, type: 'unheard-of' };
+
+  test.each<[string, KindCircumstances, KindPart, NewTrimmer, object]>([
+    // The old one read 2 kΩ of 8 kΩ.
+    [
+      'as a rheostat',
+      circumstances(),
+      made,
+      {},
+      { set: 2000, turns: 10, fromEnd: 2, perTurn: 1000, step: 20 },
+    ],
+    [
+      'as a divider',
+      divider,
+      made,
+      {},
+      { set: 2500, turns: 10, fromEnd: 2.5, perTurn: 1000, step: 10 },
+    ],
+    [
+      'and how far to turn from what it reads',
+      circumstances(),
+      made,
+      { now: 5000 },
+      { set: 2000, turns: 10, fromEnd: 2, perTurn: 1000, step: 20, toGo: -3 },
+    ],
+    [
+      'with the turns and the total that were measured',
+      circumstances(),
+      unknown,
+      { total: 5000, turns: 20, now: 2500 },
+      { total: 5000, set: 2000, turns: 20, fromEnd: 8, perTurn: 250, toGo: -2 },
+    ],
+    ['without turns that nobody knows', circumstances(), unknown, { now: 5000 }, { set: 2000 }],
+    [
+      'up to its very end',
+      circumstances(),
+      made,
+      { total: 2000 },
+      { total: 2000, set: 2000, turns: 10, fromEnd: 10, perTurn: 200, step: 4 },
+    ],
+  ])('is told %s, and no more than is known', (_what, where, one, measured, expected) => {
+    const { ratio, newRatio, ...told } = carriedSetting(one, where, measured);
+    expect(ratio).toBe(0.25);
+    expect(newRatio).toBe(told.set / told.total);
+    expect(told.reaches).toBe(true);
+    expect(told).toStrictEqual({ total: 10e3, reaches: true, ...expected });
   });
 
   test('is what the bench sum says, for any numbers', () => {
