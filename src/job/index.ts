@@ -14,7 +14,7 @@ export {
 } from './stand-in.ts';
 export { typeNameIn } from './type-name.ts';
 export { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
-export { orderCsv } from './order-csv.ts';
+export { orderCsv, orderTabbed } from './order-csv.ts';
 export { orderOf, orderText, type Order, type OrderGroup } from './order.ts';
 export { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';
 export { presetSteps, turnsInWords, type PresetSteps } from './preset.ts';

@@ -37,5 +37,10 @@ const cellsOf = (group: OrderGroup): string[] => [
   group.notes.join('; '),
 ];
 
+const rowsOf = ({ groups }: Order): string[][] => [COLUMNS, ...groups.map(cellsOf)];
+
 /** The order as comma-separated values that are safe in a spreadsheet. */
-export const orderCsv = ({ groups }: Order): string => safeTable([COLUMNS, ...groups.map(cellsOf)]);
+export const orderCsv = (order: Order): string => safeTable(rowsOf(order));
+
+/** The same with tabs between its cells, as a spreadsheet takes what is pasted. */
+export const orderTabbed = (order: Order): string => safeTable(rowsOf(order), '\t');

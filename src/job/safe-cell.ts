@@ -11,12 +11,15 @@ const harmless = (text: string): string => (FORMULA.test(text) ? `'${text}` : te
 export const plainCell = (cell: string): string =>
   cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell;
 
-/** A cell of comma-separated values, quoted where it must be (RFC 4180), safe in a spreadsheet. */
-export const safeCell = (text: string): string => {
+/** What stands between the cells: a comma in files, a tab in what is pasted into a spreadsheet. */
+type Between = ',' | '\t';
+
+/** A cell of a table, quoted where it must be (RFC 4180), safe in a spreadsheet. */
+export const safeCell = (text: string, between: Between = ','): string => {
   const cell = harmless(text);
-  return /[",\r\n]/u.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+  return /["\r\n]/u.test(cell) || cell.includes(between) ? `"${cell.replaceAll('"', '""')}"` : cell;
 };
 
-/** A whole table of comma-separated values, the names of its columns first. */
-export const safeTable = (rows: readonly (readonly string[])[]): string =>
-  rows.map((cells) => `${cells.map(safeCell).join(',')}\r\n`).join('');
+/** A whole table of comma-separated values, or of others, the names of its columns first. */
+export const safeTable = (rows: readonly (readonly string[])[], between: Between = ','): string =>
+  rows.map((cells) => `${cells.map((cell) => safeCell(cell, between)).join(between)}\r\n`).join('');

@@ -36,9 +36,15 @@ for (const demo of [0, 1]) {
     expect(rows).toHaveLength(count);
     const cell = (row: readonly string[], head: string): string => row[heads.indexOf(head)] ?? '';
 
-    await page.locator('#order-copy').click();
-    await expect(page.locator('#order-copied')).toHaveText('Copied.');
-    const copied = (await page.evaluate(() => navigator.clipboard.readText())).trim().split('\n');
+    const copy = async (button: string): Promise<string> => {
+      await page.locator(button).click();
+      await expect(page.locator('#order-copied')).toHaveText('Copied.');
+      return page.evaluate(() => navigator.clipboard.readText());
+    };
+    // What a spreadsheet is given holds the very cells of the file.
+    const tabbed = (await copy('#order-copy')).trim().split(/\r?\n/u);
+    expect(tabbed.map((row) => row.split('\t'))).toEqual(saved);
+    const copied = (await copy('#order-copy-text')).trim().split('\n');
     expect(copied).toHaveLength(count);
     const printed = await shown.allInnerTexts();
     for (const [at, row] of rows.entries()) {
@@ -75,6 +81,15 @@ for (const format of ['A4', 'Letter'] as const) {
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await expect(page.locator('#order-list tbody tr:visible')).toHaveCount(before);
     await expect(page.locator('#order-list thead')).toBeVisible();
+    // How many to buy stands on one line.
+    const lines = await page.locator('#order-list tbody td:first-child').evaluateAll((cells) =>
+      cells.map((cell) => {
+        const words = document.createRange();
+        words.selectNodeContents(cell);
+        return words.getClientRects().length;
+      }),
+    );
+    expect(new Set(lines)).toEqual(new Set([1]));
     const breaks = await page
       .locator('#order-list tbody tr')
       .evaluateAll((rows) => rows.map((row) => getComputedStyle(row).breakInside));

@@ -6,9 +6,11 @@ import {
   orderCsv,
   isCapacitor,
   orderOf,
+  orderTabbed,
   orderText,
   planJob,
   presetSteps,
+  readDelimited,
   recordCsv,
   recordOf,
   safeCell,
@@ -56,10 +58,21 @@ describe('cells of a spreadsheet', () => {
     expect(safeCell(text)).toBe(expected);
   });
 
+  test.each([
+    ['a\tb', '"a\tb"'],
+    ['a,b', 'a,b'],
+    ['=1\t2', `"'=1\t2"`],
+    ['\t=1', `"'\t=1"`],
+    ['two\nlines', '"two\nlines"'],
+  ])('%j between tabs', (text, expected) => {
+    expect(safeCell(text, '\t')).toBe(expected);
+  });
+
   test('none begins as a formula', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
         expect(safeCell(text)).not.toMatch(/^"?\s*[=+\-@]/u);
+        expect(safeCell(text, '\t')).not.toMatch(/^"?\s*[=+\-@]/u);
       }),
     );
   });
@@ -157,6 +170,12 @@ describe('the order', () => {
     const order = orderOf(planned(job), job.whole, catalogue);
     expect(orderCsv(order)).toContain("'=cmd()");
     expect(orderText(order).split('\n')).toHaveLength(3);
+    const copied = readDelimited(orderTabbed(order));
+    const saved = readDelimited(orderCsv(order));
+    if (!copied.ok || !saved.ok) throw new Error('a table of our own cannot be read');
+    expect([copied.delimiter, saved.delimiter]).toEqual(['\t', ',']);
+    expect(copied.rows).toEqual(saved.rows);
+    expect(copied.rows).toHaveLength(3);
   });
 
   const lines = fc.array(

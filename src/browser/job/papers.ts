@@ -4,7 +4,7 @@ import { orderMarkup } from '../../job-view/order-view.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
-import { downloadTable } from './download-table.ts';
+import { downloadTable, tablesOut } from './download-table.ts';
 import { catalogueAt } from './planning.ts';
 import { showSheet, startSheet } from './sheet-part.ts';
 import { current } from './state.ts';
@@ -32,6 +32,7 @@ export const showPaper = (part: string): void => {
   const { plan, common } = made;
   const job = current();
   if (part === 'order') {
+    tablesOut().catch(() => undefined);
     const parts = orderMarkup(orderOf(plan, job.whole, common));
     byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
   }
@@ -53,15 +54,23 @@ export const startPapers = (): void => {
   startSheet();
   const order = (plan: Plan, common: Catalogue) => orderOf(plan, current().whole, common);
   const copied = byId('order-copied', HTMLElement);
+  const copy = async (write: () => string | Promise<string>): Promise<void> => {
+    copied.textContent = '';
+    try {
+      const text = await write();
+      copied.textContent = await navigator.clipboard.writeText(text).then(
+        () => 'Copied.',
+        () => 'The browser does not let this page copy.',
+      );
+    } catch {
+      copied.textContent = 'What writes tables could not be fetched; please try again.';
+    }
+  };
   onClick('order-copy', (plan, common) => {
-    navigator.clipboard.writeText(orderText(order(plan, common))).then(
-      () => {
-        copied.textContent = 'Copied.';
-      },
-      () => {
-        copied.textContent = 'The browser does not let this page copy.';
-      },
-    );
+    void copy(async () => (await tablesOut()).orderTabbed(order(plan, common)));
+  });
+  onClick('order-copy-text', (plan, common) => {
+    void copy(() => orderText(order(plan, common)));
   });
   onClick('order-csv', (plan, common) => {
     void downloadTable('order', ({ orderCsv }) => orderCsv(order(plan, common)));
