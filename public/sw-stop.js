@@ -4,8 +4,9 @@ self.addEventListener('activate', (event) => {
   event.waitUntil(
     (async () => {
       const names = await caches.keys();
-      const own = names.filter((name) => name.startsWith('understudy-'));
-      await Promise.all(own.map((name) => caches.delete(name)));
+      const own = `understudy-${new URL('./', self.location.href).pathname}-`;
+      const kept = names.filter((name) => name.startsWith(own));
+      await Promise.all(kept.map((name) => caches.delete(name)));
       await self.registration.unregister();
     })(),
   );

@@ -1,9 +1,23 @@
 import { createHash } from 'node:crypto';
-import { copyFileSync, globSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  globSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
+import { injectManifest, type ManifestTransform } from '@serwist/build';
+import { build } from 'vite';
+import { HASH_DIGITS, LISTS, listOf, type Lists } from '../src/offline/lists.ts';
+import { sectionOf } from '../src/offline/section-of.ts';
 import { SITE } from './site-folder.ts';
 
-/** Lists every built file with its hash, a section each, and gives the worker its edition. */
+/** Lists every built file with its hash, a section each, and makes the worker that keeps them. */
 
 /** Holds the pages over again. */
 const ONE_FILE = 'understudy-offline.html';
@@ -16,13 +30,13 @@ interface File {
 }
 
 const hashOf = (content: string | Buffer): string =>
-  createHash('sha256').update(content).digest('hex').slice(0, 16);
+  createHash('sha256').update(content).digest('hex').slice(0, HASH_DIGITS);
 
-/** As the worker has it. */
-const sectionOf = (path: string): string => {
-  const names = path.split('/').slice(0, -1);
-  return names.length === 0 ? 'top' : names.slice(0, names[0] === 'replace' ? 2 : 1).join('-');
-};
+const pathOf = (name: string): string =>
+  name
+    .split(sep)
+    .join('/')
+    .replace(/(^|\/)index\.html$/, '$1');
 
 const isWorker = (path: string): boolean => /^sw(-stop)?\.js$/.test(path);
 /** Only other sites look at these. */
@@ -32,13 +46,7 @@ const isList = (path: string): boolean => /^offline\/.+\.json$/.test(path);
 
 const files: File[] = globSync('**/*', { cwd: SITE })
   .filter((name) => statSync(join(SITE, name)).isFile())
-  .map((name) => ({
-    name,
-    path: name
-      .split(sep)
-      .join('/')
-      .replace(/(^|\/)index\.html$/, '$1'),
-  }))
+  .map((name) => ({ name, path: pathOf(name) }))
   .filter(
     ({ path }) =>
       !isWorker(path) &&
@@ -58,36 +66,74 @@ const hashesOf = (some: readonly File[]): Record<string, string> =>
 const bytesOf = (some: readonly File[]): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
 
 /** What every page needs, and what one sees without a network. */
-const shell = files.filter(
-  ({ path }) =>
-    path.startsWith('_astro/') ||
-    ['', 'offline/', 'icon.svg', 'manifest.webmanifest'].includes(path) ||
-    path === 'catalogue/reading.json',
-);
-if (bytesOf(shell) > MOST_SHELL_BYTES) {
-  throw new Error(`the shell is ${bytesOf(shell)} bytes; at most ${MOST_SHELL_BYTES}`);
-}
+const SHELL = [
+  '_astro/**',
+  'index.html',
+  'offline/index.html',
+  'icon.svg',
+  'manifest.webmanifest',
+  'catalogue/reading.json',
+];
 
 const sections = [...Map.groupBy(files, ({ path }) => sectionOf(path))].map(([name, some]) => {
   const text = JSON.stringify(hashesOf(some));
   return { name, text, hash: hashOf(text) };
 });
-
-mkdirSync(join(SITE, 'offline'), { recursive: true });
-for (const { name, text } of sections) writeFileSync(join(SITE, 'offline', `${name}.json`), text);
-
-const body = {
+const lists: Lists = {
   files: files.length,
   bytes: bytesOf(files),
-  shell: hashesOf(shell),
   sections: sections.map(({ name, hash }) => ({ name, hash })),
 };
-const worker = readFileSync('public/sw.js', 'utf8');
-const edition = hashOf(JSON.stringify(body) + worker);
-writeFileSync(join(SITE, 'offline', 'lists.json'), JSON.stringify({ edition, ...body }));
-writeFileSync(join(SITE, 'sw.js'), worker.replace('__EDITION__', edition));
+mkdirSync(join(SITE, 'offline'), { recursive: true });
+for (const { name, text } of sections) writeFileSync(join(SITE, listOf(name)), text);
+writeFileSync(join(SITE, LISTS), JSON.stringify(lists));
+
+/** A folder of pages is asked for without the name of its file, and what comes must be what was built. */
+const asAsked: ManifestTransform = (entries) => ({
+  manifest: entries
+    .map(({ url, size }) => {
+      const content = readFileSync(join(SITE, url));
+      const integrity = `sha256-${createHash('sha256').update(content).digest('base64')}`;
+      return { url: pathOf(url) || './', revision: hashOf(content), integrity, size };
+    })
+    .toSorted((a, b) => (a.url < b.url ? -1 : 1)),
+});
+
+/** Makes the worker as one script in a folder. */
+const bundleWorker = (outDir: string): Promise<unknown> =>
+  build({
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    build: {
+      outDir,
+      emptyOutDir: true,
+      target: 'es2023',
+      modulePreload: false,
+      rollupOptions: {
+        input: 'src/worker/worker.ts',
+        output: { format: 'es', codeSplitting: false, entryFileNames: 'sw.js' },
+      },
+    },
+  });
+
+const folder = mkdtempSync(join(tmpdir(), 'worker-'));
+await bundleWorker(folder);
+const { count, size, warnings } = await injectManifest({
+  swSrc: join(folder, 'sw.js'),
+  swDest: join(SITE, 'sw.js'),
+  globDirectory: SITE,
+  globPatterns: [...SHELL, LISTS],
+  maximumFileSizeToCacheInBytes: MOST_SHELL_BYTES,
+  manifestTransforms: [asAsked],
+});
+rmSync(folder, { recursive: true });
+if (warnings.length > 0) throw new Error(warnings.join('\n'));
+if (size > MOST_SHELL_BYTES) {
+  throw new Error(`the shell is ${size} bytes; at most ${MOST_SHELL_BYTES}`);
+}
 // OFFLINE=stop takes the worker away from everyone who has it.
 if (process.env['OFFLINE'] === 'stop') copyFileSync('public/sw-stop.js', join(SITE, 'sw.js'));
 console.log(
-  `${files.length} files, ${bytesOf(files)} bytes; ${bytesOf(shell)} bytes kept at the first visit`,
+  `${files.length} files, ${bytesOf(files)} bytes; ${count} files, ${size} bytes kept at the first visit`,
 );

@@ -18,13 +18,17 @@ const offer = (waiting: ServiceWorker): void => {
     navigator.serviceWorker.addEventListener('controllerchange', () => {
       location.reload();
     });
-    waiting.postMessage({ ask: 'take over' });
+    waiting.postMessage({ type: 'SKIP_WAITING' });
   });
 };
 
+/** Has the worker keep a page that came before it did. */
 const keepThisPage = (worker: ServiceWorker | null): void => {
   const fetched = performance.getEntriesByType('resource').map(({ name }) => name);
-  worker?.postMessage({ ask: 'keep', addresses: [location.href, ...fetched] });
+  worker?.postMessage({
+    type: 'CACHE_URLS',
+    payload: { urlsToCache: [location.href, ...fetched] },
+  });
 };
 
 /** Registers the worker; where it is forbidden the site works without. */
@@ -42,5 +46,7 @@ export const startOffline = async (): Promise<void> => {
       if (coming.state === 'installed' && navigator.serviceWorker.controller) offer(coming);
     });
   });
-  keepThisPage((await navigator.serviceWorker.ready).active);
+  const { active } = await navigator.serviceWorker.ready;
+  if (!hadOne) keepThisPage(active);
+  active?.postMessage({ ask: 'tidy' });
 };

@@ -1,4 +1,6 @@
 import { href } from '../components/links.ts';
+import type { Lists } from '../offline/lists.ts';
+import type { Progress } from '../offline/progress.ts';
 import { byId } from './by-id.ts';
 
 /** Saves the whole site when asked, with its size said first and progress while it goes. */
@@ -6,14 +8,6 @@ import { byId } from './by-id.ts';
 const button = byId('save-all', HTMLButtonElement);
 const forgetButton = byId('forget-pages', HTMLButtonElement);
 const status = byId('saving', HTMLElement);
-
-interface Progress {
-  done?: number;
-  total?: number;
-  all?: boolean;
-  fault?: string;
-  forgotten?: number;
-}
 
 const BYTES_IN_MB = 1e6;
 const inMegabytes = (bytes: number): string => `${Math.ceil(bytes / BYTES_IN_MB)}\u00a0MB`;
@@ -26,18 +20,18 @@ const isMetered = (): boolean => {
   return connection?.saveData === true || connection?.type === 'cellular';
 };
 
-const show = ({ done, total, all, fault, forgotten }: Progress): void => {
-  if (forgotten !== undefined) {
-    status.textContent = `${forgotten} pages and files were let go. What every page needs is kept.`;
+const show = (progress: Progress): void => {
+  if ('forgotten' in progress) {
+    status.textContent = `${progress.forgotten} pages and files were let go. What every page needs is kept.`;
     button.disabled = false;
-  } else if (fault !== undefined) {
+  } else if ('fault' in progress) {
     status.textContent =
       'Not all could be saved: the network or the room on this device gave out. What was saved stays; ask again to go on.';
     button.disabled = false;
-  } else if (all) {
-    status.textContent = `All ${total ?? 0} files are saved. The site works without a network.`;
+  } else if (progress.all) {
+    status.textContent = `All ${progress.total} files are saved. The site works without a network.`;
   } else {
-    status.textContent = `${done ?? 0} of ${total ?? 0} files`;
+    status.textContent = `${progress.done} of ${progress.total} files`;
   }
 };
 
@@ -57,7 +51,7 @@ const start = async (): Promise<void> => {
   }
   const response = await fetch(href('/offline/lists.json'));
   if (!response.ok) throw new Error('no lists');
-  const { files, bytes } = (await response.json()) as { files: number; bytes: number };
+  const { files, bytes } = (await response.json()) as Lists;
   button.textContent = `Save the whole site (${inMegabytes(bytes)} on this device)`;
   status.textContent = `${files} files.`;
   button.disabled = false;

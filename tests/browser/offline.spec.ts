@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test as base, expect } from '@playwright/test';
 import type { Page } from '@playwright/test';
+import { HASH_DIGITS, LISTS, type Lists } from '../../src/offline/lists.ts';
 import { serveFiles, type FileServer } from './file-server.ts';
 import { SITE, SUBSTITUTION } from './site.ts';
 
@@ -18,43 +19,54 @@ const test = base.extend<{ host: FileServer }>({
 
 test.use({ serviceWorkers: 'allow' });
 
-interface Lists {
-  edition: string;
-  shell: Record<string, string>;
-  sections: { name: string; hash: string }[];
-}
-
 const built = (path: string): string => readFileSync(join(SITE, path), 'utf8');
 const hashOf = (text: string): string =>
-  createHash('sha256').update(text).digest('hex').slice(0, 16);
+  createHash('sha256').update(text).digest('hex').slice(0, HASH_DIGITS);
+const integrityOf = (text: string): string =>
+  `sha256-${createHash('sha256').update(text).digest('base64')}`;
+
+const CACHES_AN_EDITION = 2;
 
 const isKept = (page: Page, path: string): Promise<boolean> =>
   page.evaluate(
-    async (asked) => (await caches.match(new URL(asked, location.href))) !== undefined,
+    async (asked) =>
+      (await caches.match(new URL(asked, location.href), { ignoreSearch: true })) !== undefined,
     path,
   );
 
 const visit = async (page: Page, address: string): Promise<void> => {
   await page.goto(address);
-  await expect.poll(() => isKept(page, new URL(address).pathname)).toBe(true);
+  await expect.poll(() => isKept(page, new URL(address).pathname), { timeout: 30_000 }).toBe(true);
 };
+
+/** The worker with other texts in the place of those that it was built to keep. */
+const workerWith = (others: readonly (readonly [built: string, other: string])[]): string =>
+  others.reduce(
+    (worker, [was, is]) =>
+      worker.replace(hashOf(was), hashOf(is)).replace(integrityOf(was), integrityOf(is)),
+    built('sw.js'),
+  );
 
 /** Puts out an edition in which the first page says something else; nothing else changes. */
 const publish = (host: FileServer, words: string, served = words): void => {
   const changed = (text: string): string => built('index.html').replace('What it does', text);
-  const lists = JSON.parse(built('offline/lists.json')) as Lists;
+  const lists = JSON.parse(built(LISTS)) as Lists;
   const top = JSON.parse(built('offline/top.json')) as Record<string, string>;
-  top[''] = hashOf(changed(words));
-  const topText = JSON.stringify(top);
-  const edition = `next-${hashOf(topText)}`;
+  const topText = JSON.stringify({ ...top, '': hashOf(changed(words)) });
   const sections = lists.sections.map((one) =>
     one.name === 'top' ? { name: 'top', hash: hashOf(topText) } : one,
   );
-  const shell = { ...lists.shell, '': top[''] };
+  const listsText = JSON.stringify({ ...lists, sections });
   host.instead.set('index.html', changed(served));
   host.instead.set('offline/top.json', topText);
-  host.instead.set('offline/lists.json', JSON.stringify({ ...lists, edition, sections, shell }));
-  host.instead.set('sw.js', built('sw.js').replace(lists.edition, edition));
+  host.instead.set(LISTS, listsText);
+  host.instead.set(
+    'sw.js',
+    workerWith([
+      [built('index.html'), changed(words)],
+      [built(LISTS), listsText],
+    ]),
+  );
 };
 
 const lookForUpdate = (page: Page): Promise<string> =>
@@ -192,7 +204,7 @@ test('a page that was open goes on with the files of its edition after another t
   expect(await asIn(page)).toContain('What is new');
   expect(await asIn(other)).toContain('What it does');
   await other.reload();
-  await expect.poll(() => other.evaluate(() => caches.keys())).toHaveLength(1);
+  await expect.poll(() => other.evaluate(() => caches.keys())).toHaveLength(CACHES_AN_EDITION);
   expect(await asIn(other)).toContain('What is new');
 });
 
