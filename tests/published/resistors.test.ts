@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { powerShare, voltageStood } from '../../src/engine/equations/resistor.ts';
-import { greaterOf, presetOf, wiperCurrent } from '../../src/engine/equations/trimmer.ts';
+import { atWiper, greaterOf, presetOf, wiperCurrent } from '../../src/engine/equations/trimmer.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { knowledgeOf } from '../../src/engine/findings/model.ts';
 
@@ -125,5 +125,43 @@ describe('arithmetic of trimmers against printed answers', () => {
 
   test('a carbon preset of 10 mm acts over 220 degrees (overview of rotation angles)', () => {
     expect((known('carbon-preset', 'turns')?.typ ?? 0) * 360).toBeCloseTo(220, 0);
+  });
+});
+
+describe('a trimmer under load against printed answers', () => {
+  const at = (total: number, setting: number, load: number, bias = 0) =>
+    atWiper({ total, setting, voltage: 10, load, bias });
+
+  test.each([
+    // Printed as bounds on what 10 kΩ lose, of the whole voltage, at the worst setting.
+    [20e3, 0.075],
+    [200e3, 0.0075],
+    [1e6, 0.0015],
+  ])('10 kΩ with %d Ω lose less than %f of the whole voltage (a page on pots)', (load, bound) => {
+    const settings = Array.from({ length: 1001 }, (_none, index) => index / 1000);
+    const worst = Math.max(
+      ...settings.map((setting) => {
+        const { ideal, out } = at(10e3, setting, load);
+        return (ideal - out) / 10;
+      }),
+    );
+    expect(worst).toBeLessThan(bound);
+    expect(worst).toBeGreaterThan(bound * 0.85);
+  });
+
+  test.each([
+    // Printed to the millivolt, by a text on circuit analysis.
+    [1e6, 0.1, 100, 0.001, 3],
+    [1e6, 0.5, 100, 0.002, 4],
+    [1e6, 0.9, 100, 0.01, 2],
+    [100, 0.5, 1e6, 5, 3],
+  ])('%d Ω set to %f with %d Ω gives %f V of 10 V', (total, setting, load, printed, digits) => {
+    expect(at(total, setting, load).out).toBeCloseTo(printed, digits);
+  });
+
+  test('80 nA, the printed bias current of a 741, are 80 mV in 1 MΩ', () => {
+    const { ideal, out, source } = at(4e6, 0.5, 1e15, 80e-9);
+    expect(source).toBe(1e6);
+    expect(ideal - out).toBeCloseTo(0.08, 6);
   });
 });

@@ -13,6 +13,7 @@ const OF_KINDS = [
   'value',
   'mark',
   'mid-travel',
+  'setting',
   'rating',
   'effective',
   'by-wiring',

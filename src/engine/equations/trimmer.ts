@@ -1,3 +1,4 @@
+import { loadedDivider } from './divider.ts';
 import { currentForHeat } from './heat.ts';
 
 /** How a trimmer is used: two terminals by ohms, three by their ratio. */
@@ -53,3 +54,64 @@ export const wiperCurrent = (watt: number, ohm: number): number => currentForHea
 /** What sheets give as "so much per cent or so many ohms, whichever is greater", in ohm. */
 export const greaterOf = (share: number, ohm: number, total: number): number =>
   Math.max(share * total, ohm);
+
+/** A trimmer as a divider, and what hangs on its wiper. */
+export interface WiperLoad {
+  /** End to end, ohm, above 0. */
+  total: number;
+  /** Of its total from the lower end, 0 to 1. */
+  setting: number;
+  /** End to end, V. */
+  voltage: number;
+  /** From the wiper to the lower end, ohm, above 0. */
+  load: number;
+  /** Bias current that the next stage draws besides, A. */
+  bias: number;
+}
+
+/** What stands at the wiper, and what flows. */
+export interface AtWiper {
+  /** Without any load, V. */
+  ideal: number;
+  /** V */
+  out: number;
+  /** Resistance that it looks like, ohm. */
+  source: number;
+  /** Share of the unloaded voltage that the load takes, 0 to 1. */
+  lost: number;
+  /** Share that load and bias current take together; the load alone where no voltage stands there. */
+  shift: number;
+  /** Through the wiper, A. */
+  current: number;
+  /** In the part of the track that carries more, A. */
+  track: number;
+}
+
+/** A trimmer as a divider under load, by Thévenin’s theorem. */
+export const atWiper = ({ total, setting, voltage, load, bias }: WiperLoad): AtWiper => {
+  const { source, lost } = loadedDivider((1 - setting) * total, setting * total, load);
+  const ideal = setting * voltage;
+  const out = (ideal - bias * source) * (1 - lost);
+  const current = out / load + bias;
+  const below = setting > 0 ? out / (setting * total) : voltage / total - current;
+  return {
+    ideal,
+    out,
+    source,
+    lost,
+    shift: ideal > 0 ? 1 - out / ideal : lost,
+    current,
+    // At the upper end the load hangs on the terminal, and no track is left above it.
+    track: setting < 1 ? Math.max(below, below + current) : below,
+  };
+};
+
+/**
+ * How far (V) the loaded voltage falls where the contact of the wiper adds a resistance (ohm):
+ * (V_o + I_B*R_L)*R_c/(R_S + R_L + R_c).
+ */
+export const contactJump = (
+  { out, source }: Pick<AtWiper, 'out' | 'source'>,
+  { load, bias }: Pick<WiperLoad, 'load' | 'bias'>,
+  contact: number,
+): number => ((out + bias * load) * contact) / (source + load + contact);

@@ -7,7 +7,7 @@ import { rangeOf } from '../findings/model.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { effectiveVoltage, spreadOf, valueOf } from './findings/of-part.ts';
 import type { KindCircumstances, KindPart } from './part.ts';
-import { useOf } from './setting.ts';
+import { presetFor, useOf } from './setting.ts';
 
 /** A field to fill, for a finding about a part of some kind. */
 interface Ask {
@@ -41,6 +41,10 @@ const fillings: Readonly<Partial<Record<SumInputRow['takes'], (ask: Ask) => Fill
   value: ({ part }) => [spreadOf(part), part.unit ?? ''],
   mark: ({ part }) => [exactly(valueOf(part)), part.unit ?? ''],
   'mid-travel': ({ part }) => [scale(exactly(valueOf(part)), MIDDLE), part.unit ?? ''],
+  setting: ({ part, circumstances }) => [
+    exactly(presetFor(valueOf(part), 1, circumstances).newRatio),
+    '%',
+  ],
   rating: ({ part: { rating, ratingUnit = '' } }) => [
     rating === undefined ? undefined : exactly(rating),
     ratingUnit,

@@ -78,6 +78,8 @@ export const CONDITIONS = {
   'old-total': range(8000, 8000, 8000),
   'wiper-current': range(0, 0.001, 0.002),
   rotations: range(0, 1000, 2000),
+  load: range(20e3, 20e3, 40e3),
+  'other-leakage': range(0, 0, 1e-4),
 };
 
 export const circumstances = (changed: Partial<KindCircumstances> = {}): KindCircumstances => ({

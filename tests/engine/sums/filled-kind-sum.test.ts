@@ -50,6 +50,10 @@ const SAME: Readonly<Record<string, (sum: Output, circuit: Condition, part: Kind
     'voltage-shift': (sum) => sum('change'),
     'setting-transfer': (sum) => sum('fine') / sum('set'),
     'setting-reach': (sum) => sum('newRatio'),
+    'divider-current': (sum) => Math.max(sum('track'), sum('current')) / sum('most'),
+    'setting-under-load': (sum) => sum('shift'),
+    // The usual part jumps half as far as the worst.
+    'contact-jump': (sum) => sum('jump') / sum('out') / 2,
   };
 
 describe('a finding about a resistor or trimmer fills in its sum', () => {

@@ -20,6 +20,7 @@ import {
   wiperLoad,
   wiperNoise,
 } from './trimmer.ts';
+import { dividerCurrent, settingUnderLoad, wiperJump } from './wiper.ts';
 import {
   gainShift,
   lifeDrift,
@@ -56,6 +57,9 @@ export const kindModels: Readonly<Record<FindingId, KindModel>> = {
   'setting-shift': settingShift,
   'wiper-load': wiperLoad,
   'wiper-noise': wiperNoise,
+  'divider-current': dividerCurrent,
+  'setting-under-load': settingUnderLoad,
+  'contact-jump': wiperJump,
   'pin-pattern': pinPattern,
   'rotation-share': rotationShare,
 };

@@ -1,4 +1,6 @@
 import type { PropertyId } from '../../catalogue.ts';
+import { powerShare } from '../../equations/resistor.ts';
+import { wiperCurrent } from '../../equations/trimmer.ts';
 import { conditionOf, rangeOf, type Outcome } from '../../findings/model.ts';
 import type { Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
@@ -61,3 +63,16 @@ export const effectiveVoltage = (circumstances: KindCircumstances): number =>
 /** From the coldest to the warmest (K). */
 export const warmingSpan = (circumstances: KindCircumstances): number =>
   conditionOf(circumstances, 't-max').max - conditionOf(circumstances, 't-min').min;
+
+/** What the element and, where its sheet says so, its contact carry when warm (A). */
+export const carried = (
+  part: KindPart,
+  total: number,
+  circumstances: KindCircumstances,
+): number => {
+  const knee = rangeOf(circumstances, part, 'full-power-to')?.typ ?? NaN;
+  const end = rangeOf(circumstances, part, 'no-power-from')?.typ ?? NaN;
+  const left = powerShare(knee, end, conditionOf(circumstances, 't-max').max) ?? 0;
+  const contact = rangeOf(circumstances, part, 'wiper-limit')?.typ ?? Infinity;
+  return Math.min(wiperCurrent((part.rating ?? 0) * left, total), contact);
+};

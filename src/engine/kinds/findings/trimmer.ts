@@ -1,12 +1,11 @@
 import { driftBySlope } from '../../equations/drift.ts';
-import { powerShare } from '../../equations/resistor.ts';
-import { greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
+import { greaterOf } from '../../equations/trimmer.ts';
 import { conditionOf, plain } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { mapFalling, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
 import { presetFor, useOf } from '../setting.ts';
-import { fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
+import { carried, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
 
 /** What the new part has to read for the old setting, for every total that it may have (ohm). */
 const settingOf = (part: KindPart, circumstances: KindCircumstances): Range => {
@@ -114,12 +113,10 @@ export const settingShift: KindModel = fromProperties(
 /** Current through the wiper against what the whole element allows at any setting. */
 export const wiperLoad: KindModel = fromProperties(
   ['full-power-to', 'no-power-from'],
-  ({ 'full-power-to': knee, 'no-power-from': end }, part, circumstances) => {
-    const warm = conditionOf(circumstances, 't-max').max;
-    const watt = (part.rating ?? 0) * (powerShare(knee.typ, end.typ, warm) ?? 0);
+  (_known, part, circumstances) => {
     const ampere = conditionOf(circumstances, 'wiper-current').max;
     const { min, typ, max } = spreadOf(part);
-    const share = (ohm: number): number => ampere / wiperCurrent(watt, ohm);
+    const share = (ohm: number): number => ampere / carried(part, ohm, circumstances);
     return { min: share(min), typ: share(typ), max: share(max) };
   },
   (_known, part, circumstances, value) => {

@@ -1,5 +1,4 @@
-import { shareOf, loadedDivider } from '../../equations/divider.ts';
-import { greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
+import { atWiper, contactJump, greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 const ohms = (label: string, symbol: string, usual: string, hint?: string) =>
@@ -40,6 +39,15 @@ export const trimmerWiper = defineSum({
       lowest: 1,
       highest: 1e15,
     }),
+    bias: quantity({
+      label: 'Bias current of the next stage',
+      symbol: 'I_B',
+      unit: 'A',
+      usual: '0',
+      lowest: 0,
+      highest: 0.1,
+      hint: 'drawn through the wiper besides',
+    }),
     contact: shareOfTotal('Contact variation', 'c', '1 %', 'of its sheet, of the total'),
     contactOhm: ohms('or at least', 'R_c0', '3 Ω', 'whichever is greater'),
     end: shareOfTotal('End resistance', 'e_0', '1 %', 'of its sheet, of the total'),
@@ -58,48 +66,58 @@ export const trimmerWiper = defineSum({
     out: { label: 'Voltage at the wiper', symbol: 'V_o', unit: 'V', headline: true },
     ideal: { label: 'Without the load', symbol: 'V_n', unit: 'V' },
     lost: { label: 'Taken by the load', symbol: 'l', unit: 'fraction' },
+    shift: { label: 'Taken by load and bias current', symbol: 's', unit: 'fraction' },
     contactOf: { label: 'Contact resistance, as it varies', symbol: 'R_c', unit: 'ohm' },
     jump: { label: 'Jump as the wiper moves, up to', symbol: 'V_c', unit: 'V' },
     endOf: { label: 'Left at the stop', symbol: 'R_e', unit: 'ohm' },
     lowest: { label: 'Lowest voltage at the stop, up to', symbol: 'V_e', unit: 'V' },
     source: { label: 'Resistance that it looks like', symbol: 'R_S', unit: 'ohm', step: true },
     current: { label: 'Current through the wiper', symbol: 'I', unit: 'A' },
+    track: { label: 'Largest current in the track', symbol: 'I_t', unit: 'A' },
     most: { label: 'Current that the element stands', symbol: 'I_m', unit: 'A' },
   },
   equations: [
     'V_n = n*V',
     'R_S = n*(1 - n)*R_t',
     'l = R_S/(R_S + R_L)',
-    'V_o = V_n*(1 - l)',
+    'V_o = (V_n - I_B*R_S)*(1 - l)',
+    's = 1 - V_o/V_n',
     'R_c = max(c*R_t, R_c0)',
-    'V_c = V_o*R_c/(R_S + R_L + R_c)',
+    'V_c = (V_o + I_B*R_L)*R_c/(R_S + R_L + R_c)',
     'R_e = max(e_0*R_t, R_e0)',
     'V_e = V*R_e/R_t',
-    'I = V_o/R_L',
+    'I = V_o/R_L + I_B',
+    'I_t = max(V_o/(n*R_t), V_o/(n*R_t) + I)',
     'I_m = sqrt(P/R_t)',
   ],
-  at: ({ total, setting, v, load, contact, contactOhm, end, endOhm, p }) => {
-    const upper = (1 - setting) * total;
-    const { ratio, source, lost } = loadedDivider(upper, setting * total, load);
-    const out = v * ratio * (1 - lost);
+  at: ({ total, setting, v, load, bias, contact, contactOhm, end, endOhm, p }) => {
+    const hung = { total, setting, voltage: v, load, bias };
+    const { out, ideal, lost, shift, source, current, track } = atWiper(hung);
     const contactOf = greaterOf(contact, contactOhm, total);
     const endOf = greaterOf(end, endOhm, total);
     return {
       out,
-      ideal: v * ratio,
+      ideal,
       lost,
+      shift,
       contactOf,
-      jump: out * shareOf(contactOf, source + load),
+      jump: contactJump({ out, source }, hung, contactOf),
       endOf,
       lowest: (v * endOf) / total,
       source,
-      current: out / load,
+      current,
+      track,
       most: wiperCurrent(p, total),
     };
   },
-  notes: ({ v, total, p }, { current = 0, most = 0 }) => [
-    ...(current > most
-      ? [{ kind: 'caution' as const, text: 'The wiper carries more than its element stands.' }]
+  notes: ({ v, total, p }, { current = 0, track = 0, most = 0 }) => [
+    ...(Math.max(current, track) > most
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'The wiper or its track carries more than the element stands.',
+          },
+        ]
       : []),
     ...(v ** 2 / total > p
       ? [{ kind: 'caution' as const, text: 'The voltage alone heats it beyond its rated power.' }]
@@ -127,7 +145,7 @@ export const trimmerWiper = defineSum({
     },
   ],
   cautions: [],
-  sources: ['bourns-3296', 'mil-prf-22097j-p7', 'identity'],
+  sources: ['bourns-3296', 'mil-prf-22097j-p7', 'realnfo-loading', 'lm741-ti', 'identity'],
   checks: [
     {
       what: 'From a printed sheet of 25 turns: the contact of 10 kΩ varies by up to 100 Ω, the greater of 1 % and 3 Ω',
@@ -149,6 +167,20 @@ export const trimmerWiper = defineSum({
       expected: { out: 4, lost: 0.2, jump: 0.031746 },
       within: 0.0001,
       source: 'identity',
+    },
+    {
+      what: 'From a textbook: 1 MΩ in the middle with 100 Ω at the wiper gives 2 mV of 10 V',
+      inputs: { total: '1M', setting: '50 %', v: '10', load: '100' },
+      expected: { out: 0.002 },
+      within: 0.001,
+      source: 'realnfo-loading',
+    },
+    {
+      what: 'By the printed bias current of a 741: 80 nA in 1 MΩ are 80 mV, and a trimmer of 4 MΩ in the middle looks like 1 MΩ',
+      inputs: { total: '4M', setting: '50 %', v: '10', load: '1e12', bias: '80n' },
+      expected: { source: 1e6, out: 4.92 },
+      within: 0.0001,
+      source: 'lm741-ti',
     },
   ],
 });
