@@ -12,7 +12,7 @@ import { capital, listed } from '../text/words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
 import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
-import { isKnown, typeNumberIn } from './type-number.ts';
+import { isKnown, typeNumberIn, type TypeNumber } from './type-number.ts';
 
 /** Rows that one answer may list of a kind. */
 const MOST = { readings: 3, names: 6, pairs: 8 } as const;
@@ -95,6 +95,21 @@ const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Readin
 /** A text of letters alone is a name rather than a marking, unless the reader is sure of it. */
 const looksLikeMarking = (text: string): boolean => /\d|^[A-Za-z]\d?[A-Za-z]$/.test(text);
 
+/** Whether every character of a reading was taken for what is written. */
+const isAsWritten = ({ evidence }: Reading): boolean =>
+  evidence.every(({ assumed }) => assumed === undefined);
+
+/**
+ * Whether the best reading as a value comes before what a text is as a type number. A device that is
+ * only named beside a value waits for the value, as do the form of a number and a guess.
+ */
+const isValueFirst = (number: TypeNumber | undefined, best: Reading | undefined): boolean => {
+  if (best === undefined) return false;
+  if (number === undefined) return best.sure !== 'possible';
+  if (!isKnown(number) || number.guessed) return best.sure !== 'possible' && isAsWritten(best);
+  return number.devices.length === 0 && best.sure === 'sure';
+};
+
 /** What the box on the first page says to a text. */
 export interface Answered {
   /** What the text itself is: readings of it as a marking, devices that it names. */
@@ -123,12 +138,7 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
     readings.length > 0
       ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
       : [];
-  // A device that is only named beside a value waits for the value, as does the form of a number.
-  const best = readings[0]?.sure;
-  const isValue =
-    number === undefined || !isKnown(number)
-      ? best !== undefined && best !== 'possible'
-      : number.devices.length === 0 && best === 'sure';
+  const isValue = isValueFirst(number, readings[0]);
   const rest = (): Markup[] => {
     const codes = codeLinks(catalogue, mark, readings);
     return [

@@ -84,12 +84,24 @@ const isLeftOf = (worn: string, number: string): boolean =>
   worn.length === number.length &&
   [...worn].every((character, at) => character === WORN || character === number[at]);
 
+/** Characters of a number that must be left where letters before or behind it are left as well. */
+const SHORTEST_AMONG_LETTERS = 2;
+
+const leftOf = (word: string): number => word.replaceAll(WORN, '').length;
+
 /** Devices whose number a word with worn characters may be, where enough of it is left. */
-const devicesWorn = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
+export const devicesWorn = (catalogue: Catalogue, texts: readonly string[]): DeviceRow[] => {
   const forms = tellingWords(texts)
     .filter((word) => word.includes(WORN))
-    .flatMap((word) => printedForms(catalogue, word).map(({ number }) => number))
-    .filter((word) => word.replaceAll(WORN, '').length >= SHORTEST);
+    .flatMap((word) =>
+      printedForms(catalogue, word)
+        .map(({ number }) => number)
+        .filter(
+          (number) =>
+            leftOf(number) >= SHORTEST ||
+            (leftOf(word) > SHORTEST && leftOf(number) >= SHORTEST_AMONG_LETTERS),
+        ),
+    );
   return catalogue.devices.devices.filter((device) =>
     numbersOf(device).some((number) => forms.some((form) => isLeftOf(form, number))),
   );

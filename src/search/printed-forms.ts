@@ -12,6 +12,8 @@ export const plain = (text: string): string =>
   // A small L between figures is a one: as a capital it would be a letter for good.
   text
     .replaceAll(/(?<=\d)l(?=\d)/gu, '1')
+    // The micro sign of makers is written as a U.
+    .replaceAll(/[\u00b5\u03bc]/gu, 'U')
     .toUpperCase()
     .replaceAll(/[\s\-./]/gu, '');
 

@@ -1,6 +1,7 @@
 import type { Catalogue, Reading } from '../engine/index.ts';
 import type { AffixRow, DeviceRow, NumberSystemRow } from '../schemas/devices.ts';
 import { calledIn, devicesCalled } from './devices.ts';
+import { guessedNumber } from './guessed-number.ts';
 import { knownNumber, type KnownNumber } from './known-numbers.ts';
 import { numbersIn, type NumberIn } from './numbers-in.ts';
 import { asSeen, plain, printedForms } from './printed-forms.ts';
@@ -20,9 +21,14 @@ export interface TypeNumber {
   letters: readonly AffixRow[];
   /** Other words of the mark, with what they may be. */
   beside: NumberIn['beside'];
+  /** Whether it is no number as it stands: letters before it are not known, or some of it is worn. */
+  guessed: boolean;
   /** Whether a reading as a capacitor or resistor is unlikely beside it. */
   sure: boolean;
 }
+
+/** What a part of a mark is, whatever else it may be read as. */
+type What = Omit<TypeNumber, 'sure'>;
 
 /** Letters that may follow where a row says that any may. */
 const ANY_LETTERS = '[A-Z]{0,5}';
@@ -47,8 +53,9 @@ const LONG_BEGINNING = 3;
 const systemOf = (catalogue: Catalogue, number: string): NumberSystemRow | undefined => {
   if (!ONE_NUMBER.test(number)) return undefined;
   const rows = catalogue.devices.numberSystems;
-  const bare = plain(number);
-  const own = rows.find((row) => isOf(row, bare));
+  // Figures behind a dash are a grade or a voltage.
+  const bare = [plain(number), plain(number.replace(/-\d+$/u, ''))];
+  const own = rows.find((row) => bare.some((one) => isOf(row, one)));
   if (own !== undefined) return own;
   const long = rows.filter(({ starts }) => starts.length >= LONG_BEGINNING);
   const forms = printedForms(catalogue, number).map((form) => form.number);
@@ -73,10 +80,7 @@ const knownOf = (catalogue: Catalogue, marks: readonly string[]): KnownNumber[] 
 };
 
 /** What one part of a mark is, apart from how sure it is. */
-const whatIs = (
-  catalogue: Catalogue,
-  { number, beside }: NumberIn,
-): Omit<TypeNumber, 'sure'> | undefined => {
+const whatIs = (catalogue: Catalogue, { number, beside }: NumberIn): What | undefined => {
   const { devices, letters } = calledIn(catalogue, [number]);
   const systems = catalogue.devices.numberSystems;
   const bare = plain(number);
@@ -94,13 +98,23 @@ const whatIs = (
     known,
     letters: devices.length > 0 ? letters : (known[0]?.letters ?? []),
     beside,
+    guessed: false,
     ...(system ? { system } : {}),
   };
 };
 
 /** Whether more is known than the form of the number. */
-export const isKnown = ({ devices, shortened, known }: Omit<TypeNumber, 'sure'>): boolean =>
+export const isKnown = ({ devices, shortened, known }: What): boolean =>
   devices.length + shortened.length + known.length > 0;
+
+/** What a mark may be where it is no number as it stands. */
+const guessIn = (catalogue: Catalogue, mark: string): What | undefined => {
+  const guess = guessedNumber(catalogue, mark);
+  return guess === undefined ? undefined : { ...guess, shortened: [], guessed: true };
+};
+
+/** Figures alone, or with one letter behind them, may as well be a code for a value: `4021F`. */
+const VALUE_TOO = /^\d+[A-Z]?$/u;
 
 /**
  * What a mark is as a type number of the trade, or nothing. It must be the whole mark, but for what
@@ -116,12 +130,12 @@ export const typeNumberIn = (
 ): TypeNumber | undefined => {
   const parts = numbersIn(catalogue, mark);
   const found = parts.flatMap((part) => whatIs(catalogue, part) ?? []);
-  const what = found.find(isKnown) ?? found[0];
+  const what = found.find(isKnown) ?? found[0] ?? guessIn(catalogue, mark);
   if (what === undefined) return undefined;
   const [best] = readings;
   // A reading that leaves letters over is poor beside a number that takes them all.
   const poor = best === undefined || best.sure === 'possible' || best.notUnderstood.length > 0;
-  // Digits alone may as well be a code for a value.
-  const telling = what.devices.length > 0 || (what.known.length > 0 && /[A-Z]/iu.test(mark));
-  return { ...what, sure: telling && poor };
+  const telling =
+    what.devices.length > 0 || (what.known.length > 0 && !VALUE_TOO.test(plain(mark)));
+  return { ...what, sure: telling && poor && !what.guessed };
 };

@@ -129,6 +129,17 @@ const isRangeWithVolts = (parse: Parse): boolean => {
   );
 };
 
+/** Whether the tolerance is greater than the value: nobody makes 0.27 pF of ±2 pF. */
+const isToleranceAboveValue = (parse: Parse): boolean => {
+  const value = valueSaid(parse)?.value;
+  return (
+    value !== undefined &&
+    said(parse, 'tolerance').some(
+      ({ tolerance }) => tolerance.unit !== 'fraction' && tolerance.minus > value,
+    )
+  );
+};
+
 /** Whether nothing is read but what is not of a capacitor or resistor. */
 const isOtherAlone = ({ taken }: Parse): boolean =>
   taken.every(
@@ -146,6 +157,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   voltsBeside(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
+  (isToleranceAboveValue(parse) ? weights.toleranceAboveValue : 0) +
   (isTooPreciseForPot(parse) ? weights.taperOfPrecisePart : 0) +
   (testBelowRating(parse) ? weights.testBelowRating : 0) +
   bodyHinted(lexicon, parse.bodies) +

@@ -120,6 +120,8 @@ export const weights = {
   noSeries: { bare: -3.5, precise: -2, unit: -0.3 },
   /** The value cannot be had in the body. */
   outsideBody: -3,
+  /** The tolerance is greater than the value. */
+  toleranceAboveValue: -4,
   /** The voltage is lower than parts marked in such a way have. */
   voltageTooLow: -3,
   /** A voltage beside a value that is likely only with one. */
