@@ -31,10 +31,16 @@ const against = (value: number, limit: number): number => {
   return value <= limit ? 0 : Infinity;
 };
 
+/** The same from below: no ratio says how far nothing, or less, falls short of something. */
+const shortOf = (value: number, limit: number): number => {
+  if (limit > 0 && value > 0) return limit / value;
+  return value >= limit ? 0 : Infinity;
+};
+
 const ratioOf = (model: Pick<FindingModel, 'beyond'>, value: number, limit: Limit): number => {
   if (model.beyond !== undefined) return model.beyond(value, limit);
   const high = limit.high === undefined ? 0 : against(value, limit.high);
-  const low = limit.low === undefined ? 0 : limit.low / value;
+  const low = limit.low === undefined ? 0 : shortOf(value, limit.low);
   return Math.max(high, low);
 };
 

@@ -107,6 +107,10 @@ describe('how far beyond a limit', () => {
     ['nothing against a limit of nothing', 0, { high: 0 }, 0],
     ['something against a limit of nothing', 1, { high: 0 }, Infinity],
     ['nothing against a lower limit', 0, { low: 1 }, Infinity],
+    ['less than nothing against a lower limit', -2, { low: 1 }, Infinity],
+    ['less than nothing against a lower limit of nothing', -2, { low: 0 }, Infinity],
+    ['something against a lower limit of nothing', 2, { low: 0 }, 0],
+    ['nothing against a lower limit of nothing', 0, { low: 0 }, 0],
     ['without any limit', 7, {}, 0],
   ])('%s', (_name, value, limit, beyond) => {
     expect(beyondLimit(plain, exactly(value), limit)).toEqual({
