@@ -11,6 +11,7 @@ import { deviceAnswer } from './answer.ts';
 import { asksTable } from './asks.ts';
 import { deviceNumbers } from './numbers.ts';
 import { citedBy, deviceResults } from './results.ts';
+import { socketFigure } from './socket-drawing.ts';
 
 const part = (id: string, title: string, ...inside: Markup[]): Markup =>
   h(
@@ -81,6 +82,7 @@ export const devicePage = (
       ),
       asksTable(catalogue, use),
       h('p', {}, `Trap: ${sentence(use.trap)}`),
+      ...socketFigure(catalogue, old),
     ),
     ...(cautions.length === 0
       ? []

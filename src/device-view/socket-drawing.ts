@@ -1,0 +1,64 @@
+import { partsDrawing, type PartSpec } from '../drawing/index.ts';
+import { deviceKnowledge, type Catalogue } from '../engine/index.ts';
+import { h, type Element } from '../markup/node.ts';
+import type { DeviceRow } from '../schemas/devices.ts';
+
+const FAMILY = 'socket';
+const MM_PER_M = 1e3;
+const USUAL_HEIGHT = 4;
+
+/** Pins of a socket, by what its function is for; nothing for other devices. */
+export const pinsOfSocket = ({ family, function: does }: DeviceRow): number | undefined => {
+  const pins = family === FAMILY ? Number(/-(\d+)$/u.exec(does)?.[1] ?? NaN) : NaN;
+  return Number.isInteger(pins) ? pins : undefined;
+};
+
+/**
+ * A socket seen from above: as wide as the distance of its rows, with a pin for each contact. Nothing
+ * for other devices and where the distance of the rows is not known.
+ */
+export const socketSpec = (catalogue: Catalogue, device: DeviceRow): PartSpec | undefined => {
+  const pins = pinsOfSocket(device);
+  const known = (property: string): number | undefined => {
+    const typ = deviceKnowledge(catalogue, device, property)?.range.typ;
+    return typ === undefined ? undefined : typ * MM_PER_M;
+  };
+  const pitch = known('row-pitch');
+  if (pins === undefined || pitch === undefined) return undefined;
+  const look = catalogue.job.packageLooks.find(
+    ({ pitch_mm }) => Math.abs(pitch_mm - pitch) < 0.01 * pitch,
+  );
+  if (look === undefined) return undefined;
+  return {
+    form: 'dip',
+    length: (pins / 2) * look.step_mm,
+    width: look.width_mm,
+    height: known('seat-height') ?? USUAL_HEIGHT,
+    pitch,
+    pins,
+  };
+};
+
+/** What the drawing shows, for those who listen. */
+const inWords = (name: string, pins: number): string =>
+  `${name} seen from above, notch to the left: pin 1 at the lower left, pin ${String(pins / 2)} at the ` +
+  `lower right, pin ${String(pins / 2 + 1)} at the upper right, pin ${String(pins)} at the upper left`;
+
+/** A socket with its notch and the pins at its corners, over a millimetre rule; nothing for other devices. */
+export const socketFigure = (catalogue: Catalogue, device: DeviceRow): Element[] => {
+  const spec = socketSpec(catalogue, device);
+  if (spec === undefined) return [];
+  const { pins = 0 } = spec;
+  return [
+    h(
+      'figure',
+      { class: 'socket-figure' },
+      partsDrawing([{ spec }], { views: 'first', label: inWords(device.name, pins) }),
+      h(
+        'figcaption',
+        { class: 'small quiet' },
+        'From above, pin 1 beside the notch; the numbers run round against the clock. From the solder side they run with it. Look which way the old one points before it comes out.',
+      ),
+    ),
+  ];
+};
