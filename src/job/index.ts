@@ -74,6 +74,7 @@ export { linesFromRows, type LinesIn } from './lines-in.ts';
 export { tableOut } from './table-out.ts';
 export { alternating } from './alternating.ts';
 export { understandWith, understoodLine, type Understood } from './understood.ts';
+export { haveColours, type ReadColourRow } from './colours-of-line.ts';
 export type { Ask, AskChoice } from './ask.ts';
 export {
   commonFields,

@@ -7,12 +7,15 @@ type Told = Pick<PartOfLine, 'type' | 'capacitance' | 'tolerance' | 'ratedVoltag
 
 const only = (typ: number): Range => ({ min: typ, typ, max: typ });
 
-/** The tolerance as a fraction of the value, whatever it is marked as. */
-const toleranceOf = ({ tolerance, capacitance }: Reading): Told['tolerance'] => {
-  if (tolerance === undefined || capacitance === undefined || tolerance.unit === 'ohm')
-    return undefined;
-  const whole = tolerance.unit === 'F' ? capacitance.typ : 1;
-  return { minus: tolerance.minus / whole, plus: tolerance.plus / whole };
+/** The tolerance as a fraction of the value, whatever it is marked as; nothing without a value. */
+export const toleranceOf = ({ tolerance, capacitance, resistance }: Reading): Told['tolerance'] => {
+  const whole = { fraction: 1, F: capacitance?.typ, ohm: resistance?.typ }[
+    tolerance?.unit ?? 'fraction'
+  ];
+  const isOfValue = capacitance !== undefined || resistance !== undefined;
+  return tolerance === undefined || whole === undefined || !isOfValue
+    ? undefined
+    : { minus: tolerance.minus / whole, plus: tolerance.plus / whole };
 };
 
 /** What a reading of a capacitor's marking tells; the type only where it suggests a single one. */
@@ -53,6 +56,8 @@ export const inWords = (reading: Reading): string => {
     reading.resistance && formatValue(reading.resistance.typ, 'ohm'),
     tolerance && printTolerance(tolerance),
     ratedVoltage && formatValue(ratedVoltage.typ, 'V'),
+    // Colours may say the same on parts of another look.
+    reading.colours?.name,
   ]
     .filter((part) => part !== undefined)
     .join(', ');

@@ -19,6 +19,7 @@ import {
   type Read,
 } from '../substitution/typed-numbers.ts';
 import type { Ask } from './ask.ts';
+import { toleranceOf } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
 
@@ -33,14 +34,9 @@ const told = (
   { unit }: KindRow,
 ): { value?: Range | undefined; tolerance?: Tolerance | undefined } => {
   const typ = unit === 'ohm' ? reading?.resistance?.typ : undefined;
-  if (typ === undefined) return {};
-  const marked = reading?.tolerance;
-  const whole = marked?.unit === 'ohm' ? typ : 1;
-  const tolerance =
-    marked === undefined || marked.unit === 'F'
-      ? undefined
-      : { minus: marked.minus / whole, plus: marked.plus / whole };
-  return { value: only(typ), tolerance };
+  return reading === undefined || typ === undefined
+    ? {}
+    : { value: only(typ), tolerance: toleranceOf(reading) };
 };
 
 /** Whether a text is a number in another unit, such as volts where watts are read. */

@@ -9,6 +9,7 @@ import {
 import type { TypeRow } from '../schemas/types.ts';
 import { findNames } from '../search/names.ts';
 import type { Ask } from './ask.ts';
+import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
 import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
 import type { Line } from './model.ts';
@@ -27,13 +28,20 @@ const SAME = 0.01;
 /** Most answers that are offered to one question. */
 const MOST_CHOICES = 8;
 
-const readingsOf = (catalogue: Catalogue, { marking, kind, type }: Line): Reading[] => {
+const readingsOf = (
+  catalogue: Catalogue,
+  line: Line,
+  readColourRow: ReadColourRow | undefined,
+): Reading[] => {
+  const { marking, kind, type } = line;
   // What has a resistance as its value is marked as resistors are.
   const isResistance =
     Object.hasOwn(catalogue.kinds, kind) && catalogue.kinds[kind]?.unit === 'ohm';
   const own = isResistance ? 'resistor' : kind;
   const isOther = own !== '' && own !== 'capacitor' && own !== 'resistor';
   if (marking.trim() === '' || isOther) return [];
+  const colours = coloursOf(catalogue, line);
+  if (colours !== undefined) return readingsOfColours(readColourRow?.(colours) ?? [], own, type);
   return readMarking(catalogue, marking, {
     ...(own === 'capacitor' || own === 'resistor' ? { kind: own } : {}),
     ...(Object.hasOwn(catalogue.types, type) ? { type } : {}),
@@ -217,10 +225,15 @@ const understoodOther = (
 /**
  * What a line means. What is typed holds; a marking that reads in one way fills what is not typed.
  * Whatever is not sure is asked, and a position is only ever offered. Never throws.
+ * @param readColourRow reads markings that are a row of colours; without it they stay unread
  */
-export const understoodLine = (catalogue: Catalogue, said: Line): Understood => {
+export const understoodLine = (
+  catalogue: Catalogue,
+  said: Line,
+  readColourRow?: ReadColourRow,
+): Understood => {
   const line = { ...said, kind: kindMeant(catalogue, said.kind) };
-  const readings = readingsOf(catalogue, line);
+  const readings = readingsOf(catalogue, line, readColourRow);
   const settled = settledOf(readings, line);
   const other = understoodOther(catalogue, line, settled);
   if (other !== undefined)
@@ -234,8 +247,8 @@ export const understoodLine = (catalogue: Catalogue, said: Line): Understood => 
 
 /** The same for `planJob`: the part with its questions. */
 export const understandWith =
-  (catalogue: Catalogue): Understand =>
+  (catalogue: Catalogue, readColourRow?: ReadColourRow): Understand =>
   (line) => {
-    const { part, asks } = understoodLine(catalogue, line);
+    const { part, asks } = understoodLine(catalogue, line, readColourRow);
     return { ...part, asks };
   };

@@ -1,21 +1,20 @@
 import { href } from '../components/links.ts';
-import { readColours, type Catalogue, type Habit } from '../engine/index.ts';
+import type { Catalogue, Habit } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { valueText } from '../reading/colours/results.ts';
-import { emptyState, searchOf, type LayoutRow } from '../reading/colours/state.ts';
+import { readColourRow, type RowReading } from '../reading/colours/row.ts';
+import { emptyState, searchOf } from '../reading/colours/state.ts';
 
 /** Parts with so many colours that are offered. */
 const MOST_PARTS = 6;
 
 const partLine = (
   catalogue: Catalogue,
-  layout: LayoutRow,
+  { layout, readings: [best] }: RowReading,
   colours: readonly string[],
   habit: Habit | undefined,
-): { score: number; line: Markup } | undefined => {
+): { score: number; line: Markup } => {
   const state = { ...emptyState(catalogue.markings, layout.id), marks: colours };
-  const [best] = readColours(catalogue, { form: layout.form, colours });
-  if (best === undefined) return undefined;
   const marking = best.colours;
   return {
     score: { sure: 2, likely: 1, possible: 0 }[best.sure],
@@ -36,9 +35,8 @@ export const colourAnswer = (
   colours: readonly string[],
   habit?: Habit,
 ): Markup | undefined => {
-  const lines = catalogue.markings.colourLayouts
-    .filter(({ labels }) => labels.length === colours.length)
-    .flatMap((layout) => partLine(catalogue, layout, colours, habit) ?? [])
+  const lines = readColourRow(catalogue, colours)
+    .map((one) => partLine(catalogue, one, colours, habit))
     .toSorted((a, b) => b.score - a.score)
     .slice(0, MOST_PARTS)
     .map(({ line }) => line);

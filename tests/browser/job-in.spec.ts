@@ -189,3 +189,21 @@ test.describe('without scripts', () => {
     await expect(page.getByRole('region', { name: 'What to buy' })).toContainText('spare');
   });
 });
+
+test('bands named in a marking are read, by what is fetched for them', async ({ page }) => {
+  const fetched: string[] = [];
+  page.on('request', (request) => fetched.push(new URL(request.url()).pathname));
+  const hasColours = () => fetched.some((path) => path.endsWith('/catalogue/colours.json'));
+  await page.goto('/job/');
+  await paste(page, 'Ref\tKind\tMarking\nC1\tcapacitor\t104K 100V\n', FIRST);
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.locator('.question').first()).toBeVisible();
+  expect(hasColours()).toBe(false);
+  await paste(page, 'Ref\tKind\tMarking\tValue\nR1\tresistor\tbrown black orange gold\t1k\n');
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  const ask = page.locator('.question', { hasText: 'the marking reads as 10' });
+  await expect(ask).toContainText('R1');
+  expect(hasColours()).toBe(true);
+  await ask.getByRole('button', { name: /10.kΩ|Take this/u }).click();
+  await expect(page.getByLabel('Value, row 2', { exact: true })).toHaveValue('10k');
+});

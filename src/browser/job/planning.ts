@@ -1,5 +1,13 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { newPlanCache, planSteps, understandWith, type Job, type Plan } from '../../job/index.ts';
+import {
+  haveColours,
+  newPlanCache,
+  planSteps,
+  understandWith,
+  type Job,
+  type Plan,
+  type ReadColourRow,
+} from '../../job/index.ts';
 import { cataloguePart } from '../catalogue-part.ts';
 import { takeSteps } from '../turns.ts';
 
@@ -9,9 +17,27 @@ import { takeSteps } from '../turns.ts';
 const TURN = 25;
 
 const loaded = new Map<string, Catalogue>();
-const cache = newPlanCache();
+let cache = newPlanCache();
 
 export const catalogueAt = (slice: string): Catalogue | undefined => loaded.get(slice);
+
+let readColourRow: ReadColourRow | undefined;
+
+/** Fetches what reads rows of colours, once a line has some; without it they stay unread. */
+const fetchColours = async (reading: Catalogue, { lines }: Job): Promise<void> => {
+  if (readColourRow !== undefined || !haveColours(reading, lines)) return;
+  try {
+    const [row, catalogue] = await Promise.all([
+      import('../../reading/colours/row.ts'),
+      cataloguePart('colours'),
+    ]);
+    readColourRow ??= (colours) => row.readColourRow(catalogue, colours);
+    // What was understood without colours is understood anew.
+    cache = newPlanCache();
+  } catch {
+    // The next change tries again; what is typed beside the marking holds meanwhile.
+  }
+};
 
 let run = 0;
 
@@ -35,7 +61,10 @@ export const planInTurns = async (job: Job): Promise<Plan | undefined> => {
   const mine = run;
   const isWanted = () => mine === run;
   const missing = new Set<string>();
-  const understand = understandWith(await cataloguePart('reading'));
+  const reading = await cataloguePart('reading');
+  await fetchColours(reading, job);
+  if (!isWanted()) return undefined;
+  const understand = understandWith(reading, readColourRow);
   for (;;) {
     const steps = planSteps(job, { catalogueAt, cache, understand });
     const plan = await takeSteps(steps, isWanted, TURN);
