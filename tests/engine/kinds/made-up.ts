@@ -70,6 +70,7 @@ export const CONDITIONS = {
   't-min': range(0, 10, 10),
   't-max': range(40, 60, 120),
   'v-surge': range(100, 100, 100),
+  charged: range(50e-6, 80e-6, 100e-6),
   'v-fault': range(50, 75, 100),
   sensitivity: range(0.1, 0.2, 0.5),
   frequency: range(20, 20, 20),

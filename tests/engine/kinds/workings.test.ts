@@ -81,7 +81,11 @@ describe('a working', () => {
     [1, 'the thin element burns open at a surge that a solid one takes'],
   ])('of a surge, %f: %s', (typ, words) => {
     const value = range(typ, typ, typ);
-    expect(kindModels['surge-duty']?.working(part, circumstances(), value)).toBe(words);
+    const said = kindModels['surge-duty']?.working(part, circumstances(), value);
+    // 100 µF × (100 V)² / 2, and (100 V)² / 10 kΩ.
+    expect(said?.replaceAll('\u00a0', ' ')).toBe(
+      `charging 100 µF to 100 V puts 500 mJ into it, 1 W at first, 2 × its 500 mW: ${words}`,
+    );
   });
 
   it.each([

@@ -1,4 +1,5 @@
 import { dissipation } from '../../equations/heat.ts';
+import { storedEnergy } from '../../equations/inrush.ts';
 import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
 import { conditionOf, rangeOf } from '../../findings/model.ts';
 import { formatValue } from '../../quantities/index.ts';
@@ -74,6 +75,26 @@ export const overloadVoltage: KindModel = fromProperties(
     `${formatValue(conditionOf(circumstances, 'v-surge').max, 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
 );
 
+/** What charging a capacitor through the part puts into it: at first, and until it is charged. */
+const pulseWords = (part: KindPart, circumstances: KindCircumstances): string => {
+  const volts = conditionOf(circumstances, 'v-surge').max;
+  const farad = conditionOf(circumstances, 'charged').max;
+  const peak = dissipation(volts, valueOf(part));
+  return (
+    `charging ${formatValue(farad, 'F')} to ${formatValue(volts, 'V')} puts ` +
+    `${formatValue(storedEnergy(farad, volts), 'J')} into it, ${formatValue(peak, 'W')} at first, ` +
+    `${formatValue(peak / (part.rating ?? NaN), 'ratio')} its ${formatValue(part.rating ?? NaN, 'W')}`
+  );
+};
+
+/** What an element does in a surge, by its grade. */
+const surgeWords = (grade: number): string => {
+  if (grade >= 1) return 'the thin element burns open at a surge that a solid one takes';
+  return grade > 0
+    ? 'takes moderate surges only: see the pulse curve of its sheet'
+    : 'the whole body or the wire takes the heat of a surge';
+};
+
 /** Whether the element takes short heavy surges. */
 export const surgeDuty: KindModel = {
   measure: (part, circumstances) => {
@@ -82,12 +103,8 @@ export const surgeDuty: KindModel = {
       ? { status: 'unknown', missing: ['surge-weak'] }
       : { status: 'known', value: exactly(weak.max), properties: ['surge-weak'] };
   },
-  working: (_part, _circumstances, value) => {
-    if (value.typ >= 1) return 'the thin element burns open at a surge that a solid one takes';
-    return value.typ > 0
-      ? 'takes moderate surges only: see the pulse curve of its sheet'
-      : 'the whole body or the wire takes the heat of a surge';
-  },
+  working: (part, circumstances, value) =>
+    `${pulseWords(part, circumstances)}: ${surgeWords(value.typ)}`,
 };
 
 /** Heat (W) that the voltage of a fault makes in a resistance (ohm). */
