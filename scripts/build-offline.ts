@@ -15,13 +15,13 @@ import { injectManifest, type ManifestTransform } from '@serwist/build';
 import { build } from 'vite';
 import { HASH_DIGITS, LISTS, listOf, type Lists } from '../src/offline/lists.ts';
 import { sectionOf } from '../src/offline/section-of.ts';
+import { MOST_SHELL_BYTES, SHELL } from './offline-shell.ts';
 import { SITE } from './site-folder.ts';
 
 /** Lists every built file with its hash, a section each, and makes the worker that keeps them. */
 
 /** Holds the pages over again. */
 const ONE_FILE = 'understudy-offline.html';
-const MOST_SHELL_BYTES = 2_000_000;
 
 interface File {
   path: string;
@@ -64,16 +64,6 @@ const hashesOf = (some: readonly File[]): Record<string, string> =>
   Object.fromEntries(some.map(({ path, hash }) => [path, hash]));
 
 const bytesOf = (some: readonly File[]): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
-
-/** What every page needs, and what one sees without a network. */
-const SHELL = [
-  '_astro/**',
-  'index.html',
-  'offline/index.html',
-  'icon.svg',
-  'manifest.webmanifest',
-  'catalogue/reading.json',
-];
 
 const sections = [...Map.groupBy(files, ({ path }) => sectionOf(path))].map(([name, some]) => {
   const text = JSON.stringify(hashesOf(some));
@@ -123,7 +113,7 @@ const { count, size, warnings } = await injectManifest({
   swSrc: join(folder, 'sw.js'),
   swDest: join(SITE, 'sw.js'),
   globDirectory: SITE,
-  globPatterns: [...SHELL, LISTS],
+  globPatterns: [...SHELL],
   maximumFileSizeToCacheInBytes: MOST_SHELL_BYTES,
   manifestTransforms: [asAsked],
 });
