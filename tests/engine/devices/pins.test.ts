@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { deviceModels } from '../../../src/engine/devices/models/index.ts';
 import { comparePins, pinDifferences } from '../../../src/engine/devices/pins.ts';
+import { exactly } from '../../../src/engine/quantities/range.ts';
 import type { PinFunctionRow, PinRow } from '../../../src/schemas/devices.ts';
-import { catalogueWith, device, pin } from './made-up.ts';
+import { catalogueWith, device, pin, use } from './made-up.ts';
 
 /** What becomes of each pin of a made-up order in another. */
 
@@ -106,5 +108,53 @@ describe('orders of pins that a number is sold with', () => {
   it('are not compared where none is known', () => {
     expect(compared([], ['usual'])).toBeUndefined();
     expect(compared(['usual'], [])).toBeUndefined();
+  });
+});
+
+describe('what is said of the pins of another device', () => {
+  const long = Array.from({ length: 6 }, () => 'input');
+  const pins = orders({
+    usual: ['supply', 'input', 'null'],
+    turned: ['input', 'supply', 'balance'],
+    long,
+    supplies: long.map(() => 'supply'),
+  });
+  const catalogue = catalogueWith({ pinFunctions, pins });
+  const told = (id: string, from: string[], to: string[]) => {
+    const where = { catalogue, use, conditions: {}, original: device('a', { pinouts: from }) };
+    const stranger = device('b', { pinouts: to });
+    const outcome = deviceModels[id]?.measure(stranger, where);
+    const value = outcome?.status === 'known' ? outcome.value : undefined;
+    return { value, words: deviceModels[id]?.working(stranger, where, exactly(0)), outcome };
+  };
+
+  it.each<[string, string[], string[], [number, number], string]>([
+    ['pins', ['usual'], ['usual'], [0, 0], 'every pin does the same'],
+    [
+      'pins',
+      ['usual'],
+      ['turned'],
+      [2, 2],
+      'pin 1: the supply becomes the input, pin 2: the input becomes the supply',
+    ],
+    ['trim-pins', ['usual'], ['turned'], [0, 1], 'pin 3: the null becomes the balance'],
+    ['trim-pins', ['usual'], ['usual'], [0, 0], 'every pin does the same'],
+    ['pins-in-doubt', ['usual'], ['usual', 'turned'], [0, 2], 'from 0 to 2 pins'],
+    ['pins-in-doubt', ['usual'], ['turned'], [0, 0], 'one order'],
+  ])('%s, %o by %o', (id, from, to, [min, max], words) => {
+    const { value, words: said } = told(id, from, to);
+    expect([value?.min, value?.max]).toEqual([min, max]);
+    expect(said).toContain(words);
+  });
+
+  it('names the first four of many, and counts the others', () => {
+    const { words } = told('pins', ['long'], ['supplies']);
+    expect(words?.match(/pin \d:/gu)).toHaveLength(4);
+    expect(words).toMatch(/, 2 more$/u);
+    expect(told('pins', ['usual'], ['turned']).words).not.toContain('more');
+  });
+
+  it('is nothing where an order is not known', () => {
+    expect(told('pins', ['usual'], []).outcome).toEqual({ status: 'unknown', missing: ['pins'] });
   });
 });

@@ -2,6 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { deviceFields } from '../../../src/device-view/numbers.ts';
 import { usualNumbers } from '../../../src/engine/index.ts';
+import {
+  catalogueWith,
+  condition,
+  demand,
+  device as madeUp,
+  figure,
+  finding,
+  use,
+} from './made-up.ts';
 import { named } from './named.ts';
 
 const catalogue = loadCatalogue();
@@ -42,5 +51,62 @@ describe('what a use is reckoned with where nothing is said', () => {
         for (const [index, { range }] of usualNumbers(catalogue, use, old).entries())
           expect(range.typ).toBeLessThanOrEqual(plain[index]?.range.typ ?? 0);
     }
+  });
+});
+
+describe('what the old part bears', () => {
+  const asks = (said: Parameters<typeof demand>[1]) => demand('load', { limit: 80, ...said });
+  const rated = finding('load', {
+    unit: '%',
+    better: 'low',
+    properties: ['load-max'],
+    conditions: ['load-current'],
+  });
+  const usual = (
+    demands = [asks({})],
+    findings = [rated],
+    figures = [figure('old', 'load-max', { typ: 0.5, unit: 'A' })],
+  ) =>
+    usualNumbers(
+      catalogueWith({
+        demands,
+        findings,
+        figures,
+        conditions: [
+          condition('load-current', 1, { min: 0.5, max: 2, follows: 'rating' }),
+          condition('load-current', 9, { position: 'there', follows: 'rating' }),
+        ],
+      }),
+      use,
+      madeUp('old'),
+    ).map(({ condition: id, range, isBorne }) => [id, range, isBorne]);
+  const borne = (most: number) => [['load-current', { min: most, typ: most, max: most }, true]];
+  const asEver = [['load-current', { min: 0.5, typ: 1, max: 2 }, false]];
+
+  test('is the share of its rating that the use allows', () => {
+    expect(usual()).toEqual(borne(0.4));
+  });
+
+  test('is the least of what several demands allow', () => {
+    expect(usual([asks({}), asks({ limit: 60 })])).toEqual(borne(0.3));
+  });
+
+  test.each<[string, ReturnType<typeof usual>]>([
+    ['a demand of little weight', usual([asks({ weight: 'strong' })])],
+    ['a demand of another use', usual([asks({ position: 'there' })])],
+    ['a demand without a limit', usual([asks({ limit: undefined })])],
+    ['a finding that is no share', usual(undefined, [{ ...rated, unit: 'A' }])],
+    ['a finding that is better high', usual(undefined, [{ ...rated, better: 'high' }])],
+    ['two properties', usual(undefined, [{ ...rated, properties: ['load-max', 'gain'] }])],
+    ['two conditions', usual(undefined, [{ ...rated, conditions: ['load-current', 'supply'] }])],
+    ['another condition', usual(undefined, [{ ...rated, conditions: ['supply'] }])],
+    ['a rating that nobody knows', usual(undefined, undefined, [])],
+    ['a finding that there is not', usual(undefined, [])],
+    [
+      'a rating that bears more',
+      usual(undefined, undefined, [figure('old', 'load-max', { typ: 5, unit: 'A' })]),
+    ],
+  ])('is not asked for by %s', (_what, found) => {
+    expect(found).toEqual(asEver);
   });
 });
