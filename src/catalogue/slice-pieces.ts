@@ -19,6 +19,12 @@ export const without = <Row extends object>(row: Row, columns: readonly (keyof R
   return { ...row, ...Object.fromEntries(blank) };
 };
 
+/** A row without columns that nobody who has the slice looks at, not even blank: rows are many. */
+export const dropped = <Row extends object>(row: Row, columns: readonly (keyof Row)[]): Row =>
+  Object.fromEntries(
+    Object.entries(row).filter(([column]) => !columns.includes(column as keyof Row)),
+  ) as Row;
+
 /** Named rows without the words that only their own pages show. */
 export const eachWithout = <Row extends object>(
   rows: Readonly<Record<string, Row>>,

@@ -1,7 +1,7 @@
 import { PROPERTIES_FOR_COMBINING } from '../engine/candidates/combinations.ts';
 import type { Catalogue, PositionId } from '../engine/catalogue.ts';
 import { BAND_LAYOUTS } from '../engine/colours/bands-of.ts';
-import { eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
+import { dropped, eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
 import { sliceSizes } from './slice-sizes.ts';
 
 /** Properties that the findings of a position need, their sums, or a stand-in made of two parts. */
@@ -138,6 +138,9 @@ const markingsOf = (
 /** Words of types besides capacitors that only their own pages show. */
 const KIND_TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
 
+/** Columns that tell where a row comes from, of tables that are only searched. */
+const PROVENANCE = ['locator', 'note', 'source', 'basis'] as const;
+
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
@@ -166,16 +169,10 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
       without(row, ['summary', 'decisive', 'symptom', 'trap', 'locator', 'note', 'source']),
     ),
     families: catalogue.devices.families.map((row) => without(row, ['name', 'one', 'summary'])),
-    affixes: catalogue.devices.affixes.map((row) => without(row, ['locator', 'note', 'source'])),
-    besideWords: catalogue.devices.besideWords.map((row) =>
-      without(row, ['locator', 'note', 'source']),
-    ),
-    numberSystems: catalogue.devices.numberSystems.map((row) =>
-      without(row, ['locator', 'note', 'source']),
-    ),
-    knownNumbers: catalogue.devices.knownNumbers.map((row) =>
-      without(row, ['locator', 'note', 'source']),
-    ),
+    affixes: catalogue.devices.affixes.map((row) => dropped(row, PROVENANCE)),
+    besideWords: catalogue.devices.besideWords.map((row) => dropped(row, PROVENANCE)),
+    numberSystems: catalogue.devices.numberSystems.map((row) => dropped(row, PROVENANCE)),
+    knownNumbers: catalogue.devices.knownNumbers.map((row) => dropped(row, PROVENANCE)),
     pinouts: catalogue.devices.pinouts.map((row) => without(row, ['name', 'view'])),
   },
   job: {

@@ -28,13 +28,29 @@ const SIGNS: Readonly<Record<string, string>> = {
 /** Signs whose figures go into the words. */
 const FIGURES = /[#%@]/gu;
 
-/** What a number looks like in print, and whose it is; the most telling first. */
+/** Whether a number has a sign that stands for something. */
+const hasSign = (number: string): boolean => /[*#%@]/u.test(number);
+
+/** Numbers with the rows that they are of. */
+const numbersOf = (rows: readonly KnownNumberRow[]) =>
+  rows.flatMap((row) => [row.number, ...row.also].map((number) => ({ row, number })));
+
+/** Numbers that are printed as they stand, by how they are seen. */
+const plainOf = remembered(
+  (rows: readonly KnownNumberRow[]) =>
+    new Map(
+      numbersOf(rows)
+        .filter(({ number }) => !hasSign(number))
+        .map(({ row, number }) => [asSeen(number), { row, number }]),
+    ),
+);
+
+/** What numbers with signs look like in print; the most telling first. */
 const shapesOf = remembered((rows: readonly KnownNumberRow[]) =>
-  rows
-    .flatMap((row) => [row.number, ...row.also].map((number) => ({ row, number })))
+  numbersOf(rows)
+    .filter(({ number }) => hasSign(number))
     .map(({ row, number }) => ({
       row,
-      number,
       shape: new RegExp(
         `^${asSeen(number).replaceAll(/[*#%@]/gu, (sign) => SIGNS[sign] ?? sign)}$`,
         'u',
@@ -60,25 +76,31 @@ const formsOf = (catalogue: Catalogue, text: string): PrintedForm[] => {
   return printed.includes('.') ? [{ number: printed, letters: [] }] : printedForms(catalogue, text);
 };
 
+const known = (
+  { what, near, look_out }: KnownNumberRow,
+  number: string,
+  letters: KnownNumber['letters'],
+  figures: readonly string[] = [],
+): KnownNumber => ({ number, what: filled(what, figures), near, look_out, letters });
+
 /**
  * What a mark is among the numbers that are known without figures, letters of makers before and of
  * packages after it aside. Never throws.
  */
 export const knownNumber = (catalogue: Catalogue, text: string): KnownNumber | undefined => {
-  const shapes = shapesOf(catalogue.devices.knownNumbers);
-  for (const form of formsOf(catalogue, text)) {
-    const seen = asSeen(form.number);
-    for (const { row, number, shape } of shapes) {
+  const rows = catalogue.devices.knownNumbers;
+  for (const { number, letters } of formsOf(catalogue, text)) {
+    const seen = asSeen(number);
+    const own = plainOf(rows).get(seen);
+    if (own !== undefined) return known(own.row, own.number, letters);
+    for (const { row, shape } of shapesOf(rows)) {
       const match = shape.exec(seen);
-      if (!match) continue;
-      return {
-        number: /[*#%@]/u.test(number) ? form.number : number,
-        what: filled(row.what, match.slice(1)),
-        near: row.near,
-        look_out: row.look_out,
-        letters: form.letters,
-      };
+      if (match) return known(row, number, letters, match.slice(1));
     }
   }
   return undefined;
 };
+
+/** Whether a number is that of a chip of the two families of logic that have lists of their own. */
+export const isLogic = ({ what }: Pick<KnownNumberRow, 'what'>): boolean =>
+  /^a chip of the (?:4000|74) series/u.test(what);
