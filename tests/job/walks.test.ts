@@ -151,6 +151,15 @@ const walked = (line: Partial<Line>): { planned: PlannedLine; step: SheetStep } 
 
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
+test('a load that the old trimmer had as well does not make a stopgap of the new one', () => {
+  const { planned } = walked({
+    ...WALKS['trimmer']?.line,
+    conditions: { load: '20k', 'other-leakage': '0' },
+  });
+  const found = planned.standIn?.findings.find(({ finding }) => finding === 'setting-under-load');
+  expect(found?.verdict).toBe('fits-if');
+});
+
 describe.each(Object.entries(WALKS))('a walk with a %s', (_family, walk) => {
   test('the box leads to its page', () => {
     const html = answerMarkup(catalogue, walk.mark)
