@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser } from '@playwright/test';
 import { findBrowser } from '../browser.ts';
-import { indexedPages, type IndexedPage } from '../indexed-pages.ts';
+import type { IndexedPage } from '../indexed-pages.ts';
 import { SITE } from '../site-folder.ts';
 import { median, show, type Row } from './measuring.ts';
 import { servePacked, type PackedSite } from './packed-site.ts';
@@ -106,6 +106,8 @@ const rowsOf = async (
 };
 
 const measure = async (executablePath: string, folder: string): Promise<Row[]> => {
+  // It reads the catalogue as soon as it is there, which is timed before.
+  const { indexedPages } = await import('../indexed-pages.ts');
   const documents = [...indexedPages()].map(documentOf);
   const rows: Row[] = [['pages to be found', String(documents.length), '']];
   const folderOf = (name: string): string => {
