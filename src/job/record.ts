@@ -1,3 +1,4 @@
+import { verdictWords } from '../components/verdict-shape.ts';
 import { formatQuantity, type Catalogue } from '../engine/index.ts';
 import { evidenceFields } from '../substitution/old-part.ts';
 import { PART_LIMITS } from '../substitution/typed-numbers.ts';
@@ -109,9 +110,8 @@ const verdictOf = ({ standIn, decision, state, part }: PlannedLine): string => {
   if (decision !== 'replace') return '';
   if (standIn === undefined) return state === 'other' ? 'not assessed' : '';
   const finding = decidingOf(standIn);
-  return finding === undefined
-    ? standIn.verdict
-    : `${standIn.verdict}: ${whyWords(finding, part.family)}`;
+  const word = verdictWords[standIn.verdict];
+  return finding === undefined ? word : `${word}: ${whyWords(finding, part.family)}`;
 };
 
 const adjustedOf = (

@@ -5,7 +5,15 @@ import { dataFolder } from '../../src/catalogue/data-folder.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { slicePosition, sliceJob } from '../../src/catalogue/slice.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
-import { demoIds, demoJob, orderOf, planJob, recordOf, sheetOf } from '../../src/job/index.ts';
+import {
+  demoIds,
+  demoJob,
+  orderOf,
+  planJob,
+  recordOf,
+  sheetOf,
+  understandWith,
+} from '../../src/job/index.ts';
 import { guessColumns } from '../../src/job/columns.ts';
 import { readDelimited } from '../../src/job/delimited.ts';
 import { linesFromRows } from '../../src/job/lines-in.ts';
@@ -68,6 +76,16 @@ describe.each(demoIds(catalogue.job))('the invented board %s', (id) => {
     const recorded = recordOf(job, plan, common, catalogueAt).entries.map((one) => one.designator);
     expect(recorded).toEqual(plan.lines.flatMap(({ part }) => [...part.designators]));
   });
+});
+
+test('the record says its verdicts in the words of the page', () => {
+  const whole = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
+  const { job } = board('mixer-card');
+  const { entries } = recordOf(job, planJob(job, whole), catalogue, whole.catalogueAt);
+  const words = entries.map(({ verdict }) => verdict.split(':')[0] ?? '');
+  const known = ['', 'fits', 'fits if …', 'stopgap', 'keep out', 'not assessed'];
+  expect(words.filter((word) => !known.includes(word))).toEqual([]);
+  expect(words).toContain('fits if …');
 });
 
 test('the parts lists are tables that our own import reads', () => {
