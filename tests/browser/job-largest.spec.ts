@@ -60,6 +60,14 @@ test('ten thousand lines go from the list to order, bench sheet and record', asy
   await page.locator('#bench-steps [data-bench="done"]').check();
   await expect(page.locator('#bench-said')).toContainText(', 1 done', patient);
 
+  // What takes seconds is said before it begins.
+  await page.locator('#record-list').evaluate((place) => {
+    const said: string[] = [];
+    Object.assign(window, { said });
+    new MutationObserver(() => {
+      if (place.childElementCount === 0) said.push(place.textContent ?? '');
+    }).observe(place, { childList: true });
+  });
   await to('Record');
   const written = page.locator('#record-list tr', { hasText: 'far down the board' });
   await expect(written).toContainText(designator, patient);
@@ -71,9 +79,12 @@ test('ten thousand lines go from the list to order, bench sheet and record', asy
   );
   expect(csv).toMatch(new RegExp(`^${designator},.*far down the board`, 'mu'));
 
-  const { ms } = await page.evaluate(
-    () => (window as unknown as { longest: { ms: number } }).longest,
-  );
+  const { said, longest } = await page.evaluate(() => {
+    const own = window as unknown as { said: string[]; longest: { ms: number } };
+    return { said: own.said, longest: own.longest };
+  });
+  expect(said.join()).toContain(`Writing down ${String(LINES)} lines`);
+  const { ms } = longest;
   expect(ms).toBeLessThan(HANG);
   // What is printed of the record is what stands on the page: every part of it.
   const names = await page.locator('#record-list tbody td:first-child').allTextContents();

@@ -4,6 +4,7 @@ import { orderMarkup } from '../../job-view/order-view.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
+import { painted } from '../turns.ts';
 import { downloadTable, tablesOut } from './download-table.ts';
 import { catalogueAt } from './planning.ts';
 import { showSheet, startSheet } from './sheet-part.ts';
@@ -26,6 +27,22 @@ export const takeMade = (now: Made): void => {
   made = now;
 };
 
+/** More lines than this take seconds to write down, which is said before it begins. */
+const MANY = 2000;
+
+/** Writes the record; where nothing stands yet and it takes long, the page says so first. */
+const showRecord = async (of: Made): Promise<void> => {
+  const place = byId('record-list', HTMLElement);
+  if (of.plan.lines.length > MANY && place.childElementCount === 0) {
+    place.textContent = `Writing down ${String(of.plan.lines.length)} lines …`;
+    await painted();
+    // A newer plan, or paper, may have come meanwhile.
+    if (of !== made || place.childElementCount > 0) return;
+  }
+  const parts = recordMarkup(recordOf(current(), of.plan, of.common, catalogueAt));
+  place.replaceChildren(...parts.map((one) => toDom(one)));
+};
+
 /** Draws a paper from the plan that was taken last. */
 export const showPaper = (part: string): void => {
   if (made === undefined) return;
@@ -37,10 +54,7 @@ export const showPaper = (part: string): void => {
     byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
   }
   if (part === 'sheet') showSheet(sheetOf(job, plan, { catalogueAt, common }));
-  if (part === 'record') {
-    const parts = recordMarkup(recordOf(job, plan, common, catalogueAt));
-    byId('record-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
-  }
+  if (part === 'record') void showRecord(made);
 };
 
 const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void => {
