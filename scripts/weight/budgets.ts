@@ -38,12 +38,6 @@ export const exceptions: readonly Exception[] = [
       'a job that was kept is shown as soon as its page opens, so its plan and its papers are fetched with it',
   },
   {
-    kind: '/colours/',
-    of: 'script',
-    bytes: 47_000,
-    because: 'the part with its bands is drawn as soon as the page opens',
-  },
-  {
     kind: '/replace/*/in/*/',
     of: 'html',
     bytes: 20_500,

@@ -1,9 +1,8 @@
-import { readColours, type Catalogue } from '../engine/index.ts';
+import type { Catalogue } from '../engine/index.ts';
 import type { Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { apartChoice, countChoice, markChoice, palette } from '../reading/colours/controls.ts';
 import { entryDrawing } from '../reading/colours/entry-drawing.ts';
-import { colourResults } from '../reading/colours/results.ts';
 import {
   canTurn,
   emptyState,
@@ -21,7 +20,8 @@ import { colourOfKey, coloursWith, colourTyped } from '../reading/colours/typed.
 import { asked, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
-import { habit, listenForHabit } from './habits.ts';
+import { fetchedOnce } from './fetched-once.ts';
+import { listenForHabit } from './habits.ts';
 
 /** The page that reads colours: what is set lives in the address. */
 
@@ -36,6 +36,14 @@ const fill = (id: string, pieces: readonly (Markup | undefined)[]): void => {
 const radios = (name: string): HTMLInputElement[] => [
   ...(form?.querySelectorAll<HTMLInputElement>(`input[name="${name}"]`) ?? []),
 ];
+
+/** What reads the colours is fetched when the first is set, or when the address has some. */
+const readings = fetchedOnce(() => import('./colour-readings.ts'));
+
+const sayNotFetched = (): void => {
+  const place = regionOf('readings');
+  if (place) place.textContent = 'The data could not be fetched; please load the page again.';
+};
 
 /** Draws a group again and leaves the keyboard where it was. */
 const fillGroup = (id: string, name: string, piece: Markup | undefined): void => {
@@ -53,10 +61,10 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   let current = Math.max(0, state.marks.indexOf(undefined));
 
   const read = (): void => {
-    const { layout, marks, apart } = state;
-    const readings = readColours(catalogue, { form: layout.form, colours: marks, apart });
-    fill('readings', colourResults(catalogue, state, readings, habit()));
     keepAsked(searchOf(state).slice(1));
+    readings().then(({ colourReadings }) => {
+      fill('readings', colourReadings(catalogue, state));
+    }, sayNotFetched);
   };
 
   /** What follows from the colours and from which place is being set. */
@@ -76,7 +84,6 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
     fillGroup('counts', 'layout', countChoice(catalogue, state));
     fillGroup('apart', 'apart', apartChoice(catalogue, state));
     showMarks();
-    read();
   };
 
   const change = (next: ColourState, at = current): void => {
@@ -84,10 +91,8 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
     state = next;
     current = Math.min(at, state.marks.length - 1);
     if (rebuilt) showAll();
-    else {
-      showMarks();
-      read();
-    }
+    else showMarks();
+    read();
   };
 
   const setMark = (mark: string | undefined, onward: boolean): void =>
@@ -192,7 +197,9 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   page.addEventListener('submit', (event) => event.preventDefault());
 
   listenForHabit(read);
+  const comesSet = asked() !== '';
   showAll();
+  if (comesSet) read();
   // A link holds what is set, so there is one to copy from here on.
   const copyButton = page.querySelector<HTMLButtonElement>('#copy-link');
   const copied = page.querySelector<HTMLElement>('#copied');
@@ -205,10 +212,4 @@ const forms = document.querySelector<HTMLDetailsElement>('#colour-forms');
 if (forms !== null && asked() !== '') forms.open = false;
 
 if (form !== null)
-  cataloguePart('colours').then(
-    (catalogue) => start(catalogue, form),
-    () => {
-      const place = regionOf('readings');
-      if (place) place.textContent = 'The data could not be fetched; please load the page again.';
-    },
-  );
+  cataloguePart('colours').then((catalogue) => start(catalogue, form), sayNotFetched);
