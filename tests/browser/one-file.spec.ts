@@ -17,8 +17,9 @@ const open = async (page: Page, place: string): Promise<void> => {
   await isReady(page);
 };
 
+/** All 18 MB of it are parsed each time that a page is opened, which a busy machine takes seconds for. */
 const isReady = (page: Page): Promise<void> =>
-  expect(page.locator('#content')).toHaveAttribute('data-ready', '');
+  expect(page.locator('#content')).toHaveAttribute('data-ready', '', { timeout: 30_000 });
 
 test('the page that offers it says its size', async ({ page }) => {
   await page.goto('/offline/');
