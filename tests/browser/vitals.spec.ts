@@ -54,6 +54,8 @@ test.describe('on a phone', () => {
 
   for (const { name, paths } of groupsOfKinds) {
     test(`${name}: pages stay where they are and can be read`, async ({ page }) => {
+      // A dozen pages, each until it is quiet.
+      test.setTimeout(120_000);
       for (const path of paths) {
         await page.goto(path);
         await page.waitForLoadState('networkidle');
