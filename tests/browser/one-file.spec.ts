@@ -44,6 +44,7 @@ test('its box reads markings and finds pages', async ({ page }) => {
   await isReady(page);
   await expect(page.locator('h1')).toContainText(title.slice(0, 12));
   await page.goBack();
+  await isReady(page);
   await expect(page.locator('#box')).toHaveValue('microphonic');
 });
 
