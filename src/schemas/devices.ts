@@ -177,13 +177,13 @@ export type NumberSystemRow = z.output<typeof numberSystemRow>;
 export const knownNumberRow = z.strictObject({
   number: z
     .string()
-    .regex(/^[A-Z0-9*#%@]+$/u, 'expected capital letters, digits, *, #, % and @')
+    .regex(/^[A-Z0-9*#$%@]+$/u, 'expected capital letters, digits, *, #, $, % and @')
     .describe(
-      'as printed, without a maker\u2019s letters and a package\u2019s; * stands for the letters of a family, # for a voltage such as 5V1, % for a whole number, @ for two figures such as 04',
+      'as printed, without a maker\u2019s letters and a package\u2019s; * stands for the letters of a family, # for a voltage such as 5V1, $ for one that has a point or a V in it, % for a whole number, @ for two figures such as 04',
     ),
   also: list.describe('other numbers that mean the same, written alike'),
   what: text.describe(
-    'what it is, in a sentence; #, % and @ are filled with what they stand for in the number',
+    'what it is, in a sentence; #, $, % and @ are filled with what they stand for in the number',
   ),
   near: idList.describe('devices of the tables that are nearest, to compare with'),
   look_out: optionalText.describe('what misleads about it, one sentence'),

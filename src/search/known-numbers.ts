@@ -19,6 +19,8 @@ const SIGNS: Readonly<Record<string, string>> = {
   '*': '[A-Z]{0,4}',
   /** A voltage with the letter of its tolerance before it: `C5V1`, `12`, `5.1`. */
   '#': String.raw`[A-E]?(\d{1,3}(?:[V.]\d)?)`,
+  /** A voltage that a point or a V tells from a value: `5.6`, `5V6`. */
+  $: String.raw`(\d{1,2}[V.]\d)`,
   /** A whole number. */
   '%': String.raw`(\d{1,5})`,
   /** Two figures, the first of which may be nothing: `04` is 4. */
@@ -26,10 +28,10 @@ const SIGNS: Readonly<Record<string, string>> = {
 };
 
 /** Signs whose figures go into the words. */
-const FIGURES = /[#%@]/gu;
+const FIGURES = /[#$%@]/gu;
 
 /** Whether a number has a sign that stands for something. */
-const hasSign = (number: string): boolean => /[*#%@]/u.test(number);
+const hasSign = (number: string): boolean => /[*#$%@]/u.test(number);
 
 /** Numbers with the rows that they are of. */
 const numbersOf = (rows: readonly KnownNumberRow[]) =>
@@ -52,7 +54,7 @@ const shapesOf = remembered((rows: readonly KnownNumberRow[]) =>
     .map(({ row, number }) => ({
       row,
       shape: new RegExp(
-        `^${asSeen(number).replaceAll(/[*#%@]/gu, (sign) => SIGNS[sign] ?? sign)}$`,
+        `^${asSeen(number).replaceAll(/[*#$%@]/gu, (sign) => SIGNS[sign] ?? sign)}$`,
         'u',
       ),
     })),

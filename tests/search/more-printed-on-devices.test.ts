@@ -29,6 +29,23 @@ describe('a part without a page', () => {
   });
 });
 
+describe('a number of a register of five figures', () => {
+  it.each(['40250', '40319L', '40583'])('%s is known by its form alone', (mark) => {
+    expect(numberIn(mark)).toMatchObject({ devices: [], known: [], sure: false });
+    expect(boxed(mark)).toContain('by a maker’s own number');
+  });
+
+  it.each(['40106', '40174'])('%s is a chip first', (mark) => {
+    expect(numberIn(mark)?.known[0]?.what).toContain('4000 series');
+  });
+});
+
+describe('a Zener diode of a bare letter has its voltage with a point or a V', () => {
+  it.each(['Z12', 'Z104', 'Z5', 'Z5U', 'Z5U104', 'Z5V104'])('%s is none', (mark) => {
+    expect(numberIn(mark)).toBeUndefined();
+  });
+});
+
 describe('a mark that is no number as it stands is guessed, and never surely', () => {
   it.each([
     ['D4016BE', '4016b'],
