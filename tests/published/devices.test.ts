@@ -63,6 +63,13 @@ describe('figures of devices against their sheets', () => {
     ['dg411le', 'on-resistance', undefined, 16, 'dg411le-vishay'],
     ['tl072', 'bias-current', undefined, 30e-12, 'tl07x-motorola'],
     ['4051b', 'on-resistance', 10, 400, 'cd4051-nsc'],
+    ['4053b', 'on-resistance', 5, 470, 'cd4051-ti-2025'],
+    ['4052b', 'on-resistance-match', 15, 5, 'cd4051-nsc'],
+    ['4052b', 'on-resistance-match', 10, 10, 'cd4051-fairchild'],
+    ['74hc4051', 'on-resistance-at-rail', 9, 60, '74hc4051-nexperia'],
+    ['74hc4051', 'on-resistance-at-rail', 9, 40, 'cd74hc4051-ti'],
+    ['74hc4053', 'on-resistance-at-rail', 12, 80, 'mc74hc4051-motorola'],
+    ['74hc4052', 'on-resistance-match', 4.5, 30, 'mc74hc4051-motorola'],
     ['lm311', 'bias-current', undefined, 100e-9, 'lm311-ti'],
   ])('%s: %s at %s V reaches %s, which one maker prints (%s)', (id, property, at, figure) => {
     const range = deviceKnowledge(catalogue, device(id), property, at)?.range;

@@ -35,6 +35,12 @@ describe('one device in the place of another', () => {
     // The usual 4066 passes, not every one; a 4016 nearly stops conducting at mid-supply.
     ['4016b', 'switch-5v', '4066b', 'series-loss', {}, 'fits-if'],
     ['4066b', 'switch-5v', '4016b', 'series-loss', {}, 'stopgap'],
+    // A selector's resistance moves with the signal as well; before a light load it hardly shows.
+    ['4051b', 'switch-select', '4051b', 'resistance-change', {}, 'fits'],
+    ['4053b', 'switch-select', '74hc4053', 'resistance-change', { supply: 9 }, 'fits'],
+    // At 5 V usually 356 less 115 ohm before 10 kohm: 2.3 %, above the 2 % allowed.
+    ['4052b', 'switch-select', '4052b', 'resistance-change', { supply: 5 }, 'stopgap'],
+    ['4052b', 'switch-select', '4052b', 'resistance-change', { load: 1000 }, 'stopgap'],
   ] as const)('%s at %s: %s, %s with %o is %s', (old, at, stranger, finding, given, verdict) => {
     expect(verdictOf(old, at, stranger, finding, given)).toBe(verdict);
   });
