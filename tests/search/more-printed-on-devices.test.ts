@@ -29,6 +29,18 @@ describe('a part without a page', () => {
   });
 });
 
+describe('a regulator in a TO-3 case', () => {
+  it.each(['LM317K', 'LM337K', 'MC7812CK', 'LM7905K', 'LM340K-5'])(
+    '%s leads to no page of another body, but to compare with',
+    (mark) => {
+      const html = boxed(mark);
+      expect(html).toContain('TO-3 case');
+      expect(html).toContain('It has no page here; compare it with the');
+      expect(html).not.toMatch(/href="[^"]*\/devices\/[^"]*\/in\//u);
+    },
+  );
+});
+
 describe('a number of a register of five figures', () => {
   it.each(['40250', '40319L', '40583'])('%s is known by its form alone', (mark) => {
     expect(numberIn(mark)).toMatchObject({ devices: [], known: [], sure: false });

@@ -75,7 +75,6 @@ it('says what is printed round a number', () => {
     /Round the number: CD, prefix [^;]*; E, plastic package; RCA, letters of a maker[^;]*; 640, a date/u,
   );
   expect(boxed('CD4016CN')).toContain('no B behind the number');
-  expect(boxed('MC7812CK')).toContain('TO-3 case, whose case is a pin');
   expect(boxed('741')).not.toContain('Round the number');
 });
 
