@@ -5,8 +5,10 @@ import { gzipSync } from 'node:zlib';
 import { build, type Plugin } from 'vite';
 import { loadCatalogue } from '../src/catalogue/index.ts';
 import { CATALOGUE_ID } from '../src/one-file/data.ts';
+import { HELD_TYPE } from '../src/one-file/held.ts';
 import { scriptOf } from '../src/one-file/scripts.ts';
 import { edition } from '../src/text/edition.ts';
+import { asciiHtml, asciiScript, asciiStyle } from './ascii.ts';
 import { SITE } from './site-folder.ts';
 
 /** Makes one file of the built site, to be opened from a stick without a server or a network. */
@@ -98,7 +100,8 @@ const pages: Page[] = globSync('**/index.html', { cwd: SITE })
   .filter(({ path, html }) => !LEFT_OUT.test(path) && !html.includes('http-equiv="refresh"'))
   .toSorted((a, b) => (a.path < b.path ? -1 : 1));
 
-const template = ({ path, html }: Page): string => {
+/** The page as text, in an element that a browser neither runs nor makes elements of. */
+const heldAs = ({ path, html }: Page): string => {
   const main = between(html, /<main /, '</main>').replace(/^<main [^>]*>|<\/main>$/g, '');
   const title = /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '';
   const name = title.replace(` · ${edition.name}`, '');
@@ -106,7 +109,10 @@ const template = ({ path, html }: Page): string => {
   if (main.includes('<script') && scriptOf(path) === undefined)
     throw new Error(`${path} has a script that src/one-file/scripts.ts does not name`);
   const crumbs = between(html, /<nav class="crumbs"/, '</nav>');
-  return `<template data-path="${path}" data-title="${attribute(name)}">${forFile(crumbs + main)}</template>`;
+  const held = forFile(crumbs + main);
+  // Either would end the element, or keep it open, wherever it stands.
+  if (/<!--|<\/?script/i.test(held)) throw new Error(`${path} holds a comment or a script`);
+  return `<script type="${HELD_TYPE}" data-path="${path}" data-title="${attribute(name)}">${held}</script>`;
 };
 
 const home = readFileSync(join(SITE, 'index.html'), 'utf8');
@@ -116,16 +122,23 @@ const footer = forFile(between(home, /<footer class="colophon"/, '</footer>')).r
   '',
 );
 
-const styles = globSync('_astro/*.css', { cwd: SITE })
-  .toSorted()
-  .map((file) => readFileSync(join(SITE, file), 'utf8'))
-  .join('\n');
-const theme = readFileSync('src/layouts/theme.js', 'utf8');
-// A text that ended the element would end it, though it stands in a string.
-const code = (await bundle()).replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--');
+const styles = asciiStyle(
+  globSync('_astro/*.css', { cwd: SITE })
+    .toSorted()
+    .map((file) => readFileSync(join(SITE, file), 'utf8'))
+    .join('\n'),
+);
+const theme = asciiScript(readFileSync('src/layouts/theme.js', 'utf8'));
+const code = asciiScript(await bundle())
+  // A text that ended the element would end it, though it stands in a string.
+  .replaceAll('</script', '<\\/script')
+  .replaceAll('<!--', '<\\!--');
 
 /** Rows as they stand in their tables are for pages that list them. */
-const catalogue = JSON.stringify({ ...loadCatalogue(), figures: [] }).replaceAll('<', '\\u003c');
+const catalogue = asciiScript(JSON.stringify({ ...loadCatalogue(), figures: [] })).replaceAll(
+  '<',
+  '\\u003c',
+);
 
 const hashed = (text: string): string =>
   `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
@@ -137,7 +150,7 @@ const policy = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
-  "trusted-types 'none'",
+  'trusted-types held',
 ].join('; ');
 
 const file = `<!doctype html>
@@ -154,16 +167,17 @@ const file = `<!doctype html>
 <body>
 <a class="skip" href="#content">Skip to the content</a>
 <div class="page">
-${header}
+${asciiHtml(header)}
 <main id="content" tabindex="-1"><noscript><h1>${edition.name}</h1><p>This file needs scripts.</p></noscript></main>
-${footer}
+${asciiHtml(footer)}
 </div>
 <script type="application/json" id="${CATALOGUE_ID}">${catalogue}</script>
-${pages.map(template).join('\n')}
+${asciiHtml(pages.map(heldAs).join('\n'))}
 <script type="module">${code}</script>
 </body>
 </html>
 `;
+if (/[^\0-\x7f]/.test(file)) throw new Error(`${NAME} is not ASCII alone`);
 writeFileSync(join(SITE, NAME), file);
 
 const BYTES_IN_MB = 1e6;

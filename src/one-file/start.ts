@@ -3,7 +3,7 @@ import { startThemeToggle } from '../components/theme-toggle.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { wholeCatalogue } from './data.ts';
-import { heldPage } from './held.ts';
+import { elementsOf, heldPage } from './held.ts';
 import { addressWith, goWithin, here, readPlace } from './place.ts';
 import { scriptOf } from './scripts.ts';
 import { viewOf } from './views.ts';
@@ -33,7 +33,7 @@ const mount = (path: string): boolean => {
   const held = heldPage(path);
   if (held !== undefined) {
     document.title = path === '/' ? held.title : `${held.title} · ${name}`;
-    const page = held.template.content.cloneNode(true) as DocumentFragment;
+    const page = elementsOf(held);
     const crumbs = page.querySelector('nav.crumbs');
     if (crumbs !== null) content.before(crumbs);
     content.replaceChildren(page);

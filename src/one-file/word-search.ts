@@ -19,19 +19,19 @@ interface Entry {
 const MOST = 6;
 const AROUND = 60;
 
+const NAMED: Readonly<Record<string, string>> = { lt: '<', gt: '>', quot: '"', amp: '&' };
+
 /** What a page says; what stands in two cells of a table are two words. */
-const textOf = ({ content }: HTMLTemplateElement): string => {
-  const walker = document.createTreeWalker(content, NodeFilter.SHOW_TEXT);
-  const texts: string[] = [];
-  while (walker.nextNode() !== null) {
-    const { data, parentElement } = walker.currentNode as Text;
-    if (parentElement?.closest('nav') === null) texts.push(data);
-  }
-  return texts.join(' ').replaceAll(/\s+/g, ' ');
-};
+const textOf = (html: string): string =>
+  html
+    .replaceAll(/<nav\b.*?<\/nav>|<[^>]*>/gs, ' ')
+    .replaceAll(/&(?:#(\d+)|(lt|gt|quot|amp));/g, (_, code: string | undefined, name: string) =>
+      code === undefined ? (NAMED[name] ?? '') : String.fromCodePoint(Number(code)),
+    )
+    .replaceAll(/\s+/g, ' ');
 
 const held = (): Entry[] =>
-  heldPages().map(({ path, title, template }) => ({ path, title, text: textOf(template) }));
+  heldPages().map(({ path, title, html }) => ({ path, title, text: textOf(html) }));
 
 const pairs = (catalogue: Catalogue): Entry[] =>
   allPairings(catalogue).flatMap(({ type, position, pairing }) => {

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { broken, dropRepeated, forAxe, VIEWS } from './axe.ts';
 import { expect, test } from './watched.ts';
 
 /** Naming a part as someone at the bench would: a look at it, then a meter. */
@@ -138,8 +138,7 @@ test('both losses say what ails a part', async ({ page }) => {
 });
 
 test.describe('axe', () => {
-  // It puts its own script into the page, which the policy would stop.
-  test.use({ bypassCSP: true });
+  test.use(forAxe);
   test('finds nothing in results with all questions open', async ({ page }) => {
     test.setTimeout(120_000);
     await page.goto('/look/?form=tube&finish=tape&d-1khz=5mV&capacitance=100n');
@@ -151,10 +150,11 @@ test.describe('axe', () => {
       // The list of all styles has a test of its own.
       document.querySelector('.styles')?.closest('.part')?.remove();
     });
-    for (const width of [1280, 390]) {
+    await dropRepeated(page);
+    for (const { width, colorScheme, seenOnly } of VIEWS) {
       await page.setViewportSize({ width, height: 900 });
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect.soft(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+      await page.emulateMedia({ colorScheme });
+      expect.soft(await broken(page, seenOnly), `${String(width)} px, ${colorScheme}`).toEqual([]);
     }
   });
 });
