@@ -29,6 +29,7 @@ const TOGETHER = {
     'components/links',
     'markup/node',
     'markup/to-dom',
+    'search/word-index',
   ],
   words: ['engine/quantities/range', 'text/mid-sentence', 'text/words'],
 };

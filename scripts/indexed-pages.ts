@@ -1,10 +1,12 @@
 import { globSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { loadCatalogue } from '../src/catalogue/index.ts';
+import { apart } from '../src/search/full-stops.ts';
+import { isFurther } from './further-pages.ts';
 import { descriptionOf, headingOf } from './page-text.ts';
 import { SITE } from './site-folder.ts';
 
-/** What the index of words is made from: the built pages, all but those that are not to be found. */
+/** What the indexes of words are made from: the built pages, all but those that are not to be found. */
 
 const PAIR_PAGE = /^replace\/([^/]+)\/in\/([^/]+)\/$/;
 const DEVICE_PAGE = /^devices\/([^/]+)\/in\/([^/]+)\/$/;
@@ -47,6 +49,8 @@ export interface IndexedPage {
   html: string;
   /** What it is found by, where that is not all that stands in it. */
   content?: string;
+  /** Whether it is in the further index. */
+  further: boolean;
 }
 
 /** Pages about where figures come from are found after those that say what to do. */
@@ -68,8 +72,11 @@ const pageOf = (file: string): IndexedPage | undefined => {
   return {
     url: `/${path}`,
     title: headingOf(html),
-    html: weighed(path, html),
-    ...(aliases === undefined ? {} : { content: `${descriptionOf(html)} ${aliases.join(', ')}` }),
+    html: apart(weighed(path, html)),
+    further: isFurther(path),
+    ...(aliases === undefined
+      ? {}
+      : { content: apart(`${descriptionOf(html)} ${aliases.join(', ')}`) }),
   };
 };
 

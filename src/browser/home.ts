@@ -8,9 +8,9 @@ import { given, keepGiven } from './address-bar.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { drawerIn } from './drawn-place.ts';
 import { fetchedOnce } from './fetched-once.ts';
+import { findPages } from './found-pages.ts';
 import { forgetLookUps, lookUps } from './recent.ts';
 import { drawingInTurns, pause, type Steps } from './turns.ts';
-import { searchWords, type Hit } from './word-search.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
 
@@ -19,22 +19,6 @@ const atOnce = document.querySelector<HTMLElement>('#at-once');
 const pages = document.querySelector<HTMLElement>('#pages');
 
 const KEY = 'q';
-
-const showHits = (place: HTMLElement, hits: readonly Hit[]): void => {
-  const list = h(
-    'section',
-    { class: 'answer-part' },
-    h('h2', {}, 'Pages'),
-    h(
-      'ul',
-      { class: 'plain-list' },
-      ...hits.map(({ url, title, excerpt }) =>
-        h('li', {}, h('a', { href: url }, title), ' ', h('small', { class: 'quiet' }, excerpt)),
-      ),
-    ),
-  );
-  place.replaceChildren(...(hits.length > 0 ? [toDom(list)] : []));
-};
 
 /** What answers at once and its data: fetched when the box is first used. */
 const fetched = fetchedOnce(() => Promise.all([import('./at-once.ts'), cataloguePart('reading')]));
@@ -85,27 +69,17 @@ const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
 const SHORTEST_SEARCH = 2;
 
 /** Shows the pages that hold the words; whether there are any. */
-const findPages = (text: string, place: HTMLElement): Promise<boolean> => {
+const showPages = (text: string, place: HTMLElement): Promise<boolean> => {
   if (text.trim().length < SHORTEST_SEARCH) {
     place.replaceChildren();
     return Promise.resolve(false);
   }
-  return searchWords(askedMark(text)).then(
-    (hits) => {
-      if (hits === undefined || box?.value !== text) return true;
-      showHits(place, hits);
-      return hits.length > 0;
-    },
-    () => {
-      place.textContent = 'The index of pages could not be fetched.';
-      return true;
-    },
-  );
+  return findPages(place, askedMark(text), () => box?.value === text);
 };
 
 const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
   // The search of words prepares itself at once, and would have the answer wait for it.
-  const pages = pause().then(() => box?.value !== text || findPages(text, pagePlace));
+  const pages = pause().then(() => box?.value !== text || showPages(text, pagePlace));
   void Promise.all([answerAtOnce(text, answerPlace), pages]).then((found) => {
     if (found.includes(true) || text.trim() === '' || box?.value !== text) return;
     redraw(answerPlace, [

@@ -1,10 +1,11 @@
 import { href } from '../components/links.ts';
+import { INDEX, SEARCHER } from '../search/word-index.ts';
 
 /**
  * Where the browser keeps texts from becoming scripts or pages, this is the one policy of the site,
  * and it lets two addresses through: those of the workers that keep pages and that search for words.
- * It makes no HTML and no script of anything. The search library asks by a plain text, so that it is
- * the policy that holds for whatever does not name another.
+ * It makes no HTML and no script of anything. Workers are asked for by a plain text, so that it is the
+ * policy that holds for whatever does not name another.
  */
 
 interface PolicyMaker {
@@ -14,7 +15,7 @@ interface PolicyMaker {
   ) => unknown;
 }
 
-const workers = ['/sw.js', '/pagefind/pagefind-worker.js'] as const;
+const workers = ['/sw.js', `${INDEX}${SEARCHER}`] as const;
 
 /** An address if it is that of one of the workers of this site. */
 const workerAddress = (address: string): string | null => {

@@ -1,83 +1,63 @@
 import { href } from '../components/links.ts';
+import {
+  INDEX,
+  SEARCHER,
+  type Found,
+  type Hit,
+  type Question,
+  type Reply,
+} from '../search/word-index.ts';
 import { isHere } from './address.ts';
 import './trusted.ts';
 
-/** One page that the word search found. */
-export interface Hit {
-  url: string;
-  title: string;
-  /** Words round the match. */
-  excerpt: string;
+interface Waiting {
+  resolve: (found: Found | undefined) => void;
+  reject: (fault: Error) => void;
 }
 
-/** The part of the search library that is used here. */
-interface SearchLibrary {
-  options: (options: { baseUrl: string }) => Promise<void>;
-  init: () => Promise<void>;
-  debouncedSearch: (
-    text: string,
-    options?: object,
-    wait?: number,
-  ) => Promise<{ results: { data: () => Promise<FoundPage> }[] } | null>;
-}
+const waiting = new Map<number, Waiting>();
+let worker: Worker | undefined;
+let asked = 0;
 
-interface FoundPage {
-  url: string;
-  meta: Record<string, string>;
-  plain_excerpt: string;
-  /** As HTML, with the words that were found marked. */
-  excerpt: string;
-}
-
-const PAGES = 6;
-const WAIT_MS = 150;
-
-let library: Promise<SearchLibrary> | undefined;
-
-const loadLibrary = async (): Promise<SearchLibrary> => {
-  // The library is written into the site after the build, so its address is not known to it.
-  const address = new URL(href('/pagefind/pagefind.js'), location.href).href;
-  const loaded = (await import(/* @vite-ignore */ address)) as SearchLibrary;
-  await loaded.options({ baseUrl: href('/') });
-  await loaded.init();
-  return loaded;
+/** Gives up the worker and what it was asked; the next question starts another. */
+const giveUp = (why: string): void => {
+  worker?.terminate();
+  worker = undefined;
+  for (const { reject } of waiting.values()) reject(new Error(why));
+  waiting.clear();
 };
 
-/** An excerpt without the title that it starts with, which stands before it already. */
-const withoutTitle = (excerpt: string, title: string): string =>
-  excerpt.startsWith(title) ? excerpt.slice(title.length).replace(/^[\s.]+/, '') : excerpt;
-
-/** Letters at the start of a word that must be found before a page counts as holding it. */
-const STEM = 3;
-
-/** Whether a page was found by a word itself, not by a few letters that it begins with. */
-const holdsWordOf = (text: string, { excerpt }: FoundPage): boolean => {
-  const marked = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/g)].map(([, word = '']) =>
-    word.toLowerCase().replace(/^[^\p{L}\p{N}]+/u, ''),
-  );
-  const asked = text.toLowerCase().split(/[^\p{L}\p{N}]+/u);
-  return asked.some(
-    (word) => word !== '' && marked.some((one) => one.startsWith(word.slice(0, STEM))),
-  );
+const take = ({ id, found, fault }: Reply): void => {
+  // A failure, such as no network, is not kept: the next text tries again.
+  if (fault !== undefined) return giveUp(fault);
+  waiting.get(id)?.resolve(found);
+  waiting.delete(id);
 };
+
+const started = (): Worker => {
+  const made = new Worker(href(`${INDEX}${SEARCHER}`), { type: 'module' });
+  made.addEventListener('message', ({ data }: MessageEvent<Reply>) => take(data));
+  made.addEventListener('error', () => giveUp('the search could not be started'));
+  return made;
+};
+
+const elsewhere = (hits: readonly Hit[]): Hit[] => hits.filter(({ url }) => !isHere(url));
 
 /**
  * Pages that hold the words of a text, best first; nothing where newer typing has overtaken it.
- * @throws where the index cannot be fetched
+ * @param further whether to look also among the pages that are seldom looked for
+ * @throws where an index cannot be fetched
  */
-export const searchWords = async (text: string): Promise<Hit[] | undefined> => {
-  library ??= loadLibrary();
-  // A failure, such as no network, is not kept: the next text tries again.
-  library.catch(() => (library = undefined));
-  const found = await (await library).debouncedSearch(text, {}, WAIT_MS);
-  if (found === null) return undefined;
-  const pages = await Promise.all(found.results.slice(0, PAGES + 1).map((result) => result.data()));
-  return pages
-    .filter((page) => holdsWordOf(text, page))
-    .map(({ url, meta, plain_excerpt: excerpt }) => {
-      const title = meta['title'] ?? url;
-      return { url, title, excerpt: withoutTitle(excerpt, title) };
-    })
-    .filter(({ url }) => !isHere(url))
-    .slice(0, PAGES);
+export const searchWords = async (text: string, further: boolean): Promise<Found | undefined> => {
+  worker ??= started();
+  const question: Question = { id: (asked += 1), text, further };
+  worker.postMessage(question);
+  const found = await new Promise<Found | undefined>((resolve, reject) => {
+    waiting.set(question.id, { resolve, reject });
+  });
+  if (found === undefined) return undefined;
+  return {
+    hits: elsewhere(found.hits),
+    ...(found.further === undefined ? {} : { further: elsewhere(found.further) }),
+  };
 };

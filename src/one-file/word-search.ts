@@ -1,5 +1,6 @@
-import type { Hit } from '../browser/word-search.ts';
 import { allKindPairings, allPairings, isMetIn, type Catalogue } from '../engine/index.ts';
+import { askedWords } from '../search/asked-words.ts';
+import type { Found } from '../search/word-index.ts';
 import { kindPath } from '../substitution/kind-path.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
@@ -99,8 +100,8 @@ const excerptOf = ({ text, low }: { text: string; low: string }, word: string): 
 };
 
 /** Pages that hold all words of a text: first those with most in their titles, then most often. */
-export const searchWords = (text: string): Promise<Hit[]> => {
-  const words = text.toLowerCase().split(/\s+/).filter(Boolean);
+export const searchWords = (text: string): Promise<Found> => {
+  const words = askedWords(text).toLowerCase().split(/\s+/).filter(Boolean);
   const found = all().flatMap((entry) => {
     const inTitle = words.filter((word) => entry.lowTitle.includes(word)).length;
     const times = entry.low.split(words[0] ?? '').length;
@@ -110,11 +111,11 @@ export const searchWords = (text: string): Promise<Hit[]> => {
     return isThere && words.length > 0 ? [{ entry, inTitle, times }] : [];
   });
   const best = found.toSorted((a, b) => b.inTitle - a.inTitle || b.times - a.times).slice(0, MOST);
-  return Promise.resolve(
-    best.map(({ entry }) => ({
-      url: href(entry.path),
-      title: entry.title,
-      excerpt: excerptOf(entry, words[0] ?? ''),
-    })),
-  );
+  const hits = best.map(({ entry }) => ({
+    url: href(entry.path),
+    title: entry.title,
+    excerpt: excerptOf(entry, words[0] ?? ''),
+  }));
+  // All pages are among those that were looked through.
+  return Promise.resolve({ hits, further: [] });
 };

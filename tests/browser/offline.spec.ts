@@ -121,6 +121,8 @@ test('once all is saved every page and the search work without a network', async
   }
   await page.goto(`${host.origin}/?q=microphonic`);
   await expect(page.locator('#pages li').first()).toBeVisible();
+  await page.locator('#pages button').click();
+  await expect(page.locator('#pages section')).toHaveCount(2);
 });
 
 test('an update is offered and comes only when asked for', async ({ page, host }) => {

@@ -82,6 +82,6 @@ test('texts become neither pages nor scripts, where the browser can see to that'
 test('the search runs in a worker of its own', async ({ page }) => {
   const worker = page.waitForEvent('worker');
   await page.goto('/?q=microphonic');
-  expect((await worker).url()).toContain('/pagefind/pagefind-worker.js');
+  expect((await worker).url()).toContain('/pagefind/searcher.js');
   await expect(page.locator('#pages li').first()).toBeVisible();
 });

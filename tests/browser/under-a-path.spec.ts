@@ -80,6 +80,12 @@ test('the box reads, and finds pages', async ({ page, host }) => {
   await page.locator('#box').fill('103M 1KV Z5U');
   await expect(page.locator('.reading h3').first()).toContainText(/^10\snF/u);
   await page.locator('#box').fill('microphonic');
+  await page.locator('#pages button').click();
+  await expect(page.locator('#pages section')).toHaveCount(2);
+  await expect(page.locator('#pages a').last()).toHaveAttribute(
+    'href',
+    new RegExp(`^${BASE}.*/in/`),
+  );
   const found = page.locator('#pages a').first();
   await expect(found).toHaveAttribute('href', new RegExp(`^${BASE}`));
   await found.click();
