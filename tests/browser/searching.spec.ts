@@ -14,11 +14,17 @@ const FURTHER_FOLDER = join(FIRST_FOLDER, FURTHER);
 /** Written before what the library packs. */
 const MARK = 'pagefind_dcd';
 
+/** Text of a page, or of several by their names. */
+type Fragment = { url: string } | Record<string, { url: string }>;
+
 /** Addresses of the pages that an index has. */
 const indexed = (folder: string): string[] =>
-  globSync('fragment/*', { cwd: folder }).map((name) => {
+  globSync('fragment/*', { cwd: folder }).flatMap((name) => {
     const text = gunzipSync(readFileSync(join(folder, name))).toString();
-    return (JSON.parse(text.slice(MARK.length)) as { url: string }).url;
+    const fragment = JSON.parse(text.slice(MARK.length)) as Fragment;
+    return typeof fragment.url === 'string'
+      ? fragment.url
+      : Object.values(fragment).map((one) => (one as { url: string }).url);
   });
 
 /** Bytes of a file on the way; those of the index are packed already. */
