@@ -40,8 +40,8 @@ export const keptPages = new CacheFirst({
 export const keep = async (path: string): Promise<void> => {
   const cache = await caches.open(PAGES);
   const address = at(path);
-  if (await cache.match(address)) return;
-  const response = await fetch(address, { cache: 'no-cache' });
+  // Kept here, it need not stand in the browser's own store as well.
+  const response = await fetch(address, { cache: 'no-store' });
   if (!(await isListed(address, response))) throw new Error(`${path} is of another edition`);
   await cache.put(address, response);
 };

@@ -3,6 +3,7 @@ import { eachOf } from './each-of.ts';
 import { BEFORE } from './earlier-pages.ts';
 import { PAGES } from './editions.ts';
 import { keep } from './kept-pages.ts';
+import { pathOf } from './scope.ts';
 import { isInShell } from './shell.ts';
 import { filesOf, lists } from './site-lists.ts';
 
@@ -17,10 +18,12 @@ export const keepAll = async (tell: (progress: Progress) => void): Promise<void>
   const site = await lists();
   if (site === undefined) throw new Error('the lists of this edition are not here');
   const { sections, files: total } = site;
+  const cache = await caches.open(PAGES);
+  const kept = new Set((await cache.keys()).map(({ url }) => pathOf(url)));
   let done = 0;
   for (const section of sections) {
     await eachOf(Object.keys(await filesOf(section)), async (path) => {
-      if (!isInShell(path)) await keep(path);
+      if (!isInShell(path) && !kept.has(path)) await keep(path);
       done += 1;
       if (done % FILES_A_REPORT === 0) tell({ done, total });
     });
