@@ -68,8 +68,8 @@ const isForSearch = (path: string): boolean =>
       .toLowerCase()
       .includes(SOUGHT.stem));
 
-/** Sections with so many files are thinned out, each to every so many. */
-const LONG = 400;
+/** Sections with files by the hundred, each like the next, are thinned out to every so many. */
+const LONG = /^(?:replace-|devices$|sources$|read$|pagefind$)/;
 const EVERY = 10;
 
 /** Puts out an edition that lists only some of the files of its long sections. */
@@ -78,7 +78,7 @@ const publishFewer = (host: FileServer): void => {
   const texts = lists.sections.map(({ name }) => {
     const files = Object.entries(listed(name));
     const some = files.filter(
-      ([path], at) => files.length < LONG || at % EVERY === 0 || isForSearch(path),
+      ([path], at) => !LONG.test(name) || at % EVERY === 0 || isForSearch(path),
     );
     return { name, text: JSON.stringify(Object.fromEntries(some)), files: some.length };
   });
