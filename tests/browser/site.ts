@@ -36,7 +36,7 @@ export const kindOf = (path: string): string =>
   path
     // What stands under a page of its own is of its own kind.
     .replace(/^\/(?:read|devices)\/(colours|codes|uses)\//, '/$1/')
-    .replace(/^(\/sources\/[^/]+\/)[^/]+\/$/, '$1*/')
+    .replace(/^(\/sources\/[^/]+\/)[^/]+\/(?:[^/]+\/)?$/, '$1*/')
     .replace(/^(\/[^/]+\/)[^/]+\//, '$1*/')
     .replace(/\/in\/[^/]+\/$/, '/in/*/');
 
