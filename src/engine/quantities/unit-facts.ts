@@ -102,7 +102,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       { symbol: 'min', power: 0, factor: MINUTE, from: 2 * MINUTE },
       { symbol: 'h', power: 0, factor: HOUR, from: HOUR },
       { symbol: 'days', one: 'day', power: 0, factor: DAY, from: 2 * DAY },
-      { symbol: 'years', one: 'year', power: 0, factor: YEAR, from: 365 * DAY },
+      { symbol: 'years', one: 'year', power: 0, factor: YEAR, from: YEAR },
     ],
   },
   Hz: {
