@@ -5,10 +5,12 @@ import { capital, sentence, typeset } from '../text/words.ts';
 import { kindName, styleName } from './names.ts';
 import { answerName, questionOf, rangeText } from './phrases.ts';
 
-const expectedText = (catalogue: Catalogue, question: string, expected: Expected): string =>
-  'answer' in expected
+const expectedText = (catalogue: Catalogue, question: string, expected: Expected): string => {
+  if ('unmarked' in expected) return 'not marked so';
+  return 'answer' in expected
     ? answerName(catalogue, question, expected.answer)
     : rangeText(catalogue, expected.range);
+};
 
 /** What to call the two sides: by what is inside, or by style where that is the same. */
 const sideNames = (catalogue: Catalogue, { first, second }: Apart): [string, string] =>

@@ -5,8 +5,11 @@ import { answered, givenTo, likelihoods } from './likelihood.ts';
 import { usualNumber } from './reading.ts';
 import type { Hypothesis, KindId, LookAnswers, LookModel, QuestionId, StyleId } from './model.ts';
 
-/** What to expect of a part: the answer that it gives rather than the other, or a range. */
-export type Expected = { answer: string } | { range: LookRangeRow };
+/**
+ * What to expect of a part: the answer that it gives rather than the other, a range, or none of the
+ * marks.
+ */
+export type Expected = { answer: string } | { range: LookRangeRow } | { unmarked: true };
 
 /** What each of two parts would show. */
 export interface Telling {
@@ -75,13 +78,20 @@ const byAnswer = (
   if (own === undefined || against === undefined) return undefined;
   const weighed = own.map(({ id, share }, i) => ({
     id,
+    share,
     bits: share * Math.log2(share / (against[i]?.share ?? share)),
   }));
   const [best] = weighed.toSorted((a, b) => b.bits - a.bits);
-  // Of marks only the one that is named is looked for; answers to one question exclude each other.
-  const bits =
-    question.kind === 'any' ? (best?.bits ?? 0) : weighed.reduce((sum, one) => sum + one.bits, 0);
-  return best && { expected: { answer: best.id }, bits };
+  if (best === undefined) return undefined;
+  // Answers to one question exclude each other.
+  if (question.kind !== 'any')
+    return {
+      expected: { answer: best.id },
+      bits: weighed.reduce((sum, { bits }) => sum + bits, 0),
+    };
+  // Of marks only the one that is named is looked for: more usual here, and no chance find.
+  const isShown = best.bits > 0 && best.share >= model.weight('mark-sometimes');
+  return { expected: isShown ? { answer: best.id } : { unmarked: true }, bits: best.bits };
 };
 
 const byNumber = (
@@ -102,9 +112,6 @@ const byNumber = (
   return { expected: { range: usual.row }, bits: Math.log2(own / against) };
 };
 
-const isSame = (a: Expected, b: Expected): boolean =>
-  'answer' in a && 'answer' in b ? a.answer === b.answer : false;
-
 const telling = (
   model: LookModel,
   answers: LookAnswers,
@@ -116,7 +123,7 @@ const telling = (
       ? byAnswer(model, question, pair)
       : byNumber(model, question, answers, pair);
   const [one, two] = [expect([first, second]), expect([second, first])];
-  if (one === undefined || two === undefined || isSame(one.expected, two.expected)) return [];
+  if (one === undefined || two === undefined) return [];
   const bits = (question.counts * (one.bits + two.bits)) / 2;
   return bits < LEAST_BITS
     ? []
