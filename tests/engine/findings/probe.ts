@@ -1,5 +1,5 @@
 import type { Part } from '../../../src/engine/assessment/parts.ts';
-import type { Catalogue, Knowledge } from '../../../src/engine/catalogue.ts';
+import type { Catalogue, GuidelineId, Knowledge } from '../../../src/engine/catalogue.ts';
 import type { Circumstances } from '../../../src/engine/findings/model.ts';
 import { exactly, hull, type Range } from '../../../src/engine/quantities/range.ts';
 import type { PositionRow } from '../../../src/schemas/positions.ts';
@@ -44,6 +44,9 @@ export interface Spoiling {
   original?: Partial<Circumstances['original']>;
   /** What the circuit does, for a finding that the part alone cannot spoil. */
   conditions?: Record<string, Range>;
+  guideline?: GuidelineId;
+  /** Whole tables of the catalogue in place of the real ones. */
+  tables?: Partial<Catalogue>;
 }
 
 export interface Probed {
@@ -93,6 +96,7 @@ export const probeIn = (circumstances: Circumstances, spoiling: Spoiling = {}): 
       [PROBE]: { ...PERFECT, 'esr-100khz': known(esr), ...spoiling.figures },
     },
     offers: [...catalogue.offers, offer],
+    ...spoiling.tables,
   };
   return {
     part,
@@ -101,6 +105,7 @@ export const probeIn = (circumstances: Circumstances, spoiling: Spoiling = {}): 
       catalogue: spoilt,
       position: { ...position, ...spoiling.position },
       conditions: { ...conditions, ...spoiling.conditions },
+      guideline: spoiling.guideline ?? circumstances.guideline,
       original: { ...original, ...spoiling.original },
     },
   };
