@@ -17,12 +17,18 @@ export type Tables = { [Name in TableName]: ReadTable<ValueOf<Name>> };
 /** Names of all tables, in the order of the registry. */
 export const tableNames = Object.keys(tables) as TableName[];
 
-const readOne = (
-  folder: string,
+/**
+ * Reads one table by itself.
+ *
+ * @param bytes what its file holds; nothing where there is no such file.
+ * @returns the table as far as it can be read, and every fault that shows in it alone.
+ */
+export const readContents = (
   file: TableName,
+  bytes: Uint8Array | undefined,
 ): { table: ReadTable<unknown>; faults: Fault[] } => {
-  const path = join(folder, file);
-  if (existsSync(path)) return readTable(file, readFileSync(path), tables[file].row);
+  const { row } = tables[file];
+  if (bytes !== undefined) return readTable(file, bytes, row);
   const fault: Fault = {
     file,
     line: 1,
@@ -30,10 +36,13 @@ const readOne = (
     rule: 'missing-table',
     wrong: 'the file is not there',
     got: '',
-    expected: `a table of ${Object.keys(tables[file].row.shape).join(',')}`,
+    expected: `a table of ${Object.keys(row.shape).join(',')}`,
   };
   return { table: { file, readable: false, rows: [] }, faults: [fault] };
 };
+
+const bytesOf = (path: string): Uint8Array | undefined =>
+  existsSync(path) ? readFileSync(path) : undefined;
 
 /**
  * Reads every table of a data folder, each by itself.
@@ -42,7 +51,9 @@ const readOne = (
  * @throws only where the file system does, such as for a folder without permission to read.
  */
 export const readFolder = (folder: string): { tables: Tables; faults: Fault[] } => {
-  const readings = tableNames.map((file) => [file, readOne(folder, file)] as const);
+  const readings = tableNames.map(
+    (file) => [file, readContents(file, bytesOf(join(folder, file)))] as const,
+  );
   return {
     // The registry's own keys and schemas made every entry, so the names and values agree.
     tables: Object.fromEntries(readings.map(([file, { table }]) => [file, table])) as Tables,

@@ -18,7 +18,12 @@ const fieldOf = (sum: Sum): { key: string; more: string } => {
   return found;
 };
 
-const resultOf = (page: Page): Promise<string> => page.locator('#result').innerHTML();
+/** What the page comes to, once all of it is drawn. */
+const resultOf = async (page: Page): Promise<string> => {
+  const result = page.locator('#result');
+  await expect(result).not.toHaveAttribute('aria-busy', 'true', { timeout: 20_000 });
+  return result.innerHTML();
+};
 
 /** Opened anew, as somebody gets it who was sent the link, the address comes to the same result. */
 const expectSent = async (page: Page, wanted: string): Promise<void> => {

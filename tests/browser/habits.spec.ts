@@ -1,3 +1,4 @@
+import { openWhole } from './open-whole.ts';
 import { expect, test } from './watched.ts';
 
 /** How numbers are written is chosen once and kept in the browser. */
@@ -37,7 +38,7 @@ test('readings of markings and of colours follow', async ({ page }) => {
   await page.goto('/read/?m=4n7');
   await expect(page.locator('#readings')).toContainText('4,7\u00A0nF');
   // What is typed before the tables are there is not heard.
-  await page.goto('/read/colours/', { waitUntil: 'networkidle' });
+  await openWhole(page, '/read/colours/');
   await page.locator('#typed').fill('yellow violet red gold');
   await expect(page.locator('#colour-readings')).toContainText('4k7');
   await page.getByText('How numbers are written').click();

@@ -12,6 +12,7 @@ import {
   type Lists,
 } from '../../src/offline/lists.ts';
 import { serveFiles, type FileServer } from './file-server.ts';
+import { openWhole } from './open-whole.ts';
 import { SITE, SUBSTITUTION } from './site.ts';
 
 /** The site without a network: what was visited, all of it when asked, and updates that may fail. */
@@ -143,9 +144,8 @@ test('a page that was opened opens again without a network, whatever its query',
 
 test('what is missing is not kept', async ({ page, host }) => {
   await visit(page, `${host.origin}/`);
-  await page.goto(`${host.origin}/no/such/page/`);
+  await openWhole(page, `${host.origin}/no/such/page/`);
   await expect(page.locator('h1')).toHaveText('No such page');
-  await page.waitForLoadState('networkidle');
   expect(await isKept(page, '/no/such/page/')).toBe(false);
 });
 

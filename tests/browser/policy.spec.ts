@@ -1,3 +1,4 @@
+import { openWhole } from './open-whole.ts';
 import { htmlOf, pagePaths } from './site.ts';
 import { expect, test } from './watched.ts';
 
@@ -52,8 +53,7 @@ test('texts become neither pages nor scripts, where the browser can see to that'
   page,
   faults,
 }) => {
-  await page.goto('/');
-  await page.waitForLoadState('networkidle');
+  await openWhole(page, '/');
   const made = await page.evaluate(() => {
     const { body } = document;
     const attempts: (() => void)[] = [

@@ -1,5 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
+import { openWhole } from './open-whole.ts';
 
 test('a sum reckons with what is written, keeps it in the address and says what is wrong', async ({
   page,
@@ -88,7 +89,7 @@ test('scripts of a sum stay light', async ({ page }) => {
     if (response.url().endsWith('.js'))
       sizes.push(response.body().then((body) => gzipSync(body).length));
   });
-  await page.goto('/sums/combine-resistors/?value=5k', { waitUntil: 'networkidle' });
+  await openWhole(page, '/sums/combine-resistors/?value=5k');
   const whole = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
   expect(whole).toBeGreaterThan(10_000);
   expect(whole).toBeLessThan(40 * 1024);

@@ -4,6 +4,7 @@ import { test as base, expect } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { UNDER_A_PATH } from '../../scripts/under-a-path.ts';
 import { serveFiles, type FileServer } from './file-server.ts';
+import { openWhole } from './open-whole.ts';
 import { kindOf, leadsOn, SUBSTITUTION } from './site.ts';
 
 /** The site on a host that gives it a path and not the top of an address. */
@@ -38,9 +39,11 @@ const test = base.extend<{ host: FileServer; faults: string[] }>({
   ],
 });
 
-/** Opens a page of the site by its address there. */
-const open = (page: Page, host: FileServer, path: string) =>
-  page.goto(`${host.origin}${BASE}${path.slice(1)}`);
+/** Where a page of the site is there. */
+const addressOf = (host: FileServer, path: string): string =>
+  `${host.origin}${BASE}${path.slice(1)}`;
+
+const open = (page: Page, host: FileServer, path: string) => page.goto(addressOf(host, path));
 
 test('every address in every page leads to something under the path', () => {
   const beside = new Set<string>();
@@ -79,6 +82,8 @@ test('the box reads, and finds pages', async ({ page, host }) => {
   await open(page, host, '/');
   await page.locator('#box').fill('103M 1KV Z5U');
   await expect(page.locator('.reading h3').first()).toContainText(/^10\snF/u);
+  // Opened anew: what was searched for the marking may have asked for the further pages already.
+  await open(page, host, '/');
   await page.locator('#box').fill('microphonic');
   await page.locator('#pages button').click();
   await expect(page.locator('#pages section')).toHaveCount(2);
@@ -116,9 +121,7 @@ test.describe('without a network', () => {
     await open(page, host, '/types/');
     const scope = await page.evaluate(async () => (await navigator.serviceWorker.ready).scope);
     expect(scope).toBe(`${host.origin}${BASE}`);
-    await page.waitForLoadState('networkidle');
-    await open(page, host, '/types/');
-    await page.waitForLoadState('networkidle');
+    await openWhole(page, addressOf(host, '/types/'));
     await host.stop();
     await open(page, host, '/types/');
     await expect(page.locator('h1')).not.toHaveText('Use without a network');

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { openWhole } from './open-whole.ts';
 import { groupsOfKinds, htmlOf, kindOf, leadsOn, pagePaths } from './site.ts';
 import { expect, test } from './watched.ts';
 
@@ -57,8 +58,7 @@ test.describe('on a phone', () => {
       // A dozen pages, each until it is quiet.
       test.setTimeout(120_000);
       for (const path of paths) {
-        await page.goto(path);
-        await page.waitForLoadState('networkidle');
+        await openWhole(page, path);
         expect.soft(await shiftOf(page), path).toBeLessThan(STEADY);
         const { size, words } = await smallestText(page);
         expect.soft(size, `${path}: ${words}`).toBeGreaterThanOrEqual(LEGIBLE);

@@ -1,5 +1,6 @@
 import { exceptions, heldOf, tooHeavy, wantedOf } from '../../scripts/weight/budgets.ts';
 import { weighedPages } from '../../scripts/weight/pages.ts';
+import { openWhole } from './open-whole.ts';
 import { expect, test } from './watched.ts';
 
 /** Pages keep to what they may weigh, packed; `npm run page-weight` shows how near they are. */
@@ -20,7 +21,7 @@ test('every page keeps to the budget of its kind', () => {
 
 test('no page brings a font', async ({ page }) => {
   for (const path of ['/', '/read/', '/job/']) {
-    await page.goto(path, { waitUntil: 'networkidle' });
+    await openWhole(page, path);
     expect(await page.evaluate(() => document.fonts.size), path).toBe(0);
   }
 });
