@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
 import { writeQuantity, type Unit } from '../quantities/index.ts';
-import type { Range } from '../quantities/range.ts';
+import { mapRising, type Range } from '../quantities/range.ts';
 
 /** Digits of a number in a field: more than any figure is known to. */
 const DIGITS = 4;
@@ -27,9 +27,13 @@ export const writtenRange = (
   if (range === undefined) return undefined;
   const row = units[word];
   const unit = (row?.si ?? word) as Unit;
-  const short = { min: rounded(range.min), typ: rounded(range.typ), max: rounded(range.max) };
-  if (!PREFIXED.includes(unit) || !isPowerOfTen(row?.factor ?? 1))
-    return `${writeQuantity(short, unit, word)} ${word}`;
+  const factor = row?.factor ?? 1;
+  const decimal = isPowerOfTen(factor);
+  // Ten years are ten in the field, whatever they are in seconds.
+  const short = mapRising(range, (value) =>
+    decimal ? rounded(value) : rounded(value / factor) * factor,
+  );
+  if (!PREFIXED.includes(unit) || !decimal) return `${writeQuantity(short, unit, word)} ${word}`;
   const text = writeQuantity(short, unit);
   return /\p{L}$/u.test(text) ? text : `${text} ${unit}`;
 };

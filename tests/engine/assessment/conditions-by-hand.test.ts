@@ -1,0 +1,289 @@
+import { describe, expect, test } from 'vitest';
+import { plainDefault, resolveSituation } from '../../../src/engine/assessment/conditions.ts';
+import type { Original } from '../../../src/engine/assessment/parts.ts';
+import type { Catalogue, Knowledge } from '../../../src/engine/catalogue.ts';
+import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
+import type { ConditionRow } from '../../../src/schemas/positions.ts';
+import type { BodyRow } from '../../../src/schemas/sizes.ts';
+import { catalogue, given, known } from './setting.ts';
+
+/** What a position's conditions come to for an old part of 1 µF 100 V, worked out by hand. */
+
+const OLD = 'invented-type';
+const PLACE = 'invented-place';
+
+const row = (condition: string, more: Partial<ConditionRow> = {}): ConditionRow => ({
+  position: PLACE,
+  condition,
+  min: undefined,
+  typ: undefined,
+  max: undefined,
+  follows: '',
+  source: 'trade',
+  locator: '',
+  basis: 'common-practice',
+  note: '',
+  ...more,
+});
+
+/** 12 × 4 × 20 mm. */
+const body: BodyRow = {
+  ...{ type: OLD, style: 'radial box', shape: 'box', c_min: 1e-6, c_max: 1e-6 },
+  ...{ voltage: 100, voltage_kind: 'dc', length_mm: 12, width_mm: 4, height_mm: 20 },
+  ...{ pitch_mm: [10], lead_mm: 0.6 },
+  ...{ source: 'trade', locator: '', basis: 'common-practice', note: '' },
+};
+
+/** 1 % of loss at 1 kHz; 2 ohm near 100 kHz; a microhenry and a half. */
+const knowledge: Record<string, Knowledge> = {
+  'dissipation-factor-1khz': known(0.01),
+  'esr-100khz': known({ min: 1, typ: 2, max: 3 }),
+  inductance: known(1.59155e-6),
+};
+
+interface Given {
+  rows: ConditionRow[];
+  knows?: Record<string, Knowledge>;
+  original?: Partial<Original>;
+  type?: Partial<NonNullable<Catalogue['types'][string]>>;
+  bodies?: BodyRow[];
+  conditions?: Record<string, number>;
+}
+
+const settled = ({ rows, knows = knowledge, bodies = [body], ...more }: Given) => {
+  const type = catalogue.types['pet-metallized'];
+  const position = catalogue.positions['interstage-coupling'];
+  if (type === undefined || position === undefined) throw new Error('an empty catalogue');
+  const invented: Catalogue = {
+    ...catalogue,
+    bodies,
+    types: {
+      ...catalogue.types,
+      [OLD]: { ...type, id: OLD, old_rating: 'tight', old_v_typical: 63, ...more.type },
+    },
+    positions: { ...catalogue.positions, [PLACE]: { ...position, id: PLACE } },
+    conditions: rows,
+    knowledge: { ...catalogue.knowledge, [OLD]: knows },
+  };
+  return resolveSituation(invented, {
+    original: {
+      type: OLD,
+      capacitance: exactly(1e-6),
+      ratedVoltage: exactly(100),
+      tolerance: { minus: 0.2, plus: 0.2 },
+      ...more.original,
+    },
+    position: PLACE,
+    conditions: given(more.conditions ?? {}),
+  });
+};
+
+const found = (all: Given, id: string): Range => {
+  const one = settled(all).conditions.find((condition) => condition.id === id);
+  if (one === undefined) throw new Error(`no ${id}`);
+  return one.range;
+};
+
+describe('what follows from the old part', () => {
+  const at = (condition: string, follows: ConditionRow['follows'], more: Partial<ConditionRow>) =>
+    row(condition, { follows, ...more });
+
+  test.each<[string, string, Given, number]>([
+    ['half of 100 V', 'vdc', { rows: [at('vdc', 'rated-voltage', { typ: 0.5 })] }, 50],
+    [
+      'half of 25 V, which is usual for a type that is often rated far too high',
+      'vdc',
+      {
+        rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
+        type: { old_rating: 'ample', old_v_typical: 25 },
+      },
+      12.5,
+    ],
+    [
+      'half of its 100 V where 400 V are usual',
+      'vdc',
+      {
+        rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
+        type: { old_rating: 'ample', old_v_typical: 400 },
+      },
+      50,
+    ],
+    // 1 / (2π × 20 Hz × 1 µF) = 7958 ohm, of E12 the nearest.
+    ['a corner of 20 Hz', 'load', { rows: [at('load', 'corner', { typ: 20 })] }, 8200],
+    [
+      '80 A a farad',
+      'charge-current',
+      { rows: [at('charge-current', 'value', { typ: 80 })] },
+      80e-6,
+    ],
+    // 1 µF × 100 V over 0.5 s.
+    [
+      '100 µC over half a second',
+      'load-current',
+      { rows: [at('load-current', 'charge', { typ: 0.5 })] },
+      200e-6,
+    ],
+    [
+      '100 µC over half a second, but no more than 0.1 mA',
+      'touch-limit',
+      { rows: [at('touch-limit', 'charge', { typ: 0.5, max: 0.1 })] },
+      100e-6,
+    ],
+    [
+      '100 µC over half a second, far below 5 mA',
+      'touch-limit',
+      { rows: [at('touch-limit', 'charge', { typ: 0.5, max: 5 })] },
+      200e-6,
+    ],
+    // 0.8 of 0.8 µF.
+    [
+      'four fifths of the least of it',
+      'needed',
+      { rows: [at('needed', 'kept', { typ: 0.8 })] },
+      0.64e-6,
+    ],
+    // A slope of 1000 ppm/K over the 40 K that a row below the first one gives: 0.8 × 0.8 × 0.96.
+    [
+      'the same in the cold that another row speaks of',
+      'needed',
+      {
+        rows: [at('needed', 'kept', { typ: 0.8 }), row('t-min', { typ: -15 })],
+        knows: { ...knowledge, 'temperature-coefficient': known(1e-3) },
+      },
+      0.6144e-6,
+    ],
+    // 1 % / (2π × 1 kHz × 1 µF) = 1.592 ohm.
+    [
+      'twice its resistance at the working frequency',
+      'esr-max',
+      { rows: [at('esr-max', 'series-resistance', { typ: 2 }), row('f-work', { typ: 1000 })] },
+      3.1831,
+    ],
+    [
+      'twice its resistance at 100 kHz where no frequency is known',
+      'esr-max',
+      { rows: [at('esr-max', 'series-resistance', { typ: 2 })] },
+      4,
+    ],
+    [
+      'none where no resistance is known',
+      'esr-max',
+      { rows: [at('esr-max', 'series-resistance', { typ: 2 })], knows: {} },
+      0,
+    ],
+    // 10 ohm of 1.592 µH less 0.159 ohm of 1 µF at 1 MHz, and 3 ohm at worst: √(9.84² + 3²).
+    [
+      'its impedance at worst',
+      'impedance-max',
+      { rows: [at('impedance-max', 'impedance', { typ: 1 }), row('f-work', { typ: 1e6 })] },
+      10.288,
+    ],
+    // One ohm of inductance less 1.592 ohm of capacitance at 100 kHz, and 3 ohm: √(0.592² + 3²).
+    [
+      'its impedance at 100 kHz where no frequency is known',
+      'impedance-max',
+      { rows: [at('impedance-max', 'impedance', { typ: 1 })] },
+      3.0578,
+    ],
+    [
+      'no less than is asked',
+      'impedance-max',
+      { rows: [at('impedance-max', 'impedance', { typ: 20 }), row('f-work', { typ: 1e6 })] },
+      20,
+    ],
+    [
+      'what is asked where no inductance is known',
+      'impedance-max',
+      { rows: [at('impedance-max', 'impedance', { typ: 1 })], knows: {} },
+      1,
+    ],
+    [
+      'twice its height',
+      'height-room',
+      { rows: [at('height-room', 'body-height', { min: 1.2, typ: 2 }), row('room', { typ: 10 })] },
+      0.04,
+    ],
+    [
+      'twice its length',
+      'side-room',
+      { rows: [at('side-room', 'body-side', { min: 1.5, typ: 2 }), row('room', { typ: 10 })] },
+      0.024,
+    ],
+    [
+      'one and a half times a lead pitch of 20 mm',
+      'side-room',
+      { rows: [at('side-room', 'body-side', { min: 1.5, typ: 2 }), row('room', { typ: 20 })] },
+      0.03,
+    ],
+    [
+      'one and a half times the lead pitch that the visitor measured',
+      'side-room',
+      {
+        rows: [at('side-room', 'body-side', { min: 1.5, typ: 2 }), row('room', { typ: 20 })],
+        conditions: { room: 0.1 },
+      },
+      0.15,
+    ],
+    [
+      'the lead pitch alone where no size is known',
+      'height-room',
+      {
+        rows: [at('height-room', 'body-height', { min: 1.2, typ: 2 }), row('room', { typ: 10 })],
+        bodies: [],
+      },
+      0.012,
+    ],
+    [
+      'its size alone where the place has no lead pitch',
+      'height-room',
+      { rows: [at('height-room', 'body-height', { min: 1.2, typ: 2 })] },
+      0.04,
+    ],
+  ])('%s: %s', (_what, id, all, wanted) => {
+    const { min, typ, max } = found(all, id);
+    expect(typ / (wanted || 1)).toBeCloseTo(wanted === 0 ? 0 : 1, 3);
+    expect([min, max]).toEqual([typ, typ]);
+  });
+
+  test.each(['power', 'rating'] as const)('%s is for other kinds of part', (follows) => {
+    expect(() => settled({ rows: [row('vdc', { follows, typ: 1 })] })).toThrow(/vdc.*invented/);
+  });
+});
+
+describe('a default of the position', () => {
+  test.each<[string, Partial<ConditionRow>, [number, number, number]]>([
+    ['1 to 4 mA, 2 as usual', { min: 1, typ: 2, max: 4 }, [1e-3, 2e-3, 4e-3]],
+    ['2 mA and no more said', { typ: 2 }, [2e-3, 2e-3, 2e-3]],
+    ['2 mA, at least 1', { min: 1, typ: 2 }, [1e-3, 2e-3, 2e-3]],
+    ['2 mA, at most 4', { typ: 2, max: 4 }, [2e-3, 2e-3, 4e-3]],
+    ['nothing', {}, [0, 0, 0]],
+  ])('%s', (_what, cells, [min, typ, max]) => {
+    expect(plainDefault(catalogue, row('touch-limit', cells))).toEqual({ min, typ, max });
+  });
+});
+
+describe('the rating of an old part whose mark cannot be read', () => {
+  // 63 V are usual for the type; 75 and 100 V the next preferred ratings.
+  test.each<[string, ConditionRow[], Record<string, number>, number]>([
+    ['is the usual one', [row('vdc', { typ: 10 }), row('v-surge', { typ: 63 })], {}, 63],
+    [
+      'bears what it is switched on with',
+      [row('vdc', { typ: 10 }), row('v-surge', { typ: 70 })],
+      {},
+      75,
+    ],
+    ['bears the direct voltage', [row('vdc', { typ: 70 }), row('v-surge', { typ: 10 })], {}, 75],
+    ['bears the most that may be', [row('vdc', { typ: 10, max: 90 })], {}, 100],
+    ['bears what the visitor says', [row('vdc', { typ: 10 })], { vdc: 90 }, 100],
+    ['is not asked to bear another voltage', [row('vac', { typ: 500 })], {}, 63],
+    [
+      'does not follow from what follows from it',
+      [row('v-surge', { follows: 'rated-voltage', typ: 5 })],
+      {},
+      63,
+    ],
+  ])('%s', (_what, rows, conditions, volts) => {
+    const { original } = settled({ rows, conditions, original: { ratedVoltage: undefined } });
+    expect(original.ratedVoltage).toBe(volts);
+  });
+});
