@@ -21,10 +21,10 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
   whole('engine/values', [engine('values'), published('e-series'), published('combinations')]),
   whole('engine/sizes', ['tests/engine/sizes/!(slice).test.ts', published('sizes')]),
   whole('engine/assessment', [
-    'tests/engine/assessment/!(all-pairs|ranking).test.ts',
+    'tests/engine/assessment/!(all-pairs|ranking|trial|sureness-everywhere).test.ts',
     published('rules'),
   ]),
-  whole('engine/candidates', [engine('candidates')]),
+  whole('engine/candidates', ['tests/engine/candidates/!(*-properties).test.ts']),
   whole('engine/triage', [engine('triage')]),
   whole('engine/reforming', [engine('reforming')]),
   whole('engine/findings', ['tests/engine/findings/!(widening).test.ts', published('heating')]),

@@ -3,7 +3,6 @@ import { prepareDemands } from '../../../src/engine/assessment/finding.ts';
 import { surenessOf, timesApart, type Sureness } from '../../../src/engine/assessment/sureness.ts';
 import type { Basis, Knowledge } from '../../../src/engine/catalogue.ts';
 import type { Outcome } from '../../../src/engine/findings/model.ts';
-import { allPairings, findStandIns } from '../../../src/engine/index.ts';
 import type { Range } from '../../../src/engine/quantities/range.ts';
 import { catalogue, circumstancesOf, knowing } from './setting.ts';
 
@@ -102,29 +101,4 @@ describe('how sure a finding is', () => {
     expect(timesApart({ min: -1, typ: 0, max: 5 }, { high: 1 })).toBeUndefined();
     expect(timesApart({ min: 0, typ: 0, max: 0 }, { high: 1 })).toBeUndefined();
   });
-});
-
-describe('in every position', () => {
-  const PLACES = { published: 0, 'common-practice': 1, memory: 2 } as const;
-  const WORDS = ['sure', 'likely', 'possible'];
-
-  test.each(Object.keys(catalogue.positions))(
-    '%s: no finding is surer than its basis',
-    (position) => {
-      const type = allPairings(catalogue).find(
-        (pair) => pair.position === position && pair.pairing.met,
-      )?.type;
-      const all = findStandIns(catalogue, {
-        original: { type: type ?? 'glass' },
-        position,
-      }).flatMap(({ findings }) => findings);
-      for (const { demand, sure, basis, apart, standIn, missing } of all) {
-        const place = WORDS.indexOf(sure);
-        expect(place, demand).toBeGreaterThanOrEqual(PLACES[basis]);
-        // Less sure than its basis only by a spread, which is then named.
-        expect(place > PLACES[basis], demand).toBe(apart !== undefined);
-        if (standIn === undefined) expect(missing.length, demand).toBeGreaterThan(0);
-      }
-    },
-  );
 });
