@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { heatFor } from '../../../src/engine/findings/heating.ts';
+import type { Range } from '../../../src/engine/quantities/range.ts';
 import type { BodyRow, CoreRiseRow, SeriesResistanceRow } from '../../../src/schemas/sizes.ts';
 import { given, known, notKnown } from '../assessment/setting.ts';
-import { holdTo, holdUnknown, made, single, span, type ByHand } from './by-hand.ts';
-import { PROBE, type Spoiling } from './probe.ts';
+import { base, holdTo, holdUnknown, made, single, span, type ByHand } from './by-hand.ts';
+import { PROBE, probeIn, type Spoiling } from './probe.ts';
 
 /** What ripple warms and wears out, worked out by hand for an invented part of 1000 µF 25 V. */
 
@@ -382,5 +384,14 @@ describe('what ripple warms and wears out', () => {
       holdUnknown(id, bodiesOf({ c_max: 1e-3 }), ['charge-density']);
       holdUnknown(id, { ...bodiesOf({}), tables: noBody }, ['charge-density']);
     }
+  });
+
+  test('gives off 110 mW at ten kelvin from 7.069 cm², and an unknown amount from no size', () => {
+    const heatIn = (spoiling: Spoiling): Range | undefined => {
+      const probed = probeIn(base, { part, ...spoiling });
+      return heatFor(probed.part, probed.circumstances, 10);
+    };
+    expect(heatIn({ tables })?.typ).toBeCloseTo(0.10995, 4);
+    expect(heatIn({ tables: noBody, figures: noDensity })).toBeUndefined();
   });
 });
