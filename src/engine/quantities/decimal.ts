@@ -5,7 +5,7 @@ import type { Scale } from './unit.ts';
  * 4.7, not 4.700000000000001.
  */
 export const shift = (value: number, power: number): number => {
-  if (value === 0 || !Number.isFinite(value)) return value;
+  if (!Number.isFinite(value)) return value;
   const [mantissa, exponent] = value.toExponential().split('e') as [string, string];
   return Number(`${mantissa}e${String(Number(exponent) + power)}`);
 };

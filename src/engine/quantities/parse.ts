@@ -4,7 +4,6 @@ import { toSi } from './decimal.ts';
 import { readPart, strayText } from './part.ts';
 import type { Part } from './part.ts';
 import { scalesOf, valueOf } from './part-value.ts';
-import { exactly } from './range.ts';
 import type { Range } from './range.ts';
 import { plainText, skipSpaces } from './text.ts';
 import { findTolerance } from './tolerance.ts';
@@ -18,12 +17,10 @@ const LONGEST = 200;
 
 /** A range from its two ends, or from its lowest, typical and highest value, in either order. */
 const rangeOf = (values: readonly number[], parts: readonly Part[]): Result<Range> => {
-  const [first = 0, second = first, third = second] = values;
-  if (values.length === 1) return ok(exactly(first));
-  const last = values.length === 2 ? second : third;
+  const [first = 0, second = first, last = second] = values;
   const min = Math.min(first, last);
   const max = Math.max(first, last);
-  if (values.length === 2) {
+  if (values.length < 3) {
     const sum = min + max;
     return ok({ min, typ: Number.isFinite(sum) ? sum / 2 : min / 2 + max / 2, max });
   }

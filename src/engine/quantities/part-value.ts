@@ -16,7 +16,7 @@ const usualCapacitance = (parts: readonly Part[]): Scale | undefined => {
   const values = parts.map(({ number }) => Number(number.digits));
   if (values.every((value) => value < 1)) return { power: -6 };
   const whole = parts.every(({ number }) => /^\d+$/u.test(number.digits));
-  return whole && values.every((value) => value === 0 || value >= 1) ? { power: -12 } : undefined;
+  return whole ? { power: -12 } : undefined;
 };
 
 /** Each part's scale; a part without a unit takes that of the next part that has one. */

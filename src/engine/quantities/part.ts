@@ -5,7 +5,7 @@ import type { ScannedNumber } from './scan-number.ts';
 import { skipSpaces } from './text.ts';
 import type { Scale, Unit } from './unit.ts';
 import { UNIT_FACTS } from './unit-facts.ts';
-import { findUnit, otherKind, pointLetters, scaleOf } from './unit-words.ts';
+import { findUnit, kindOf, pointLetters, scaleOf } from './unit-words.ts';
 
 /** A number as written, with its unit where it has one. */
 export interface Part {
@@ -25,7 +25,8 @@ export const strayText = (text: string, at: number, unit: Unit): Result<never> =
   const word = /^[^\s\d+±…–—<>-]+/u.exec(rest)?.[0];
   if (word === undefined || !/[\p{L}°%‰℃"″×]/u.test(word))
     return fail(`“${rest}” cannot be understood here.`, at);
-  const other = otherKind(word, unit);
+  if (scaleOf(word, unit) !== undefined) return fail('There are two units here; write one.', at);
+  const other = kindOf(word);
   if (other !== undefined) return fail(`That is ${UNIT_FACTS[other].kind}; ${kind} is wanted.`, at);
   // A percentage, a level or a plain number is no quantity that one would say has units.
   const verdict =
@@ -46,8 +47,8 @@ export const readPart = (text: string, from: number, unit: Unit): Result<Part> =
   const unitAt = skipSpaces(text, number.end);
   const found = findUnit(text.slice(unitAt), unit);
   if (number.letter !== undefined) {
-    const scale = scaleOf(number.letter, unit);
-    if (scale === undefined) return strayText(text, number.end - 1, unit);
+    // Every letter that may stand for the point is a unit.
+    const scale = scaleOf(number.letter, unit) as Scale;
     if (found === undefined) return ok({ at, number, scale, end: number.end });
     // Behind `4n7` only the unit itself may follow, without a second prefix.
     if (found.scale.power !== 0 || found.scale.factor !== undefined)

@@ -1,6 +1,6 @@
 /** A number found in a text, kept as digits so that a prefix can be put in without rounding. */
 export interface ScannedNumber {
-  /** Digits with a decimal point, without sign. */
+  /** Digits, with a point where there is a decimal sign, without sign: `4.7`, `.5`. */
   digits: string;
   negative: boolean;
   /** Power of ten from scientific notation; 0 without it. */
@@ -64,25 +64,23 @@ export const scanNumber = (
   const from = start + (sign?.[0].length ?? 0);
   const rest = text.slice(from);
   const negative = text.charAt(start) === '-';
-  if (letters !== '') {
-    const coded = codedWith(letters).exec(rest);
-    if (coded) {
-      const [all, whole = '', letter = '', part = ''] = coded;
-      return {
-        digits: `${whole === '' ? '0' : whole}.${part}`,
-        negative,
-        exponent: 0,
-        scientific: false,
-        letter,
-        end: from + all.length,
-      };
-    }
+  const coded = codedWith(letters).exec(rest);
+  if (coded) {
+    const [all, whole = '', letter = '', part = ''] = coded;
+    return {
+      digits: `${whole}.${part}`,
+      negative,
+      exponent: 0,
+      scientific: false,
+      letter,
+      end: from + all.length,
+    };
   }
   const found = mantissa(rest);
   if (found === undefined) return undefined;
   const exponent = EXPONENT.exec(rest.slice(found.length));
   return {
-    digits: found.digits.startsWith('.') ? `0${found.digits}` : found.digits,
+    digits: found.digits,
     negative,
     exponent: Number(exponent?.[1] ?? 0),
     scientific: exponent !== null,

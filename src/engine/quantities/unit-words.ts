@@ -69,7 +69,8 @@ const collectLetters = (unit: Unit): string => {
   const bases = prefixed.filter((base) => base.length === 1);
   const letters = [...prefixes].filter((prefix) => prefix !== 'f');
   const capitals = letters.filter((letter) => letter !== 'm').map((letter) => letter.toUpperCase());
-  const smalls = bases.filter((base) => base === 'R').map((base) => base.toLowerCase());
+  // 4r7 and 3v3 are typed in haste; a small f would be a prefix.
+  const smalls = bases.filter((base) => 'RV'.includes(base)).map((base) => base.toLowerCase());
   return [...new Set([...letters, ...capitals, ...bases, ...smalls, 'µ'])].join('');
 };
 
@@ -100,14 +101,11 @@ export const findUnit = (text: string, unit: Unit): FoundUnit | undefined => {
 };
 
 /** Letters that mean too much to tell from them what kind of quantity was meant. */
-const VAGUE = new Set(['K', 'm', 'c', 'C', 'x', 'a', 'd']);
+const VAGUE = new Set(['K', 'c', 'C', 'x', 'a', 'd']);
 
-/** The other kind of quantity that a written unit belongs to, if any. */
-export const otherKind = (written: string, wanted: Unit): Unit | undefined => {
+/** The kind of quantity that a written unit belongs to, if it tells one. */
+export const kindOf = (written: string): Unit | undefined => {
   const key = unitKey(written);
-  if (VAGUE.has(key)) return undefined;
-  return UNITS.find(
-    (unit) =>
-      unit !== wanted && WORDS[unit].exact.has(key) && !(key.length === 1 && key in PREFIXES),
-  );
+  if (VAGUE.has(key) || key in PREFIXES) return undefined;
+  return UNITS.find((unit) => WORDS[unit].exact.has(key));
 };
