@@ -91,10 +91,16 @@ const ratingOfSingle = (catalogue: Catalogue, part: Sized): PulseRating | undefi
     : undefined;
 };
 
-/** The same of a part that may be made of two: what the weaker one withstands, with nothing added. */
+/**
+ * The same of a part that may be made of two: what the weaker one withstands, with nothing added.
+ * Nothing where it is not known of both.
+ */
 export const pulseRatingOf = (catalogue: Catalogue, part: Sized): PulseRating | undefined => {
-  const each = (part.made?.parts ?? [part]).map((single) => ratingOfSingle(catalogue, single));
-  return each.reduce((weaker, next) =>
-    weaker === undefined || next === undefined || next.range.min < weaker.range.min ? next : weaker,
+  const parts = part.made?.parts ?? [part];
+  const [first, ...others] = parts.flatMap((single) => ratingOfSingle(catalogue, single) ?? []);
+  if (first === undefined || others.length + 1 < parts.length) return undefined;
+  return others.reduce(
+    (weaker, next) => (next.range.min < weaker.range.min ? next : weaker),
+    first,
   );
 };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pulseRatingOf } from '../../../src/engine/sizes/pulse-of.ts';
-import { knowing, known } from '../assessment/setting.ts';
+import { knowing, known, notKnown } from '../assessment/setting.ts';
 import { madeEdge, sized } from './setting.ts';
 
 const table = knowing(
@@ -44,5 +44,63 @@ describe('the steepest edge', () => {
   test('spans all styles where the style is open', () => {
     const found = pulseRatingOf(table, { type: 'glass', capacitance: 1e-9, ratedVoltage: 100 });
     expect(found?.range).toMatchObject({ min: 20e6, max: 100e6 });
+  });
+});
+
+describe('the steepest edge of two parts', () => {
+  const weak = { type: 'glass', capacitance: 4.7e-9, ratedVoltage: 100, style: 'axial' };
+  const strong = { ...weak, capacitance: 1e-9, ratedVoltage: 250 };
+  const unknown = { ...weak, type: 'no-such-type' };
+  const edgeOf = (...parts: (typeof weak)[]): number | undefined => {
+    const found = pulseRatingOf(table, { ...weak, made: { parts } as never });
+    return found && found.range.typ / 1e6;
+  };
+
+  test.each([
+    ['is that of the weaker', [strong, weak], 50],
+    ['in either order', [weak, strong], 50],
+    ['is not known where one is not', [strong, unknown], undefined],
+    ['nor where the other is not', [unknown, strong], undefined],
+    ['is that of the one where there is one', [strong], 200],
+  ])('%s', (_what, parts, edge) => {
+    expect(edgeOf(...parts)).toBe(edge);
+  });
+});
+
+describe('an edge comes with where it is from', () => {
+  const from = (source: string, basis: 'published' | 'memory', row: object) =>
+    madeEdge({ source, basis, ...row });
+  const rows = sized({
+    pulseRatings: [
+      from('far', 'memory', { c_max: 9e-9, dvdt: 10 }),
+      from('near', 'published', { c_max: 2e-9, dvdt: 100 }),
+      from('boxes', 'memory', { style: 'box', dvdt: 40 }),
+      from('low', 'memory', { voltage: 63, c_min: 1e-10, dvdt: 5 }),
+    ],
+  });
+  const of = (capacitance: number, style?: string) =>
+    pulseRatingOf(rows, { type: 'glass', capacitance, ratedVoltage: 100, style });
+
+  test('of the smallest span that reaches up to the value', () => {
+    expect(of(1.5e-9, 'axial')).toMatchObject({
+      ...{ range: { typ: 100e6 }, sources: ['near'], bases: ['published'] },
+    });
+    expect(of(1.5e-9)).toMatchObject({
+      ...{ sources: ['near', 'boxes'], bases: ['published', 'memory'] },
+    });
+  });
+
+  test('and not of a lower voltage whose spans begin further down', () => {
+    expect(of(5e-10, 'axial')?.by).not.toBe('value');
+  });
+
+  test('of the type where no row speaks', () => {
+    const whole = knowing(rows, 'glass', { dvdt: known(7e6) });
+    const found = pulseRatingOf(whole, { type: 'glass', capacitance: 1, ratedVoltage: 100 });
+    expect(found?.bases).toHaveLength(1);
+    const none = knowing(rows, 'glass', { dvdt: notKnown });
+    expect(
+      pulseRatingOf(none, { type: 'glass', capacitance: 1, ratedVoltage: 100 }),
+    ).toBeUndefined();
   });
 });

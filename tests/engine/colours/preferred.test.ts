@@ -1,0 +1,150 @@
+import { describe, expect, test } from 'vitest';
+import { mantissaOf, preferenceOf } from '../../../src/engine/colours/preferred.ts';
+import { groupsOf, meaningsOf, type MeaningRow } from '../../../src/engine/colours/scheme.ts';
+import { preferenceWeight, weights } from '../../../src/engine/colours/weigh.ts';
+
+const within = (percent: number) => ({
+  minus: percent / 100,
+  plus: percent / 100,
+  unit: 'fraction' as const,
+});
+
+describe('figures among the preferred numbers of IEC 60063', () => {
+  test.each([
+    ['47', 4.7],
+    ['470', 4.7],
+    ['047', 4.7],
+    ['1', 1],
+    ['127', 1.27],
+    ['00', undefined],
+  ])('%s is %s', (figures, mantissa) => {
+    expect(mantissaOf(figures)).toBe(mantissa);
+  });
+
+  // The coarsest series that has the number, and whether it suits the tolerance.
+  test.each<[figures: string, percent: number, series: string | undefined, suits: boolean]>([
+    ['47', 20, 'E3', true],
+    ['15', 20, 'E6', true],
+    ['12', 20, 'E12', false],
+    ['12', 10, 'E12', true],
+    ['51', 10, 'E24', false],
+    ['51', 5, 'E24', true],
+    ['105', 5, 'E48', false],
+    ['105', 2, 'E48', true],
+    ['102', 2, 'E96', false],
+    ['102', 1, 'E96', true],
+    ['101', 1, 'E192', false],
+    ['101', 0.5, 'E192', true],
+    ['101', 0.1, 'E192', true],
+    // Close parts are sold in E24 as well.
+    ['51', 1, 'E24', true],
+    ['12', 0.5, 'E12', true],
+    ['50', 5, undefined, false],
+    ['211', 1, undefined, false],
+  ])('%s within %s %%', (figures, percent, series, suits) => {
+    const found = preferenceOf(figures, within(percent), [{ value: 5 }]);
+    expect([found.series, found.suits]).toEqual([series, suits]);
+    expect(found.old).toBe(figures === '50');
+  });
+
+  test('the wider side of a tolerance counts, and one in farad says nothing', () => {
+    const wide = { minus: 0.1, plus: 0.5, unit: 'fraction' as const };
+    expect(preferenceOf('12', wide, []).suits).toBe(false);
+    expect(preferenceOf('12', { ...wide, minus: 0.5, plus: 0.1 }, []).suits).toBe(false);
+    expect(preferenceOf('102', { minus: 1e-12, plus: 1e-12, unit: 'F' }, []).suits).toBe(true);
+    expect(preferenceOf('102', undefined, []).suits).toBe(true);
+  });
+
+  test('noughts are no number', () => {
+    expect(preferenceOf('00', undefined, [])).toEqual({ old: false, suits: false });
+  });
+});
+
+describe('what a series is worth', () => {
+  const worth = (figures: string, percent: number, old: number[] = []): number =>
+    preferenceWeight({
+      preference: preferenceOf(
+        figures,
+        within(percent),
+        old.map((value) => ({ value })),
+      ),
+    });
+
+  // The more often a number is met, the readier it is believed.
+  test.each<[readier: [string, number], than: [string, number]]>([
+    [
+      ['47', 10],
+      ['51', 5],
+    ],
+    [
+      ['51', 5],
+      ['105', 2],
+    ],
+    [
+      ['105', 2],
+      ['105', 10],
+    ],
+    [
+      ['12', 20],
+      ['105', 10],
+    ],
+    [
+      ['105', 10],
+      ['211', 1],
+    ],
+  ])('%j is readier believed than %j', (readier, than) => {
+    expect(worth(...readier)).toBeGreaterThan(worth(...than));
+  });
+
+  test('an old number is no stranger than one that does not suit', () => {
+    expect(worth('50', 10, [5])).toBe(weights.oldValue);
+    expect(worth('50', 10)).toBe(weights.noSeries);
+    expect(worth('12', 20)).toBe(weights.unsuitedSeries);
+    expect(preferenceWeight({ preference: undefined })).toBe(0);
+  });
+});
+
+describe('places', () => {
+  test('of one role are one group, save those that hold a figure', () => {
+    expect(groupsOf(['temperature', 'temperature', 'digit', 'digit', 'multiplier'])).toEqual([
+      { role: 'temperature', at: [0, 1] },
+      { role: 'digit', at: [2] },
+      { role: 'digit', at: [3] },
+      { role: 'multiplier', at: [4] },
+    ]);
+    expect(groupsOf(['hundreds-of-volts', 'hundreds-of-volts']).map(({ at }) => at)).toEqual([
+      [0],
+      [1],
+    ]);
+    expect(groupsOf([])).toEqual([]);
+  });
+});
+
+describe('meanings that hold for some capacitances', () => {
+  const row = (high: number, from?: number, below?: number): MeaningRow => ({
+    ...{ code: 'made', role: 'tolerance', colour: 'green', second: '', low: -high, high },
+    ...{ value: undefined, unit: 'percent', from_f: from, below_f: below, word: '', types: [] },
+    ...{ use: 'usual', source: 'trade', locator: '', basis: 'common-practice', note: '' },
+  });
+  const meanings = [row(0.5, undefined, 1e-11), row(5, 1e-11), row(20, 1e-10, 1e-9)];
+  const highs = (value?: number, colours = ['green']): (number | undefined)[] =>
+    meaningsOf({ meanings }, 'tolerance', colours, value).map(({ high }) => high);
+
+  test.each<[value: number | undefined, highs: number[]]>([
+    [9.9e-12, [0.5]],
+    [1e-11, [5]],
+    [1e-10, [5, 20]],
+    [1e-9, [5]],
+    // The larger ones where the value is not known.
+    [undefined, [5]],
+  ])('%s F', (value, wanted) => {
+    expect(highs(value)).toEqual(wanted);
+  });
+
+  test('and for those colours alone', () => {
+    expect(highs(1e-11, ['red'])).toEqual([]);
+    expect(highs(1e-11, ['green', 'red'])).toEqual([]);
+    expect(highs(1e-11, ['green', '', 'red'])).toEqual([]);
+    expect(meaningsOf({ meanings }, 'voltage', ['green'], 1e-11)).toEqual([]);
+  });
+});
