@@ -33,7 +33,10 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
     published('markings'),
     published('resistor-markings'),
   ]),
-  whole('engine/colours', ['tests/engine/colours/!(properties).test.ts', published('colours')]),
+  whole('engine/colours', [
+    'tests/engine/colours/!(properties|painted-slowly).test.ts',
+    published('colours'),
+  ]),
   whole('engine/kinds', [
     engine('kinds'),
     'tests/engine/sums/filled-kind-sum.test.ts',
