@@ -1,8 +1,8 @@
 import { broken, dropRepeated, forAxe, VIEWS } from './axe.ts';
-import { groupsOfKinds, onePageOfEachKind, SUBSTITUTION } from './site.ts';
+import { groupsOfKinds, SUBSTITUTION } from './site.ts';
 import { expect, test } from './watched.ts';
 
-/** For everybody: by keyboard, by screen reader, narrow, light and dark. */
+/** For everybody: by keyboard, by screen reader, light and dark. */
 
 test.describe('axe', () => {
   test.use(forAxe);
@@ -57,18 +57,6 @@ test.describe('axe', () => {
       expect.soft(await broken(page, seenOnly), `${width} px, ${colorScheme}`).toEqual([]);
     }
   });
-});
-
-test('every kind of page fits 320 px; tables scroll by themselves', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 700 });
-  for (const path of onePageOfEachKind) {
-    await page.goto(path);
-    const widest = await page.evaluate(() => {
-      for (const details of document.querySelectorAll('details')) details.open = true;
-      return document.documentElement.scrollWidth;
-    });
-    expect.soft(widest, path).toBeLessThanOrEqual(320);
-  }
 });
 
 test('the keyboard goes from the box to the first answer', async ({ page }) => {

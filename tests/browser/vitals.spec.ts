@@ -1,71 +1,14 @@
-import type { Page } from '@playwright/test';
-import { openWhole } from './open-whole.ts';
-import { groupsOfKinds, htmlOf, kindOf, leadsOn, pagePaths } from './site.ts';
+import { htmlOf, kindOf, leadsOn, pagePaths } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /**
- * What audits of pages in a browser look at besides access and weight: that nothing jumps, that links
- * say where they lead and can be followed, that the page is sized for the screen and its text can be
- * read there, and that a search engine finds what it needs. Times are left to the benchmark.
+ * What audits of pages look at besides access and weight: that links say where they lead and can be
+ * followed, that the page is sized for the screen, and that a search engine finds what it needs.
+ * Times are left to the benchmark, what is seen on a phone to `on-a-phone.spec.ts`.
  */
 
-/** The shift of a page, as a share of the screen and of the way, that is called good. */
-const STEADY = 0.1;
-const LEGIBLE = 12;
 /** Words of links that say nothing where they stand alone. */
 const EMPTY_WORDS = /^(?:here|click here|this|link|more|read more|learn more|go)$/i;
-
-const shiftOf = (page: Page): Promise<number> =>
-  page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        let sum = 0;
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries()) {
-            const { value, hadRecentInput } = entry as PerformanceEntry & {
-              value: number;
-              hadRecentInput: boolean;
-            };
-            if (!hadRecentInput) sum += value;
-          }
-        }).observe({ type: 'layout-shift', buffered: true });
-        requestAnimationFrame(() => setTimeout(() => resolve(sum), 300));
-      }),
-  );
-
-/** The smallest text that is seen, in CSS pixels, and an example of it. */
-const smallestText = (page: Page): Promise<{ size: number; words: string }> =>
-  page.evaluate(() => {
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    let smallest = { size: Infinity, words: '' };
-    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
-      const words = node.textContent?.trim() ?? '';
-      const { parentElement } = node;
-      if (words === '' || parentElement === null || parentElement.closest('svg, math, sup, sub'))
-        continue;
-      if (!parentElement.checkVisibility()) continue;
-      const size = Number.parseFloat(getComputedStyle(parentElement).fontSize);
-      if (size < smallest.size) smallest = { size, words: words.slice(0, 60) };
-    }
-    return smallest;
-  });
-
-test.describe('on a phone', () => {
-  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-
-  for (const { name, paths } of groupsOfKinds) {
-    test(`${name}: pages stay where they are and can be read`, async ({ page }) => {
-      // A dozen pages, each until it is quiet.
-      test.setTimeout(120_000);
-      for (const path of paths) {
-        await openWhole(page, path);
-        expect.soft(await shiftOf(page), path).toBeLessThan(STEADY);
-        const { size, words } = await smallestText(page);
-        expect.soft(size, `${path}: ${words}`).toBeGreaterThanOrEqual(LEGIBLE);
-      }
-    });
-  }
-});
 
 const all = (html: string, pattern: RegExp): string[] =>
   [...html.matchAll(pattern)].map(([, found = '']) => found);
