@@ -70,8 +70,8 @@ const isForSearch = (path: string): boolean =>
       .includes(SOUGHT.stem));
 
 /** Sections with files by the hundred, each like the next, are thinned out to every so many. */
-const LONG = /^(?:replace-|devices$|sources$|read$|pagefind$)/;
-const EVERY = 10;
+const LONG = /^(?:replace-|data$|devices$|sources$|read$|pagefind$)/;
+const EVERY = 25;
 
 /** Puts out an edition that lists only some of the files of its long sections. */
 const publishFewer = (host: FileServer): void => {
