@@ -1,7 +1,8 @@
-import { shortenDesignators, type Order } from '../job/index.ts';
+import type { Order } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
+import { designatorsMarkup } from './designators-view.ts';
 import { cardTable } from './table.ts';
 
 const HEADS = ['Buy', 'What', 'Value', 'Rating', 'Size', 'For', 'Notes'];
@@ -26,7 +27,7 @@ export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
           ]
             .filter((text) => text !== '')
             .join(', '),
-          shortenDesignators(group.designators),
+          designatorsMarkup(group.designators),
           group.notes.join('; '),
         ]),
       ),
