@@ -200,7 +200,6 @@ export const MORE_PRINTED: Readonly<
     ['LM723CN', '723'],
     ['UA723CN', '723'],
     ['UA723PC', '723'],
-    ['UA723HC', '723'],
     ['MC1723CP', '723'],
     ['L123B1', '723'],
   ],
