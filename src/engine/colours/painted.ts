@@ -62,14 +62,6 @@ const isTolerance =
     return near(row.low ?? 0, -minus * size) && near(row.high ?? 0, plus * size);
   };
 
-/** What is the same on every part that a scheme is for, such as the colour of a make. */
-const onlyMeaning = (scheme: Scheme, group: Group): Paint => {
-  const colours = new Set(
-    scheme.meanings.filter(({ role }) => role === group.role).map(({ colour }) => colour),
-  );
-  return colours.size === 1 ? { colours: [...colours], use: 'usual' } : open(group);
-};
-
 /** A figure of a number whose places are groups of their own. */
 const figureAt = (scheme: Scheme, group: Group, figures: string): Paint | undefined => {
   const own = scheme.groups.filter(({ role }) => role === group.role);
@@ -127,7 +119,8 @@ const paintGroup = (
         ? open(group)
         : paintedAs(scheme, group, ({ word }) => word === temperatureCharacteristic);
     default:
-      return onlyMeaning(scheme, group);
+      // What kind of part or make it is: not known.
+      return open(group);
   }
 };
 

@@ -146,7 +146,7 @@ const larger = (a: Range, b: Range): Range => ({
 /** Two bodies beside each other: as long and as high as the larger, as wide as both. */
 export const bodiesTogether = (a: Body, b: Body): Body => {
   const leads = [a.lead, b.lead].filter((lead) => lead !== undefined);
-  // The one with the wider leads decides what room they need.
+  // The one with the wider leads decides what room they need; one without leads, that there are none.
   const wider = Math.min(...a.pitch) >= Math.min(...b.pitch) ? a : b;
   return {
     shape: undefined,
@@ -154,7 +154,7 @@ export const bodiesTogether = (a: Body, b: Body): Body => {
     width: add(a.width, b.width),
     height: larger(a.height, b.height),
     volume: add(a.volume, b.volume),
-    pitch: a.pitch.length === 0 || b.pitch.length === 0 ? [] : wider.pitch,
+    pitch: wider.pitch,
     lead: leads.length === 0 ? undefined : Math.max(...leads),
     row: undefined,
     from: a.from === 'estimate' && b.from === 'estimate' ? 'estimate' : 'together',

@@ -140,6 +140,13 @@ describe('what each place means', () => {
     expect(placesOf(read(form, colours)[0])).toEqual(places);
   });
 
+  test('words of a class, and of a kind of resistor', () => {
+    const means = read('ceramic-tip', 'yellow').map((reading) => reading.evidence[0]?.means);
+    expect(means).toContain('class 2, medium permittivity');
+    const type = read('resistor', 'brown black black red violet')[1];
+    expect(placesOf(type)).toContain('4 violet (5th band): fusible, type in the common body size');
+  });
+
   test('tables that differ are both told', () => {
     const [first] = read('resistor', 'brown black black red violet');
     expect(placesOf(first)).toContain('4 violet (5th band): ±0.1 %; another table has ±0.5 %');
@@ -211,6 +218,19 @@ describe('where a reading begins', () => {
     expect(found?.at).toBe(0);
   });
 
+  test('of the other reading, too', () => {
+    const [, second] = read('resistor', 'brown black black red brown', { apart: 'first' });
+    expect(second?.evidence[0]?.means).toBe(
+      'the band that stands apart is the first one; from the other end it would be 120 Ω',
+    );
+    expect(second?.sure).toBe('possible');
+  });
+
+  test('no band stands apart where the scheme has none that does', () => {
+    const found = begin('ceramic-tube', 'yellow violet brown white', { apart: 'first' });
+    expect(found?.means).not.toContain('apart');
+  });
+
   test.each([
     ['resistor', 'brown red red brown'],
     // Only one way up.
@@ -243,4 +263,39 @@ describe('what would settle it', () => {
   ])('%s: %s', (form, colours, first) => {
     expect(read(form, colours)[0]?.settleBy.slice(0, Math.max(1, first.length))).toEqual(first);
   });
+});
+
+describe('colours that make no value', () => {
+  test('too many that one cannot tell', () => {
+    const [first] = read('resistor', '? ? ? red brown');
+    expect(first?.resistance).toBeUndefined();
+    expect(first?.tolerance?.plus).toBe(0.01);
+  });
+
+  test.each([
+    [
+      'a failure rate that is none',
+      'resistor',
+      'brown green yellow gold pink',
+      'resistor-5-military',
+    ],
+    ['a kind that is none', 'moulded-block', 'blue brown red red silver red', 'mica-6'],
+  ])('%s', (_what, form, colours, scheme) => {
+    expect(read(form, colours).map((reading) => reading.colours?.scheme)).not.toContain(scheme);
+  });
+});
+
+test('places that were filled in are counted as given, in order', () => {
+  const [first] = read('resistor', 'gold red ? ?');
+  expect(first?.colours).toMatchObject({ turned: true, guessed: [2, 3] });
+});
+
+test('a coefficient has a spread only where the colour gives one', () => {
+  const known = (form: string, colours: string) =>
+    read(form, colours)[0]?.temperatureCharacteristic?.spreadKnown;
+  expect(known('ceramic-body', 'red')).toBe(true);
+  expect(known('ceramic-tip', 'violet')).toBe(false);
+  expect(Object.keys(read('resistor', 'yellow violet red gold')[0] ?? {})).not.toContain(
+    'polarity',
+  );
 });

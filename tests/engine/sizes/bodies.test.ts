@@ -137,6 +137,13 @@ describe('a body', () => {
       [0.0075],
       0.0008,
     ],
+    [
+      'the narrowest of several pitches of the other',
+      listed(small),
+      listed({ ...large, pitch_mm: [5, 20] }),
+      [0.0075],
+      0.0008,
+    ],
   ])('of two beside each other, %s', (_what, a, b, pitch, lead) => {
     const body = bodiesTogether(a, b);
     expect(body.pitch).toEqual(pitch);
