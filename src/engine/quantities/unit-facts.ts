@@ -17,7 +17,8 @@ const INCH = 0.0254;
 
 /**
  * Every unit with the ways in which people write it. Keys of `words` are as `unitKey` leaves them:
- * no spaces or full stops, `u` for the micro sign, `ohm` for the omega.
+ * no spaces or full stops, `u` for the micro sign, `ohm` for the omega; any mixture of small and
+ * capital letters is understood that is no unit itself.
  *
  * The capacitance words MFD, MF, mf are the old microfarad and MMF, MMFD, uuF the old picofarad;
  * `mF` in its modern spelling is the millifarad. Sources: SI Brochure for the modern units, common
@@ -32,7 +33,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     prefixes: 'fpnum',
     prefixAlone: true,
     words: {
-      ...alike({ power: -6 }, 'mf', 'Mf', 'MF', 'mfd', 'mfds', 'ufd', 'ufds', 'mfarad', 'Mfarad'),
+      ...alike({ power: -6 }, 'mf', 'mfd', 'mfds', 'ufd', 'ufds', 'mfarad'),
       ...alike({ power: -12 }, 'mmf', 'mmfd', 'mmfds', 'uuf', 'uufd', 'pfd', 'micromicrofarad'),
       ...alike({ power: -12 }, 'micromicrofarads', 'micro-microfarad', 'micro-microfarads'),
       ...alike({ power: -9 }, 'kpF', 'nfd'),
@@ -74,7 +75,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     prefixAlone: true,
     words: {
       ...alike({ power: 3 }, 'kilohm', 'kilohms'),
-      ...alike({ power: 6 }, 'MOHM', 'MOHMS', 'meg', 'megs', 'megohm', 'megohms'),
+      ...alike({ power: 6 }, 'meg', 'megs', 'megohm', 'megohms'),
       ...alike({ power: 9 }, 'gigohm', 'gigohms'),
     },
     print: printedWith('Ω', 'um_kMGT'),
@@ -101,7 +102,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       ...printedWith('s', 'fpnum_'),
       { symbol: 'min', power: 0, factor: MINUTE, from: 2 * MINUTE },
       { symbol: 'h', power: 0, factor: HOUR, from: HOUR },
-      { symbol: 'days', one: 'day', power: 0, factor: DAY, from: 2 * DAY },
+      { symbol: 'days', power: 0, factor: DAY, from: 2 * DAY },
       { symbol: 'years', one: 'year', power: 0, factor: YEAR, from: YEAR },
     ],
   },
@@ -116,7 +117,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     words: {
       ...alike({ power: 3 }, 'kc', 'kcs'),
       // Only mHz in full SI spelling is the millihertz: mhz is MHz typed in haste.
-      ...alike({ power: 6 }, 'mhz', 'MHZ', 'mc', 'Mc', 'MC', 'mcs', 'Mcs', 'mc/s', 'MC/S'),
+      ...alike({ power: 6 }, 'mhz', 'mc', 'mcs', 'mc/s'),
     },
     print: printedWith('Hz', 'um_kMG'),
   },

@@ -107,5 +107,9 @@ const VAGUE = new Set(['K', 'c', 'C', 'x', 'a', 'd']);
 export const kindOf = (written: string): Unit | undefined => {
   const key = unitKey(written);
   if (VAGUE.has(key) || key in PREFIXES) return undefined;
-  return UNITS.find((unit) => WORDS[unit].exact.has(key));
+  return (
+    UNITS.find((unit) => WORDS[unit].exact.has(key)) ??
+    // In haste, capitals are mixed up; of single letters nothing is made that way.
+    (key.length > 1 ? UNITS.find((unit) => WORDS[unit].folded.has(key.toLowerCase())) : undefined)
+  );
 };

@@ -139,6 +139,10 @@ describe('faults in odd writings', () => {
     ['4f7', 'A', /^1: “f” is not a unit of current/],
     ['4M7', 'V', /^1: “M” is not a unit of voltage/],
     ['5 f', 'A', /^2: “f” is not a unit of current/],
+    ['5 MFD', 'V', /^2: That is a capacitance/],
+    ['5 KHZ', 'V', /^2: That is a frequency/],
+    ['5 W', 'V', /^2: That is a power/],
+    ['5 w', 'V', /^2: “w” is not a unit of voltage/],
     // One letter says too little of what was meant.
     ['5 c', 'V', /^2: “c” is not a unit of voltage/],
     ['5 C', 'V', /^2: “C” is not a unit of voltage/],

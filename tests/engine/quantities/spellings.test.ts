@@ -25,6 +25,7 @@ const spellings: [unit: Unit, one: number, written: string[]][] = [
   ['F', 1e-6, ['µF', 'mf', 'Mf', 'MF', 'mfd', 'mfds', 'ufd', 'ufds', 'mfarad', 'Mfarad', 'U']],
   ['F', 1e-3, ['mF', 'millifarads', 'm']],
   ['F', 1, ['F', 'f', 'farad', 'farads', 'FARADS']],
+  ['F', 1 / 9e8, ['jar', 'jars']],
   ['V', 1e-12, ['pV', 'picovolts']],
   ['V', 1e-3, ['mV', 'millivolts', 'mVrms', 'm']],
   ['V', 1, ['V', 'volt', 'volts', 'V=', 'V~', 'VW', 'WV', 'WVDC', 'VDCW', 'DCWV', 'WVAC', 'VAC']],
@@ -132,6 +133,7 @@ describe('a unit that is not one', () => {
     const result = parseQuantity('3 qq', unit);
     if (result.ok) throw new Error('taken for a unit');
     const suggested = /; write (.+)\.$/u.exec(result.fault.message)?.[1] ?? '';
+    expect(suggested).not.toBe('');
     for (const name of suggested.split(/, | or /u)) {
       const text = /number|no unit/u.test(name) ? '3' : `3 ${name}`;
       expect(parseQuantity(text, unit).ok, text).toBe(true);
