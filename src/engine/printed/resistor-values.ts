@@ -65,6 +65,16 @@ const inFigures = (
         })),
     );
 
+/** Whether a letter before figures is read as the point of a resistance, as the R of R56 is. */
+const isPoint = ({ pointLetters }: MarkingTables, letter: string): boolean =>
+  pointLetters.some(
+    (row) =>
+      row.letter === letter &&
+      row.quantity === 'resistance' &&
+      row.use === 'usual' &&
+      row.places.includes('start'),
+  );
+
 /** Codes of small chips: two figures and a letter, or a letter and two figures. */
 const onChips = (tables: MarkingTables, value: number): ValuePiece[] => {
   const codes = [
@@ -78,6 +88,7 @@ const onChips = (tables: MarkingTables, value: number): ValuePiece[] => {
   return codes.flatMap((row) =>
     tables.eia96Multipliers
       .filter(({ factor }) => inUnit(value, row.significand * factor) === 1)
+      .filter(({ letter }) => !(row.letterFirst && isPoint(tables, letter)))
       .map(({ letter, factor, use, source, settle }): ValuePiece => ({
         text: row.letterFirst ? letter + row.code : row.code + letter,
         writing: 'chip',

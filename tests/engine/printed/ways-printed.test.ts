@@ -128,6 +128,7 @@ describe('what is met on parts', () => {
     ['AK5', { resistance: 500, taper: 'logarithmic' }],
     ['103K', { resistance: 10_000, tolerance: { ...tenPercent, minus: 0.05, plus: 0.05 } }],
     ['68X', { resistance: 49.9, tolerance: tenPercent }],
+    ['R56', { resistance: 3.9, tolerance: tenPercent }],
     ['.0523U', { capacitance: 5.23e-8, tolerance: { minus: 0, plus: 0.8, unit: 'fraction' } }],
   ])('nobody prints %s for %o', (text, part) => {
     expect(ways(part).map((way) => way.text)).not.toContain(text);
