@@ -9,39 +9,14 @@ import {
   score,
   type Scored,
 } from '../../../src/engine/assessment/rank.ts';
-import { verdictFor, verdictOrder } from '../../../src/engine/assessment/verdict.ts';
-import type { DemandRow, FindingRow } from '../../../src/schemas/positions.ts';
-import { catalogue, circumstancesOf } from './setting.ts';
-
-type Weight = DemandRow['weight'];
+import { verdictOrder } from '../../../src/engine/assessment/verdict.ts';
+import { judged, type Weight } from './judged.ts';
+import { circumstancesOf } from './setting.ts';
 
 const circumstances = circumstancesOf({
   original: { type: 'pet-metallized' },
   position: 'sample-hold',
 });
-
-const demandRow = catalogue.demands[0];
-const findingRow = catalogue.findings['droop'];
-if (demandRow === undefined || findingRow === undefined) throw new Error('an empty catalogue');
-
-/** One demand that a part is beyond by a ratio, or inside of below one. */
-const judged = (
-  weight: Weight,
-  unfavourable: number,
-  { typical = unfavourable, graded = true, id = String(weight) } = {},
-): Judged => {
-  const demand: DemandRow = { ...demandRow, id, weight };
-  const row: FindingRow = { ...findingRow, graded };
-  const beyond = { unfavourable, typical };
-  return {
-    demand,
-    row,
-    outcome: { status: 'unknown', missing: [] },
-    limit: {},
-    beyond,
-    verdict: verdictFor(catalogue.verdictRules, weight, beyond),
-  };
-};
 
 const plain: Part = {
   type: 'pet-metallized',
