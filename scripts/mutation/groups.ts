@@ -22,6 +22,7 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
   whole('engine/sizes', ['tests/engine/sizes/!(slice).test.ts', published('sizes')]),
   whole('engine/assessment', [
     'tests/engine/assessment/!(all-pairs|ranking|trial|sureness-everywhere).test.ts',
+    'tests/engine/candidates/combinations.test.ts',
     published('rules'),
   ]),
   whole('engine/candidates', ['tests/engine/candidates/!(*-properties).test.ts']),
