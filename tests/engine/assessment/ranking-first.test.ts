@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Leaning } from '../../../src/engine/assessment/assess.ts';
+import type { Leaning, Ranking } from '../../../src/engine/assessment/assess.ts';
 import {
   assess,
   findStandIns,
   rankStandIns,
   verdictOrder,
-  type Ranking,
   type RankedStandIn,
   type Request,
 } from '../../../src/engine/index.ts';
