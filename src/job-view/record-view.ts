@@ -1,7 +1,8 @@
-import { shortenDesignators, type JobRecord, type RecordEntry } from '../job/index.ts';
+import type { JobRecord, RecordEntry } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
+import { designatorsMarkup } from './designators-view.ts';
 import { cardTable } from './table.ts';
 
 const timeOf = (at: string): string =>
@@ -31,8 +32,11 @@ const grouped = (entries: readonly RecordEntry[]): RecordGroup[] =>
       : [{ entry, designators: alike.map(({ designator }) => designator) }];
   });
 
-const namesOf = ({ designators }: RecordGroup): string =>
-  shortenDesignators(designators.filter((name) => name !== '')) || 'No designator';
+const namesOf = ({ designators }: RecordGroup): Element =>
+  designatorsMarkup(
+    designators.filter((name) => name !== ''),
+    'No designator',
+  );
 
 const isPlanned = ({ entry }: RecordGroup): boolean => entry.decision !== 'leave';
 
