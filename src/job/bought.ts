@@ -1,4 +1,10 @@
-import { formatValue, type Assessment, type Catalogue, type Part } from '../engine/index.ts';
+import {
+  formatValue,
+  isChip,
+  type Assessment,
+  type Catalogue,
+  type Part,
+} from '../engine/index.ts';
 import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
@@ -125,6 +131,10 @@ const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
   ],
 });
 
+/** What a part without leads needs on a board made for leads, as the boards of this work are. */
+const fittingNote = ({ style }: Bought): string =>
+  isChip(style) ? 'a chip without leads: it needs pads or short wires' : '';
+
 /** What one place of a line takes; the designators are not counted here. */
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
   const { state, standIn, line, part } = planned;
@@ -150,6 +160,6 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
     return { things: madeThings(standIn, catalogue, where) };
   }
   const thing = capacitor(standIn.candidate, standIn, catalogue);
-  const form = formingNote(line, standIn, catalogue);
-  return { things: [{ thing, each: 1, notes: form === '' ? [] : [form] }] };
+  const notes = [fittingNote(thing), formingNote(line, standIn, catalogue)];
+  return { things: [{ thing, each: 1, notes: notes.filter((note) => note !== '') }] };
 };

@@ -165,6 +165,30 @@ describe('the order', () => {
     expect(at('')).toBe('');
   });
 
+  test.each([
+    ['ta-polymer', ['a chip without leads: it needs pads or short wires']],
+    ['ta-mno2-solid', []],
+  ])('tells of a part without leads: %s', (type, notes) => {
+    const job = jobOf(
+      line('C9', {
+        type: 'ta-mno2-solid',
+        value: '22 µF',
+        volts: '16 V',
+        position: 'local-decoupling',
+        decision: 'replace',
+      }),
+    );
+    const plan = planned(job);
+    const standIn = plan.lines[0]?.worked
+      ?.rest()
+      .standIns.filter(isCapacitor)
+      .find(({ candidate }) => candidate.type === type);
+    if (standIn === undefined) throw new Error(`${type} is not offered`);
+    const lines = plan.lines.map((one) => ({ ...one, standIn }));
+    const [group] = orderOf({ ...plan, lines }, job.whole, catalogue).groups;
+    expect(group?.notes).toEqual(notes);
+  });
+
   test('is safe to open and plain to copy', () => {
     const job = jobOf(line('R1', { ...other, value: '=cmd()' }), line('C1', film));
     const order = orderOf(planned(job), job.whole, catalogue);
