@@ -31,14 +31,12 @@ const finest: readonly { from: number; series: SeriesName }[] = [
 
 const rank = (series: SeriesName): number => SERIES_NAMES.indexOf(series);
 
-/** Parts of one and two per cent are sold in E24 as well; all coarser series are part of it. */
-const isCommon = (series: SeriesName): boolean => rank(series) <= rank('E24');
-
 const suited = (series: SeriesName, tolerance: Tolerance | undefined): boolean => {
   if (tolerance?.unit !== 'fraction') return true;
   const size = Math.max(tolerance.minus, tolerance.plus) * (1 + 1e-9);
   const own = finest.find(({ from }) => size >= from)?.series ?? 'E192';
-  return rank(series) <= rank(own) || (isCommon(series) && rank(own) >= rank('E24'));
+  // Close parts are sold in the coarser series as well.
+  return rank(series) <= rank(own);
 };
 
 /** How figures stand to the series, given the tolerance. */
