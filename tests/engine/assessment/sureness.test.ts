@@ -59,6 +59,21 @@ describe('how sure a finding is', () => {
       { properties: ['inductance'], bases: ['memory'] },
       { sure: 'possible', basis: 'memory', weakest: [] },
     ],
+    [
+      'whichever figure is named first',
+      { properties: ['dvdt', 'ageing', 'inductance'] },
+      { sure: 'possible', basis: 'memory', weakest: ['dvdt'] },
+    ],
+    [
+      'two figures that are known alike are both named',
+      { properties: ['ageing', 'inductance', 'ageing'] },
+      { sure: 'likely', basis: 'common-practice', weakest: ['ageing', 'ageing'] },
+    ],
+    [
+      'a figure that is not known counts for none',
+      { properties: ['unheard-of', 'ageing'] },
+      { sure: 'likely', basis: 'common-practice', weakest: ['ageing'] },
+    ],
     ['nothing but arithmetic', {}, { sure: 'sure', basis: 'published', weakest: [] }],
   ])('%s', (_what, outcome, expected) => {
     expect(sureness(outcome)).toEqual(expected);
@@ -81,6 +96,30 @@ describe('how sure a finding is', () => {
     expect(found.sure).toBe(sure);
     if (apart === undefined) expect(found.apart).toBeUndefined();
     else expect(found.apart).toBeCloseTo(apart, 6);
+  });
+
+  test('an equation from memory leaves it possible, whatever its figures', () => {
+    const row = { ...rowOf('ripple-voltage'), basis: 'memory' as const };
+    const outcome: Outcome = {
+      status: 'known',
+      value: { min: 1, typ: 1, max: 1 },
+      properties: ['inductance'],
+    };
+    expect(surenessOf(outcome, { high: 1 }, row, base.original, base)).toEqual({
+      sure: 'possible',
+      basis: 'memory',
+      weakest: [],
+    });
+  });
+
+  test('a grade may be of any spread', () => {
+    const row = { ...rowOf('ripple-voltage'), unit: 'grade' };
+    const outcome: Outcome = {
+      status: 'known',
+      value: { min: 1, typ: 3, max: 500 },
+      properties: [],
+    };
+    expect(surenessOf(outcome, { high: 1 }, row, base.original, base).sure).toBe('sure');
   });
 
   test('a spread that the basis outdoes is not named', () => {

@@ -110,12 +110,17 @@ describe('what a single part lacks is mended', () => {
       ['with-resistor'],
     ],
     ['nothing where it lacks nothing', [lack('value', 'fits')], {}, []],
-    // What is met is not mended, though another finding of its name is not.
     [
-      'a window that is missed, not one that is met',
-      [lack('esr-window', 'fits', { low: 50, high: 60 }), lack('esr-window', 'stopgap', WINDOW)],
+      'not what is met beside what is not',
+      [lack('value', 'fits'), lack('rated-voltage', 'keep-out')],
       {},
-      ['with-resistor'],
+      ['series'],
+    ],
+    [
+      'no resistance beside what makes it a stopgap',
+      [lack('esr-window', 'stopgap', WINDOW), lack('leakage-current', 'stopgap')],
+      {},
+      [],
     ],
     ['no polarity where a film does', [lack('polarity', 'keep-out')], { nonPolarServes: true }, []],
     [
@@ -210,6 +215,14 @@ describe('what a single part lacks is mended', () => {
     });
     expect(part?.made?.resistor).toBeCloseTo(3.3, 9);
     expect(part?.made?.power).toBe(power);
+  });
+
+  test('by a resistor for the window that is missed, not for one that is met', () => {
+    const parts = made([
+      lack('esr-window', 'fits', { low: 50, high: 60 }),
+      lack('esr-window', 'stopgap', WINDOW),
+    ]);
+    expect(parts.map((part) => (part.made?.resistor ?? NaN) < 10)).toEqual([true]);
   });
 
   test('names all properties that pairs are reckoned by', () => {
