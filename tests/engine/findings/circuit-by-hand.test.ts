@@ -1,35 +1,15 @@
 import { describe, test } from 'vitest';
-import type { SeriesResistanceRow } from '../../../src/schemas/sizes.ts';
 import { given, known, notKnown } from '../assessment/setting.ts';
 import { holdTo, holdUnknown, made, span, type ByHand } from './by-hand.ts';
 import { PROBE, type Spoiling } from './probe.ts';
+import { resistanceRow, wideCan as can } from './probe-rows.ts';
 
 /** Surges, ripple, resonance and losses, worked out by hand. */
 
-const tolerance = { minus: 0.2, plus: 0.25 };
-/** 1000 µF, by its tolerance 800 to 1250 µF. */
-const can: NonNullable<Spoiling['part']> = { capacitance: 1e-3, ratedVoltage: 20, tolerance };
 const RESISTANCE = 'esr-100khz';
 const INDUCTANCE = 'inductance';
 
-/** Half an ohm to 2 ohm at 100 Hz for 1000 µF 20 V. */
-const resistance: SeriesResistanceRow = {
-  type: PROBE,
-  capacitance: 1e-3,
-  v_min: 20,
-  v_max: 20,
-  frequency_hz: 100,
-  esr_min: 0.5,
-  esr_typ: 1,
-  esr_max: 2,
-  ripple_a: undefined,
-  ripple_c: undefined,
-  source: 'sheet-of-resistances',
-  locator: '',
-  basis: 'published',
-  note: '',
-};
-const tables = { seriesResistance: [resistance] };
+const tables = { seriesResistance: [resistanceRow()] };
 const byRow = { properties: [], sources: ['sheet-of-resistances'], bases: ['published'] };
 const byType = { properties: [RESISTANCE], sources: ['trade'], bases: ['common-practice'] };
 

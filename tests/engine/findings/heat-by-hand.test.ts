@@ -5,6 +5,7 @@ import type { BodyRow, CoreRiseRow, SeriesResistanceRow } from '../../../src/sch
 import { given, known, notKnown } from '../assessment/setting.ts';
 import { base, holdTo, holdUnknown, made, single, span, type ByHand } from './by-hand.ts';
 import { PROBE, probeIn, type Spoiling } from './probe.ts';
+import { resistanceRow } from './probe-rows.ts';
 
 /** What ripple warms and wears out, worked out by hand for an invented part of 1000 µF 25 V. */
 
@@ -44,19 +45,7 @@ const core: CoreRiseRow = {
 };
 
 /** Half an ohm to 2 ohm at 100 Hz. */
-const resistance: SeriesResistanceRow = {
-  type: PROBE,
-  capacitance: 1e-3,
-  v_min: 25,
-  v_max: 25,
-  frequency_hz: 100,
-  esr_min: 0.5,
-  esr_typ: 1,
-  esr_max: 2,
-  ripple_a: undefined,
-  ripple_c: undefined,
-  ...from('sheet-of-resistances'),
-};
+const resistance = resistanceRow({ v_min: 25, v_max: 25 });
 
 const tables: NonNullable<Spoiling['tables']> = {
   bodies: [can],

@@ -4,7 +4,8 @@ import { temperature } from '../../../src/engine/findings/temperature.ts';
 import type { SeriesResistanceRow } from '../../../src/schemas/sizes.ts';
 import { given, known, notKnown } from '../assessment/setting.ts';
 import { base, holdTo, holdUnknown, made, single, span, tryOut, type ByHand } from './by-hand.ts';
-import { PROBE, probeIn, type Spoiling } from './probe.ts';
+import { probeIn, type Spoiling } from './probe.ts';
+import { resistanceRow } from './probe-rows.ts';
 
 /** Stand-ins that are made of two parts, and series resistance, worked out by hand. */
 
@@ -13,23 +14,8 @@ const INDUCTANCE = 'inductance';
 const one = { ...single, capacitance: 1e-6 };
 const two = { ...single, capacitance: 2e-6 };
 
-const resistance = (capacitance: number, more: Partial<SeriesResistanceRow> = {}) => ({
-  type: PROBE,
-  capacitance,
-  v_min: 20,
-  v_max: 20,
-  frequency_hz: 1e5,
-  esr_min: 0.5,
-  esr_typ: 1,
-  esr_max: 2,
-  ripple_a: undefined,
-  ripple_c: undefined,
-  source: 'sheet-of-resistances',
-  locator: '',
-  basis: 'published' as const,
-  note: '',
-  ...more,
-});
+const resistance = (capacitance: number, more: Partial<SeriesResistanceRow> = {}) =>
+  resistanceRow({ capacitance, frequency_hz: 1e5, ...more });
 
 /** Insulation of 1, 4 and 9 s: as many megohm of a microfarad; 10 V at the most. */
 const leaking = (part: NonNullable<Spoiling['part']>): Spoiling => ({
