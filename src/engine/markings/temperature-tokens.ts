@@ -222,9 +222,13 @@ const ruledAt = (scan: Scan, at: number): Token[] => {
 
 const BEHIND_TOLERANCE: readonly Need[] = ['touching-tolerance'];
 
-/** A slope letter behind the tolerance letter. */
+/** Whether a word goes on behind a letter, with another letter in the second place. */
+const runsOn = (marking: Marking, end: number): boolean =>
+  !wordEnds(marking, end) && isLetter(marking.text.charAt(end + 1));
+
+/** A slope letter behind the tolerance letter; that of a voltage may follow. */
 const slopeLettersAt = ({ lexicon, marking }: Scan, at: number): Token[] =>
-  isLetter(marking.text.charAt(at + 2)) || !isLetter(marking.text.charAt(at - 1))
+  runsOn(marking, at + 1) || !isLetter(marking.text.charAt(at - 1))
     ? []
     : lexicon.temperatureCodes.slope(marking.text.charAt(at)).map(({ said, meaning }) => ({
         at,
