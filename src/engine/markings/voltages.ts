@@ -115,10 +115,14 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
         .map((word) => voltsToken(at, word.end, word, number.value * word.row.factor, number));
     });
 
-/** Index after a sign for volts that touches the figures, or the same index where there is none. */
+/**
+ * Index after a sign for volts that touches the figures, or the same index where there is none. A
+ * dash between two voltages is no sign for direct ones, as that of `350-500V` is not.
+ */
 const behindVolts = (scan: Scan, at: number): number =>
   voltsFoundAt(scan, at)
     .filter(({ item: { row }, assumed }) => row.place === 'after' && assumed.length === 0)
+    .filter(({ word }) => !word.endsWith('-'))
     .findLast(({ item: { row } }) => row.role === 'rated')?.end ?? at;
 
 /** Two voltages, such as `350/500V` and `350V/385V`: the lower one is the rating. */

@@ -178,6 +178,9 @@ const voltages: [string, number | undefined, Hints?][] = [
   ['5000 pF Prüfspg. 1500 V', undefined],
   ['T.S. 500V T.E. 1500V 0,1 µF', 500, { origin: 'french' }],
   ['0,1 µF 250/750V', 250],
+  ['8uF 350-500V', 350],
+  ['8 µF 350V-385V', 350],
+  ['8uF 450-525 VDC', 450],
 ];
 
 describe('a voltage that is no rating', () => {

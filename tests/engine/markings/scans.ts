@@ -2,7 +2,7 @@ import type { Hints } from '../../../src/engine/markings/index.ts';
 import type { Lexicon } from '../../../src/engine/markings/lexicon.ts';
 import { lexiconOf } from '../../../src/engine/markings/lexicon.ts';
 import type { Scan } from '../../../src/engine/markings/scan.ts';
-import { scanOf } from '../../../src/engine/markings/scan.ts';
+import { scanOf, wordsFoundAt } from '../../../src/engine/markings/scan.ts';
 import { markingOf } from '../../../src/engine/markings/text.ts';
 import type { Content, Token } from '../../../src/engine/markings/token.ts';
 import { catalogue } from './tables.ts';
@@ -31,3 +31,28 @@ export const saying = <Says extends Content['says']>(
       ? [{ token, content: content as Extract<Content, { says: Says }> }]
       : [];
   });
+
+/** A token as where it ends, what it means, how readily it is believed, and what it needs. */
+export type Short = [end: number, means: string, weight: number, needs?: string];
+
+const rounded = (weight: number): number => Number(weight.toFixed(9)) + 0;
+
+/** Tokens in short. */
+export const inShort = (tokens: readonly Token[]): Short[] =>
+  tokens.map(({ end, meaning, weight, needs }) =>
+    needs.length === 0
+      ? [end, meaning.means(), rounded(weight)]
+      : [end, meaning.means(), rounded(weight), needs.join(' ')],
+  );
+
+/** What is expected of them, without the noise of binary fractions. */
+export const expected = (shorts: readonly Short[]): Short[] =>
+  shorts.map(([end, means, weight, ...rest]) => [end, means, rounded(weight), ...rest]);
+
+/** The tokens of the words of the tables that are taken by themselves at an index. */
+export const wordTokensAt = (scan: Scan, at: number): Token[] =>
+  wordsFoundAt(scan, at).flatMap((found) => found.item.take(scan, at, found) ?? []);
+
+/** Those of them that fill a place of the reading. */
+export const wordsOf = (scan: Scan, at: number, ...slots: Token['meaning']['slot'][]): Token[] =>
+  wordTokensAt(scan, at).filter(({ meaning }) => slots.includes(meaning.slot));

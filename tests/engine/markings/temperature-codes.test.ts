@@ -375,9 +375,7 @@ describe('a code by rule in a marking', () => {
   test('with a character that cannot be read is every one that there is', () => {
     const found = shorts(temperaturesAt(scanFor('104 X?S'), 4));
     expect(found).toEqual(
-      near(
-        [...'2456789'].map((figure) => [`X${figure}S`, 7, temperature.usual + worn, '']),
-      ),
+      near([...'2456789'].map((figure) => [`X${figure}S`, 7, temperature.usual + worn, ''])),
     );
     const letters = shorts(temperaturesAt(scanFor('104 ?6S'), 4)).map(([code]) => code);
     expect(letters).toEqual(['X6S', 'Y6S', 'Z6S']);
@@ -444,7 +442,9 @@ describe('a letter behind a tolerance letter', () => {
 describe('a code of a table in a marking', () => {
   const wordsAt = (text: string, at: number, hints = {}, confused = false): Short[] => {
     const scan = (confused ? scanWithLookAlikes : scanFor)(text, hints);
-    return shorts(wordsFoundAt(scan, at).flatMap((found) => found.item.take(scan, at, found) ?? []));
+    return shorts(
+      wordsFoundAt(scan, at).flatMap((found) => found.item.take(scan, at, found) ?? []),
+    );
   };
 
   test.each<[text: string, at: number, found: Short[], hints?: object]>([

@@ -239,9 +239,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       polarity: 'none',
       // The letters are those of a temperature characteristic too.
       sure: 'likely',
-      settleBy: [
-        'where and when it was made: BP is bipolar: no polarity, or class 1, 0 ±30 ppm/K',
-      ],
+      settleBy: ['where and when it was made: BP is bipolar: no polarity, or class 1, 0 ±30 ppm/K'],
       evidence: [
         ['BP', 0, 'bipolar: no polarity'],
         ['10uF', 3, '10 µF (microfarad)'],
@@ -261,7 +259,11 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       settleBy: ['only the smallest ceramics'],
       evidence: [
         ['47  µH', 0, 'an inductance: microhenry, a millionth of a henry: the part is a coil'],
-        ['5 A', 11, 'a current: ampere: the rating of a fuse, a switch or a choke, or the ripple of a capacitor'],
+        [
+          '5 A',
+          11,
+          'a current: ampere: the rating of a fuse, a switch or a choke, or the ripple of a capacitor',
+        ],
       ],
     },
   ],
@@ -302,8 +304,6 @@ const best: [text: string, told: Told, hints?: Hints][] = [
 
 describe('everything that is said of the best reading', () => {
   test.each(best)('%j', (text, told, hints) => {
-    expect(readAs(text, hints)[0]).toEqual(
-      rounded({ notUnderstood: [], settleBy: [], ...told }),
-    );
+    expect(readAs(text, hints)[0]).toEqual(rounded({ notUnderstood: [], settleBy: [], ...told }));
   });
 });
