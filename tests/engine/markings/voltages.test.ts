@@ -46,7 +46,7 @@ describe('a voltage', () => {
     expect(sayVolts(between(low, high), kind)).toBe(said);
   });
 
-  test.each<[code: string, meanings: [volts: number, kind?: string, scheme?: string][]]>([
+  test.each<[code: string, meanings: [volts: number, kind: string | undefined, scheme: string][]]>([
     ['2A', [[100, 'dc', 'figure-letter']]],
     // The rule of letters first, the exception of one maker last.
     [
