@@ -24,9 +24,11 @@ const rounded = (value: unknown): unknown => {
 
 /** Readings with everything that is said of them. */
 const readAs = (text: string, hints?: Hints): unknown[] =>
-  readMarking(catalogue, text, hints).map(({ measured: _, evidence, ...rest }) =>
-    rounded({ ...rest, evidence: evidence.map(({ text: own, at, means }) => [own, at, means]) }),
-  );
+  readMarking(catalogue, text, hints).map((reading) => {
+    const evidence = reading.evidence.map(({ text: own, at, means }) => [own, at, means]);
+    const told = Object.entries({ ...reading, evidence }).filter(([key]) => key !== 'measured');
+    return rounded(Object.fromEntries(told));
+  });
 
 const n = 1e-9;
 const u = 1e-6;
