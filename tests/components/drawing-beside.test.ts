@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceDrawings, slicePosition } from '../../src/catalogue/slice.ts';
+import { sliceDrawings, slicePosition } from '../../src/catalogue/slices/slice.ts';
 import { findStandIns, resolveSituation, type Catalogue } from '../../src/engine/index.ts';
 import type { Element, Markup } from '../../src/markup/node.ts';
 import { toHtml } from '../../src/markup/to-html.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceColours, sliceReading } from '../../src/catalogue/slice.ts';
+import { sliceColours, sliceReading } from '../../src/catalogue/slices/slice.ts';
 import { haveColours, understandWith, understoodLine } from '../../src/job/index.ts';
 import { emptyLine, type Line } from '../../src/job/model.ts';
 import { readColourRow } from '../../src/reading/colours/row.ts';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dataFolder } from '../../src/catalogue/data-folder.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { slicePosition, sliceJob } from '../../src/catalogue/slice.ts';
+import { slicePosition, sliceJob } from '../../src/catalogue/slices/slice.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
 import {
   demoIds,

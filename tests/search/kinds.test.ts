@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceReading } from '../../src/catalogue/slice.ts';
+import { sliceReading } from '../../src/catalogue/slices/slice.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 import { answerMarkup } from '../../src/search/answer.ts';
 import { kindLinks } from '../../src/search/kinds.ts';

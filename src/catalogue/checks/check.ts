@@ -15,6 +15,10 @@ export interface Check {
   guess?: true;
 }
 
+/** Whether all tables can be read that a rule needs. */
+export const canRun = ({ needs }: Pick<Check, 'needs'>, tables: Tables): boolean =>
+  needs.every((file) => tables[file].readable);
+
 /** A fault of one cell of a row. */
 export const cellFault = (
   rule: string,

@@ -5,7 +5,7 @@ import { basisRules } from './basis-rules.ts';
 import { bodyShapes } from './body-shapes.ts';
 import { capacitanceBounds } from './capacitance-bounds.ts';
 import { changes } from './changes.ts';
-import type { Check } from './check.ts';
+import { canRun, type Check } from './check.ts';
 import { colourCodes } from './colour-codes.ts';
 import { colourMeanings } from './colour-meanings.ts';
 import { conditionBounds } from './condition-bounds.ts';
@@ -124,7 +124,7 @@ export const checkTables = (tables: Tables): Fault[] => {
   const run = (guesses: boolean): Fault[] =>
     rules
       .filter(({ guess = false }) => guess === guesses)
-      .filter(({ needs }) => needs.every((file) => tables[file].readable))
+      .filter((rule) => canRun(rule, tables))
       .flatMap(({ check }) => check(tables));
   const firm = run(false);
   const lines = new Set(firm.map(lineOf));

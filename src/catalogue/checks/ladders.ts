@@ -45,13 +45,13 @@ const inStep = (low: Rung | undefined, high: Rung | undefined, { goes, step }: L
   return goes === 'up' ? ratio >= 1 - ROUNDING : ratio <= 1 + ROUNDING;
 };
 
-/** Of two neighbours that do not follow each other, those without which the rest does. */
+/** Of two neighbours that do not follow each other, those without which their neighbours do. */
 const toBlame = (rungs: readonly Rung[], at: number, ladder: Ladder): Rung[] => {
   const [before, low, high, after] = [-1, 0, 1, 2].map((offset) => rungs[at + offset]);
   if (low === undefined || high === undefined || inStep(low, high, ladder)) return [];
   const blamed = [
-    ...(inStep(before, high, ladder) ? [low] : []),
-    ...(inStep(low, after, ladder) ? [high] : []),
+    ...(inStep(before, high, ladder) && inStep(high, after, ladder) ? [low] : []),
+    ...(inStep(before, low, ladder) && inStep(low, after, ladder) ? [high] : []),
   ];
   return blamed.length === 0 ? [low, high] : blamed;
 };

@@ -9,8 +9,8 @@ import {
   sliceLook,
   slicePosition,
   sliceReading,
-} from '../../catalogue/slice.ts';
-import { sliceKindPosition } from '../../catalogue/slice-kind.ts';
+} from '../../catalogue/slices/slice.ts';
+import { sliceKindPosition } from '../../catalogue/slices/slice-kind.ts';
 
 /**
  * Parts of the catalogue that read markings and colours, name a look, draw or plan a job; no position is called

@@ -1,5 +1,5 @@
 import type { BodyRow, PulseRatingRow, SeriesResistanceRow } from '../../../src/schemas/sizes.ts';
-import type { Sizes } from '../../../src/catalogue/slice-sizes.ts';
+import type { Sizes } from '../../../src/catalogue/slices/slice-sizes.ts';
 import type { Catalogue } from '../../../src/engine/catalogue.ts';
 import { catalogue } from '../assessment/setting.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { sliceKindPosition } from '../../../src/catalogue/slice-kind.ts';
+import { sliceKindPosition } from '../../../src/catalogue/slices/slice-kind.ts';
 import {
   allKindPairings,
   filledKindSum,

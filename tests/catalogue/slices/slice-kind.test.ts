@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceKindPosition } from '../../src/catalogue/slice-kind.ts';
-import { allKindPairings, findKindStandIns } from '../../src/engine/index.ts';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { sliceKindPosition } from '../../../src/catalogue/slices/slice-kind.ts';
+import { allKindPairings, findKindStandIns } from '../../../src/engine/index.ts';
 import { asFetched, expectSame } from './as-fetched.ts';
 
 const catalogue = loadCatalogue();

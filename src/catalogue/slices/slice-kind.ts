@@ -1,4 +1,4 @@
-import type { Catalogue, PositionId } from '../engine/catalogue.ts';
+import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
 import { eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
 
 /** Words of types and positions that only their own pages show. */

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Catalogue, Finding } from '../../src/engine/index.ts';
+import type { Catalogue, Finding } from '../../../src/engine/index.ts';
 
 /** What is left of a result once it is written out, as numbers that are not finite are not. */
 export const written = (result: unknown): unknown => JSON.parse(JSON.stringify(result));

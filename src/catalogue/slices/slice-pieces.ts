@@ -1,5 +1,5 @@
-import type { Catalogue } from '../engine/catalogue.ts';
-import type { SumInputRow } from '../schemas/sums.ts';
+import type { Catalogue } from '../../engine/catalogue.ts';
+import type { SumInputRow } from '../../schemas/sums.ts';
 
 /** The keys of a record that are named. */
 export const pick = <Value>(

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { slicePosition } from '../../src/catalogue/slice.ts';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { slicePosition } from '../../../src/catalogue/slices/slice.ts';
 import {
   allPairings,
   assess,
   findStandIns,
   judgeFirst,
   type Catalogue,
-} from '../../src/engine/index.ts';
+} from '../../../src/engine/index.ts';
 import { asFetched, expectSame } from './as-fetched.ts';
 
 const catalogue = loadCatalogue();

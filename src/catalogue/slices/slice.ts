@@ -1,6 +1,6 @@
-import { PROPERTIES_FOR_COMBINING } from '../engine/candidates/combinations.ts';
-import type { Catalogue, PositionId } from '../engine/catalogue.ts';
-import { BAND_LAYOUTS } from '../engine/colours/bands-of.ts';
+import { PROPERTIES_FOR_COMBINING } from '../../engine/candidates/combinations.ts';
+import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
+import { BAND_LAYOUTS } from '../../engine/colours/bands-of.ts';
 import { dropped, eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
 import { sliceSizes } from './slice-sizes.ts';
 

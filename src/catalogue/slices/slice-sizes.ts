@@ -1,5 +1,5 @@
-import type { Catalogue } from '../engine/catalogue.ts';
-import { FINDINGS_OF_RESISTANCE } from '../engine/findings/series-resistance.ts';
+import type { Catalogue } from '../../engine/catalogue.ts';
+import { FINDINGS_OF_RESISTANCE } from '../../engine/findings/series-resistance.ts';
 
 /** The tables of sizes in a catalogue. */
 export type Sizes = Pick<

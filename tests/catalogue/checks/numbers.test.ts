@@ -1,0 +1,510 @@
+import { describe, expect, test } from 'vitest';
+import {
+  capacitanceBounds,
+  capacitances,
+} from '../../../src/catalogue/checks/capacitance-bounds.ts';
+import { conditionBounds } from '../../../src/catalogue/checks/condition-bounds.ts';
+import { conditionNumber } from '../../../src/catalogue/checks/condition-number.ts';
+import { figureBounds } from '../../../src/catalogue/checks/figure-bounds.ts';
+import { ladders } from '../../../src/catalogue/checks/ladders.ts';
+import { limitUnit } from '../../../src/catalogue/checks/limit-unit.ts';
+import { numberOrder, orders } from '../../../src/catalogue/checks/number-order.ts';
+import { plausible } from '../../../src/catalogue/checks/plausible.ts';
+import { unitKind } from '../../../src/catalogue/checks/unit-kind.ts';
+import type { TableName } from '../../../src/catalogue/read-folder.ts';
+import { tables as registry, type Table } from '../../../src/schemas/tables.ts';
+import { madeTables, testRule } from './made-tables.ts';
+
+testRule('number-order', numberOrder, [
+  {
+    what: 'rising, equal, alone, or none',
+    tables: { 'figures.csv': ['min,typ,max', '1,2,3', '2,2,2', ',5,', ',,', '-3,,-2', '1,,1'] },
+    faults: [],
+  },
+  {
+    what: 'a middle below its least, a greatest below its middle, and one below what stands before',
+    tables: { 'figures.csv': ['min,typ,max', '10,2,3', '1,3,2', '-2,,-3'] },
+    faults: [
+      { at: 'figures.csv:2:4', says: ['typ against min', 'a number not below 10'] },
+      { at: 'figures.csv:3:5', says: ['max against typ', 'not below 3'] },
+      { at: 'figures.csv:4:5', says: ['max against min', 'not below -2'] },
+    ],
+  },
+  {
+    what: 'a span from a number to the same one, which holds nothing',
+    tables: { 'derating.csv': ['from_c,to_c', '85,125', '85,85', '85,70'] },
+    faults: [
+      { at: 'derating.csv:3:4', says: ['a number above 85'] },
+      { at: 'derating.csv:4:4', says: ['a number above 85'] },
+    ],
+  },
+  {
+    what: 'a row with another fault is left until that is mended',
+    tables: { 'figures.csv': ['min,typ,max', '!3,2,1'] },
+    faults: [],
+  },
+]);
+
+describe('columns whose numbers rise', () => {
+  test.each(orders.map(({ file, columns }) => [file, columns] as const))(
+    '%s: %j: there are such columns, and they hold numbers',
+    (file, columns) => {
+      expect(columns.length).toBeGreaterThan(1);
+      const { row }: Table = registry[file];
+      for (const column of columns)
+        expect(row.shape[column]?.safeParse('1')).toMatchObject({ data: 1 });
+    },
+  );
+
+  /** Spans of which both ends are one number: of a temperature or a year there is then nothing. */
+  const EMPTY: [TableName, string, string][] = [
+    ['ripple-by-frequency.csv', 'c_min', 'c_max'],
+    ['properties.csv', 'lowest', 'highest'],
+    ['condition-definitions.csv', 'lowest', 'highest'],
+    ['derating.csv', 'from_c', 'to_c'],
+    ['category-voltages.csv', 'category_v', 'rated_v'],
+    ['category-voltages.csv', 'from_c', 'to_c'],
+    ['triage.csv', 'v_from', 'v_to'],
+    ['leakage-limits.csv', 'v_from', 'v_to'],
+    ['reforming.csv', 'v_from', 'v_to'],
+    ['kinds/kinds.csv', 'lowest', 'highest'],
+    ['kinds/kinds.csv', 'rating_lowest', 'rating_highest'],
+    ['kinds/properties.csv', 'lowest', 'highest'],
+    ['look/questions.csv', 'lowest', 'highest'],
+    ['look/signs.csv', 'low', 'high'],
+    ['markings/value-forms.csv', 'years_from', 'years_to'],
+    ['markings/tolerance-letters.csv', 'from_f', 'below_f'],
+    ['markings/class2-codes.csv', 't_min', 't_max'],
+    ['markings/colour-meanings.csv', 'from_f', 'below_f'],
+  ];
+  test.each(EMPTY)('%s: from %s to the same %s is a fault', (file, low, high) => {
+    const faults = numberOrder.check(madeTables({ [file]: [`${low},${high}`, '60,60'] }));
+    expect(faults.map(({ line, column }) => [line, column])).toEqual([[2, 4]]);
+  });
+
+  const strict = new Set(EMPTY.map((span) => span.join(' ')));
+  const ranges = orders.flatMap(({ file, columns }) =>
+    columns.slice(1).flatMap((high, index): [TableName, string, string][] => {
+      const low = columns[index] ?? '';
+      return strict.has(`${file} ${low} ${high}`) ? [] : [[file, low, high]];
+    }),
+  );
+  test.each(ranges)('%s: %s and %s may be one number, and fall for a fault', (file, low, high) => {
+    const at = (row: string) =>
+      numberOrder.check(madeTables({ [file]: [`${low},${high}`, row] })).map((one) => one.column);
+    expect(at('2,2')).toEqual([]);
+    expect(at('3,2')).toEqual([3]);
+  });
+});
+
+testRule('out-of-bounds', capacitanceBounds, [
+  {
+    what: 'from a tenth of a picofarad to a farad, both counted',
+    tables: { 'market.csv': ['c_min,c_max', '1e-13,1', '4.7e-9,1e-6', ',1e-6'] },
+    faults: [],
+  },
+  {
+    what: 'in picofarad or microfarad instead of farad',
+    tables: { 'market.csv': ['c_min,c_max', '1e-14,1e-6', '1e-9,47', '!1,100'] },
+    faults: [
+      { at: 'market.csv:2:1', says: ['1e-13 to 1 F'] },
+      { at: 'market.csv:3:6', says: ['1e-13 to 1 F'] },
+    ],
+  },
+]);
+
+describe('columns that hold capacitances', () => {
+  const columns = capacitances.flatMap(({ file, columns: of }) =>
+    of.map((one) => [file, one] as const),
+  );
+  test.each(columns)('%s: %s', (file, column) => {
+    expect(capacitanceBounds.check(madeTables({ [file]: [column, '2'] }))).toHaveLength(1);
+  });
+  test.each(capacitances)('$file has some', ({ columns: of }) => {
+    expect(of).not.toEqual([]);
+  });
+  test('are in seven tables', () => {
+    expect(new Set(capacitances.map(({ file }) => file)).size).toBe(7);
+  });
+});
+
+testRule('out-of-bounds', conditionBounds, [
+  {
+    what: 'up to both ends of what is allowed',
+    tables: {
+      'condition-definitions.csv': ['id,lowest,highest,unit', 'heat,-40,85,degC'],
+      'conditions.csv': ['condition,min,typ,max', 'heat,-40,25,85', 'unheard,1,2,3'],
+    },
+    faults: [],
+  },
+  {
+    what: 'below, above, and what nothing is said of',
+    tables: {
+      'condition-definitions.csv': ['id,lowest,highest,unit', 'heat,-40,85,degC'],
+      'conditions.csv': ['condition,min,typ,max', 'heat,-41,25,90', 'heat,,100,'],
+    },
+    faults: [
+      { at: 'conditions.csv:2:6', says: ['heat cannot', '-40 to 85 degC'] },
+      { at: 'conditions.csv:2:13', says: ['-40 to 85 degC'] },
+      'conditions.csv:3:7',
+    ],
+  },
+  {
+    what: 'what follows from the old part is a share or a product, of any size above zero',
+    tables: {
+      'condition-definitions.csv': ['id,lowest,highest,unit', 'across,1,100,V'],
+      'conditions.csv': [
+        'condition,typ,max,follows',
+        'across,0.7,,rated-voltage',
+        'across,5000,,corner',
+        'across,0,-1,charge',
+      ],
+    },
+    faults: [
+      { at: 'conditions.csv:4:8', says: ['a number above zero'] },
+      { at: 'conditions.csv:4:10', says: ['a number above zero'] },
+    ],
+  },
+]);
+
+testRule('condition-number', conditionNumber, [
+  {
+    what: 'a condition without its typical number',
+    tables: { 'conditions.csv': ['condition,min,typ,max', 'heat,1,2,3', 'cold,1,,3', 'load,,0,'] },
+    faults: [{ at: 'conditions.csv:3:8', says: ['no default for cold'] }],
+  },
+]);
+
+/** Two units of a resistance, one of a voltage, and temperatures with a zero of their own. */
+const UNITS = ['unit,si,factor', 'ohm,ohm,1', 'kohm,ohm,1000', 'V,V,1', 'mV,V,0.001'];
+
+const PROPERTIES = [
+  'id,unit,lowest,highest',
+  'esr,ohm,0.001,1000',
+  'drift,mV,-5,5',
+  'tall,unheard,0,1',
+];
+
+testRule('out-of-bounds', figureBounds, [
+  {
+    what: 'at the very ends, in the unit of the property and in another of its kind',
+    tables: {
+      'units.csv': UNITS,
+      'properties.csv': PROPERTIES,
+      'figures.csv': [
+        'property,unit,min,typ,max',
+        'esr,ohm,0.001,1,1000',
+        'esr,kohm,1e-6,,1',
+        'drift,mV,-5,0,5',
+        'drift,V,-0.005,,0.005',
+        'tall,ohm,1e99,,',
+        'esr,unheard,1e99,,',
+        'unheard,ohm,1e99,,',
+      ],
+    },
+    faults: [],
+  },
+  {
+    what: 'a unit of another kind is another rule, and not reckoned with',
+    tables: {
+      'units.csv': UNITS,
+      'properties.csv': PROPERTIES,
+      'figures.csv': ['property,unit,typ', 'esr,V,1e9'],
+    },
+    faults: [],
+  },
+  {
+    what: 'a little outside, each end by itself',
+    tables: {
+      'units.csv': UNITS,
+      'properties.csv': PROPERTIES,
+      'figures.csv': [
+        'property,unit,min,typ,max',
+        'esr,ohm,0.00099,,1001',
+        'esr,kohm,,1.1,',
+        'drift,mV,-5.1,,',
+        'drift,V,,,0.0051',
+      ],
+    },
+    faults: [
+      { at: 'figures.csv:2:9', says: ['esr cannot', '0.001 to 1000 ohm'] },
+      'figures.csv:2:18',
+      'figures.csv:3:11',
+      { at: 'figures.csv:4:10', says: ['drift cannot', '-5 to 5 mV'] },
+      'figures.csv:5:11',
+    ],
+  },
+  {
+    // The room at a bound is a billionth of it, or of the span for one at or below zero:
+    // a hundred-millionth short is outside, a hundred-billionth is the rounding of a conversion.
+    what: 'room for rounding, and no more',
+    tables: {
+      'units.csv': UNITS,
+      'properties.csv': PROPERTIES,
+      'figures.csv': [
+        'property,unit,min,typ,max',
+        'esr,ohm,0.00099999999999,,1000.00000001',
+        'esr,ohm,0.00099999999,,1000.00001',
+        'drift,mV,-5.0000000001,,5.0000000001',
+        'drift,mV,-5.0000001,,5.0000001',
+      ],
+    },
+    faults: ['figures.csv:3:9', 'figures.csv:3:24', 'figures.csv:5:10', 'figures.csv:5:22'],
+  },
+  {
+    what: 'figures and properties of other kinds of part',
+    tables: {
+      'units.csv': UNITS,
+      'kinds/properties.csv': ['id,unit,lowest,highest', 'turns,ohm,0,30'],
+      'kinds/figures-by-value.csv': ['property,unit,typ', 'turns,ohm,31', 'turns,ohm,30'],
+    },
+    faults: ['kinds/figures-by-value.csv:2:11'],
+  },
+]);
+
+testRule('unit-kind', unitKind, [
+  {
+    what: 'a unit of the kind, one of another, and ones that there are not',
+    tables: {
+      'units.csv': UNITS,
+      'properties.csv': PROPERTIES,
+      'figures.csv': [
+        'property,unit',
+        'esr,kohm',
+        'esr,mV',
+        'esr,furlong',
+        'tall,ohm',
+        'unheard,ohm',
+      ],
+    },
+    faults: [{ at: 'figures.csv:3:5', says: ['than esr has', 'ohm or kohm'] }],
+  },
+  {
+    what: 'the same of other kinds of part',
+    tables: {
+      'units.csv': UNITS,
+      'kinds/properties.csv': ['id,unit', 'noise,V'],
+      'kinds/figures-by-value.csv': ['property,unit', 'noise,ohm', 'noise,mV'],
+    },
+    faults: [{ at: 'kinds/figures-by-value.csv:2:7', says: ['V or mV'] }],
+  },
+]);
+
+testRule('limit-unit', limitUnit, [
+  {
+    what: 'a limit of the kind of its finding, of another, and what is not known',
+    tables: {
+      'units.csv': UNITS,
+      'findings.csv': ['id,unit', 'loss,kohm', 'odd,furlong'],
+      'condition-definitions.csv': ['id,unit', 'source,ohm', 'across,mV', 'far,furlong'],
+      'demands.csv': [
+        'finding,limit_of',
+        'loss,source',
+        'loss,across',
+        'loss,',
+        'loss,unheard',
+        'unheard,across',
+        'loss,far',
+        'odd,across',
+      ],
+    },
+    faults: [
+      {
+        at: 'demands.csv:3:6',
+        says: ['a condition in mV', 'a finding in kohm', 'a number of ohm'],
+      },
+    ],
+  },
+]);
+
+testRule('plausible', plausible, [
+  {
+    what: 'one number, several or none, up to both ends',
+    tables: {
+      'plausible.csv': ['file,column,lowest,highest', 'market.csv,voltages,6,630'],
+      'market.csv': ['voltages', '6;630', '63', ''],
+    },
+    faults: [],
+  },
+  {
+    what: 'one of several below or above',
+    tables: {
+      'plausible.csv': ['file,column,lowest,highest', 'market.csv,voltages,6,630'],
+      'market.csv': ['type,voltages', 'a,5;63', 'b,63;631', '!c,9999'],
+    },
+    faults: [
+      { at: 'market.csv:2:3', says: ['every other voltages', '6 to 630', 'row of plausible.csv'] },
+      'market.csv:3:3',
+    ],
+  },
+  {
+    what: 'bounds for the rows that say something in another column',
+    tables: {
+      'plausible.csv': [
+        'file,column,by,is,lowest,highest',
+        'figures.csv,typ,unit,V,1,10',
+        'figures.csv,typ,unit,ohm,100,1000',
+      ],
+      'figures.csv': ['unit,typ', 'V,5', 'ohm,500', 'V,500', 'ohm,5', 'degC,99999'],
+    },
+    faults: ['figures.csv:4:3', 'figures.csv:5:5'],
+  },
+  {
+    what: 'bounds of no numbers guard nothing',
+    tables: {
+      'plausible.csv': [
+        'file,column,by,is,lowest,highest',
+        'figures.csv,unit,,,1,10',
+        'figures.csv,typ,unit,kohm,1,10',
+        'tables.csv,typ,,,1,10',
+        'units.csv,factor,,,1,10',
+      ],
+      'figures.csv': ['unit,typ', 'V,5'],
+    },
+    faults: [
+      { at: 'plausible.csv:2:13', says: ['figures.csv has no such numbers'] },
+      'plausible.csv:3:13',
+      { at: 'plausible.csv:4:12', says: ['tables.csv has no such numbers'] },
+      'plausible.csv:5:11',
+    ],
+  },
+]);
+
+/** A column of values beside a voltage, for each type by itself. */
+const ladder = (goes: string, step: number): string[] => [
+  'file,among,by,column,goes,step',
+  `market.csv,type,c_min,c_max,${goes},${String(step)}`,
+];
+const rungs = (...pairs: [string, number, number][]): string[] => [
+  'type,c_min,c_max',
+  ...pairs.map((pair) => pair.join(',')),
+];
+
+testRule('out-of-step', ladders, [
+  {
+    what: 'numbers that rise with the others, in whatever order their rows stand',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 3, 12], ['a', 1, 4], ['b', 2, 400], ['a', 2, 4]),
+    },
+    faults: [],
+  },
+  {
+    what: 'one that stands out between two that follow each other',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 50], ['a', 3, 6], ['a', 4, 8]),
+    },
+    faults: [
+      {
+        at: 'market.csv:3:5',
+        says: ['c_max beside', 'next c_min', 'not falling as c_min rises', 'a factor of 3'],
+      },
+    ],
+  },
+  {
+    // Without 4 there would still be 50 beside 6.
+    what: 'the second of them does not make the first one wrong, nor the last but one the last',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(
+        ['a', 1, 4],
+        ['a', 2, 50],
+        ['a', 3, 6],
+        ['b', 1, 4],
+        ['b', 2, 1],
+        ['b', 3, 6],
+      ),
+    },
+    faults: ['market.csv:3:5', 'market.csv:6:5'],
+  },
+  {
+    what: 'the first or the last of them',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(
+        ['a', 1, 40],
+        ['a', 2, 5],
+        ['a', 3, 6],
+        ['b', 1, 5],
+        ['b', 2, 6],
+        ['b', 3, 60],
+      ),
+    },
+    faults: ['market.csv:2:5', 'market.csv:7:5'],
+  },
+  {
+    // Without the first or without the second the rest would do: neither can be told from the other.
+    what: 'two that cannot be told apart',
+    tables: { 'ladders.csv': ladder('up', 3), 'market.csv': rungs(['a', 1, 40], ['a', 2, 5]) },
+    faults: ['market.csv:2:5', 'market.csv:3:5'],
+  },
+  {
+    // 4 to 5 follow, 50 to 60 follow, 5 to 50 do not: leaving out one row mends nothing.
+    what: 'a gap between two halves blames both sides of it',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 5], ['a', 3, 50], ['a', 4, 60]),
+    },
+    faults: ['market.csv:3:5', 'market.csv:4:5'],
+  },
+  {
+    what: 'a step of just the factor, up, down, or near',
+    tables: {
+      'ladders.csv': ladder('near', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 12], ['a', 3, 4]),
+    },
+    faults: [],
+  },
+  {
+    what: 'numbers that fall with the others',
+    tables: {
+      'ladders.csv': ladder('down', 3),
+      'market.csv': rungs(['a', 1, 9], ['a', 2, 9], ['a', 3, 4], ['b', 1, 4], ['b', 2, 5]),
+    },
+    faults: [{ at: 'market.csv:5:5', says: ['not rising'] }, 'market.csv:6:5'],
+  },
+  {
+    what: 'too large a step down where they only have to be near',
+    tables: { 'ladders.csv': ladder('near', 3), 'market.csv': rungs(['a', 1, 13], ['a', 2, 4]) },
+    faults: [{ at: 'market.csv:2:5', says: ['near it'] }, 'market.csv:3:5'],
+  },
+  {
+    what: 'rows beside one number need be no more than near each other',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 5], ['a', 1, 4], ['b', 1, 5], ['b', 1, 1]),
+    },
+    faults: ['market.csv:4:5', 'market.csv:5:5'],
+  },
+]);
+
+/** The same of numbers that may be zero or below. */
+const drifts = (...values: (number | string)[]): string[] => [
+  'type,min,typ',
+  ...values.map((value, at) => `a,${String(at)},${String(value)}`),
+];
+const SIGNED = ['file,among,by,column,goes,step', 'figures.csv,type,min,typ,near,3'];
+
+testRule('out-of-step', ladders, [
+  {
+    what: 'numbers below zero go with others below zero, zeros with zeros',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(-1, -50, '', -2) },
+    faults: [],
+  },
+  {
+    what: 'zeros with zeros',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(0, 0) },
+    faults: [],
+  },
+  {
+    what: 'a sign that changes',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(-1, 1) },
+    faults: ['figures.csv:2:5', 'figures.csv:3:5'],
+  },
+  {
+    what: 'a zero beside a number',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(2, 0) },
+    faults: ['figures.csv:2:5', 'figures.csv:3:5'],
+  },
+]);
