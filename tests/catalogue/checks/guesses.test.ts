@@ -1,0 +1,195 @@
+import { ladders } from '../../../src/catalogue/checks/ladders.ts';
+import { plausible } from '../../../src/catalogue/checks/plausible.ts';
+import { testRule } from './made-tables.ts';
+
+testRule('plausible', plausible, [
+  {
+    what: 'one number, several or none, up to both ends',
+    tables: {
+      'plausible.csv': ['file,column,lowest,highest', 'market.csv,voltages,6,630'],
+      'market.csv': ['voltages', '6;630', '63', ''],
+    },
+    faults: [],
+  },
+  {
+    what: 'one of several below or above',
+    tables: {
+      'plausible.csv': ['file,column,lowest,highest', 'market.csv,voltages,6,630'],
+      'market.csv': ['type,voltages', 'a,5;63', 'b,63;631', '!c,9999'],
+    },
+    faults: [
+      { at: 'market.csv:2:3', says: ['every other voltages', '6 to 630', 'row of plausible.csv'] },
+      'market.csv:3:3',
+    ],
+  },
+  {
+    what: 'bounds for the rows that say something in another column',
+    tables: {
+      'plausible.csv': [
+        'file,column,by,is,lowest,highest',
+        'figures.csv,typ,unit,V,1,10',
+        'figures.csv,typ,unit,ohm,100,1000',
+      ],
+      'figures.csv': ['unit,typ', 'V,5', 'ohm,500', 'V,500', 'ohm,5', 'degC,99999'],
+    },
+    faults: ['figures.csv:4:3', 'figures.csv:5:5'],
+  },
+  {
+    what: 'bounds of no numbers guard nothing',
+    tables: {
+      'plausible.csv': [
+        'file,column,by,is,lowest,highest',
+        'figures.csv,unit,,,1,10',
+        'figures.csv,typ,unit,kohm,1,10',
+        'tables.csv,typ,,,1,10',
+        'units.csv,factor,,,1,10',
+      ],
+      'figures.csv': ['unit,typ', 'V,5'],
+    },
+    faults: [
+      { at: 'plausible.csv:2:13', says: ['figures.csv has no such numbers'] },
+      'plausible.csv:3:13',
+      { at: 'plausible.csv:4:12', says: ['tables.csv has no such numbers'] },
+      'plausible.csv:5:11',
+    ],
+  },
+]);
+
+/** A column of values beside a voltage, for each type by itself. */
+const ladder = (goes: string, step: number): string[] => [
+  'file,among,by,column,goes,step',
+  `market.csv,type,c_min,c_max,${goes},${String(step)}`,
+];
+const rungs = (...pairs: [string, number, number][]): string[] => [
+  'type,c_min,c_max',
+  ...pairs.map((pair) => pair.join(',')),
+];
+
+testRule('out-of-step', ladders, [
+  {
+    what: 'numbers that rise with the others, in whatever order their rows stand',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 3, 12], ['a', 1, 4], ['b', 2, 400], ['a', 2, 4]),
+    },
+    faults: [],
+  },
+  {
+    what: 'one that stands out between two that follow each other',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 50], ['a', 3, 6], ['a', 4, 8]),
+    },
+    faults: [
+      {
+        at: 'market.csv:3:5',
+        says: ['c_max beside', 'next c_min', 'not falling as c_min rises', 'a factor of 3'],
+      },
+    ],
+  },
+  {
+    // Without 4 there would still be 50 beside 6.
+    what: 'the second of them does not make the first one wrong, nor the last but one the last',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(
+        ['a', 1, 4],
+        ['a', 2, 50],
+        ['a', 3, 6],
+        ['b', 1, 4],
+        ['b', 2, 1],
+        ['b', 3, 6],
+      ),
+    },
+    faults: ['market.csv:3:5', 'market.csv:6:5'],
+  },
+  {
+    what: 'the first or the last of them',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(
+        ['a', 1, 40],
+        ['a', 2, 5],
+        ['a', 3, 6],
+        ['b', 1, 5],
+        ['b', 2, 6],
+        ['b', 3, 60],
+      ),
+    },
+    faults: ['market.csv:2:5', 'market.csv:7:5'],
+  },
+  {
+    // Without the first or without the second the rest would do: neither can be told from the other.
+    what: 'two that cannot be told apart',
+    tables: { 'ladders.csv': ladder('up', 3), 'market.csv': rungs(['a', 1, 40], ['a', 2, 5]) },
+    faults: ['market.csv:2:5', 'market.csv:3:5'],
+  },
+  {
+    // 4 to 5 follow, 50 to 60 follow, 5 to 50 do not: leaving out one row mends nothing.
+    what: 'a gap between two halves blames both sides of it',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 5], ['a', 3, 50], ['a', 4, 60]),
+    },
+    faults: ['market.csv:3:5', 'market.csv:4:5'],
+  },
+  {
+    what: 'a step of just the factor, up, down, or near',
+    tables: {
+      'ladders.csv': ladder('near', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 12], ['a', 3, 4]),
+    },
+    faults: [],
+  },
+  {
+    what: 'numbers that fall with the others',
+    tables: {
+      'ladders.csv': ladder('down', 3),
+      'market.csv': rungs(['a', 1, 9], ['a', 2, 9], ['a', 3, 4], ['b', 1, 4], ['b', 2, 5]),
+    },
+    faults: [{ at: 'market.csv:5:5', says: ['not rising'] }, 'market.csv:6:5'],
+  },
+  {
+    what: 'too large a step down where they only have to be near',
+    tables: { 'ladders.csv': ladder('near', 3), 'market.csv': rungs(['a', 1, 13], ['a', 2, 4]) },
+    faults: [{ at: 'market.csv:2:5', says: ['near it'] }, 'market.csv:3:5'],
+  },
+  {
+    what: 'rows beside one number need be no more than near each other',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 5], ['a', 1, 4], ['b', 1, 5], ['b', 1, 1]),
+    },
+    faults: ['market.csv:4:5', 'market.csv:5:5'],
+  },
+]);
+
+/** The same of numbers that may be zero or below. */
+const drifts = (...values: (number | string)[]): string[] => [
+  'type,min,typ',
+  ...values.map((value, at) => `a,${String(at)},${String(value)}`),
+];
+const SIGNED = ['file,among,by,column,goes,step', 'figures.csv,type,min,typ,near,3'];
+
+testRule('out-of-step', ladders, [
+  {
+    what: 'numbers below zero go with others below zero, zeros with zeros',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(-1, -50, '', -2) },
+    faults: [],
+  },
+  {
+    what: 'zeros with zeros',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(0, 0) },
+    faults: [],
+  },
+  {
+    what: 'a sign that changes',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(-1, 1) },
+    faults: ['figures.csv:2:5', 'figures.csv:3:5'],
+  },
+  {
+    what: 'a zero beside a number',
+    tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(2, 0) },
+    faults: ['figures.csv:2:5', 'figures.csv:3:5'],
+  },
+]);
