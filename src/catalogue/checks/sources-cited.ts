@@ -1,20 +1,26 @@
 import { allSums } from '../../engine/sums/index.ts';
 import { tables as registry, type Table } from '../../schemas/tables.ts';
+import { tableNames, type TableName } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
 import { ofEachTable } from './remembered.ts';
 
 const rule = 'uncited-source';
 
-const citedByRows = ofEachTable((tables, file) => {
-  const table: Table = registry[file];
-  const columns = table.references.filter(({ table: target }) => target === 'sources.csv');
-  return columns.flatMap(({ column }) => tables[file].rows.map(({ cells }) => cells[column]));
-});
+/** Columns of a table that name a source. */
+const citingColumns = (file: TableName): string[] => {
+  const { references }: Table = registry[file];
+  return references.flatMap(({ column, table }) => (table === 'sources.csv' ? [column] : []));
+};
+
+const citedByRows = ofEachTable((tables, file) =>
+  citingColumns(file).flatMap((column) => tables[file].rows.map(({ cells }) => cells[column])),
+);
 
 export const sourcesCited: Check = {
   id: rule,
   about: 'Every source stands behind some row or some bench sum.',
-  needs: ['sources.csv'],
+  // Who cites what cannot be told as long as one that cites cannot be read.
+  needs: ['sources.csv', ...tableNames.filter((file) => citingColumns(file).length > 0)],
   check: (tables) => {
     const citedBySums = allSums.flatMap(({ sources, checks }) => [
       ...sources,

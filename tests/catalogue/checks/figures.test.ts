@@ -30,8 +30,8 @@ testRule('absorption-test', absorptionTest, [
       ],
     },
     faults: [
-      { at: 'figures.csv:2:29', says: ['an absorption figure without'] },
-      { at: 'figures.csv:3:12', says: ['a test of something else', 'nothing'] },
+      { at: 'figures.csv:2:test', says: ['an absorption figure without'] },
+      { at: 'figures.csv:3:test', says: ['a test of something else', 'nothing'] },
     ],
   },
 ]);
@@ -62,9 +62,9 @@ testRule('figure-status', figureStatus, [
       ],
     },
     faults: [
-      { at: 'figures.csv:2:8', says: ['known, without', 'min, typ or max'] },
-      { at: 'figures.csv:3:8', says: ['not known, with'] },
-      'figures.csv:4:8',
+      { at: 'figures.csv:2:status', says: ['known, without', 'min, typ or max'] },
+      { at: 'figures.csv:3:status', says: ['not known, with'] },
+      'figures.csv:4:status',
     ],
   },
   {
@@ -79,8 +79,8 @@ testRule('figure-status', figureStatus, [
       ],
     },
     faults: [
-      { at: 'figures.csv:4:8', says: ['line 2 says unknown', 'unknown'] },
-      { at: 'figures.csv:5:8', says: ['line 2 says unknown'] },
+      { at: 'figures.csv:4:status', says: ['line 2 says unknown', 'unknown'] },
+      { at: 'figures.csv:5:status', says: ['line 2 says unknown'] },
     ],
   },
   {
@@ -105,7 +105,7 @@ testRule('missing-figure', figuresComplete, [
       'types.csv': ['id,union_of', 'a,', 'b,', 'ab,a;b'],
       'figures.csv': ['type,property', 'a,loss', '!a,drift', 'b,colour', 'b,drift'],
     },
-    faults: [{ at: 'types.csv:3:1', says: ['about loss', 'a row b,loss in', '"unknown"'] }],
+    faults: [{ at: 'types.csv:3:id', says: ['about loss', 'a row b,loss in', '"unknown"'] }],
   },
 ]);
 
@@ -123,8 +123,8 @@ testRule('missing-figure-of-kind', kindFiguresComplete, [
       'figures.csv': ['type,property', 'carbon,noise', 'cermet,noise', '!metal,colour'],
     },
     faults: [
-      { at: 'kinds/types.csv:3:9', says: ['about turns', 'a row cermet,turns', '"unknown"'] },
-      { at: 'kinds/types.csv:4:10', says: ['about noise', 'a row metal,noise'] },
+      { at: 'kinds/types.csv:3:id', says: ['about turns', 'a row cermet,turns', '"unknown"'] },
+      { at: 'kinds/types.csv:4:id', says: ['about noise', 'a row metal,noise'] },
     ],
   },
 ]);
@@ -162,8 +162,8 @@ testRule('disagreement', disagreement, [
     ),
     // 5.9 over 1.9 is 3.1.
     faults: [
-      { at: 'figures.csv:3:30', says: ['3.1 times away from line 2', 'within 3 times'] },
-      { at: 'figures.csv:5:32', says: ['3.1 times away from line 4'] },
+      { at: 'figures.csv:3:disagreement', says: ['3.1 times away from line 2', 'within 3 times'] },
+      { at: 'figures.csv:5:disagreement', says: ['3.1 times away from line 4'] },
     ],
   },
   {
@@ -174,7 +174,7 @@ testRule('disagreement', disagreement, [
       'b,esr,ohm,known,used,,500,,',
       'b,esr,kohm,known,used,,0.5,,',
     ),
-    faults: [{ at: 'figures.csv:3:27', says: ['times away from line 2'] }],
+    faults: [{ at: 'figures.csv:3:disagreement', says: ['times away from line 2'] }],
   },
   {
     what: 'ranges that meet or lie inside each other agree',
@@ -213,7 +213,7 @@ testRule('disagreement', disagreement, [
       'b,esr,ohm,known,shown,,1,,',
       'b,esr,ohm,known,used,,9,,',
     ),
-    faults: ['figures.csv:3:27', 'figures.csv:5:26'],
+    faults: ['figures.csv:3:disagreement', 'figures.csv:5:disagreement'],
   },
   {
     what: 'a third row is blamed for the first that it does not agree with, once',
@@ -223,7 +223,7 @@ testRule('disagreement', disagreement, [
       'a,esr,ohm,known,used,,1,,',
       'a,esr,ohm,known,used,,3,,',
     ),
-    faults: [{ at: 'figures.csv:4:26', says: ['9.0 times away from line 2'] }],
+    faults: [{ at: 'figures.csv:4:disagreement', says: ['9.0 times away from line 2'] }],
   },
   {
     // A thousandth of the span of 200 ppm/K is 0.2: 0.01 and 0.51 are 1 + 0.5 / 0.2 = 3.5 apart,
@@ -243,9 +243,9 @@ testRule('disagreement', disagreement, [
     ),
     // From -10 to 11: 1 + 21 / 10; from -40 to -10: 1 + 30 / 10.
     faults: [
-      { at: 'figures.csv:5:33', says: ['3.5 times'] },
-      { at: 'figures.csv:9:31', says: ['3.1 times'] },
-      { at: 'figures.csv:11:32', says: ['4.0 times'] },
+      { at: 'figures.csv:5:disagreement', says: ['3.5 times'] },
+      { at: 'figures.csv:9:disagreement', says: ['3.1 times'] },
+      { at: 'figures.csv:11:disagreement', says: ['4.0 times'] },
     ],
   },
   {
@@ -271,8 +271,8 @@ testRule('union', unions, [
       'types.csv': ['id,union_of', 'a,', 'b,', 'ab,a;b', 'one,a', 'abb,ab;b', 'odd,a;unheard'],
     },
     faults: [
-      { at: 'types.csv:5:5', says: ['a union of one'] },
-      { at: 'types.csv:6:5', got: 'ab', says: ['a member of a union'] },
+      { at: 'types.csv:5:union_of', says: ['a union of one'] },
+      { at: 'types.csv:6:union_of', got: 'ab', says: ['a member of a union'] },
     ],
   },
   {
@@ -281,6 +281,6 @@ testRule('union', unions, [
       'types.csv': ['id,union_of', 'a,', 'b,', 'ab,a;b'],
       'figures.csv': ['use,type', 'used,ab'],
     },
-    faults: [{ at: 'figures.csv:2:6', says: ['a used figure of a union'] }],
+    faults: [{ at: 'figures.csv:2:type', says: ['a used figure of a union'] }],
   },
 ]);

@@ -18,8 +18,11 @@ testRule('plausible', plausible, [
       'market.csv': ['type,voltages', 'a,5;63', 'b,63;631', '!c,9999'],
     },
     faults: [
-      { at: 'market.csv:2:3', says: ['every other voltages', '6 to 630', 'row of plausible.csv'] },
-      'market.csv:3:3',
+      {
+        at: 'market.csv:2:voltages',
+        says: ['every other voltages', '6 to 630', 'row of plausible.csv'],
+      },
+      'market.csv:3:voltages',
     ],
   },
   {
@@ -32,7 +35,7 @@ testRule('plausible', plausible, [
       ],
       'figures.csv': ['unit,typ', 'V,5', 'ohm,500', 'V,500', 'ohm,5', 'degC,99999'],
     },
-    faults: ['figures.csv:4:3', 'figures.csv:5:5'],
+    faults: ['figures.csv:4:typ', 'figures.csv:5:typ'],
   },
   {
     what: 'bounds of no numbers guard nothing',
@@ -47,10 +50,10 @@ testRule('plausible', plausible, [
       'figures.csv': ['unit,typ', 'V,5'],
     },
     faults: [
-      { at: 'plausible.csv:2:13', says: ['figures.csv has no such numbers'] },
-      'plausible.csv:3:13',
-      { at: 'plausible.csv:4:12', says: ['tables.csv has no such numbers'] },
-      'plausible.csv:5:11',
+      { at: 'plausible.csv:2:column', says: ['figures.csv has no such numbers'] },
+      'plausible.csv:3:column',
+      { at: 'plausible.csv:4:column', says: ['tables.csv has no such numbers'] },
+      'plausible.csv:5:column',
     ],
   },
 ]);
@@ -82,7 +85,7 @@ testRule('out-of-step', ladders, [
     },
     faults: [
       {
-        at: 'market.csv:3:5',
+        at: 'market.csv:3:c_max',
         says: ['c_max beside', 'next c_min', 'not falling as c_min rises', 'a factor of 3'],
       },
     ],
@@ -101,7 +104,7 @@ testRule('out-of-step', ladders, [
         ['b', 3, 6],
       ),
     },
-    faults: ['market.csv:3:5', 'market.csv:6:5'],
+    faults: ['market.csv:3:c_max', 'market.csv:6:c_max'],
   },
   {
     what: 'the first or the last of them',
@@ -116,13 +119,13 @@ testRule('out-of-step', ladders, [
         ['b', 3, 60],
       ),
     },
-    faults: ['market.csv:2:5', 'market.csv:7:5'],
+    faults: ['market.csv:2:c_max', 'market.csv:7:c_max'],
   },
   {
     // Without the first or without the second the rest would do: neither can be told from the other.
     what: 'two that cannot be told apart',
     tables: { 'ladders.csv': ladder('up', 3), 'market.csv': rungs(['a', 1, 40], ['a', 2, 5]) },
-    faults: ['market.csv:2:5', 'market.csv:3:5'],
+    faults: ['market.csv:2:c_max', 'market.csv:3:c_max'],
   },
   {
     // 4 to 5 follow, 50 to 60 follow, 5 to 50 do not: leaving out one row mends nothing.
@@ -131,7 +134,7 @@ testRule('out-of-step', ladders, [
       'ladders.csv': ladder('up', 3),
       'market.csv': rungs(['a', 1, 4], ['a', 2, 5], ['a', 3, 50], ['a', 4, 60]),
     },
-    faults: ['market.csv:3:5', 'market.csv:4:5'],
+    faults: ['market.csv:3:c_max', 'market.csv:4:c_max'],
   },
   {
     what: 'a step of just the factor, up, down, or near',
@@ -147,12 +150,12 @@ testRule('out-of-step', ladders, [
       'ladders.csv': ladder('down', 3),
       'market.csv': rungs(['a', 1, 9], ['a', 2, 9], ['a', 3, 4], ['b', 1, 4], ['b', 2, 5]),
     },
-    faults: [{ at: 'market.csv:5:5', says: ['not rising'] }, 'market.csv:6:5'],
+    faults: [{ at: 'market.csv:5:c_max', says: ['not rising'] }, 'market.csv:6:c_max'],
   },
   {
     what: 'too large a step down where they only have to be near',
     tables: { 'ladders.csv': ladder('near', 3), 'market.csv': rungs(['a', 1, 13], ['a', 2, 4]) },
-    faults: [{ at: 'market.csv:2:5', says: ['near it'] }, 'market.csv:3:5'],
+    faults: [{ at: 'market.csv:2:c_max', says: ['near it'] }, 'market.csv:3:c_max'],
   },
   {
     what: 'rows beside one number need be no more than near each other',
@@ -160,7 +163,7 @@ testRule('out-of-step', ladders, [
       'ladders.csv': ladder('up', 3),
       'market.csv': rungs(['a', 1, 5], ['a', 1, 4], ['b', 1, 5], ['b', 1, 1]),
     },
-    faults: ['market.csv:4:5', 'market.csv:5:5'],
+    faults: ['market.csv:4:c_max', 'market.csv:5:c_max'],
   },
 ]);
 
@@ -185,11 +188,11 @@ testRule('out-of-step', ladders, [
   {
     what: 'a sign that changes',
     tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(-1, 1) },
-    faults: ['figures.csv:2:5', 'figures.csv:3:5'],
+    faults: ['figures.csv:2:typ', 'figures.csv:3:typ'],
   },
   {
     what: 'a zero beside a number',
     tables: { 'ladders.csv': SIGNED, 'figures.csv': drifts(2, 0) },
-    faults: ['figures.csv:2:5', 'figures.csv:3:5'],
+    faults: ['figures.csv:2:typ', 'figures.csv:3:typ'],
   },
 ]);

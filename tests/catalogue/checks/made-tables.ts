@@ -14,7 +14,7 @@ export type MadeTables = Partial<Record<TableName, readonly string[]>>;
 
 /** One fault that a rule must find: where, and what its words must hold. */
 export interface MadeFault {
-  /** `file:line:column`, as it is counted in the lines of the case. */
+  /** `file:line:column`: the line as it is counted in the case, and the name of the column. */
   at: string;
   /** What stands there; the cell that starts at the place, where nothing is said. */
   got?: string;
@@ -70,14 +70,22 @@ export const withoutTable = (tables: Tables, file: TableName): Tables => ({
   [file]: { file, readable: false, rows: [] },
 });
 
-const placeOf = ({ file, line, column }: Fault): string =>
-  `${file}:${String(line)}:${String(column)}`;
+/** The column that starts where a fault is; the number itself where none does. */
+const columnOf = (tables: Tables, { file, line, column }: Fault): string => {
+  const row = tables[file as TableName].rows.find((one) => one.line === line);
+  const starts = Object.entries(row?.columns ?? {});
+  return starts.find(([, start]) => start === column)?.[0] ?? String(column);
+};
+
+const placeIn =
+  (tables: Tables) =>
+  (fault: Fault): string =>
+    `${fault.file}:${String(fault.line)}:${columnOf(tables, fault)}`;
 
 /** What stands in a cell of a case, by its place. */
-const textAt = (tables: Tables, { file, line, column }: Fault): string => {
-  const row = tables[file as TableName].rows.find((one) => one.line === line);
-  const [name] = Object.entries(row?.columns ?? {}).find(([, start]) => start === column) ?? [];
-  return name === undefined ? '' : (row?.cells[name] ?? '');
+const textAt = (tables: Tables, fault: Fault): string => {
+  const row = tables[fault.file as TableName].rows.find(({ line }) => line === fault.line);
+  return row?.cells[columnOf(tables, fault)] ?? '';
 };
 
 const run = (check: Check, tables: Tables): Fault[] =>
@@ -90,7 +98,7 @@ export const testRule = (id: string, check: Check, cases: readonly MadeCase[]): 
       const tables = madeTables(made);
       const wanted = faults.map((fault) => (typeof fault === 'string' ? { at: fault } : fault));
       const found = run(check, tables);
-      expect(found.map(placeOf)).toEqual(wanted.map(({ at }) => at));
+      expect(found.map(placeIn(tables))).toEqual(wanted.map(({ at }) => at));
       for (const [index, fault] of found.entries()) {
         const { got = textAt(tables, fault), says = [] } = wanted[index] ?? {};
         expect(fault).toMatchObject({ rule: id, got });
@@ -103,10 +111,10 @@ export const testRule = (id: string, check: Check, cases: readonly MadeCase[]): 
 
     test.each(cases)('$what: a table that is missing is no fault of a row', ({ tables: made }) => {
       const tables = madeTables(made);
-      const before = run(check, tables).map(placeOf);
+      const before = run(check, tables).map(placeIn(tables));
       for (const file of Object.keys(made) as TableName[])
         expect(before).toEqual(
-          expect.arrayContaining(run(check, withoutTable(tables, file)).map(placeOf)),
+          expect.arrayContaining(run(check, withoutTable(tables, file)).map(placeIn(tables))),
         );
     });
   });

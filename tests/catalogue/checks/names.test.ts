@@ -24,18 +24,18 @@ testRule('reference', references, [
       'properties.csv': ['id,unit', 'leak,ohn'],
     },
     faults: [
-      { at: 'properties.csv:2:6', says: ['unit names', '3 names in units.csv', 'mean ohm?'] },
+      { at: 'properties.csv:2:unit', says: ['unit names', '3 names in units.csv', 'mean ohm?'] },
     ],
   },
   {
     what: 'one that is near nothing',
     tables: { 'units.csv': ['unit', 'V'], 'properties.csv': ['id,unit', 'leak,furlongs'] },
-    faults: ['properties.csv:2:6'],
+    faults: ['properties.csv:2:unit'],
   },
   {
     what: 'a list of which one is not there, with spaces about',
     tables: { 'types.csv': ['id,union_of', 'a,', 'b,', 'ab,a; b', 'xyz,b; paper ;a'] },
-    faults: [{ at: 'types.csv:5:5', got: 'paper', says: ['types.csv does not have'] }],
+    faults: [{ at: 'types.csv:5:union_of', got: 'paper', says: ['types.csv does not have'] }],
   },
   {
     what: 'a row with another fault still bears its name',
@@ -49,7 +49,9 @@ testRule('reference', references, [
       'kinds/types.csv': ['id', 'carbon-film'],
       'unlikely-pairs.csv': ['type', 'mica', 'carbon-film', 'graphene'],
     },
-    faults: [{ at: 'unlikely-pairs.csv:4:1', says: ['types.csv or kinds/types.csv', '2 names'] }],
+    faults: [
+      { at: 'unlikely-pairs.csv:4:type', says: ['types.csv or kinds/types.csv', '2 names'] },
+    ],
   },
 ]);
 
@@ -77,14 +79,14 @@ testRule('duplicate-key', uniqueKeys, [
   {
     what: 'the same name twice',
     tables: { 'units.csv': ['unit,factor', 'V,1', 'mV,0.001', 'V,1000'] },
-    faults: [{ at: 'units.csv:4:1', says: ['the same unit as line 2'] }],
+    faults: [{ at: 'units.csv:4:unit', says: ['the same unit as line 2'] }],
   },
   {
     what: 'a third one is blamed for the first as well',
     tables: { 'units.csv': ['factor,unit', '1,V', '2,V', '3,V'] },
     faults: [
-      { at: 'units.csv:3:3', says: ['line 2'] },
-      { at: 'units.csv:4:3', says: ['line 2'] },
+      { at: 'units.csv:3:unit', says: ['line 2'] },
+      { at: 'units.csv:4:unit', says: ['line 2'] },
     ],
   },
   {
@@ -93,7 +95,7 @@ testRule('duplicate-key', uniqueKeys, [
       'unlikely-pairs.csv': ['type,position,why', 'a,b,one', 'a,c,two', 'ab,,three', 'a,b,four'],
     },
     faults: [
-      { at: 'unlikely-pairs.csv:5:1', got: 'a, b', says: ['the same type, position as line 2'] },
+      { at: 'unlikely-pairs.csv:5:type', got: 'a, b', says: ['the same type, position as line 2'] },
     ],
   },
   {
@@ -107,7 +109,7 @@ testRule('repeated-item', repeatedItems, [
   {
     what: 'one type named twice',
     tables: { 'types.csv': ['id,union_of', 'ab,a;b', 'aa,a;b; a'] },
-    faults: [{ at: 'types.csv:3:4', got: 'a', says: ['union_of'] }],
+    faults: [{ at: 'types.csv:3:union_of', got: 'a', says: ['union_of'] }],
   },
   {
     what: 'the same word twice in a text that is no list of names',
@@ -125,7 +127,7 @@ testRule('double-space', doubleSpaces, [
   {
     what: 'two spaces in one cell of two',
     tables: { 'types.csv': ['id,name,summary', 'a,one two,three  four', 'b,five  six,seven'] },
-    faults: ['types.csv:2:11', 'types.csv:3:3'],
+    faults: ['types.csv:2:summary', 'types.csv:3:name'],
   },
 ]);
 
@@ -147,22 +149,22 @@ testRule('changes', changes, [
     tables: {
       'changes.csv': ['tables,date', 'types.csv,2023-02-29', 'types.csv,2023-02-31'],
     },
-    faults: ['changes.csv:2:11', 'changes.csv:3:11'],
+    faults: ['changes.csv:2:date', 'changes.csv:3:date'],
   },
   {
     what: 'what is no day at all',
     tables: { 'changes.csv': ['date,tables', '!yesterday,types.csv'] },
-    faults: ['changes.csv:2:1'],
+    faults: ['changes.csv:2:date'],
   },
   {
     what: 'a newer one below an older',
     tables: { 'changes.csv': ['date,tables', '2024-01-01,types.csv', '2024-01-02,types.csv'] },
-    faults: [{ at: 'changes.csv:3:1', says: ['2024-01-01 or before'] }],
+    faults: [{ at: 'changes.csv:3:date', says: ['2024-01-01 or before'] }],
   },
   {
     what: 'a table that there is not, among those that there are',
     tables: { 'changes.csv': ['date,tables', '2024-01-01,types.csv;tips.csv;units.csv'] },
-    faults: [{ at: 'changes.csv:2:12', got: 'tips.csv' }],
+    faults: [{ at: 'changes.csv:2:tables', got: 'tips.csv' }],
   },
 ]);
 
@@ -190,12 +192,12 @@ testRule('maker-name', makerNames, [
       ],
     },
     faults: [
-      { at: 'types.csv:2:3', says: ['the maker Quillon'] },
-      { at: 'types.csv:3:3', says: ['the maker Brightwater'] },
-      { at: 'types.csv:4:3', says: ['the maker Zarn'] },
-      { at: 'types.csv:5:3', says: ['the maker Vexel'] },
-      { at: 'types.csv:6:3', says: ['the maker North Radio'] },
-      { at: 'types.csv:7:3', says: ['the maker Quillon Brightwater Components'] },
+      { at: 'types.csv:2:name', says: ['the maker Quillon'] },
+      { at: 'types.csv:3:name', says: ['the maker Brightwater'] },
+      { at: 'types.csv:4:name', says: ['the maker Zarn'] },
+      { at: 'types.csv:5:name', says: ['the maker Vexel'] },
+      { at: 'types.csv:6:name', says: ['the maker North Radio'] },
+      { at: 'types.csv:7:name', says: ['the maker Quillon Brightwater Components'] },
     ],
   },
   {
@@ -219,7 +221,7 @@ testRule('maker-name', makerNames, [
       'sources.csv': [...SOURCES, 'four,data-sheet,Zarn'],
       'types.csv': ['id,locator,note', 'a,Zarn table 3,', 'b,,as Zarn says'],
     },
-    faults: ['types.csv:3:4'],
+    faults: ['types.csv:3:note'],
   },
   {
     what: 'a name with signs that mean something in patterns',
@@ -227,7 +229,7 @@ testRule('maker-name', makerNames, [
       'sources.csv': ['kind,publisher', 'data-sheet,A.B+ Zorb'],
       'types.csv': ['id,name', 'a,AxB Zorn', 'b,Zorb'],
     },
-    faults: ['types.csv:3:3'],
+    faults: ['types.csv:3:name'],
   },
   {
     what: 'no maker known, so none named',

@@ -23,17 +23,17 @@ testRule('number-order', numberOrder, [
     what: 'a middle below its least, a greatest below its middle, and one below what stands before',
     tables: { 'figures.csv': ['min,typ,max', '10,2,3', '1,3,2', '-2,,-3'] },
     faults: [
-      { at: 'figures.csv:2:4', says: ['typ against min', 'a number not below 10'] },
-      { at: 'figures.csv:3:5', says: ['max against typ', 'not below 3'] },
-      { at: 'figures.csv:4:5', says: ['max against min', 'not below -2'] },
+      { at: 'figures.csv:2:typ', says: ['typ against min', 'a number not below 10'] },
+      { at: 'figures.csv:3:max', says: ['max against typ', 'not below 3'] },
+      { at: 'figures.csv:4:max', says: ['max against min', 'not below -2'] },
     ],
   },
   {
     what: 'a span from a number to the same one, which holds nothing',
     tables: { 'derating.csv': ['from_c,to_c', '85,125', '85,85', '85,70'] },
     faults: [
-      { at: 'derating.csv:3:4', says: ['a number above 85'] },
-      { at: 'derating.csv:4:4', says: ['a number above 85'] },
+      { at: 'derating.csv:3:to_c', says: ['a number above 85'] },
+      { at: 'derating.csv:4:to_c', says: ['a number above 85'] },
     ],
   },
   {
@@ -105,8 +105,8 @@ testRule('out-of-bounds', capacitanceBounds, [
     what: 'in picofarad or microfarad instead of farad',
     tables: { 'market.csv': ['c_min,c_max', '1e-14,1e-6', '1e-9,47', '!1,100'] },
     faults: [
-      { at: 'market.csv:2:1', says: ['1e-13 to 1 F'] },
-      { at: 'market.csv:3:6', says: ['1e-13 to 1 F'] },
+      { at: 'market.csv:2:c_min', says: ['1e-13 to 1 F'] },
+      { at: 'market.csv:3:c_max', says: ['1e-13 to 1 F'] },
     ],
   },
 ]);
@@ -142,9 +142,9 @@ testRule('out-of-bounds', conditionBounds, [
       'conditions.csv': ['condition,min,typ,max', 'heat,-41,25,90', 'heat,,100,'],
     },
     faults: [
-      { at: 'conditions.csv:2:6', says: ['heat cannot', '-40 to 85 degC'] },
-      { at: 'conditions.csv:2:13', says: ['-40 to 85 degC'] },
-      'conditions.csv:3:7',
+      { at: 'conditions.csv:2:min', says: ['heat cannot', '-40 to 85 degC'] },
+      { at: 'conditions.csv:2:max', says: ['-40 to 85 degC'] },
+      'conditions.csv:3:typ',
     ],
   },
   {
@@ -159,8 +159,8 @@ testRule('out-of-bounds', conditionBounds, [
       ],
     },
     faults: [
-      { at: 'conditions.csv:4:8', says: ['a number above zero'] },
-      { at: 'conditions.csv:4:10', says: ['a number above zero'] },
+      { at: 'conditions.csv:4:typ', says: ['a number above zero'] },
+      { at: 'conditions.csv:4:max', says: ['a number above zero'] },
     ],
   },
 ]);
@@ -169,7 +169,7 @@ testRule('condition-number', conditionNumber, [
   {
     what: 'a condition without its typical number',
     tables: { 'conditions.csv': ['condition,min,typ,max', 'heat,1,2,3', 'cold,1,,3', 'load,,0,'] },
-    faults: [{ at: 'conditions.csv:3:8', says: ['no default for cold'] }],
+    faults: [{ at: 'conditions.csv:3:typ', says: ['no default for cold'] }],
   },
 ]);
 
@@ -225,11 +225,11 @@ testRule('out-of-bounds', figureBounds, [
       ],
     },
     faults: [
-      { at: 'figures.csv:2:9', says: ['esr cannot', '0.001 to 1000 ohm'] },
-      'figures.csv:2:18',
-      'figures.csv:3:11',
-      { at: 'figures.csv:4:10', says: ['drift cannot', '-5 to 5 mV'] },
-      'figures.csv:5:11',
+      { at: 'figures.csv:2:min', says: ['esr cannot', '0.001 to 1000 ohm'] },
+      'figures.csv:2:max',
+      'figures.csv:3:typ',
+      { at: 'figures.csv:4:min', says: ['drift cannot', '-5 to 5 mV'] },
+      'figures.csv:5:max',
     ],
   },
   {
@@ -247,7 +247,7 @@ testRule('out-of-bounds', figureBounds, [
         'drift,mV,-5.0000001,,5.0000001',
       ],
     },
-    faults: ['figures.csv:3:9', 'figures.csv:3:24', 'figures.csv:5:10', 'figures.csv:5:22'],
+    faults: ['figures.csv:3:min', 'figures.csv:3:max', 'figures.csv:5:min', 'figures.csv:5:max'],
   },
   {
     what: 'figures and properties of other kinds of part',
@@ -256,7 +256,7 @@ testRule('out-of-bounds', figureBounds, [
       'kinds/properties.csv': ['id,unit,lowest,highest', 'turns,ohm,0,30'],
       'kinds/figures-by-value.csv': ['property,unit,typ', 'turns,ohm,31', 'turns,ohm,30'],
     },
-    faults: ['kinds/figures-by-value.csv:2:11'],
+    faults: ['kinds/figures-by-value.csv:2:typ'],
   },
 ]);
 
@@ -275,7 +275,7 @@ testRule('unit-kind', unitKind, [
         'unheard,ohm',
       ],
     },
-    faults: [{ at: 'figures.csv:3:5', says: ['than esr has', 'ohm or kohm'] }],
+    faults: [{ at: 'figures.csv:3:unit', says: ['than esr has', 'ohm or kohm'] }],
   },
   {
     what: 'the same of other kinds of part',
@@ -284,7 +284,7 @@ testRule('unit-kind', unitKind, [
       'kinds/properties.csv': ['id,unit', 'noise,V'],
       'kinds/figures-by-value.csv': ['property,unit', 'noise,ohm', 'noise,mV'],
     },
-    faults: [{ at: 'kinds/figures-by-value.csv:2:7', says: ['V or mV'] }],
+    faults: [{ at: 'kinds/figures-by-value.csv:2:unit', says: ['V or mV'] }],
   },
 ]);
 
@@ -308,7 +308,7 @@ testRule('limit-unit', limitUnit, [
     },
     faults: [
       {
-        at: 'demands.csv:3:6',
+        at: 'demands.csv:3:limit_of',
         says: ['a condition in mV', 'a finding in kohm', 'a number of ohm'],
       },
     ],

@@ -120,11 +120,11 @@ testRule('e-series', eSeries, [
     },
     faults: [
       { at: 'e-series.csv:1:1', says: ['no series E24'] },
-      { at: 'e-series.csv:3:4', says: ['E3 has 2 values'] },
-      { at: 'e-series.csv:6:6', says: ['E6 does not rise'] },
-      { at: 'e-series.csv:22:5', says: ['E48 has 1 values'] },
-      { at: 'e-series.csv:23:5', says: ['E96 has 1 values'] },
-      { at: 'e-series.csv:24:6', says: ['E192 has 1 values'] },
+      { at: 'e-series.csv:3:position', says: ['E3 has 2 values'] },
+      { at: 'e-series.csv:6:value', says: ['E6 does not rise'] },
+      { at: 'e-series.csv:22:position', says: ['E48 has 1 values'] },
+      { at: 'e-series.csv:23:position', says: ['E96 has 1 values'] },
+      { at: 'e-series.csv:24:position', says: ['E192 has 1 values'] },
     ],
   },
 ]);
@@ -144,7 +144,11 @@ testRule('preferred-value', preferredValues, [
       'e-series.csv': ['series,value', 'E24,1', 'E24,4.7', 'E48,1.05'],
       'positions.csv': ['id,reference_c', 'a,4.8e-9', 'b,1.05e-6', 'c,4.70001e-9'],
     },
-    faults: [{ at: 'positions.csv:2:3', says: ['E24'] }, 'positions.csv:3:3', 'positions.csv:4:3'],
+    faults: [
+      { at: 'positions.csv:2:reference_c', says: ['E24'] },
+      'positions.csv:3:reference_c',
+      'positions.csv:4:reference_c',
+    ],
   },
 ]);
 
@@ -159,9 +163,9 @@ testRule('preferred-value', marketSeries, [
       'kinds/offers.csv': ['series', 'E6', 'pot-steps', '', 'air-steps'],
     },
     faults: [
-      'kinds/offers.csv:5:1',
-      { at: 'market.csv:5:1', says: ['E6 or E12 or air-steps'] },
-      'market.csv:6:1',
+      'kinds/offers.csv:5:series',
+      { at: 'market.csv:5:series', says: ['E6 or E12 or air-steps'] },
+      'market.csv:6:series',
     ],
   },
 ]);
@@ -202,11 +206,11 @@ testRule('rated-voltage', marketVoltages, [
       ],
     },
     faults: [
-      { at: 'market.csv:2:9', got: '100', says: ['100 V dc', 'aluminium parts'] },
-      { at: 'market.csv:3:9', got: '250' },
-      { at: 'market.csv:4:9', says: ['63 V ac', 'film parts'] },
-      'market.csv:5:11',
-      'market.csv:6:9',
+      { at: 'market.csv:2:voltages', got: '100', says: ['100 V dc', 'aluminium parts'] },
+      { at: 'market.csv:3:voltages', got: '250' },
+      { at: 'market.csv:4:voltages', says: ['63 V ac', 'film parts'] },
+      'market.csv:5:voltages',
+      'market.csv:6:voltages',
     ],
   },
 ]);
@@ -215,7 +219,7 @@ testRule('family', voltageFamilies, [
   {
     what: 'families that there are, or none, and one that there is not',
     tables: { 'voltages.csv': ['volts,families', '63,', '100,film;mica', '160,film;tin;mica'] },
-    faults: [{ at: 'voltages.csv:4:5', got: 'tin', says: ['film or mica'] }],
+    faults: [{ at: 'voltages.csv:4:families', got: 'tin', says: ['film or mica'] }],
   },
 ]);
 
@@ -229,8 +233,8 @@ testRule('value-window', valueWindow, [
     what: 'windows above it and below it',
     tables: { 'positions.csv': ['value_low,value_high', '1.1,2', '0.5,0.9'] },
     faults: [
-      { at: 'positions.csv:2:1', says: ['too small', 'up to 1'] },
-      { at: 'positions.csv:3:5', says: ['too large', 'from 1 on'] },
+      { at: 'positions.csv:2:value_low', says: ['too small', 'up to 1'] },
+      { at: 'positions.csv:3:value_high', says: ['too large', 'from 1 on'] },
     ],
   },
 ]);
