@@ -5,8 +5,8 @@ import { byId, goodRows, unitsOf } from './lookups.ts';
 
 const rule = 'device-figure';
 
-/** Room for the rounding of unit conversions at the very edge of a bound. */
-const ROUNDING = 1e-9;
+/** Room for the rounding of unit conversions at the very edge of a bound, on either side of zero. */
+const room = (bound = 0): number => 1e-9 * Math.abs(bound);
 
 export const deviceFigures: Check = {
   id: rule,
@@ -47,8 +47,7 @@ export const deviceFigures: Check = {
       const outside = given
         .map((number) => toSi(number, unit, units) ?? 0)
         .some(
-          (value) =>
-            value < (lowest ?? 0) * (1 - ROUNDING) || value > (highest ?? 0) * (1 + ROUNDING),
+          (value) => value < (lowest ?? 0) - room(lowest) || value > (highest ?? 0) + room(highest),
         );
       const span = `${property.lowest} to ${property.highest} ${property.unit}`;
       return outside ? [fault('typ', `${id} cannot be so`, span)] : [];

@@ -6,9 +6,9 @@ import type { ReadTable, Row } from '../../../src/catalogue/read-table.ts';
 import { tables as registry, type Table } from '../../../src/schemas/tables.ts';
 
 /**
- * Some tables by name: a header and rows, as lines of their file, with no columns but those that a
- * case is about. A row that starts with `!` has a fault of its own, so that no schema has read it.
- * A table that no case speaks of is there and empty.
+ * Some tables by name: a header and rows, as lines of their file. Columns that a case is not about
+ * are left out; they are empty and stand behind the others. A row that starts with `!` has a fault
+ * of its own, so that no schema has read it. A table that no case speaks of is there and empty.
  */
 export type MadeTables = Partial<Record<TableName, readonly string[]>>;
 
@@ -46,17 +46,21 @@ const rowOf = (file: TableName, names: readonly string[], text: string, line: nu
   const texts = text.slice(bad ? BAD.length : 0).split(',');
   const cells = Object.fromEntries(names.map((name, at) => [name, texts[at] ?? '']));
   const columns = Object.fromEntries(
-    names.map((name, at) => [name, [...texts.slice(0, at), ''].join(',').length + 1]),
+    names.map((name, at) => [
+      name,
+      names.slice(0, at).reduce((sum, _, before) => sum + (texts[before] ?? '').length + 1, 1),
+    ]),
   );
   const row: Row<unknown> = { line, cells, columns };
   return bad ? row : { ...row, value: valueOf(registry[file], cells, `${file}:${String(line)}`) };
 };
 
 const tableOf = (file: TableName, [header, ...lines]: readonly string[]): ReadTable<unknown> => {
-  const names = header?.split(',') ?? [];
+  const given = header?.split(',') ?? [];
   const { shape }: Table['row'] = registry[file].row;
-  const unknown = names.find((name) => !Object.hasOwn(shape, name));
+  const unknown = given.find((name) => !Object.hasOwn(shape, name));
   if (unknown !== undefined) throw new Error(`${file} has no column ${unknown}`);
+  const names = [...new Set([...given, ...Object.keys(shape)])];
   return { file, readable: true, rows: lines.map((text, at) => rowOf(file, names, text, at + 2)) };
 };
 
