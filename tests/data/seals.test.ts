@@ -21,9 +21,44 @@ describe('a seal', () => {
     ['lines turned', 'a\nb\nc\n', 'b\na\nc\n', { changed: [2], gone: [1] }],
     ['one changed and one added', 'a\nb\nc\n', 'A\nb\nx\nc\n', { changed: [1, 3], gone: [] }],
     ['all of it gone', 'a\nb\n', '', { changed: [], gone: [1] }],
+    [
+      'two changed and one added',
+      'a\nb\nc\nd\n',
+      'a\nB\nc\nx\nD\n',
+      { changed: [2, 4, 5], gone: [] },
+    ],
+    ['the same line once more', 'a\na\n', 'a\na\na\n', { changed: [3], gone: [] }],
+    ['the same line once less, without an end', 'a\na\na', 'a\na', { changed: [], gone: [3] }],
+    ['the first turned to the end: most stays', 'a\nb\nc', 'b\nc\na', { changed: [3], gone: [1] }],
+    // Of old only b and d are left, in lines 3 and 5; a and c are gone, of which x stands for c.
+    [
+      'lines about what stays',
+      'p\nq\na\nb\nc\nd',
+      'p\nq\nb\nx\nd\na',
+      { changed: [4, 6], gone: [3] },
+    ],
+    ['two gone, with one in their place', 'a\nb\nc\nd\n', 'a\nx\nd\n', { changed: [2], gone: [3] }],
+    ['some at each end', 'a\nb\nc\nd\ne', 'x\nb\nc\nd', { changed: [1], gone: [5] }],
+    ['p\na\nb\nc\nq', 'p\nc\nb\na\nq', { changed: [2, 3], gone: [4] }],
     ['a carriage return', 'a\nb\n', 'a\r\nb\n', { changed: [1], gone: [] }],
   ])('tells %s', (_what, old, now, expected) => {
     expect(broken(old, now)).toEqual(expected);
+  });
+
+  // SHA-256 of `abc` as FIPS 180-2 has it, and of nothing.
+  test('is the first six digits of SHA-256 of each line', () => {
+    expect(sealOf(bytes('abc\n'))).toEqual(['ba7816', 'e3b0c4']);
+    expect(writeSeals(new Map([['x.csv', ['ba7816', 'e3b0c4']]]))).toBe('x.csv ba7816 e3b0c4\n');
+  });
+
+  test('that is broken is told by its line', () => {
+    const faults = sealFaults('x.csv', bytes('é\nb\n'), sealOf(bytes('a\nb\nc\n')));
+    expect(faults).toMatchObject([
+      { file: 'x.csv', line: 1, column: 1, rule: 'seal', got: 'é' },
+      { file: 'x.csv', line: 3, column: 1, rule: 'seal', got: '' },
+    ]);
+    expect(faults[0]?.wrong).not.toBe(faults[1]?.wrong);
+    expect(sealFaults('x.csv', bytes('a\n'), sealOf(bytes('a\n')))).toEqual([]);
   });
 
   test('of a table that has none is missing', () => {

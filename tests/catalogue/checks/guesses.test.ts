@@ -1,6 +1,8 @@
+import { describe, expect, test } from 'vitest';
+import { checks, checkTables } from '../../../src/catalogue/checks/index.ts';
 import { ladders } from '../../../src/catalogue/checks/ladders.ts';
 import { plausible } from '../../../src/catalogue/checks/plausible.ts';
-import { testRule } from './made-tables.ts';
+import { madeTables, testRule, withoutTable, type MadeTables } from './made-tables.ts';
 
 testRule('plausible', plausible, [
   {
@@ -196,3 +198,46 @@ testRule('out-of-step', ladders, [
     faults: ['figures.csv:2:typ', 'figures.csv:3:typ'],
   },
 ]);
+
+describe('all rules together', () => {
+  const rulesAt = (made: MadeTables, line: string): string[] =>
+    checkTables(madeTables(made))
+      .filter((fault) => `${fault.file}:${String(fault.line)}` === line)
+      .map(({ rule }) => rule);
+
+  const PLAUSIBLE = ['file,column,lowest,highest', 'market.csv,c_max,1e-12,1e-3'];
+
+  test('find what only looks wrong', () => {
+    const made = { 'plausible.csv': PLAUSIBLE, 'market.csv': ['c_max', '0.1'] };
+    expect(rulesAt(made, 'market.csv:2')).toEqual(['plausible']);
+  });
+
+  test('keep a guess to themselves where a firm rule speaks of the line, and only there', () => {
+    const made = { 'plausible.csv': PLAUSIBLE, 'market.csv': ['style,c_max', 'can,2', 'box,0.1'] };
+    expect(rulesAt(made, 'market.csv:2')).toEqual(['out-of-bounds']);
+    expect(rulesAt(made, 'market.csv:3')).toEqual(['plausible']);
+  });
+
+  test('do so for both rules that guess', () => {
+    const ladder = ['file,among,by,column,goes,step', 'market.csv,,c_min,c_max,up,3'];
+    const made = { 'ladders.csv': ladder, 'market.csv': ['c_min,c_max', '1e-9,1e-9', '2e-9,2'] };
+    expect(rulesAt(made, 'market.csv:2')).toEqual(['out-of-step']);
+    expect(rulesAt(made, 'market.csv:3')).toEqual(['out-of-bounds']);
+  });
+
+  test('are not asked where a table that they need cannot be read', () => {
+    const tables = madeTables({ 'types.csv': ['id,market', 'mica,common'] });
+    const found = (of: typeof tables) => checkTables(of).map(({ rule }) => rule);
+    expect(found(tables)).toContain('market-complete');
+    expect(found(withoutTable(tables, 'market.csv'))).not.toContain('market-complete');
+  });
+
+  test('say what they ask, and needs only tables that there are', () => {
+    const tables = madeTables({});
+    for (const { id, about, needs } of checks) {
+      expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+      expect(about).toMatch(/\.$/);
+      for (const file of needs) expect(tables).toHaveProperty([file]);
+    }
+  });
+});

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changes } from '../../../src/catalogue/checks/changes.ts';
 import { doubleSpaces } from '../../../src/catalogue/checks/double-spaces.ts';
-import { makerNames } from '../../../src/catalogue/checks/maker-names.ts';
 import { nearest } from '../../../src/catalogue/checks/nearest.ts';
 import { references } from '../../../src/catalogue/checks/references.ts';
 import { repeatedItems } from '../../../src/catalogue/checks/repeated-items.ts';
@@ -41,6 +40,14 @@ testRule('reference', references, [
     what: 'a row with another fault still bears its name',
     tables: { 'types.csv': ['id,union_of', '!a,', 'b,', 'ab,a;b'] },
     faults: [],
+  },
+  {
+    what: 'no list where the column holds one name, and no name that is near',
+    tables: {
+      'units.csv': ['unit', 'V', 'ohm'],
+      'properties.csv': ['id,unit', 'leak,V;ohm'],
+    },
+    faults: [{ at: 'properties.csv:2:unit', got: 'V;ohm', says: ['in units.csv; '] }],
   },
   {
     what: 'a name in either of two tables, or in neither',
@@ -112,8 +119,16 @@ testRule('repeated-item', repeatedItems, [
     faults: [{ at: 'types.csv:3:union_of', got: 'a', says: ['union_of'] }],
   },
   {
-    what: 'the same word twice in a text that is no list of names',
-    tables: { 'types.csv': ['id,also_called', 'a,tin;tin'] },
+    what: 'the same word twice in a text that is no list of names, or in the name of one thing',
+    tables: {
+      'types.csv': ['id,also_called', 'a,tin;tin'],
+      'properties.csv': ['id,unit', 'a,V;V'],
+    },
+    faults: [],
+  },
+  {
+    what: 'nothing between two semicolons is no name',
+    tables: { 'types.csv': ['id,union_of', '!ab,a;;b;', 'none,'] },
     faults: [],
   },
   {
@@ -165,75 +180,5 @@ testRule('changes', changes, [
     what: 'a table that there is not, among those that there are',
     tables: { 'changes.csv': ['date,tables', '2024-01-01,types.csv;tips.csv;units.csv'] },
     faults: [{ at: 'changes.csv:2:tables', got: 'tips.csv' }],
-  },
-]);
-
-/** Three publishers, invented; the last one is no maker. */
-const SOURCES = [
-  'id,kind,publisher',
-  'one,data-sheet,Quillon Brightwater Components',
-  'two,data-sheet,Zarn/Vexel (North Radio) - Um',
-  'three,handbook,Plimpton',
-];
-
-testRule('maker-name', makerNames, [
-  {
-    what: 'whole names and each word of their own, as words',
-    tables: {
-      'sources.csv': SOURCES,
-      'types.csv': [
-        'id,name',
-        'a,by Quillon',
-        'b,a Brightwater part',
-        'c,Zarn',
-        'd,Vexel-made',
-        'e,by North Radio',
-        'f,Quillon Brightwater Components',
-      ],
-    },
-    faults: [
-      { at: 'types.csv:2:name', says: ['the maker Quillon'] },
-      { at: 'types.csv:3:name', says: ['the maker Brightwater'] },
-      { at: 'types.csv:4:name', says: ['the maker Zarn'] },
-      { at: 'types.csv:5:name', says: ['the maker Vexel'] },
-      { at: 'types.csv:6:name', says: ['the maker North Radio'] },
-      { at: 'types.csv:7:name', says: ['the maker Quillon Brightwater Components'] },
-    ],
-  },
-  {
-    what: 'ordinary words, parts of words, small letters, short words, and who makes nothing',
-    tables: {
-      'sources.csv': SOURCES,
-      'types.csv': [
-        'id,name',
-        'a,Components of the North; Radio',
-        'b,Zarning; MacVexel; Zarn7',
-        'c,zarn',
-        'd,Um',
-        'e,Plimpton',
-      ],
-    },
-    faults: [],
-  },
-  {
-    what: 'where a source is cited, a name may stand',
-    tables: {
-      'sources.csv': [...SOURCES, 'four,data-sheet,Zarn'],
-      'types.csv': ['id,locator,note', 'a,Zarn table 3,', 'b,,as Zarn says'],
-    },
-    faults: ['types.csv:3:note'],
-  },
-  {
-    what: 'a name with signs that mean something in patterns',
-    tables: {
-      'sources.csv': ['kind,publisher', 'data-sheet,A.B+ Zorb'],
-      'types.csv': ['id,name', 'a,AxB Zorn', 'b,Zorb'],
-    },
-    faults: ['types.csv:3:name'],
-  },
-  {
-    what: 'no maker known, so none named',
-    tables: { 'sources.csv': ['kind,publisher', 'handbook,Zarn'], 'types.csv': ['name', 'Zarn'] },
-    faults: [],
   },
 ]);
