@@ -112,15 +112,15 @@ const assessmentOf = (tried: Tried, setting: Setting): Assessment => {
 };
 
 /** Parts of a type in the order in which one would choose, one at least. */
-const singleParts = (type: TypeId, { circumstances }: Setting): [Part, ...Part[]] => {
-  const [first, ...rest] = offeredParts(circumstances.catalogue, type, circumstances);
-  return [first ?? unofferedPart(type, circumstances), ...rest];
+const singleParts = (type: TypeId, { circumstances }: Setting): readonly Part[] => {
+  const offered = offeredParts(circumstances.catalogue, type, circumstances);
+  return offered.length > 0 ? offered : [unofferedPart(type, circumstances)];
 };
 
 const findBestSingle = (type: TypeId, setting: Setting): Tried => {
-  const [first, ...rest] = singleParts(type, setting);
-  const start = tryPart(first, setting);
-  return start.verdict === 'fits' ? start : bestOf(start, rest, setting, servesBetter);
+  const parts = singleParts(type, setting);
+  const start = tryPart(parts[0] ?? unofferedPart(type, setting.circumstances), setting);
+  return start.verdict === 'fits' ? start : bestOf(start, parts.slice(1), setting, servesBetter);
 };
 
 /**

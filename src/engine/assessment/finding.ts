@@ -13,6 +13,7 @@ import {
 } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
 import { rowsAt } from './at-position.ts';
+import { ExplainedFinding } from './explained.ts';
 import { rowNamed } from './original.ts';
 import type { Part } from './parts.ts';
 import { surenessOf, type Sureness } from './sureness.ts';
@@ -146,9 +147,6 @@ const sourcesOf = (
   return [...new Set([...figures, ...own, demand.source, row.source])];
 };
 
-/** A figure of nothing at all is this far inside its limit, so that a margin stays a number. */
-const LEAST_BEYOND = 1e-12;
-
 /** SI unit that the figures of a finding are in. */
 export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
   catalogue.units[row.unit]?.si ?? row.unit;
@@ -164,57 +162,17 @@ const workingOf = <P, C extends CommonCircumstances<P>>(
     ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
         .filter((words) => words !== '')
         .join('; ')
-    : 'not known';
+    : '';
 
-/**
- * A judged demand with everything that a reader needs to check it. Its words and what it rests on are
- * worked out when they are first read: of most findings only the verdict is.
- */
+/** A judged demand with everything that a reader needs to check it. */
 export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
   prepared: PreparedDemand<P, C>,
   judged: Judged,
   part: P,
   circumstances: C,
-): Finding => {
-  const { demand, row, outcome, limit, beyond, verdict } = judged;
-  const known = outcome.status === 'known';
-  const before = prepared.before();
-  let working: string | undefined;
-  let sources: SourceId[] | undefined;
-  let sureness: Sureness | undefined;
-  const sure = (): Sureness => (sureness ??= surenessOf(outcome, limit, row, part, circumstances));
-  return {
-    demand: demand.id,
-    finding: row.id,
-    name: row.name,
-    weight: demand.weight,
-    property: (known ? outcome.properties[0] : outcome.missing[0]) ?? row.id,
-    unit: siUnitOf(circumstances.catalogue, row),
-    ...(before.status === 'known' ? { original: before.value } : {}),
-    ...(known ? { standIn: outcome.value } : {}),
-    limit,
-    margin: known ? 1 / Math.max(beyond.unfavourable, LEAST_BEYOND) : 0,
-    verdict,
-    missing: known ? [] : outcome.missing,
-    get working() {
-      return (working ??= workingOf(prepared, judged, part, circumstances));
-    },
-    equation: row.equation,
-    why: demand.why,
-    get sources() {
-      return (sources ??= sourcesOf(judged, part, circumstances));
-    },
-    get sure() {
-      return sure().sure;
-    },
-    get basis() {
-      return sure().basis;
-    },
-    get weakest() {
-      return sure().weakest;
-    },
-    get apart() {
-      return sure().apart;
-    },
-  };
-};
+): Finding =>
+  new ExplainedFinding(judged, prepared.before(), siUnitOf(circumstances.catalogue, judged.row), {
+    working: () => workingOf(prepared, judged, part, circumstances),
+    sources: () => sourcesOf(judged, part, circumstances),
+    sureness: () => surenessOf(judged.outcome, judged.limit, judged.row, part, circumstances),
+  });

@@ -199,13 +199,15 @@ export const byConcern = (a: Finding, b: Finding): number =>
 
 /** The demand that decides a part: of those with its verdict, the one furthest beyond its limit. */
 export const decisiveDemand = (judged: readonly Judged[], verdict: Verdict): string => {
-  const deciding = judged.filter((one) => one.verdict === verdict);
-  const ordered = (deciding.length > 0 ? deciding : [...judged]).toSorted(
-    (a, b) =>
-      marginOf(a) - marginOf(b) ||
-      WEIGHTS.indexOf(a.demand.weight) - WEIGHTS.indexOf(b.demand.weight),
-  );
+  const own = judged.filter((one) => one.verdict === verdict);
+  const deciding = own.length > 0 ? own : judged;
   // Where all is well, the demand with the least to spare is one that has degrees at all.
-  const graded = verdict === 'fits' ? ordered.filter((one) => one.row.graded) : ordered;
-  return (graded[0] ?? ordered[0])?.demand.id ?? '';
+  const graded = verdict === 'fits' ? deciding.filter(({ row }) => row.graded) : [];
+  const [first] = (graded.length > 0 ? graded : deciding)
+    .map((one) => ({ demand: one.demand, margin: marginOf(one) }))
+    .toSorted(
+      (a, b) =>
+        a.margin - b.margin || WEIGHTS.indexOf(a.demand.weight) - WEIGHTS.indexOf(b.demand.weight),
+    );
+  return first?.demand.id ?? '';
 };

@@ -61,17 +61,16 @@ export const bestOf = (
   let best = first;
   let places = hardestFirst(best);
   const attempt = (part: Part): Tried | undefined => {
-    const tally = emptyTally();
-    const judged: Judged[] = [];
+    const tried: Tried = { ...emptyTally(), part, judged: [] };
     for (const place of places) {
       const demand = demands[place];
       if (demand === undefined) continue;
       const one = judge<Part, Circumstances>(demand, part, circumstances);
-      judged[place] = one;
-      countIn(tally, one);
-      if (!isBetter({ ...tally, part }, best)) return undefined;
+      tried.judged[place] = one;
+      countIn(tried, one);
+      if (!isBetter(tried, best)) return undefined;
     }
-    return { ...tally, part, judged };
+    return tried;
   };
   for (const part of others) {
     const better = attempt(part);

@@ -22,9 +22,10 @@ interface Shift {
 
 const NONE: Shift = { factor: exactly(1), properties: [] };
 
-const byTolerance = ({ tolerance }: Part): Shift => ({
-  factor: { min: 1 - tolerance.minus, typ: 1, max: 1 + tolerance.plus },
-  properties: [],
+const byTolerance = ({ tolerance }: Part): Range => ({
+  min: 1 - tolerance.minus,
+  typ: 1,
+  max: 1 + tolerance.plus,
 });
 
 const byTemperature = (part: Part, circumstances: Surroundings): Shift => {
@@ -102,7 +103,7 @@ export const oldPartToday = (circumstances: Circumstances): string => {
 
 /** Capacitance (F) of a part as it comes from the shelf, over its tolerance. */
 export const capacitanceAsBought = (part: Part): Range =>
-  scale(byTolerance(part).factor, part.capacitance);
+  scale(byTolerance(part), part.capacitance);
 
 /** What is left of a marked capacitance in use, and what took the rest. */
 export interface Service {
@@ -118,24 +119,29 @@ export interface Service {
  * across it: of a new part over the years to come, of an old one as it is today. Each factor is a separate cause, so the ends multiply.
  */
 export const serviceCapacitance = (part: Part, circumstances: Surroundings): Service => {
-  const shifts: (Shift & { cause: Cause })[] = [
-    { cause: 'tolerance', ...byTolerance(part) },
-    { cause: 'temperature', ...byTemperature(part, circumstances) },
-    { cause: 'age', ...byAge(part, circumstances) },
-    { cause: 'bias', ...byBias(part, circumstances) },
-  ];
-  const product = (pick: (range: Range) => number): number =>
-    leftBy(
-      part.capacitance,
-      shifts.map(({ factor }) => pick(factor)),
-    );
+  const tolerance = byTolerance(part);
+  const temperature = byTemperature(part, circumstances);
+  const age = byAge(part, circumstances);
+  const bias = byBias(part, circumstances);
+  const left = (pick: (range: Range) => number): number =>
+    leftBy(part.capacitance, [
+      pick(tolerance),
+      pick(temperature.factor),
+      pick(age.factor),
+      pick(bias.factor),
+    ]);
   return {
     capacitance: {
-      min: product((range) => range.min),
-      typ: product((range) => range.typ),
-      max: product((range) => range.max),
+      min: left((range) => range.min),
+      typ: left((range) => range.typ),
+      max: left((range) => range.max),
     },
-    causes: shifts.map(({ cause, factor }) => ({ cause, factor })),
-    properties: shifts.flatMap((shift) => shift.properties),
+    causes: [
+      { cause: 'tolerance', factor: tolerance },
+      { cause: 'temperature', factor: temperature.factor },
+      { cause: 'age', factor: age.factor },
+      { cause: 'bias', factor: bias.factor },
+    ],
+    properties: [...temperature.properties, ...age.properties, ...bias.properties],
   };
 };

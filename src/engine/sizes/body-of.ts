@@ -59,8 +59,8 @@ const bodyOfSingle = (catalogue: Catalogue, part: Sized): Body | undefined =>
 
 /** The same of a part that may be made of two: both bodies beside each other. */
 export const bodyOf = (catalogue: Catalogue, part: Sized): Body | undefined => {
-  const parts = part.made?.parts ?? [part];
-  const [first, second] = parts.map((single) => bodyOfSingle(catalogue, single));
-  if (parts.length === 1) return first;
+  if (part.made === undefined) return bodyOfSingle(catalogue, part);
+  const [first, second] = part.made.parts.map((single) => bodyOfSingle(catalogue, single));
+  if (part.made.parts.length === 1) return first;
   return first && second && bodiesTogether(first, second);
 };
