@@ -40,26 +40,26 @@ export const exceptions: readonly Exception[] = [
   {
     kind: '/replace/*/in/*/',
     of: 'html',
-    bytes: 20_500,
+    bytes: 16_800,
     because:
-      'all findings of the first stand-in and every source are read and printed without scripts',
+      'all findings of the first stand-in, every caution and every source are read and printed without scripts; five pages of six keep to 14 kB',
   },
   {
     kind: '/types/*/',
     of: 'html',
-    bytes: 21_500,
+    bytes: 20_500,
     because: 'every figure of a type stands on its page with its source',
   },
   {
     kind: '/types/',
     of: 'html',
-    bytes: 17_500,
+    bytes: 16_800,
     because: 'all types are listed, each with its look and its years',
   },
   {
     kind: '/look/',
     of: 'html',
-    bytes: 82_000,
+    bytes: 80_000,
     because: 'every style is shown with its drawing, so that one who has no script finds the part',
   },
   {
@@ -71,7 +71,7 @@ export const exceptions: readonly Exception[] = [
   {
     kind: '/data/*/',
     of: 'html',
-    bytes: 17_000,
+    bytes: 16_800,
     because: 'what all tables rest on is told in one place',
   },
 ];

@@ -1,7 +1,9 @@
+import { href } from '../components/links.ts';
 import type { Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { UseRow } from '../schemas/devices.ts';
 import { demandLimit } from '../text/demands.ts';
+import { deviceFindingPath } from '../text/finding-path.ts';
 import { sentence } from '../text/words.ts';
 
 const byId = <Row extends { id: string }>(rows: readonly Row[]): Record<string, Row> =>
@@ -11,7 +13,7 @@ const WEIGHTS = { hard: 'Must', strong: 'Should', mild: 'Better if' } as const;
 
 const COLUMNS = ['Asked', 'Weight', 'Limit', 'Why'];
 
-/** Everything that a use asks of a device, with the equation of each. */
+/** Everything that a use asks of a device; each leads to how it is reckoned. */
 export const asksTable = (catalogue: Catalogue, use: UseRow): Markup => {
   const findings = byId(catalogue.devices.findings);
   const worded = {
@@ -30,16 +32,18 @@ export const asksTable = (catalogue: Catalogue, use: UseRow): Markup => {
       return h(
         'tr',
         { id: `ask-${demand.id}` },
-        h('th', { scope: 'row' }, finding?.name ?? demand.finding),
+        h(
+          'th',
+          { scope: 'row' },
+          h(
+            'a',
+            { href: href(deviceFindingPath(demand.finding)) },
+            finding?.name ?? demand.finding,
+          ),
+        ),
         h('td', {}, WEIGHTS[demand.weight]),
         h('td', {}, limit),
-        h(
-          'td',
-          {},
-          sentence(demand.why),
-          finding !== undefined &&
-            finding.equation !== '' && [' ', h('code', {}, finding.equation)],
-        ),
+        h('td', {}, sentence(demand.why)),
       );
     });
   return h(

@@ -1,5 +1,4 @@
 import { byId } from '../browser/by-id.ts';
-import { startThemeToggle } from '../components/theme-toggle.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { wholeCatalogue } from './data.ts';
@@ -87,7 +86,7 @@ addEventListener('hashchange', () => {
 
 const isThere = mount(opened.path);
 markHere(opened.path);
-startThemeToggle();
+await import('../browser/theme-choice.ts');
 await import('../browser/habit-choice.ts');
 await import('../browser/every-page.ts');
 if (isThere) await scriptOf(opened.path)?.();

@@ -1,11 +1,11 @@
-import { equationMarkup } from '../components/math.ts';
 import type { Catalogue, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { findingPath } from '../text/finding-path.ts';
 import { printLimit, type AnyPart } from './phrases.ts';
 import { citedSources, link, type Shown } from './shown.ts';
 
-/** Every demand of the position: the limit, what the old part comes to, why it is asked. */
-const askedTable = <P extends AnyPart>({ catalogue, assessments, habit }: Shown<P>): Markup => {
+/** Every demand of the position: its weight, the limit, why it is asked. How each is reckoned stands on one page for all. */
+const askedTable = <P extends AnyPart>({ assessments, habit }: Shown<P>): Markup => {
   const findings = (assessments[0]?.findings ?? []).toSorted((a, b) =>
     a.demand < b.demand ? -1 : 1,
   );
@@ -17,16 +17,10 @@ const askedTable = <P extends AnyPart>({ catalogue, assessments, habit }: Shown<
         h(
           'tr',
           { id: `ask-${finding.demand}` },
-          h('th', { scope: 'row' }, finding.name),
+          h('th', { scope: 'row' }, link(findingPath(finding.finding), finding.name)),
           h('td', {}, weights[weight]),
           h('td', {}, printLimit(finding, habit) || 'yes or no'),
-          h(
-            'td',
-            {},
-            finding.why,
-            ` ${catalogue.findings[finding.finding]?.meaning ?? ''}.`,
-            finding.equation !== '' && h('div', {}, equationMarkup(finding.equation)),
-          ),
+          h('td', {}, finding.why),
         ),
       ),
   );
@@ -42,9 +36,7 @@ const askedTable = <P extends AnyPart>({ catalogue, assessments, habit }: Shown<
         h(
           'tr',
           {},
-          ...['Asked', 'Weight', 'Limit', 'Why, and how it is reckoned'].map((word) =>
-            h('th', { scope: 'col' }, word),
-          ),
+          ...['Asked', 'Weight', 'Limit', 'Why'].map((word) => h('th', { scope: 'col' }, word)),
         ),
       ),
       h('tbody', {}, ...rows),

@@ -83,7 +83,12 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     ),
     conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
     demands: demands.map((row) => without(row, ['locator', 'note'])),
-    findings: eachWithout(pick(catalogue.findings, findings), ['locator', 'note']),
+    findings: eachWithout(pick(catalogue.findings, findings), [
+      'equation',
+      'meaning',
+      'locator',
+      'note',
+    ]),
     sumInputs,
     verdictRules: catalogue.verdictRules,
   };

@@ -88,7 +88,12 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     ),
     conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
     demands: demands.map((row) => without(row, ['locator', 'note'])),
-    findings: eachWithout(pick(catalogue.findings, findings), ['locator', 'note']),
+    findings: eachWithout(pick(catalogue.findings, findings), [
+      'equation',
+      'meaning',
+      'locator',
+      'note',
+    ]),
     sumInputs: sumInputsOf(catalogue, findings),
     verdictRules: catalogue.verdictRules,
     guidelines: eachWithout(catalogue.guidelines, ['summary', 'locator', 'note', 'source']),

@@ -1,9 +1,14 @@
-import type { FindingId, PropertyId, SourceId } from '../catalogue.ts';
+import type { FindingRow } from '../../schemas/positions.ts';
+import type { Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
 import type { Limit, Outcome } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
 import type { Finding, Judged } from './finding.ts';
 import type { Sureness } from './sureness.ts';
 import type { Verdict } from './verdict.ts';
+
+/** SI unit that the figures of a finding are in. */
+export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
+  catalogue.units[row.unit]?.si ?? row.unit;
 
 /** What only somebody who reads a finding wants to know of it. */
 export interface Reading {
@@ -33,7 +38,6 @@ export class ExplainedFinding implements Finding {
   readonly margin: number;
   readonly verdict: Verdict;
   readonly missing: PropertyId[];
-  readonly equation: string;
   readonly why: string;
   readonly #reading: Reading;
   #working: string | undefined;
@@ -68,7 +72,6 @@ export class ExplainedFinding implements Finding {
     }
     this.limit = limit;
     this.verdict = verdict;
-    this.equation = row.equation;
     this.why = demand.why;
     this.#reading = reading;
   }

@@ -1,5 +1,5 @@
 import type { DemandRow, FindingRow, VerdictRuleRow } from '../../schemas/positions.ts';
-import type { Catalogue, FindingId, PropertyId, SourceId } from '../catalogue.ts';
+import type { FindingId, PropertyId, SourceId } from '../catalogue.ts';
 import { findingModels } from '../findings/index.ts';
 import {
   conditionOf,
@@ -13,7 +13,7 @@ import {
 } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
 import { rowsAt } from './at-position.ts';
-import { ExplainedFinding } from './explained.ts';
+import { ExplainedFinding, siUnitOf } from './explained.ts';
 import { rowNamed } from './original.ts';
 import type { Part } from './parts.ts';
 import { surenessOf, type Sureness } from './sureness.ts';
@@ -39,7 +39,6 @@ export interface Finding extends Sureness {
   /** Properties without data; the finding is then not known. */
   missing: PropertyId[];
   working: string;
-  equation: string;
   why: string;
   sources: SourceId[];
 }
@@ -146,10 +145,6 @@ const sourcesOf = (
   );
   return [...new Set([...figures, ...own, demand.source, row.source])];
 };
-
-/** SI unit that the figures of a finding are in. */
-export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
-  catalogue.units[row.unit]?.si ?? row.unit;
 
 /** How a known figure was reckoned, with what that means for the circuit today. */
 const workingOf = <P, C extends CommonCircumstances<P>>(

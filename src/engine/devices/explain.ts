@@ -1,7 +1,7 @@
 import type { DeviceRow } from '../../schemas/devices.ts';
 import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
-import { ExplainedFinding } from '../assessment/explained.ts';
-import { siUnitOf, type Finding, type Judged } from '../assessment/finding.ts';
+import { ExplainedFinding, siUnitOf } from '../assessment/explained.ts';
+import type { Finding, Judged } from '../assessment/finding.ts';
 import { timesApart, type Sureness } from '../assessment/sureness.ts';
 import type { Limit, Outcome } from '../findings/model.ts';
 import { weakestOf } from './known.ts';

@@ -17,7 +17,7 @@ const provenance = { source: 'trade', locator: '', basis: 'common-practice' as c
 
 const finding = (more: Partial<Finding> = {}): Finding => ({
   ...{ demand: 'invented', finding: FINDING, name: '', weight: 'hard', property: '', unit: 'V' },
-  ...{ margin: 1, verdict: 'fits', missing: [], working: '', equation: '', why: '', sources: [] },
+  ...{ margin: 1, verdict: 'fits', missing: [], working: '', why: '', sources: [] },
   ...{ sure: 'sure', basis: 'published', weakest: [], standIn: exactly(2e-3) },
   ...more,
 });

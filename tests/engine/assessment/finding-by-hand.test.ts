@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  demandsBy,
-  explain,
-  judge,
-  siUnitOf,
-  type Finding,
-} from '../../../src/engine/assessment/finding.ts';
+import { siUnitOf } from '../../../src/engine/assessment/explained.ts';
+import { demandsBy, explain, judge, type Finding } from '../../../src/engine/assessment/finding.ts';
 import type { Part } from '../../../src/engine/assessment/parts.ts';
 import type {
   Circumstances,
@@ -142,7 +137,7 @@ describe('a finding', () => {
       ...{ weight: 'strong', property: 'loss', unit: 'A', limit: { high: 4e-3 } },
       original: span(1e-3, 2e-3, 5e-3),
       standIn: span(1e-3, 2e-3, 5e-3),
-      ...{ verdict: 'fits-if', missing: [], equation: 'I = V/R', why: 'because' },
+      ...{ verdict: 'fits-if', missing: [], why: 'because' },
     });
     // 4 mA over 5.
     expect(one.margin).toBeCloseTo(0.8, 9);

@@ -1,0 +1,44 @@
+import { h } from '../markup/node.ts';
+import { atTheFoot } from './at-the-foot.ts';
+
+/** Draws the choice of colours, which needs script, and keeps what is chosen on this device. */
+
+const KEY = 'theme';
+const CHOICES = [
+  { value: '', word: 'as the system' },
+  { value: 'light', word: 'light' },
+  { value: 'dark', word: 'dark' },
+];
+
+const choose = (choice: string): void => {
+  if (choice) document.documentElement.dataset['theme'] = choice;
+  else delete document.documentElement.dataset['theme'];
+  try {
+    if (choice) localStorage.setItem(KEY, choice);
+    else localStorage.removeItem(KEY);
+  } catch {
+    // Storage may be forbidden; the choice then lasts as long as the page.
+  }
+};
+
+const chosen = document.documentElement.dataset['theme'] ?? '';
+const group = atTheFoot(
+  h(
+    'fieldset',
+    { class: 'theme', id: 'theme' },
+    h('legend', {}, 'Colours'),
+    CHOICES.map(({ value, word }) =>
+      h(
+        'label',
+        {},
+        h('input', { type: 'radio', name: 'theme', value, checked: value === chosen }),
+        ` ${word}`,
+      ),
+    ),
+  ),
+);
+for (const input of group.querySelectorAll('input')) {
+  input.addEventListener('change', () => {
+    choose(input.value);
+  });
+}
