@@ -57,6 +57,11 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
   whole('engine/devices', ['tests/engine/devices/!(answer|search).test.ts', published('devices')]),
   whole('engine/look', [engine('look'), published('look')]),
   whole('engine/positions', [engine('positions')]),
+  whole('engine/printed', ['tests/engine/printed/!(printed-slowly).test.ts']),
+  whole('engine/sums', [
+    'tests/engine/sums/!(every-sum-widely|fetched-alone|filled-kind-sum|filled-sum).test.ts',
+    published('bench-sums'),
+  ]),
   // Before the folder that it stands in, so that it is taken for the narrower of the two.
   whole('catalogue/slices', ['tests/catalogue/slices/!(slice).test.ts']),
   // The tests on made tables: a copy of the real ones takes a second to read and to check.

@@ -109,6 +109,8 @@ describe('figures of one property', () => {
     ['one row as it is', [{ min: 1, typ: 2, max: 5 }], near(0.01, 0.02, 0.05)],
     ['a lone typical value', [{ typ: 2 }], near(0.02, 0.02, 0.02)],
     ['no typical value: the geometric middle', [{ min: 1, max: 4 }], near(0.01, 0.02, 0.04)],
+    ['no geometric middle from zero on', [{ min: 0, max: 4 }], near(0, 0.02, 0.04)],
+    ['nor across zero', [{ min: -1, max: 4 }], near(-0.01, 0.015, 0.04)],
     [
       'least and greatest of all numbers, whatever their column',
       [{ max: 0.5 }, { min: 1 }, { typ: 3 }],
@@ -233,6 +235,18 @@ describe('a union', () => {
       sources: ['a', 'b'],
     });
     expect(settled([film], types, of)).toMatchObject({ status: 'unknown' });
+  });
+
+  test('of a basis no stronger than its weakest member, and of a member that there is not', () => {
+    const firm = [film, disc({ typ: 4 })];
+    expect(settled(firm, types, of)).toMatchObject({ basis: 'published' });
+    const odd = [type('either', ['film', 'no-such']), type('film')];
+    expect(settled([film], odd, of)).toEqual({ status: 'unknown', sources: ['a'] });
+  });
+
+  test('does not apply only where it applies to no member', () => {
+    const some = [figure({ status: 'unknown' }), figure({ status: 'not-applicable', source: 'b' })];
+    expect(settled(some)).toEqual({ status: 'unknown', sources: ['a', 'b'] });
   });
 
   test('passes over members to which the property does not apply', () => {

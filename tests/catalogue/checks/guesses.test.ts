@@ -169,6 +169,30 @@ testRule('out-of-step', ladders, [
   },
 ]);
 
+testRule('out-of-step', ladders, [
+  {
+    what: 'each ladder of its own table, and rows of one only where all that sets them apart is alike',
+    tables: {
+      'ladders.csv': [
+        'file,among,by,column,goes,step',
+        'market.csv,type;style,c_min,c_max,up,3',
+        'bodies.csv,type,c_min,c_max,up,100',
+      ],
+      'market.csv': ['type,style,c_min,c_max', 'a,bc,1,4', 'ab,c,2,50', 'a,b,3,900', 'b,,4,2'],
+      'bodies.csv': ['type,c_min,c_max', 'a,1,4', 'a,2,50', 'b,1,4', 'b,2,3'],
+    },
+    faults: ['bodies.csv:4:c_max', 'bodies.csv:5:c_max'],
+  },
+  {
+    what: 'numbers that fall by no more than rounding are level',
+    tables: {
+      'ladders.csv': ladder('up', 3),
+      'market.csv': rungs(['a', 1, 4], ['a', 2, 3.9999999999], ['b', 1, 4], ['b', 2, 3.999]),
+    },
+    faults: ['market.csv:4:c_max', 'market.csv:5:c_max'],
+  },
+]);
+
 /** The same of numbers that may be zero or below. */
 const drifts = (...values: (number | string)[]): string[] => [
   'type,min,typ',
