@@ -59,8 +59,12 @@ const LARGEST_RESISTOR = 10e6;
 /** Heat (W) beyond which a resistor has no place beside a capacitor. */
 const MOST_HEAT = 5;
 
+/** Share by which a resistance may lie below a value and still count as it: rounding only. */
+const ROUNDING = 1e-9;
+
 /** The largest E12 value (ohm) that is not above a resistance. */
-const nextLower = (ohm: number): number | undefined => valuesBetween('E12', ohm / 2, ohm).at(-1);
+const nextLower = (ohm: number): number | undefined =>
+  valuesBetween('E12', ohm / 2, ohm * (1 + ROUNDING)).at(-1);
 
 interface Equalising {
   bleeder?: number;

@@ -80,6 +80,8 @@ describe('two in a row', () => {
   test.each<[string, Spoiling, number | undefined]>([
     // 900 kΩ, of which E12 has the next lower.
     ['the next lower resistor of E12', leaking(270), 820e3],
+    // 10 µA and exactly 1 MΩ, which is of the series itself.
+    ['the resistor of E12 that is needed', leaking(300), 1e6],
     ['no more than ten megohm', leaking(1e9), 10e6],
     // 181 Ω and the next lower, in which 30 V make 5 W.
     ['a resistor of five watts', leaking(0.0543), 180],
