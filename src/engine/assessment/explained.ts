@@ -10,22 +10,14 @@ import type { Verdict } from './verdict.ts';
 export const siUnitOf = (catalogue: Catalogue, row: FindingRow): string =>
   catalogue.units[row.unit]?.si ?? row.unit;
 
-/** What only somebody who reads a finding wants to know of it. */
-export interface Reading {
-  /** How a known figure was reckoned. */
-  working: () => string;
-  sources: () => SourceId[];
-  sureness: () => Sureness;
-}
-
 /** A figure of nothing at all is this far inside its limit, so that a margin stays a number. */
 const LEAST_BEYOND = 1e-12;
 
 /**
  * A judged demand as a finding. Its words and what it rests on are worked out when they are first
- * read, for of most findings only the verdict is: a class, because thousands are made at an edit.
+ * read, for of most findings only the verdict is: a class, because hundreds are made at an edit.
  */
-export class ExplainedFinding implements Finding {
+export abstract class ExplainedFinding implements Finding {
   readonly demand: string;
   readonly finding: FindingId;
   readonly name: string;
@@ -39,7 +31,6 @@ export class ExplainedFinding implements Finding {
   readonly verdict: Verdict;
   readonly missing: PropertyId[];
   readonly why: string;
-  readonly #reading: Reading;
   #working: string | undefined;
   #sources: SourceId[] | undefined;
   #sureness: Sureness | undefined;
@@ -52,7 +43,6 @@ export class ExplainedFinding implements Finding {
     { demand, row, outcome, limit, beyond, verdict }: Judged,
     before: Outcome,
     unit: string,
-    reading: Reading,
   ) {
     this.demand = demand.id;
     this.finding = row.id;
@@ -73,19 +63,24 @@ export class ExplainedFinding implements Finding {
     this.limit = limit;
     this.verdict = verdict;
     this.why = demand.why;
-    this.#reading = reading;
   }
 
+  /** How a known figure was reckoned. */
+  protected abstract workOut(): string;
+  /** Where it all is from. */
+  protected abstract cite(): SourceId[];
+  protected abstract rate(): Sureness;
+
   get working(): string {
-    return (this.#working ??= this.standIn === undefined ? 'not known' : this.#reading.working());
+    return (this.#working ??= this.standIn === undefined ? 'not known' : this.workOut());
   }
 
   get sources(): SourceId[] {
-    return (this.#sources ??= this.#reading.sources());
+    return (this.#sources ??= this.cite());
   }
 
   get #sure(): Sureness {
-    return (this.#sureness ??= this.#reading.sureness());
+    return (this.#sureness ??= this.rate());
   }
 
   get sure(): Sureness['sure'] {

@@ -146,18 +146,40 @@ const sourcesOf = (
   return [...new Set([...figures, ...own, demand.source, row.source])];
 };
 
-/** How a known figure was reckoned, with what that means for the circuit today. */
-const workingOf = <P, C extends CommonCircumstances<P>>(
-  { model }: PreparedDemand<P, C>,
-  { outcome }: Judged,
-  part: P,
-  circumstances: C,
-): string =>
-  outcome.status === 'known'
-    ? [model.working(part, circumstances, outcome.value), model.today?.(circumstances) ?? '']
-        .filter((words) => words !== '')
-        .join('; ')
-    : '';
+class PartFinding<P extends KnownPart, C extends CommonCircumstances<P>> extends ExplainedFinding {
+  readonly #prepared: PreparedDemand<P, C>;
+  readonly #judged: Judged;
+  readonly #part: P;
+  readonly #circumstances: C;
+
+  constructor(prepared: PreparedDemand<P, C>, judged: Judged, part: P, circumstances: C) {
+    super(judged, prepared.before(), siUnitOf(circumstances.catalogue, judged.row));
+    this.#prepared = prepared;
+    this.#judged = judged;
+    this.#part = part;
+    this.#circumstances = circumstances;
+  }
+
+  /** With what the figure means for the circuit today. */
+  protected override workOut(): string {
+    const { model } = this.#prepared;
+    const { outcome } = this.#judged;
+    if (outcome.status === 'unknown') return '';
+    const working = model.working(this.#part, this.#circumstances, outcome.value);
+    return [working, model.today?.(this.#circumstances) ?? '']
+      .filter((words) => words !== '')
+      .join('; ');
+  }
+
+  protected override cite(): SourceId[] {
+    return sourcesOf(this.#judged, this.#part, this.#circumstances);
+  }
+
+  protected override rate(): Sureness {
+    const { outcome, limit, row } = this.#judged;
+    return surenessOf(outcome, limit, row, this.#part, this.#circumstances);
+  }
+}
 
 /** A judged demand with everything that a reader needs to check it. */
 export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
@@ -165,9 +187,4 @@ export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
   judged: Judged,
   part: P,
   circumstances: C,
-): Finding =>
-  new ExplainedFinding(judged, prepared.before(), siUnitOf(circumstances.catalogue, judged.row), {
-    working: () => workingOf(prepared, judged, part, circumstances),
-    sources: () => sourcesOf(judged, part, circumstances),
-    sureness: () => surenessOf(judged.outcome, judged.limit, judged.row, part, circumstances),
-  });
+): Finding => new PartFinding(prepared, judged, part, circumstances);

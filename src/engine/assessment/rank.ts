@@ -43,24 +43,25 @@ const marginOf = ({ beyond, row }: Judged): number => {
 };
 
 /** The least margin (decades) of the demands of a weight. */
-export const worstMargin = (judged: readonly Judged[], weight: string): number =>
-  Math.min(
-    MOST_MARGIN,
-    ...judged
-      .filter((one) => one.demand.weight === weight)
-      // An ungraded demand that is met says nothing about which of two parts is the better.
-      .filter((one) => one.row.graded || one.beyond.unfavourable > 1)
-      .map(marginOf),
-  );
+export const worstMargin = (judged: readonly Judged[], weight: string): number => {
+  let worst = MOST_MARGIN;
+  for (const one of judged) {
+    // An ungraded demand that is met says nothing about which of two parts is the better.
+    const tells = one.row.graded || one.beyond.unfavourable > 1;
+    if (one.demand.weight === weight && tells) worst = Math.min(worst, marginOf(one));
+  }
+  return worst;
+};
 
 /** Mean of all graded margins of a weight: what is left to tell apart where the worst are alike. */
 export const meanMargin = (judged: readonly Judged[], weight: string): number => {
-  const margins = judged
-    .filter((one) => one.demand.weight === weight && one.row.graded)
-    .map(marginOf);
-  return margins.length === 0
-    ? 0
-    : margins.reduce((sum, margin) => sum + margin, 0) / margins.length;
+  let [sum, count] = [0, 0];
+  for (const one of judged) {
+    if (one.demand.weight !== weight || !one.row.graded) continue;
+    sum += marginOf(one);
+    count += 1;
+  }
+  return count === 0 ? 0 : sum / count;
 };
 
 /** Distance in decades from the old value, counted in tenths so that rounding does not decide. */

@@ -1,6 +1,7 @@
 import type { DeviceRow } from '../../schemas/devices.ts';
 import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
 import { ExplainedFinding, siUnitOf } from '../assessment/explained.ts';
+import type { SourceId } from '../catalogue.ts';
 import type { Finding, Judged } from '../assessment/finding.ts';
 import { timesApart, type Sureness } from '../assessment/sureness.ts';
 import type { Limit, Outcome } from '../findings/model.ts';
@@ -37,21 +38,48 @@ const surenessOf = (outcome: Outcome, limit: Limit, unit: string): Sureness => {
   };
 };
 
+class DeviceFinding extends ExplainedFinding {
+  readonly #model: DeviceModel;
+  readonly #judged: Judged;
+  readonly #device: DeviceRow;
+  readonly #circumstances: DeviceCircumstances;
+
+  constructor(
+    { model, before }: Prepared,
+    judged: Judged,
+    device: DeviceRow,
+    circumstances: DeviceCircumstances,
+  ) {
+    super(judged, before, siUnitOf(circumstances.catalogue, judged.row));
+    this.#model = model;
+    this.#judged = judged;
+    this.#device = device;
+    this.#circumstances = circumstances;
+  }
+
+  protected override workOut(): string {
+    const { outcome } = this.#judged;
+    return outcome.status === 'known'
+      ? this.#model.working(this.#device, this.#circumstances, outcome.value)
+      : '';
+  }
+
+  protected override cite(): SourceId[] {
+    const { outcome, demand } = this.#judged;
+    const own = outcome.status === 'known' ? (outcome.sources ?? []) : [];
+    return [...new Set([...own, demand.source])];
+  }
+
+  protected override rate(): Sureness {
+    const { outcome, limit, row } = this.#judged;
+    return surenessOf(outcome, limit, row.unit);
+  }
+}
+
 /** A judged demand with everything that a reader needs to check it. */
 export const explain = (
-  { model, before }: Prepared,
+  prepared: Prepared,
   judged: Judged,
   device: DeviceRow,
   circumstances: DeviceCircumstances,
-): Finding => {
-  const { demand, row, outcome, limit } = judged;
-  return new ExplainedFinding(judged, before, siUnitOf(circumstances.catalogue, row), {
-    working: () =>
-      outcome.status === 'known' ? model.working(device, circumstances, outcome.value) : '',
-    sources: () =>
-      outcome.status === 'known'
-        ? [...new Set([...(outcome.sources ?? []), demand.source])]
-        : [demand.source],
-    sureness: () => surenessOf(outcome, limit, row.unit),
-  });
-};
+): Finding => new DeviceFinding(prepared, judged, device, circumstances);

@@ -1,8 +1,22 @@
-import type { Range } from '../quantities/range.ts';
+import { exactly, type Range } from '../quantities/range.ts';
 
 /** Capacitance (F) that is left of a marked one (F) by several causes, each a factor on it. */
-export const leftBy = (marked: number, factors: readonly number[]): number =>
-  factors.reduce((left, factor) => left * Math.max(0, factor), marked);
+export const leftBy = (marked: number, factors: readonly number[]): number => {
+  let left = marked;
+  for (const factor of factors) left *= Math.max(0, factor);
+  return left;
+};
+
+/** The same over the spread of each cause, which are separate, so their ends multiply. */
+export const leftInService = (marked: number, factors: readonly Range[]): Range => {
+  const left = exactly(marked);
+  for (const { min, typ, max } of factors) {
+    left.min *= Math.max(0, min);
+    left.typ *= Math.max(0, typ);
+    left.max *= Math.max(0, max);
+  }
+  return left;
+};
 
 /**
  * Factor on a capacitance under direct voltage, taken in proportion to the share of the rated

@@ -1,7 +1,7 @@
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapRising, type Range } from '../quantities/range.ts';
 import { conditionOf, type FindingModel } from './model.ts';
-import { oldPartToday, serviceCapacitance } from './service-capacitance.ts';
+import { causesOf, oldPartToday, serviceCapacitance } from './service-capacitance.ts';
 
 /** Moves of less than this (fraction) are not worth a word. */
 const SMALLEST = 5e-4;
@@ -18,8 +18,8 @@ export const keptValue: FindingModel = {
     return { status: 'known', value: capacitance, properties };
   },
   working: (part, circumstances, value) => {
-    const moves = serviceCapacitance(part, circumstances)
-      .causes.map(({ cause, factor }) => ({ cause, move: moveOf(factor) }))
+    const moves = causesOf(part, circumstances)
+      .map(({ cause, factor }) => ({ cause, move: moveOf(factor) }))
       .filter(({ move }) => Math.max(-move.min, move.max) >= SMALLEST)
       .map(({ cause, move }) => `${cause} ${formatQuantity(move, 'fraction')}`);
     const least = value.min / conditionOf(circumstances, 'needed').typ;

@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
-import { leftBy, factorUnderBias } from '../equations/bias.ts';
+import { leftInService, factorUnderBias } from '../equations/bias.ts';
 import { ageingLoss } from '../equations/drift.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
@@ -12,15 +12,17 @@ const SECONDS_PER_HOUR = 3600;
 const AGEING = 'ageing';
 
 /** What moves capacitance away from the mark, as words. */
-type Cause = 'tolerance' | 'temperature' | 'age' | 'bias';
+const CAUSES = ['tolerance', 'temperature', 'age', 'bias'] as const;
+type Cause = (typeof CAUSES)[number];
 
 /** What one cause makes of the marked value: factors on it, and where they come from. */
 interface Shift {
   factor: Range;
-  properties: PropertyId[];
+  /** What it was worked out from; nothing where that is the part's own mark, or nothing is known. */
+  property?: PropertyId;
 }
 
-const NONE: Shift = { factor: exactly(1), properties: [] };
+const NONE: Shift = { factor: exactly(1) };
 
 const byTolerance = ({ tolerance }: Part): Range => ({
   min: 1 - tolerance.minus,
@@ -36,14 +38,14 @@ const byTemperature = (part: Part, circumstances: Surroundings): Shift => {
     const corners = [slope.min * cold, slope.max * cold, slope.min * hot, slope.max * hot];
     return {
       factor: { min: 1 + Math.min(0, ...corners), typ: 1, max: 1 + Math.max(0, ...corners) },
-      properties: ['temperature-coefficient'],
+      property: 'temperature-coefficient',
     };
   }
   const change = rangeOf(circumstances, part, 'capacitance-change-temperature');
   if (change === undefined) return NONE;
   return {
     factor: { min: 1 + change.min, typ: 1, max: 1 + change.max },
-    properties: ['capacitance-change-temperature'],
+    property: 'capacitance-change-temperature',
   };
 };
 
@@ -64,7 +66,7 @@ export const lostToDate = (
 const byAge = (part: Part, circumstances: Surroundings): Shift => {
   const gone = lostToDate(part, circumstances);
   if (gone !== undefined) {
-    return { factor: mapFalling(gone, (lost) => 1 - lost), properties: [AGEING] };
+    return { factor: mapFalling(gone, (lost) => 1 - lost), property: AGEING };
   }
   const hours = conditionOr(circumstances, 'years', 0).typ / SECONDS_PER_HOUR;
   const rate = rangeOf(circumstances, part, AGEING);
@@ -73,12 +75,12 @@ const byAge = (part: Part, circumstances: Surroundings): Shift => {
     return {
       // A part just fitted has lost nothing yet, so ageing lowers only the lower end.
       factor: { min: 1 - lost.max, typ: 1 - lost.typ / 2, max: 1 },
-      properties: [AGEING],
+      property: AGEING,
     };
   }
   const life = rangeOf(circumstances, part, 'life-change');
   if (life === undefined || hours === 0) return NONE;
-  return { factor: { min: 1 - life.max, typ: 1, max: 1 }, properties: ['life-change'] };
+  return { factor: { min: 1 - life.max, typ: 1, max: 1 }, property: 'life-change' };
 };
 
 const byBias = (part: Part, circumstances: Surroundings): Shift => {
@@ -87,7 +89,7 @@ const byBias = (part: Part, circumstances: Surroundings): Shift => {
   const voltage = conditionOr(circumstances, 'vdc', 0).max;
   return {
     factor: factorUnderBias(change, voltage, part.ratedVoltage),
-    properties: voltage > 0 ? ['voltage-coefficient'] : [],
+    ...(voltage > 0 ? { property: 'voltage-coefficient' } : {}),
   };
 };
 
@@ -105,43 +107,42 @@ export const oldPartToday = (circumstances: Circumstances): string => {
 export const capacitanceAsBought = (part: Part): Range =>
   scale(byTolerance(part), part.capacitance);
 
-/** What is left of a marked capacitance in use, and what took the rest. */
+/** What each cause makes of a part, in the order in which they are told. */
+const shiftsOf = (part: Part, circumstances: Surroundings): Record<Cause, Shift> => ({
+  tolerance: { factor: byTolerance(part) },
+  temperature: byTemperature(part, circumstances),
+  age: byAge(part, circumstances),
+  bias: byBias(part, circumstances),
+});
+
+/** Factor on the marked value by each cause. */
+export const causesOf = (
+  part: Part,
+  circumstances: Surroundings,
+): { cause: Cause; factor: Range }[] => {
+  const shifts = shiftsOf(part, circumstances);
+  return CAUSES.map((cause) => ({ cause, factor: shifts[cause].factor }));
+};
+
+/** What is left of a marked capacitance in use, and what it was worked out from. */
 export interface Service {
   /** F */
   capacitance: Range;
-  /** Factor on the marked value by each cause. */
-  causes: { cause: Cause; factor: Range }[];
   properties: PropertyId[];
 }
 
 /**
  * Capacitance of a part over its tolerance, the temperatures of the position, its age and the bias
- * across it: of a new part over the years to come, of an old one as it is today. Each factor is a separate cause, so the ends multiply.
+ * across it: of a new part over the years to come, of an old one as it is today. Each factor is a
+ * separate cause, so the ends multiply.
  */
 export const serviceCapacitance = (part: Part, circumstances: Surroundings): Service => {
-  const tolerance = byTolerance(part);
-  const temperature = byTemperature(part, circumstances);
-  const age = byAge(part, circumstances);
-  const bias = byBias(part, circumstances);
-  const left = (pick: (range: Range) => number): number =>
-    leftBy(part.capacitance, [
-      pick(tolerance),
-      pick(temperature.factor),
-      pick(age.factor),
-      pick(bias.factor),
-    ]);
+  const { tolerance, temperature, age, bias } = shiftsOf(part, circumstances);
+  const factors = [tolerance.factor, temperature.factor, age.factor, bias.factor];
   return {
-    capacitance: {
-      min: left((range) => range.min),
-      typ: left((range) => range.typ),
-      max: left((range) => range.max),
-    },
-    causes: [
-      { cause: 'tolerance', factor: tolerance },
-      { cause: 'temperature', factor: temperature.factor },
-      { cause: 'age', factor: age.factor },
-      { cause: 'bias', factor: bias.factor },
-    ],
-    properties: [...temperature.properties, ...age.properties, ...bias.properties],
+    capacitance: leftInService(part.capacitance, factors),
+    properties: [temperature.property, age.property, bias.property].filter(
+      (property) => property !== undefined,
+    ),
   };
 };

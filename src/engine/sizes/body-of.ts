@@ -12,25 +12,9 @@ export type Sized = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage' | 'made'>
 /** Property that a volume is estimated from where no size is tabulated. */
 export const DENSITY = 'charge-density';
 
-/** Tabulated bodies are looked up once a part: five findings ask for the same one. */
-const looked = new WeakMap<Catalogue['bodies'], WeakMap<Sized, { body: Body | undefined }>>();
-
-const published = (catalogue: Catalogue, part: Sized): Body | undefined => {
-  const { bodies, types } = catalogue;
-  const known = looked.get(bodies) ?? new WeakMap<Sized, { body: Body | undefined }>();
-  looked.set(bodies, known);
-  const remembered = known.get(part);
-  if (remembered !== undefined) return remembered.body;
-  const body = findBody(catalogue, part, types[part.type]?.union_of ?? []);
-  known.set(part, { body });
-  return body;
-};
-
-const findBody = (
-  { bodies }: Catalogue,
-  part: Sized,
-  members: readonly TypeId[],
-): Body | undefined => {
+/** From the tables, for a part of unknown class from those of all that it can be. */
+const published = ({ bodies, types }: Catalogue, part: Sized): Body | undefined => {
+  const members: readonly TypeId[] = types[part.type]?.union_of ?? [];
   if (members.length === 0) return tabulatedBody(bodies, part);
   const [first, ...rest] = members.flatMap(
     (type) => tabulatedBody(bodies, { ...part, type }) ?? [],
@@ -49,13 +33,23 @@ const estimate = ({ knowledge }: Catalogue, part: Sized): Body | undefined => {
     : undefined;
 };
 
+/** Bodies are found once a part: five findings ask for the same one. */
+const found = new WeakMap<Catalogue, WeakMap<Sized, { body: Body | undefined }>>();
+
 /**
  * Size of a part: the smallest tabulated body that takes its value and voltage; for a part of
  * unknown class the span of what it can be; where no row covers it, a volume estimated from what
  * its type packs into a given size. Nothing where not even that is known.
  */
-const bodyOfSingle = (catalogue: Catalogue, part: Sized): Body | undefined =>
-  published(catalogue, part) ?? estimate(catalogue, part);
+const bodyOfSingle = (catalogue: Catalogue, part: Sized): Body | undefined => {
+  const known = found.get(catalogue) ?? new WeakMap<Sized, { body: Body | undefined }>();
+  found.set(catalogue, known);
+  const remembered = known.get(part);
+  if (remembered !== undefined) return remembered.body;
+  const body = published(catalogue, part) ?? estimate(catalogue, part);
+  known.set(part, { body });
+  return body;
+};
 
 /** The same of a part that may be made of two: both bodies beside each other. */
 export const bodyOf = (catalogue: Catalogue, part: Sized): Body | undefined => {
