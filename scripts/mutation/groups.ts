@@ -60,7 +60,7 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
   whole('engine/printed', ['tests/engine/printed/!(printed-slowly).test.ts']),
   whole('engine/sums', [
     'tests/engine/sums/!(every-sum-widely|fetched-alone|filled-kind-sum|filled-sum).test.ts',
-    published('bench-sums'),
+    published('{bench-sums,sum-equations}'),
   ]),
   // Before the folder that it stands in, so that it is taken for the narrower of the two.
   whole('catalogue/slices', ['tests/catalogue/slices/!(slice).test.ts']),
