@@ -32,6 +32,7 @@ describe.each(allSums.map((sum) => [sum.id, sum] as const))('%s', (_, sum) => {
     expect(sum.lead).toMatch(SENTENCE);
     expect(Object.keys(sumGroups)).toContain(sum.group);
     expect(sum.sources).not.toEqual([]);
+    expect(sum.equations.length > 0 || sum.equationsFor !== undefined).toBe(true);
     expect(sum.equations.every((equation) => WORDS.test(equation))).toBe(true);
   });
 

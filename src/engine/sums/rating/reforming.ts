@@ -3,12 +3,19 @@ import { reformingPlan, type ReformingPlan } from '../../reforming/plan.ts';
 import { dot, type SumPlot } from '../picture.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
+/** The steps by how long each lasts at least: the last one, at full voltage, is held besides. */
+const lasting = ({ steps, hold }: ReformingPlan): ReformingPlan['steps'] =>
+  steps.map(({ voltage, time }, index) => ({
+    voltage,
+    time: index === steps.length - 1 ? time + hold : time,
+  }));
+
 /** The voltages of the supply by the hours since the start, the last one held to the end. */
-const overTime = ({ steps, hold }: ReformingPlan, figure: (volts: number) => number) => {
+const overTime = (plan: ReformingPlan, figure: (volts: number) => number) => {
   let start = 0;
-  const points = steps.map(({ voltage, time }, index) => {
+  const points = lasting(plan).map(({ voltage, time }) => {
     const point = dot(start, figure(voltage));
-    start += index === steps.length - 1 ? hold : time;
+    start += time;
     return point;
   });
   const last = points.at(-1)?.y ?? 0;
@@ -125,24 +132,21 @@ export const reforming = withFacts(factsOf)({
       scrap: plan?.scrapDrop,
       giveUp: plan?.giveUp,
       whole:
-        plan === undefined
-          ? undefined
-          : plan.steps.reduce((sum, { time }) => sum + time, 0) + plan.hold,
+        plan === undefined ? undefined : lasting(plan).reduce((sum, { time }) => sum + time, 0),
       discharge: plan?.discharge,
     };
   },
   tables: ({ type, c, rating, idle }, facts) => {
     const plan = reformingPlan(facts, { type, capacitance: c, ratedVoltage: rating }, idle);
     if (plan === undefined) return [];
-    const last = plan.steps.length - 1;
     return [
       {
         caption: 'Step by step, through the resistor',
         head: ['Step', 'Supply', 'At least for'],
-        rows: plan.steps.map(({ voltage, time }, index) => [
+        rows: lasting(plan).map(({ voltage, time }, index) => [
           String(index + 1),
           { value: voltage, unit: 'V' as const },
-          { value: index === last ? plan.hold : time, unit: 's' as const },
+          { value: time, unit: 's' as const },
         ]),
       },
     ];
