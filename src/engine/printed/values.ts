@@ -91,6 +91,8 @@ const atVoltage = (form: Form, use: Use, volts: number | undefined): Use =>
 /** Values in figures alone: `473`, `4702`, `470`, `.047`. */
 const inFigures = (tables: MarkingTables, value: number, volts: number | undefined): ValuePiece[] =>
   tables.valueForms
+    // A range has two ends, and is printed of no single value.
+    .filter((form) => form.shape !== 'range')
     .filter((form) => within(value, form.value_min, form.value_max))
     .flatMap((form) =>
       (form.shape === 'multiplier' ? multiplied(tables, form, value) : asItStands(form, value)).map(
