@@ -301,6 +301,7 @@ describe('words of the tables at an index', () => {
     ['M?P', 0, ['MKP', 'MKP'], ['MPP?']],
     ['?KP', 0, ['MKP', 'FKP'], []],
     ['x?KP', 1, [], ['MKP', 'FKP']],
+    ['xM?P', 1, ['MKP'], []],
     ['??P x', 0, [], ['MKP', 'FKP']],
     // Nothing of it can be read: only a tolerance letter is made up.
     ['104?', 3, ['K', 'J', 'M'], ['+']],

@@ -240,7 +240,12 @@ describe('numbers at an index', () => {
       cost: -0.5,
     });
     const [both] = numbersAt(markingOf('4?.7?'), 0).filter((number) => number.decimal);
-    expect(both).toMatchObject({ value: 40.7, cost: -0.5, digits: '407' });
+    expect(both).toMatchObject({
+      value: 40.7,
+      cost: -0.5,
+      digits: '407',
+      assumed: [{ at: 1, as: '0', why: 'worn' }],
+    });
   });
 
   test('have one figure at least that can be read', () => {

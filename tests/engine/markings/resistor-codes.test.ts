@@ -206,6 +206,9 @@ describe('a code of small chip resistors', () => {
         content.value,
         Number(token.weight.toFixed(9)),
       ]);
+    expect(chipResistorsAt(scanFor('68?'), 0)[2]?.assumed).toEqual([
+      { at: 2, as: 'C', why: 'worn' },
+    ]);
     const at = (use: 'usual' | 'other'): number =>
       Number(
         (mantissaLetter[use] + chipCode + worn + (use === 'usual' ? chipCodeAlone : 0)).toFixed(9),
@@ -248,6 +251,7 @@ describe('a code of small chip resistors', () => {
     const behind = chipResistorsAt(scanWithLookAlikes('68А'), 0).filter(({ assumed }) =>
       assumed.every(({ at }) => at === 2),
     );
+    expect(behind[0]?.assumed).toEqual([{ at: 2, as: 'A', why: 'look-alike' }]);
     expect(inShort(behind)).toEqual(
       expected([[3, '499 Ω', CODE + chipCodeAlone - 0.3, 'whole-word']]),
     );

@@ -15,6 +15,7 @@ type Case = [text: string, taken: string[], adds: WeightName[], hints?: Hints];
 const capacitances: Case[] = [
   ['104K', ['104', 'K'], []],
   ['MKP', ['MKP'], ['noValue']],
+  ['X7R', ['X7R'], ['noValue', 'bodyAgrees'], { body: 'ceramic' }],
 
   // A figure code stands on every body of a capacitor and says nothing about it; Z stands on some.
   ['104K', ['104', 'K'], [], { body: 'film' }],
@@ -105,6 +106,9 @@ describe('what is added to the score of a way', () => {
   test.each<[text: string, taken: string[], value: number, adds: WeightName[]]>([
     ['10 16', ['10', '16'], 10e-6, ['voltsBeside']],
     ['10 16V', ['10', '16V'], 10e-6, ['voltsBeside']],
+    ['WV 16 10', ['WV 16', '10'], 10e-6, ['voltsBeside']],
+    ['10K16', ['10', 'K', '16'], 10e-6, []],
+    ['10 16V+', ['10', '16V', '+'], 10e-6, []],
     ['10 16V TEST', ['10', '16V TEST'], 10e-6, []],
     ['10 16', ['10', '16'], 10e-12, ['voltageTooLow']],
     ['47u 16V', ['47u', '16V'], 47e-6, []],

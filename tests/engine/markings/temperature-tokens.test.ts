@@ -26,6 +26,7 @@ describe('a code by rule in a marking', () => {
     ['104 X8L', 4, [['X8L', 7, temperature.other, '']]],
     ['104 x6s', 4, [['X6S', 7, temperature.usual + otherCase, '']]],
     ['104 M7G', 4, [['M7G', 7, temperature.usual, '']]],
+    ['104 A7G', 4, [['A7G', 7, temperature.usual, '']]],
     ['104 2F4', 4, [['2F4', 7, temperature.other, '']]],
     // Class 2 codes that begin with a letter may touch figures; the others are whole words.
     ['104X6S', 3, [['X6S', 6, temperature.usual, '']]],
@@ -86,7 +87,10 @@ describe('a code by rule in a marking', () => {
       ],
     ],
   ])('%s with characters taken for others', (text, found) => {
-    expect(shorts(temperaturesAt(scanWithLookAlikes(text), 4))).toEqual(near(found));
+    const tokens = temperaturesAt(scanWithLookAlikes(text), 4);
+    expect(shorts(tokens)).toEqual(near(found));
+    for (const { assumed } of tokens)
+      expect(new Set(assumed.map(({ why }) => why))).toEqual(new Set(['look-alike']));
   });
 });
 

@@ -6,7 +6,7 @@ import { letterValuesAt } from '../../../src/engine/markings/letter-values.ts';
 import type { Token } from '../../../src/engine/markings/token.ts';
 import { unitValuesAt } from '../../../src/engine/markings/unit-values.ts';
 import { weights } from '../../../src/engine/markings/weights.ts';
-import { expected, inShort, lexiconFor, scanFor, type Short } from './scans.ts';
+import { expected, inShort, lexiconFor, scanFor, scanWithLookAlikes, type Short } from './scans.ts';
 
 const {
   value: { usual, other, rare },
@@ -167,8 +167,10 @@ describe('a value in figures alone', () => {
 
   test('with a worn figure is one that a series has', () => {
     // 43 of E24, 47 of E3, 40 of old; no other two figures 4x are in a series of few.
-    expect(inShort(figuresAt('4?3', 0)).filter(([, means]) => means.endsWith('nF'))).toEqual(
+    expect(inShort(figuresAt('4?3', 0))).toEqual(
       expected([
+        [1, '4 pF', rare + old],
+        [1, '4 µF', rare + old],
         [3, '40 nF', usual + old + completedTo.old + wornFigure],
         [3, '43 nF', usual + fine + completedTo.E24 + wornFigure],
         [3, '47 nF', usual + coarse + completedTo.E3 + wornFigure],
@@ -207,6 +209,8 @@ describe('a value with a letter for its point or unit', () => {
   test.each<[text: string, found: Short[]]>([
     ['4n7', [[3, '4.7 nF', usual + coarse]]],
     ['47n', [[3, '47 nF', usual + coarse]]],
+    ['47F', [[3, '47 F', rare + coarse]]],
+    ['9999n', [[5, '9.999 µF', usual + noSeries.precise]]],
     ['n47', [[3, '470 pF', usual + coarse]]],
     // Precise enough to tell more values apart.
     ['4n75', [[4, '4.75 nF', usual + precision.precise]]],
@@ -296,6 +300,33 @@ describe('a value with a letter for its point or unit', () => {
     expect(lettersAt(text)).toEqual(expected(found));
   });
 
+  test('may stand behind something else', () => {
+    expect(lettersAt('4 n47', 2)).toEqual(expected([[5, '470 pF', usual + coarse]]));
+  });
+
+  test.each<[text: string, found: Short[], assumed: Token['assumed']]>([
+    // A y may be a micro sign that was misread, within the figures or behind them.
+    ['2y2', [[3, '2.2 µF', usual + coarse - 0.8]], [{ at: 1, as: 'µ', why: 'look-alike' }]],
+    ['22y', [[3, '22 µF', usual + coarse - 0.8]], [{ at: 2, as: 'µ', why: 'look-alike' }]],
+    ['4x7', [], []],
+  ])('%s with a character taken for another', (text, found, assumed) => {
+    const tokens = letterValuesAt(scanWithLookAlikes(text), 0).filter(({ end }) => end === 3);
+    expect(inShort(tokens)).toEqual(expected(found));
+    for (const token of tokens) expect(token.assumed).toEqual(assumed);
+  });
+
+  test('a worn figure before the letter is one that a series has', () => {
+    const tokens = letterValuesAt(scanFor('4?n'), 0).filter(({ end }) => end === 3);
+    expect(inShort(tokens)).toEqual(
+      expected([
+        [3, '40 nF', usual + old + completedTo.old + wornFigure],
+        [3, '43 nF', usual + fine + completedTo.E24 + wornFigure],
+        [3, '47 nF', usual + coarse + completedTo.E3 + wornFigure],
+      ]),
+    );
+    expect(tokens[2]?.assumed).toEqual([{ at: 1, as: '7', why: 'worn' }]);
+  });
+
   test('with a worn letter is every one that there is, Cyrillic ones beside others only', () => {
     const letters = (text: string): string[] => [
       ...new Set(
@@ -361,6 +392,8 @@ describe('a value with its unit', () => {
     });
     expect(nano?.weight).toBeCloseTo(valueWithUnit.usual + coarse + worn + completedUnit, 9);
     expect(unitValuesAt(scanFor('47 nF'), 0)[0]?.withUsualUnit).toBe(true);
+    const touching = unitValuesAt(scanFor('47?F'), 0).map(({ meaning }) => meaning.means());
+    expect(touching).toContain('47 nF (nanofarad)');
     expect(unitValuesAt(scanFor('4?n F'), 0)).toEqual([]);
     expect(unitValuesAt(scanFor('4? nF'), 0).map(({ meaning }) => meaning.means())).toEqual([
       '40 nF (nanofarad)',

@@ -243,8 +243,13 @@ describe('a voltage code in a marking', () => {
     ['2P8', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2P15', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2P104', 0, [[2, 'rated 220 V dc', voltageCode.usual]]],
+    // Letters of ohms, of farads, and of thousands of picofarads.
+    ['2G8', 0, [[2, 'rated 400 V dc', voltageCode.usual]]],
+    ['2F8', 0, [[2, 'rated 315 V dc', voltageCode.usual]]],
+    ['2K5', 0, [[2, 'rated 800 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2A15', 0, [[2, 'rated 100 V dc', voltageCode.usual]]],
     ['47K 2W', 4, [[6, 'rated 450 V dc', voltageCode.usual + voltageCodeForPower]]],
+    ['47K 2F', 4, [[6, 'rated 315 V dc', voltageCode.usual]]],
     ['2W 47K', 0, [[2, 'rated 450 V dc', voltageCode.usual + voltageCodeForPower]]],
     ['2W', 0, [[2, 'rated 450 V dc', voltageCode.usual]]],
     ['2W104', 0, [[2, 'rated 450 V dc', voltageCode.usual]]],

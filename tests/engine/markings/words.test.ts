@@ -34,6 +34,7 @@ describe('what says of what a part is made', () => {
     // Longer words in any letters, and behind figures.
     ['Mylar', 0, [[5, 'polyester (polyethylene terephthalate)', word.usual]]],
     ['104mylar', 3, [[8, 'polyester (polyethylene terephthalate)', word.usual]]],
+    ['4mylar7', 1, [[6, 'polyester (polyethylene terephthalate)', word.usual]]],
     ['mylars', 0, []],
     ['xmylar', 1, []],
     // Letters of a style with figures behind them, and one letter at most.
@@ -120,7 +121,7 @@ describe('a mark of mains duty', () => {
   ])('%s tells its pulses', (text, content) => {
     const scan = scanFor(text);
     const [found] = saying(wordsOf(scan, 0, 'safety'), 'safety');
-    expect(found?.content).toEqual({ says: 'safety', ...content });
+    expect(found?.content).toStrictEqual({ says: 'safety', ...content });
     expect(found?.token.meaning.bodies).toBe(
       scan.lexicon.bodies.bitsOf(['film', 'paper', 'ceramic']),
     );
@@ -181,6 +182,8 @@ describe('words of resistors', () => {
     ['RN55C1002F', 0, [[5, 'metal film, 0.125 W, at most 200 V, within ±50 ppm/K', word.usual]]],
     ['RN55D 1002', 0, [[5, 'metal film, 0.125 W, at most 200 V, within ±100 ppm/K', word.usual]]],
     ['RN55X1002', 0, [[5, 'metal film, 0.125 W, at most 200 V', word.usual]]],
+    // Such a letter says a coefficient behind a tolerance alone.
+    ['RN55S1002', 0, [[5, 'metal film, 0.125 W, at most 200 V', word.usual]]],
     ['RN55 1002', 0, [[4, 'metal film, 0.125 W, at most 200 V', word.usual]]],
     ['RN55CC1002', 0, []],
     ['RN551002', 0, []],
