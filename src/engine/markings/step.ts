@@ -1,7 +1,7 @@
 import type { Lexicon } from './lexicon.ts';
 import type { Marking } from './text.ts';
 import { isFigure, wordBegins, wordEnds } from './text.ts';
-import type { Meaning, Need, Slot, Token } from './token.ts';
+import type { Content, Meaning, Need, Slot, Token } from './token.ts';
 import { spanHolds } from './tolerances.ts';
 import { weights } from './weights.ts';
 
@@ -84,15 +84,22 @@ export const mayStand = ({ at, end, needs }: Token, marking: Marking): boolean =
     );
   });
 
+/** The capacitances of a value, F: one, or those of the sections of a can. */
+const capacitancesOf = (content: Content): readonly number[] => {
+  if (content.says === 'sections') return content.values;
+  return content.says === 'capacitance' ? [content.value] : [];
+};
+
 /** Whether a tolerance meaning is the one for the value that it stands behind. */
 const fitsValue = (step: Step, { meaning }: Token): boolean => {
   if (meaning.content.says !== 'tolerance' || step.value === undefined) return true;
   const { of, fromF, belowF, tolerance } = meaning.content;
   const { content } = step.value.meaning;
-  if (of !== undefined && of !== content.says) return false;
-  if (content.says === 'resistance') return tolerance.unit === 'fraction';
-  if (content.says !== 'capacitance') return true;
-  return spanHolds(content.value, { from: fromF, below: belowF });
+  if (content.says === 'resistance') return of !== 'capacitance' && tolerance.unit === 'fraction';
+  return (
+    of !== 'resistance' &&
+    capacitancesOf(content).every((value) => spanHolds(value, { from: fromF, below: belowF }))
+  );
 };
 
 /** After a chip's voltage letter, nothing but the value may come. */

@@ -140,6 +140,12 @@ describe('a can of several sections', () => {
     ).toEqual(wanted.map(([microfarads, volts, symbol]) => [microfarads, volts, symbol]));
   });
 
+  test('the letter of a tolerance behind the sections is that of all', () => {
+    const [best] = readMarking(catalogue, '16+16 µF M 450V');
+    expect(best).toMatchObject({ notUnderstood: [], tolerance: { minus: 0.2, plus: 0.2 } });
+    expect(best?.sections?.[1]?.capacitance.max).toBeCloseTo(19.2 * u, 12);
+  });
+
   test('a value that no section has is no sure section', () => {
     expect(readMarking(catalogue, '104/1uF')[0]?.sure).toBe('possible');
   });

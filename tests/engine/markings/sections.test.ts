@@ -68,6 +68,7 @@ describe('sections of one can', () => {
     ],
     // Without a unit: joined by a plus, alike by strokes, or three and more by strokes.
     ['16+16', 0, [[5, alike(2, '16 µF'), other + fine]]],
+    ['33+45', 0, [[5, '2 sections: 33 µF and 45 µF', other + (coarse + noSeries.bare) / 2]]],
     ['2x50', 0, [[4, alike(2, '50 µF'), other]]],
     ['32-32', 0, [[5, alike(2, '32 µF'), rare]]],
     ['40-20', 0, []],
@@ -197,6 +198,13 @@ describe('sections with the voltage of each', () => {
       [[19, rated([20, '450 V'], [20, '450 V'], [20, '25 V']), RATED + fine]],
     ],
     ['8-450/8-350', 0, [[11, rated([8, '450 V'], [8, '350 V']), RATED]]],
+    ['1/450 5000/25', 0, [[13, rated([1, '450 V'], [5000, '25 V']), RATED + coarse / 2]]],
+    // Further on is not here.
+    ['8 40/450 50/25', 0, []],
+    ['8 8-450/8-350', 0, []],
+    ['8-8 MFD x 450-25', 0, []],
+    ['8-8 ?F 450-25', 0, []],
+    ['8-8 pF 450-25', 0, []],
     // One group with one voltage is a value and its volts.
     ['40/450', 0, []],
     ['20+20/350', 0, []],

@@ -178,6 +178,7 @@ describe('what a meter reads', () => {
   test.each<[says: string, own: Partial<Reading>, rival: Partial<Reading>, overlaps: boolean]>([
     ['far apart', tenth(10e-9), tenth(15e-9), false],
     ['near each other', tenth(10e-9), tenth(12e-9), true],
+    ['far below', tenth(15e-9), tenth(10e-9), false],
     ['the other way round', tenth(12e-9), tenth(10e-9), true],
     ['of one value', tenth(10e-9), { capacitance: exactly(10e-9) }, false],
     [

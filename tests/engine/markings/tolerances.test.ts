@@ -190,6 +190,24 @@ describe('a tolerance letter of a capacitor in a marking', () => {
         [4, '−20/+80 %', other, 'touching-value'],
       ],
     ],
+    [
+      'K12P',
+      3,
+      [
+        [4, '0/+100 %', usual + toleranceForUnit, 'touching-value'],
+        [4, '0/+80 %', other + toleranceForUnit, 'touching-value'],
+        [4, '−20/+80 %', other + toleranceForUnit, 'touching-value'],
+      ],
+    ],
+    // R behind figures is a unit of resistances, not of capacitances.
+    [
+      '47R',
+      2,
+      [
+        [3, '−20/+30 %', rare, 'touching-value'],
+        [3, '0/+100 %', rare, 'touching-value'],
+      ],
+    ],
     // Between figures; a rare tolerance yields to a usual unit only.
     [
       '56R2Z',

@@ -7,6 +7,7 @@ import {
   skipCost,
 } from '../../../src/engine/markings/parse.ts';
 import { markingOf } from '../../../src/engine/markings/text.ts';
+import type { Content } from '../../../src/engine/markings/token.ts';
 import { weights } from '../../../src/engine/markings/weights.ts';
 import { lexiconFor } from './scans.ts';
 import { stretchesOf, sumOf, wayOf, type Sought, type WeightName } from './ways.ts';
@@ -103,6 +104,7 @@ describe('what may stand beside what', () => {
     ['473 250V G', ['473', '250V', 'G'], false],
     ['473 250V K', ['473', '250V', 'K'], true],
     ['473 X7R K', ['473', 'X7R', 'K'], true],
+    ['473 250V~ K', ['473', '250V~', 'K'], true],
     ['473, K', ['473', 'K'], false],
     ['473 (K)', ['473', 'K'], true],
     ['K', ['K'], false],
@@ -125,10 +127,14 @@ describe('what may stand beside what', () => {
     ['40 µF 450V 473', ['40 µF', '450V', '473'], false],
     ['473 450V 20 µF', ['473', '450V', '20 µF'], false],
     ['40 µF 450V 10 Ω', ['40 µF', '450V', '10 Ω'], false],
+    ['10 Ω 450V 20 µF', ['10 Ω', '450V', '20 µF'], false],
     ['16+16 µF 450V 20 µF 25V', ['16+16 µF', '450V', '20 µF', '25V'], true],
     // Behind the letter of a chip's voltage there is nothing but its value.
     ['A106', ['A', '106'], true],
     ['A 106', ['A', '106'], false],
+    ['A106', ['A'], false],
+    ['A106V', ['A', '106V'], false],
+    ['B?0K', ['B', '?0K'], true],
     // A capital letter behind a gap touches nothing; a small one of old ceramics touches the tolerance.
     ['473Ka', ['473', 'K', 'a'], true],
     ['473K a', ['473', 'K', 'a'], false],
@@ -149,6 +155,43 @@ describe('what may stand beside what', () => {
     ['K.50V', ['50V'], true],
   ])('%j as %j: %s', (text, taken, may) => {
     expect(takes(text, taken)).toBe(may);
+  });
+});
+
+/** Whether a tolerance may stand behind a value of a kind. */
+const takesAs = (text: string, taken: readonly string[], says: Content['says']): boolean =>
+  parsesOf(lexiconFor(), markingOf(text)).parses.some(
+    (parse) =>
+      parse.value?.meaning.content.says === says &&
+      stretchesOf(parse, text).join('|') === taken.join('|'),
+  );
+
+describe('a tolerance behind a value', () => {
+  test.each<[text: string, taken: string[], says: Content['says'], may: boolean]>([
+    // Letters of capacitors only, of resistors only, and for other capacitances.
+    ['473S', ['473', 'S'], 'capacitance', true],
+    ['473S', ['473', 'S'], 'resistance', false],
+    ['473J', ['473', 'J'], 'resistance', true],
+    ['4p7F', ['4p7', 'F'], 'capacitance', true],
+    ['47R ±2 pF', ['47R', '±2 pF'], 'resistance', false],
+    ['47R ±2%', ['47R', '±2%'], 'resistance', true],
+    ['47p ±2 pF', ['47p', '±2 pF'], 'capacitance', true],
+    ['16+16 µF K', ['16+16 µF', 'K'], 'sections', true],
+  ])('%s as %j, a %s: %s', (text, taken, says, may) => {
+    expect(takesAs(text, taken, says)).toBe(may);
+  });
+
+  test.each<[text: string, may: boolean]>([
+    // How many fail is said of parts with a military style.
+    ['RN55C1002FL', true],
+    ['DM15 101JL', true],
+    ['MKP 102JL', false],
+    ['102JL', false],
+  ])('%s says how many fail: %s', (text, may) => {
+    const says = parsesOf(lexiconFor(), markingOf(text)).parses.some(({ taken }) =>
+      taken.some(({ meaning }) => meaning.means().startsWith('failure rate')),
+    );
+    expect(says).toBe(may);
   });
 });
 
