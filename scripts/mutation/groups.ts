@@ -44,7 +44,6 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
     published('markings'),
     published('resistor-markings'),
   ]),
-  whole('engine/printed', ['tests/engine/printed/!(properties).test.ts']),
   whole('engine/colours', [
     'tests/engine/colours/!(properties|painted-slowly).test.ts',
     published('colours'),
