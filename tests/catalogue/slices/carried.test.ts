@@ -1,0 +1,361 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { sliceKindPosition } from '../../../src/catalogue/slices/slice-kind.ts';
+import {
+  sliceColours,
+  sliceDevices,
+  sliceDrawings,
+  sliceJob,
+  sliceLook,
+  slicePosition,
+  sliceReading,
+} from '../../../src/catalogue/slices/slice.ts';
+import type { Catalogue } from '../../../src/engine/index.ts';
+
+/** What a slice carries, of which every page that fetches it has the weight. */
+
+const catalogue = loadCatalogue();
+
+/** Columns that are words for people. */
+const WORDS = [
+  ...['locator', 'note', 'source', 'basis', 'meaning', 'summary', 'appearance', 'failure'],
+  ...['larger', 'smaller', 'text', 'about', 'equation', 'publisher', 'url', 'trap', 'hint'],
+  ...['view', 'one', 'symptom', 'fill', 'drawn', 'word'],
+];
+
+const GROUPS = ['markings', 'look', 'job', 'devices'];
+
+/** Every table of a catalogue by its name, with its rows. */
+const tablesOf = (all: Catalogue): [string, Record<string, unknown>[]][] =>
+  Object.entries(all).flatMap(([name, table]) => {
+    if (name === 'knowledge' || name === 'bands') return [];
+    const inner = table as Record<string, Record<string, unknown>[]>;
+    return GROUPS.includes(name)
+      ? Object.entries(inner).map(
+          ([one, rows]) => [`${name}.${one}`, rows] as [string, typeof rows],
+        )
+      : [[name, Object.values(inner) as unknown as Record<string, unknown>[]]];
+  });
+
+const saysSomething = (cell: unknown): boolean => typeof cell === 'string' && cell !== '';
+
+/** Tables that hold rows, each with the columns of words that are not blank in all of them. */
+const carriedBy = (slice: Catalogue): Record<string, string> =>
+  Object.fromEntries(
+    tablesOf(slice)
+      .filter(([, rows]) => rows.length > 0)
+      .map(([name, rows]) => [
+        name,
+        WORDS.filter((word) => rows.some((row) => saysSomething(row[word]))).join(' '),
+      ]),
+  );
+
+const CITED = 'source basis';
+
+describe('tables and words', () => {
+  test('of a position: what its findings, their sums and the rules to judge by are worked out from', () => {
+    expect(carriedBy(slicePosition(catalogue, 'sample-hold'))).toEqual({
+      sources: '',
+      units: '',
+      types: CITED,
+      properties: '',
+      absorptionTests: `locator note ${CITED}`,
+      offers: CITED,
+      bodies: CITED,
+      seriesResistance: CITED,
+      valueLists: 'basis',
+      voltages: 'basis',
+      positions: CITED,
+      conditionDefinitions: '',
+      conditions: 'basis',
+      demands: CITED,
+      findings: CITED,
+      sumInputs: '',
+      verdictRules: 'meaning',
+      guidelines: 'basis',
+      derating: CITED,
+      categoryVoltages: CITED,
+      combinations: CITED,
+      triage: `locator note ${CITED}`,
+      esrOfNew: 'basis',
+      leakageLimits: 'basis',
+      reforming: CITED,
+    });
+  });
+
+  test('of a position of another kind', () => {
+    expect(carriedBy(sliceKindPosition(catalogue, 'gain-resistor'))).toEqual({
+      sources: '',
+      units: '',
+      properties: '',
+      kinds: 'summary',
+      kindTypes: CITED,
+      kindPositions: 'basis',
+      kindOffers: CITED,
+      kindValues: 'basis',
+      conditionDefinitions: '',
+      conditions: 'basis',
+      demands: CITED,
+      findings: CITED,
+      sumInputs: '',
+      verdictRules: 'meaning',
+    });
+  });
+
+  /** What is found by names: types, positions and devices, whatever else a slice is for. */
+  const NAMED = {
+    units: '',
+    types: `${CITED} summary`,
+    kinds: 'summary',
+    kindTypes: CITED,
+    kindPositions: CITED,
+    positions: `${CITED} summary`,
+    unlikelyPairs: 'basis',
+    'job.kindWords': 'basis word',
+    'devices.families': '',
+    'devices.functions': '',
+    'devices.devices': 'basis',
+    'devices.pinouts': '',
+    'devices.uses': 'basis',
+    'devices.affixes': 'meaning text',
+    'devices.besideWords': 'meaning',
+    'devices.numberSystems': '',
+    'devices.knownNumbers': '',
+  };
+  const withoutMarkings = (carried: Record<string, string>): Record<string, string> =>
+    Object.fromEntries(Object.entries(carried).filter(([name]) => !name.startsWith('markings.')));
+  const markingsOf = (carried: Record<string, string>): string[] =>
+    Object.keys(carried).flatMap((name) => (name.startsWith('markings.') ? [name.slice(9)] : []));
+
+  test('of reading: all that is printed, whole, and of colours their names', () => {
+    const slice = sliceReading(catalogue);
+    const carried = carriedBy(slice);
+    const words = (one: string) => one.split(' ').toSorted();
+    expect(
+      Object.entries(withoutMarkings(carried)).map(([name, said]) => [name, words(said)]),
+    ).toEqual(
+      expect.arrayContaining(Object.entries(NAMED).map(([name, said]) => [name, words(said)])),
+    );
+    expect(Object.keys(withoutMarkings(carried)).toSorted()).toEqual(
+      [...Object.keys(NAMED), 'series'].toSorted(),
+    );
+    const printed = Object.keys(catalogue.markings).filter(
+      (name) => !name.startsWith('colour') || name === 'colours',
+    );
+    expect(markingsOf(carried).toSorted()).toEqual(printed.toSorted());
+    for (const name of printed.filter((one) => one !== 'colours')) {
+      const table = name as keyof Catalogue['markings'];
+      expect(slice.markings[table], name).toBe(catalogue.markings[table]);
+    }
+    expect(carried['markings.colours']).toBe('basis');
+    expect(slice.markings.colours).toHaveLength(catalogue.markings.colours.length);
+  });
+
+  test('of colours: the same without series and printed marks, with all that colours say', () => {
+    const carried = carriedBy(sliceColours(catalogue));
+    expect(Object.keys(withoutMarkings(carried)).toSorted()).toEqual(Object.keys(NAMED).toSorted());
+    expect(markingsOf(carried).toSorted()).toEqual([
+      'class1Codes',
+      'colourForms',
+      'colourLayouts',
+      'colourMeanings',
+      'colourSchemes',
+      'colours',
+      'oldMantissas',
+      'temperatureSystems',
+    ]);
+    expect(carried['markings.colours']).toBe('basis fill');
+    expect(carried['markings.colourMeanings']).toBe(`${CITED} word`);
+    expect(carried['markings.colourSchemes']).toBe(`locator note ${CITED} about`);
+  });
+
+  test('of looks: all styles and questions, without what their pages say', () => {
+    expect(carriedBy(sliceLook(catalogue))).toEqual({
+      units: '',
+      cautions: 'basis',
+      'markings.colours': 'basis fill',
+      'look.styles': 'basis',
+      'look.kinds': '',
+      'look.questions': '',
+      'look.answers': '',
+      'look.features': `note ${CITED}`,
+      'look.ranges': `note ${CITED}`,
+      'look.disguises': CITED,
+      'look.drawings': '',
+      'look.weights': CITED,
+      'look.signs': `note ${CITED}`,
+    });
+  });
+
+  test('of a job: what its papers say', () => {
+    expect(carriedBy(sliceJob(catalogue))).toEqual({
+      units: '',
+      types: `${CITED} summary`,
+      kinds: 'summary',
+      kindTypes: CITED,
+      cautions: `locator note ${CITED} text`,
+      'job.fittingOrder': `note ${CITED}`,
+      'job.closingChecks': CITED,
+      'job.benchFields': `${CITED} hint`,
+      'job.leadForming': `locator note ${CITED}`,
+      'job.columnWords': `${CITED} word`,
+      'job.designatorLetters': 'basis',
+      'devices.devices': 'basis',
+    });
+  });
+
+  test('of drawings: looks, and of colours those of bands alone', () => {
+    expect(carriedBy(sliceDrawings(catalogue))).toEqual({
+      typeLooks: CITED,
+      'markings.colours': 'basis fill',
+      'markings.toleranceLetters': 'basis',
+      'markings.colourSchemes': 'basis',
+      'markings.colourMeanings': 'basis',
+      'job.packageLooks': CITED,
+      'job.partOutlines': CITED,
+    });
+  });
+
+  test('of a family of devices: its own devices, whole but for where they come from', () => {
+    const carried = carriedBy(sliceDevices(catalogue, 'switch'));
+    expect(carried).toMatchObject({
+      sources: '',
+      units: '',
+      verdictRules: 'meaning',
+      'devices.devices': `${CITED} summary trap`,
+      'devices.figures': CITED,
+      'devices.pins': CITED,
+      'devices.demands': CITED,
+    });
+    for (const name of ['affixes', 'besideWords', 'numberSystems', 'knownNumbers'])
+      expect(carried).not.toHaveProperty([`devices.${name}`]);
+  });
+});
+
+/** Every source that rows and figures of a slice name. */
+const citedBy = (slice: Catalogue): Set<string> =>
+  new Set([
+    ...tablesOf(slice).flatMap(([, rows]) => rows.map((row) => row['source'])),
+    ...Object.values(slice.knowledge).flatMap((one) =>
+      Object.values(one).flatMap(({ sources }) => sources),
+    ),
+    ...Object.values(slice.bands).flatMap((one) =>
+      Object.values(one).flatMap((bands) => bands.flatMap(({ knowledge }) => knowledge.sources)),
+    ),
+  ] as string[]);
+
+describe.each([
+  ['sample-hold', slicePosition],
+  ['pitch-timing', slicePosition],
+  ['smps-output', slicePosition],
+  ['gain-resistor', sliceKindPosition],
+] as const)('rows of the position %s', (position, slice) => {
+  const own = slice(catalogue, position);
+
+  test('are its conditions and demands, with what they name, and no other', () => {
+    for (const table of ['conditions', 'demands'] as const) {
+      expect(own[table].every((row) => row.position === position)).toBe(true);
+      expect(own[table]).toHaveLength(
+        catalogue[table].filter((row) => row.position === position).length,
+      );
+    }
+    expect(new Set(Object.keys(own.findings))).toEqual(
+      new Set(own.demands.map(({ finding }) => finding)),
+    );
+    expect(new Set(Object.keys(own.conditionDefinitions))).toEqual(
+      new Set(own.conditions.map(({ condition }) => condition)),
+    );
+  });
+
+  test('know of every property that a finding needs, or a sum that it leads to', () => {
+    const { ordered = [] } = Object.values(own.kinds)[0] ?? {};
+    const needed = new Set(
+      [
+        ...ordered,
+        ...Object.values(own.findings).flatMap(({ properties }) => properties),
+        ...own.sumInputs.flatMap(({ takes, of }) => (takes === 'words' ? [] : of)),
+      ].filter((id) => Object.hasOwn(catalogue.properties, id)),
+    );
+    expect(Object.keys(own.properties)).toEqual(expect.arrayContaining([...needed]));
+    for (const [type, known] of Object.entries(own.knowledge))
+      for (const property of needed)
+        expect(known[property]).toEqual(catalogue.knowledge[type]?.[property]);
+    // Two parts put together may need a few more.
+    expect(Object.keys(own.properties).length).toBeLessThan(needed.size + 12);
+  });
+
+  test('cite sources with a title, and every title is cited', () => {
+    const cited = citedBy(own);
+    for (const [id, { title }] of Object.entries(own.sources)) {
+      expect([...cited], id).toContain(id);
+      expect(title).not.toBe('');
+    }
+    const missing = own.demands.filter(({ source }) => !Object.hasOwn(own.sources, source));
+    expect(missing).toEqual([]);
+  });
+});
+
+test('a position that no kind has is a mistake', () => {
+  expect(() => sliceKindPosition(catalogue, 'sample-hold')).toThrow(/sample-hold/);
+});
+
+describe('a family of devices', () => {
+  const own = sliceDevices(catalogue, 'switch');
+
+  test('has its devices, their figures that are used, and the pins of their bodies', () => {
+    const all = catalogue.devices;
+    const devices = all.devices.filter(({ family }) => family === 'switch');
+    expect(own.devices.devices.map(({ id }) => id)).toEqual(devices.map(({ id }) => id));
+    const owners = devices.flatMap(({ id, series }) => [id, ...series]);
+    expect(own.devices.figures).toHaveLength(
+      all.figures.filter((row) => row.use === 'used' && owners.includes(row.of)).length,
+    );
+    expect(own.devices.figures.every((row) => row.conditions === '')).toBe(true);
+    const pinouts = devices.flatMap((device) => device.pinouts);
+    expect(new Set(own.devices.pins.map(({ pinout }) => pinout))).toEqual(new Set(pinouts));
+  });
+
+  test('has the uses that one of its devices may be put to, with what they ask', () => {
+    const uses = own.devices.uses.map(({ id }) => id);
+    const functions = own.devices.devices.map((device) => device.function);
+    expect(uses.length).toBeGreaterThan(1);
+    for (const use of catalogue.devices.uses)
+      expect(uses.includes(use.id), use.id).toBe(
+        use.functions.some((one) => functions.includes(one)),
+      );
+    for (const table of ['conditions', 'demands'] as const) {
+      expect(new Set(own.devices[table].map(({ position }) => position))).toEqual(new Set(uses));
+      expect(own.devices[table]).toHaveLength(
+        catalogue.devices[table].filter(({ position }) => uses.includes(position)).length,
+      );
+    }
+  });
+
+  test('cites no source without its title, and has no title beside', () => {
+    const { figures, pins, demands } = own.devices;
+    const cited = new Set([...figures, ...pins, ...demands].map(({ source }) => source));
+    expect(new Set(Object.keys(own.sources))).toEqual(cited);
+  });
+});
+
+test('drawings have the colours of the schemes of bands that are drawn, and no other meaning', () => {
+  const { colourSchemes, colourMeanings } = sliceDrawings(catalogue).markings;
+  expect(colourSchemes.length).toBeGreaterThan(1);
+  expect(colourSchemes.every(({ places }) => places.length > 0)).toBe(true);
+  const codes = new Set(colourSchemes.flatMap((scheme) => scheme.codes));
+  expect(new Set(colourMeanings.map(({ code }) => code))).toEqual(codes);
+  expect(colourMeanings.every(({ types }) => types.length === 0)).toBe(true);
+});
+
+test('a key to looks warns of what is dangerous in some types, and knows the units it asks in', () => {
+  const { cautions, units, look } = sliceLook(catalogue);
+  expect(cautions.length).toBeGreaterThan(0);
+  const dangers = catalogue.cautions.filter((row) => row.severity === 'danger');
+  expect(cautions.map(({ id }) => id)).toEqual(
+    dangers.filter(({ types }) => types.length > 0).map(({ id }) => id),
+  );
+  const asked = [...look.questions, ...look.ranges].map(({ unit }) => unit);
+  expect(new Set(Object.keys(units))).toEqual(
+    new Set(asked.filter((unit) => Object.hasOwn(catalogue.units, unit))),
+  );
+});
