@@ -277,6 +277,14 @@ describe.each([
       ].filter((id) => Object.hasOwn(catalogue.properties, id)),
     );
     expect(Object.keys(own.properties)).toEqual(expect.arrayContaining([...needed]));
+    const one = Object.values(own.kinds)[0]?.id;
+    expect(Object.keys(own.knowledge).toSorted()).toEqual(
+      one === undefined
+        ? Object.keys(catalogue.knowledge).toSorted()
+        : Object.keys(own.kindTypes).toSorted(),
+    );
+    expect(Object.values(own.kindTypes).every(({ kind }) => kind === one)).toBe(true);
+    expect(own.kindOffers.every(({ type }) => Object.hasOwn(own.kindTypes, type))).toBe(true);
     for (const [type, known] of Object.entries(own.knowledge))
       for (const property of needed)
         expect(known[property]).toEqual(catalogue.knowledge[type]?.[property]);
@@ -286,12 +294,27 @@ describe.each([
 
   test('cite sources with a title, and every title is cited', () => {
     const cited = citedBy(own);
-    for (const [id, { title }] of Object.entries(own.sources)) {
+    for (const [id, { title, kind }] of Object.entries(own.sources)) {
       expect([...cited], id).toContain(id);
-      expect(title).not.toBe('');
+      expect({ title, kind }).toEqual({
+        title: catalogue.sources[id]?.title,
+        kind: catalogue.sources[id]?.kind,
+      });
     }
-    const missing = own.demands.filter(({ source }) => !Object.hasOwn(own.sources, source));
-    expect(missing).toEqual([]);
+    // What findings are worked out from is cited beside them; what only sorts or sums up is not.
+    const beside = ['demands', 'findings', 'offers', 'kindOffers', 'derating', 'categoryVoltages'];
+    const sized = ['bodies', 'seriesResistance', 'pulseRatings', 'coreRises', 'combinations'];
+    const rows = tablesOf(own).flatMap(([name, all]) =>
+      [...beside, ...sized].includes(name) ? all : [],
+    );
+    const known = [
+      ...Object.values(own.knowledge).flatMap((one) => Object.values(one)),
+      ...Object.values(own.bands).flatMap((one) =>
+        Object.values(one).flatMap((bands) => bands.map(({ knowledge }) => knowledge)),
+      ),
+    ];
+    const named = [...rows.map(({ source }) => source), ...known.flatMap(({ sources }) => sources)];
+    for (const source of new Set(named)) expect(own.sources).toHaveProperty([source as string]);
   });
 });
 
