@@ -34,7 +34,7 @@ export const addressWith = (change: Partial<Place>): string => writePlace({ ...n
 /** Goes on in the same page with something else about it. */
 export const keepPlace = (change: Partial<Place>): void => {
   now = { ...now, ...change };
-  history.replaceState(null, '', writePlace(now));
+  history.replaceState(history.state, '', writePlace(now));
 };
 
 const listeners: (() => void)[] = [];

@@ -3,6 +3,7 @@ import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { wholeCatalogue } from './data.ts';
 import { elementsOf, heldPage } from './held.ts';
+import { leftAt, rememberLeft } from './left-at.ts';
 import { addressWith, goWithin, here, readPlace } from './place.ts';
 import { scriptOf } from './scripts.ts';
 import { viewOf } from './views.ts';
@@ -62,6 +63,13 @@ const goTo = (fragment: string): void => {
   target.scrollIntoView();
 };
 
+/** Goes to where the page was left, or to the place that it was opened at. */
+const goToPlace = (fragment: string): void => {
+  const left = leftAt();
+  if (left !== undefined) scrollTo(0, left);
+  else if (fragment !== '') goTo(fragment);
+};
+
 // A link to a place in the page would otherwise put that place where the page stands.
 document.addEventListener('click', (event) => {
   const link = event.target instanceof Element ? event.target.closest('a') : null;
@@ -80,7 +88,7 @@ addEventListener('hashchange', () => {
   if (path !== here().path || query !== here().query) location.reload();
   else {
     goWithin(fragment);
-    goTo(fragment);
+    goToPlace(fragment);
   }
 });
 
@@ -90,5 +98,6 @@ await import('../browser/theme-choice.ts');
 await import('../browser/habit-choice.ts');
 await import('../browser/every-page.ts');
 if (isThere) await scriptOf(opened.path)?.();
-if (opened.fragment !== '') goTo(opened.fragment);
+goToPlace(opened.fragment);
+rememberLeft();
 content.dataset['ready'] = '';
