@@ -25,6 +25,10 @@ const pots: [string, number, string[]][] = [
   ['LIN 10K', 10e3, ['linear']],
   ['1M LOG', 1e6, ['logarithmic']],
   ['47k log', 47e3, ['logarithmic']],
+  ['10k lin', 10e3, ['linear']],
+  ['lin 10k', 10e3, ['linear']],
+  ['10k audio', 10e3, ['logarithmic']],
+  ['10K antilog', 10e3, ['reverse logarithmic']],
   ['REV LOG 50k', 50e3, ['reverse logarithmic']],
 ];
 

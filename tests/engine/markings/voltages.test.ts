@@ -275,6 +275,9 @@ describe('a voltage code in a marking', () => {
     ['47Jd', 3, [[4, 'rated 250 V dc', voltageLetter.other, 'touching-tolerance']]],
     ['47Ju', 3, [[4, 'rated 250 V ac', voltageLetter.other, 'touching-tolerance']]],
     ['47Jdx', 3, []],
+    // Words for what is drawn, in any letters.
+    ['underlined', 0, [[10, 'rated 50 V to 100 V dc', voltageWithUnit.usual]]],
+    ['UNDERLINED', 0, [[10, 'rated 50 V to 100 V dc', voltageWithUnit.usual + otherCase]]],
     // Figures alone, where none run on and no letter follows.
     ['104 250', 4, [[7, 'rated 250 V', voltageFigures.usual, 'value-before']]],
     ['104 10', 4, [[6, 'rated 10 V', voltageFigures.other, 'value-before']]],
