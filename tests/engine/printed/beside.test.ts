@@ -307,6 +307,7 @@ describe('letters of the material and of the taper', () => {
       found({ taper: 'S-shaped' }, place)[0]?.besides?.test(value);
     expect([stands('taper:before', '50K'), stands('taper:before', 'K5')]).toEqual([true, false]);
     expect([stands('taper:behind', '50K'), stands('taper:behind', '503')]).toEqual([true, false]);
+    expect([stands('taper:behind', '100K'), stands('taper:behind', 'K50K')]).toEqual([true, false]);
     expect([stands('taper:behind', '4K7'), stands('taper:behind', 'K5')]).toEqual([false, false]);
     expect(found({ taper: 'linear' }, 'taper:word')[0]).not.toHaveProperty('besides');
   });

@@ -239,6 +239,9 @@ describe('what must not be spelt', () => {
     ['473X', '2', true],
     ['473x', '2', false],
     ['473M', 'KT', true],
+    ['473MK', 'T', true],
+    // A unit of two letters is put there as one.
+    ['4.7', 'kV', false],
     ['473C', 'H', true],
     ['473c', 'h', false],
     ['473X', '7R', true],

@@ -3,24 +3,7 @@ import type { PartToPrint } from '../../../src/engine/printed/index.ts';
 import { valuesPrinted } from '../../../src/engine/printed/values.ts';
 import type { ValuePiece } from '../../../src/engine/printed/way.ts';
 import { markings } from '../markings/tables.ts';
-
-const within = (share: number) => ({ minus: share, plus: share, unit: 'fraction' as const });
-
-/** A value as its text, its use, what it means, and the bodies that bear it, if not all. */
-type Short = [text: string, use: ValuePiece['use'], means: string, bodies?: string];
-
-const short = ({ text, use, means, bodies }: ValuePiece): Short =>
-  bodies.length === 0 ? [text, use, means] : [text, use, means, bodies.join()];
-
-/** How a value is printed in some writings. */
-const printed = (
-  part: PartToPrint,
-  writings: readonly ValuePiece['writing'][],
-  common = true,
-): Short[] =>
-  valuesPrinted(markings, part, common)
-    .filter(({ writing }) => writings.includes(writing))
-    .map(short);
+import { printed, within, type Short } from './value-pieces.ts';
 
 const pF = 1e-12;
 const nF = 1e-9;
@@ -212,6 +195,14 @@ describe('a capacitance with a letter for its point', () => {
     // A decimal in microfarads is the same with its letter and without.
     expect(Object.fromEntries(letters(100 * nF))['0.1M']).toBe('other');
     expect(letters(4.7 * nF).map(([text]) => text)).not.toContain('4.7K');
+    // Small letters of no origin but an old one look like those of tolerances.
+    expect(uses['47k']).toBe('other');
+    expect(uses).not.toHaveProperty('47N');
+    expect(Object.fromEntries(letters(470 * nF))).not.toHaveProperty('470k');
+    expect(Object.fromEntries(letters(47 * uF))['47m']).toBe('other');
+    expect(Object.fromEntries(letters(123 * nF))['0.123M']).toBe('other');
+    // Below one there is no K of capacitors.
+    expect(Object.fromEntries(letters(500 * pF))).not.toHaveProperty('K5');
   });
 
   test('of a value outside the usual series is in a precise letter', () => {
@@ -333,103 +324,16 @@ describe('a value on a chip', () => {
       ({ writing }) => writing === 'chip',
     );
     expect(found).toMatchObject({ text: '18G', use: 'other', source: 'rnd-chip-marking' });
-  });
-});
-
-describe('a resistance in figures alone', () => {
-  const CHIP = 'resistor-chip,resistor-network,trimmer';
-  const FOUR = 'resistor-chip,resistor';
-
-  test.each<[part: PartToPrint, found: Short[]]>([
-    [
-      { resistance: 47e3 },
-      [
-        ['473', 'usual', '47 and 3 noughts, in Ω', CHIP],
-        ['4702', 'usual', '470 and 2 noughts, in Ω', FOUR],
-      ],
-    ],
-    [
-      { resistance: 47 },
-      [
-        ['470', 'usual', '47, in Ω', CHIP],
-        ['47', 'rare', 'Ω as it stands', 'resistor'],
-      ],
-    ],
-    // Four figures in full would be taken for a code.
-    [
-      { resistance: 470 },
-      [
-        ['471', 'usual', '47 and 1 nought, in Ω', CHIP],
-        ['4700', 'usual', '470, in Ω', FOUR],
-        ['470', 'rare', 'Ω as it stands', 'resistor'],
-      ],
-    ],
-    [
-      { resistance: 4700 },
-      [
-        ['472', 'usual', '47 and 2 noughts, in Ω', CHIP],
-        ['4701', 'usual', '470 and 1 nought, in Ω', FOUR],
-      ],
-    ],
-    [{ resistance: 4.7 }, []],
-    [{ resistance: 4750 }, [['4751', 'usual', '475 and 1 nought, in Ω', FOUR]]],
-    // Wider than the parts that are marked so.
-    [
-      { resistance: 47e3, tolerance: within(0.05) },
-      [
-        ['473', 'usual', '47 and 3 noughts, in Ω', CHIP],
-        ['4702', 'rare', '470 and 2 noughts, in Ω', FOUR],
-      ],
-    ],
-    [
-      { resistance: 47e3, tolerance: within(0.02) },
-      [
-        ['473', 'usual', '47 and 3 noughts, in Ω', CHIP],
-        ['4702', 'usual', '470 and 2 noughts, in Ω', FOUR],
-      ],
-    ],
-    // A hundred megohms is the most of three figures.
-    [
-      { resistance: 100e6 },
-      [
-        ['107', 'usual', '10 and 7 noughts, in Ω', CHIP],
-        ['1006', 'usual', '100 and 6 noughts, in Ω', FOUR],
-      ],
-    ],
-    [{ resistance: 120e6 }, [['1206', 'usual', '120 and 6 noughts, in Ω', FOUR]]],
-  ])('%j', (part, found) => {
-    expect(printed(part, ['figures', 'four-figures', 'plain'])).toEqual(found);
-  });
-
-  test('with a letter is in ohms and thousands, four figures without one behind', () => {
-    const letters = (ohms: number): [string, string][] =>
-      valuesPrinted(markings, { resistance: ohms }, true)
-        .filter(({ writing }) => writing === 'letter')
-        .map(({ text, use }) => [text, use]);
-    expect(letters(4700)).toEqual(
-      expect.arrayContaining([
-        ['4K7', 'usual'],
-        ['4k7', 'usual'],
-        ['4.7K', 'other'],
-        ['4К7', 'usual'],
-      ]),
+    const [usual] = valuesPrinted(markings, { resistance: 150e3 }, true).filter(
+      ({ writing }) => writing === 'chip',
     );
-    expect(letters(47)).toEqual(
-      expect.arrayContaining([
-        ['47R', 'usual'],
-        ['47E', 'rare'],
-      ]),
-    );
-    expect(letters(1500).map(([text]) => text)).toContain('1500R');
-    expect(letters(1500e3).map(([text]) => text)).not.toContain('1500K');
-    expect(letters(0.22).map(([text]) => text)).toEqual(expect.arrayContaining(['R22', '220m']));
-    const found = valuesPrinted(markings, { resistance: 4700 }, true).find(
-      ({ text }) => text === '4K7',
-    );
-    expect(found).toMatchObject({ means: 'K for kΩ and the point', note: '' });
-  });
-
-  test('nothing is printed where there is no value', () => {
-    expect(valuesPrinted(markings, {}, true)).toEqual([]);
+    expect(usual).toMatchObject({
+      text: '18D',
+      source: 'raelectrical-marking',
+      implies: within(0.01),
+      note: '',
+    });
+    const texts = printed({ resistance: 5.1e6 }, ['chip']).map(([text]) => text);
+    expect(texts).toContain('E18');
   });
 });
