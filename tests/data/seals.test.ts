@@ -38,6 +38,9 @@ describe('a seal', () => {
       { changed: [4, 6], gone: [3] },
     ],
     ['two gone, with one in their place', 'a\nb\nc\nd\n', 'a\nx\nd\n', { changed: [2], gone: [3] }],
+    // a and c are left; b and y stand for each other, z for one of d and e.
+    ['one before what stays', 'a\nb\nc\nd\ne', 'x\na\ny\nc\nz', { changed: [1, 3, 5], gone: [6] }],
+    ['one before it gone', 'x\na\ny\nc\nz', 'a\nb\nc\nd\ne', { changed: [2, 4, 5], gone: [1] }],
     ['some at each end', 'a\nb\nc\nd\ne', 'x\nb\nc\nd', { changed: [1], gone: [5] }],
     ['a carriage return', 'a\nb\n', 'a\r\nb\n', { changed: [1], gone: [] }],
   ])('tells %s', (_what, old, now, expected) => {
