@@ -181,5 +181,9 @@ export const waysPrinted = (catalogue: PrintingCatalogue, part: PartToPrint): Wa
       sources: [...new Set(way.sources)],
     }))
     .filter((way) => way.bodies.length > 0);
-  return eachOnce(ways);
+  const inOrder = catalogue.markings.bodies.map((row) => row.id);
+  return eachOnce(ways).map((way) => ({
+    ...way,
+    bodies: inOrder.filter((body) => way.bodies.includes(body)),
+  }));
 };

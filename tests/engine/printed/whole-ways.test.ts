@@ -70,9 +70,9 @@ describe('where a way is met', () => {
     [
       { capacitance: 100e-9 },
       '104',
-      ['ceramic', 'ceramic-chip', 'film', 'mica', 'tantalum', 'aluminium'],
+      ['ceramic', 'ceramic-chip', 'film', 'mica', 'aluminium', 'tantalum'],
     ],
-    [{ capacitance: 220e-9 }, '224', ['ceramic', 'ceramic-chip', 'film', 'tantalum', 'aluminium']],
+    [{ capacitance: 220e-9 }, '224', ['ceramic', 'ceramic-chip', 'film', 'aluminium', 'tantalum']],
     [{ capacitance: 10e-9 }, '103', ['ceramic', 'ceramic-chip', 'film', 'mica', 'glass']],
     // Of such a voltage: beads to 150 V.
     [{ capacitance: 10e-6, ratedVoltage: 150 }, '106 150V', ['ceramic', 'film', 'tantalum']],
@@ -90,7 +90,7 @@ describe('where a way is met', () => {
     [{ resistance: 47e3 }, '473', ['resistor-chip', 'resistor-network', 'trimmer']],
     [{ resistance: 10e6 }, '106', ['resistor-chip', 'resistor-network']],
   ])('%j as %s: %j', (part, text, bodies) => {
-    expect(wayOf(part, text)?.bodies.toSorted()).toEqual(bodies?.toSorted());
+    expect(wayOf(part, text)?.bodies).toEqual(bodies);
   });
 
   test('nobody mixes scripts', () => {
@@ -110,7 +110,7 @@ describe('two ways of one text', () => {
     // In full on mica and film, and on British ceramics.
     const way = wayOf({ capacitance: 470e-12 }, '470');
     expect(way).toMatchObject({ use: 'other', means: 'pF as it stands' });
-    expect(way?.bodies.toSorted()).toEqual(['ceramic', 'film', 'glass', 'mica']);
+    expect(way?.bodies).toEqual(['ceramic', 'film', 'mica', 'glass']);
     expect(way?.origins).toEqual([]);
     const texts = ways({ capacitance: 470e-12 }).map(({ text }) => text);
     expect(new Set(texts).size).toBe(texts.length);
