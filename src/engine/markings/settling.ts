@@ -4,25 +4,19 @@ import { LARGE } from './measured.ts';
 import { say } from './say.ts';
 import { spanHolds } from './tolerances.ts';
 
-const sayValue = ({ reading }: Candidate): string =>
-  reading.capacitance !== undefined
-    ? say(reading.capacitance.typ, 'F')
-    : say(reading.resistance?.typ ?? 0, 'Ω');
-
-/** Values that are named where several are to be told apart by measuring. */
+/** Capacitances that are named where several are to be told apart by measuring. */
 const MOST_NAMED = 4;
 
 const measuring = (candidates: readonly Candidate[]): string[] => {
   const byValue = new Map(
-    candidates
-      .filter(({ reading }) => reading.capacitance !== undefined)
-      .map((candidate) => [candidate.value, candidate]),
+    candidates.flatMap(({ value, reading: { capacitance } }): [string, number][] =>
+      capacitance === undefined ? [] : [[value, capacitance.typ]],
+    ),
   );
   const rivals = [...byValue.values()];
   if (rivals.length < 2) return [];
-  const smallest = Math.min(...rivals.map(({ reading }) => reading.capacitance?.typ ?? Infinity));
-  const at = smallest > LARGE ? '100 or 120 Hz' : '1 kHz';
-  const named = rivals.slice(0, MOST_NAMED).map(sayValue);
+  const at = Math.min(...rivals) > LARGE ? '100 or 120 Hz' : '1 kHz';
+  const named = rivals.slice(0, MOST_NAMED).map((farads) => say(farads, 'F'));
   const others = rivals.length > MOST_NAMED ? ['another value'] : [];
   return [`measure at ${at}: ${[...named, ...others].join(' or ')}`];
 };

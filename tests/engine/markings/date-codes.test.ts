@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { readDateCode } from '../../../src/engine/markings/dates.ts';
+import { datesAt, readDateCode } from '../../../src/engine/markings/dates.ts';
 import { readMarking, type Hints } from '../../../src/engine/markings/index.ts';
+import { weights } from '../../../src/engine/markings/weights.ts';
+import { scanFor } from './scans.ts';
 import { catalogue, markings } from './tables.ts';
 
 /** Dates of a code under one scheme. */
@@ -54,6 +56,7 @@ describe('a date code under its scheme', () => {
     ['year-month-day', '2229', []],
     ['year-month-day', '2430', ['2002-04-30']],
     ['year-month-day', '2431', []],
+    ['year-month-day', '2301', ['2002-03-01']],
     ['year-month-day', '2300', []],
     ['year-month-day', '23x3', []],
   ])('%s: %s', (scheme, code, dates) => {
@@ -92,6 +95,16 @@ describe('a date in a marking', () => {
     ['104J 8923A', '1989-W23'],
     ['104J 8923AB', undefined],
     ['104J8923', undefined],
+    ['104J X8923A', undefined],
+    // A whole word, with blanks about it.
+    ['104J 8923-63V', undefined],
+    ['104J\n8923\n', '1989-W23'],
+    // Four figures, and what is written with dashes, may stand before the value.
+    ['8923 104J', '1989-W23'],
+    ['104J 606-4-21', '1954-W21 or 1964-W21'],
+    ['606-4-21 104J', '1954-W21 or 1964-W21'],
+    ['104J 606-4-211', undefined],
+    ['606421 104J', undefined],
     // One letter only on parts of an origin that dated them so.
     ['104J P', undefined],
     ['104J P', '1934 or 1959', { origin: 'german' }],
@@ -105,6 +118,40 @@ describe('a date in a marking', () => {
     ],
   ])('%s: %s', (text, date, hints) => {
     expect(dateOf(text, hints)).toBe(date);
+  });
+
+  test.each<[text: string, at: number, weights: [means: string, weight: number][]]>([
+    // Two figures that are a usual voltage too are rather that.
+    ['104J 16', 5, [['made 1991-06 or 2001-06', weights.date.rare + weights.dateForVoltage]]],
+    ['104J 17', 5, [['made 1991-07 or 2001-07', weights.date.rare]]],
+    ['104J K5', 5, [['made 1978-05 or 1998-05 or 2018-05', weights.date.usual]]],
+    ['104J K5', 6, []],
+    ['104JK5', 4, []],
+    ['104J 1234567890123', 5, []],
+  ])('%s at %i', (text, at, found) => {
+    const tokens = datesAt(scanFor(text), at);
+    const said = tokens.map(({ meaning, weight }) => [meaning.means(), weight]);
+    for (const each of found) expect(said).toContainEqual(each);
+    if (found.length === 0) expect(said).toEqual([]);
+    for (const { needs, assumed, meaning } of tokens) {
+      expect(needs).toEqual(['value-before']);
+      expect(assumed).toEqual([]);
+      expect(meaning).toMatchObject({ slot: 'date', types: [] });
+    }
+  });
+
+  test('has every figure that a worn one may be, and its dates in their order', () => {
+    const [found] = datesAt(scanFor('104J ?42'), 5).filter(({ meaning }) =>
+      meaning.means().includes('-W42'),
+    );
+    const dates = found?.meaning.content.says === 'date' ? found.meaning.content.dates : [];
+    // Every year of the scheme, 1970 to 2009, by its last figure.
+    expect(dates).toEqual(every(1970, 2009, 1, '-W42'));
+    expect(found?.assumed).toEqual([{ at: 5, as: 'any figure', why: 'worn' }]);
+    expect(found?.weight).toBeCloseTo(weights.date.rare + weights.wornFigure, 9);
+    // One in another word is none of its figures.
+    const [other] = datesAt(scanFor('104J 8923 5?V'), 5);
+    expect(other?.assumed).toEqual([]);
   });
 
   test('is said, up to four one by one', () => {

@@ -11,6 +11,8 @@ import { exactly } from '../../../src/engine/quantities/range.ts';
 interface Way {
   score: number;
   pF?: number;
+  /** Instead, those of several sections. */
+  sections?: number[];
   /** Per cent each way. */
   tolerance?: number;
   volts?: number;
@@ -49,11 +51,13 @@ const assumedOf = ({ assumed }: Way): Assumed[] =>
   assumed === undefined ? [] : [{ at: 0, as: '1', why: assumed }];
 
 const tokensOf = (way: Way): Token[] => {
-  const { pF, tolerance, volts, taper } = way;
-  const value: Content | undefined =
+  const { pF, sections, tolerance, volts, taper } = way;
+  const one: Content | undefined =
     pF === undefined
       ? undefined
       : { says: 'capacitance', value: pF * 1e-12, figures: '1', withUnit: true };
+  const value: Content | undefined =
+    sections === undefined ? one : { says: 'sections', values: sections, symbols: [] };
   return [
     ...(value === undefined ? [] : [token(value, 'value', assumedOf(way))]),
     ...(tolerance === undefined
@@ -79,12 +83,15 @@ const tokensOf = (way: Way): Token[] => {
 };
 
 const readingOf = (way: Way): Reading => {
-  const { pF, tolerance, volts, text = '104', left = [] } = way;
+  const { pF, sections, tolerance, volts, text = '104', left = [] } = way;
   const assumed = assumedOf(way);
   const evidence: Evidence = { text, at: 0, means: '-', source: 'trade' };
   return {
     kind: 'capacitor',
     ...(pF === undefined ? {} : { capacitance: exactly(pF * 1e-12) }),
+    ...(sections === undefined
+      ? {}
+      : { sections: sections.map((each) => ({ capacitance: exactly(each) })) }),
     ...(tolerance === undefined ? {} : { tolerance: toleranceOf(tolerance) }),
     ...(volts === undefined ? {} : { ratedVoltage: exactly(volts) }),
     types: [],
@@ -298,6 +305,20 @@ describe('a reading among rivals', () => {
         [1, 0, 'likely'],
         [2, 0, 'possible'],
         [3, 0, 'possible'],
+      ],
+    ],
+    // Other sections are another value, and so are those beside one.
+    [
+      'of other sections',
+      [
+        { score: 6, sections: [8, 8] },
+        { score: 4, sections: [8, 16] },
+        { score: 4, pF: 16 },
+      ],
+      [
+        [0, 0, 'likely'],
+        [0, 0, 'possible'],
+        [16, 0, 'possible'],
       ],
     ],
     // Where characters were made up, all that they may be is shown, and none is likely among rivals.

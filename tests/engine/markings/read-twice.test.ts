@@ -19,6 +19,7 @@ describe('characters are taken for others', () => {
     // Where the reading as written is poor.
     ['1O4K', ['look-alike 1 as 0']],
     ['XSR104K', ['look-alike 1 as 5']],
+    ['QQX XSR104K', ['look-alike 5 as 5']],
     // Where it leaves figures, however good it is.
     ['104K 5OV', ['look-alike 6 as 0']],
     ['104K 50V', []],

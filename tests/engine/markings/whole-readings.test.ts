@@ -188,6 +188,18 @@ const best: [text: string, told: Told, hints?: Hints][] = [
     },
   ],
   [
+    // A style is of a resistor, though it has no value.
+    'RN55D',
+    {
+      kind: 'resistor',
+      temperatureCoefficient: { min: -100e-6, typ: 0, max: 100e-6 },
+      power: exactly(0.125),
+      types: [],
+      sure: 'possible',
+      evidence: [['RN55D', 0, 'metal film, 0.125 W, at most 200 V, within ±100 ppm/K']],
+    },
+  ],
+  [
     '10W 4K7 J',
     {
       kind: 'resistor',

@@ -206,7 +206,7 @@ describe('words of resistors', () => {
   ])('%s says what it is rated for', (text, content) => {
     const scan = scanFor(text);
     const [found] = saying(wordsOf(scan, 0, 'dielectric'), 'style');
-    expect(found?.content).toEqual({ says: 'style', ...content });
+    expect(found?.content).toStrictEqual({ says: 'style', ...content });
     expect(found?.token.meaning.bodies).toBe(scan.lexicon.bodiesOfKind.resistor);
     expect(found?.token.meaning.types).toEqual([]);
     expect(found?.token.meaning.origins).toBe(scan.lexicon.origins.bitsOf(['american']));
@@ -241,6 +241,11 @@ describe('words of resistors', () => {
     ['1002FE', []],
   ])('%s', (text, found) => {
     expect(inShort(behind(text, 5))).toEqual(expected(found));
+  });
+
+  test('no figure is taken for such a letter', () => {
+    const tokens = wordTokensAt(scanWithLookAlikes('1002F5'), 5);
+    expect(tokens.filter(({ needs }) => needs.includes('touching-tolerance'))).toEqual([]);
   });
 
   test('a coefficient and a failure rate say so', () => {
