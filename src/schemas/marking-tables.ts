@@ -70,7 +70,7 @@ export const markingTables = {
     name: 'valueForms',
     row: valueFormRow,
     key: ['id'],
-    references: [source, bodies],
+    references: [source, bodies, types],
     about: 'Values written in figures without a unit.',
   },
   'markings/multipliers.csv': {

@@ -78,6 +78,7 @@ export const valueFormRow = z.strictObject({
   means: text.describe('what the example means'),
   settle: optionalText.describe('how to tell it from its rivals'),
   use,
+  types: idList.describe('types that are marked so whatever their age'),
   ...context,
   ...provenance,
 });

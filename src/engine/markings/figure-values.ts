@@ -89,6 +89,7 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
           settle: form.settle,
           voltsFrom: form.volts_min,
           voltsBeside: form.volts_beside,
+          ofTypes: form.types,
           assumed,
         }),
       ];

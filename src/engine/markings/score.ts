@@ -1,3 +1,4 @@
+import type { TypeId } from '../catalogue.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Parse } from './parse.ts';
 import { isKnown } from './other-marks.ts';
@@ -5,7 +6,7 @@ import { kindOf, said, valueSaid } from './said.ts';
 import { beyondSeriesOf } from './series-places.ts';
 import { madeUp } from './text.ts';
 import type { Slot } from './token.ts';
-import { bodiesOf } from './types-of.ts';
+import { bodiesOf, typesOf } from './types-of.ts';
 import { weights } from './weights.ts';
 
 /** Places that belong to the value, and follow its kind. */
@@ -34,6 +35,28 @@ const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
         (value === undefined || inBody(row, value)) && (volts === undefined || volts <= row.v_max),
     )
   );
+};
+
+/** Old parts of a type are met beyond its usual values, but not so many times beyond. */
+const BEYOND_USUAL = 10;
+
+/** Types that something on the part names. */
+const namedTypes = (lexicon: Lexicon, parse: Parse): readonly TypeId[] =>
+  parse.taken.some(({ meaning }) => meaning.types.length > 0) ? typesOf(lexicon, parse) : [];
+
+/** What the types that are named on a part make of its capacitance, and of how that is written. */
+const typesAgree = (lexicon: Lexicon, parse: Parse): number => {
+  const content = valueSaid(parse);
+  const types = namedTypes(lexicon, parse);
+  const rows = types.flatMap((type) => lexicon.types[type] ?? []);
+  if (content?.says !== 'capacitance' || rows.length === 0) return 0;
+  const { value } = content;
+  const isMet = rows.some(
+    ({ old_c_min: least, old_c_max: most }) =>
+      value >= least / BEYOND_USUAL && value <= most * BEYOND_USUAL,
+  );
+  const isWrittenSo = types.every((type) => parse.value?.meaning.ofTypes?.includes(type));
+  return (isMet ? 0 : weights.outsideTypes) + (isWrittenSo ? weights.formOfTypes : 0);
 };
 
 /** Whether the voltage is lower than parts with such a value have. */
@@ -151,6 +174,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   parse.score +
   (parse.value === undefined ? weights.noValue : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
+  typesAgree(lexicon, parse) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +

@@ -1,4 +1,4 @@
-import type { SourceId } from '../catalogue.ts';
+import type { SourceId, TypeId } from '../catalogue.ts';
 import type { Tolerance } from './reading.ts';
 import type { Scan } from './scan.ts';
 import type { Written } from './series-places.ts';
@@ -36,6 +36,7 @@ export interface Value {
   source: SourceId;
   settle: string;
   voltsFrom?: number;
+  ofTypes?: readonly TypeId[];
   implies?: Tolerance;
   voltsBeside?: boolean;
   toleranceFrom?: number;
@@ -64,6 +65,7 @@ export const valueToken = (made: Value): Token => {
       source: made.source,
       settle: made.settle,
       voltsFrom: made.voltsFrom,
+      ofTypes: made.ofTypes,
       implies: made.implies,
       voltsBeside: made.voltsBeside,
       toleranceFrom: made.toleranceFrom,

@@ -120,6 +120,10 @@ export const weights = {
   noSeries: { bare: -3.5, precise: -2, unit: -0.3 },
   /** The value cannot be had in the body. */
   outsideBody: -3,
+  /** The types that are named on the part are marked so whatever their age. */
+  formOfTypes: 1.5,
+  /** No part of the types that are named on it comes near the value. */
+  outsideTypes: -3,
   /** The tolerance is greater than the value. */
   toleranceAboveValue: -4,
   /** The voltage is lower than parts marked in such a way have. */

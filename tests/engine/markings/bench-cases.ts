@@ -62,6 +62,16 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['MKS4 0.1/250', {}, { c: 100 * n, volts: 250, types: ['pet-metallized'], lost: none }],
   ['FKP1 1000/1250', {}, { c: n, volts: 1250, types: ['pp-film-foil'], lost: none }],
   ['MKP 104K 275VAC X2', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], volts: 275 }],
+  // Metallised film is not made of a few picofarads: whole numbers beside its letters are microfarads.
+  ['MKP 10 250V', {}, { c: 10 * u, volts: 250, types: ['pp-metallized'], lost: none }],
+  ['MKT 22 63V', {}, { c: 22 * u, volts: 63, types: ['pet-metallized'], lost: none }],
+  ['MKP 4 630V', {}, { c: 4 * u, volts: 630, types: ['pp-metallized'], lost: none }],
+  ['MKT 10', {}, { c: 10 * u, types: ['pet-metallized'], lost: none }],
+  // Polystyrene of any age prints plain picofarads, and the code only where it ends in no nought.
+  ['KS 330 63', {}, { c: 330 * p, volts: 63, types: ['ps-film-foil'], lost: none }],
+  ['styroflex 470', {}, { c: 470 * p, types: ['ps-film-foil'], lost: none }],
+  ['KS 331', {}, { c: 330 * p, types: ['ps-film-foil'], lost: none }],
+  ['KS 33', {}, { c: 33 * p, types: ['ps-film-foil'], lost: none }],
   // Thousands apart without a unit, and a value beside its volts.
   ['10 000', {}, { c: 10 * n, lost: none }],
   ['47.000', {}, { c: 47 * n, lost: none }],

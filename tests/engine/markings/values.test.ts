@@ -190,7 +190,7 @@ describe('a value in figures alone', () => {
     const [, large] = figuresAt('47', 0);
     expect(large?.meaning).toMatchObject({
       voltsBeside: true,
-      settle: 'a polar part with a voltage beside it counts in uF',
+      settle: 'a polar part or a film of some size with a voltage beside it counts in uF',
       content: { says: 'capacitance', figures: '47', withUnit: false },
     });
     expect(figuresAt('104', 0)[0]?.meaning.voltsBeside).toBeUndefined();

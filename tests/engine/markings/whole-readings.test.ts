@@ -251,9 +251,9 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       ratedVoltage: exactly(50),
       types: ['al-electrolytic-bipolar'],
       polarity: 'none',
-      // The letters are those of a temperature characteristic too.
-      sure: 'likely',
-      settleBy: ['where and when it was made: BP is bipolar: no polarity, or class 1, 0 ±30 ppm/K'],
+      // The letters are those of a temperature characteristic too, but not on so large a part.
+      sure: 'sure',
+      settleBy: [],
       evidence: [
         ['BP', 0, 'bipolar: no polarity'],
         ['10uF', 3, '10 µF (microfarad)'],

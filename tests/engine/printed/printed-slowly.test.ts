@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readTemperatureCharacteristic } from '../../../src/engine/markings/temperatures.ts';
 import { toleranceOf } from '../../../src/engine/markings/tolerances.ts';
 import { inOrderOfUse } from '../../../src/engine/markings/use.ts';
 import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
@@ -15,6 +16,13 @@ const mantissas = (...names: string[]): number[] => [
   ...new Set(catalogue.series.filter((row) => names.includes(row.series)).map((row) => row.value)),
 ];
 const scaled = (mantissa: number, power: number): number => Number(`${mantissa}e${power}`);
+
+/** Whether parts of such a characteristic come within ten times of the value; a mark of others is rather read otherwise. */
+const isMet = ({ capacitance = NaN, temperatureCharacteristic: code }: PartToPrint): boolean =>
+  code === undefined ||
+  readTemperatureCharacteristic(markings, code)
+    .flatMap(({ types }) => types.flatMap((type) => catalogue.types[type] ?? []))
+    .some((row) => capacitance >= row.old_c_min / 10 && capacitance <= row.old_c_max * 10);
 
 const anyPart = fc
   .record({
@@ -41,7 +49,8 @@ const anyPart = fc
       Object.fromEntries(
         Object.entries(part).filter(([, value]) => value !== undefined),
       ) as PartToPrint,
-  );
+  )
+  .filter(isMet);
 
 /** Reads a way on a body; a usual one must come first, others be among the readings. */
 const holdsOn = (part: PartToPrint, way: Way, body: string): void => {

@@ -76,7 +76,7 @@ describe('a capacitance in figures alone', () => {
     expect(printed({ capacitance: farads }, ['plain'])).toEqual(plain);
   });
 
-  test('in microfarads in full is of polar parts', () => {
+  test('in microfarads in full is of polar parts and large films', () => {
     expect(printed({ capacitance: 47 * uF }, ['four-figures'])).toEqual([
       ['4705', 'other', '470 and 5 noughts, in pF'],
     ]);
@@ -84,7 +84,7 @@ describe('a capacitance in figures alone', () => {
       '47',
       'rare',
       'µF as it stands',
-      'aluminium,tantalum,paper',
+      'aluminium,tantalum,paper,film',
     ]);
     expect(printed({ capacitance: 470 * uF }, ['plain'])).toContainEqual([
       '470',
