@@ -7,6 +7,7 @@ import { isAsWritten, isCyrillic, isFigure, isLetter, madeUp, othersAt } from '.
 import type { Token } from './token.ts';
 import type { Quantity } from './value-token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
+import { areVoltsBehind } from './volts-at.ts';
 import { weightOf, weights } from './weights.ts';
 
 interface LetterForm {
@@ -93,11 +94,27 @@ const insideAt = (scan: Scan, at: number): LetterForm[] => {
   );
 };
 
+const FIGURES = /\d*/y;
+
+/**
+ * Whether a letter parts a value from the volts beside it, as in `22µ35`: with the letter for its
+ * point the value would be one that no series has.
+ */
+const partsFromVolts = (scan: Scan, { digits }: { digits: string }, at: number): boolean => {
+  FIGURES.lastIndex = at;
+  const behind = FIGURES.exec(scan.marking.text)?.[0] ?? '';
+  return areVoltsBehind(scan, at) && !scan.lexicon.places.has(significant(digits + behind));
+};
+
 /** Every way to see a letter behind figures as their unit. */
 const behindAt = (scan: Scan, at: number): LetterForm[] =>
   writtenAt(scan, at)
-    .filter((number) => isReadable(number))
-    .filter((number) => !number.grouped && !isFigure(scan.marking.text.charAt(number.end + 1)))
+    .filter((number) => isReadable(number) && !number.grouped)
+    .filter(
+      (number) =>
+        !isFigure(scan.marking.text.charAt(number.end + 1)) ||
+        partsFromVolts(scan, number, number.end + 1),
+    )
     .flatMap((number) =>
       lettersAt(scan, number.end)
         .filter((letter) => isReadable(number, letter))

@@ -15,7 +15,7 @@ import type { TemperatureCodes } from './temperature-tokens.ts';
 import { taperItems } from './tapers.ts';
 import { temperatureCodesOf, temperatureItems } from './temperature-tokens.ts';
 import { toleranceItems } from './tolerances.ts';
-import type { LookAlikes } from './text.ts';
+import { isCyrillic, type LookAlikes } from './text.ts';
 import type { ValueRows } from './value-rows.ts';
 import { valueRowsOf } from './value-rows.ts';
 import { voltageCodeItems } from './voltage-codes.ts';
@@ -41,6 +41,8 @@ interface Compiled {
   lookAlikes: (origin: string | undefined) => LookAlikes;
   /** Voltages that parts are usually made for, V. */
   usualVolts: ReadonlySet<number>;
+  /** Class 1 codes as they look in Latin letters, such as the `M750` that is Cyrillic. */
+  slopesInLatin: ReadonlySet<string>;
   /** Letters that are a unit wherever they stand. */
   unitLetters: ReadonlySet<string>;
 }
@@ -140,6 +142,18 @@ const lookAlikesOf = ({ lookAlikes: rows }: MarkingTables): Compiled['lookAlikes
   };
 };
 
+/** The codes of class 1 with each Cyrillic letter as one types it who has none. */
+const slopesInLatin = ({ class1Codes, lookAlikes }: MarkingTables): ReadonlySet<string> => {
+  const latin = new Map(
+    lookAlikes
+      .filter(({ written, taken_as: as }) => isCyrillic(as) && !isCyrillic(written))
+      .map(({ written, taken_as: as }) => [as, written]),
+  );
+  return new Set(
+    class1Codes.map(({ code }) => [...code].map((one) => latin.get(one) ?? one).join('')),
+  );
+};
+
 const compile = ({ markings: tables, series, types }: Tables): Compiled => {
   const bodies = bodyNamesOf(tables);
   const origins = namesFrom(originsOf(tables));
@@ -164,6 +178,7 @@ const compile = ({ markings: tables, series, types }: Tables): Compiled => {
     usualVolts: new Set(
       tables.voltageCodes.filter((row) => row.scheme === 'figures').map((row) => row.volts_min),
     ),
+    slopesInLatin: slopesInLatin(tables),
     unitLetters: unitLettersOf(tables),
   };
 };

@@ -149,7 +149,7 @@ interface Unit {
   source: string;
 }
 
-const listToken = (at: number, list: List, unit: Unit): Token => {
+const listToken = (at: number, list: List, unit: Unit, voltsBeside = false): Token => {
   const values = list.numbers.map(({ value }) => times(value, unit.factor));
   const symbols = list.numbers.map(({ symbol }) => symbol);
   const named = values.map((value, index) => {
@@ -167,6 +167,7 @@ const listToken = (at: number, list: List, unit: Unit): Token => {
       types: [],
       means: () => `${values.length} sections: ${named.join(' and ')}${unit.name}`,
       source: unit.source,
+      voltsBeside,
     },
     weight: unit.weight,
     needs: [],
@@ -221,16 +222,19 @@ const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
       }),
     )
     .map((form) => {
-      const use = list.sign === 'stroke' ? 'rare' : form.use;
-      return listToken(at, list, {
+      // What a stroke parts is mostly something else, unless volts of its own stand beside it.
+      const isStroke = list.sign === 'stroke';
+      const unit = {
         factor: form.unit_f,
         name: '',
         end: list.end,
-        weight: weightOf(weights.value, use) + listWeight(scan, list, false),
+        weight:
+          weightOf(weights.value, isStroke ? 'rare' : form.use) + listWeight(scan, list, false),
         bodies: form.bodyBits,
         origins: form.originBits,
         source: form.source,
-      });
+      };
+      return listToken(at, list, unit, isStroke);
     });
 
 /** Trimmers reach no further, F, and their range is as wide as this at least. */

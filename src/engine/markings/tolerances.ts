@@ -8,6 +8,7 @@ import { isBlank, isFigure, isLetter, madeUp } from './text.ts';
 import type { ElsewhereTolerance, Meaning, Need, Token, Use } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
+import { areVoltsBehind } from './volts-at.ts';
 import type { FoundWord } from './word-tree.ts';
 
 type ToleranceRow = MarkingTables['toleranceLetters'][number];
@@ -62,12 +63,18 @@ export const readToleranceLetter = (
 
 const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
 const AFTER_RATING: readonly Need[] = ['after-rating', 'whole-word'];
+const BEFORE_VOLTS: readonly Need[] = ['after-value'];
 const TOUCHING: readonly Need[] = ['touching-value'];
 
-/** What a tolerance letter must have about it, behind a gap or without one. */
-const toleranceNeeds = (gap: boolean, met: ToleranceRow['met']): readonly Need[] => {
+/** What a tolerance letter must have about it, behind a gap or without one; volts may touch a common one. */
+const toleranceNeeds = (
+  gap: boolean,
+  met: ToleranceRow['met'],
+  beforeVolts: boolean,
+): readonly Need[] => {
   if (!gap) return TOUCHING;
-  return met === 'often' ? AFTER_RATING : AFTER_GAP;
+  if (met !== 'often') return AFTER_GAP;
+  return beforeVolts ? BEFORE_VOLTS : AFTER_RATING;
 };
 
 /** What a letter adds that cannot be read, by how often it is met. */
@@ -154,7 +161,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         (isUnitOfValue(scan, row, at, found.end) ? weights.toleranceForUnit : 0) +
         (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
         found.cost,
-      needs: toleranceNeeds(gap, row.met),
+      needs: toleranceNeeds(gap, row.met, areVoltsBehind(scan, found.end)),
       assumed: found.assumed,
     };
   };

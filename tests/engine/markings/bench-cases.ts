@@ -72,6 +72,21 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['styroflex 470', {}, { c: 470 * p, types: ['ps-film-foil'], lost: none }],
   ['KS 331', {}, { c: 330 * p, types: ['ps-film-foil'], lost: none }],
   ['KS 33', {}, { c: 33 * p, types: ['ps-film-foil'], lost: none }],
+  // A tolerance letter with its volts at once behind it, and a unit with them.
+  ['15n K250', {}, { c: 15 * n, tolerance: [0.1, 0.1, 'fraction'], volts: 250, lost: none }],
+  ['0.1 J400', {}, { c: 100 * n, tolerance: [0.05, 0.05, 'fraction'], volts: 400, lost: none }],
+  ['1u0 K63', {}, { c: u, tolerance: [0.1, 0.1, 'fraction'], volts: 63, lost: none }],
+  // A Soviet temperature code in Latin letters is no tolerance with its volts.
+  ['1n M750', {}, { c: n, lost: ['M750'] }],
+  ['22u35', {}, { c: 22 * u, volts: 35, lost: none }],
+  ['10µ16', {}, { c: 10 * u, volts: 16, lost: none }],
+  ['10µ35V', {}, { c: 10 * u, volts: 35, lost: none }],
+  ['1u6', {}, { c: 1.6 * u }],
+  ['4µ7', {}, { c: 4.7 * u }],
+  // Two like numbers with a stroke and the volts of a supply are the sections of a can.
+  ['32-32 350V', {}, { sections: [32 * u, 32 * u], lost: none }],
+  ['16-16 450', {}, { sections: [16 * u, 16 * u], lost: none }],
+  ['50/50 300V', {}, { sections: [50 * u, 50 * u], lost: none }],
   // Thousands apart without a unit, and a value beside its volts.
   ['10 000', {}, { c: 10 * n, lost: none }],
   ['47.000', {}, { c: 47 * n, lost: none }],
