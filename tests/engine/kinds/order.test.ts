@@ -55,6 +55,14 @@ describe('of types that serve alike', () => {
     expect(first({ a, b })).toEqual(order);
   });
 
+  // 12 kΩ, which is all that a has near 10 kΩ, is nearly a tenth of a decade away.
+  it('the one that is made nearer to the old value stands first, whichever it is', () => {
+    const near = {};
+    const far = { value_min: 11e3 };
+    expect(first({ a: far, b: near })).toEqual(['b', 'a']);
+    expect(first({ a: near, b: far })).toEqual(['a', 'b']);
+  });
+
   it('the one that is stocked widely stands first', () => {
     expect(first({ a: {}, b: {} }, { a: { market: 'niche' } })).toEqual(['b', 'a']);
     expect(first({ a: {}, b: {} }, { b: { market: 'niche' } })).toEqual(['a', 'b']);
