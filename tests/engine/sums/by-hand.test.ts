@@ -149,6 +149,19 @@ const rows: Row[] = [
     { order: 'second-linkwitz', r: '8', f: '1k' },
     { capacitance: 9.9472e-6, inductance: 2.5465e-3 },
   ],
+  [
+    // Equal parts: 1/(2π × 10 kΩ × 15.9155 nF) is 1 kHz; two decades off it is 80 dB down.
+    'a high pass far below its frequency',
+    'second-order-filter',
+    { kind: 'high', r1: '10k', r2: '10k', c1: '15.9155 nF', c2: '15.9155 nF', f: '10' },
+    { frequency: 1000, level: -80 },
+  ],
+  [
+    'a low pass far above it',
+    'second-order-filter',
+    { kind: 'low', r1: '10k', r2: '10k', c1: '15.9155 nF', c2: '15.9155 nF', f: '100k' },
+    { frequency: 1000, level: -80 },
+  ],
   ['no old value', 'rc-timing', {}, { timeMoved: undefined, pitchMoved: undefined }],
 ];
 
@@ -366,6 +379,7 @@ describe('what a curve is held against, and how far it goes', () => {
   test.each([
     ['10 nF at 75 V/µs are 0.75 A', 'pulse-edge', { c: '10 nF', rating: '75 V/µs' }, [0.75]],
     ['the energy of the sheet', 'resistor-pulse', { most: '2 J' }, [2]],
+    ['ten kelvin of own heat', 'ripple-heating', {}, [10]],
     ['none where the sheet says none', 'resistor-pulse', {}, []],
     ['the limit of the regulator', 'regulator-dump', {}, [1]],
     ['half the power is 3.01 dB less', 'coupling-corner', {}, [-3.01]],

@@ -4,8 +4,8 @@ import { readEquation } from '../../../src/components/equation-tree.ts';
 import { namesIn } from '../../../src/components/equation-values.ts';
 import { runSum } from '../../../src/engine/index.ts';
 import { allSums } from '../../../src/engine/sums/index.ts';
-import { readInputs } from '../../../src/engine/sums/read-inputs.ts';
-import { spanOf } from '../../../src/engine/sums/span.ts';
+import { optionsOf, readInputs } from '../../../src/engine/sums/read-inputs.ts';
+import { spanOf, typicalOf } from '../../../src/engine/sums/span.ts';
 import type { Sum } from '../../../src/engine/sums/sum.ts';
 
 const catalogue = loadCatalogue();
@@ -13,6 +13,24 @@ const factsOf = (sum: Sum): unknown => {
   const facts: unknown = sum.facts?.(catalogue);
   // As a browser gets them.
   return facts === undefined ? undefined : JSON.parse(JSON.stringify(facts));
+};
+
+/** Those that hold for every choice, with the optional fields left empty and with all of them filled. */
+const equationsOf = (sum: Sum): string[] => {
+  const facts = factsOf(sum);
+  const fields = Object.entries(sum.inputs);
+  const chosen = fields.flatMap(([key, input]) =>
+    input.kind === 'choice' ? optionsOf(input, facts).map(({ id }) => ({ [key]: id })) : [],
+  );
+  const filled = Object.fromEntries(
+    fields.flatMap(([key, input]) =>
+      input.kind === 'quantity' && input.optional ? [[key, input.highest] as const] : [],
+    ),
+  );
+  return [{}, ...chosen].flatMap((texts) => {
+    const values = typicalOf(readInputs(sum, facts, texts).given);
+    return [values, { ...values, ...filled }].flatMap((one) => sum.equationsFor?.(one) ?? []);
+  });
 };
 
 const CONSTANTS = ['pi', 'k'];
@@ -51,7 +69,7 @@ describe.each(allSums.map((sum) => [sum.id, sum] as const))('%s', (_, sum) => {
       ),
       ...Object.values(sum.outputs).flatMap(({ symbol }) => symbol ?? []),
     ]);
-    for (const equation of sum.equations) {
+    for (const equation of [...sum.equations, ...equationsOf(sum)]) {
       const tree = readEquation(equation);
       expect(tree, equation).toBeDefined();
       const unknown = tree === undefined ? [] : namesIn(tree).filter((one) => !declared.has(one));
