@@ -72,6 +72,8 @@ describe('the name that was meant', () => {
     ['four are another name', 'pXXXX', ['paper'], undefined],
     ['a tail of four letters', 'paper', ['paper-can'], undefined],
     ['a head of four letters', 'oil-paper', ['paper'], undefined],
+    ['letters before it count as those within', 'paper', ['x-paper', 'papers'], 'papers'],
+    ['so do letters behind it', 'paper', ['paperxx', 'papor'], 'papor'],
     ['the nearest of several, wherever it stands', 'paper', ['pap', 'papers', 'caper'], 'papers'],
     ['the nearer that comes later', 'paper', ['pap', 'pape'], 'pape'],
     ['the first of two that are as near', 'paper', ['caper', 'taper'], 'caper'],
