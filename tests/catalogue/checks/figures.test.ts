@@ -249,6 +249,12 @@ testRule('disagreement', disagreement, [
     ],
   },
   {
+    // A thousandth of its span would be an ohm, beside which both are next to nothing.
+    what: 'near zero of a property that is drawn in decades',
+    tables: explained('a,esr,ohm,known,used,,0.01,,', 'a,esr,ohm,known,used,,0.1,,'),
+    faults: [{ at: 'figures.csv:3:disagreement', says: ['10 times away'] }],
+  },
+  {
     // A thousandth of a kiloohm is 1 ohm: 0.1 and 2 ohm are 1 + 1.9 / 1 = 2.9 apart.
     what: 'near zero of a property that is in another unit than SI',
     tables: explained('a,loss,ohm,known,used,,0.1,,', 'a,loss,ohm,known,used,,2,,'),

@@ -275,7 +275,7 @@ testRule('unit-kind', unitKind, [
         'unheard,ohm',
       ],
     },
-    faults: [{ at: 'figures.csv:3:unit', says: ['than esr has', 'ohm or kohm'] }],
+    faults: [{ at: 'figures.csv:3:unit', says: ['than esr has', '; ohm or kohm; '] }],
   },
   {
     what: 'the same of other kinds of part',
@@ -284,7 +284,7 @@ testRule('unit-kind', unitKind, [
       'kinds/properties.csv': ['id,unit', 'noise,V'],
       'kinds/figures-by-value.csv': ['property,unit', 'noise,ohm', 'noise,mV'],
     },
-    faults: [{ at: 'kinds/figures-by-value.csv:2:unit', says: ['V or mV'] }],
+    faults: [{ at: 'kinds/figures-by-value.csv:2:unit', says: ['; V or mV; '] }],
   },
 ]);
 

@@ -27,7 +27,7 @@ const rowsOf = (series: Record<string, number[]>): string[] => [
 /** What the rule finds in rows, but for series that are not there at all. */
 const found = (rows: readonly string[]): [number, number, string][] =>
   inReadingOrder(eSeries.check(madeTables({ 'e-series.csv': rows })))
-    .filter(({ line }) => line > 1)
+    .filter(({ file, line }) => file === 'e-series.csv' && line > 1)
     .map(({ line, column, expected }) => [line, column, expected]);
 
 describe('series of preferred values', () => {
