@@ -3,8 +3,18 @@ import { significant } from './numbers.ts';
 import type { Scan } from './scan.ts';
 import { figuresAt, unitsFoundAt, writtenAt } from './scan.ts';
 import type { Assumed } from './text.ts';
-import { isAsWritten, isCyrillic, isFigure, isLetter, madeUp, othersAt } from './text.ts';
+import {
+  isAsWritten,
+  isCyrillic,
+  isFigure,
+  isLetter,
+  madeUp,
+  othersAt,
+  skipBlanks,
+  wordEnds,
+} from './text.ts';
 import type { Token } from './token.ts';
+import type { PointLetterRow } from './value-rows.ts';
 import type { Quantity } from './value-token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { areVoltsBehind } from './volts-at.ts';
@@ -18,6 +28,10 @@ interface LetterForm {
   end: number;
   value: number;
   figures: string;
+  /** How many figures are written, noughts at either end counted. */
+  written: number;
+  /** Whether a gap parts the letter from the figures. */
+  apart: boolean;
   assumed: readonly Assumed[];
   cost: number;
 }
@@ -87,6 +101,8 @@ const insideAt = (scan: Scan, at: number): LetterForm[] => {
             end: after.end,
             value: Number(`${before.digits === '' ? '0' : before.digits}.${after.digits}`),
             figures: significant(before.digits + after.digits),
+            written: before.digits.length + after.digits.length,
+            apart: false,
             assumed: [...before.assumed, ...letter.assumed, ...after.assumed],
             cost: before.cost + letter.cost + after.cost,
           })),
@@ -115,20 +131,25 @@ const behindAt = (scan: Scan, at: number): LetterForm[] =>
         !isFigure(scan.marking.text.charAt(number.end + 1)) ||
         partsFromVolts(scan, number, number.end + 1),
     )
-    .flatMap((number) =>
-      lettersAt(scan, number.end)
+    .flatMap((number) => {
+      const start = skipBlanks(scan.marking, number.end);
+      const apart = start > number.end;
+      return lettersAt(scan, start)
         .filter((letter) => isReadable(number, letter))
+        .filter(() => !apart || wordEnds(scan.marking, start + 1))
         .map((letter): LetterForm => ({
           place: 'end',
           letter: letter.letter,
           nought: false,
-          end: number.end + 1,
+          end: start + 1,
           value: number.value,
           figures: number.figures,
+          written: number.digits.length,
+          apart,
           assumed: [...number.assumed, ...letter.assumed],
-          cost: number.cost + letter.cost,
-        })),
-    );
+          cost: number.cost + letter.cost + (apart ? weights.gap : 0),
+        }));
+    });
 
 /** Whether a unit in full follows where a letter alone was seen, as in `47nF`. */
 const unitFollows = (scan: Scan, at: number): boolean =>
@@ -146,43 +167,64 @@ const isOfResistor = (
   quantity === 'capacitance' &&
   (points.get(letter) ?? []).some((row) => row.quantity === 'resistance');
 
+/** Figures about a letter of parts that are precise to a per cent or two. */
+const PRECISE_FIGURES = 3;
+
+/** Whether as many figures stand about a letter as precise parts have, as in `1R00`. */
+const hasPreciseFigures = ({ place, written }: LetterForm): boolean =>
+  place !== 'end' && written >= PRECISE_FIGURES;
+
+const mayBeTolerance = ({ lexicon }: Scan, { letter }: PointLetterRow): boolean =>
+  lexicon.tables.toleranceLetters.some((row) => row.letter === letter);
+
 /** Values in which a letter stands for the decimal point. */
 export const letterValuesAt = (scan: Scan, at: number): Token[] => {
   const { points } = scan.lexicon.values;
   return [...insideAt(scan, at), ...behindAt(scan, at)]
     .filter((form) => form.figures !== '')
     .filter((form) => form.place !== 'end' || !unitFollows(scan, form.end - 1))
-    .flatMap((form) =>
-      (points.get(form.letter) ?? [])
-        .filter((row) => row.places.includes(form.place))
-        .filter((row) => form.value >= row.number_min && form.value <= row.number_max)
-        .flatMap((row): Token[] => {
-          const written = row.precise ? 'precise' : 'bare';
-          const added = figuresWeight(scan, form.figures, written, form.assumed);
-          if (added === undefined) return [];
-          return [
-            valueToken({
-              at,
-              end: form.end,
-              quantity: row.quantity,
-              value: times(form.value, row.factor),
-              figures: form.figures,
-              weight:
-                weightOf(weights.value, row.use) +
-                (row.quantity === 'resistance' && (form.place === 'end' || row.tells_kind)
-                  ? weights.letterOfOhms
-                  : 0) +
-                (isOfResistor(points, form, row.quantity) ? weights.noughtBeforeLetter : 0) +
-                added +
-                form.cost,
-              bodies: row.bodyBits,
-              origins: row.originBits,
-              source: row.source,
-              settle: row.settle,
-              tellsKind: row.tells_kind && form.assumed.length === 0,
-              assumed: form.assumed,
-            }),
-          ];
-        }),
-    );
+    .flatMap((form) => {
+      const rows = points.get(form.letter) ?? [];
+      const mayBeOhms = rows.some(({ quantity }) => quantity === 'resistance');
+      return (
+        rows
+          .filter((row) => row.places.includes(form.place))
+          // A letter of a tolerance behind a gap is that of a capacitor, and the unit of a resistor.
+          .filter(
+            (row) => !form.apart || row.quantity === 'resistance' || !mayBeTolerance(scan, row),
+          )
+          .filter((row) => form.value >= row.number_min && form.value <= row.number_max)
+          .flatMap((row): Token[] => {
+            const ofResistor = row.quantity === 'resistance';
+            const precise = hasPreciseFigures(form);
+            const written = row.precise || (precise && ofResistor) ? 'precise' : 'bare';
+            const added = figuresWeight(scan, form.figures, written, form.assumed);
+            if (added === undefined) return [];
+            return [
+              valueToken({
+                at,
+                end: form.end,
+                quantity: row.quantity,
+                value: times(form.value, row.factor),
+                figures: form.figures,
+                weight:
+                  weightOf(weights.value, row.use) +
+                  (ofResistor && (form.place === 'end' || row.tells_kind)
+                    ? weights.letterOfOhms
+                    : 0) +
+                  (isOfResistor(points, form, row.quantity) ? weights.noughtBeforeLetter : 0) +
+                  (precise && mayBeOhms && !ofResistor ? weights.preciseFigures : 0) +
+                  added +
+                  form.cost,
+                bodies: row.bodyBits,
+                origins: row.originBits,
+                source: row.source,
+                settle: row.settle,
+                tellsKind: (row.tells_kind || (precise && ofResistor)) && form.assumed.length === 0,
+                assumed: form.assumed,
+              }),
+            ];
+          })
+      );
+    });
 };

@@ -13,6 +13,8 @@ export const weights = {
   writtenTolerance: 2.5,
   /** A nought before a letter that resistors have for a point, as in `0R22`. */
   noughtBeforeLetter: -2,
+  /** A capacitance with three figures about a letter that resistors have too, as in `1R00`. */
+  preciseFigures: -2.5,
   /** A tolerance letter that is rather the unit of the value before it. */
   toleranceForUnit: -2.5,
   /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */

@@ -19,6 +19,7 @@ const {
   completedTo,
   letterOfOhms: ohms,
   noughtBeforeLetter,
+  preciseFigures,
 } = weights;
 
 const figuresAt = (text: string, at: number, hints: Hints = {}): Token[] =>
@@ -231,8 +232,8 @@ describe('a value with a letter for its point or unit', () => {
     [
       '0R22',
       [
-        [4, '0.22 pF', rare + coarse + noughtBeforeLetter],
-        [4, '220 nF', other + coarse + noughtBeforeLetter],
+        [4, '0.22 pF', rare + coarse + noughtBeforeLetter + preciseFigures],
+        [4, '220 nF', other + coarse + noughtBeforeLetter + preciseFigures],
         [4, '220 mΩ', usual + coarse],
       ],
     ],
@@ -254,7 +255,7 @@ describe('a value with a letter for its point or unit', () => {
     [
       '4K73',
       [
-        [4, '4.73 nF', usual + noSeries.bare],
+        [4, '4.73 nF', usual + noSeries.bare + preciseFigures],
         [4, '4.73 kΩ', usual + noSeries.precise + ohms],
       ],
     ],
