@@ -1,8 +1,8 @@
 import type { Scan } from './scan.ts';
 import { unitsFoundAt, writtenAt } from './scan.ts';
 import { say } from './say.ts';
-import { isLetter, skipBlanks } from './text.ts';
-import type { Token } from './token.ts';
+import { isFigure, isLetter, skipBlanks } from './text.ts';
+import type { Token, Use } from './token.ts';
 import { figuresWeight, times } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
 
@@ -31,17 +31,59 @@ const PLUS = '+&';
 const STROKES = '/-–';
 const TIMES = 'xX×';
 
-const unitAt = (scan: Scan, at: number) => {
+/** A unit behind sections, in full or as a letter, and where it ends. */
+interface FoundUnit {
+  factor: number;
+  name: string;
+  use: Use;
+  bodies: number;
+  origins: number;
+  source: string;
+  end: number;
+}
+
+/** A unit in full; the longest where several begin alike. */
+const fullUnitAt = (scan: Scan, at: number): FoundUnit[] => {
   const units = unitsFoundAt(scan, at).flatMap(({ item, end, sameCase, assumed }) =>
     item.row.quantity === 'capacitance' &&
     assumed.length === 0 &&
     (sameCase || !item.row.exact_case) &&
     !isLetter(scan.marking.text.charAt(end))
-      ? [{ item, end }]
+      ? [
+          {
+            ...item.row,
+            name: ` (${item.row.name})`,
+            bodies: item.bodies,
+            origins: item.origins,
+            end,
+          },
+        ]
       : [],
   );
   const longest = Math.max(...units.map(({ end }) => end));
   return units.filter(({ end }) => end === longest);
+};
+
+/** A letter for the unit, as in `50µ+50µ`. */
+const letterUnitAt = ({ lexicon, marking: { text } }: Scan, at: number): FoundUnit[] => {
+  if (isLetter(text.charAt(at + 1)) || isFigure(text.charAt(at + 1))) return [];
+  return (lexicon.values.points.get(text.charAt(at)) ?? [])
+    .filter(
+      ({ quantity, use, places }) =>
+        quantity === 'capacitance' && use === 'usual' && places.includes('end'),
+    )
+    .map((row) => ({
+      ...row,
+      name: '',
+      bodies: row.bodyBits,
+      origins: row.originBits,
+      end: at + 1,
+    }));
+};
+
+const unitAt = (scan: Scan, at: number): FoundUnit[] => {
+  const full = fullUnitAt(scan, at);
+  return full.length > 0 ? full : letterUnitAt(scan, at);
 };
 
 /** Index after a unit of capacitance, or the same index where there is none. */
@@ -139,14 +181,9 @@ const listWeight = (scan: Scan, list: List, withUnit: boolean): number => {
   return sum / list.numbers.length;
 };
 
-interface Unit {
-  factor: number;
-  name: string;
-  end: number;
+/** A unit of sections, with how readily the list with it is believed. */
+interface Unit extends Omit<FoundUnit, 'use'> {
   weight: number;
-  bodies: number;
-  origins: number;
-  source: string;
 }
 
 const listToken = (at: number, list: List, unit: Unit, voltsBeside = false): Token => {
@@ -267,20 +304,15 @@ export const sectionsAt = (scan: Scan, at: number): Token[] => {
   return lists.flatMap((list) => {
     const units = unitAt(scan, skipBlanks(scan.marking, list.end));
     if (units.length === 0) return [...bareListsAt(scan, at, list), ...bareRangeAt(scan, at, list)];
-    return units.flatMap(({ item, end }): Token[] => {
+    return units.flatMap((found): Token[] => {
       const unit: Unit = {
-        factor: item.row.factor,
-        name: ` (${item.row.name})`,
-        end,
+        ...found,
         weight:
-          weightOf(weights.valueWithUnit, item.row.use) +
+          weightOf(weights.valueWithUnit, found.use) +
           weights.sections +
-          (item.row.factor < SMALL_UNIT ? weights.range : listWeight(scan, list, true)),
-        bodies: item.bodies,
-        origins: item.origins,
-        source: item.row.source,
+          (found.factor < SMALL_UNIT ? weights.range : listWeight(scan, list, true)),
       };
-      return item.row.factor < SMALL_UNIT && list.sign === 'stroke'
+      return found.factor < SMALL_UNIT && list.sign === 'stroke'
         ? rangeToken(scan, at, list, unit)
         : [listToken(at, list, unit)];
     });

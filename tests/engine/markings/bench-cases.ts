@@ -99,6 +99,10 @@ export const benchCases: [string, Hints, Wanted][] = [
   // Two like numbers with a stroke and the volts of a supply are the sections of a can.
   ['32-32 350V', {}, { sections: [32 * u, 32 * u], lost: none }],
   ['16-16 450', {}, { sections: [16 * u, 16 * u], lost: none }],
+  ['50µ+50µ 350V', {}, { sections: [50 * u, 50 * u], volts: 350, lost: none }],
+  ['32+32u 350', {}, { sections: [32 * u, 32 * u], volts: 350, lost: none }],
+  ['2x50u 350', {}, { sections: [50 * u, 50 * u], volts: 350, lost: none }],
+  ['8u-8u 450V', {}, { sections: [8 * u, 8 * u], volts: 450, lost: none }],
   ['50/50 300V', {}, { sections: [50 * u, 50 * u], lost: none }],
   // Thousands apart without a unit, and a value beside its volts.
   ['10 000', {}, { c: 10 * n, lost: none }],
