@@ -63,6 +63,20 @@ describe('of types that serve alike', () => {
     expect(first({ a: near, b: far })).toEqual(['a', 'b']);
   });
 
+  it('even where nothing that is demanded goes by the value', () => {
+    const steady = ['availability', 'temperature'];
+    const made = withTypes({ a: { value_min: 11e3 }, b: {} });
+    const bare = {
+      ...made,
+      demands: made.demands.filter((one) => steady.includes(one.finding)),
+    };
+    const order = (original: Parameters<typeof findKindStandIns>[1]['original']): string[] =>
+      findKindStandIns(bare, { ...request, original }).map(({ candidate }) => candidate.type);
+    expect(order(request.original)).toEqual(['b', 'a']);
+    // For an old part of 12 kΩ it is the other way round.
+    expect(order({ type: 'b', value: exactly(12e3) })).toEqual(['a', 'b']);
+  });
+
   it('the one that is stocked widely stands first', () => {
     expect(first({ a: {}, b: {} }, { a: { market: 'niche' } })).toEqual(['b', 'a']);
     expect(first({ a: {}, b: {} }, { b: { market: 'niche' } })).toEqual(['a', 'b']);
@@ -71,6 +85,26 @@ describe('of types that serve alike', () => {
   it('what cannot be bought, or is of another kind, is left out', () => {
     expect(first({ a: {}, b: {} }, { a: { market: 'old-stock' } })).toEqual(['b']);
     expect(first({ a: {}, b: {} }, { a: { kind: 'another' } })).toEqual(['b']);
+  });
+});
+
+describe('of the parts of one type and value', () => {
+  const offered = withTypes(
+    { a: { tolerances: ['20', '5'] }, b: {} },
+    { b: { market: 'old-stock' } },
+  );
+  const within = (limit: number): number | undefined => {
+    const demands = offered.demands
+      .filter(({ finding }) => finding === 'part-tolerance')
+      .map((one) => ({ ...one, weight: 'mild' as const, limit }));
+    const [best] = findKindStandIns({ ...offered, demands }, request);
+    return best?.candidate.tolerance?.plus;
+  };
+
+  it('the first that serves is taken, and otherwise the one that falls less short', () => {
+    // A fifth and a twentieth are both within 20 %; a hundredth is asked in vain of either.
+    expect(within(20)).toBe(0.2);
+    expect(within(1)).toBe(0.05);
   });
 });
 
