@@ -209,6 +209,53 @@ const CASES: readonly [string, Figures, Numbers, Three | number, readonly string
     { 'load-max': 2 },
   ],
   ['same-idss', { idss: 4 }, {}, 2, ['4 A instead of 2 A'], { idss: 2 }],
+  ['seat-height', { 'seat-height': 0.005 }, {}, 0.005, ['5 mm']],
+  ['contact', { 'contact-resistance': 0.02 }, {}, 0.02, ['20 mΩ']],
+  ['built-in-capacitor', { 'built-in-capacitor': 1e-7 }, {}, 1e-7, ['100 nF']],
+  ['output-esr', { 'output-esr-min': 0.1 }, {}, 0.1, ['100 mΩ']],
+  [
+    'output-esr-most',
+    { 'output-esr-max': [1, 2, 4] },
+    { 'output-esr': 2 },
+    [0.5, 1, 2],
+    ['2 Ω of 1–4 Ω'],
+  ],
+  ['discharge', { 'discharge-safe': 1e-5 }, { 'output-capacitor': 2e-5 }, 2, ['20 µF of 10 µF']],
+  [
+    'output-capacitor',
+    { 'output-capacitor-min': 1e-6 },
+    { 'output-capacitor': 1e-5 },
+    10,
+    ['10 µF of 1 µF'],
+  ],
+  ['difference-limit', { 'input-max': 40 }, { 'headroom-high': 20 }, 0.5, ['20 V of 40 V']],
+  ['same-stages', { stages: 6 }, {}, 0.75, ['6 instead of 8'], { stages: 8 }],
+  ['same-rows', { 'row-pitch': 0.01 }, {}, 0.5, ['10 mm instead of 20 mm'], { 'row-pitch': 0.02 }],
+  ['same-pitch', { 'pin-pitch': 0.001 }, {}, 0.5, ['1 mm instead of 2 mm'], { 'pin-pitch': 0.002 }],
+  [
+    'same-current',
+    { 'forward-current': 3 },
+    {},
+    3,
+    ['3 A instead of 1 A'],
+    { 'forward-current': 1 },
+  ],
+  [
+    'same-collector-current',
+    { 'current-max': 4 },
+    {},
+    2,
+    ['4 A instead of 2 A'],
+    { 'current-max': 2 },
+  ],
+  [
+    'same-transconductance',
+    { transconductance: 0.004 },
+    {},
+    2,
+    ['4 mS instead of 2 mS'],
+    { transconductance: 0.002 },
+  ],
   // The spread of both is the same.
   ['same-output', { 'output-voltage': [4.5, 5, 5.5] }, {}, 1, ['5'], { 'output-voltage': 5 }],
 ];
@@ -250,6 +297,34 @@ describe('a finding about a device', () => {
   it('takes every figure that it needs, or says which is missing', () => {
     const { outcome } = tryOut('dc-error', { offset: 1e-3, 'fet-input': 0 }, {});
     expect(outcome).toEqual({ status: 'unknown', missing: ['bias-current'] });
+  });
+
+  it('rests on all figures of both parts where two resistors set the output', () => {
+    const divider = { 'divider-lower': 250, 'divider-upper': 750 };
+    const figures = { reference: 1.25, 'adjust-current': 0 };
+    const { outcome } = tryOut('set-output', figures, divider, figures);
+    expect(outcome).toMatchObject({
+      properties: ['reference', 'adjust-current'],
+      sources: ['sheet-of-tried', 'sheet-of-old'],
+      bases: ['published', 'published', 'published', 'published'],
+    });
+    for (const lacking of [{ reference: 1.25 }, { 'adjust-current': 0 }]) {
+      const missing = { status: 'unknown', missing: ['reference', 'adjust-current'] };
+      expect(tryOut('set-output', lacking, divider, figures).outcome).toEqual(missing);
+      expect(tryOut('set-output', figures, divider, lacking).outcome).toEqual(missing);
+    }
+  });
+
+  it('rests on both parts where they are compared', () => {
+    const { outcome } = tryOut('same-load', { 'load-max': 1 }, {}, { 'load-max': 2 });
+    expect(outcome).toMatchObject({
+      properties: ['load-max'],
+      sources: ['sheet-of-tried', 'sheet-of-old'],
+    });
+    expect(tryOut('same-load', {}, {}, { 'load-max': 2 }).outcome).toEqual({
+      status: 'unknown',
+      missing: ['load-max'],
+    });
   });
 
   it('compares with nothing where a sheet promises only the least', () => {
