@@ -130,6 +130,8 @@ describe('words', () => {
     ['2×5', [0, 2], [3]],
     ['a+8', [0], [3]],
     ['6+a', [0], [3]],
+    ['1 a+8', [0, 2], [1, 5]],
+    ['1 6+a', [0, 2], [1, 5]],
     ['6X8', [0], [3]],
     ['6+', [0], [2]],
     // Characters of unknown number part words too; a single one does not.

@@ -29,6 +29,7 @@ describe('a date code under its scheme', () => {
     ['month-letter-year-figure', 'L6', ['1966-12']],
     ['year-week', '8923', ['1989-W23']],
     ['year-week', '89-23', ['1989-W23']],
+    ['year-week', '8901', ['1989-W01']],
     ['year-week', '0153', ['2001-W53']],
     ['year-week', '0154', []],
     ['year-week', '0100', []],

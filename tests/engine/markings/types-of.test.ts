@@ -62,6 +62,7 @@ describe('the types that a way suggests', () => {
     ['0.1+0.1 µF', { taken: ['0.1+0.1 µF'] }, []],
     ['0.1+16 µF', { taken: ['0.1+16 µF'] }, []],
     ['5000+5000 µF', { taken: ['5000+5000 µF'] }, ['al-electrolytic-wet']],
+    ['6000+6000 µF', { taken: ['6000+6000 µF'] }, []],
     ['MP 16+16 µF', { taken: ['MP', '16+16 µF'] }, ['metallized-paper']],
     ['BP 10uF', { taken: ['BP', '10uF'] }, ['al-electrolytic-bipolar']],
   ])('%s, %j: %j', (text, sought, types) => {

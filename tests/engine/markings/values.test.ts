@@ -116,6 +116,15 @@ describe('a value in figures alone', () => {
       ],
     ],
     [
+      '1062',
+      0,
+      [
+        [4, '10.6 nF', other + precision.precise],
+        [4, '1.062 nF', usual + noSeries.bare],
+        [4, '1062 µF', other + noSeries.bare],
+      ],
+    ],
+    [
       '47',
       0,
       [

@@ -139,6 +139,7 @@ describe('what may stand beside what', () => {
     ['473Ka', ['473', 'K', 'a'], true],
     ['473K a', ['473', 'K', 'a'], false],
     ['473JN', ['473', 'J', 'N'], true],
+    ['470JNV', ['470', 'J', 'N', 'V'], true],
     // Bare volts stand behind a value.
     ['473K 250', ['473', 'K', '250'], true],
     ['250 473K', ['250', '473', 'K'], false],
@@ -153,6 +154,7 @@ describe('what may stand beside what', () => {
     ['.50V 473', ['50V', '473'], false],
     ['473 .50V', ['473', '50V'], false],
     ['K.50V', ['50V'], true],
+    ['4n7 Q.50V', ['4n7', '50V'], true],
   ])('%j as %j: %s', (text, taken, may) => {
     expect(takes(text, taken)).toBe(may);
   });
@@ -177,6 +179,9 @@ describe('a tolerance behind a value', () => {
     ['47R ±2%', ['47R', '±2%'], 'resistance', true],
     ['47p ±2 pF', ['47p', '±2 pF'], 'capacitance', true],
     ['16+16 µF K', ['16+16 µF', 'K'], 'sections', true],
+    ['16+16 µF A', ['16+16 µF', 'A'], 'sections', false],
+    ['16+16 pF H', ['16+16 pF', 'H'], 'sections', true],
+    ['4+4 pF H', ['4+4 pF', 'H'], 'sections', false],
   ])('%s as %j, a %s: %s', (text, taken, says, may) => {
     expect(takesAs(text, taken, says)).toBe(may);
   });
