@@ -58,6 +58,10 @@ const missingOf = ({ designators, type, position }: PartOfLine): Missing[] => [
   ...(designators.length === 0 ? ['designators' as const] : []),
 ];
 
+/** Whether a value or rating was written that nobody can understand: a usual one in its place would mislead. */
+const isUnread = ({ rejected }: PartOfLine): boolean =>
+  Object.hasOwn(rejected, 'value') || Object.hasOwn(rejected, 'volts');
+
 /** What of a type and a position the catalogue does not have. */
 const unknownIn = (
   server: Server,
@@ -147,7 +151,7 @@ export function* planSteps(
     const { type, position, slice, family } = part;
     if (family === undefined && part.kind !== '')
       return { ...base, state: 'other', ...decide(line, undefined) };
-    if (family === undefined || type === undefined || position === undefined) {
+    if (family === undefined || type === undefined || position === undefined || isUnread(part)) {
       return { ...base, state: 'open', missing: missingOf(part), ...decide(line, undefined) };
     }
     const catalogue = slice === undefined ? undefined : catalogueAt(slice);

@@ -1,6 +1,7 @@
 import {
   formatValue,
   pairing,
+  parseQuantity,
   readMarking,
   writeQuantity,
   type Catalogue,
@@ -222,6 +223,22 @@ const understoodOther = (
     : understoodDevice(catalogue, families, { ...line, kind: id });
 };
 
+/** Whether a value is a number with its unit, or one that goes without. */
+const isQuantity = (text: string): boolean =>
+  (['F', 'ohm'] as const).some((unit) => parseQuantity(text, unit).ok);
+
+/**
+ * A line whose value is no number by itself, such as `100n/63V` or `10k lin`, with it for the marking:
+ * many lists have a column for both. What is no marking either stays where it is.
+ */
+const withMarkedValue = (catalogue: Catalogue, line: Line): Line => {
+  const { marking, value } = line;
+  if (marking.trim() !== '' || value.trim() === '' || isQuantity(value)) return line;
+  const marked = { ...line, marking: value, value: '' };
+  const readings = readingsOf(catalogue, marked, undefined);
+  return readings.some(({ capacitance, resistance }) => capacitance ?? resistance) ? marked : line;
+};
+
 /**
  * What a line means. What is typed holds; a marking that reads in one way fills what is not typed.
  * Whatever is not sure is asked, and a position is only ever offered. Never throws.
@@ -232,7 +249,7 @@ export const understoodLine = (
   said: Line,
   readColourRow?: ReadColourRow,
 ): Understood => {
-  const line = { ...said, kind: kindMeant(catalogue, said.kind) };
+  const line = withMarkedValue(catalogue, { ...said, kind: kindMeant(catalogue, said.kind) });
   const readings = readingsOf(catalogue, line, readColourRow);
   const settled = settledOf(readings, line);
   const other = understoodOther(catalogue, line, settled);

@@ -84,9 +84,19 @@ describe('what to do with a line', () => {
 
   test('a number that cannot be understood is reported', () => {
     const found = { ...emptyLine('').found, esr: 'low' };
-    const { rejected } = only(jobOf(coupling('c1', { volts: 'many', found })));
-    expect(Object.keys(rejected).toSorted()).toEqual(['esr', 'volts']);
+    const { rejected } = only(jobOf(coupling('c1', { found })));
+    expect(Object.keys(rejected)).toEqual(['esr']);
   });
+
+  test.each<[Partial<Line>]>([[{ value: 'a lot' }], [{ volts: 'many' }]])(
+    'nothing is offered for %o, as if it were usual',
+    (said) => {
+      const planned = only(jobOf(coupling('c1', said)));
+      expect(planned).toMatchObject({ state: 'open', missing: [] });
+      expect(Object.keys(planned.rejected)).toEqual(Object.keys(said));
+      expect(planned.standIn).toBeUndefined();
+    },
+  );
 });
 
 describe('the part to fit', () => {

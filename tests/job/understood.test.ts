@@ -41,6 +41,44 @@ describe('a marking fills what is not typed', () => {
   });
 });
 
+describe('a value that is no number by itself is read as a marking', () => {
+  test.each<[Partial<Line>, number]>([
+    [{ kind: 'capacitor', value: '100n/63V' }, 1e-7],
+    [{ kind: 'capacitor', value: 'MKP 10 250V' }, 1e-5],
+    [{ value: '4u7 25V' }, 4.7e-6],
+  ])('%o', (said, farad) => {
+    expect(read(said).part.capacitance?.typ).toBeCloseTo(farad, 12);
+    expect(read(said).part.rejected).toEqual({});
+  });
+
+  test('with its volts and type, and of a resistor with its tolerance', () => {
+    const { part } = read({ kind: 'capacitor', value: 'MKP 10 250V' });
+    expect(part).toMatchObject({ type: 'pp-metallized', ratedVoltage: { typ: 250 } });
+    const resistor = read({ kind: 'resistor', value: '4k7 5%' }).part;
+    expect(resistor.value?.typ).toBeCloseTo(4700, 6);
+    expect(resistor.tolerance).toEqual({ minus: 0.05, plus: 0.05 });
+    expect(read({ kind: 'trimmer', value: '10k lin' }).part.value?.typ).toBeCloseTo(10e3, 6);
+  });
+
+  test('what is a number holds, and a marking beside it is read by itself', () => {
+    expect(read({ kind: 'capacitor', value: '100 n' }).part.capacitance?.typ).toBeCloseTo(1e-7, 12);
+    const both = read({ kind: 'capacitor', value: 'a lot', marking: '104K' });
+    expect(Object.keys(both.part.rejected)).toEqual(['value']);
+  });
+
+  test('what is not sure of it is asked', () => {
+    const ask = asked({ kind: 'capacitor', value: '10/63' }, 'marking');
+    expect(ask?.question).toContain('10/63');
+    expect(ask?.choices.map(({ set }) => set.value)).toContain('10u');
+  });
+
+  test('what is no marking either is rejected', () => {
+    expect(Object.keys(read({ kind: 'capacitor', value: 'a lot' }).part.rejected)).toEqual([
+      'value',
+    ]);
+  });
+});
+
 describe('what is not sure is asked', () => {
   test('a marking with several readings, and an answer settles it', () => {
     const ask = asked({ kind: 'capacitor', marking: '100' }, 'marking');
