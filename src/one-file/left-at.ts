@@ -6,8 +6,17 @@
 /** Until no more is scrolled, ms. */
 const AT_REST = 150;
 
+/** Whether the history stands at another page already, which is yet to be loaded. */
+let isLeft = false;
+
 const keepLeft = (): void => {
-  history.replaceState({ left: scrollY }, '');
+  if (!isLeft) history.replaceState({ left: scrollY }, '');
+};
+
+/** Loads the page that the history stands at. */
+export const loadAnew = (): void => {
+  isLeft = true;
+  location.reload();
 };
 
 /** Keeps how far down the page stands, from now on. */
@@ -18,11 +27,8 @@ export const rememberLeft = (): void => {
     clearTimeout(waiting);
     waiting = setTimeout(keepLeft, AT_REST);
   });
-  // A link may be followed before that; a page that is being left for another keeps no more.
+  // A link may be followed before that.
   addEventListener('click', keepLeft, { capture: true });
-  addEventListener('hashchange', () => {
-    clearTimeout(waiting);
-  });
 };
 
 /** How far down the page was left that one goes back to; nothing for one that is opened afresh. */

@@ -3,7 +3,7 @@ import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { wholeCatalogue } from './data.ts';
 import { elementsOf, heldPage } from './held.ts';
-import { leftAt, rememberLeft } from './left-at.ts';
+import { leftAt, loadAnew, rememberLeft } from './left-at.ts';
 import { addressWith, goWithin, here, readPlace } from './place.ts';
 import { scriptOf } from './scripts.ts';
 import { viewOf } from './views.ts';
@@ -85,7 +85,7 @@ document.addEventListener('click', (event) => {
 
 addEventListener('hashchange', () => {
   const { path, query, fragment } = readPlace(location.hash);
-  if (path !== here().path || query !== here().query) location.reload();
+  if (path !== here().path || query !== here().query) loadAnew();
   else {
     goWithin(fragment);
     goToPlace(fragment);
