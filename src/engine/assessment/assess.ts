@@ -88,13 +88,14 @@ const plainPart = ({
 const findingsOf = (
   { part, judged }: Tried,
   { circumstances, demands }: Setting,
-): Assessment['findings'] =>
-  demands
-    .flatMap((prepared, index) => {
-      const one = judged[index];
-      return one === undefined ? [] : [explain(prepared, one, part, circumstances)];
-    })
-    .toSorted(byConcern);
+): Assessment['findings'] => {
+  const findings: Finding[] = [];
+  for (const [index, prepared] of demands.entries()) {
+    const one = judged[index];
+    if (one !== undefined) findings.push(explain(prepared, one, part, circumstances));
+  }
+  return findings.sort(byConcern);
+};
 
 /** Findings are put into words when they are first read: of a whole board few ever are. */
 const assessmentOf = (tried: Tried, setting: Setting): Assessment => {

@@ -162,8 +162,8 @@ export const score = <P extends Part | OfferedPart>(
 
 /** Compares two scored parts; the better one first. */
 export const compareScores = <P extends { type: TypeId }>(a: Scored<P>, b: Scored<P>): number => {
-  for (const [index, mine] of a.order.entries()) {
-    const difference = mine - (b.order[index] ?? 0);
+  for (let index = 0; index < a.order.length; index += 1) {
+    const difference = (a.order[index] ?? 0) - (b.order[index] ?? 0);
     if (Math.abs(difference) > 1e-9) return difference;
   }
   return a.part.type < b.part.type ? -1 : Number(a.part.type > b.part.type);
@@ -171,10 +171,11 @@ export const compareScores = <P extends { type: TypeId }>(a: Scored<P>, b: Score
 
 /** Whether a part falls less short of its demands than another; the heavier demands decide. */
 export const fallsLessShort = (a: Tally, b: Tally): boolean => {
-  const difference = a.short
-    .map((mine, index) => mine - (b.short[index] ?? 0))
-    .find((step) => Math.abs(step) > STEP / 2);
-  return difference !== undefined && difference < 0;
+  for (let place = 0; place < a.short.length; place += 1) {
+    const difference = (a.short[place] ?? 0) - (b.short[place] ?? 0);
+    if (Math.abs(difference) > STEP / 2) return difference < 0;
+  }
+  return false;
 };
 
 /** Whether a part meets all demands that weigh, where another misses one. */

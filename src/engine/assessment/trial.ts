@@ -30,10 +30,21 @@ export const tryPart = <P extends Part>(part: P, { circumstances, demands }: Set
   );
 
 /** Places of all demands, first those that a part does not meet: what hinders one hinders the next. */
-const hardestFirst = ({ judged }: Tried): number[] =>
-  [...judged.keys()].toSorted(
-    (a, b) => Number(judged[a]?.verdict === 'fits') - Number(judged[b]?.verdict === 'fits'),
-  );
+const hardestFirst = ({ judged }: Tried): number[] => {
+  const places = judged.map((_, place) => place);
+  const isMet = (place: number): boolean => judged[place]?.verdict === 'fits';
+  return [...places.filter((place) => !isMet(place)), ...places.filter(isMet)];
+};
+
+/** What was judged in the order of some places, in that of the demands. */
+const inOrderOfDemands = (inTurn: readonly Judged[], places: readonly number[]): Judged[] => {
+  const judged = [...inTurn];
+  for (const [turn, place] of places.entries()) {
+    const one = inTurn[turn];
+    if (one !== undefined) judged[place] = one;
+  }
+  return judged;
+};
 
 /** A part as far as it has been judged. */
 export interface Standing extends Tally {
@@ -66,11 +77,11 @@ export const bestOf = (
       const demand = demands[place];
       if (demand === undefined) continue;
       const one = judge<Part, Circumstances>(demand, part, circumstances);
-      tried.judged[place] = one;
+      tried.judged.push(one);
       countIn(tried, one);
       if (!isBetter(tried, best)) return undefined;
     }
-    return tried;
+    return { ...tried, judged: inOrderOfDemands(tried.judged, places) };
   };
   for (const part of others) {
     const better = attempt(part);

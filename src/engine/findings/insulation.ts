@@ -27,13 +27,15 @@ const leakOfSingle = (
   const halving = rangeOf(circumstances, part, 'insulation-halving');
   const floor = rangeOf(circumstances, part, 'leakage-floor');
   const cap = rangeOf(circumstances, part, 'insulation-cap');
+  const { current, insulation } = leakageOfPart(
+    { constant: cold, most: cap, halving, floor: floor?.max },
+    part.capacitance,
+    voltage,
+    conditionOr(circumstances, 't-max', ROOM_C).max,
+  );
   return {
-    ...leakageOfPart(
-      { constant: cold, most: cap, halving, floor: floor?.max },
-      part.capacitance,
-      voltage,
-      conditionOr(circumstances, 't-max', ROOM_C).max,
-    ),
+    current,
+    insulation,
     properties: [
       'insulation-rc',
       ...(cap === undefined ? [] : ['insulation-cap']),

@@ -1,5 +1,5 @@
 import type { Part } from '../assessment/parts.ts';
-import type { Basis, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
+import type { Basis, Catalogue, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
 import { crestOf } from '../equations/crest.ts';
 import {
   allowedShare,
@@ -65,14 +65,18 @@ interface Allowed {
   instead?: string;
 }
 
+/** Highest temperature (degC) of the position. */
+const warmest = ({ conditions }: Circumstances): number => conditions['t-max']?.max ?? ROOM_C;
+
 /** For a part of unknown class, the strictest of what it can be. */
 const ruleFor = (
   { type, rated }: Rated,
-  { catalogue, conditions }: Circumstances,
+  circumstances: Circumstances,
   guideline: string,
 ): Allowed | undefined => {
+  const { catalogue } = circumstances;
   const members = catalogue.types[type]?.union_of ?? [];
-  const warm = conditions['t-max']?.max ?? ROOM_C;
+  const warm = warmest(circumstances);
   const found = (members.length === 0 ? [type] : members)
     .flatMap(
       (member) => allowedShare(catalogue.derating, guideline, { type: member, rated }, warm) ?? [],
@@ -105,27 +109,40 @@ const lookUp = (part: Rated, circumstances: Circumstances, guideline: string): A
 
 type ByRating = Map<TypeId, Map<number, Allowed>>;
 
-/** What has been looked up, by guideline, type and rating: every candidate of a type asks again. */
-const lookedUp = new WeakMap<Circumstances, Map<GuidelineId, ByRating>>();
+/** How many pairs of a guideline and a temperature are remembered; with more, all are forgotten. */
+const MOST_REMEMBERED = 200;
 
-const lookedUpIn = (
-  circumstances: Circumstances,
-  guideline: GuidelineId,
-  type: TypeId,
-): Map<number, Allowed> => {
-  const all = lookedUp.get(circumstances) ?? new Map<GuidelineId, ByRating>();
-  lookedUp.set(circumstances, all);
-  const byType: ByRating = all.get(guideline) ?? new Map();
+/** What guidelines say at a temperature: an edit seldom moves that, and every part asks again. */
+const saidAt = new WeakMap<Catalogue, Map<string, ByRating>>();
+
+const saidBy = (guideline: GuidelineId, circumstances: Circumstances): ByRating => {
+  const { catalogue } = circumstances;
+  const all = saidAt.get(catalogue) ?? new Map<string, ByRating>();
+  saidAt.set(catalogue, all);
+  const key = `${guideline} ${warmest(circumstances)}`;
+  const known: ByRating = all.get(key) ?? new Map();
+  if (!all.has(key) && all.size >= MOST_REMEMBERED) all.clear();
+  all.set(key, known);
+  return known;
+};
+
+/** The same in one set of circumstances, found once for each guideline. */
+const heard = new WeakMap<Circumstances, Map<GuidelineId, ByRating>>();
+
+const heardIn = (circumstances: Circumstances, guideline: GuidelineId): ByRating => {
+  const all = heard.get(circumstances) ?? new Map<GuidelineId, ByRating>();
+  heard.set(circumstances, all);
+  const byType = all.get(guideline) ?? saidBy(guideline, circumstances);
   all.set(guideline, byType);
-  const own = byType.get(type) ?? new Map<number, Allowed>();
-  byType.set(type, own);
-  return own;
+  return byType;
 };
 
 const allowedFor = (part: Rated, circumstances: Circumstances, guideline: GuidelineId): Allowed => {
-  const known = lookedUpIn(circumstances, guideline, part.type);
-  const allowed = known.get(part.rated) ?? lookUp(part, circumstances, guideline);
-  known.set(part.rated, allowed);
+  const byType = heardIn(circumstances, guideline);
+  const own = byType.get(part.type) ?? new Map<number, Allowed>();
+  byType.set(part.type, own);
+  const allowed = own.get(part.rated) ?? lookUp(part, circumstances, guideline);
+  own.set(part.rated, allowed);
   return allowed;
 };
 
@@ -135,9 +152,9 @@ const allowedForPart = (
   circumstances: Circumstances,
   guideline: GuidelineId,
 ): Allowed => {
-  const { catalogue, conditions } = circumstances;
-  const warm = conditions['t-max']?.max ?? ROOM_C;
-  const printed = printedShare(catalogue.categoryVoltages, guideline, { type, rated }, warm);
+  const { categoryVoltages } = circumstances.catalogue;
+  const warm = warmest(circumstances);
+  const printed = printedShare(categoryVoltages, guideline, { type, rated }, warm);
   return printed === undefined
     ? allowedFor({ type, rated }, circumstances, guideline)
     : { share: printed.share, sources: [printed.row.source], bases: [printed.row.basis] };
