@@ -28,7 +28,7 @@ interface LetterForm {
   end: number;
   value: number;
   figures: string;
-  /** How many figures are written, noughts at either end counted. */
+  /** How many figures are written, noughts behind others counted. */
   written: number;
   /** Whether a gap parts the letter from the figures. */
   apart: boolean;
@@ -101,7 +101,7 @@ const insideAt = (scan: Scan, at: number): LetterForm[] => {
             end: after.end,
             value: Number(`${before.digits === '' ? '0' : before.digits}.${after.digits}`),
             figures: significant(before.digits + after.digits),
-            written: before.digits.length + after.digits.length,
+            written: (before.digits === '0' ? 0 : before.digits.length) + after.digits.length,
             apart: false,
             assumed: [...before.assumed, ...letter.assumed, ...after.assumed],
             cost: before.cost + letter.cost + after.cost,

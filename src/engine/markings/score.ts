@@ -49,12 +49,15 @@ const typesAgree = (lexicon: Lexicon, parse: Parse): number => {
   const content = valueSaid(parse);
   const types = namedTypes(lexicon, parse);
   const rows = types.flatMap((type) => lexicon.types[type] ?? []);
-  if (content?.says !== 'capacitance' || rows.length === 0) return 0;
-  const { value } = content;
-  const isMet = rows.some(
-    ({ old_c_min: least, old_c_max: most }) =>
-      value >= least / BEYOND_USUAL && value <= most * BEYOND_USUAL,
-  );
+  if (content === undefined || rows.length === 0) return 0;
+  const { says, value } = content;
+  // The types are those of capacitors, which have no resistance for their value.
+  const isMet =
+    says === 'capacitance' &&
+    rows.some(
+      ({ old_c_min: least, old_c_max: most }) =>
+        value >= least / BEYOND_USUAL && value <= most * BEYOND_USUAL,
+    );
   const isWrittenSo = types.every((type) => parse.value?.meaning.ofTypes?.includes(type));
   return (isMet ? 0 : weights.outsideTypes) + (isWrittenSo ? weights.formOfTypes : 0);
 };

@@ -29,7 +29,7 @@ describe('characters are taken for others', () => {
     // A style alone is not poor.
     ['DM15', []],
     ['CMR06', []],
-    ['DM15 XSR', ['look-alike 6 as 5']],
+    ['CK05 XSR', ['look-alike 6 as 5']],
     // Latin letters for those of an origin's own script, where none of that is there.
     ['3H3', ['look-alike 1 as Н'], { origin: 'soviet' }],
     ['3H3', [], { origin: 'german' }],

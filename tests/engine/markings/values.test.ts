@@ -241,8 +241,8 @@ describe('a value with a letter for its point or unit', () => {
     [
       '0R22',
       [
-        [4, '0.22 pF', rare + coarse + noughtBeforeLetter + preciseFigures],
-        [4, '220 nF', other + coarse + noughtBeforeLetter + preciseFigures],
+        [4, '0.22 pF', rare + coarse + noughtBeforeLetter],
+        [4, '220 nF', other + coarse + noughtBeforeLetter],
         [4, '220 mΩ', usual + coarse],
       ],
     ],
