@@ -32,6 +32,28 @@ const openDemo = async (page: Page): Promise<void> => {
   await expect(page.locator('#invented')).toContainText('invented');
 };
 
+test('a line of the plan that is just being opened stays open when the plan is drawn anew', async ({
+  page,
+}) => {
+  await openDemo(page);
+  await page.getByRole('link', { name: 'Plan', exact: true }).click();
+  const line = page.locator('.plan-line').nth(2);
+  await expect(line).toContainText('fits');
+  // The browser tells of it in an event of its own, which comes after the plan.
+  await line
+    .locator('details')
+    .first()
+    .evaluate((details: HTMLDetailsElement) => {
+      details.open = true;
+      // All numbers are written otherwise, so that every line is drawn anew.
+      const decimal = document.querySelector<HTMLSelectElement>('#habit-decimal');
+      if (decimal === null) throw new Error('there is no choice of the decimal sign');
+      decimal.value = 'comma';
+      decimal.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+  await expect(line.getByLabel('Decision')).toBeVisible();
+});
+
 test('a pasted table is planned, done at the bench and recorded', async ({ page }) => {
   await page.goto('/job/');
   await paste(page, TABLE);

@@ -101,7 +101,17 @@ const groupOf = (target: EventTarget | null): PlanGroup | undefined => {
   return groups.find(({ planned }) => planned.line.id === id?.dataset.group);
 };
 
+/** Notes which lines stand open: the event that tells of one may come only after the line is drawn anew. */
+const noteOpen = (): void => {
+  for (const details of list.querySelectorAll<HTMLDetailsElement>('[data-group] > details')) {
+    const id = details.parentElement?.dataset['group'] ?? '';
+    if (details.open) open.add(id);
+    else open.delete(id);
+  }
+};
+
 const drawNow = (): void => {
+  noteOpen();
   const said = words();
   groups = planGroups(lines);
   const toLookAt = groups.filter(({ planned }) => wantsAttention(planned, said));
