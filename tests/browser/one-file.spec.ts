@@ -98,7 +98,7 @@ test('a page is opened at its top, at its place, or where one left it', async ({
   await isReady(page);
   await expect.poll(scrolled).toBe(left);
   await page.locator('main a[href="#/positions/bulk-rail/"]').last().click();
-  await expect(page.locator('h1')).toContainText('rail');
+  await expect(page.locator('h1')).toHaveText('Bulk capacitor on a rail');
   await isReady(page);
   expect(await scrolled()).toBe(0);
 });
