@@ -1,5 +1,5 @@
 import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
-import { eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
+import { askedBy, eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
 
 /** Words of types and positions that only their own pages show. */
 const TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
@@ -74,21 +74,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     properties: eachWithout(pick(catalogue.properties, properties), ['meaning']),
     knowledge,
     bands,
-    conditionDefinitions: eachWithout(
-      pick(
-        catalogue.conditionDefinitions,
-        conditions.map((row) => row.condition),
-      ),
-      ['meaning'],
-    ),
-    conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
-    demands: demands.map((row) => without(row, ['locator', 'note'])),
-    findings: eachWithout(pick(catalogue.findings, findings), [
-      'equation',
-      'meaning',
-      'locator',
-      'note',
-    ]),
+    ...askedBy(catalogue, { conditions, demands, findings }),
     sumInputs,
     verdictRules: catalogue.verdictRules,
   };

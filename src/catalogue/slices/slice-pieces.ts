@@ -98,3 +98,31 @@ export const sumInputsOf = (catalogue: Catalogue, findings: ReadonlySet<string>)
     (row) => sums.has(row.sum) && (row.for.length === 0 || row.for.some((id) => findings.has(id))),
   );
 };
+
+/** What a position asks, without the words that stand on pages of their own. */
+interface Asked extends Pick<Catalogue, 'conditions' | 'demands'> {
+  /** Ids of the findings that its demands name. */
+  findings: ReadonlySet<string>;
+}
+
+/** Conditions, demands and findings of a position of any kind of part. */
+export const askedBy = (
+  catalogue: Catalogue,
+  { conditions, demands, findings }: Asked,
+): Pick<Catalogue, 'conditionDefinitions' | 'conditions' | 'demands' | 'findings'> => ({
+  conditionDefinitions: eachWithout(
+    pick(
+      catalogue.conditionDefinitions,
+      conditions.map((row) => row.condition),
+    ),
+    ['meaning'],
+  ),
+  conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
+  demands: demands.map((row) => without(row, ['locator', 'note'])),
+  findings: eachWithout(pick(catalogue.findings, findings), [
+    'equation',
+    'meaning',
+    'locator',
+    'note',
+  ]),
+});

@@ -1,7 +1,15 @@
 import { PROPERTIES_FOR_COMBINING } from '../../engine/candidates/combinations.ts';
 import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
 import { BAND_LAYOUTS } from '../../engine/colours/bands-of.ts';
-import { dropped, eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
+import {
+  askedBy,
+  dropped,
+  eachWithout,
+  nothing,
+  pick,
+  sumInputsOf,
+  without,
+} from './slice-pieces.ts';
 import { sliceSizes } from './slice-sizes.ts';
 
 /** Properties that the findings of a position need, their sums, or a stand-in made of two parts. */
@@ -79,21 +87,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
       'locator',
       'note',
     ]),
-    conditionDefinitions: eachWithout(
-      pick(
-        catalogue.conditionDefinitions,
-        conditions.map((row) => row.condition),
-      ),
-      ['meaning'],
-    ),
-    conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
-    demands: demands.map((row) => without(row, ['locator', 'note'])),
-    findings: eachWithout(pick(catalogue.findings, findings), [
-      'equation',
-      'meaning',
-      'locator',
-      'note',
-    ]),
+    ...askedBy(catalogue, { conditions, demands, findings }),
     sumInputs: sumInputsOf(catalogue, findings),
     verdictRules: catalogue.verdictRules,
     guidelines: eachWithout(catalogue.guidelines, ['summary', 'locator', 'note', 'source']),
