@@ -62,7 +62,19 @@ const multiplied = (tables: MarkingTables, form: Form, value: number): ValuePiec
       ];
     });
 
-const asItStands = (form: Form, value: number): ValuePiece[] => {
+/** Bodies on which the figures of a form that wants a voltage beside it count in another unit without. */
+const otherwiseAlone = (tables: MarkingTables, form: Form): string[] =>
+  form.volts_beside
+    ? tables.valueForms
+        .filter(({ shape, unit_f }) => shape === form.shape && unit_f !== form.unit_f)
+        .filter(
+          ({ figures_min, figures_max }) =>
+            figures_min <= form.figures_max && figures_max >= form.figures_min,
+        )
+        .flatMap(({ bodies }) => bodies)
+    : [];
+
+const asItStands = (tables: MarkingTables, form: Form, value: number): ValuePiece[] => {
   const plain = plainFigures(inUnit(value, form.unit_f));
   const decimal = form.shape === 'decimal';
   if (plain === undefined || plain.includes('.') !== decimal) return [];
@@ -81,6 +93,7 @@ const asItStands = (form: Form, value: number): ValuePiece[] => {
       origins: form.origins,
       source: form.source,
       note: form.settle || form.note,
+      otherwiseAlone: otherwiseAlone(tables, form),
     }));
 };
 
@@ -95,9 +108,10 @@ const inFigures = (tables: MarkingTables, value: number, volts: number | undefin
     .filter((form) => form.shape !== 'range')
     .filter((form) => within(value, form.value_min, form.value_max))
     .flatMap((form) =>
-      (form.shape === 'multiplier' ? multiplied(tables, form, value) : asItStands(form, value)).map(
-        (piece) => ({ ...piece, use: atVoltage(form, piece.use, volts) }),
-      ),
+      (form.shape === 'multiplier' ? multiplied : asItStands)(tables, form, value).map((piece) => ({
+        ...piece,
+        use: atVoltage(form, piece.use, volts),
+      })),
     );
 
 /** Values of small chips, a letter for two figures and a figure for the noughts: `S4`. */

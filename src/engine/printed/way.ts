@@ -45,6 +45,8 @@ export interface ValuePiece extends Piece {
   means: string;
   /** The tolerance that the writing itself says. */
   implies?: Tolerance;
+  /** Ids of bodies that carry it only with a voltage beside it: alone it would be another value there. */
+  otherwiseAlone?: readonly string[];
 }
 
 /** One way in which a part may be marked. */

@@ -23,7 +23,11 @@ const shown = {
 } as const;
 
 /** A marking that grows place by place. */
-type Growing = Omit<Way, 'sources' | 'notes'> & { sources: string[]; notes: string[] };
+type Growing = Omit<Way, 'sources' | 'notes'> & {
+  sources: string[];
+  notes: string[];
+  otherwiseAlone: readonly string[];
+};
 
 const begun = (
   piece: ValuePiece,
@@ -43,6 +47,7 @@ const begun = (
     origins: places,
     notes: [piece.note, note],
     sources: [piece.source, source],
+    otherwiseAlone: piece.otherwiseAlone ?? [],
   };
 };
 
@@ -174,9 +179,11 @@ const arranged = (catalogue: PrintingCatalogue, part: PartToPrint): Growing[] =>
 export const waysPrinted = (catalogue: PrintingCatalogue, part: PartToPrint): Way[] => {
   const ways = arranged(catalogue, part)
     .filter((way) => !mixesScripts(way.text))
-    .map((way) => ({
+    .map(({ otherwiseAlone, ...way }) => ({
       ...way,
-      bodies: bodiesFor(catalogue, part, way.bodies),
+      bodies: bodiesFor(catalogue, part, way.bodies).filter(
+        (body) => way.shows.includes('voltage') || !otherwiseAlone.includes(body),
+      ),
       notes: [...new Set(way.notes)].filter((note) => note !== ''),
       sources: [...new Set(way.sources)],
     }))

@@ -86,6 +86,10 @@ describe('where a way is met', () => {
       ['ceramic', 'film', 'mica', 'tantalum'],
     ],
     [{ capacitance: 10e-9, type: 'al-electrolytic-wet' }, '103', undefined],
+    // One or two figures on a film or beside a letter are pF; in µF they have a voltage beside them.
+    [{ capacitance: 22e-6 }, '22', ['paper', 'aluminium', 'tantalum']],
+    [{ capacitance: 51e-6, tolerance: within(0.05) }, '51J', undefined],
+    [{ capacitance: 22e-6, ratedVoltage: 100 }, '22/100', ['film', 'aluminium', 'tantalum']],
     // A resistor is in no body of capacitors.
     [{ resistance: 47e3 }, '473', ['resistor-chip', 'resistor-network', 'trimmer']],
     [{ resistance: 10e6 }, '106', ['resistor-chip', 'resistor-network']],
