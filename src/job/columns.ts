@@ -1,4 +1,4 @@
-import type { ColumnField, ColumnWordRow } from '../schemas/job.ts';
+import type { ColumnField, ColumnWordRow, KindWordRow } from '../schemas/job.ts';
 import type { DecimalSign } from './decimal-sign.ts';
 import { expandDesignators } from './designators.ts';
 import type { Row } from './delimited.ts';
@@ -22,8 +22,10 @@ const tidy = (word: string): string =>
     .replaceAll(/[^\p{L}\p{N}%]+/gu, ' ')
     .trim();
 
-/** What cells of a field look like, for tables without a header; the first that fits is taken. */
-const CONTENTS: readonly [ColumnField, (cell: string) => boolean][] = [
+type Contents = readonly [ColumnField, (cell: string) => boolean];
+
+/** What cells of a field look like, for columns that no word names; the first that fits is taken. */
+const CONTENTS: readonly Contents[] = [
   [
     'designators',
     (cell) => {
@@ -41,10 +43,19 @@ const CONTENTS: readonly [ColumnField, (cell: string) => boolean][] = [
 /** Share of the cells that are not empty which must fit. */
 const ENOUGH = 0.7;
 
-const byContents = (cells: readonly string[]): ColumnField | undefined => {
+/** The same, with the words that lists use for kinds of part. */
+const contentsWith = (kindWords: readonly KindWordRow[]): readonly Contents[] => {
+  const words = new Set(kindWords.map(({ word }) => tidy(word)));
+  return [...CONTENTS, ['kind', (cell) => words.has(tidy(cell))]];
+};
+
+const byContents = (
+  cells: readonly string[],
+  contents: readonly Contents[] = CONTENTS,
+): ColumnField | undefined => {
   const said = cells.filter((cell) => cell.trim() !== '');
   if (said.length === 0) return undefined;
-  return CONTENTS.find(([, fits]) => said.filter(fits).length >= said.length * ENOUGH)?.[0];
+  return contents.find(([, fits]) => said.filter(fits).length >= said.length * ENOUGH)?.[0];
 };
 
 /** Whether cells look like a field. */
@@ -77,7 +88,12 @@ const wordsAsMeant = (
  * What the columns of a table seem to hold, by the words that head them, else by their contents;
  * for the visitor to confirm. Each field is given to one column at most, the first that fits.
  */
-export const guessColumns = (rows: readonly Row[], words: readonly ColumnWordRow[]): Mapping => {
+export const guessColumns = (
+  rows: readonly Row[],
+  words: readonly ColumnWordRow[],
+  kindWords: readonly KindWordRow[] = [],
+): Mapping => {
+  const contents = contentsWith(kindWords);
   const fieldOf = new Map(words.map(({ word, field }) => [tidy(word), field]));
   const head = rows[0]?.cells ?? [];
   const named = head.map((cell) => fieldOf.get(tidy(cell)));
@@ -98,8 +114,11 @@ export const guessColumns = (rows: readonly Row[], words: readonly ColumnWordRow
     : Math.max(0, ...rows.slice(0, SAMPLE).map(({ cells }) => cells.length));
   const fields = Array.from({ length: width }, (_, at) => {
     // A column with a word of its own that says something else is not guessed again.
-    if (named[at] !== undefined || meant[at] !== undefined) return first[at];
-    return claim(byContents(cellsOf(at)));
+    const isNamed = named[at] !== undefined || meant[at] !== undefined;
+    if (first[at] !== undefined) return first[at];
+    const held = byContents(cellsOf(at), contents);
+    // Words such as “part” head designators, and kinds beside a column that has the designators.
+    return isNamed && held !== 'kind' ? undefined : claim(held);
   });
   return { hasHeader, fields };
 };

@@ -8,7 +8,7 @@ import { emptyLine } from '../../src/job/model.ts';
 import { tableOut } from '../../src/job/table-out.ts';
 import { anyLine } from './any-job.ts';
 
-const words = loadCatalogue().job.columnWords;
+const { columnWords: words, kindWords } = loadCatalogue().job;
 
 const rowsOf = (text: string) => {
   const read = readDelimited(text);
@@ -37,6 +37,15 @@ describe('columns', () => {
   ])('by both where a word may mean two things: %s', (head, fields) => {
     const body = 'C1,Elko,10 µF\nR1-R4,Widerstand,4k7\nC2,Folie,22 nF';
     expect(guessColumns(rowsOf(`${head}\n${body}`), words).fields).toEqual(fields);
+  });
+
+  test.each([
+    // One word that is misspelt is no reason to leave the column out.
+    ['Ref,Part,Value', 'C1,Elko,10 µF\nR1,resistor,4k7\nU1,op amp,TL072\nC2,polyster,22 nF'],
+    ['Ref,Description,Value', 'C1,capacitor,10 µF\nRV1,trimmer,10k'],
+  ])('by the words for kinds of part in them: %s', (head, body) => {
+    const { fields } = guessColumns(rowsOf(`${head}\n${body}`), words, kindWords);
+    expect(fields).toEqual(['designators', 'kind', 'value']);
   });
 
   test('by their contents', () => {

@@ -59,7 +59,7 @@ const take = (): void => {
 /** What the columns of a table seem to hold, and its decimal sign. */
 export const guessMapping = async (rows: readonly Row[]): Promise<Mapping> => {
   const common = await cataloguePart('job');
-  const columns = guessColumns(rows, common.job.columnWords);
+  const columns = guessColumns(rows, common.job.columnWords, common.job.kindWords);
   return { ...columns, decimal: guessDecimal(rows, columns) };
 };
 
