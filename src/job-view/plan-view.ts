@@ -62,7 +62,8 @@ const alternatives = (
   { typeName, habit }: PlanWords,
 ): Element | undefined => {
   const all = planned.worked?.rest().standIns ?? [];
-  if (all.length === 0) return undefined;
+  // Values on offer would be those of a usual part in such a place, not of this one.
+  if (all.length === 0 || planned.missing.includes('value')) return undefined;
   return h(
     'ol',
     { class: 'rows' },
@@ -174,10 +175,12 @@ export const planRow = (
   words: PlanWords,
   { isOpen, fieldsOpen }: { isOpen: boolean; fieldsOpen: boolean },
 ): Element => {
-  const { line, part, decision, standIn, state } = group.planned;
+  const { line, part, decision, standIn, state, missing } = group.planned;
   const finding = standIn === undefined ? undefined : decidingOf(standIn);
   const type = line.type === '' && part.family === 'device' ? (part.type ?? '') : line.type;
-  const old = [words.typeName(type), line.value, line.volts].filter((text) => text !== '');
+  // Many lists have the type number in the column of values, which says it once more.
+  const said = new Set([words.typeName(type), line.value, line.volts]);
+  const old = [...said].filter((text) => text !== '');
   return h(
     'li',
     { class: 'plan-line', 'data-group': line.id },
@@ -200,6 +203,7 @@ export const planRow = (
         standIn === undefined
           ? decision === 'replace' &&
               state === 'assessed' &&
+              !missing.includes('value') &&
               verdictMark('keep-out', 'nothing serves here')
           : [
               decision === 'replace' ? '' : h('span', { class: 'quiet' }, 'if replaced: '),

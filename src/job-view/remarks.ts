@@ -1,9 +1,10 @@
 import { verdictWords } from '../components/verdict-shape.ts';
-import { isChip, type Assessment, type Habit } from '../engine/index.ts';
+import { formatValue, isChip, type Assessment, type Habit } from '../engine/index.ts';
 import {
   alternating,
   decidingOf,
   isCapacitor,
+  kindName,
   standInWords,
   whyWords,
   type Ask,
@@ -37,8 +38,9 @@ const hasNoRules = ({ worked, line }: PlannedLine): boolean =>
 const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   const { missing, rejected, state, doubled = [], line, part } = planned;
   const ask = askOf(planned);
-  // A question says by itself what is missing.
-  const left = ask === undefined ? missing : missing.filter((one) => one === 'designators');
+  // A question says by itself what is missing, save the value where it is about something else.
+  const unasked = ask?.about === 'marking' ? ['designators'] : ['designators', 'value'];
+  const left = ask === undefined ? missing : missing.filter((one) => unasked.includes(one));
   return [
     ...(left.length > 0 ? [act(`Still to say: ${listed(left)}.`)] : []),
     ...(ask === undefined ? [] : [act(ask.question)]),
@@ -54,7 +56,7 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
     ...(state === 'other'
       ? [
           tell(
-            `Not assessed (${part.kind}): nothing here goes by what is said of it. It is kept and listed as typed.`,
+            `Not assessed (${kindName(part.kind)}): nothing here goes by what is said of it. It is kept and listed as typed.`,
           ),
           ...(line.decision === 'judge' && ask === undefined
             ? [act('Say what to do with it.')]
@@ -62,7 +64,11 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
         ]
       : []),
     ...(state === 'assessed' && hasNoRules(planned)
-      ? [act(`No rules say whether such a part has to go (${part.kind}): say what to do with it.`)]
+      ? [
+          act(
+            `No rules say whether such a part has to go (${kindName(part.kind)}): say what to do with it.`,
+          ),
+        ]
       : []),
   ];
 };
@@ -131,10 +137,27 @@ const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
   ];
 };
 
+/** From this rating on (V) an old part may come from a circuit with valves, whose voltages stand. */
+const VALVE_RATING = 200;
+
+/** That what goes in is rated for less than the old part, by no more than a usual voltage of its place. */
+const ofLowerRating = ({ part, standIn, worked }: PlannedLine): Remark[] => {
+  const old = part.ratedVoltage?.typ ?? 0;
+  if (standIn === undefined || !isCapacitor(standIn) || old < VALVE_RATING) return [];
+  const { ratedVoltage, voltageKind } = standIn.candidate;
+  const isTyped = worked?.request?.conditions?.['vdc'] !== undefined;
+  if (voltageKind !== 'dc' || ratedVoltage >= old || isTyped) return [];
+  return [
+    act(
+      `Rated for ${formatValue(ratedVoltage, 'V')}, the old part for ${formatValue(old, 'V')}: nobody typed the voltage across it. Measure it and put it in here, above all where valves are near.`,
+    ),
+  ];
+};
+
 /** What is to be said of the part that goes in. */
 const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
-  const { worked, decision, state, standIn, chosenBy, setAside, choiceFault } = planned;
-  const isNeeded = decision === 'replace' && state === 'assessed';
+  const { worked, decision, state, missing, standIn, chosenBy, setAside, choiceFault } = planned;
+  const isNeeded = decision === 'replace' && state === 'assessed' && !missing.includes('value');
   return [
     ...(choiceFault === undefined
       ? []
@@ -160,6 +183,7 @@ const toLookAt = (planned: PlannedLine, words: RemarkWords): Remark[] => [
   ...toSay(planned, words),
   ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
   ...ofStandIn(planned, words),
+  ...ofLowerRating(planned),
   ...ofPlace(planned, words),
 ];
 

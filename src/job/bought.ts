@@ -10,6 +10,7 @@ import { printTolerance } from '../substitution/typed-numbers.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
 import { formingNote } from './lead-forming.ts';
+import { unreadOf } from './part-of-line.ts';
 import type { PlannedLine } from './planned.ts';
 import { printCapacitance, printVolts } from './print.ts';
 import { isCapacitor, isDevice } from './stand-in.ts';
@@ -139,6 +140,9 @@ const fittingNote = ({ style }: Bought): string =>
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
   const { state, standIn, line, part } = planned;
   if (state === 'waiting') return { things: [], reason: 'its position is still being fetched' };
+  const unread = unreadOf(part);
+  if (state === 'open' && unread !== undefined)
+    return { things: [], reason: `its ${unread} is not understood` };
   if (state === 'open' && (part.family === undefined || part.family === 'capacitor'))
     return { things: [], reason: `its ${planned.missing[0] ?? 'part'} is not known` };
   if (state === 'other' || state === 'open') {
@@ -147,7 +151,13 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
       ? { things: [], reason: 'nothing says what it is' }
       : { things: [asTyped(planned, catalogue)] };
   }
-  if (standIn === undefined) return { things: [], reason: 'no stand-in serves in its place' };
+  if (standIn === undefined) {
+    const isSized = !planned.missing.includes('value');
+    return {
+      things: [],
+      reason: isSized ? 'no stand-in serves in its place' : 'its value is not known',
+    };
+  }
   if (isDevice(standIn)) {
     return { things: [deviceThing(standIn, part.kind)] };
   }

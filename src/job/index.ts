@@ -68,6 +68,7 @@ export {
   type Row,
 } from './delimited.ts';
 export { openStore, type JobStore, type Listed, type Saved } from './store.ts';
+export { kindName } from './kinds.ts';
 export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
 export { guessDecimal, isDecimalAsked, type DecimalSign } from './decimal-sign.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';

@@ -22,33 +22,42 @@ export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | unde
 export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();
 
-/** A kind as the name of a thing to buy; what has two letters is an abbreviation. */
-export const kindTitle = (kind: string): string =>
-  kind.length <= 2 ? kind.toUpperCase() : capital(kind);
+/** How a kind is written within a sentence; what has two letters is an abbreviation. */
+export const kindName = (kind: string): string => (kind.length <= 2 ? kind.toUpperCase() : kind);
+
+/** A kind as the name of a thing to buy. */
+export const kindTitle = (kind: string): string => capital(kindName(kind));
 
 /** Whether a kind is one that is fitted in its turn. */
 export const isKnownKind = ({ job: { fittingOrder } }: Catalogue, kind: string): boolean =>
   fittingOrder.some(({ kinds }) => kinds.includes(kind));
 
-/** Offers the kind that the letters of designators usually stand for. */
-export const askKind = (
+const lettersOf = ([first = '']: readonly string[]): string =>
+  /^[A-Z]+/iu.exec(first)?.[0].toUpperCase() ?? '';
+
+/** The kind that the letters of designators usually stand for; nothing for letters that are not known. */
+export const usualKind = (
   { job: { designatorLetters } }: Catalogue,
   designators: readonly string[],
-  said = '',
-): Ask => {
-  const letters = /^[A-Z]+/iu.exec(designators[0] ?? '')?.[0].toUpperCase() ?? '';
-  const usual = designatorLetters.find((row) => row.letters === letters)?.kind;
-  const kinds = [...new Set(designatorLetters.map(({ kind }) => kind))];
+): string | undefined =>
+  designatorLetters.find(({ letters }) => letters === lettersOf(designators))?.kind;
+
+/** Offers the kind that the letters of designators usually stand for. */
+export const askKind = (catalogue: Catalogue, designators: readonly string[], said = ''): Ask => {
+  const usual = usualKind(catalogue, designators);
+  const kinds = [...new Set(catalogue.job.designatorLetters.map(({ kind }) => kind))];
   const ordered = usual === undefined ? kinds : [usual, ...kinds.filter((kind) => kind !== usual)];
   return {
     about: 'kind',
     question: [
       said === '' ? [] : [`“${said}” is not a kind that is known here.`],
       'What kind of part is it?',
-      usual === undefined ? [] : [`${letters} usually stands for this: ${usual}.`],
+      usual === undefined
+        ? []
+        : [`${lettersOf(designators)} usually stands for this: ${kindName(usual)}.`],
     ]
       .flat()
       .join(' '),
-    choices: ordered.map((kind) => ({ label: kind, set: { kind } })),
+    choices: ordered.map((kind) => ({ label: kindName(kind), set: { kind } })),
   };
 };

@@ -41,6 +41,16 @@ export type Family = 'capacitor' | 'kind' | 'device';
  */
 export type Understand = (line: Line) => PartOfLine;
 
+/**
+ * What of the numbers that a part is ordered by was written so that nobody can understand it: a usual
+ * one in its place would mislead.
+ */
+export const unreadOf = ({ rejected, kind }: PartOfLine): string | undefined => {
+  if (Object.hasOwn(rejected, 'value')) return 'value';
+  if (!Object.hasOwn(rejected, 'volts')) return undefined;
+  return kind === 'capacitor' ? 'rated voltage' : 'rating';
+};
+
 /** A part as it was understood once, with the designators of one of its lines. */
 export const atDesignators = (part: PartOfLine, text: string): PartOfLine => {
   const { list: designators, faults } = expandDesignators(text);

@@ -6,6 +6,7 @@ import type { Choice, Job, Line } from './model.ts';
 import {
   atDesignators,
   partAsTyped,
+  unreadOf,
   type Family,
   type PartOfLine,
   type Understand,
@@ -52,15 +53,18 @@ export interface PlanTools {
 const saidKey = ({ kind, marking, type, value, tolerance, volts, position }: Line) =>
   JSON.stringify([kind, marking, type, value, tolerance, volts, position]);
 
+/** Whether a part that goes by its value has none; the usual one of its place is no answer to that. */
+const hasNoValue = ({ kinds }: Catalogue, part: PartOfLine): boolean => {
+  if (part.family === 'capacitor') return part.capacitance === undefined;
+  if (part.family === 'device' || part.value !== undefined) return false;
+  return Object.hasOwn(kinds, part.kind) && kinds[part.kind]?.unit !== '';
+};
+
 const missingOf = ({ designators, type, position }: PartOfLine): Missing[] => [
   ...(type === undefined ? ['type' as const] : []),
   ...(position === undefined ? ['position' as const] : []),
   ...(designators.length === 0 ? ['designators' as const] : []),
 ];
-
-/** Whether a value or rating was written that nobody can understand: a usual one in its place would mislead. */
-const isUnread = ({ rejected }: PartOfLine): boolean =>
-  Object.hasOwn(rejected, 'value') || Object.hasOwn(rejected, 'volts');
 
 /** What of a type and a position the catalogue does not have. */
 const unknownIn = (
@@ -112,15 +116,21 @@ const givesWay = ({ locked, reason }: Choice, chosen: StandIn, best: StandIn | u
   best !== undefined &&
   verdictOrder.indexOf(best.verdict) < verdictOrder.indexOf(chosen.verdict);
 
+interface FittingTools {
+  /** Whether the old value is known; without it nothing goes in but what the visitor names. */
+  isSized: boolean;
+  remember: (key: string, assess: () => StandIn) => StandIn;
+}
+
 const fittingOf = (
   { choice }: Line,
   { best }: Worked,
   asked: Asked,
-  remember: (key: string, assess: () => StandIn) => StandIn,
+  { isSized, remember }: FittingTools,
 ): Fitting => {
   const byRules: Fitting = {
     differsFromBest: false,
-    ...(best === undefined ? {} : { standIn: best, chosenBy: 'rules' }),
+    ...(best === undefined || !isSized ? {} : { standIn: best, chosenBy: 'rules' }),
   };
   if (choice === null) return byRules;
   const read = asked.choose(choice);
@@ -151,7 +161,12 @@ export function* planSteps(
     const { type, position, slice, family } = part;
     if (family === undefined && part.kind !== '')
       return { ...base, state: 'other', ...decide(line, undefined) };
-    if (family === undefined || type === undefined || position === undefined || isUnread(part)) {
+    if (
+      family === undefined ||
+      type === undefined ||
+      position === undefined ||
+      unreadOf(part) !== undefined
+    ) {
       return { ...base, state: 'open', missing: missingOf(part), ...decide(line, undefined) };
     }
     const catalogue = slice === undefined ? undefined : catalogueAt(slice);
@@ -183,14 +198,18 @@ export function* planSteps(
     );
     const { key } = asked;
     const worked = cache.worked.get(key, asked.work);
+    const isSized = !hasNoValue(catalogue, part);
     return {
       ...base,
       state: 'assessed',
-      missing: missingOf(part),
+      missing: [...missingOf(part), ...(isSized ? [] : ['value' as const])],
       rejected: { ...asked.rejected, ...part.rejected },
       worked,
       ...decide(line, worked),
-      ...fittingOf(line, worked, asked, (chosen, assess) => cache.chosen.get(key + chosen, assess)),
+      ...fittingOf(line, worked, asked, {
+        isSized,
+        remember: (chosen, assess) => cache.chosen.get(key + chosen, assess),
+      }),
     };
   };
 

@@ -9,8 +9,8 @@ import type { StandIn } from './stand-in.ts';
  */
 export type PlanState = 'assessed' | 'waiting' | 'open' | 'other';
 
-/** What is missing before a line can be assessed. */
-export type Missing = 'type' | 'position' | 'designators';
+/** What is missing before a line can be assessed; without its value only the old part is. */
+export type Missing = 'type' | 'position' | 'designators' | 'value';
 
 /** What else might be fitted, and what not. */
 export interface Rest {

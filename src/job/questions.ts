@@ -1,7 +1,8 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { Ask } from './ask.ts';
-import { askKind, isKnownKind } from './kinds.ts';
+import { askKind, isKnownKind, usualKind } from './kinds.ts';
 import type { PlannedLine } from './planned.ts';
+import { familiesOf } from './understood-device.ts';
 
 /** One question, with every line that it is asked of. */
 export interface Question extends Ask {
@@ -20,8 +21,11 @@ export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask
   if (isLeft) return undefined;
   const isSilent = line.marking + line.value + line.type + line.designators === '';
   if (part.kind === '' && !isSilent) {
+    const usual = usualKind(catalogue, part.designators);
+    // Of what usually goes by a type number, such as U1, the kind says how the marking is read.
+    const isByNumber = usual !== undefined && familiesOf(catalogue, usual).size > 0;
     const marking = part.asks?.find(({ about }) => about === 'marking');
-    return marking ?? askKind(catalogue, part.designators);
+    return (isByNumber ? undefined : marking) ?? askKind(catalogue, part.designators);
   }
   return part.kind === '' || isKnownKind(catalogue, part.kind)
     ? part.asks?.[0]

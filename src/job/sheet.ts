@@ -18,6 +18,7 @@ import {
   type Job,
 } from './model.ts';
 import { newPlacing, type PlacedCaution } from './placed-cautions.ts';
+import { unreadOf } from './part-of-line.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { standInWords } from './stand-in.ts';
 import { typeNameIn } from './type-name.ts';
@@ -117,7 +118,8 @@ export const oldInWords = (planned: PlannedLine, common: Catalogue): string => {
 export const fitInWords = (planned: PlannedLine, common: Catalogue): string => {
   const { standIn, state, part } = planned;
   if (standIn !== undefined) return standInWords(standIn, (id) => typeNameIn(common, id));
-  const isTyped = state === 'other' || (state === 'open' && part.family !== 'capacitor');
+  const isOpen = state === 'open' && part.family !== 'capacitor' && unreadOf(part) === undefined;
+  const isTyped = state === 'other' || isOpen;
   return isTyped && part.kind !== '' ? saidInWords(planned, common) : '';
 };
 

@@ -26,6 +26,7 @@ import {
   type Job,
   type Line,
 } from '../../src/job/model.ts';
+import { understandWith } from '../../src/job/understood.ts';
 
 const catalogue = loadCatalogue();
 const cache = newPlanCache();
@@ -129,6 +130,37 @@ describe('the order', () => {
       'no designator is given',
       'nothing says what it is',
     ]);
+  });
+
+  const gain = { ...other, type: 'carbon-film', position: 'gain-resistor' };
+  test.each<[string, Partial<Line>, string]>([
+    ['a capacitor without a value', { ...film, value: '' }, 'its value is not known'],
+    ['a resistor without a value', { ...gain, value: '' }, 'its value is not known'],
+    ['a resistor in farads', { ...gain, value: '10 uF' }, 'its value is not understood'],
+    ['an impossible rating', { ...film, volts: '99999 kV' }, 'its rated voltage is not understood'],
+    ['a power that is none', { ...gain, volts: 'half' }, 'its rating is not understood'],
+  ])('buys no usual part in the place of %s', (_what, said, reason) => {
+    const job = jobOf(line('X1', said));
+    const plan = planJob(job, { catalogueAt, understand: understandWith(catalogue) });
+    const { groups, unsettled } = orderOf(plan, job.whole, catalogue);
+    expect(groups).toEqual([]);
+    expect(unsettled.map((one) => one.reason)).toEqual([reason]);
+    const { steps } = sheetOf(job, plan, { catalogueAt, common: catalogue });
+    expect(steps.map(({ fit }) => fit)).toEqual(['']);
+  });
+
+  test('buys what the visitor names where the old value is not known', () => {
+    const choice = {
+      type: 'pet-metallized',
+      value: '47 nF',
+      tolerance: '10 %',
+      rating: '63 V',
+      reason: 'read off the diagram',
+      locked: true,
+    };
+    const job = jobOf(line('C1', { ...film, value: '', choice }));
+    const { groups } = orderOf(planned(job), job.whole, catalogue);
+    expect(groups.map(({ value }) => value)).toEqual(['47\u00A0nF']);
   });
 
   test('buys both parts of a pair and its resistors', () => {

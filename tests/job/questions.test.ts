@@ -38,6 +38,25 @@ test.each([
   expect(first?.choices[0]?.set).toEqual({ kind });
 });
 
+test.each([
+  ['U1', 'TL072', 'ic'],
+  ['Q1', 'BC108', 'transistor'],
+  ['D3', '1N4148', 'diode'],
+])(
+  '%s with %s in the column of values is no capacitor of some value',
+  (designators, value, kind) => {
+    const [first] = ask({ designators, value });
+    expect(first?.about).toBe('kind');
+    expect(first?.choices[0]?.set).toEqual({ kind });
+  },
+);
+
+test('an abbreviation of a kind is written in capitals', () => {
+  const [first] = ask({ designators: 'U1', value: '4053' });
+  expect(first?.question).toContain('U usually stands for this: IC.');
+  expect(first?.choices[0]?.label).toBe('IC');
+});
+
 test('letters that are not known offer every kind', () => {
   const [first] = ask({ designators: 'XYZ1' });
   expect(first?.question).toBe('What kind of part is it?');

@@ -35,6 +35,12 @@ test.each<[string, Partial<Line>, RegExp]>([
   ['a designator that is none', { ...disc, designators: 'C1-R4' }, /^Designators: /u],
   ['no designator', { ...disc, designators: '' }, /^Still to say: designators/u],
   ['no type', { ...disc, type: '' }, /What type of capacitor/u],
+  ['no value', { ...disc, value: '' }, /^Still to say: value/u],
+  [
+    'a rating of a valve circuit that is to become a lower one',
+    { ...disc, type: 'pet-metallized', volts: '400 V' },
+    /^Rated for 100\sV, the old part for 400\sV/u,
+  ],
   [
     'a choice that is no type',
     {
@@ -106,4 +112,15 @@ test('a chip in the place of a part with leads is said', () => {
   expect(texts).toContainEqual(
     expect.stringMatching(/With leads: Tantalum.+.22.µF .+, fits if …/u),
   );
+});
+
+const film: Partial<Line> = { ...disc, type: 'pet-metallized', volts: '400 V' };
+test.each<[string, Partial<Line>]>([
+  ['the voltage is typed', { ...film, conditions: { vdc: '40 V' } }],
+  ['the old part is rated for less than valves need', { ...film, volts: '100 V' }],
+])('nothing is said of a lower rating where %s', (_where, line) => {
+  const [planned] = planOf(line);
+  if (planned === undefined) throw new Error('no line');
+  const said = remarksOf(planned, words).map(({ text }) => text);
+  expect(said.filter((text) => text.startsWith('Rated for'))).toEqual([]);
 });
