@@ -53,7 +53,7 @@ export const tantalumResistance = defineSum({
     share: { label: 'Surge against the proved one', symbol: 's', unit: 'fraction', headline: true },
     surge: { label: 'Surge', symbol: 'I', unit: 'A' },
     proved: { label: 'Proved with', symbol: 'I_0', unit: 'A' },
-    needed: { label: 'Resistance in all for half of it', symbol: 'R_n', unit: 'ohm' },
+    needed: { label: 'Resistance before it for half of that', symbol: 'R_n', unit: 'ohm' },
     perVolt: { label: 'Ohms a volt before it', unit: 'number' },
   },
   equations: ['I = V/(R_S + R_C)', 'I_0 = U_R/(R_0 + R_C)', 's = I/I_0', 'R_n = 2*V/I_0 - R_C'],
