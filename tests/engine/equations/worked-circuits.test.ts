@@ -169,11 +169,27 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['to 1 - 1/e² in two time constants', chargingTime(1e3, 1e-6, 1 - Math.E ** -2), 2e-3],
   [
     'timer running free with 1 kΩ, 2 kΩ, 1 µF: ln 2 of 3 ms and of 2 ms',
-    timerAstable(1e3, 2e3, 1e-6),
+    timerAstable(1e3, 2e3, 1e-6) ?? {},
     { high: 2.0794415e-3, low: 1.3862944e-3 },
   ],
-  ['timer triggered once with 1 kΩ, 1 µF: ln 3 of 1 ms', timerPulse(1e3, 1e-6), 1.0986123e-3],
+  ['timer triggered once with 1 kΩ, 1 µF: ln 3 of 1 ms', timerPulse(1e3, 1e-6) ?? 0, 1.0986123e-3],
+  [
+    'the same with 0.5 mA of leakage from 3 V: it makes for 5/6, ln 5 of 1 ms',
+    timerPulse(1e3, 1e-6, { leak: 0.5e-3, supply: 3 }) ?? 0,
+    1.6094379e-3,
+  ],
+  [
+    'timer running free with 1 kΩ twice, 0.25 mA from 3 V: ln 3 of 2 ms up to 5/6, ln 1.8 of 1 ms down',
+    timerAstable(1e3, 1e3, 1e-6, { leak: 0.25e-3, supply: 3 }) ?? {},
+    { high: 2.1972246e-3, low: 0.5877867e-3 },
+  ],
 ];
+
+it('a timer whose leakage takes all of the current at two thirds never gets there', () => {
+  const leaking = { leak: 1.1e-3, supply: 3 };
+  expect(timerPulse(1e3, 1e-6, leaking)).toBeUndefined();
+  expect(timerAstable(500, 500, 1e-6, leaking)).toBeUndefined();
+});
 
 describe('equations of circuits worked out by hand', () => {
   it.each(cases)('%s', (_what, got, expected) => expectNear(got, expected));
