@@ -39,7 +39,8 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   const { missing, rejected, state, doubled = [], line, part } = planned;
   const ask = askOf(planned);
   // A question says by itself what is missing, save the value where it is about something else.
-  const unasked = ask?.about === 'marking' ? ['designators'] : ['designators', 'value'];
+  const isAsked = ask?.about === 'marking' || ask?.about === 'value';
+  const unasked = isAsked ? ['designators'] : ['designators', 'value'];
   const left = ask === undefined ? missing : missing.filter((one) => unasked.includes(one));
   return [
     ...(left.length > 0 ? [act(`Still to say: ${listed(left)}.`)] : []),

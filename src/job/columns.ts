@@ -62,18 +62,19 @@ const byContents = (
 const holds = (cells: readonly string[], field: ColumnField): boolean =>
   byContents(cells) === field;
 
+/** Columns that hold designators all the same, by the field of the word that heads them. */
+const GIVES_WAY: readonly (ColumnField | undefined)[] = [undefined, 'designators', 'position'];
+
 /**
- * What the words at the head say, save that a word such as “part”, which heads designators in one
- * list and kinds in another, gives way to a column that holds designators.
+ * What the words at the head say, save that a word such as “part” or “position”, which heads designators
+ * in one list and something else in another, gives way to a column that holds designators.
  */
 const wordsAsMeant = (
   named: readonly (ColumnField | undefined)[],
   cellsOf: (at: number) => readonly string[],
 ): (ColumnField | undefined)[] => {
   const holders = named.flatMap((field, at) =>
-    (field === undefined || field === 'designators') && holds(cellsOf(at), 'designators')
-      ? [at]
-      : [],
+    GIVES_WAY.includes(field) && holds(cellsOf(at), 'designators') ? [at] : [],
   );
   const [holder] = holders;
   if (holder === undefined || holders.includes(named.indexOf('designators'))) return [...named];

@@ -11,6 +11,18 @@ export interface Question extends Ask {
 }
 
 /**
+ * Whether the letters of the designators usually stand for another kind than that which the marking
+ * alone tells: `100k` at RV1 is read as a resistor, and is a trimmer.
+ */
+const contradicts = (
+  catalogue: Catalogue,
+  { part, line }: Pick<PlannedLine, 'part' | 'line'>,
+): boolean => {
+  const usual = usualKind(catalogue, part.designators);
+  return line.kind + line.type === '' && usual !== undefined && usual !== part.kind;
+};
+
+/**
  * What is asked of a line first: later answers follow from it, as the type is often told by the
  * marking. Nothing where the line is understood.
  * @param catalogue with the letters of designators
@@ -27,6 +39,8 @@ export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask
     const marking = part.asks?.find(({ about }) => about === 'marking');
     return (isByNumber ? undefined : marking) ?? askKind(catalogue, part.designators);
   }
+  if (!isSilent && contradicts(catalogue, { part, line }))
+    return askKind(catalogue, part.designators);
   return part.kind === '' || isKnownKind(catalogue, part.kind)
     ? part.asks?.[0]
     : askKind(catalogue, part.designators, part.kind);

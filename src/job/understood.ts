@@ -10,6 +10,7 @@ import {
 import type { TypeRow } from '../schemas/types.ts';
 import { findNames } from '../search/names.ts';
 import type { Ask } from './ask.ts';
+import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
 import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
@@ -255,8 +256,12 @@ export const understoodLine = (
   const other = understoodOther(catalogue, line, settled);
   if (other !== undefined)
     return { ...other, asks: [...askMarking(line, readings), ...other.asks] };
-  const part = filled(catalogue, line, settled);
-  const asks = [...askMarking(line, readings), ...askValue(part, settled)];
+  const typed = filled(catalogue, line, settled);
+  const { part, asks: askBare } =
+    typed.kind === 'capacitor'
+      ? withoutBareValue(catalogue, { ...said, value: line.value }, typed)
+      : { part: typed, asks: [] };
+  const asks = [...askMarking(line, readings), ...askBare, ...askValue(part, settled)];
   if (part.kind === 'capacitor')
     asks.push(...askType(catalogue, said, part, settled), ...askPosition(catalogue, part));
   return { part, asks };

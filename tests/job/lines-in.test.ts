@@ -34,6 +34,8 @@ describe('columns', () => {
     ['Pos.,Bauteil,Wert', ['designators', 'kind', 'value']],
     ['Bauteil,Art,Wert', ['designators', 'kind', 'value']],
     ['Bauteil,Bez.,Wert', ['designators', undefined, 'value']],
+    ['Position,Bauteil,Wert', ['designators', 'kind', 'value']],
+    ['Position,Part Number,Value', ['designators', undefined, 'value']],
   ])('by both where a word may mean two things: %s', (head, fields) => {
     const body = 'C1,Elko,10 µF\nR1-R4,Widerstand,4k7\nC2,Folie,22 nF';
     expect(guessColumns(rowsOf(`${head}\n${body}`), words).fields).toEqual(fields);

@@ -51,6 +51,12 @@ test.each([
   },
 );
 
+test('a marking of resistors at RV2 is asked about as what its letters stand for', () => {
+  const [first] = ask({ designators: 'RV2', value: '100k log' });
+  expect(first?.about).toBe('kind');
+  expect(first?.choices[0]?.set).toEqual({ kind: 'trimmer' });
+});
+
 test('an abbreviation of a kind is written in capitals', () => {
   const [first] = ask({ designators: 'U1', value: '4053' });
   expect(first?.question).toContain('U usually stands for this: IC.');
