@@ -34,14 +34,21 @@ const tell = (text: string): Remark => ({ text, acts: false });
 const hasNoRules = ({ worked, line }: PlannedLine): boolean =>
   line.decision === 'judge' && worked !== undefined && worked.judgement === undefined;
 
+/** What no question about a line says by itself is missing: the value only where that is asked for. */
+const leftToSay = (
+  missing: PlannedLine['missing'],
+  ask: Ask | undefined,
+): PlannedLine['missing'] => {
+  if (ask === undefined) return missing;
+  const isAsked = ask.about === 'marking' || ask.about === 'value';
+  return missing.filter((one) => one === 'designators' || (one === 'value' && !isAsked));
+};
+
 /** What is not understood of a line, or is missing. */
 const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   const { missing, rejected, state, doubled = [], line, part } = planned;
   const ask = askOf(planned);
-  // A question says by itself what is missing, save the value where it is about something else.
-  const isAsked = ask?.about === 'marking' || ask?.about === 'value';
-  const unasked = isAsked ? ['designators'] : ['designators', 'value'];
-  const left = ask === undefined ? missing : missing.filter((one) => unasked.includes(one));
+  const left = leftToSay(missing, ask);
   return [
     ...(left.length > 0 ? [act(`Still to say: ${listed(left)}.`)] : []),
     ...(ask === undefined ? [] : [act(ask.question)]),

@@ -8,6 +8,7 @@ import {
   type Request,
   type TypeId,
 } from '../engine/index.ts';
+import { readCapacitance } from './bare-capacitance.ts';
 import { conditionFields, readConditions } from './condition-fields.ts';
 import { fieldWith, saidOr, type Field } from './field.ts';
 import { guidelineKey, partKeys } from './keys.ts';
@@ -38,7 +39,7 @@ export const readAddress = (
 ): Asked => {
   const { take, rejected } = takerOf(query);
   const capacitance = take(partKeys.capacitance, (text) =>
-    readRange(text, PART_LIMITS.capacitance),
+    readCapacitance(text, catalogue.types[type]),
   );
   const ratedVoltage = take(partKeys.ratedVoltage, (text) =>
     readRange(text, PART_LIMITS.ratedVoltage),

@@ -1,5 +1,6 @@
 import type { Assessment, Candidate, Catalogue } from '../engine/index.ts';
 import { formatValue } from '../engine/index.ts';
+import { readCapacitance } from './bare-capacitance.ts';
 import {
   fieldsOf,
   havingOf,
@@ -27,9 +28,9 @@ export const havingKeys = {
 export const readHaving = (catalogue: Catalogue, query: URLSearchParams): Having<Candidate> => {
   const taker = takerOf(query);
   const { take } = taker;
+  const type = catalogue.types[query.get(havingKeys.type) ?? ''];
   const numbers = {
-    capacitance: take(havingKeys.capacitance, (text) => readRange(text, PART_LIMITS.capacitance))
-      ?.typ,
+    capacitance: take(havingKeys.capacitance, (text) => readCapacitance(text, type))?.typ,
     tolerance: take(havingKeys.tolerance, readToleranceText),
     ratedVoltage: take(havingKeys.ratedVoltage, (text) => readRange(text, PART_LIMITS.ratedVoltage))
       ?.typ,
