@@ -185,7 +185,9 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
     .filter((form) => form.place !== 'end' || !unitFollows(scan, form.end - 1))
     .flatMap((form) => {
       const rows = points.get(form.letter) ?? [];
-      const mayBeOhms = rows.some(({ quantity }) => quantity === 'resistance');
+      const mayBeOhms =
+        scan.lexicon.hints.kind !== 'capacitor' &&
+        rows.some(({ quantity }) => quantity === 'resistance');
       return (
         rows
           .filter((row) => row.places.includes(form.place))

@@ -109,6 +109,11 @@ const isPower = (scan: Scan, at: number, end: number): boolean =>
     (unit) => unit.item.row.quantity === 'power' && unit.end === end && unit.assumed.length === 0,
   );
 
+/** What the figures beside a figure and a letter make of their being a code. */
+const besideFigures = (scan: Scan, at: number, end: number): number =>
+  (isPower(scan, at, end) ? weights.voltageCodeForPower : 0) +
+  (beforeThreeFigures(scan, at, end) ? weights.voltageCodeBeforeThree : 0);
+
 /** Whether a code that was made up in part stands where it is expected. */
 const standsClear = (scan: Scan, at: number, end: number): boolean =>
   beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
@@ -160,9 +165,7 @@ export const voltageCodeItems = (
               caseCost(scan, at, found) +
               found.cost +
               (isPointOfValue(scan, found.end) ? weights.voltageCodeForPoint : 0) +
-              (row.scheme === 'figure-letter' && isPower(scan, at, found.end)
-                ? weights.voltageCodeForPower
-                : 0) +
+              (row.scheme === 'figure-letter' ? besideFigures(scan, at, found.end) : 0) +
               (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
             needs: place.needs,
             assumed: found.assumed,

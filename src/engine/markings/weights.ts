@@ -18,7 +18,7 @@ export const weights = {
   /** A tolerance letter that is rather the unit of the value before it. */
   toleranceForUnit: -2.5,
   /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */
-  toleranceBeforeFigures: -1,
+  toleranceBeforeFigures: -1.8,
   /** Wider than parts have whose value is written so. */
   unusualTolerance: -1.2,
   voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },
@@ -50,7 +50,9 @@ export const weights = {
   voltagePair: -0.5,
   voltageCode: { usual: 2, other: 0.8, rare: 0 },
   /** The same, where its letter with the few figures behind it is rather the value, as in `2P8`. */
-  voltageCodeForPoint: -4.5,
+  voltageCodeForPoint: -5.5,
+  /** The same, at once before the three figures of a code, as in `1K750`. */
+  voltageCodeBeforeThree: 0.6,
   /** The same, where its letter is a unit of power and the value stands before it, as in `47K 2W`. */
   voltageCodeForPower: -1.2,
   voltageFigures: { usual: 1.2, other: 0.2, rare: 0 },

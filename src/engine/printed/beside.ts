@@ -22,11 +22,12 @@ const bothWays = (percent: number): Tolerance => ({
   unit: 'fraction',
 });
 
-/** Whether a capacitance may have its unit in a letter behind the figures. */
-const isUnitBehind = (tables: MarkingTables, letter: string): boolean =>
-  tables.pointLetters.some(
-    (row) => row.letter === letter && row.quantity === 'capacitance' && row.places.includes('end'),
-  );
+/**
+ * How a value is written beside a tolerance letter that is seldom met: a code of three figures, or
+ * with a letter for its point. Behind other figures it would be taken for their unit, as the P of
+ * `180P`, and behind a unit the unit for the tolerance, as the M of `0.1M Y`.
+ */
+const BESIDE_SELDOM = /^(?:\d\d[1-9]|\d*\p{L}\d+)$/u;
 
 type LetterRow = MarkingTables['toleranceLetters'][number];
 
@@ -55,7 +56,7 @@ const toleranceLetters = (tables: MarkingTables, part: PartToPrint): Piece[] => 
           .map((row) => ({
             ...row,
             bodies: bodiesWith(tables, row),
-            notBehindDecimal: row.met === 'seldom' && isUnitBehind(tables, row.letter),
+            ...(row.met === 'seldom' && row.letter.length === 1 ? { besides: BESIDE_SELDOM } : {}),
           }));
   return rows.map((row) => ({ ...row, text: row.letter }));
 };

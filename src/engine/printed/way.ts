@@ -32,8 +32,6 @@ export interface Piece {
   source: SourceId;
   /** Where and when it is met, or what it may be taken for. */
   note: string;
-  /** A seldom letter that behind a decimal would be taken for its unit, as the U of `.47U`. */
-  notBehindDecimal?: boolean;
   /** How a value has to be written for the piece to stand beside it; no matter unless given. */
   besides?: RegExp;
 }

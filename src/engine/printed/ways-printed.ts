@@ -32,10 +32,14 @@ type Growing = Omit<Way, 'sources' | 'notes'> & {
 const begun = (
   piece: ValuePiece,
   { use, bodies, origins, source, note }: ArrangementRow,
+  { codes }: TakenWords,
 ): Growing | undefined => {
   const together = common(piece.bodies, bodies);
   const places = common(piece.origins, origins);
   if (together === undefined || places === undefined) return undefined;
+  // 1П33 is 1 pF of a slope, and not 1.33 pF.
+  const [end = ''] = LETTER_AND_FIGURES.exec(piece.text) ?? [];
+  if (codes.has(end.toUpperCase())) return undefined;
   return {
     text: '',
     value: piece.text,
@@ -51,7 +55,7 @@ const begun = (
   };
 };
 
-const ENDS_WITH_DECIMAL = /[.,]\d+\s?$/;
+const LETTER_AND_FIGURES = /\p{L}\d+$/u;
 
 const grown = (
   way: Growing,
@@ -65,7 +69,6 @@ const grown = (
   if (bodies === undefined || origins === undefined) return undefined;
   if (isTaken(taken, way.text, piece.text)) return undefined;
   if (piece.besides?.test(way.value) === false) return undefined;
-  if (piece.notBehindDecimal === true && ENDS_WITH_DECIMAL.test(way.text)) return undefined;
   return {
     ...way,
     text: way.text + piece.text,
@@ -85,7 +88,7 @@ const filled = (
   piecesOf: (place: string) => readonly Piece[],
   taken: TakenWords,
 ): Growing[] => {
-  const start = begun(piece, row);
+  const start = begun(piece, row, taken);
   if (start === undefined) return [];
   return row.pattern.split(PLACE).reduce<Growing[]>(
     (ways, part, index) => {

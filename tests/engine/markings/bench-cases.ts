@@ -74,6 +74,14 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['KS 33', {}, { c: 33 * p, types: ['ps-film-foil'], lost: none }],
   // Three figures about the R are of precise resistors, and a gap before the letter changes little.
   ['1R00', {}, { r: 1 }],
+  // On what is known to be a capacitor such a letter is that of a capacitance.
+  ['57М6', { kind: 'capacitor', origin: 'soviet' }, { c: 57.6 * u }],
+  ['4R75', { kind: 'capacitor', body: 'ceramic' }, { c: 4.75 * p }],
+  // A point before a figure comes before a seldom tolerance and a code of volts.
+  ['2P15J CH', { body: 'ceramic' }, { c: 2.15 * p, tolerance: [0.05, 0.05, 'fraction'] }],
+  // Nor is a code of volts at once before three figures a value with its volts.
+  ['1K750', { body: 'film' }, { c: 75 * p, volts: 80 }],
+  ['56P2K', { body: 'mica' }, { c: 56.2 * p, tolerance: [0.1, 0.1, 'fraction'] }],
   ['10R0', {}, { r: 10 }],
   ['49R9', {}, { r: 49.9 }],
   ['270 K 1W', {}, { r: 270e3, lost: none }],

@@ -15,6 +15,7 @@ const {
   voltagePair,
   wornFigure,
   voltageCode,
+  voltageCodeBeforeThree,
   voltageCodeForPoint,
   voltageCodeForPower,
   voltageLetter,
@@ -230,19 +231,23 @@ const codesAt = (text: string, at: number, hints?: Hints): Short[] =>
 
 describe('a voltage code in a marking', () => {
   test.each<[text: string, at: number, found: Short[]]>([
-    ['2A104J', 0, [[2, 'rated 100 V dc', voltageCode.usual]]],
-    ['2T104J', 0, [[2, 'rated 150 V dc', voltageCode.other]]],
+    ['2A104J', 0, [[2, 'rated 100 V dc', voltageCode.usual + voltageCodeBeforeThree]]],
+    ['2T104J', 0, [[2, 'rated 150 V dc', voltageCode.other + voltageCodeBeforeThree]]],
     ['104J 2A', 5, [[7, 'rated 100 V dc', voltageCode.usual]]],
     ['104J2A', 4, [[6, 'rated 100 V dc', voltageCode.usual]]],
     // A small letter costs a little, far more where it is a unit.
-    ['2a104J', 0, [[2, 'rated 100 V dc', voltageCode.usual + otherCase]]],
-    ['2p104J', 0, [[2, 'rated 220 V dc', voltageCode.usual + otherCaseOfUnit]]],
+    ['2a104J', 0, [[2, 'rated 100 V dc', voltageCode.usual + otherCase + voltageCodeBeforeThree]]],
+    [
+      '2p104J',
+      0,
+      [[2, 'rated 220 V dc', voltageCode.usual + otherCaseOfUnit + voltageCodeBeforeThree]],
+    ],
     ['12A104J', 1, []],
     ['2AB104', 0, []],
     // Rather a value with a letter for its point, or a power behind a value.
     ['2P8', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2P15', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeForPoint]]],
-    ['2P104', 0, [[2, 'rated 220 V dc', voltageCode.usual]]],
+    ['2P104', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeBeforeThree]]],
     // Letters of ohms, of farads, and of thousands of picofarads.
     ['2G8', 0, [[2, 'rated 400 V dc', voltageCode.usual]]],
     ['2F8', 0, [[2, 'rated 315 V dc', voltageCode.usual]]],
@@ -252,7 +257,7 @@ describe('a voltage code in a marking', () => {
     ['47K 2F', 4, [[6, 'rated 315 V dc', voltageCode.usual]]],
     ['2W 47K', 0, [[2, 'rated 450 V dc', voltageCode.usual + voltageCodeForPower]]],
     ['2W', 0, [[2, 'rated 450 V dc', voltageCode.usual]]],
-    ['2W104', 0, [[2, 'rated 450 V dc', voltageCode.usual]]],
+    ['2W104', 0, [[2, 'rated 450 V dc', voltageCode.usual + voltageCodeBeforeThree]]],
     ['104K2W', 4, [[6, 'rated 450 V dc', voltageCode.usual]]],
     // A letter before the three figures of a chip, or behind those of a bead.
     [
@@ -299,11 +304,12 @@ describe('a voltage code in a marking', () => {
   ])('%j at %d with a letter that cannot be read', (text, at, letters) => {
     const found = wordsOf(scanFor(text), at, 'voltage').filter(({ needs }) => needs.length === 0);
     expect(found.flatMap(({ assumed }) => assumed.map(({ as }) => as)).join('')).toBe(letters);
+    const before = at === 0 ? voltageCodeBeforeThree : 0;
     for (const { weight, meaning } of found) {
       const use = ['rated 150 V dc', 'rated 275 V dc', 'rated 600 V dc'].includes(meaning.means())
         ? voltageCode.other
         : voltageCode.usual;
-      expect(weight).toBeCloseTo(use + worn + completedVoltage, 9);
+      expect(weight).toBeCloseTo(use + worn + completedVoltage + before, 9);
     }
   });
 

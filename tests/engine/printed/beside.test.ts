@@ -75,20 +75,30 @@ describe('a tolerance in a letter', () => {
     expect(found(part, 'tolerance:letter').map(short)).toEqual(pieces);
   });
 
-  test('of a seldom letter that is a unit stands behind no decimal', () => {
-    const flagged = (plus: number, minus = 0): [string, unknown][] =>
+  // A code or a letter for the point leaves no unit open; other figures, and a unit, do.
+  test.each<[value: string, stands: boolean]>([
+    ['103', true],
+    ['4n7', true],
+    ['R47', true],
+    ['100', false],
+    ['5600', false],
+    ['47', false],
+    ['.47', false],
+    ['0.1M', false],
+    ['47n', false],
+  ])('a seldom letter beside %s: %s', (value, stands) => {
+    const besides = (plus: number, minus = 0): [string, boolean | undefined][] =>
       found(
         { capacitance: 47 * nF, tolerance: { minus, plus, unit: 'fraction' } },
         'tolerance:letter',
-      ).map(({ text, notBehindDecimal }) => [text, notBehindDecimal]);
-    expect(flagged(1)).toEqual([
-      ['P', true],
-      ['GMV', false],
-      ['R', false],
+      ).map((piece) => [piece.text, piece.besides?.test(value)]);
+    expect(besides(1)).toEqual([
+      ['P', stands],
+      ['GMV', undefined],
+      ['R', stands],
     ]);
-    // F is met, and S is no unit.
-    expect(flagged(0.01, 0.01)[0]).toEqual(['F', false]);
-    expect(flagged(0.5, 0.2)[0]).toEqual(['S', false]);
+    // J is met, and stands beside all.
+    expect(besides(0.05, 0.05)[0]).toEqual(['J', undefined]);
   });
 
   test('has the source of its row, and no note of a resistor', () => {

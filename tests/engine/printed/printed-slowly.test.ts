@@ -24,6 +24,18 @@ const isMet = ({ capacitance = NaN, temperatureCharacteristic: code }: PartToPri
     .flatMap(({ types }) => types.flatMap((type) => catalogue.types[type] ?? []))
     .some((row) => capacitance >= row.old_c_min / 10 && capacitance <= row.old_c_max * 10);
 
+const inE24 = new Set(mantissas('E24'));
+
+/** Tolerances wider than this, as a fraction, and voltages below this, in V, precise parts do not have. */
+const WIDEST_OF_PRECISE = 0.05;
+const LEAST_OF_PRECISE = 25;
+
+/** Whether parts come in such a value at all: IEC 60063 has E96 for one per cent. */
+const isMade = ({ capacitance = NaN, tolerance, ratedVoltage: volts = Infinity }: PartToPrint) =>
+  inE24.has(Number(capacitance.toExponential(6).split('e')[0])) ||
+  ((tolerance?.unit !== 'fraction' || tolerance.plus <= WIDEST_OF_PRECISE) &&
+    volts >= LEAST_OF_PRECISE);
+
 const anyPart = fc
   .record({
     capacitance: fc
@@ -50,7 +62,8 @@ const anyPart = fc
         Object.entries(part).filter(([, value]) => value !== undefined),
       ) as PartToPrint,
   )
-  .filter(isMet);
+  .filter(isMet)
+  .filter(isMade);
 
 /** Reads a way on a body; a usual one must come first, others be among the readings. */
 const holdsOn = (part: PartToPrint, way: Way, body: string): void => {

@@ -97,6 +97,22 @@ describe('where a way is met', () => {
     expect(wayOf(part, text)?.bodies).toEqual(bodies);
   });
 
+  const atLeast = { minus: 0, plus: 1, unit: 'fraction' } as const;
+  test.each<[part: PartToPrint, text: string, printed: boolean]>([
+    // P behind a number is pF, so that 18 pF and no less cannot be 180P; behind a code it says just that.
+    [{ capacitance: 18e-12, tolerance: atLeast }, '180P', false],
+    [{ capacitance: 10e-9, tolerance: atLeast }, '103P', true],
+    [{ capacitance: 560e-12, tolerance: atLeast }, '5600P', false],
+    // A letter with figures that is the code of a slope is no point of a value.
+    [{ capacitance: 1.33e-12 }, '1П33', false],
+    [{ capacitance: 4.75e-6 }, '4м75', false],
+    [{ capacitance: 1.3e-12 }, '1П3', true],
+    // Nor has a letter that says the unit itself any doubt left.
+    [{ capacitance: 4.7e-9, tolerance: atLeast }, '4n7P', true],
+  ])('%j, as %s: %s', (part, text, printed) => {
+    expect(wayOf(part, text) !== undefined).toBe(printed);
+  });
+
   test('nobody mixes scripts', () => {
     const texts = ways({ capacitance: 4.7e-9, tolerance: within(0.1), ratedVoltage: 63 }).map(
       ({ text }) => text,
