@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+
+/** Charge for the size is said of a type to show how small it is made, so no listed can is smaller. */
+
+const { bodies, knowledge } = loadCatalogue();
+
+/** µF·V in a cubic centimetre of a can, whose length is its diameter. */
+const densityOf = ({
+  c_max: farad,
+  voltage,
+  length_mm: across,
+  height_mm: high,
+}: (typeof bodies)[number]) =>
+  (farad * 1e6 * voltage) / (((Math.PI / 4) * across ** 2 * high) / 1000);
+
+const cans = bodies.filter(({ shape, type }) => shape === 'can' && type.startsWith('al-'));
+const types = [...new Set(cans.map(({ type }) => type))];
+
+test('there are cans of several types', () => {
+  expect(types.length).toBeGreaterThan(3);
+});
+
+test.each(types)('no can of %s holds more for its size than the type is said to', (type) => {
+  const known = knowledge[type]?.['charge-density'];
+  if (known?.status !== 'known') throw new Error('no figure');
+  const densest = Math.max(...cans.filter((row) => row.type === type).map(densityOf));
+  // SI: farads times volts in a cubic metre are the same number as µF·V in a cubic centimetre.
+  expect(densest).toBeLessThanOrEqual(known.range.max);
+});
