@@ -125,7 +125,7 @@ const partsFromVolts = (scan: Scan, { digits }: { digits: string }, at: number):
 /** Every way to see a letter behind figures as their unit. */
 const behindAt = (scan: Scan, at: number): LetterForm[] =>
   writtenAt(scan, at)
-    .filter((number) => isReadable(number) && !number.grouped)
+    .filter((number) => isReadable(number) && !number.grouped && !number.padded)
     .filter(
       (number) =>
         !isFigure(scan.marking.text.charAt(number.end + 1)) ||

@@ -114,10 +114,13 @@ export const otherUnitsAt = (scan: Scan, at: number): Token[] => {
   });
 };
 
+/** Figures, or a point, at once before something or before the letters there. */
+const FIGURES_BEFORE = /[\d.]\p{L}*$/u;
+
 /** A word of the form of another kind of part, such as `14D471K`; letters of a maker may be before it. */
 export const otherShapesAt = (scan: Scan, at: number): Token[] => {
   const { marking, lexicon } = scan;
-  if (isFigure(marking.text.charAt(at - 1)) || marking.text.charAt(at - 1) === '.') return [];
+  if (FIGURES_BEFORE.test(marking.text.slice(0, at))) return [];
   return shapesFrom(lexicon, marking.text.charAt(at)).flatMap(({ row, pattern }): Token[] => {
     pattern.lastIndex = at;
     const found = pattern.exec(marking.text)?.[0];

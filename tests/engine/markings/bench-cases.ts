@@ -79,6 +79,14 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['4R75', { kind: 'capacitor', body: 'ceramic' }, { c: 4.75 * p }],
   // A point before a figure comes before a seldom tolerance and a code of volts.
   ['2P15J CH', { body: 'ceramic' }, { c: 2.15 * p, tolerance: [0.05, 0.05, 'fraction'] }],
+  // Nor has a number with a nought in front, which is a code, a unit in a letter.
+  ['0150K', { body: 'ceramic' }, { c: 15 * p, tolerance: [0.1, 0.1, 'fraction'] }],
+  // No form of another kind of part begins within a word of figures and letters.
+  [
+    '30n9D50',
+    { kind: 'capacitor', body: 'film' },
+    { c: 30.9 * n, tolerance: [0.005, 0.005, 'fraction'], volts: 50 },
+  ],
   // Nor is a code of volts at once before three figures a value with its volts.
   ['1K750', { body: 'film' }, { c: 75 * p, volts: 80 }],
   ['56P2K', { body: 'mica' }, { c: 56.2 * p, tolerance: [0.1, 0.1, 'fraction'] }],

@@ -245,6 +245,11 @@ describe('what must not be spelt', () => {
     ['473C', 'H', true],
     ['473c', 'h', false],
     ['473X', '7R', true],
+    // The highest temperature of a part.
+    ['105', 'C', true],
+    ['1105', 'C', false],
+    ['2A105', 'C', false],
+    ['104', 'C', false],
     // A single letter for a temperature, and a word seldom met, are no words.
     ['473', 'B', false],
     ['473M', 'KB', true],

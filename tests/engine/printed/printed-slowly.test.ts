@@ -30,11 +30,24 @@ const inE24 = new Set(mantissas('E24'));
 const WIDEST_OF_PRECISE = 0.05;
 const LEAST_OF_PRECISE = 25;
 
-/** Whether parts come in such a value at all: IEC 60063 has E96 for one per cent. */
+/** Whether parts come in such a value: IEC 60063 has E96 for one per cent. */
 const isMade = ({ capacitance = NaN, tolerance, ratedVoltage: volts = Infinity }: PartToPrint) =>
   inE24.has(Number(capacitance.toExponential(6).split('e')[0])) ||
   ((tolerance?.unit !== 'fraction' || tolerance.plus <= WIDEST_OF_PRECISE) &&
     volts >= LEAST_OF_PRECISE);
+
+/** Whether something is left of the value at its least: nobody makes 1.6 pF of ±2 pF. */
+const isSomething = ({ capacitance = NaN, tolerance }: PartToPrint): boolean =>
+  tolerance?.unit !== 'F' || tolerance.minus < capacitance;
+
+const LEAST_OF_CLASS_2 = 0.05;
+
+/** Whether parts of such a characteristic come in such a tolerance: class 2 drifts by more than a per cent. */
+const isSteady = ({ tolerance, temperatureCharacteristic: code }: PartToPrint): boolean =>
+  code === undefined ||
+  !/^[XYZ]\d/.test(code) ||
+  tolerance?.unit !== 'fraction' ||
+  tolerance.plus >= LEAST_OF_CLASS_2;
 
 const anyPart = fc
   .record({
@@ -63,7 +76,9 @@ const anyPart = fc
       ) as PartToPrint,
   )
   .filter(isMet)
-  .filter(isMade);
+  .filter(isMade)
+  .filter(isSomething)
+  .filter(isSteady);
 
 /** Reads a way on a body; a usual one must come first, others be among the readings. */
 const holdsOn = (part: PartToPrint, way: Way, body: string): void => {
