@@ -122,10 +122,14 @@ const partsFromVolts = (scan: Scan, { digits }: { digits: string }, at: number):
   return areVoltsBehind(scan, at) && !scan.lexicon.places.has(significant(digits + behind));
 };
 
+/** Whether a letter is one of the tolerances that are met, and not only seldom. */
+const isMetTolerance = ({ lexicon }: Scan, letter: string): boolean =>
+  lexicon.tables.toleranceLetters.some((row) => row.letter === letter && row.met !== 'seldom');
+
 /** Every way to see a letter behind figures as their unit. */
 const behindAt = (scan: Scan, at: number): LetterForm[] =>
   writtenAt(scan, at)
-    .filter((number) => isReadable(number) && !number.grouped && !number.padded)
+    .filter((number) => isReadable(number) && !number.grouped)
     .filter(
       (number) =>
         !isFigure(scan.marking.text.charAt(number.end + 1)) ||
@@ -134,21 +138,25 @@ const behindAt = (scan: Scan, at: number): LetterForm[] =>
     .flatMap((number) => {
       const start = skipBlanks(scan.marking, number.end);
       const apart = start > number.end;
-      return lettersAt(scan, start)
-        .filter((letter) => isReadable(number, letter))
-        .filter(() => !apart || wordEnds(scan.marking, start + 1))
-        .map((letter): LetterForm => ({
-          place: 'end',
-          letter: letter.letter,
-          nought: false,
-          end: start + 1,
-          value: number.value,
-          figures: number.figures,
-          written: number.digits.length,
-          apart,
-          assumed: [...number.assumed, ...letter.assumed],
-          cost: number.cost + letter.cost + (apart ? weights.gap : 0),
-        }));
+      return (
+        lettersAt(scan, start)
+          .filter((letter) => isReadable(number, letter))
+          .filter(() => !apart || wordEnds(scan.marking, start + 1))
+          // A nought in front is of a code, which a letter that is met behind codes does not make a number.
+          .filter((letter) => !number.padded || !isMetTolerance(scan, letter.letter))
+          .map((letter): LetterForm => ({
+            place: 'end',
+            letter: letter.letter,
+            nought: false,
+            end: start + 1,
+            value: number.value,
+            figures: number.figures,
+            written: number.digits.length,
+            apart,
+            assumed: [...number.assumed, ...letter.assumed],
+            cost: number.cost + letter.cost + (apart ? weights.gap : 0),
+          }))
+      );
     });
 
 /** Whether a unit in full follows where a letter alone was seen, as in `47nF`. */
