@@ -44,13 +44,26 @@ export const printMargin = ({ margin, missing, unit }: Finding, habit?: Habit): 
   return margin < 1 / AMPLE ? 'missed by far' : `${formatValue(margin, 'ratio', habit)}, short`;
 };
 
-/** One finding as a reason, such as "offset by leakage 13.5 V, at most 0.5 V". */
+/** Whether a limit lies between the ends of a figure, so that some parts meet it and others do not. */
+const straddles = ({ standIn, limit }: Finding): boolean =>
+  [limit?.low, limit?.high].some(
+    (end) => end !== undefined && standIn !== undefined && standIn.min < end && end < standIn.max,
+  );
+
+/**
+ * One finding as a reason, such as "offset by leakage 13.5 V (at most 0.5 V)", with what is usual
+ * where the ends of the figure lie on both sides of the limit.
+ */
 export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
   const name = finding.name.charAt(0).toLowerCase() + finding.name.slice(1);
   if (finding.standIn === undefined) return `${name}, which is not known`;
   if (finding.unit === 'grade') return finding.working;
-  const limit = printLimit(finding, habit);
-  return `${name} ${printRange(finding.standIn, finding.unit, habit)}${limit === '' ? '' : ` (${limit})`}`;
+  const notes = [
+    straddles(finding) ? `usually ${printTypical(finding.standIn, finding.unit, habit)}` : '',
+    printLimit(finding, habit),
+  ].filter(Boolean);
+  const figure = `${name} ${printRange(finding.standIn, finding.unit, habit)}`;
+  return notes.length === 0 ? figure : `${figure} (${notes.join(', ')})`;
 };
 
 /** The finding that decides an assessment. */

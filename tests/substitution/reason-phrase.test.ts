@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../src/engine/index.ts';
+import { reasonPhrase } from '../../src/substitution/phrases.ts';
+
+const finding: Finding = {
+  demand: 'reservoir-life',
+  finding: 'life-used',
+  name: 'Life used up',
+  weight: 'mild',
+  property: 'life',
+  unit: 'fraction',
+  standIn: { min: 0.2, typ: 0.7, max: 2.8 },
+  limit: { high: 1 },
+  margin: 0.36,
+  verdict: 'fits',
+  missing: [],
+  working: '10 years of 15 years',
+  why: 'A wet part dries out.',
+  sources: [],
+  basis: 'published',
+  sure: 'likely',
+  weakest: [],
+};
+
+type Change = { [Key in keyof Finding]?: Finding[Key] | undefined };
+
+describe('a finding as a reason', () => {
+  test.each<[change: Change, words: string]>([
+    // Where some parts meet the limit and others do not, what is usual tells how it was judged.
+    [{}, 'life used up 20–280 % (usually 70 %, at most 100 %)'],
+    [{ limit: { low: 0.5, high: 4 } }, 'life used up 20–280 % (usually 70 %, 50 % to 400 %)'],
+    [{ limit: { low: 0.5 } }, 'life used up 20–280 % (usually 70 %, at least 50 %)'],
+    // Where all do, or none does, the figure and the limit say it all.
+    [{ limit: { high: 2.8 } }, 'life used up 20–280 % (at most 280 %)'],
+    [{ limit: { high: 0.2 } }, 'life used up 20–280 % (at most 20 %)'],
+    [{ limit: { high: 3 } }, 'life used up 20–280 % (at most 300 %)'],
+    [{ standIn: { min: 2, typ: 2, max: 2 } }, 'life used up 200 % (at most 100 %)'],
+    [{ limit: {} }, 'life used up 20–280 %'],
+    [{ standIn: undefined }, 'life used up, which is not known'],
+    // A yes or no is told by its working.
+    [{ unit: 'grade', working: 'polar part' }, 'polar part'],
+  ])('%j: %s', (change, words) => {
+    expect(reasonPhrase({ ...finding, ...change } as Finding).replaceAll('\u00A0', ' ')).toBe(
+      words,
+    );
+  });
+});
