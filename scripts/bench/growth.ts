@@ -1,15 +1,7 @@
-import {
-  cpSync,
-  globSync,
-  mkdtempSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  symlinkSync,
-} from 'node:fs';
+import { cpSync, globSync, mkdtempSync, rmSync, statSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { z } from 'zod';
+import { SHELL } from '../offline-shell.ts';
 import { grow, type Growth } from './grown-data.ts';
 import { tookScript } from './measured-step.ts';
 import { show, type Row } from './measuring.ts';
@@ -55,26 +47,14 @@ interface Site {
   words: number;
   /** Of the lists of files to keep, bytes: fetched by those who keep the whole site. */
   lists: number;
-  /** Of the lists of all sections and of what every page needs: fetched by everyone. */
+  /** Of what a first visit keeps. */
   shell: number;
 }
 
-const Lists = z.object({ shell: z.record(z.string(), z.string()) });
-
-const bytesIn = (folder: string): number =>
-  globSync('**/*', { cwd: folder, withFileTypes: true })
+const bytesIn = (folder: string, patterns: readonly string[] = ['**/*']): number =>
+  globSync([...patterns], { cwd: folder, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .reduce((sum, { parentPath, name }) => sum + statSync(join(parentPath, name)).size, 0);
-
-/** Bytes that a first visit keeps, beside the page itself. */
-const shellOf = (dist: string): number => {
-  const file = join(dist, 'offline', 'lists.json');
-  const { shell } = Lists.parse(JSON.parse(readFileSync(file, 'utf8')));
-  const kept = Object.keys(shell).map((path) =>
-    /(^|\/)$/.test(path) ? `${path}index.html` : path,
-  );
-  return kept.reduce((sum, path) => sum + statSync(join(dist, path)).size, statSync(file).size);
-};
 
 const measure = (folder: string, what: Growth, times: number): Site => {
   for (const path of COPIED) cpSync(join(PROJECT, path), join(folder, path), { recursive: true });
@@ -96,7 +76,7 @@ const measure = (folder: string, what: Growth, times: number): Site => {
     bytes: bytesIn(dist),
     words: bytesIn(join(dist, 'pagefind')),
     lists: bytesIn(join(dist, 'offline')),
-    shell: shellOf(dist),
+    shell: bytesIn(dist, SHELL),
   };
 };
 

@@ -147,7 +147,8 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   series: catalogue.series,
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
-  unlikelyPairs: catalogue.unlikelyPairs.map((row) => without(row, ['locator', 'note', 'source'])),
+  // That they are not met is all that is asked of them here, and they grow as types times positions.
+  unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
   kinds: catalogue.kinds,
   kindTypes: eachWithout(catalogue.kindTypes, KIND_TYPE_WORDS),
   kindPositions: eachWithout(catalogue.kindPositions, [

@@ -110,7 +110,7 @@ describe('tables and words', () => {
     kindTypes: CITED,
     kindPositions: CITED,
     positions: `${CITED} summary`,
-    unlikelyPairs: 'basis',
+    unlikelyPairs: '',
     'job.kindWords': 'basis word',
     'devices.families': '',
     'devices.functions': '',
