@@ -100,6 +100,17 @@ const withUnit = (number: string, { symbol, one = symbol }: PrintScale): string 
 const signed = (value: number, size: Figures, habit: Habit): string =>
   value < 0 ? MINUS + written(size, habit) : written(size, habit);
 
+/** A value as printed: its figures in a unit, without the sign. */
+interface Printed {
+  figures: Figures;
+  scale: PrintScale;
+}
+
+const printedAlone = (value: number, unit: Unit, habit: Habit): Printed => {
+  const scale = printScale(value, unit, habit);
+  return { figures: figuresIn(lifted(value, scale, unit, habit), scale, digitsOf(habit)), scale };
+};
+
 /**
  * One value as people read it: engineering prefix, significant digits by habit (3), a space that
  * does not break, a true minus sign. What is not a finite number is printed as a dash.
@@ -110,15 +121,22 @@ export const formatValue = (value: number, unit: Unit, habit: Habit = {}): strin
   if (!Number.isFinite(value)) return '–';
   if (unit === 'ohm' && habit.ohm === 'letter' && value >= 0)
     return formatCode(value, 'ohm', digitsOf(habit));
-  const scale = printScale(value, unit, habit);
-  const size = lifted(value, scale, unit, habit);
-  return withUnit(signed(value, figuresIn(size, scale, digitsOf(habit)), habit), scale);
+  const { figures, scale } = printedAlone(value, unit, habit);
+  return withUnit(signed(value, figures, habit), scale);
 };
 
-/** Judged by what is printed, so that the printed range is printed the same again. */
-const areFarApart = (one: Figures, other: Figures): boolean => {
-  if (one.figures === 0 || other.figures === 0) return false;
-  const ratio = timesTen(one.figures / other.figures, one.power - other.power);
+/** What is read back of a printed value, without the sign. */
+const readBack = ({ figures, scale }: Printed): number =>
+  timesTen(figures.figures, figures.power + scale.power) * (scale.factor ?? 1);
+
+const areFarApart = (one: Printed, other: Printed): boolean => {
+  if (one.figures.figures === 0 || other.figures.figures === 0) return false;
+  // Whole numbers both, so that a ratio of just a thousand comes out as such.
+  const [low, high] = [one, other].map(
+    ({ figures, scale }) => figures.figures * (scale.factor ?? 1),
+  ) as [number, number];
+  const power = one.figures.power + one.scale.power - other.figures.power - other.scale.power;
+  const ratio = timesTen(low / high, power);
   return ratio >= FAR_APART || ratio <= 1 / FAR_APART;
 };
 
@@ -129,12 +147,12 @@ const areFarApart = (one: Figures, other: Figures): boolean => {
  */
 export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habit = {}): string => {
   if (min === max) return formatValue(typ, unit, habit);
-  const eachAlone = (joint: string): string => {
-    const [low, high] = [formatValue(min, unit, habit), formatValue(max, unit, habit)];
+  const eachAlone = (one: number, other: number, joint = ' to '): string => {
+    const [low, high] = [formatValue(one, unit, habit), formatValue(other, unit, habit)];
     return low === high ? low : low + joint + high;
   };
-  if (!Number.isFinite(min) || !Number.isFinite(max)) return eachAlone(' to ');
-  if (unit === 'ohm' && habit.ohm === 'letter') return eachAlone('–');
+  if (!Number.isFinite(min) || !Number.isFinite(max)) return eachAlone(min, max);
+  if (unit === 'ohm' && habit.ohm === 'letter') return eachAlone(min, max, '–');
   const largest = Math.max(Math.abs(min), Math.abs(max));
   const scale = printScale(largest, unit, habit);
   const digits = digitsOf(habit);
@@ -144,7 +162,15 @@ export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habi
   const [from, to] = [signed(min, low, habit), signed(max, high, habit)];
   if (from === to) return withUnit(to, scale);
   if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;
-  if (areFarApart(low, high)) return eachAlone(' to ');
+  const areApart = (one: number, other: number): boolean =>
+    areFarApart(printedAlone(one, unit, habit), printedAlone(other, unit, habit));
+  if (areApart(min, max)) return eachAlone(min, max);
+  // Years round otherwise than days: what together would be read back as far apart is printed so.
+  const [least, most] = [
+    Math.sign(min) * readBack({ figures: low, scale }),
+    Math.sign(max) * readBack({ figures: high, scale }),
+  ];
+  if (scale.factor !== undefined && areApart(least, most)) return eachAlone(least, most);
   // A dash beside a minus sign would be read as one.
   return withUnit(min < 0 ? `${from} to ${to}` : `${from}–${to}`, scale);
 };

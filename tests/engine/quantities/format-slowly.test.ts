@@ -82,15 +82,22 @@ const slowValue = (value: number, unit: Unit, digits: number): string => {
   return withUnit(numberIn(atLeastOne(value, scale, unit), scale, digits), scale);
 };
 
+/** A size as it is printed by itself, in the unit that all others are multiples of. */
+const printedAlone = (value: number, unit: Unit, digits: number): Digits => {
+  const scale = unitFor(Math.abs(value), unit, digits);
+  const size = inUnit(Math.abs(atLeastOne(value, scale, unit)), scale, digits);
+  const { whole, power } = asWritten(size);
+  return { whole: whole * BigInt(scale.factor ?? 1), power: power + scale.power };
+};
+
 /** Whether a thousand times the smaller is no more than the larger, to the last digit. */
-const areFarApart = (one: number, other: number): boolean => {
-  const [less, more] = [Math.min(one, other), Math.max(one, other)].map(asWritten);
-  if (less === undefined || more === undefined || less.whole === 0n) return false;
-  const lowest = Math.min(less.power, more.power);
-  const [low, high] = [less, more].map(
-    ({ whole, power }) => whole * 10n ** BigInt(power - lowest),
-  ) as [bigint, bigint];
-  return 1000n * low <= high;
+const areFarApart = (one: Digits, other: Digits): boolean => {
+  const lowest = Math.min(one.power, other.power);
+  const [a, b] = [one, other].map(({ whole, power }) => whole * 10n ** BigInt(power - lowest)) as [
+    bigint,
+    bigint,
+  ];
+  return a !== 0n && b !== 0n && (1000n * a <= b || 1000n * b <= a);
 };
 
 const slowQuantity = ({ min, typ, max }: Range, unit: Unit, digits: number): string => {
@@ -101,11 +108,17 @@ const slowQuantity = ({ min, typ, max }: Range, unit: Unit, digits: number): str
     Math.abs(end) === largest ? atLeastOne(end, scale, unit) : end,
   );
   const [from, to] = [numberIn(low, scale, digits), numberIn(high, scale, digits)];
-  const [one = 0, other = 0] = [low, high].map((end) => inUnit(Math.abs(end), scale, digits));
   if (from === to) return withUnit(to, scale);
   if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;
-  if (areFarApart(one, other))
-    return `${slowValue(min, unit, digits)} to ${slowValue(max, unit, digits)}`;
+  // Far apart as printed each by itself, or as what is printed together would be read back.
+  const together = [low, high].map((end) => {
+    const { whole, power } = asWritten(inUnit(Math.abs(end), scale, digits));
+    return Math.sign(end) * valueOf({ whole, power: power + scale.power }) * (scale.factor ?? 1);
+  });
+  const pairs = scale.factor === undefined ? [[min, max]] : [[min, max], together];
+  for (const [one = 0, other = 0] of pairs)
+    if (areFarApart(printedAlone(one, unit, digits), printedAlone(other, unit, digits)))
+      return `${slowValue(one, unit, digits)} to ${slowValue(other, unit, digits)}`;
   return withUnit(from + (min < 0 ? ' to ' : '–') + to, scale);
 };
 

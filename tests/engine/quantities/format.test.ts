@@ -165,6 +165,25 @@ describe('the letter code', () => {
   });
 });
 
+describe('a range of times', () => {
+  const year = 31_557_600;
+  test.each<[min: number, max: number, printed: string]>([
+    // 115.5 days are 0.316 years and are printed 116 days: a thousandth of 316 years by one of
+    // the two. What is printed is the same when it is read back.
+    [9_979_199.999956757, 9_956_422_799.984205, '115 days to 316 years'],
+    [115 * 86_400, 316 * year, '115 days to 316 years'],
+    [116 * 86_400, 316 * year, '0.318–316 years'],
+    [0.318 * year, 316 * year, '0.318–316 years'],
+    [3.6, 3600, '3.6 s to 1 h'],
+    // 0.001 h to the printed digits, which is a thousandth; 0.00101 h is none.
+    [3.61, 3600, '3.6 s to 1 h'],
+    [3.62, 3600, '0.00101–1 h'],
+  ])('%d to %d s: %s', (min, max, printed) => {
+    const said = formatQuantity({ min, typ: (min + max) / 2, max }, 's');
+    expect(said.replaceAll('\u00A0', ' ')).toBe(printed);
+  });
+});
+
 describe('whatever is printed', () => {
   const unit = fc.constantFrom(...UNITS);
   const habit = fc.record<Habit>(
