@@ -2,7 +2,7 @@ import { verdictMark } from '../components/verdict-shape.ts';
 import type { DeviceAssessment, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { link } from '../substitution/shown.ts';
-import { countOf, sentence } from '../text/words.ts';
+import { countOf, sentence, typeset } from '../text/words.ts';
 import { decidingOf, reasonOf } from './answer.ts';
 import { deviceFindingTable, grounds, workingOf, type DeviceShown } from './findings.ts';
 
@@ -84,7 +84,7 @@ const sourceList = ({ cited, catalogue }: DeviceShown): Markup[] =>
             'ol',
             { class: 'small' },
             ...cited.map((id) =>
-              h('li', {}, link(`/sources/${id}/`, catalogue.sources[id]?.title ?? id)),
+              h('li', {}, link(`/sources/${id}/`, typeset(catalogue.sources[id]?.title ?? id))),
             ),
           ),
         ),

@@ -1,6 +1,7 @@
 import type { Catalogue, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { findingPath } from '../text/finding-path.ts';
+import { typeset } from '../text/words.ts';
 import { printLimit, type AnyPart } from './phrases.ts';
 import { citedSources, link, type Shown } from './shown.ts';
 
@@ -20,7 +21,7 @@ const askedTable = <P extends AnyPart>({ assessments, habit }: Shown<P>): Markup
           h('th', { scope: 'row' }, link(findingPath(finding.finding), finding.name)),
           h('td', {}, weights[weight]),
           h('td', {}, printLimit(finding, habit) || 'yes or no'),
-          h('td', {}, finding.why),
+          h('td', {}, typeset(finding.why)),
         ),
       ),
   );
@@ -49,7 +50,7 @@ const sourceList = (catalogue: Catalogue, cited: readonly SourceId[]): Markup =>
     'ol',
     { class: 'small' },
     ...cited.map((source) =>
-      h('li', {}, link(`/sources/${source}/`, catalogue.sources[source]?.title ?? source)),
+      h('li', {}, link(`/sources/${source}/`, typeset(catalogue.sources[source]?.title ?? source))),
     ),
   );
 

@@ -228,6 +228,13 @@ const CASES: readonly [string, Figures, Numbers, Three | number, readonly string
     10,
     ['10 µF of 1 µF'],
   ],
+  [
+    'output-capacitor',
+    { 'output-capacitor-min': 0 },
+    { 'output-capacitor': 1e-5 },
+    1000,
+    ['10 µF'],
+  ],
   ['difference-limit', { 'input-max': 40 }, { 'headroom-high': 20 }, 0.5, ['20 V of 40 V']],
   ['same-stages', { stages: 6 }, {}, 0.75, ['6 instead of 8'], { stages: 8 }],
   ['same-rows', { 'row-pitch': 0.01 }, {}, 0.5, ['10 mm instead of 20 mm'], { 'row-pitch': 0.02 }],

@@ -2,6 +2,9 @@ import { formatQuantity, formatValue, type Unit } from '../../quantities/index.t
 import { mapFalling } from '../../quantities/range.ts';
 import { byFigures, factAt, type DeviceModel } from '../model.ts';
 
+/** What counts as the share of a part that asks for nothing: beyond it nobody tells more from less. */
+const OF_NOTHING = 1000;
+
 /** A number of the circuit as a share of what the part is rated for, or needs at the least. */
 export const shareOf = (
   property: string,
@@ -13,9 +16,14 @@ export const shareOf = (
     properties: [property],
     ...(at === undefined ? {} : { at }),
     value: (numbers) =>
-      mapFalling(factAt(numbers, 0), (rating) => numbers.of(condition) / Math.max(rating, 1e-12)),
-    working: (numbers) =>
-      `${formatValue(numbers.of(condition), unit)} of ${formatQuantity(factAt(numbers, 0), unit)}`,
+      mapFalling(factAt(numbers, 0), (rating) =>
+        rating > 0 ? numbers.of(condition) / rating : OF_NOTHING,
+      ),
+    working: (numbers) => {
+      const asked = factAt(numbers, 0);
+      const share = asked.max > 0 ? `of ${formatQuantity(asked, unit)}` : 'where none is needed';
+      return `${formatValue(numbers.of(condition), unit)} ${share}`;
+    },
   });
 
 /** A figure of the part itself. */
