@@ -39,17 +39,20 @@ const printed = (
   return parts.filter((part) => part !== '').join(', ');
 };
 
-/** Every figure of a device, its own before those of its series, in the order of the properties. */
+/**
+ * Every figure of a device in the order of the properties: its own, or else those of its series, the
+ * nearest of which goes before what is said of a wider one.
+ */
 export const figuresOfDevice = (catalogue: Catalogue, device: DeviceRow): PrintedFigure[] => {
   const { figures, properties, series } = catalogue.devices;
-  const owners = [device.id, ...device.series];
+  const owners = [device.id, ...device.series.toReversed()];
   return properties.flatMap((property) => {
     const rows = owners.flatMap((owner) =>
       figures.filter((row) => row.of === owner && row.property === property.id),
     );
-    const own = rows.some((row) => row.of === device.id && row.use === 'used');
+    const nearest = rows.find(({ use }) => use === 'used')?.of;
     return rows
-      .filter((row) => !own || row.of === device.id)
+      .filter(({ of }) => nearest === undefined || of === nearest)
       .map((row) => {
         const of = series.find(({ id }) => id === row.of)?.name;
         const point = row.at === undefined ? '' : formatValue(row.at, property.at as Unit);
@@ -68,6 +71,10 @@ export const figuresOfDevice = (catalogue: Catalogue, device: DeviceRow): Printe
       });
   });
 };
+
+/** How one looks at a body to count its pins; some views say where the pins are instead. */
+export const viewOf = ({ view }: Pick<PinoutRow, 'view'>): string =>
+  sentence(view.startsWith('from ') ? `seen ${view}` : view);
 
 /** An order of pins that a device is sold with. */
 export interface PrintedPins {

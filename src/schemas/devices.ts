@@ -33,7 +33,9 @@ export const deviceRow = z.strictObject({
   name: text.describe('the number as the trade says it'),
   family: id,
   function: id.describe('what it does; only devices of one function are tried for each other'),
-  series: idList.describe('series whose figures hold for it as well'),
+  series: idList.describe(
+    'series whose figures hold for it as well, the widest first; the nearest that has a figure counts',
+  ),
   pinouts: idList.describe('orders of pins that it is sold with, the usual one first'),
   also: list.describe('other numbers that mean the same part'),
   market: z

@@ -41,14 +41,18 @@ const byProperty = (figures: readonly DeviceFigureRow[]): FiguresByProperty => {
   return made;
 };
 
-/** The rows that assessments take for a property: the device's own, or else those of its series. */
+/**
+ * The rows that assessments take for a property: the device's own, or else those of the nearest of its
+ * series, of which the widest is named first.
+ */
 export const figuresFor = (
   { devices }: Pick<Catalogue, 'devices'>,
   device: DeviceRow,
   property: PropertyId,
 ): DeviceFigureRow[] => {
   const all = byProperty(devices.figures).get(property);
-  return all?.get(device.id) ?? device.series.flatMap((series) => all?.get(series) ?? []);
+  const owner = [device.id, ...device.series.toReversed()].find((one) => all?.has(one));
+  return owner === undefined ? [] : (all?.get(owner) ?? []);
 };
 
 /** The least, the typical and the greatest of several rows of one property, SI. */

@@ -34,9 +34,9 @@ describe('what is known of a property of a device', () => {
       [7, 7, 7],
     ],
     [
-      'all of its series together',
+      'the nearest of its series, which is named last',
       [figure('family', 'width', { typ: 4 }), figure('kin', 'width', { typ: 9 })],
-      [4, 6, 9],
+      [9, 9, 9],
     ],
     [
       'itself before its series',
