@@ -62,18 +62,6 @@ export const exceptions: readonly Exception[] = [
     bytes: 80_000,
     because: 'every style is shown with its drawing, so that one who has no script finds the part',
   },
-  {
-    kind: '/data/',
-    of: 'html',
-    bytes: 40_000,
-    because: 'it is the dictionary of all columns of all tables',
-  },
-  {
-    kind: '/data/*/',
-    of: 'html',
-    bytes: 16_800,
-    because: 'what all tables rest on is told in one place',
-  },
 ];
 
 /** The budget of a kind of page as it should be. */

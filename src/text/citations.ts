@@ -3,7 +3,7 @@ import type { FigureRow } from '../schemas/types.ts';
 import { tables } from '../schemas/tables.ts';
 import type { Table } from '../schemas/tables.ts';
 import { figureIds } from '../components/row-ids.ts';
-import { anchorOf, rowsOf, tableNames } from './open-data.ts';
+import { pageOf, rowsOf, tableNames } from './open-data.ts';
 import type { TableName } from './open-data.ts';
 import { printFigure } from './numbers.ts';
 import { capital } from './words.ts';
@@ -84,7 +84,7 @@ const OWN_PAGES: Partial<Record<TableName, (cell: CellOf, figureId: string) => C
     'look/features.csv': (cell) =>
       cell('style') === '' ? '/look/#how' : `/look/${cell('style')}/#looks`,
     'look/ranges.csv': (cell) =>
-      cell('style') === '' ? `/look/#test-${cell('question')}` : `/look/${cell('style')}/#looks`,
+      cell('style') === '' ? `/look/readings/#test-${cell('question')}` : `/look/${cell('style')}/#looks`,
     'look/disguises.csv': (cell) => `/look/${cell('style')}/#taken-for`,
     'look/weights.csv': () => '/look/#how',
   };
@@ -95,7 +95,7 @@ const pathOf = (
   row: Record<string, unknown>,
   figureId: string,
 ): Citation['path'] =>
-  OWN_PAGES[table]?.((column) => String(row[column]), figureId) ?? `/data/#${anchorOf(table)}`;
+  OWN_PAGES[table]?.((column) => String(row[column]), figureId) ?? pageOf(table);
 
 const figureIdsByRow = (): Map<unknown, string> => {
   const byType = Map.groupBy(rowsOf('figures.csv') as FigureRow[], ({ type }) => type);

@@ -22,8 +22,9 @@ export const breadcrumbData = (steps: readonly Step[]): string =>
     })),
   });
 
-/** Tells programs that the open data are a data set, by the words of schema.org. */
+/** Tells programs that the open data, or a table of them, are a data set, by the words of schema.org. */
 export const datasetData = (
+  name: string,
   about: string,
   page: string,
   downloads: readonly { address: string; format: string }[],
@@ -31,7 +32,7 @@ export const datasetData = (
   blockOf({
     '@context': 'https://schema.org',
     '@type': 'Dataset',
-    name: `${edition.name}: open data`,
+    name: `${edition.name}: ${name}`,
     description: about,
     url: page,
     version: edition.version,

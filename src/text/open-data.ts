@@ -75,8 +75,18 @@ export const csvOf = (name: TableName): string => readFileSync(join(dataFolder()
 /** A table's name without its ending, as addresses use it. */
 export const stemOf = (name: TableName): string => name.replace(/\.csv$/, '');
 
-/** The id of a table's part of the open-data page. */
+/** The page of a table: its columns, and where to download it. */
+export const pageOf = (name: TableName): `/${string}` => `/data/${stemOf(name)}/`;
+
+/** The table's name as an id, for its row of the list of tables and for lists of sources. */
 export const anchorOf = (name: TableName): string => stemOf(name).replaceAll('/', '-');
+
+/** The tables with a column that holds ids of a table. */
+export const referringTo = (name: TableName): TableName[] =>
+  tableNames.filter((other) => {
+    const { references }: Table = tables[other];
+    return other !== name && references.some(({ table }) => table === name);
+  });
 
 /** What a table is called in a heading. */
 export const headingOf = (name: TableName): string =>

@@ -67,11 +67,35 @@ test('the data package describes the tables that can be fetched, column by colum
   }
 });
 
-test('programs can read the way to a page, and that the data are a data set', async ({ page }) => {
+test('each table has a page, with its columns and what they refer to', async ({
+  page,
+  request,
+}) => {
   await page.goto('/data/');
-  const blocks = await page.locator('script[type="application/ld+json"]').allTextContents();
-  const types = blocks.map((block) => (JSON.parse(block) as { '@type': string })['@type']);
-  expect(types.toSorted()).toEqual(['BreadcrumbList', 'Dataset']);
+  const listed = await page
+    .locator('tbody th a')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+  const { resources } = (await (await request.get('/data/datapackage.json')).json()) as {
+    resources: { path: string; schema: { fields: { name: string }[] } }[];
+  };
+  expect(listed).toEqual(resources.map(({ path }) => `/data/${path.replace(/\.csv$/, '')}/`));
+  for (const [index, { schema }] of resources.entries()) {
+    const text = await (await request.get(listed[index] ?? '')).text();
+    const columns = [...text.matchAll(/<code>([\w-]+)<\/code>/g)].map(([, name]) => name);
+    expect(columns, listed[index]).toEqual(schema.fields.map(({ name }) => name));
+  }
+  await page.goto('/data/markings/value-forms/');
+  await page.getByRole('link', { name: 'sources.csv' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sources');
+});
+
+test('programs can read the way to a page, and that the data are a data set', async ({ page }) => {
+  for (const path of ['/data/', '/data/figures/']) {
+    await page.goto(path);
+    const blocks = await page.locator('script[type="application/ld+json"]').allTextContents();
+    const types = blocks.map((block) => (JSON.parse(block) as { '@type': string })['@type']);
+    expect(types.toSorted()).toEqual(['BreadcrumbList', 'Dataset']);
+  }
 });
 
 test('changes of the data stand on a page and in a feed', async ({ page, request }) => {

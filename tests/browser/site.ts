@@ -31,14 +31,21 @@ export const SUBSTITUTION = '/replace/ceramic-disc-unknown/in/interstage-couplin
 /** Pages that stand for their kind, where the first by alphabet would be a poor example. */
 const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/reservoir/'];
 
-/** The kind of a page: its address with its last names left open. */
-export const kindOf = (path: string): string =>
+/** Pages that are like no other beside them. */
+const ALONE = ['/data/evidence/', '/look/readings/'];
+
+const openedUp = (path: string): string =>
   path
+    .replace(/^\/data\/.+\/$/, '/data/*/')
+    .replace(/^\/look\/groups\/[^/]+\/$/, '/look/groups/*/')
     // What stands under a page of its own is of its own kind.
     .replace(/^\/(?:read|devices)\/(colours|codes|uses)\//, '/$1/')
     .replace(/^(\/sources\/[^/]+\/)[^/]+\/(?:[^/]+\/)?$/, '$1*/')
     .replace(/^(\/[^/]+\/)[^/]+\//, '$1*/')
     .replace(/\/in\/[^/]+\/$/, '/in/*/');
+
+/** The kind of a page: its address with its last names left open. */
+export const kindOf = (path: string): string => (ALONE.includes(path) ? path : openedUp(path));
 
 /** One page of each kind that the site has, new kinds included as they come. */
 export const onePageOfEachKind: readonly string[] = [
