@@ -27,7 +27,8 @@ export const figureText = (range: Range | undefined, unit: string, habit?: Habit
   if (range === undefined) return 'not known';
   if (unit === 'grade') return range.typ > 0 ? 'not met' : 'met';
   const typical = printTypical(range, unit, habit);
-  return range.min === range.max ? typical : `${typical} (${printRange(range, unit, habit)})`;
+  const ends = printRange(range, unit, habit);
+  return range.min === range.max || ends === typical ? typical : `${typical} (${ends})`;
 };
 
 /** What tables of findings are drawn from. */

@@ -14,13 +14,25 @@ import {
 } from '../engine/index.ts';
 import { listed } from '../text/words.ts';
 
+/** Shares below this are as good as none: no limit lies near, and more digits would say nothing. */
+const NO_SHARE = 1e-6;
+
+/** Whether a share is there, but too small to be told in figures. */
+const isTiny = (value: number, unit: string): boolean =>
+  unit === 'fraction' && value > 0 && value < NO_SHARE;
+
+const tinyWords = (habit?: Habit): string => `under ${formatValue(NO_SHARE, 'fraction', habit)}`;
+
 /** A range in the unit of a finding, as a reader sees it. */
-export const printRange = (range: Range, unit: string, habit?: Habit): string =>
-  formatQuantity(range, unit as Unit, habit);
+export const printRange = (range: Range, unit: string, habit?: Habit): string => {
+  if (isTiny(range.max, unit)) return tinyWords(habit);
+  const min = isTiny(Math.abs(range.min), unit) ? 0 : range.min;
+  return formatQuantity({ ...range, min }, unit as Unit, habit);
+};
 
 /** The headline of a range: its typical value. */
 export const printTypical = (range: Range, unit: string, habit?: Habit): string =>
-  formatValue(range.typ, unit as Unit, habit);
+  isTiny(range.typ, unit) ? tinyWords(habit) : formatValue(range.typ, unit as Unit, habit);
 
 /** The limit of a finding in words. */
 export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {

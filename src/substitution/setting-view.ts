@@ -59,6 +59,8 @@ const row = (
 const ruleOf = (circumstances: KindCircumstances, habit?: Habit): string => {
   const { 'old-setting': reading, 'old-total': total } = circumstances.conditions;
   const [set, whole] = [reading?.typ ?? NaN, total?.typ ?? NaN];
+  if (set > whole)
+    return `The old one is said to read ${ohms(set, habit)} of ${ohms(whole, habit)} from end to end, which no trimmer does: give its total as measured, or read both again.`;
   const old = `The old one reads ${ohms(set, habit)} between its wiper and the end in use, of ${ohms(whole, habit)} from end to end`;
   return useOf(circumstances) === 'divider'
     ? `${old}: a ratio of ${formatValue(set / whole, 'fraction', { ...habit, digits: AS_READ })}. All three terminals are wired, so the ratio is carried over: from the wiper to the same end the new one has to read that share of its own total, as measured.`

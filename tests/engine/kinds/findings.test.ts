@@ -144,7 +144,7 @@ describe('a duty', () => {
     const value = range(1, 1, 1);
     const old = { ...part, type: 'old' };
     expect(kindModels['duty']?.working(old, asking(['fusible']), value)).toBe(
-      'made fusible is wanted, and this type is neither',
+      'made fusible is wanted, and this type is not',
     );
   });
 });

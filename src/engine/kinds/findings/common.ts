@@ -49,7 +49,8 @@ export const duty: KindModel = {
   working: ({ type }, { catalogue, position }) => {
     if (position.duties.length === 0) return 'no special duty here';
     const has = catalogue.kindTypes[type]?.duties ?? [];
-    return `made ${position.duties.join(' and ')} is wanted, and this type is ${has.join(', ') || 'neither'}`;
+    const none = position.duties.length > 1 ? 'neither' : 'not';
+    return `made ${position.duties.join(' and ')} is wanted, and this type is ${has.join(' and ') || none}`;
   },
 };
 
