@@ -94,7 +94,8 @@ export const rectangle = (
   ];
 };
 
-const pointsOf = (stroke: Stroke): readonly Point[] => stroke.slice(1) as Point[];
+/** The places that a stroke names, its end last. */
+export const pointsOf = (stroke: Stroke): readonly Point[] => stroke.slice(1) as Point[];
 
 /** The same outline with every place put through a function. */
 export const mapped = (path: Path, place: (point: Point) => Point): Path =>
@@ -140,18 +141,4 @@ export const extentOf = (...paths: Path[]): Extent => {
     right: Math.max(...xs),
     bottom: Math.max(...ys),
   };
-};
-
-/** An outline as SVG writes it, at so many units a millimetre, to a tenth of a unit. */
-export const written = (path: Path, scale: number, [dx, dy]: Point): string => {
-  const print = (value: number): string => String(Math.round(value * 10) / 10);
-  return path
-    .map(
-      (stroke) =>
-        stroke[0] +
-        pointsOf(stroke)
-          .map(([x, y]) => `${print(x * scale + dx)} ${print(y * scale + dy)}`)
-          .join(' '),
-    )
-    .join('');
 };

@@ -1,7 +1,8 @@
 import { h, type Element } from '../markup/node.ts';
 import { CHARACTER, fitted, LINE, wrapped, type Fitted } from './fit-text.ts';
 import { inkOn, painted } from './paints.ts';
-import { extentOf, written, type Extent } from './path.ts';
+import { written } from './path-text.ts';
+import { extentOf, type Extent } from './path.ts';
 import type { Note, Print, Shape, View } from './shape.ts';
 import type { Colours, PartSpec } from './spec.ts';
 

@@ -12,6 +12,7 @@ import {
 } from '../../src/drawing/index.ts';
 import type { Element, Markup } from '../../src/markup/node.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
+import { placesIn } from './path-places.ts';
 
 const colours = coloursOf(loadCatalogue());
 
@@ -67,10 +68,7 @@ const placesOf = (markup: Markup, shift = 0): [number, number][] => {
   const moved =
     shift + Number(/translate\((-?[\d.]+)/.exec(attributes['transform'] ?? '')?.[1] ?? 0);
   const d = attributes['d'] ?? '';
-  const own = [...d.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]): [number, number] => [
-    Number(x) + moved,
-    Number(y),
-  ]);
+  const own = placesIn(d).map(([x, y]): [number, number] => [x + moved, y]);
   return [...own, ...children.flatMap((child) => placesOf(child, moved))];
 };
 

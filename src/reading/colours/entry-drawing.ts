@@ -1,5 +1,6 @@
 import { coloursOf, forms } from '../../drawing/index.ts';
-import { extentOf, mapped, written } from '../../drawing/path.ts';
+import { written } from '../../drawing/path-text.ts';
+import { extentOf, mapped } from '../../drawing/path.ts';
 import type { View } from '../../drawing/shape.ts';
 import type { PartSpec } from '../../drawing/spec.ts';
 import { viewMarkup } from '../../drawing/view-markup.ts';
