@@ -1,4 +1,6 @@
 import { h, type Element } from '../markup/node.ts';
+import { written } from './path-text.ts';
+import { line } from './path.ts';
 
 /** A millimetre rule from a place to the right: px. */
 export interface Rule {
@@ -36,9 +38,14 @@ export const ruleMarkup = ({ x, y, length, scale }: Rule): Element => {
     'g',
     { class: 'pd-rule' },
     h('path', {
-      d:
-        `M${at(0)} ${y}H${at(length)}` +
-        marks.map((mark) => `M${at(mark)} ${y}v${tick(mark)}`).join(''),
+      d: written(
+        [
+          ...line([at(0), y], [at(length), y]),
+          ...marks.flatMap((mark) => line([at(mark), y], [at(mark), y + tick(mark)])),
+        ],
+        1,
+        [0, 0],
+      ),
     }),
     numbered.map((mark) =>
       mark === last

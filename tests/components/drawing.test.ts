@@ -12,7 +12,7 @@ import {
 } from '../../src/drawing/index.ts';
 import type { Element, Markup } from '../../src/markup/node.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
-import { placesIn } from './path-places.ts';
+import { placesIn, readPath } from './path-places.ts';
 
 const colours = coloursOf(loadCatalogue());
 
@@ -107,7 +107,11 @@ const ruleOf = (drawing: Element): { tens: number[]; numbers: string[] } => {
     .flatMap(elementsOf);
   const d = parts.find(({ tag }) => tag === 'path')?.attributes['d'] ?? '';
   return {
-    tens: [...d.matchAll(/M([-\d.]+) [-\d.]+v8/g)].map(([, x]) => Number(x)),
+    tens: readPath(d).flatMap(({ command, places: [to] }, index, strokes) => {
+      const from = strokes[index - 1]?.places.at(-1);
+      const isLong = command === 'v' && to !== undefined && to[1] - (from?.[1] ?? NaN) === 8;
+      return isLong ? [to[0]] : [];
+    }),
     numbers: parts.filter(({ tag }) => tag === 'text').map(wordsOf),
   };
 };
