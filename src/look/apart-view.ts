@@ -29,38 +29,47 @@ export const apartMarkup = (catalogue: Catalogue, apart: Apart): Markup | undefi
     apart.disguises.map((row) => h('p', {}, sentence(row.settled_by))),
     apart.tellings.length > 0 &&
       h(
-        'table',
-        {},
-        h('caption', { class: 'hidden-text' }, 'What to expect of each'),
+        'div',
+        {
+          class: 'table-scroll',
+          tabindex: 0,
+          role: 'region',
+          'aria-label': 'What tells them apart',
+        },
         h(
-          'thead',
+          'table',
           {},
+          h('caption', { class: 'hidden-text' }, 'What to expect of each'),
           h(
-            'tr',
+            'thead',
             {},
-            h('th', { scope: 'col' }, 'Look for'),
-            h('th', { scope: 'col' }, first),
-            h('th', { scope: 'col' }, second),
-          ),
-        ),
-        h(
-          'tbody',
-          {},
-          apart.tellings.map(({ question, first: one, second: two }) =>
             h(
               'tr',
               {},
+              h('th', { scope: 'col' }, 'Look for'),
+              h('th', { scope: 'col' }, first),
+              h('th', { scope: 'col' }, second),
+            ),
+          ),
+          h(
+            'tbody',
+            {},
+            apart.tellings.map(({ question, first: one, second: two }) =>
               h(
-                'th',
-                { scope: 'row' },
+                'tr',
+                {},
                 h(
-                  'a',
-                  { href: `#question-${question}` },
-                  questionOf(catalogue, question)?.name ?? question,
+                  'th',
+                  { scope: 'row' },
+                  h(
+                    'a',
+                    { href: `#question-${question}` },
+                    questionOf(catalogue, question)?.name ?? question,
+                  ),
                 ),
+                h('td', {}, typeset(expectedText(catalogue, question, one))),
+                h('td', {}, typeset(expectedText(catalogue, question, two))),
               ),
-              h('td', {}, typeset(expectedText(catalogue, question, one))),
-              h('td', {}, typeset(expectedText(catalogue, question, two))),
             ),
           ),
         ),

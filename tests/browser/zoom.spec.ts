@@ -39,6 +39,18 @@ test('at 400 % every kind of page needs no sideways scroll and is not covered', 
   }
 });
 
+/** What a key or a box answers is no page of its own. */
+const ANSWERS = ['/look/?form=tube&finish=clear', '/look/?form=drop'];
+
+test('at 400 % what is answered needs no sideways scroll', async ({ page }) => {
+  await page.setViewportSize(AT_400_PERCENT);
+  for (const path of ANSWERS) {
+    await page.goto(path);
+    await expect(page.locator('#found')).not.toBeEmpty();
+    expect.soft(await widthOf(page), path).toBeLessThanOrEqual(AT_400_PERCENT.width);
+  }
+});
+
 /** Spacing that a reader may set (WCAG 2.2, 1.4.12). */
 const WIDE_TEXT = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
   p { margin-bottom: 2em !important; }`;
