@@ -7,7 +7,7 @@ import { besideRows, type BesideRow } from './comparison.ts';
 import { figureText, findingAnchor } from './finding-table.ts';
 import type { PartRow } from './part-rows.ts';
 import { partPhrase, printLimit, type AnyPart } from './phrases.ts';
-import { typeName, type Shown } from './shown.ts';
+import { demandLink, typeName, type Shown } from './shown.ts';
 
 /** A part of the two, with the letter that it goes by and the id of its place in the page. */
 export interface Beside<P extends AnyPart = Part> {
@@ -64,9 +64,10 @@ type Place = Pick<Beside, 'letter' | 'id'>;
 const findingRow = (
   row: BesideRow,
   [first, second]: readonly [Place, Place],
-  habit?: Habit,
+  shown: Pick<Shown, 'position' | 'habit'>,
 ): Markup[] => {
   const { a, b, apart } = row;
+  const { habit } = shown;
   const bar = apart === 'nothing' ? undefined : barOf(row, habit);
   const cell = ({ letter, id }: Place, finding: BesideRow['a']): Markup => {
     // Of a yes or no the reason says more than the answer.
@@ -90,7 +91,7 @@ const findingRow = (
     h(
       'tr',
       {},
-      h('th', { scope: 'row' }, h('a', { href: `#ask-${a.demand}` }, a.name)),
+      h('th', { scope: 'row' }, demandLink(a, shown, a.name)),
       h('td', { 'data-of': 'Limit' }, printLimit(a, habit)),
       h('td', { 'data-of': 'Old part' }, figureText(a.original, a.unit, habit)),
       cell(first, a),
@@ -145,7 +146,7 @@ export const comparisonMarkup = <P extends AnyPart>(
   const [a, b] = pair;
   const rows = besideRows(a.assessment, b.assessment);
   const rowsOf = (apart: BesideRow['apart']): Markup[] =>
-    rows.filter((row) => row.apart === apart).flatMap((row) => findingRow(row, pair, shown.habit));
+    rows.filter((row) => row.apart === apart).flatMap((row) => findingRow(row, pair, shown));
   return [
     h('ul', { class: 'plain' }, ...pair.map((one) => legendItem(one, shown))),
     h(

@@ -13,7 +13,7 @@ import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { findingBar } from './finding-bar.ts';
 import { type AnyPart, printLimit, printMargin, printRange, printTypical } from './phrases.ts';
-import { link, sourceMarks, typeName, type Shown } from './shown.ts';
+import { demandLink, link, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** Words for what a finding rests on. */
 const BASIS = {
@@ -21,6 +21,9 @@ const BASIS = {
   'common-practice': 'common practice',
   memory: 'from memory',
 } as const;
+
+/** How much a demand weighs: a stand-in is kept out where it breaks a "must". */
+const WEIGHTS = { hard: 'must', strong: 'should', mild: 'better if' } as const;
 
 /** A figure with its typical value in front: `16 Hz (15.1–17.2 Hz)`. */
 export const figureText = (range: Range | undefined, unit: string, habit?: Habit): string => {
@@ -104,7 +107,13 @@ const findingRows = <P extends AnyPart>(
     h(
       'tr',
       { id: ledTo === true && findingAnchor(part, finding.demand) },
-      h('th', { scope: 'row' }, h('a', { href: `#ask-${finding.demand}` }, finding.name)),
+      h(
+        'th',
+        { scope: 'row' },
+        demandLink(finding, parts.shown, finding.name),
+        ' ',
+        h('small', { class: 'quiet' }, WEIGHTS[finding.weight]),
+      ),
       h('td', {}, figureText(finding.original, finding.unit, habit)),
       h('td', {}, figureText(finding.standIn, finding.unit, habit)),
       h('td', {}, printLimit(finding, habit)),
@@ -150,12 +159,9 @@ const plainlyMetRow = <P extends AnyPart>(
       ...findings.flatMap((finding, index) => [
         index === 0 ? '' : '; ',
         h(
-          'a',
-          {
-            id: shown.ledTo === true && findingAnchor(part, finding.demand),
-            href: `#ask-${finding.demand}`,
-          },
-          midSentence(finding.name),
+          'span',
+          { id: shown.ledTo === true && findingAnchor(part, finding.demand) },
+          demandLink(finding, shown, midSentence(finding.name)),
         ),
         `, ${inHabit(finding.working, shown.habit)}`,
       ]),

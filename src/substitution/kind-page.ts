@@ -85,6 +85,7 @@ export const kindPage = (
   const circumstances = kindCircumstances(catalogue, asked.request);
   const shown = {
     catalogue,
+    position: positionId,
     assessments,
     sumOf: (finding: Finding, one: KindAssessment) => filledKindSum(finding, one, circumstances),
     isFull: (one: KindAssessment) => one === assessments[0],

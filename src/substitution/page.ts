@@ -61,6 +61,7 @@ export const substitutionPage = (
   const circumstances = circumstancesOf(catalogue, request);
   const shown = {
     catalogue,
+    position: positionId,
     assessments,
     sumOf: (finding: Finding, one: Assessment) => filledSum(finding, one, circumstances),
     isFull: (one: Assessment) => one === assessments[0],

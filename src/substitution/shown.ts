@@ -16,6 +16,7 @@ import { decidingFinding, type AnyPart } from './phrases.ts';
 /** What the pieces of a substitution page are drawn from. */
 export interface Shown<P extends AnyPart = Part> {
   catalogue: Catalogue;
+  position: string;
   /** The ranked stand-ins, kept-out ones last. */
   assessments: readonly Assessment<P>[];
   /** A part that the visitor asks about besides. */
@@ -31,6 +32,13 @@ export interface Shown<P extends AnyPart = Part> {
 
 export const link = (path: `/${string}`, ...children: Markup[]): Markup =>
   h('a', { href: href(path) }, ...children);
+
+/** What is asked, leading to where its position says why. */
+export const demandLink = <P extends AnyPart>(
+  { demand }: Pick<Finding, 'demand'>,
+  { position }: Pick<Shown<P>, 'position'>,
+  word: string,
+): Markup => link(`/positions/${position}/#${demand}`, word);
 
 export const typeName = (
   catalogue: Catalogue,

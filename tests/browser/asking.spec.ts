@@ -147,7 +147,7 @@ test('kept-out parts open to all their findings', async ({ page }) => {
   await summary.click();
   await expect(kept.locator('table')).toBeVisible();
   await expect(summary).toBeVisible();
-  const named = await kept.locator('tbody a[href^="#ask-"]').count();
+  const named = await kept.locator('tbody a[href^="/positions/"]').count();
   expect(named).toBe(count);
 });
 

@@ -8,7 +8,7 @@ const catalogue = loadCatalogue();
 
 const pageOf = (type: string, position: string): string => {
   const assessments = findKindStandIns(catalogue, { original: { type }, position });
-  return resultsMarkup({ catalogue, assessments, isFull: () => false })
+  return resultsMarkup({ catalogue, position, assessments, isFull: () => false })
     .map(toHtml)
     .join('');
 };

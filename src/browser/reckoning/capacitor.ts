@@ -38,6 +38,7 @@ const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
   const { candidate } = readHad(catalogue);
   return {
     catalogue,
+    position: asked.request.position,
     assessments,
     sumOf: (finding, one) => filledSum(finding, one, circumstances),
     having: candidate && assess(catalogue, asked.request, candidate),

@@ -40,6 +40,7 @@ const shownOf = (catalogue: Catalogue, { request }: KindAsked): Shown<KindPart> 
   const { candidate } = readKindHaving(catalogue, circumstances.kind, askedNow());
   return {
     catalogue,
+    position: request.position,
     assessments,
     sumOf: (finding, one) => filledKindSum(finding, one, circumstances),
     having: candidate && assessKind(catalogue, request, candidate),
