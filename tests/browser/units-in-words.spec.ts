@@ -4,7 +4,7 @@ import { htmlOf, pagePaths } from './site.ts';
 /** Tables are plain ASCII; what is read has the signs of its units, and no stray spaces or huge numbers. */
 
 /** Pages about the tables themselves, and about how units are printed. */
-const ABOUT_SPELLING = ['/changes/', '/data/', '/read/', '/sources/', '/sums/'];
+const ABOUT_SPELLING = ['/data/', '/read/', '/sources/', '/sums/'];
 
 const pages = pagePaths.filter((path) => !ABOUT_SPELLING.some((start) => path.startsWith(start)));
 

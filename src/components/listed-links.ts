@@ -1,0 +1,21 @@
+import { h, type Markup } from '../markup/node.ts';
+import { toHtml } from '../markup/to-html.ts';
+import { href } from './links.ts';
+
+/** A word with the page that it leads to, if it leads to one. */
+export interface LinkedWord {
+  word: string;
+  path?: `/${string}` | undefined;
+}
+
+/**
+ * Words and links with commas between them, as HTML: a template would set a space before each comma,
+ * for it may break its lines there.
+ */
+export const listedLinks = (words: readonly LinkedWord[]): string =>
+  words
+    .map(({ word, path }): Markup =>
+      path === undefined ? word : h('a', { href: href(path) }, word),
+    )
+    .map(toHtml)
+    .join(', ');
