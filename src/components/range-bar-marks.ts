@@ -1,11 +1,8 @@
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 
-/** A length in a drawing, to a tenth: finer than a screen shows. */
-const tenths = (value: number): number => Math.round(value * 10) / 10;
-
-/** A length in a drawing as it is written, to a tenth. */
-export const px = (value: number): string => String(tenths(value));
+/** A length in a drawing as it is written, to a tenth: finer than a screen shows. */
+export const px = (value: number): string => String(Math.round(value * 10) / 10);
 
 /** Strokes along a path of SVG. */
 export const stroke = (cls: string, d: string, width?: number): Element =>
@@ -28,19 +25,33 @@ export const word = (text: string, x: number, y: number, anchor: string, cls?: s
     text,
   );
 
-/** Strokes at 45 degrees over a rectangle, cut off at its sides; each begins where the last ended. */
-export const hatch = (left: number, right: number, top: number, bottom: number): Element => {
-  const height = bottom - top;
-  const strokes: string[] = [];
-  let [x, y] = [0, 0];
-  for (let start = left - height + 3; start < right; start += 6) {
-    const from = Math.max(start, left);
-    const rise = tenths(Math.min(start + height, right) - from);
-    if (rise <= 0) continue;
-    // Steps from stroke to stroke are alike, which packs far better than places do.
-    const [across, down] = [tenths(from - x), tenths(bottom - from + start - y)];
-    strokes.push(`m${across} ${down}l${rise} ${-rise}`);
-    [x, y] = [x + across + rise, y + down - rise];
-  }
-  return stroke('rb-hatch', strokes.join(''), 0.75);
-};
+/** Long enough to lie over any bar. */
+const ACROSS = 400;
+
+/** Thin strokes, 6 apart along a level, when they stand at 45 degrees. */
+const STROKES = '.75 3.49';
+
+/**
+ * Strokes at 45 degrees over a rectangle; none where it has no width. They are the dashes of one
+ * broad stroke, which a drawing within the drawing cuts off, so that all are told in a few words.
+ */
+export const hatch = (left: number, right: number, top: number, bottom: number): Element[] =>
+  right <= left
+    ? []
+    : [
+        h(
+          'svg',
+          {
+            class: 'rb-hatch',
+            x: px(left),
+            y: px(top),
+            width: px(right - left),
+            height: px(bottom - top),
+          },
+          h('path', {
+            'stroke-width': 2 * ACROSS,
+            'stroke-dasharray': STROKES,
+            d: `M0 0L${ACROSS} ${ACROSS}`,
+          }),
+        ),
+      ];

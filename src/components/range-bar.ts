@@ -53,6 +53,15 @@ const ROW = 20;
 /** Width of a character, about: enough to keep words from running into each other. */
 const CHARACTER = 6.2;
 
+/** The scale that shows all of it: a limit of nothing has no place on a logarithmic one. */
+export const scaleThatShows = (
+  rows: readonly Pick<RangeBarRow, 'range'>[],
+  { low, high }: RangeBarLimit = {},
+): RangeBar['scale'] =>
+  [...rows.map(({ range }) => range.min), low, high].every((end) => end === undefined || end > 0)
+    ? 'log'
+    : 'linear';
+
 /** The numbers that a bar draws, as one phrase. */
 export const rangePhrase = (range: Range, print: (value: number) => string): string =>
   range.min === range.max
@@ -124,8 +133,8 @@ const limitMarks = (
     ];
   };
   return [
-    ...(low === undefined ? [] : [hatch(left, at(low), top, bottom), ...mark(low, 'end')]),
-    ...(high === undefined ? [] : [hatch(at(high), RIGHT, top, bottom), ...mark(high, 'start')]),
+    ...(low === undefined ? [] : [...hatch(left, at(low), top, bottom), ...mark(low, 'end')]),
+    ...(high === undefined ? [] : [...hatch(at(high), RIGHT, top, bottom), ...mark(high, 'start')]),
   ];
 };
 

@@ -1,4 +1,4 @@
-import { rangeBar } from '../components/range-bar.ts';
+import { rangeBar, scaleThatShows } from '../components/range-bar.ts';
 import { verdictMark, verdictWords } from '../components/verdict-shape.ts';
 import { formatValue, type Assessment, type Habit, type Part, type Unit } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
@@ -43,7 +43,7 @@ const barOf = ({ a, b }: BesideRow, habit?: Habit): Markup | undefined => {
     title: a.name,
     rows,
     limit: a.limit,
-    scale: rows.every(({ range }) => range.min > 0) ? 'log' : 'linear',
+    scale: scaleThatShows(rows, a.limit),
     print: (value) => formatValue(value, a.unit as Unit, habit),
   });
 };

@@ -45,7 +45,7 @@ export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {
 };
 
 /** Margins beyond this are all the same to a reader. */
-const AMPLE = 100;
+export const AMPLE = 100;
 
 /** How much a finding has to spare, in words. */
 export const printMargin = ({ margin, missing, unit }: Finding, habit?: Habit): string => {
