@@ -1,12 +1,6 @@
-import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
 import { defineConfig } from 'astro/config';
 import { SITE } from './scripts/site-folder.ts';
 import { pathsTogether } from './src/building/paths-together.ts';
-
-const themeHash = createHash('sha256')
-  .update(readFileSync('src/layouts/theme.js'))
-  .digest('base64');
 
 /**
  * Small modules that go together into one file, where two dozen of a few bytes each would be fetched:
@@ -56,37 +50,13 @@ export default defineConfig({
     // One cached file: small enough to load at once, too large to repeat in thousands of pages.
     inlineStylesheets: 'never',
   },
-  // Highlighted code would need styles that the policy below forbids.
+  // Highlighted code would need styles that the policy of pages forbids.
   markdown: { syntaxHighlight: false },
   vite: {
     environments: {
       client: {
         build: { rolldownOptions: { output: { codeSplitting: { groups } } } },
       },
-    },
-  },
-  security: {
-    csp: {
-      directives: [
-        "default-src 'none'",
-        "connect-src 'self'",
-        "img-src 'self' data:",
-        "manifest-src 'self'",
-        "base-uri 'none'",
-        "form-action 'self'",
-        "object-src 'none'",
-        "font-src 'none'",
-        "worker-src 'self'",
-        "require-trusted-types-for 'script'",
-        // The one policy there is: see src/browser/trusted.ts.
-        'trusted-types default',
-      ],
-      // The word search is WebAssembly.
-      scriptDirective: {
-        resources: ["'self'", "'wasm-unsafe-eval'"],
-        hashes: [`sha256-${themeHash}`],
-      },
-      styleDirective: { resources: ["'self'"] },
     },
   },
 });

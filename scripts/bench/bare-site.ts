@@ -32,12 +32,7 @@ export const getStaticPaths = () =>
 export const GET = ({ props: { size } }) => new Response('"' + 'x'.repeat(size - 2) + '"');
 `;
 
-const configOf = (policy: boolean): string =>
-  `export default ${JSON.stringify({
-    output: 'static',
-    compressHTML: true,
-    ...(policy ? { security: { csp: true } } : {}),
-  })};\n`;
+const CONFIG = `export default ${JSON.stringify({ output: 'static', compressHTML: true })};\n`;
 
 /** What a bare site has. */
 export interface Bare {
@@ -45,16 +40,14 @@ export interface Bare {
   pages: readonly number[];
   /** Sizes of the files beside them, bytes. */
   files: readonly number[];
-  /** Whether each page is given a policy, for which Astro hashes what it loads. */
-  policy: boolean;
 }
 
 /** Writes the bare site into an empty folder. */
-export const writeBareSite = (folder: string, { pages, files, policy }: Bare): void => {
+export const writeBareSite = (folder: string, { pages, files }: Bare): void => {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(join(folder, 'src', 'pages'), { recursive: true });
   writeFileSync(join(folder, 'package.json'), '{ "private": true, "type": "module" }\n');
-  writeFileSync(join(folder, 'astro.config.mjs'), configOf(policy));
+  writeFileSync(join(folder, 'astro.config.mjs'), CONFIG);
   writeFileSync(join(folder, 'src', 'sizes.json'), JSON.stringify(pages));
   writeFileSync(join(folder, 'src', 'pages', '[page].astro'), PAGE);
   if (files.length === 0) return;

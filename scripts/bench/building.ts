@@ -33,15 +33,15 @@ const bareBuild = (bare: Bare): Took => {
 
 /**
  * The whole build, step by step, beside a bare Astro build of as many pages of the same size on the
- * same machine; and beside one that has as many JSON files and a policy as well, which tells what is
+ * same machine; and beside one that has as many JSON files as well, which tells what is
  * the work of the engine and what is Astro's. By the clock, so on a machine that does nothing else.
  */
 export const building = (): Row[] => {
   const ours = tookScript(PROJECT, 'build:pages');
   const pages = sizesOf(join(PROJECT, 'dist'), '**/index.html');
   const files = sizesOf(join(PROJECT, 'dist'), '**/*.json');
-  const bare = bareBuild({ pages, files: [], policy: false });
-  const like = bareBuild({ pages, files, policy: true });
+  const bare = bareBuild({ pages, files: [] });
+  const like = bareBuild({ pages, files });
   const steps = ['build:search', 'build:one-file', 'build:pictures', 'build:offline'].map(
     (name) => [name, tookScript(PROJECT, name)] as const,
   );
@@ -59,7 +59,7 @@ export const building = (): Row[] => {
       'times',
       `at most ${show(MOST_TIMES)}`,
     ],
-    ['bare Astro, a policy and as many JSON files too', show(like.seconds), 's', besides(like)],
+    ['bare Astro, as many JSON files too', show(like.seconds), 's', besides(like)],
     ['ours beside that', show(ours.seconds / like.seconds), 'times'],
     [
       'the same in time of processors',
