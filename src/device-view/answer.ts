@@ -8,13 +8,12 @@ import { listed } from '../text/words.ts';
 export const decidingOf = ({ findings, worst }: DeviceAssessment): Finding | undefined =>
   findings.find(({ demand }) => demand === worst) ?? findings[0];
 
-/** One finding as a reason; of a count, the pins themselves. */
+/** One finding as a reason; of a count, the pins themselves, without its name where none is to blame. */
 export const reasonOf = (finding: Finding, habit?: Habit): string => {
   const name = midSentence(finding.name);
   if (finding.unit !== 'grade') return reasonPhrase(finding, habit);
-  return finding.standIn === undefined
-    ? `${name}, which is not known`
-    : `${name} (${finding.working})`;
+  if (finding.standIn === undefined) return `${name}, which is not known`;
+  return finding.standIn.typ > 0 ? `${name} (${finding.working})` : finding.working;
 };
 
 /** A number with its article as it is read out: an LM317, a 741. */
