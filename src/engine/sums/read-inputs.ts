@@ -17,10 +17,28 @@ const LONGEST = 100;
 
 type Read = { value: Range | undefined } | { fault: string };
 
+/** A number without a unit. */
+const BARE = /^\d+(?:[.,]\d+)?$/u;
+
+/**
+ * Whether a capacitance that is written without its unit, and so would count in picofarads, lies nearer
+ * to what is usual in its field in microfarads: `100` of a can.
+ */
+const lacksUnit = ({ unit, bare, usual }: QuantityInput, text: string): boolean => {
+  if (unit !== 'F' || bare !== undefined || !BARE.test(text)) return false;
+  const [inPico, inMicro, wonted] = [text, `${text} µF`, usual].map((one) => {
+    const parsed = parseQuantity(one, unit);
+    return parsed.ok && parsed.value.typ > 0 ? Math.log10(parsed.value.typ) : NaN;
+  }) as [number, number, number];
+  return Math.abs(inMicro - wonted) < Math.abs(inPico - wonted);
+};
+
 /** A number as people write it, within the bounds of the input. */
 const readQuantity = (input: QuantityInput, text: string): Read => {
   const { unit, bare, lowest, highest } = input;
   if (text.length > LONGEST) return { fault: `Please keep to ${LONGEST} characters.` };
+  if (lacksUnit(input, text))
+    return { fault: `The unit is missing: is that ${text} µF? Write it behind the number.` };
   const parsed = parseQuantity(text, unit, bare);
   if (!parsed.ok) return { fault: parsed.fault.message };
   const { min, max } = parsed.value;
