@@ -42,6 +42,23 @@ test('a European table is confirmed, its decimal commas and thousands read', asy
   await expect(page.getByLabel('Type, row 1', { exact: true })).toHaveValue('');
 });
 
+test('a column of kinds is taken as such, whatever heads it', async ({ page }) => {
+  await page.goto('/job/');
+  const table = [
+    'Position;Part;Value',
+    'C1, C2;Elko;4,7 µF',
+    'R1;resistor;4k7',
+    'U1;op amp;TL072',
+    'C3;polyster;22 nF',
+  ].join('\n');
+  await paste(page, table, FIRST);
+  const place = page.locator('#table-in');
+  await expect(place.getByLabel('Column 1', { exact: false })).toHaveValue('designators');
+  await expect(place.getByLabel('Column 2', { exact: false })).toHaveValue('kind');
+  await place.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.getByLabel('Kind, row 3', { exact: true })).toHaveValue('op amp');
+});
+
 test('quotes, line breaks and scripts in cells stay text', async ({ page }) => {
   await page.goto('/job/');
   await paste(

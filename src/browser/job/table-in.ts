@@ -58,8 +58,9 @@ const take = (): void => {
 
 /** What the columns of a table seem to hold, and its decimal sign. */
 export const guessMapping = async (rows: readonly Row[]): Promise<Mapping> => {
-  const common = await cataloguePart('job');
-  const columns = guessColumns(rows, common.job.columnWords, common.job.kindWords);
+  // Words for kinds of part travel with what reads markings, which a plan fetches anyway.
+  const [common, reading] = await Promise.all([cataloguePart('job'), cataloguePart('reading')]);
+  const columns = guessColumns(rows, common.job.columnWords, reading.job.kindWords);
   return { ...columns, decimal: guessDecimal(rows, columns) };
 };
 
