@@ -82,25 +82,36 @@ test('a pair is reckoned with one’s own numbers, as on the site', async ({ pag
   expect(page.url()).toContain('c=47u&v=16#cautions');
 });
 
-test('a page is opened at its top, at its place, or where one left it', async ({ page }) => {
+test('a page is opened at its top, or where one left it', async ({ page }) => {
   const scrolled = (): Promise<number> => page.evaluate(() => scrollY);
   await open(page, '#/replace/film-unknown/in/bulk-rail/');
-  const asked = page.locator('.asked tbody a');
-  await asked.nth(2).scrollIntoViewIfNeeded();
+  const basis = page.locator('.caution a.basis').filter({ visible: true }).last();
+  await basis.scrollIntoViewIfNeeded();
   const left = await scrolled();
   expect(left).toBeGreaterThan(1000);
-  await asked.nth(2).click();
-  await expect(page.locator('h1')).toContainText('how it is reckoned');
+  await basis.click();
+  await expect(page.locator('h1')).not.toContainText('bulk');
   await isReady(page);
-  await expect(page.locator('#rated-voltage')).toBeInViewport();
   await page.goBack();
-  await expect(page.locator('h1')).not.toContainText('how it is reckoned');
+  await expect(page.locator('h1')).toContainText('bulk');
   await isReady(page);
   await expect.poll(scrolled).toBe(left);
   await page.locator('main a[href="#/positions/bulk-rail/"]').last().click();
   await expect(page.locator('h1')).toHaveText('Bulk capacitor on a rail');
   await isReady(page);
   expect(await scrolled()).toBe(0);
+});
+
+test('a finding leads to where its position says why it is asked', async ({ page }) => {
+  await open(page, '#/replace/film-unknown/in/bulk-rail/');
+  await page.locator('#results summary').first().click();
+  await page.locator('#results .findings th a').nth(5).click();
+  await expect(page.locator('h1')).toHaveText('Bulk capacitor on a rail');
+  await isReady(page);
+  await expect(
+    page.locator(`#${new URL(page.url()).hash.split('#').at(-1) ?? ''}`),
+  ).toBeInViewport();
+  expect(await page.evaluate(() => scrollY)).toBeGreaterThan(500);
 });
 
 test('a device is assessed in its place, as on the site', async ({ page }) => {

@@ -18,7 +18,7 @@ const PAGES: readonly { path: string; shows: readonly (string | RegExp)[] }[] = 
     shows: [
       'Stand-ins, best first',
       'Keep out',
-      'What is asked here',
+      'What decides here',
       'Sources',
       'Cautions',
       'With scripts allowed, the page reckons with yours.',
