@@ -1,19 +1,19 @@
 import type { Element as Piece, Markup } from './node.ts';
 import { toDom } from './to-dom.ts';
 
-/** What a piece has to share with another for its node to be kept: its tag, its classes and its id. */
-const kindOf = (piece: Markup): string =>
-  typeof piece === 'string'
-    ? ''
-    : `${piece.tag} ${piece.attributes['class'] ?? ''} ${piece.attributes['id'] ?? ''}`;
+/** Whether a node may be kept for another piece: both are text, or share tag, classes and id. */
+const isLike = (one: Markup, other: Markup): boolean =>
+  typeof one === 'string' || typeof other === 'string'
+    ? typeof one === typeof other
+    : one.tag === other.tag &&
+      one.attributes['class'] === other.attributes['class'] &&
+      one.attributes['id'] === other.attributes['id'];
 
 const redrawAttributes = (element: Element, before: Piece, after: Piece): void => {
-  for (const [name, value] of Object.entries(after.attributes)) {
-    if (before.attributes[name] !== value) element.setAttribute(name, value);
-  }
-  for (const name of Object.keys(before.attributes)) {
-    if (!Object.hasOwn(after.attributes, name)) element.removeAttribute(name);
-  }
+  const [old, wanted] = [before.attributes, after.attributes];
+  for (const name in wanted)
+    if (old[name] !== wanted[name]) element.setAttribute(name, wanted[name] ?? '');
+  for (const name in old) if (!Object.hasOwn(wanted, name)) element.removeAttribute(name);
 };
 
 const redrawNode = (node: ChildNode, before: Markup, after: Markup): void => {
@@ -40,23 +40,26 @@ export const redraw = (
   const namespace = place.namespaceURI ?? undefined;
   let node = place.firstChild;
   let next = 0;
-  const skip = (): ChildNode | undefined => {
-    const passed = node ?? undefined;
-    node = node?.nextSibling ?? null;
-    next += 1;
-    return passed;
+  const removeTo = (end: number): void => {
+    for (; next < end; next += 1) {
+      const passed = node;
+      node = node?.nextSibling ?? null;
+      passed?.remove();
+    }
   };
+  // Written as loops: an edit brings thousands of pieces through here, and makes nothing on the way.
   for (const piece of after) {
-    const kind = kindOf(piece);
-    const match = before.findIndex((one, index) => index >= next && kindOf(one) === kind);
-    if (match < 0) {
+    let match = next;
+    while (match < before.length && !isLike(before[match] ?? '', piece)) match += 1;
+    if (match === before.length) {
       place.insertBefore(toDom(piece, namespace), node);
       continue;
     }
-    while (next < match) skip()?.remove();
-    const was = before[next] ?? '';
-    const kept = skip();
-    if (kept !== undefined) redrawNode(kept, was, piece);
+    removeTo(match);
+    const kept = node;
+    node = node?.nextSibling ?? null;
+    next += 1;
+    if (kept !== null) redrawNode(kept, before[match] ?? '', piece);
   }
-  while (next < before.length) skip()?.remove();
+  removeTo(before.length);
 };

@@ -48,15 +48,6 @@ export const typeName = (
 /** Stand-ins for a document: a row that rests on one says so by its basis already. */
 const NO_DOCUMENT = ['trade', 'identity'];
 
-const workedFindings = <P extends AnyPart>(
-  assessment: Assessment<P>,
-  isFull: Shown<P>['isFull'],
-): readonly Finding[] => {
-  if (isFull(assessment)) return assessment.findings;
-  const deciding = decidingFinding(assessment);
-  return deciding === undefined ? [] : [deciding];
-};
-
 /** The documents behind the findings that a page shows, in the order in which it cites them. */
 export const citedSources = <P extends AnyPart>({
   catalogue,
@@ -64,19 +55,22 @@ export const citedSources = <P extends AnyPart>({
   having,
   isFull,
 }: Shown<P>): SourceId[] => {
-  const all = [...assessments, ...(having === undefined ? [] : [having])].flatMap((assessment) => {
+  const cited = new Set<SourceId>();
+  const cite = (source: SourceId | undefined): void => {
+    const kind = source === undefined ? undefined : catalogue.sources[source]?.kind;
+    if (source !== undefined && kind !== undefined && !NO_DOCUMENT.includes(kind))
+      cited.add(source);
+  };
+  const citeAll = (assessment: Assessment<P>, full: boolean): void => {
     const made = madeOf(assessment.candidate);
-    return [
-      ...(made === undefined ? [] : [catalogue.combinations[made.kind]?.source ?? '']),
-      ...workedFindings(assessment, (one) => one === having || isFull(one)).flatMap(
-        ({ sources }) => sources,
-      ),
-    ];
-  });
-  return [...new Set(all)].filter((source) => {
-    const kind = catalogue.sources[source]?.kind;
-    return kind !== undefined && !NO_DOCUMENT.includes(kind);
-  });
+    if (made !== undefined) cite(catalogue.combinations[made.kind]?.source);
+    const deciding = full ? undefined : decidingFinding(assessment);
+    const findings = full ? assessment.findings : deciding === undefined ? [] : [deciding];
+    for (const { sources } of findings) for (const source of sources) cite(source);
+  };
+  for (const assessment of assessments) citeAll(assessment, isFull(assessment));
+  if (having !== undefined) citeAll(having, true);
+  return [...cited];
 };
 
 /** The numbers of sources in a page's list of them, each leading to the page of its source. */

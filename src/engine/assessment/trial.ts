@@ -31,17 +31,18 @@ export const tryPart = <P extends Part>(part: P, { circumstances, demands }: Set
 
 /** Places of all demands, first those that a part does not meet: what hinders one hinders the next. */
 const hardestFirst = ({ judged }: Tried): number[] => {
-  const places = judged.map((_, place) => place);
-  const isMet = (place: number): boolean => judged[place]?.verdict === 'fits';
-  return [...places.filter((place) => !isMet(place)), ...places.filter(isMet)];
+  const [unmet, met]: [number[], number[]] = [[], []];
+  for (let place = 0; place < judged.length; place += 1)
+    (judged[place]?.verdict === 'fits' ? met : unmet).push(place);
+  return unmet.concat(met);
 };
 
 /** What was judged in the order of some places, in that of the demands. */
 const inOrderOfDemands = (inTurn: readonly Judged[], places: readonly number[]): Judged[] => {
-  const judged = [...inTurn];
-  for (const [turn, place] of places.entries()) {
-    const one = inTurn[turn];
-    if (one !== undefined) judged[place] = one;
+  const judged = inTurn.slice();
+  for (let turn = 0; turn < places.length; turn += 1) {
+    const [one, place] = [inTurn[turn], places[turn]];
+    if (one !== undefined && place !== undefined) judged[place] = one;
   }
   return judged;
 };
@@ -105,7 +106,8 @@ export const firstThatFits = (
 ): Tried | undefined => {
   const fit = (part: Part): Judged[] | undefined => {
     const judged: Judged[] = [];
-    for (const [turn, place] of places.entries()) {
+    for (let turn = 0; turn < places.length; turn += 1) {
+      const place = places[turn] ?? 0;
       const demand = demands[place];
       if (demand === undefined) continue;
       const one = judge<Part, Circumstances>(demand, part, circumstances);
