@@ -54,9 +54,17 @@ const byContents = (
   contents: readonly Contents[] = CONTENTS,
 ): ColumnField | undefined => {
   const said = cells.filter((cell) => cell.trim() !== '');
-  if (said.length === 0) return undefined;
+  if (said.length === 0 || countRows(said)) return undefined;
   return contents.find(([, fits]) => said.filter(fits).length >= said.length * ENOUGH)?.[0];
 };
+
+/** Rows that must be counted before a column is taken to count them; two may need one part and two. */
+const COUNTED = 3;
+
+/** Whether cells count the rows of their table. */
+const countRows = (cells: readonly string[]): boolean =>
+  cells.length >= COUNTED &&
+  cells.every((cell, at) => at === 0 || Number(cell) === Number(cells[at - 1]) + 1);
 
 /** Whether cells look like a field. */
 const holds = (cells: readonly string[], field: ColumnField): boolean =>
@@ -87,7 +95,8 @@ const wordsAsMeant = (
 
 /**
  * What the columns of a table seem to hold, by the words that head them, else by their contents;
- * for the visitor to confirm. Each field is given to one column at most, the first that fits.
+ * for the visitor to confirm. Each field is given to one column at most: to the one whose word stands
+ * first in the list of words, else to the first that fits.
  */
 export const guessColumns = (
   rows: readonly Row[],
@@ -95,20 +104,26 @@ export const guessColumns = (
   kindWords: readonly KindWordRow[] = [],
 ): Mapping => {
   const contents = contentsWith(kindWords);
-  const fieldOf = new Map(words.map(({ word, field }) => [tidy(word), field]));
+  const rankOf = new Map(words.map(({ word }, rank) => [tidy(word), rank]));
   const head = rows[0]?.cells ?? [];
-  const named = head.map((cell) => fieldOf.get(tidy(cell)));
+  const ranks = head.map((cell) => rankOf.get(tidy(cell)));
+  const named = ranks.map((rank) => (rank === undefined ? undefined : words[rank]?.field));
   const hasHeader = named.some((field) => field !== undefined);
   const body = rows.slice(hasHeader ? 1 : 0, SAMPLE);
   const cellsOf = (at: number): string[] => body.map(({ cells }) => cells[at] ?? '');
-  const meant = wordsAsMeant(named, cellsOf);
+  // Descriptions are read as markings are, save where they only say what kind of part it is.
+  const meant = wordsAsMeant(named, cellsOf).map((field, at) =>
+    field === 'marking' && byContents(cellsOf(at), contents) === 'kind' ? 'kind' : field,
+  );
   const taken = new Set<ColumnField>();
   const claim = (field: ColumnField | undefined): ColumnField | undefined => {
     if (field === undefined || taken.has(field)) return undefined;
     taken.add(field);
     return field;
   };
-  const first = meant.map(claim);
+  const byRank = meant.map((_, at) => at);
+  byRank.sort((one, other) => (ranks[one] ?? 0) - (ranks[other] ?? 0));
+  const first = new Map(byRank.map((at) => [at, claim(meant[at])]));
   // A row that is longer than the one that names the columns is broken, not wider.
   const width = hasHeader
     ? head.length
@@ -116,7 +131,8 @@ export const guessColumns = (
   const fields = Array.from({ length: width }, (_, at) => {
     // A column with a word of its own that says something else is not guessed again.
     const isNamed = named[at] !== undefined || meant[at] !== undefined;
-    if (first[at] !== undefined) return first[at];
+    const said = first.get(at);
+    if (said !== undefined) return said;
     const held = byContents(cellsOf(at), contents);
     // Words such as “part” head designators, and kinds beside a column that has the designators.
     return isNamed && held !== 'kind' ? undefined : claim(held);

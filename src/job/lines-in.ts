@@ -58,7 +58,7 @@ const quantityFault = (row: Row, line: Line, { fields }: Columns): string | unde
   const cell = row.cells[fields.indexOf('quantity')]?.trim() ?? '';
   const { list } = expandDesignators(line.designators);
   if (cell === '' || list.length === 0 || Number(cell) === list.length) return undefined;
-  return `Row ${String(row.row)} says ${cell} parts and names ${String(list.length)}.`;
+  return `Row ${String(row.row)} says ${cell} ${cell === '1' ? 'part' : 'parts'} and names ${String(list.length)}.`;
 };
 
 /**

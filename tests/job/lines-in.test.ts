@@ -50,6 +50,24 @@ describe('columns', () => {
     expect(fields).toEqual(['designators', 'kind', 'value']);
   });
 
+  test.each([
+    ['Description,Ref', 'Tantalum 10 µF 16 V,C1\nCA3140E,U1', ['marking', 'designators']],
+    // What is printed on a part tells more of it than what a list says of it.
+    ['Description,Ref,Marking', 'film cap 10n,C1,103K', [undefined, 'designators', 'marking']],
+  ])('that describe parts are read as what is printed on them: %s', (head, body, fields) => {
+    expect(guessColumns(rowsOf(`${head}\n${body}`), words, kindWords).fields).toEqual(fields);
+  });
+
+  test.each([
+    ['1,C1-C2,10 µF\n2,C3,1 µF\n3,C4,4n7', [undefined, 'designators', 'value']],
+    // Two rows may need one part and two.
+    ['1,C1,10 µF\n2,C3-C4,1 µF', ['quantity', 'designators', 'value']],
+    ['1,C1,10 µF\n2,C3-C4,1 µF\n1,C5,1 µF', ['quantity', 'designators', 'value']],
+  ])('that count the rows are no quantities: %s', (body, fields) => {
+    expect(guessColumns(rowsOf(body), words).fields).toEqual(fields);
+    expect(guessColumns(rowsOf(`Item,Ref,Value\n${body}`), words).fields).toEqual(fields);
+  });
+
   test('by their contents', () => {
     const rows = rowsOf('C1-C4\t4\t4n7\t10 %\t63 V\nC5\t1\t10 µF\t20%\t25V');
     expect(guessColumns(rows, words)).toEqual({
@@ -72,6 +90,11 @@ describe('lines', () => {
       [3, 'C3|4|7 nF|1|B'],
       [4, '|||C'],
     ]);
+  });
+
+  test('one part is told of in the singular', () => {
+    const { said } = linesOf('Ref,Qty\nC1-C2,1');
+    expect(said).toEqual(['Row 2 says 1 part and names 2.']);
   });
 
   test('prototype keys do no harm', () => {
