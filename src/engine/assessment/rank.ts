@@ -55,7 +55,8 @@ export const worstMargin = (judged: readonly Judged[], weight: string): number =
 
 /** Mean of all graded margins of a weight: what is left to tell apart where the worst are alike. */
 export const meanMargin = (judged: readonly Judged[], weight: string): number => {
-  let [sum, count] = [0, 0];
+  let sum = 0;
+  let count = 0;
   for (const one of judged) {
     if (one.demand.weight !== weight || !one.row.graded) continue;
     sum += marginOf(one);

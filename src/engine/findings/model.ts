@@ -1,6 +1,7 @@
 import type { PositionRow } from '../../schemas/positions.ts';
 import type { Part } from '../assessment/parts.ts';
 import type {
+  Band,
   Basis,
   Bounds,
   Catalogue,
@@ -85,17 +86,22 @@ const UNKNOWN: Knowledge = { status: 'unknown', sources: [] };
 const isWithin = (value: number | undefined, { least = 0, most = Infinity }: Bounds): boolean =>
   value !== undefined && value >= least * (1 - ROUNDING) && value <= most * (1 + ROUNDING);
 
+/** The band that a part's value and rating fall into. Apart, so that asking without bands makes nothing. */
+const bandOf = (bands: readonly Band[], part: KnownPart): Band | undefined =>
+  bands.find(
+    ({ values, ratings }) =>
+      (values === undefined || isWithin(part.value, values)) &&
+      (ratings === undefined || isWithin(part.rating, ratings)),
+  );
+
 /** What is known of a property of the part's type, or of parts of its value and rating. */
 export const knowledgeOf = (
   { catalogue }: Pick<Circumstances, 'catalogue'>,
   part: KnownPart,
   property: PropertyId,
 ): Knowledge => {
-  const band = catalogue.bands[part.type]?.[property]?.find(
-    ({ values, ratings }) =>
-      (values === undefined || isWithin(part.value, values)) &&
-      (ratings === undefined || isWithin(part.rating, ratings)),
-  );
+  const bands = catalogue.bands[part.type]?.[property];
+  const band = bands === undefined ? undefined : bandOf(bands, part);
   return band?.knowledge ?? catalogue.knowledge[part.type]?.[property] ?? UNKNOWN;
 };
 
