@@ -15,7 +15,7 @@ import { injectManifest, type ManifestTransform } from '@serwist/build';
 import { build } from 'vite';
 import { HASH_DIGITS, LISTS, listOf, type Lists } from '../src/offline/lists.ts';
 import { sectionOf } from '../src/offline/section-of.ts';
-import { MOST_SHELL_BYTES, SHELL } from './offline-shell.ts';
+import { SHELL } from './offline-shell.ts';
 import { SITE } from './site-folder.ts';
 
 /** Lists every built file with its hash, a section each, and makes the worker that keeps them. */
@@ -114,14 +114,12 @@ const { count, size, warnings } = await injectManifest({
   swDest: join(SITE, 'sw.js'),
   globDirectory: SITE,
   globPatterns: [...SHELL],
-  maximumFileSizeToCacheInBytes: MOST_SHELL_BYTES,
+  // What these files may come to is held by a test, not by Serwist, which would leave out a large one.
+  maximumFileSizeToCacheInBytes: Number.MAX_SAFE_INTEGER,
   manifestTransforms: [asAsked],
 });
 rmSync(folder, { recursive: true });
 if (warnings.length > 0) throw new Error(warnings.join('\n'));
-if (size > MOST_SHELL_BYTES) {
-  throw new Error(`the shell is ${size} bytes; at most ${MOST_SHELL_BYTES}`);
-}
 // OFFLINE=stop takes the worker away from everyone who has it.
 if (process.env['OFFLINE'] === 'stop') copyFileSync('public/sw-stop.js', join(SITE, 'sw.js'));
 console.log(

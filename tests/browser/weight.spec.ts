@@ -1,6 +1,10 @@
+import { globSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { MOST_SHELL_BYTES, SHELL } from '../../scripts/offline-shell.ts';
 import { exceptions, heldOf, tooHeavy, wantedOf } from '../../scripts/weight/budgets.ts';
 import { weighedPages } from '../../scripts/weight/pages.ts';
 import { openWhole } from './open-whole.ts';
+import { SITE } from './site.ts';
 import { expect, test } from './watched.ts';
 
 /** Pages keep to what they may weigh, packed; `npm run page-weight` shows how near they are. */
@@ -17,6 +21,15 @@ test('every page keeps to the budget of its kind', () => {
     // One that is kept by now is struck off the list.
     expect.soft(worst, `${of} of ${kind}`).toBeGreaterThan(wantedOf(kind)[of]);
   }
+});
+
+test('a first visit keeps no more than it may', () => {
+  const kept = globSync([...SHELL], { cwd: SITE, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ parentPath, name }) => statSync(join(parentPath, name)).size);
+  const bytes = kept.reduce((sum, size) => sum + size, 0);
+  expect(bytes).toBeGreaterThan(MOST_SHELL_BYTES / 2);
+  expect(bytes).toBeLessThanOrEqual(MOST_SHELL_BYTES);
 });
 
 test('no page brings a font', async ({ page }) => {
