@@ -41,8 +41,11 @@ const rangeOf = (item: string, before: string): Designators | undefined => {
   return { list: numbers.map((number) => letters + number.padStart(width, '0')), faults: [] };
 };
 
+/** A number that the letters before it are left out of; letters of units are no part of one. */
+const BARE = /^\d+[A-EGHJ]?$/iu;
+
 const itemOf = (item: string, before: string): Designators => {
-  const name = /^\d+[A-Z]*$/iu.test(item) ? before + item : item;
+  const name = BARE.test(item) ? before + item : item;
   if (NAME.test(name)) return { list: [name], faults: [] };
   return (
     rangeOf(item, before) ?? {

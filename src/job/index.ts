@@ -69,6 +69,7 @@ export {
 } from './delimited.ts';
 export { openStore, type JobStore, type Listed, type Saved } from './store.ts';
 export { kindName } from './kinds.ts';
+export { tableOfList } from './plain-list.ts';
 export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
 export { guessDecimal, isDecimalAsked, type DecimalSign } from './decimal-sign.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';

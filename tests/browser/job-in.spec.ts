@@ -224,3 +224,15 @@ test('bands named in a marking are read, by what is fetched for them', async ({ 
   await ask.getByRole('button', { name: /10.kΩ|Take this/u }).click();
   await expect(page.getByLabel('Value, row 2', { exact: true })).toHaveValue('10k');
 });
+
+test('a list as people type it becomes lines', async ({ page }) => {
+  await page.goto('/job/');
+  await paste(page, 'C1 10uF 25V electrolytic\nR2, R3 4,7k\nU1 TL072', FIRST);
+  const place = page.locator('#table-in');
+  await expect(place).toContainText('3 rows to add, 0 not understood');
+  await place.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.getByLabel('Designators, row 2', { exact: true })).toHaveValue('R2, R3');
+  await expect(page.getByLabel('Marking, row 1', { exact: true })).toHaveValue(
+    '10uF 25V electrolytic',
+  );
+});

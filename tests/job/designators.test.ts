@@ -30,6 +30,10 @@ describe('designators', () => {
     ['C1, C2, C1', ['C1', 'C2'], /more than once: C1\./],
     ['constructor, C1', ['C1'], /“constructor” is not/],
     ['__proto__', [], /is not/],
+    // Values behind a designator are no more of its kind.
+    ['C1 10uF', ['C1'], /“10uF” is not/],
+    ['C1 100n', ['C1'], /“100n” is not/],
+    ['R1 25V', ['R1'], /“25V” is not/],
   ])('%s is at fault', (text, list, fault) => {
     const found = expandDesignators(text);
     expect(found.list).toEqual(list);

@@ -5,6 +5,7 @@ import {
   LARGEST_FILE,
   linesFromRows,
   readDelimited,
+  tableOfList,
   textOfBytes,
   type ColumnField,
   type Delimited,
@@ -82,15 +83,21 @@ const offerText = async (read: Delimited): Promise<void> => {
   }
 };
 
+/** Reads a table, or a list as people type one. */
+const readTable = (text: string): Delimited => {
+  const list = tableOfList(text);
+  return list === undefined ? readDelimited(text) : readDelimited(list, '\t');
+};
+
 /** The rows of a text that was pasted onto a cell; what there is to say of them is said. */
 export const readPasted = (text: string): readonly Row[] => {
-  const read = readDelimited(text, text.includes('\t') ? '\t' : undefined);
+  const read = text.includes('\t') ? readDelimited(text, '\t') : readTable(text);
   said.textContent = read.ok ? read.said.join(' ') : read.message;
   return read.ok ? read.rows : [];
 };
 
 /** Offers the rows of a text that was pasted. */
-export const offerPasted = (text: string): Promise<void> => offerText(readDelimited(text));
+export const offerPasted = (text: string): Promise<void> => offerText(readTable(text));
 
 /** Offers the rows of a file. */
 export const openTable = async (file: File): Promise<void> => {
@@ -100,7 +107,7 @@ export const openTable = async (file: File): Promise<void> => {
     return;
   }
   const decoded = textOfBytes(new Uint8Array(await file.arrayBuffer()));
-  const read = decoded.ok ? readDelimited(decoded.text) : decoded;
+  const read = decoded.ok ? readTable(decoded.text) : decoded;
   await offerText(
     read.ok && decoded.ok ? { ...read, said: [...decoded.said, ...read.said] } : read,
   );
