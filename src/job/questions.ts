@@ -1,8 +1,7 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { Ask } from './ask.ts';
+import type { Ask, AskChoice } from './ask.ts';
 import { askKind, isKnownKind, usualKind } from './kinds.ts';
 import type { PlannedLine } from './planned.ts';
-import { familiesOf } from './understood-device.ts';
 
 /** One question, with every line that it is asked of. */
 export interface Question extends Ask {
@@ -34,10 +33,12 @@ export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask
   const isSilent = line.marking + line.value + line.type + line.designators === '';
   if (part.kind === '' && !isSilent) {
     const usual = usualKind(catalogue, part.designators);
-    // Of what usually goes by a type number, such as U1, the kind says how the marking is read.
-    const isByNumber = usual !== undefined && familiesOf(catalogue, usual).size > 0;
+    // Where a marking may be one of another kind than is usual, the kind says how it is read.
+    const isUsual = ({ set }: AskChoice): boolean => usual === undefined || set.kind === usual;
     const marking = part.asks?.find(({ about }) => about === 'marking');
-    return (isByNumber ? undefined : marking) ?? askKind(catalogue, part.designators);
+    return marking?.choices.every(isUsual) === true
+      ? marking
+      : askKind(catalogue, part.designators);
   }
   if (!isSilent && contradicts(catalogue, { part, line }))
     return askKind(catalogue, part.designators);

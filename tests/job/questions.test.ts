@@ -51,6 +51,25 @@ test.each([
   },
 );
 
+test.each([
+  ['U1', 'TL072', 'ic'],
+  ['D1', '1N4148', 'diode'],
+  ['R1', '4k7', 'resistor'],
+  ['R2', '10k 1%', 'resistor'],
+])(
+  '%s with the marking %s is first asked about as what its letters stand for',
+  (designators, marking, kind) => {
+    // Pages carry the devices apart from what the questions are asked by.
+    const withoutDevices = { ...catalogue, devices: { ...catalogue.devices, families: [] } };
+    const line = { ...emptyLine('0'), designators, marking };
+    const tools = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
+    const { lines } = planJob({ ...emptyJob('a', new Date(0)), lines: [line] }, tools);
+    const [first] = questionsOf(withoutDevices, lines);
+    expect(first?.about).toBe('kind');
+    expect(first?.choices[0]?.set).toEqual({ kind });
+  },
+);
+
 test('a marking of resistors at RV2 is asked about as what its letters stand for', () => {
   const [first] = ask({ designators: 'RV2', value: '100k log' });
   expect(first?.about).toBe('kind');
