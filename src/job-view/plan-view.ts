@@ -199,14 +199,12 @@ export const planRow = (
         h('span', { class: 'quiet' }, typeset(old.join(' ')) || line.marking),
         ' ',
         h('span', { class: 'decision' }, capital(decision)),
-        ' ',
         standIn === undefined
           ? decision === 'replace' &&
               state === 'assessed' &&
-              !missing.includes('value') &&
-              verdictMark('keep-out', 'nothing serves here')
+              !missing.includes('value') && [' ', verdictMark('keep-out', 'nothing serves here')]
           : [
-              decision === 'replace' ? '' : h('span', { class: 'quiet' }, 'if replaced: '),
+              decision === 'replace' ? ' ' : h('span', { class: 'quiet' }, '; if replaced: '),
               verdictMark(standIn.verdict),
               ` ${standInWords(standIn, words.typeName, words.habit)}`,
             ],
