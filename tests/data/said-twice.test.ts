@@ -20,6 +20,26 @@ describe('a value larger than the old one', () => {
   );
 });
 
+describe('the value that a position lets in', () => {
+  const hard = catalogue.demands.filter(
+    ({ finding, weight }) => finding === 'value' && weight === 'hard',
+  );
+
+  test.each(hard.map(({ position, limit, limit_high }) => ({ position, limit, limit_high })))(
+    '$position: as its demand asks',
+    ({ position, limit, limit_high }) => {
+      const { value_low, value_high } = catalogue.positions[position] ?? {};
+      expect([value_low, value_high]).toEqual([limit, limit_high]);
+    },
+  );
+
+  test('is asked of every position', () => {
+    expect(hard.map(({ position }) => position).toSorted()).toEqual(
+      Object.keys(catalogue.positions).toSorted(),
+    );
+  });
+});
+
 describe('an old part with little loss', () => {
   /**
    * Largest loss (%) that a sheet of general-purpose radial parts allows a new one of a rating (V)
