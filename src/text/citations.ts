@@ -84,7 +84,9 @@ const OWN_PAGES: Partial<Record<TableName, (cell: CellOf, figureId: string) => C
     'look/features.csv': (cell) =>
       cell('style') === '' ? '/look/#how' : `/look/${cell('style')}/#looks`,
     'look/ranges.csv': (cell) =>
-      cell('style') === '' ? `/look/readings/#test-${cell('question')}` : `/look/${cell('style')}/#looks`,
+      cell('style') === ''
+        ? `/look/readings/#test-${cell('question')}`
+        : `/look/${cell('style')}/#looks`,
     'look/disguises.csv': (cell) => `/look/${cell('style')}/#taken-for`,
     'look/weights.csv': () => '/look/#how',
   };
