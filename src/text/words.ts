@@ -40,7 +40,7 @@ export const cutTo = (text: string, length: number): string =>
 export const marketWords: Record<string, string> = {
   common: 'made today and stocked everywhere',
   current: 'made and stocked today',
-  niche: 'made today, hard to find',
+  niche: 'few make or stock it today',
   'old-stock': 'no longer made; old stock only',
   none: 'not a thing one can order',
 };

@@ -1,29 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Finding } from '../../src/engine/index.ts';
 import { findingBar } from '../../src/substitution/finding-bar.ts';
-
-const finding: Finding = {
-  demand: 'reservoir-ripple',
-  finding: 'ripple-voltage',
-  name: 'Ripple',
-  weight: 'strong',
-  property: 'ripple-voltage',
-  unit: 'V',
-  original: { min: 3, typ: 3.3, max: 4 },
-  standIn: { min: 3.1, typ: 3.3, max: 3.6 },
-  limit: { high: 15 },
-  margin: 4.2,
-  verdict: 'fits',
-  missing: [],
-  working: '',
-  why: '',
-  sources: [],
-  basis: 'published',
-  sure: 'likely',
-  weakest: [],
-};
-
-type Change = { [Key in keyof Finding]?: Finding[Key] | undefined };
+import { findingWith, type Change } from './a-finding.ts';
 
 test.each<[change: Change, drawn: boolean]>([
   [{}, true],
@@ -38,5 +15,5 @@ test.each<[change: Change, drawn: boolean]>([
   [{ standIn: undefined }, false],
   [{ unit: 'grade' }, false],
 ])('a finding with %j is drawn: %s', (change, drawn) => {
-  expect(findingBar({ ...finding, ...change } as Finding) !== undefined).toBe(drawn);
+  expect(findingBar(findingWith(change)) !== undefined).toBe(drawn);
 });

@@ -1,28 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Finding } from '../../src/engine/index.ts';
 import { reasonPhrase } from '../../src/substitution/phrases.ts';
-
-const finding: Finding = {
-  demand: 'reservoir-life',
-  finding: 'life-used',
-  name: 'Life used up',
-  weight: 'mild',
-  property: 'life',
-  unit: 'fraction',
-  standIn: { min: 0.2, typ: 0.7, max: 2.8 },
-  limit: { high: 1 },
-  margin: 0.36,
-  verdict: 'fits',
-  missing: [],
-  working: '10 years of 15 years',
-  why: 'A wet part dries out.',
-  sources: [],
-  basis: 'published',
-  sure: 'likely',
-  weakest: [],
-};
-
-type Change = { [Key in keyof Finding]?: Finding[Key] | undefined };
+import { findingWith, type Change } from './a-finding.ts';
 
 describe('a finding as a reason', () => {
   test.each<[change: Change, words: string]>([
@@ -40,8 +18,6 @@ describe('a finding as a reason', () => {
     // A yes or no is told by its working.
     [{ unit: 'grade', working: 'polar part' }, 'polar part'],
   ])('%j: %s', (change, words) => {
-    expect(reasonPhrase({ ...finding, ...change } as Finding).replaceAll('\u00A0', ' ')).toBe(
-      words,
-    );
+    expect(reasonPhrase(findingWith(change)).replaceAll('\u00A0', ' ')).toBe(words);
   });
 });
