@@ -28,3 +28,25 @@ test.each(types)('no can of %s holds more for its size than the type is said to'
   // SI: farads times volts in a cubic metre are the same number as µF·V in a cubic centimetre.
   expect(densest).toBeLessThanOrEqual(known.range.max);
 });
+
+/** The same of a box, whose three sides are listed. */
+const densityOfBox = ({
+  c_max: farad,
+  voltage,
+  length_mm: long,
+  width_mm: wide,
+  height_mm: high,
+}: (typeof bodies)[number]) => (farad * 1e6 * voltage) / ((long * wide * high) / 1000);
+
+test.each(['pet-metallized', 'pp-metallized'])(
+  'no box of %s holds more for its size than the type is said to, nor much less than that',
+  (type) => {
+    const known = knowledge[type]?.['charge-density'];
+    if (known?.status !== 'known') throw new Error('no figure');
+    const boxes = bodies.filter((row) => row.type === type && row.shape === 'box');
+    const densest = Math.max(...boxes.map(densityOfBox));
+    expect(densest).toBeLessThanOrEqual(known.range.max);
+    // What is said of small parts may be less, but what is usual lies within what is made.
+    expect(known.range.typ).toBeLessThanOrEqual(densest);
+  },
+);
