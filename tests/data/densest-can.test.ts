@@ -39,14 +39,13 @@ const densityOfBox = ({
 }: (typeof bodies)[number]) => (farad * 1e6 * voltage) / ((long * wide * high) / 1000);
 
 test.each(['pet-metallized', 'pp-metallized'])(
-  'no box of %s holds more for its size than the type is said to, nor much less than that',
+  'no box of %s holds more for its size than the type is said to, and some as much as is usual',
   (type) => {
     const known = knowledge[type]?.['charge-density'];
     if (known?.status !== 'known') throw new Error('no figure');
     const boxes = bodies.filter((row) => row.type === type && row.shape === 'box');
     const densest = Math.max(...boxes.map(densityOfBox));
     expect(densest).toBeLessThanOrEqual(known.range.max);
-    // What is said of small parts may be less, but what is usual lies within what is made.
     expect(known.range.typ).toBeLessThanOrEqual(densest);
   },
 );
