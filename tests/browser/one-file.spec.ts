@@ -69,6 +69,8 @@ test('a pair is reckoned with one’s own numbers, as on the site', async ({ pag
   const path = '/replace/al-electrolytic-wet/in/bulk-rail/';
   await page.goto(`${path}?c=47u&v=16`);
   await expect(page.locator('#answer')).toContainText('16\u00a0V');
+  // The answer comes first, the list in a turn after it.
+  await expect(page.locator('#results')).not.toHaveAttribute('aria-busy');
   const answer = await page.locator('#answer').textContent();
   const headings = await page.locator('#results h3').allTextContents();
   await open(page, `#${path}`);
