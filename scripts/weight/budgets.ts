@@ -31,13 +31,6 @@ export interface Exception {
 
 export const exceptions: readonly Exception[] = [
   {
-    kind: '/job/',
-    of: 'script',
-    bytes: 146_000,
-    because:
-      'a job that was kept is shown as soon as its page opens, so its plan and its papers are fetched with it',
-  },
-  {
     kind: '/replace/*/in/*/',
     of: 'html',
     bytes: 14_400,

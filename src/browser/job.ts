@@ -1,18 +1,13 @@
+import { isBlank } from '../job/index.ts';
 import { fragment, listenForFragment } from './address.ts';
 import { setBusy } from './busy.ts';
 import { byId } from './by-id.ts';
-import { cataloguePart } from './catalogue-part.ts';
 import { listenForHabit } from './habits.ts';
 import { startBadRows } from './job/bad-rows-part.ts';
 import { startJobs } from './job/jobs.ts';
-import { showPart, takePlan } from './job/made.ts';
 import { startParts } from './job/parts.ts';
-import { startPlan } from './job/plan-part.ts';
-import { planInTurns } from './job/planning.ts';
 import { startPrinting } from './job/printing.ts';
-import { startQuestions } from './job/questions-part.ts';
 import { startTables } from './job/tables.ts';
-import { startSelected } from './job/selected-part.ts';
 import { startWhole } from './job/whole.ts';
 import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
 
@@ -29,31 +24,32 @@ const part = (): string => {
   return openPart;
 };
 
-const showOpen = (): void => {
-  for (const one of PARTS) {
-    byId(one, HTMLElement).hidden = one !== part();
-    const link = byId(`to-${one}`, HTMLAnchorElement);
-    if (one === part()) link.setAttribute('aria-current', 'true');
-    else link.removeAttribute('aria-current');
-  }
-  showPart(part());
+type Planner = typeof import('./job/planner.ts');
+let planner: Planner | undefined;
+
+/** What plans the job; fetched apart, so that the list can be typed in before it is there. */
+const fetchedPlanner = async (): Promise<Planner> => {
+  const fetched = await import('./job/planner.ts');
+  if (planner === undefined) fetched.startPlanner();
+  planner = fetched;
+  return planner;
 };
+
+/** Whether there is something to plan, or a part of the page is open that shows a plan. */
+const isPlanWanted = (): boolean =>
+  planner !== undefined || part() !== 'parts' || current().lines.some((line) => !isBlank(line));
 
 const planSaid = byId('planning', HTMLElement);
 const replan = async (): Promise<void> => {
+  if (!isPlanWanted()) return;
   planSaid.textContent = 'Planning …';
   try {
-    const common = await cataloguePart('job');
-    const plan = await planInTurns(current());
-    if (plan === undefined) return;
-    takePlan(plan, common);
-    planSaid.textContent =
-      plan.wanted.length === 0
-        ? ''
-        : 'Data for some positions could not be fetched; the next change tries again.';
-    showPart(part());
+    const { planAnew } = await fetchedPlanner();
+    const said = await planAnew(part);
+    if (said !== undefined) planSaid.textContent = said;
   } catch {
-    planSaid.textContent = 'The data for planning could not be fetched. What you type is kept.';
+    planSaid.textContent =
+      'What plans the job could not be fetched; the next change tries again. What you type is kept.';
   }
 };
 
@@ -61,6 +57,17 @@ let timer = 0;
 const replanSoon = (): void => {
   clearTimeout(timer);
   timer = window.setTimeout(() => void replan(), PAUSE);
+};
+
+const showOpen = (): void => {
+  for (const one of PARTS) {
+    byId(one, HTMLElement).hidden = one !== part();
+    const link = byId(`to-${one}`, HTMLAnchorElement);
+    if (one === part()) link.setAttribute('aria-current', 'true');
+    else link.removeAttribute('aria-current');
+  }
+  if (planner !== undefined) planner.showPart(part());
+  else if (part() !== 'parts') replanSoon();
 };
 
 const undoButton = byId('undo', HTMLButtonElement);
@@ -85,16 +92,13 @@ listenForChange(() => {
   replanSoon();
 });
 listenForHabit(() => {
-  showPart(part());
+  planner?.showPart(part());
 });
 listenForFragment(showOpen);
 
 startParts();
 startTables();
 startBadRows();
-startQuestions();
-startSelected();
-startPlan();
 startWhole();
 startPrinting();
 // Nothing can be typed before the job of the last visit is open: it would replace that.
