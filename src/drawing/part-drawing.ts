@@ -20,6 +20,8 @@ export interface DrawingOptions {
   views?: 'all' | 'first' | undefined;
   /** Without the signs in ink beside the body, where they would be larger than the part. */
   notes?: boolean;
+  /** Parts of a px that outlines are told apart to, where tenths are more than is seen. */
+  fine?: number;
   /** Beside words that say the same: hidden from those who listen. */
   decorative?: boolean;
   /** What is said instead of the drawing's own words. */
@@ -71,7 +73,9 @@ export const partsDrawing = (
     const form: Form = forms[spec.form];
     const views = form.views(spec);
     const shown = options.views === 'first' ? views.slice(0, 1) : views;
-    return shown.map((view) => viewMarkup(view, spec, { scale, colours, notes }));
+    return shown.map((view) =>
+      viewMarkup(view, spec, { scale, colours, notes, fine: options.fine }),
+    );
   });
   const placed = inRow(groups);
   const [first] = placed;
@@ -83,7 +87,7 @@ export const partsDrawing = (
   const named = parts.some(({ name }) => name !== undefined) ? NAME * 1.7 : 0;
   const below = bottom + 6 + named;
   const words = scaleWords(scale, pageScale);
-  const width = Math.max(right, start + length * scale + 24) + 2 * EDGE;
+  const width = (rule ? Math.max(right, start + length * scale + 24) : right) + 2 * EDGE;
   const height = below - top + (rule ? RULE_HEIGHT + (words === '' ? 0 : 14) : -6) + 2 * EDGE;
   const label =
     options.label ??

@@ -2,12 +2,12 @@ import { pointsOf, type Path, type Point } from './path.ts';
 
 /** Outlines as SVG writes them, in few characters: pages have hundreds of them. */
 
-/** Parts of a unit that are told apart. */
+/** Parts of a unit that are told apart, unless said otherwise. */
 const FINE = 10;
 
-/** A stroke from where the pen is, in whole tenths of a unit. */
+/** A stroke from where the pen is, in whole parts of a unit; `s` is a curve that goes on as one ended. */
 interface Step {
-  command: 'm' | 'l' | 'c' | 'z';
+  command: 'm' | 'l' | 'c' | 's' | 'z';
   places: readonly Point[];
 }
 
@@ -15,14 +15,34 @@ interface Step {
 const goesOn = ([ax, ay]: Point, [bx, by]: Point): boolean =>
   ax * by === ay * bx && ax * bx + ay * by > 0;
 
-/** Puts a stroke behind others: straight ones that go on are one, and one within a line that goes nowhere is none. */
+/** Where a curve would be guided to, had it gone on as it ended. */
+const guideOf = ({ command, places }: Step): Point | undefined => {
+  const [[gx, gy], [x, y]] = [places.at(-2) ?? [0, 0], places.at(-1) ?? [0, 0]];
+  return command === 'c' || command === 's' ? [x - gx, y - gy] : undefined;
+};
+
+const isSame = ([ax, ay]: Point, [bx, by]: Point): boolean => ax === bx && ay === by;
+const goesNowhere = ({ places }: Step): boolean => places.every((place) => isSame(place, [0, 0]));
+
+/**
+ * Puts a stroke behind others: straight ones that go on are one, a curve that goes on as one ended
+ * names no guide for that, and one within an outline that goes nowhere is none.
+ */
 const add = (steps: Step[], step: Step): void => {
-  const [last, by] = [steps.at(-1), step.places[0]];
-  const before = last?.command === 'l' && step.command === 'l' ? last.places[0] : undefined;
-  if (before === undefined || by === undefined) steps.push(step);
-  else if (goesOn(before, by))
+  const [last, [by, ...others]] = [steps.at(-1), step.places];
+  const isWithin = last !== undefined && last.command !== 'm' && last.command !== 'z';
+  if (by === undefined || !isWithin) {
+    steps.push(step);
+    return;
+  }
+  if (goesNowhere(step)) return;
+  const [before] = last.places;
+  const guide = guideOf(last);
+  if (step.command === 'l' && last.command === 'l' && before !== undefined && goesOn(before, by))
     steps[steps.length - 1] = { command: 'l', places: [[before[0] + by[0], before[1] + by[1]]] };
-  else if (by[0] !== 0 || by[1] !== 0) steps.push(step);
+  else if (step.command === 'c' && guide !== undefined && isSame(guide, by))
+    steps.push({ command: 's', places: others });
+  else steps.push(step);
 };
 
 const stepsOf = (path: Path, whole: (point: Point) => Point): Step[] => {
@@ -44,8 +64,8 @@ const stepsOf = (path: Path, whole: (point: Point) => Point): Step[] => {
   return steps;
 };
 
-/** Tenths without a nought before the point. */
-const print = (tenths: number): string => String(tenths / FINE).replace(/^(-?)0\./, '$1.');
+/** A number without a nought before the point. */
+const print = (number: number): string => String(number).replace(/^(-?)0\./, '$1.');
 
 /** Numbers one behind the other: a sign, or a point behind a point, parts them by itself. */
 const joined = (numbers: readonly number[]): string =>
@@ -54,18 +74,22 @@ const joined = (numbers: readonly number[]): string =>
     return text === '' || parts ? text + number : `${text} ${number}`;
   }, '');
 
-const stepText = ({ command, places: [by, ...guides] }: Step): string => {
+const stepText = ({ command, places }: Step, fine: number): string => {
+  const [by, ...guides] = places.map(([x, y]): Point => [x / fine, y / fine]);
   if (by === undefined) return command;
   if (command === 'l' && by[1] === 0) return `h${print(by[0])}`;
   if (command === 'l' && by[0] === 0) return `v${print(by[1])}`;
   return command + joined([by, ...guides].flat());
 };
 
-/** An outline as SVG writes it, at so many units a millimetre, to a tenth of a unit. */
-export const written = (path: Path, scale: number, [dx, dy]: Point): string =>
+/**
+ * An outline as SVG writes it, at so many units a millimetre.
+ * @param fine parts of a unit that are told apart
+ */
+export const written = (path: Path, scale: number, [dx, dy]: Point, fine = FINE): string =>
   stepsOf(path, ([x, y]) => [
-    Math.round((x * scale + dx) * FINE),
-    Math.round((y * scale + dy) * FINE),
+    Math.round((x * scale + dx) * fine),
+    Math.round((y * scale + dy) * fine),
   ])
-    .map(stepText)
+    .map((step) => stepText(step, fine))
     .join('');

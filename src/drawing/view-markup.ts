@@ -31,18 +31,20 @@ interface Page {
   colours: Colours;
   /** Signs of polarity and numbers of pins in ink beside the body. */
   notes?: boolean;
+  /** Parts of a px that outlines are told apart to. */
+  fine?: number | undefined;
 }
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-const shapeMarkup = (shape: Shape, spec: PartSpec, { scale, colours }: Page): Element => {
+const shapeMarkup = (shape: Shape, spec: PartSpec, { scale, colours, fine }: Page): Element => {
   const stroke = {
     ink: undefined,
     inner: inkOn(spec, colours),
     none: 'none',
   }[shape.line];
   return h('path', {
-    d: written(shape.path, scale, [0, 0]),
+    d: written(shape.path, scale, [0, 0], fine),
     stroke: stroke === 'currentColor' ? undefined : stroke,
     ...(shape.fill === undefined ? {} : painted(shape.fill, spec, colours)),
     'data-place': shape.place,

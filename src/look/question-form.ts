@@ -16,11 +16,10 @@ const choice = (
   { question, id, name, meaning, drawn }: AnswerRow,
 ): Markup => {
   const drawing = drawn === '' ? undefined : styleDrawing(catalogue, drawn, 'choice');
-  const inputId = `look-${question}-${id}`;
   return h(
     'label',
-    { class: drawing === undefined ? 'choice' : 'choice drawn', for: inputId },
-    h('input', { type: 'checkbox', id: inputId, name: question, value: id, autocomplete: 'off' }),
+    { class: drawing === undefined ? 'choice' : 'choice drawn' },
+    h('input', { type: 'checkbox', name: question, value: id }),
     drawing,
     h(
       'span',
@@ -48,7 +47,6 @@ const field = ({ id, text, hint }: QuestionRow): Markup =>
     h('input', {
       id: `look-${id}`,
       name: id,
-      autocomplete: 'off',
       autocapitalize: 'off',
       spellcheck: 'false',
       'aria-describedby': `look-${id}-note`,

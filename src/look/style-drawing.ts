@@ -20,6 +20,14 @@ const scaleFor = (millimetres: number, room: number): number => {
 type Place = 'list' | 'page' | 'choice';
 
 /**
+ * A choice has a small drawing: its body is so long, px, or as large as small parts are drawn, so that
+ * lines are not thin in it, and half a px is as fine as is seen.
+ */
+const CHOICE = { length: 40, fine: 2 } as const;
+const scaleOfChoice = (millimetres: number): number =>
+  Math.min(USUAL_SCALE * LARGER, Math.round((CHOICE.length / millimetres) * 10) / 10);
+
+/**
  * A style drawn to scale beside a millimetre rule, with an invented marking; nothing where the data
  * have no drawing of it.
  */
@@ -32,12 +40,14 @@ export const styleDrawing = (
   const spec = row && specOfRow(row);
   if (row === undefined || spec === undefined) return undefined;
   const longest = Math.max(row.length_mm, row.height_mm);
-  const choice = place === 'choice';
-  return partDrawing(choice ? { ...spec, marking: [] } : spec, {
-    colours: coloursOf(catalogue),
-    pxPerMm: scaleFor(longest, place === 'page' ? 2 * ROOM : ROOM),
-    rule: !choice,
-    views: place === 'page' ? 'all' : 'first',
-    decorative: choice,
-  });
+  const colours = coloursOf(catalogue);
+  if (place === 'choice') {
+    const { fine } = CHOICE;
+    const small = { rule: false, notes: false, decorative: true, views: 'first', fine } as const;
+    const unmarked = { ...spec, marking: [] };
+    return partDrawing(unmarked, { colours, pxPerMm: scaleOfChoice(longest), ...small });
+  }
+  return place === 'page'
+    ? partDrawing(spec, { colours, pxPerMm: scaleFor(longest, 2 * ROOM), views: 'all' })
+    : partDrawing(spec, { colours, pxPerMm: scaleFor(longest, ROOM), views: 'first' });
 };

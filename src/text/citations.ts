@@ -82,13 +82,13 @@ const OWN_PAGES: Partial<Record<TableName, (cell: CellOf, figureId: string) => C
     'cautions.csv': (cell) => `/cautions/#${cell('id')}`,
     'look/styles.csv': (cell) => `/look/${cell('id')}/`,
     'look/features.csv': (cell) =>
-      cell('style') === '' ? '/look/#how' : `/look/${cell('style')}/#looks`,
+      cell('style') === '' ? '/look/how/#answers' : `/look/${cell('style')}/#looks`,
     'look/ranges.csv': (cell) =>
       cell('style') === ''
         ? `/look/readings/#test-${cell('question')}`
         : `/look/${cell('style')}/#looks`,
     'look/disguises.csv': (cell) => `/look/${cell('style')}/#taken-for`,
-    'look/weights.csv': () => '/look/#how',
+    'look/weights.csv': () => '/look/how/#figures',
   };
 
 /** The page that shows a row; a table without pages of its own is shown with the open data. */

@@ -95,16 +95,16 @@ test('the address is the whole state, and what cannot be told is left out', asyn
   await page.goto('about:blank');
   await page.goto(address);
   await expect(answer(page)).toHaveText(said ?? '');
-  await expect(page.locator('#look-marks-class2')).toBeChecked();
+  await expect(page.locator('[name="marks"][value="class2"]')).toBeChecked();
   await expect(page.locator('#look-capacitance')).toHaveValue('10n');
   await tick(page, 'marks');
-  await page.locator('#look-marks-class2').uncheck();
-  await page.locator('#look-marks-code').uncheck();
+  await page.locator('[name="marks"][value="class2"]').uncheck();
+  await page.locator('[name="marks"][value="code"]').uncheck();
   await expect(page).not.toHaveURL(/marks=/);
   await page.getByRole('button', { name: 'Start again' }).click();
   await expect(answer(page)).toContainText('Nothing is answered yet');
   await expect(page).toHaveURL(/\/look\/$/);
-  await expect(page.locator('#look-form-disc')).not.toBeChecked();
+  await expect(page.locator('[name="form"][value="disc"]')).not.toBeChecked();
 });
 
 test('nonsense in the address does no harm', async ({ page }) => {
@@ -118,7 +118,7 @@ test('by keyboard alone: the next question comes to the top and takes the focus'
 }) => {
   await page.goto('/look/');
   await expect(page.locator('#questions > details').first()).toHaveAttribute('id', 'question-form');
-  await page.locator('#look-form-disc').focus();
+  await page.locator('[name="form"][value="disc"]').focus();
   await page.keyboard.press('Space');
   await expect(answer(page)).toContainText('disc');
   const next = page.locator('#next-question');

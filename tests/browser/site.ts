@@ -32,7 +32,7 @@ export const SUBSTITUTION = '/replace/ceramic-disc-unknown/in/interstage-couplin
 const EXAMPLES = [SUBSTITUTION, '/types/ceramic-disc-unknown/', '/positions/reservoir/'];
 
 /** Pages that are like no other beside them. */
-const ALONE = ['/data/evidence/', '/look/readings/'];
+const ALONE = ['/data/evidence/', '/look/how/', '/look/readings/'];
 
 const openedUp = (path: string): string =>
   path

@@ -6,14 +6,18 @@ export interface ReadStroke {
   places: Place[];
 }
 
-const NUMBERS: Readonly<Record<string, number>> = { m: 2, l: 2, h: 1, v: 1, c: 6, z: 0 };
+const NUMBERS: Readonly<Record<string, number>> = { m: 2, l: 2, h: 1, v: 1, c: 6, s: 4, z: 0 };
 
-/** Reads an outline as a browser does: small letters count from where the pen is. */
+/**
+ * Reads an outline as a browser does: small letters count from where the pen is, and a curve that
+ * names one guide has the other from the curve before.
+ */
 export const readPath = (d: string): ReadStroke[] => {
   let [pen, start]: [Place, Place] = [
     [0, 0],
     [0, 0],
   ];
+  let guide: Place = [0, 0];
   return [...d.matchAll(/([a-z])([^a-z]*)/gi)].map(([, letter = '', rest = '']) => {
     const command = letter.toLowerCase();
     const numbers = [...rest.matchAll(/-?(?:\d+(?:\.\d+)?|\.\d+)/g)].map(Number);
@@ -27,10 +31,13 @@ export const readPath = (d: string): ReadStroke[] => {
           : Array.from({ length: numbers.length / 2 }, (_, at) =>
               numbers.slice(2 * at, 2 * at + 2),
             );
-    const places = pairs.map(([x = 0, y = 0]): Place => [x + x0, y + y0]);
+    const named = pairs.map(([x = 0, y = 0]): Place => [x + x0, y + y0]);
+    const places = command === 's' ? [guide, ...named] : named;
+    const [[gx, gy], [x, y]] = [places.at(-2) ?? [0, 0], places.at(-1) ?? [0, 0]];
+    guide = [2 * x - gx, 2 * y - gy];
     pen = command === 'z' ? start : (places.at(-1) ?? pen);
     if (command === 'm') start = pen;
-    return { command, places };
+    return { command: command === 's' ? 'c' : command, places };
   });
 };
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { written } from '../../src/drawing/path-text.ts';
-import { line, pointsOf, polygon, rectangle, type Path } from '../../src/drawing/path.ts';
+import { ellipse, line, pointsOf, polygon, rectangle, type Path } from '../../src/drawing/path.ts';
 import { readPath } from './path-places.ts';
 
 describe('an outline in text', () => {
@@ -30,8 +30,35 @@ describe('an outline in text', () => {
       1,
       'm1 1c0 1 1 2 3 2v2',
     ],
+    // Quarters of a circle go on as they ended: only the first names both of its guides.
+    [ellipse([0, 0], 10), 1, 'm10 0c0 5.5-4.5 10-10 10s-10-4.5-10-10s4.5-10 10-10s10 4.5 10 10z'],
+    // A curve that turns where it begins names both.
+    [
+      [
+        ['M', [0, 0]],
+        ['C', [0, 1], [1, 2], [2, 2]],
+        ['C', [2, 3], [3, 4], [4, 4]],
+      ],
+      1,
+      'm0 0c0 1 1 2 2 2c0 1 1 2 2 2',
+    ],
+    // A round corner that is too small to see is none.
+    [
+      [
+        ['M', [0, 0]],
+        ['L', [3, 0]],
+        ['C', [3.01, 0], [3.02, 0.01], [3.02, 0.02]],
+        ['L', [3.02, 2]],
+      ],
+      1,
+      'm0 0h3v2',
+    ],
   ])('%j at %d: %s', (path, scale, text) => {
     expect(written(path, scale, [0, 0])).toBe(text);
+  });
+
+  test('is told apart as finely as is asked', () => {
+    expect(written(line([0, 0], [1.3, 0], [1.3, 0.7]), 1, [0, 0], 2)).toBe('m0 0h1.5v.5');
   });
 
   test('is moved', () => {
@@ -65,6 +92,40 @@ describe('an outline in text', () => {
         expect(read.at(-1)?.[0]).toBeCloseTo(rounded.at(-1)?.[0] ?? NaN, 6);
         expect(read.at(-1)?.[1]).toBeCloseTo(rounded.at(-1)?.[1] ?? NaN, 6);
       }),
+    );
+  });
+
+  test('its curves go where they went', () => {
+    const tenths = fc.integer({ min: -300, max: 300 }).map((n) => n / 10);
+    const place = fc.tuple(tenths, tenths);
+    fc.assert(
+      fc.property(
+        place,
+        fc.array(fc.tuple(place, place, fc.boolean()), { minLength: 1, maxLength: 8 }),
+        (start, curves) => {
+          let [guide, pen] = [start, start];
+          const path: Path = [
+            ['M', start],
+            ...curves.map(([second, end, goesOn]): Path[number] => {
+              const first: typeof start = goesOn
+                ? [2 * pen[0] - guide[0], 2 * pen[1] - guide[1]]
+                : second;
+              [guide, pen] = [second, end];
+              return ['C', first, second, end];
+            }),
+          ];
+          const wanted = path.filter((stroke, i) => {
+            const from = path[i - 1];
+            const before = from === undefined ? undefined : pointsOf(from).at(-1);
+            const stays = pointsOf(stroke).every((at) => String(at) === String(before));
+            return i < 2 || !stays;
+          });
+          const read = readPath(written(path, 1, [0, 0])).flatMap(({ places }) => places.flat());
+          const meant = wanted.flatMap((stroke) => pointsOf(stroke).flat());
+          expect(read).toHaveLength(meant.length);
+          for (const [i, number] of meant.entries()) expect(read[i]).toBeCloseTo(number, 6);
+        },
+      ),
     );
   });
 });
