@@ -71,6 +71,7 @@ const HEADINGS: Readonly<Record<string, string>> = {
   underlined_percent: 'Underlined, ±, %',
   volts_min: 'From, V',
   volts_beside: 'Volts beside it',
+  stroke_volts_max: 'Likelier before a stroke and volts, up to, V',
 };
 
 const headingOf = (column: string): string =>

@@ -72,6 +72,9 @@ export const valueFormRow = z.strictObject({
   value_max: positive.describe('largest value that is written so, F'),
   volts_min: positive.describe('lowest rated voltage of parts that are marked so, V'),
   volts_beside: yesNo.describe('whether it is likely only with a voltage beside it'),
+  stroke_volts_max: optionalNumber.describe(
+    'highest rated voltage behind a stroke, as in 10/63, that makes this the likelier reading, V',
+  ),
   years_from: optionalNumber.describe('first year that parts are marked so, about'),
   years_to: optionalNumber.describe('last year that parts are marked so, about'),
   example: text,

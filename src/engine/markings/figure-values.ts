@@ -22,6 +22,13 @@ const inSpan = (form: { value_min: number; value_max: number }, value: number): 
 const hasCount = (form: ValueForm, digits: string): boolean =>
   digits.length >= form.figures_min && digits.length <= form.figures_max;
 
+/** A stroke and the last figures; `50/50 300V` has two sections before its volts. */
+const STROKE_AND_VOLTS = /^ ?\/ ?\d+(?!\d| +\d+ ?V)/u;
+
+/** Whether a stroke sets figures apart from others behind it, as in `10/63`; those of sections are joined. */
+const isBeforeStroke = ({ marking: { text } }: Scan, at: number, end: number): boolean =>
+  STROKE_AND_VOLTS.test(text.slice(end)) && !/[+/-] ?$/u.test(text.slice(0, at));
+
 /** The meanings of figures whose last one counts the noughts. */
 const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
   const { values } = scan.lexicon;
@@ -89,6 +96,7 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
           settle: form.settle,
           voltsFrom: form.volts_min,
           voltsBeside: form.volts_beside,
+          strokeVoltsMax: isBeforeStroke(scan, at, number.end) ? form.stroke_volts_max : undefined,
           ofTypes: form.types,
           assumed,
         }),

@@ -82,6 +82,20 @@ const hasVoltsApart = ({ taken }: Parse): boolean =>
 const voltsBeside = (parse: Parse): number =>
   parse.value?.meaning.voltsBeside === true && hasVoltsApart(parse) ? weights.voltsBeside : 0;
 
+/**
+ * What volts behind a stroke add to figures that are written so with them, as the 10 of `10/63` are on a
+ * polar part. A tolerance is rather on a film or ceramic, which has its own figures.
+ */
+const strokeVolts = (parse: Parse): number => {
+  const { value, taken } = parse;
+  const most = value?.meaning.strokeVoltsMax;
+  if (value === undefined || most === undefined || said(parse, 'tolerance').length > 0) return 0;
+  const content = taken.find(({ at }) => at >= value.end)?.meaning.content;
+  return content?.says === 'voltage' && content.rated && content.volts.typ <= most
+    ? weights.strokeVolts
+    : 0;
+};
+
 /** What the body that the technician sees makes of those that the tokens allow. */
 const bodyHinted = ({ hints, bodies, bodiesOfKind }: Lexicon, bits: number): number => {
   if (hints.body === undefined) return 0;
@@ -182,6 +196,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   voltsBeside(parse) +
+  strokeVolts(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
   (isToleranceAboveValue(parse) ? weights.toleranceAboveValue : 0) +

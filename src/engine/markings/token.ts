@@ -113,6 +113,8 @@ export interface Meaning {
   voltsFrom?: number | undefined;
   /** Whether such a value is likelier with a voltage beside it. */
   voltsBeside?: boolean | undefined;
+  /** Highest rated voltage behind a stroke that makes the value likelier, V. */
+  strokeVoltsMax?: number | undefined;
   /** Types that bear such a value whatever their age. */
   ofTypes?: readonly TypeId[] | undefined;
   /** Tolerance that such a way of writing the value goes with. */

@@ -39,6 +39,7 @@ export interface Value {
   ofTypes?: readonly TypeId[];
   implies?: Tolerance;
   voltsBeside?: boolean;
+  strokeVoltsMax?: number | undefined;
   toleranceFrom?: number;
   toleranceUpTo?: number;
   tellsKind?: boolean;
@@ -68,6 +69,7 @@ export const valueToken = (made: Value): Token => {
       ofTypes: made.ofTypes,
       implies: made.implies,
       voltsBeside: made.voltsBeside,
+      strokeVoltsMax: made.strokeVoltsMax,
       toleranceFrom: made.toleranceFrom,
       toleranceUpTo: made.toleranceUpTo,
       tellsKind: made.tellsKind,

@@ -65,6 +65,8 @@ export const weights = {
   /** The same, where what is written is a voltage as it stands, as `25V` is. */
   voltageForCode: -4.5,
   word: { usual: 1.5, other: 0.8, rare: 0.2 },
+  /** The number of a series behind letters, whose figures would be a date by themselves. */
+  seriesNumber: 0.8,
   safety: { usual: 2.2, other: 1, rare: 0 },
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
@@ -134,6 +136,8 @@ export const weights = {
   voltageTooLow: -3,
   /** A voltage beside a value that is likely only with one. */
   voltsBeside: 1.2,
+  /** The volts behind a stroke of a part that is marked so, as the 63 of `10/63`. */
+  strokeVolts: 2.5,
   /** Decimals that end in a nought, as in `10,000`, where they rather are thousands. */
   noughtsBehindPoint: -2.5,
   /** Tokens that belong to different bodies or origins. */

@@ -81,6 +81,9 @@ const specification = (prefix: string, meaning: Meaning, weight: number): [strin
 
 const taken = { word: freeWord, prefix: style, specification };
 
+/** Letters and the number of a series with a gap between them, as in `MKT 1822`. */
+const SERIES_NUMBER = /\p{L} \d+$/u;
+
 /** Letters and words that say what the part is made of. */
 const dielectricItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.dielectricCodes.map((row) => {
@@ -94,7 +97,8 @@ const dielectricItems = (tables: MarkingTables, bodies: Names, origins: Names) =
         row.construction === '' ? row.dielectric : `${row.construction}, ${row.dielectric}`,
       source: row.source,
     };
-    const weight = weightOf(weights.word, row.use);
+    const weight =
+      weightOf(weights.word, row.use) + (SERIES_NUMBER.test(row.code) ? weights.seriesNumber : 0);
     return taken[row.form](row.code, meaning, weight);
   });
 

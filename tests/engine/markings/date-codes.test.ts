@@ -106,6 +106,8 @@ describe('a date in a marking', () => {
     ['606-4-21 104J', '1954-W21 or 1964-W21'],
     ['104J 606-4-211', undefined],
     ['606421 104J', undefined],
+    // A series number behind the letters for the film is none.
+    ['MKT 1822 0,1 250-', undefined],
     // One letter only on parts of an origin that dated them so.
     ['104J P', undefined],
     ['104J P', '1934 or 1959', { origin: 'german' }],
