@@ -175,6 +175,16 @@ const isOfResistor = (
   quantity === 'capacitance' &&
   (points.get(letter) ?? []).some((row) => row.quantity === 'resistance');
 
+/** A small k behind figures, and a capital letter behind a decimal point. */
+const OHMS_ALONE = /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM])$/u;
+
+/**
+ * Whether nothing but figures and a letter that resistors have behind them is printed, as `10k`, `4.7K`
+ * or `2.2M`; whole figures and a capital letter are as well those of a capacitor with its tolerance.
+ */
+const isOhmsAlone = ({ marking: { text } }: Scan, form: LetterForm): boolean =>
+  form.place === 'end' && form.assumed.length === 0 && form.value >= 1 && OHMS_ALONE.test(text);
+
 /** Figures about a letter of parts that are precise to a per cent or two. */
 const PRECISE_FIGURES = 3;
 
@@ -222,6 +232,7 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
                   (ofResistor && (form.place === 'end' || row.tells_kind)
                     ? weights.letterOfOhms
                     : 0) +
+                  (ofResistor && isOhmsAlone(scan, form) ? weights.ohmsAlone : 0) +
                   (isOfResistor(points, form, row.quantity) ? weights.noughtBeforeLetter : 0) +
                   (precise && mayBeOhms && !ofResistor ? weights.preciseFigures : 0) +
                   added +

@@ -9,7 +9,7 @@ import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
-import { isCyrillic, isFigure, isWornSign, markingOf } from './text.ts';
+import { hasNanoInLatin, isCyrillic, isFigure, isWornSign, markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
 export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
@@ -63,13 +63,17 @@ const mayBeTypedInLatin = ({ tables, hints: { origin } }: Lexicon, text: string)
   !text.split('').some(isCyrillic) &&
   tables.lookAlikes.some((row) => row.origins.includes(origin));
 
+/** The origin whose letters may have been typed as Latin ones: the one that is said, else the one that shows. */
+const scriptOf = ({ hints: { origin } }: Lexicon, text: string): string | undefined =>
+  origin ?? (hasNanoInLatin(text) ? 'soviet' : undefined);
+
 /** The ways as written; where they are poor, those with characters taken for others as well. */
 const goodWaysOf = (lexicon: Lexicon, text: string): Scored[] => {
   const ways = waysOf(lexicon, text);
   if (text.split('').filter(isWornSign).length > MOST_WORN_TWICE) return ways;
   const isGood = !isPoor(ways, text) && !mayBeTypedInLatin(lexicon, text);
   if (text.length > LONGEST_TWICE || isGood) return ways;
-  const others = waysOf(lexicon, text, lexicon.lookAlikes(lexicon.hints.origin));
+  const others = waysOf(lexicon, text, lexicon.lookAlikes(scriptOf(lexicon, text)));
   const gain = (others[0]?.score ?? -Infinity) - (ways[0]?.score ?? 0);
   return gain >= WORTH_IT ? others : ways;
 };

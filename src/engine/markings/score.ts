@@ -9,6 +9,10 @@ import type { Slot } from './token.ts';
 import { bodiesOf, typesOf } from './types-of.ts';
 import { weights } from './weights.ts';
 
+/** How precise resistors with four figures usually are, and the widest that they are, as fractions. */
+const PRECISE = 0.01;
+const UP_TO_OF_PRECISE = 0.02;
+
 /** Places that belong to the value, and follow its kind. */
 const BESIDE_VALUE: ReadonlySet<Slot | undefined> = new Set(['value', 'tolerance', 'temperature']);
 
@@ -18,6 +22,17 @@ const isNamedResistor = ({ bodiesOfKind }: Lexicon, parse: Parse): boolean =>
   parse.taken.some(
     ({ meaning }) =>
       !BESIDE_VALUE.has(meaning.slot) && (meaning.bodies & bodiesOfKind.capacitor) === 0,
+  );
+
+/** Whether a code that resistors of one per cent have goes with that tolerance, as printed in `1501F`. */
+const isPreciseCode = ({ value, taken }: Parse): boolean =>
+  value?.meaning.toleranceUpTo === UP_TO_OF_PRECISE &&
+  taken.some(
+    ({ meaning: { content }, assumed }) =>
+      content.says === 'tolerance' &&
+      content.tolerance.unit === 'fraction' &&
+      content.tolerance.plus === PRECISE &&
+      assumed.length === 0,
   );
 
 /** Whether a value, F or ohm, is met in a body; a link of no ohms is. */
@@ -121,9 +136,8 @@ const kindHinted = (lexicon: Lexicon, parse: Parse): number => {
   const body = hints.body === undefined ? 0 : bodies.bitsOf([hints.body]);
   const known = hints.kind ?? (body & bodiesOfKind.resistor ? 'resistor' : undefined);
   if (known !== undefined) return known === kind ? 0 : weights.kindDiffers;
-  return value?.says === 'resistance' && !value.withUnit && !isNamedResistor(lexicon, parse)
-    ? weights.resistor
-    : 0;
+  const isNamed = isNamedResistor(lexicon, parse) || isPreciseCode(parse);
+  return value?.says === 'resistance' && !value.withUnit && !isNamed ? weights.resistor : 0;
 };
 
 /** Whether a test, surge or peak voltage would be lower than the rating. */

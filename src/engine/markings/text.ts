@@ -189,3 +189,11 @@ export const isCodeAt = ({ text }: Marking, at: number): boolean => {
   CODE.lastIndex = at;
   return CODE.test(text);
 };
+
+const NANO_IN_LATIN = /(?<![\p{L}\d])\d{1,3}H\d(?!\d)/u;
+
+/**
+ * Whether a Latin H stands between two figures, as in `3H3C`, with no more behind as there are behind the
+ * volts of `1H223`: only the Cyrillic letter for nano stands so.
+ */
+export const hasNanoInLatin = (text: string): boolean => NANO_IN_LATIN.test(text);

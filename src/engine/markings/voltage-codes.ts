@@ -6,7 +6,7 @@ import type { Names } from './names.ts';
 import { say } from './say.ts';
 import type { Item, Scan } from './scan.ts';
 import { unitsFoundAt } from './scan.ts';
-import { isFigure, isLetter, madeUp, wordBegins, wordEnds } from './text.ts';
+import { hasNanoInLatin, isFigure, isLetter, madeUp, wordBegins, wordEnds } from './text.ts';
 import type { Meaning, Need, Slot, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
@@ -91,6 +91,7 @@ const FEW_FIGURES = /\d{1,2}(?!\d)/y;
 /** Whether the letter of a code is rather the point of a value, as that of `2P8` is. */
 const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
   FEW_FIGURES.lastIndex = end;
+  if (marking.text.charAt(end - 1) === 'H' && hasNanoInLatin(marking.text)) return true;
   return (
     FEW_FIGURES.test(marking.text) &&
     (lexicon.values.points.get(marking.text.charAt(end - 1)) ?? []).some(

@@ -155,6 +155,8 @@ export const weights = {
   resistor: -1.8,
   /** Behind the figures, or where it tells the kind, the letter of a resistance does for a unit. */
   letterOfOhms: 1.15,
+  /** Such figures and letter where nothing else is printed: few capacitors have neither volts nor more. */
+  ohmsAlone: 2.4,
   /** A reading without a value. */
   noValue: -0.5,
 } as const;

@@ -34,6 +34,20 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['KS 4700/63', {}, { c: 4.7 * n, volts: 63, types: ['ps-film-foil'], lost: none }],
   ['Elko 4700/35', {}, { c: 4700 * u, volts: 35, types: ['al-electrolytic-wet'], lost: none }],
   ['.02 MFD 600 W.V.D.C.', {}, { c: 20 * n, volts: 600, kind: 'dc', lost: none }],
+  // By themselves, figures and the letter of kilohms or megohms are a resistor's.
+  ['10k', {}, { r: 10e3, lost: none }],
+  ['4.7k', {}, { r: 4.7e3, lost: none }],
+  ['3,3K', {}, { r: 3.3e3, lost: none }],
+  ['4.7M', {}, { r: 4.7e6, lost: none }],
+  ['10k 500V', {}, { c: 10 * p, volts: 500 }],
+  ['2.2M 63V', {}, { c: 2.2 * u, volts: 63 }],
+  // A Latin H between figures is the Cyrillic letter for nano.
+  ['3H3C', {}, { c: 3.3 * n }],
+  ['6H8', {}, { c: 6.8 * n }],
+  ['1H223J', {}, { c: 22 * n, volts: 50, tolerance: [0.05, 0.05, 'fraction'] }],
+  // Film resistors of one per cent print four figures and a letter.
+  ['1501F', {}, { r: 1500, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  ['5111F', {}, { r: 5110, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
   // A comma or a point before three noughts sets thousands apart.
   ['10,000 pF', {}, { c: 10 * n }],
   ['1,500 pF', {}, { c: 1.5 * n }],
