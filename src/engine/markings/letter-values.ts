@@ -185,6 +185,11 @@ const OHMS_ALONE = /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM])$/u;
 const isOhmsAlone = ({ marking: { text } }: Scan, form: LetterForm): boolean =>
   form.place === 'end' && form.assumed.length === 0 && form.value >= 1 && OHMS_ALONE.test(text);
 
+/** What the letter of a resistance makes of it. */
+const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>
+  (form.place === 'end' || row.tells_kind ? weights.letterOfOhms : 0) +
+  (isOhmsAlone(scan, form) ? weights.ohmsAlone : 0);
+
 /** Figures about a letter of parts that are precise to a per cent or two. */
 const PRECISE_FIGURES = 3;
 
@@ -229,10 +234,7 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
                 figures: form.figures,
                 weight:
                   weightOf(weights.value, row.use) +
-                  (ofResistor && (form.place === 'end' || row.tells_kind)
-                    ? weights.letterOfOhms
-                    : 0) +
-                  (ofResistor && isOhmsAlone(scan, form) ? weights.ohmsAlone : 0) +
+                  (ofResistor ? letterWeight(scan, form, row) : 0) +
                   (isOfResistor(points, form, row.quantity) ? weights.noughtBeforeLetter : 0) +
                   (precise && mayBeOhms && !ofResistor ? weights.preciseFigures : 0) +
                   added +

@@ -57,15 +57,19 @@ const MOST_WORN_TWICE = 1;
 /** What taking characters for others must add to the best reading. */
 const WORTH_IT = 0.5;
 
-/** Whether letters of the origin's own script may have been typed as Latin ones: none is its own. */
-const mayBeTypedInLatin = ({ tables, hints: { origin } }: Lexicon, text: string): boolean =>
-  origin !== undefined &&
-  !text.split('').some(isCyrillic) &&
-  tables.lookAlikes.some((row) => row.origins.includes(origin));
-
 /** The origin whose letters may have been typed as Latin ones: the one that is said, else the one that shows. */
 const scriptOf = ({ hints: { origin } }: Lexicon, text: string): string | undefined =>
   origin ?? (hasNanoInLatin(text) ? 'soviet' : undefined);
+
+/** Whether letters of the origin's own script may have been typed as Latin ones: none is its own. */
+const mayBeTypedInLatin = (lexicon: Lexicon, text: string): boolean => {
+  const origin = scriptOf(lexicon, text);
+  return (
+    origin !== undefined &&
+    !text.split('').some(isCyrillic) &&
+    lexicon.tables.lookAlikes.some((row) => row.origins.includes(origin))
+  );
+};
 
 /** The ways as written; where they are poor, those with characters taken for others as well. */
 const goodWaysOf = (lexicon: Lexicon, text: string): Scored[] => {
