@@ -3,8 +3,19 @@ import type { CautionRow } from '../schemas/cautions.ts';
 import { capital, sentence } from '../text/words.ts';
 import { basisMark } from './basis-mark.ts';
 
+/** How a caution is shown. */
+export interface CautionOptions {
+  /** Level of its heading on this page. */
+  level?: 2 | 3 | undefined;
+  /** Without what is to be known of its sources: the page of all cautions has that. */
+  brief?: boolean | undefined;
+}
+
 /** A caution with its heading, its words and how they are known. */
-export const cautionMarkup = (caution: CautionRow, level: 2 | 3 = 3): Markup =>
+export const cautionMarkup = (
+  caution: CautionRow,
+  { level = 3, brief = false }: CautionOptions = {},
+): Markup =>
   h(
     'section',
     { class: `caution caution-${caution.severity}`, id: caution.id },
@@ -16,5 +27,5 @@ export const cautionMarkup = (caution: CautionRow, level: 2 | 3 = 3): Markup =>
       caution.title,
     ),
     h('p', {}, sentence(caution.text), ' ', basisMark(caution)),
-    caution.note !== '' && h('p', { class: 'quiet small' }, sentence(caution.note)),
+    !brief && caution.note !== '' && h('p', { class: 'quiet small' }, sentence(caution.note)),
   );

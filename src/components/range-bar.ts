@@ -139,9 +139,14 @@ const limitMarks = (
 };
 
 const otherMarks = (others: readonly number[], { at, bottom }: Frame): Element[] => {
-  const places = [...new Set(others.map((value) => px(at(value))))];
-  const strokes = places.map((x) => `M${x} ${bottom - 4}v4`).join('');
-  return strokes === '' ? [] : [stroke('rb-others', strokes)];
+  // Whole px, each counted from the one before: a page of a type has some hundreds of them.
+  const places = [...new Set(others.map((value) => Math.round(at(value))))].toSorted(
+    (a, b) => a - b,
+  );
+  const [first] = places;
+  if (first === undefined) return [];
+  const steps = places.slice(1).map((x, i) => `m${x - (places[i] ?? first)}-4v4`);
+  return [stroke('rb-others', [`M${first} ${bottom - 4}v4`, ...steps].join(''))];
 };
 
 /**

@@ -86,7 +86,7 @@ export const devicePage = (
     ),
     ...(cautions.length === 0
       ? []
-      : [part('cautions', 'Cautions', ...cautions.map((one) => cautionMarkup(one, 3)))]),
+      : [part('cautions', 'Cautions', ...cautions.map((one) => cautionMarkup(one, { brief: true })))]),
   ];
   return { title, answer, main };
 };

@@ -40,6 +40,14 @@ const BETWEEN_PARTS = 40;
 const EDGE = 3;
 const NAME = 12;
 
+/** What the rule needs, px: how far to the right its last number reaches, and its height with its words. */
+const roomOfRule = (end: number, words: string): { right: number; height: number } => ({
+  right: end + 24,
+  height: RULE_HEIGHT + (words === '' ? 0 : 14),
+});
+/** Without it the gap above it falls away. */
+const NO_RULE = { right: -Infinity, height: -6 } as const;
+
 interface Placed extends Drawn {
   x: number;
 }
@@ -87,8 +95,9 @@ export const partsDrawing = (
   const named = parts.some(({ name }) => name !== undefined) ? NAME * 1.7 : 0;
   const below = bottom + 6 + named;
   const words = scaleWords(scale, pageScale);
-  const width = (rule ? Math.max(right, start + length * scale + 24) : right) + 2 * EDGE;
-  const height = below - top + (rule ? RULE_HEIGHT + (words === '' ? 0 : 14) : -6) + 2 * EDGE;
+  const ruled = rule ? roomOfRule(start + length * scale, words) : NO_RULE;
+  const width = Math.max(right, ruled.right) + 2 * EDGE;
+  const height = below - top + ruled.height + 2 * EDGE;
   const label =
     options.label ??
     [

@@ -121,7 +121,9 @@ export const cautionsPart = (cautions: readonly PageCaution[]): Markup | undefin
     : part(
         'cautions',
         'Cautions',
-        ...cautions.map((one) => h('div', triggerData(one), cautionMarkup(one.caution))),
+        ...cautions.map((one) =>
+          h('div', triggerData(one), cautionMarkup(one.caution, { brief: true })),
+        ),
       );
 
 /** The title of a page and what stands in it. */
