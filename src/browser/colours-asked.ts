@@ -1,6 +1,6 @@
 import { coloursAlone } from '../reading/colours/typed.ts';
 import type { Catalogue } from '../engine/index.ts';
-import type { Markup } from '../markup/node.ts';
+import { h, type Markup } from '../markup/node.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { fetchedOnce } from './fetched-once.ts';
 import { habit } from './habits.ts';
@@ -12,7 +12,7 @@ const fetched = fetchedOnce(() =>
 
 /**
  * What a text of colours alone says; nothing for any other text. What reads colours is fetched only
- * then.
+ * then, and where it cannot be, that is what is said.
  */
 export const colourAnswerFor = async (
   { markings }: Catalogue,
@@ -20,6 +20,9 @@ export const colourAnswerFor = async (
 ): Promise<Markup | undefined> => {
   const colours = coloursAlone(markings.colours, text);
   if (colours === undefined) return undefined;
-  const [{ colourAnswer }, catalogue] = await fetched();
+  const found = await fetched().catch(() => undefined);
+  if (found === undefined)
+    return h('p', {}, 'The tables of colours could not be fetched; please try again.');
+  const [{ colourAnswer }, catalogue] = found;
   return colourAnswer(catalogue, colours, habit());
 };

@@ -17,11 +17,13 @@ import type { Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { drawerIn } from './drawn-place.ts';
+import { foldedIn } from './folded.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that puts two parts side by side. */
 
 const place = byId('compare', HTMLDetailsElement);
+const folded = foldedIn(place);
 const form = byId('comparing', HTMLFormElement);
 const said = byId('compared', HTMLElement);
 const drawComparison = drawerIn(byId('comparison', HTMLElement));
@@ -97,8 +99,8 @@ export const showComparison = <P extends AnyPart>(
   shown: Shown<P>,
   partRows: (a: Assessment<P>, b: Assessment<P>) => PartRow[],
 ): void => {
-  if (given.has(compareKey)) place.open = true;
-  if (!place.open) return;
+  folded.openIf(given.has(compareKey));
+  if (!folded.isDrawn()) return;
   const chosen = chosenIn(shown);
   showForm(shown, chosen);
   const a = besideOf('A', chosen.a, shown);
@@ -116,9 +118,7 @@ export const showComparison = <P extends AnyPart>(
 
 /** Keeps the two in the address, and has the page reckon again. */
 export const listenForComparing = (update: () => void): void => {
-  place.addEventListener('toggle', () => {
-    if (place.open && form.elements.length === 0) update();
-  });
+  folded.listen(update);
   form.addEventListener('input', () => {
     const [a = '', b = ''] = [selectOf('a')?.value, selectOf('b')?.value];
     keepGiven(compareKey, b === '' ? '' : writeChosen(a, b));

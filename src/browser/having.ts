@@ -8,11 +8,12 @@ import { typeName, type Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { drawerIn } from './drawn-place.ts';
+import { foldedIn } from './folded.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that answers for a part that the visitor has. */
 
-const place = byId('have', HTMLDetailsElement);
+const folded = foldedIn(byId('have', HTMLDetailsElement));
 const form = byId('having', HTMLFormElement);
 const drawResult = drawerIn(byId('having-result', HTMLElement));
 const said = byId('having-said', HTMLElement);
@@ -65,8 +66,8 @@ const showResult = <P extends AnyPart>(
 
 /** Shows what the part that the visitor asks about comes to, with what is wrong in the form. */
 export const showHaving = <P extends AnyPart>(shown: Shown<P>, asked: HavingAsked): void => {
-  if (asked.fields.some(({ key }) => given.has(key))) place.open = true;
-  if (!place.open) return;
+  folded.openIf(asked.fields.some(({ key }) => given.has(key)));
+  if (!folded.isDrawn()) return;
   const { having } = shown;
   drawForm(asked);
   asked.fields.forEach(showNote);
@@ -80,9 +81,7 @@ export const showHaving = <P extends AnyPart>(shown: Shown<P>, asked: HavingAske
 
 /** Keeps what is asked in the address, and has the page reckon again. */
 export const listenForHaving = (update: () => void): void => {
-  place.addEventListener('toggle', () => {
-    if (place.open && form.elements.length === 0) update();
-  });
+  folded.listen(update);
   form.addEventListener('input', ({ target }) => {
     if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
     keepGiven(target.name, target.value);

@@ -6,11 +6,12 @@ import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { drawerIn } from './drawn-place.ts';
+import { foldedIn } from './folded.ts';
 import { writeNote } from './note.ts';
 
 /** The part of a substitution page that asks whether the old part needs replacing at all. */
 
-const around = byId('judge-first', HTMLDetailsElement);
+const folded = foldedIn(byId('judge-first', HTMLDetailsElement));
 const form = byId('evidence', HTMLFormElement);
 const drawJudgement = drawerIn(byId('judgement', HTMLElement));
 
@@ -32,8 +33,8 @@ const showSigns = (seen: readonly string[]): void => {
 
 /** Draws the form once, when it is first wanted. */
 const drawForm = (catalogue: Catalogue, { request }: Asked): void => {
-  if (keys.some((key) => given.has(key))) around.open = true;
-  if (!around.open || form.elements.length > 0) return;
+  folded.openIf(keys.some((key) => given.has(key)));
+  if (!folded.isDrawn() || form.elements.length > 0) return;
   const signs = signsOf(catalogue, request.original.type, request.position);
   form.replaceChildren(...evidenceForm(signs).map((piece) => toDom(piece)));
 };
@@ -63,9 +64,7 @@ export const showJudgement = (catalogue: Catalogue, asked: Asked): void => {
 
 /** Keeps what is written about the old part in the address, and has the page reckon again. */
 export const listenForEvidence = (update: () => void): void => {
-  around.addEventListener('toggle', () => {
-    if (around.open && form.elements.length === 0) update();
-  });
+  folded.listen(update);
   form.addEventListener('input', ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
     const boxes = signBoxes();

@@ -15,6 +15,11 @@ const offer = (waiting: ServiceWorker): void => {
   }
   bar.hidden = false;
   bar.querySelector('button')?.addEventListener('click', () => {
+    // Another page may have taken it meanwhile.
+    if (waiting.state === 'activating' || waiting.state === 'activated') {
+      location.reload();
+      return;
+    }
     navigator.serviceWorker.addEventListener('controllerchange', () => {
       location.reload();
     });

@@ -158,3 +158,26 @@ test('the numbers of the form go back without those of the part', async ({ page 
   await expect(page).toHaveURL(/\?have=glass&reads=8n$/);
   await expect(answer(page)).toBeVisible();
 });
+
+test('what is folded stays folded, and follows the numbers once it is opened again', async ({
+  page,
+}) => {
+  await page.goto(`${SUBSTITUTION}?have=al-electrolytic-wet&compare=pp-film-foil,have`);
+  const [summary, compared] = [page.locator('#have > summary'), page.locator('#comparison table')];
+  await expect(answer(page).locator('table')).toBeVisible();
+  await expect(compared).toBeVisible();
+  const before = await answer(page).textContent();
+  const beside = await compared.textContent();
+  await summary.click();
+  await page.locator('#compare > summary').click();
+  await page.locator('#field-load').fill('10k');
+  await expect(page.locator('#load-note')).toHaveText('yours');
+  await expect(page.locator('#results')).not.toHaveAttribute('aria-busy');
+  await expect(answer(page)).toBeHidden();
+  await expect(compared).toBeHidden();
+  await summary.click();
+  await expect(answer(page).locator('table')).toBeVisible();
+  await expect(answer(page)).not.toHaveText(before ?? '');
+  await page.locator('#compare > summary').click();
+  await expect(compared).not.toHaveText(beside ?? '');
+});

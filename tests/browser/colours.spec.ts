@@ -236,6 +236,23 @@ test('colours typed as a marking are said to be colours', async ({ page }) => {
   await expect(page.locator('#readings')).toContainText(/As colours.*resistor with bands: 10\skΩ/);
 });
 
+test('where the tables of colours cannot be fetched that is said, and nothing old stays', async ({
+  page,
+  faults,
+}) => {
+  await page.route(/catalogue\/colours\.json$/, (route) => route.abort());
+  await page.goto('/');
+  await page.locator('#box').fill('103K');
+  await expect(page.locator('#at-once')).toContainText(/10\snF/);
+  await page.locator('#box').fill('yellow violet red gold');
+  await expect(page.locator('#at-once')).toContainText('could not be fetched');
+  await expect(page.locator('#at-once')).not.toContainText(/10\snF/);
+  await page.goto('/read/?m=yellow+violet+red+gold');
+  await expect(page.locator('#readings')).toContainText('could not be fetched');
+  for (const fault of faults) expect(fault).toContain('Failed to load resource');
+  faults.length = 0;
+});
+
 test('the ways of printing a value end in colours', async ({ page }) => {
   await page.goto('/read/printed/?kind=resistor&c=4k7&tol=5');
   const row = page.locator('#printed').getByRole('row', { name: /^Resistor, four bands yellow/ });

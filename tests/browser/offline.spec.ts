@@ -272,6 +272,23 @@ test('a page that was open goes on with the files of its edition after another t
   expect(await asIn(other)).toContain('What is new');
 });
 
+test('what a page still offers after another took the update loads that page with it', async ({
+  page,
+  context,
+  host,
+}) => {
+  await visit(page, `${host.origin}/types/`);
+  const other = await context.newPage();
+  await visit(other, `${host.origin}/`);
+  publish(host, 'What is new');
+  expect(await lookForUpdate(page)).toBe('installed');
+  await expect(other.locator('#update')).toBeVisible();
+  await Promise.all([page.waitForEvent('load'), page.locator('#update button').click()]);
+  await expect(other.locator('#what')).toHaveText('What it does');
+  await other.locator('#update button').click();
+  await expect(other.locator('#what')).toHaveText('What is new');
+});
+
 test('kept pages are deleted when asked, all but what every page needs', async ({ page, host }) => {
   await visit(page, `${host.origin}${SUBSTITUTION}`);
   await page.goto(`${host.origin}/offline/`);
