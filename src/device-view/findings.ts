@@ -12,7 +12,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { findingBar } from '../substitution/finding-bar.ts';
-import { figureText } from '../substitution/finding-table.ts';
+import { BASIS, figureText, spreadWords } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
 import { link, sourceMarks } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
@@ -28,12 +28,6 @@ export interface DeviceShown {
   habit?: Habit | undefined;
 }
 
-const BASIS = {
-  published: 'published',
-  'common-practice': 'common practice',
-  memory: 'from memory',
-} as const;
-
 const weakestWords = ({ basis, weakest }: Finding, { catalogue }: DeviceShown): string => {
   const names = catalogue.devices.properties
     .filter(({ id }) => weakest.includes(id))
@@ -45,9 +39,7 @@ const weakestWords = ({ basis, weakest }: Finding, { catalogue }: DeviceShown): 
 export const grounds = (finding: Finding, shown: DeviceShown): Markup[] => [
   finding.missing.length > 0 ? 'no figure' : BASIS[finding.basis],
   weakestWords(finding, shown),
-  finding.apart === undefined
-    ? ''
-    : `, but its ends lie ${formatValue(finding.apart, 'ratio')} apart`,
+  spreadWords(finding, shown.habit),
   ...sourceMarks(finding.sources, shown.cited),
 ];
 

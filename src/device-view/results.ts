@@ -2,12 +2,10 @@ import { verdictMark } from '../components/verdict-shape.ts';
 import type { DeviceAssessment, SourceId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { link } from '../substitution/shown.ts';
+import { isDocument } from '../text/cited-documents.ts';
 import { countOf, sentence, typeset } from '../text/words.ts';
 import { decidingOf, reasonOf } from './answer.ts';
 import { deviceFindingTable, grounds, workingOf, type DeviceShown } from './findings.ts';
-
-/** Stand-ins for a document: a row that rests on one says so by its basis already. */
-const NO_DOCUMENT = ['trade', 'identity'];
 
 /** The documents behind the findings, in the order in which the page cites them. */
 export const citedBy = (
@@ -17,7 +15,7 @@ export const citedBy = (
   const all = assessments.flatMap(({ findings }) => findings.flatMap((one) => one.sources));
   return [...new Set(all)].filter((source) => {
     const kind = sources[source]?.kind;
-    return kind !== undefined && !NO_DOCUMENT.includes(kind);
+    return kind !== undefined && isDocument(kind);
   });
 };
 

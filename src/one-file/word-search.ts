@@ -77,18 +77,30 @@ const devices = ({ devices: { devices: all, uses } }: Catalogue): Entry[] =>
       })),
   );
 
-let entries: (Entry & { low: string; lowTitle: string })[] | undefined;
+/** A page with its words in small letters. */
+interface LowEntry extends Entry {
+  low: string;
+  lowTitle: string;
+}
 
-const all = () => {
+const everyEntry = (): LowEntry[] => {
   const catalogue = wholeCatalogue();
-  const drawn = [...pairs(catalogue), ...kindPairs(catalogue), ...devices(catalogue)];
-  entries ??= [...held(), ...drawn].map((entry) => ({
-    ...entry,
-    low: entry.text.toLowerCase(),
-    lowTitle: entry.title.toLowerCase(),
-  }));
-  return entries;
+  return [...held(), ...pairs(catalogue), ...kindPairs(catalogue), ...devices(catalogue)].map(
+    (entry) => ({ ...entry, low: entry.text.toLowerCase(), lowTitle: entry.title.toLowerCase() }),
+  );
 };
+
+let entries: LowEntry[] | undefined;
+
+/** The words that a text asks for, in small letters; what is in quotation marks counts as one. */
+const wordsOf = (text: string): string[] =>
+  [
+    ...askedWords(text)
+      .toLowerCase()
+      .matchAll(/"([^"]*)"?|[^\s"]+/g),
+  ]
+    .map(([word, phrase]) => (phrase ?? word).trim())
+    .filter(Boolean);
 
 /** Words round the first place where a word stands. */
 const excerptOf = ({ text, low }: { text: string; low: string }, word: string): string => {
@@ -101,8 +113,9 @@ const excerptOf = ({ text, low }: { text: string; low: string }, word: string): 
 
 /** Pages that hold all words of a text: first those with most in their titles, then most often. */
 export const searchWords = (text: string): Promise<Found> => {
-  const words = askedWords(text).toLowerCase().split(/\s+/).filter(Boolean);
-  const found = all().flatMap((entry) => {
+  const words = wordsOf(text);
+  entries ??= everyEntry();
+  const found = entries.flatMap((entry) => {
     const inTitle = words.filter((word) => entry.lowTitle.includes(word)).length;
     const times = entry.low.split(words[0] ?? '').length;
     const isThere = words.every(

@@ -16,7 +16,7 @@ import { type AnyPart, printLimit, printMargin, printRange, printTypical } from 
 import { demandLink, link, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** Words for what a finding rests on. */
-const BASIS = {
+export const BASIS = {
   published: 'published',
   'common-practice': 'common practice',
   memory: 'from memory',
@@ -63,15 +63,15 @@ const weakestWords = <P extends AnyPart>(
 };
 
 /** That the figures lie far apart, where that is what makes a finding less sure. */
-const spreadWords = ({ apart }: Finding): string =>
-  apart === undefined ? '' : `, but its ends lie ${formatValue(apart, 'ratio')} apart`;
+export const spreadWords = ({ apart }: Finding, habit?: Habit): string =>
+  apart === undefined ? '' : `, but its ends lie ${formatValue(apart, 'ratio', habit)} apart`;
 
 /** How well a finding is known, and from which sources. */
 export const groundWords = <P extends AnyPart>(
   finding: Finding,
   parts: TableParts<P>,
 ): Markup[] => [
-  `${basisWords(finding, parts)}${weakestWords(finding, parts)}${spreadWords(finding)}`,
+  `${basisWords(finding, parts)}${weakestWords(finding, parts)}${spreadWords(finding, parts.shown.habit)}`,
   ...sourceMarks(finding.sources, parts.cited),
 ];
 

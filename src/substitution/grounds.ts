@@ -1,5 +1,5 @@
 import { h, type Markup } from '../markup/node.ts';
-import { typeset } from '../text/words.ts';
+import { countOf, typeset } from '../text/words.ts';
 import type { AnyPart } from './phrases.ts';
 import { citedSources, link, type Shown } from './shown.ts';
 
@@ -12,7 +12,7 @@ export const groundsMarkup = <P extends AnyPart>(shown: Shown<P>): Markup[] => {
     h(
       'details',
       { id: 'source-list' },
-      h('summary', {}, `${cited.length} documents`),
+      h('summary', {}, countOf(cited.length, 'document')),
       h(
         'ol',
         { class: 'small' },

@@ -1,4 +1,4 @@
-import type { Assessment, Candidate, Catalogue } from '../engine/index.ts';
+import type { Assessment, Candidate, Catalogue, Habit } from '../engine/index.ts';
 import { formatValue } from '../engine/index.ts';
 import { readCapacitance } from './bare-capacitance.ts';
 import {
@@ -45,23 +45,24 @@ export const readHaving = (catalogue: Catalogue, query: URLSearchParams): Having
 export const havingFields = (
   having: Having<Candidate>,
   assessment: Assessment | undefined,
+  habit?: Habit,
 ): [HavingField, ...HavingField[]] => {
   const part = assessment?.candidate;
   return fieldsOf(having, [
     {
       key: havingKeys.capacitance,
       label: 'Capacitance',
-      taken: part === undefined ? '' : formatValue(part.capacitance, 'F'),
+      taken: part === undefined ? '' : formatValue(part.capacitance, 'F', habit),
     },
     {
       key: havingKeys.tolerance,
       label: 'Tolerance',
-      taken: part === undefined ? '' : printTolerance(part.tolerance),
+      taken: part === undefined ? '' : printTolerance(part.tolerance, habit),
     },
     {
       key: havingKeys.ratedVoltage,
       label: part?.voltageKind === 'ac' ? 'Rated voltage, AC' : 'Rated voltage',
-      taken: part === undefined ? '' : formatValue(part.ratedVoltage, 'V'),
+      taken: part === undefined ? '' : formatValue(part.ratedVoltage, 'V', habit),
     },
   ]);
 };

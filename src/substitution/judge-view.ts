@@ -18,7 +18,7 @@ const WORDS: Record<Advice, string> = {
   leave: 'Leave it, unless it is in the way',
 };
 
-/** Documents that are none: a rule of the trade says so by its basis already. */
+/** Ids of sources that are no documents: a rule of the trade says so by its basis already. */
 const NO_DOCUMENT = ['trade', 'identity'];
 
 const reasonItem = ({ why, working, source, note }: TriageReason): Markup =>

@@ -1,6 +1,7 @@
 import {
   formatValue,
   type Catalogue,
+  type Habit,
   type KindAssessment,
   type KindCandidate,
 } from '../engine/index.ts';
@@ -61,6 +62,7 @@ export const kindHavingFields = (
   kind: KindRow,
   having: Having<KindCandidate>,
   assessment: KindAssessment | undefined,
+  habit?: Habit,
 ): [HavingField, ...HavingField[]] => {
   const { value, unit, tolerance, rating, ratingUnit } = assessment?.candidate ?? {};
   return fieldsOf(
@@ -69,18 +71,20 @@ export const kindHavingFields = (
       has(valueMeasure(kind)) && {
         key: kindHavingKeys.value,
         label: kind.value_name,
-        taken: value === undefined || unit === undefined ? '' : formatValue(value, unit),
+        taken: value === undefined || unit === undefined ? '' : formatValue(value, unit, habit),
       },
       {
         key: kindHavingKeys.tolerance,
         label: 'Tolerance',
-        taken: tolerance === undefined ? '' : printTolerance(tolerance),
+        taken: tolerance === undefined ? '' : printTolerance(tolerance, habit),
       },
       has(ratingMeasure(kind)) && {
         key: kindHavingKeys.rating,
         label: kind.rating_name,
         taken:
-          rating === undefined || ratingUnit === undefined ? '' : ratingPhrase(rating, ratingUnit),
+          rating === undefined || ratingUnit === undefined
+            ? ''
+            : ratingPhrase(rating, ratingUnit, habit),
       },
     ].filter((one) => one !== false),
   );

@@ -46,10 +46,10 @@ export const partRows = (old: Part, a: Assessment, b: Assessment, habit?: Habit)
   const twoParts = [a, b].some(({ candidate }) => candidate.made !== undefined);
   return [
     ofParts('Value', (part) => formatValue(part.capacitance, 'F', habit)),
-    ofParts('Tolerance', (part) => printTolerance(part.tolerance)),
+    ofParts('Tolerance', (part) => printTolerance(part.tolerance, habit)),
     ofParts('Rated voltage', (part) => volts(part, habit)),
-    ofOffers('Size', sizePhrase),
-    ofOffers('Lead pitch', pitchPhrase),
+    ofOffers('Size', (one) => sizePhrase(one, habit)),
+    ofOffers('Lead pitch', (one) => pitchPhrase(one, habit)),
     ...(twoParts ? [ofOffers('Made up of', (one) => makeUp(one, habit))] : []),
   ];
 };
@@ -70,14 +70,14 @@ export const kindPartRows = (
         : formatValue(part.value, part.unit, habit),
     ),
     ofParts('Tolerance', ({ tolerance }) =>
-      tolerance === undefined ? '' : printTolerance(tolerance),
+      tolerance === undefined ? '' : printTolerance(tolerance, habit),
     ),
     ofParts(kind.rating_name, (part) =>
       part.rating === undefined || part.ratingUnit === undefined
         ? ''
         : ratingPhrase(part.rating, part.ratingUnit, habit),
     ),
-    ofOffers('Size', sizePhrase),
-    ofOffers('Lead pitch', pitchPhrase),
+    ofOffers('Size', (one) => sizePhrase(one, habit)),
+    ofOffers('Lead pitch', (one) => pitchPhrase(one, habit)),
   ].filter(({ name, old: said, a: one, b: other }) => name !== '' && said + one + other !== '');
 };

@@ -12,6 +12,7 @@ import {
   type Tolerance,
   type Unit,
 } from '../engine/index.ts';
+import { inHabit } from '../text/in-habit.ts';
 import { listed } from '../text/words.ts';
 
 /** Shares below this are as good as none: no limit lies near, and more digits would say nothing. */
@@ -145,23 +146,25 @@ export const partPhrase = (part: AnyPart, habit?: Habit): string => {
 };
 
 /** Style and sides of what to order: `radial can, ⌀8 × 11.5 mm`. */
-export const sizePhrase = ({ buy }: Pick<Assessment, 'buy'>): string => {
+export const sizePhrase = ({ buy }: Pick<Assessment, 'buy'>, habit?: Habit): string => {
   if (buy === undefined) return '';
   const { style, body } = buy;
-  return [style, ...(body === undefined ? [] : [sidesInWords(body.shape, body)])].join(', ');
+  const sides = body === undefined ? [] : [inHabit(sidesInWords(body.shape, body), habit)];
+  return [style, ...sides].join(', ');
 };
 
 /** Lead pitches on offer: `3.5 or 5 mm`. */
-export const pitchPhrase = ({ buy }: Pick<Assessment, 'buy'>): string => {
+export const pitchPhrase = ({ buy }: Pick<Assessment, 'buy'>, habit?: Habit): string => {
   const ofBody = buy?.body?.pitch ?? [];
-  const pitch = (ofBody.length === 0 ? (buy?.pitch ?? []) : ofBody).map(String);
+  const all = ofBody.length === 0 ? (buy?.pitch ?? []) : ofBody;
+  const pitch = all.map((mm) => inHabit(String(mm), habit));
   return pitch.length === 0 ? '' : `${listed(pitch, 'or')}\u00A0mm`;
 };
 
 /** Body and pitch to order: `radial can, ⌀8 × 11.5 mm, pitch 3.5 mm`. */
-export const bodyPhrase = (assessment: Pick<Assessment, 'buy'>): string => {
-  const pitch = pitchPhrase(assessment);
-  return [sizePhrase(assessment), pitch && `pitch ${pitch}`].filter(Boolean).join(', ');
+export const bodyPhrase = (assessment: Pick<Assessment, 'buy'>, habit?: Habit): string => {
+  const pitch = pitchPhrase(assessment, habit);
+  return [sizePhrase(assessment, habit), pitch && `pitch ${pitch}`].filter(Boolean).join(', ');
 };
 
 /** Whether a part is only ruled out because nobody makes it. */

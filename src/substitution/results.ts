@@ -1,6 +1,7 @@
 import { verdictMark } from '../components/verdict-shape.ts';
 import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { inHabit } from '../text/in-habit.ts';
 import { sentence } from '../text/words.ts';
 import { madeOf, typeRowOf } from './any-kind.ts';
 import { HAVE } from './comparison.ts';
@@ -66,7 +67,7 @@ const madeNote = <P extends AnyPart>(
     h(
       'p',
       {},
-      sentence(why),
+      inHabit(sentence(why), shown.habit),
       way !== undefined && [` ${way.wiring} ${way.mind}`, ...sourceMarks([way.source], cited)],
     ),
   ];
@@ -74,7 +75,7 @@ const madeNote = <P extends AnyPart>(
 
 /** What a part is: its verdict, its name, what to buy, and why. */
 const itemHead = <P extends AnyPart>(assessment: Assessment<P>, parts: TableParts<P>): Markup[] => {
-  const body = bodyPhrase(assessment);
+  const body = bodyPhrase(assessment, parts.shown.habit);
   return [
     h(
       'h3',

@@ -10,6 +10,7 @@ import type {
   TypeId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import { isDocument } from '../text/cited-documents.ts';
 import { madeOf, typeRowOf } from './any-kind.ts';
 import { decidingFinding, type AnyPart } from './phrases.ts';
 
@@ -45,9 +46,6 @@ export const typeName = (
   { candidate }: { candidate: { type: TypeId } },
 ): string => typeRowOf(catalogue, candidate.type)?.name ?? candidate.type;
 
-/** Stand-ins for a document: a row that rests on one says so by its basis already. */
-const NO_DOCUMENT = ['trade', 'identity'];
-
 /** The documents behind the findings that a page shows, in the order in which it cites them. */
 export const citedSources = <P extends AnyPart>({
   catalogue,
@@ -58,8 +56,7 @@ export const citedSources = <P extends AnyPart>({
   const cited = new Set<SourceId>();
   const cite = (source: SourceId | undefined): void => {
     const kind = source === undefined ? undefined : catalogue.sources[source]?.kind;
-    if (source !== undefined && kind !== undefined && !NO_DOCUMENT.includes(kind))
-      cited.add(source);
+    if (source !== undefined && kind !== undefined && isDocument(kind)) cited.add(source);
   };
   const citeAll = (assessment: Assessment<P>, full: boolean): void => {
     const made = madeOf(assessment.candidate);

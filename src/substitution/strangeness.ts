@@ -1,4 +1,10 @@
-import type { Assessment, Catalogue, Leaning, TypeId } from '../engine/index.ts';
+import {
+  isChip,
+  type Assessment,
+  type Catalogue,
+  type Leaning,
+  type TypeId,
+} from '../engine/index.ts';
 import { madeOf, typeRowOf } from './any-kind.ts';
 import type { AnyPart } from './phrases.ts';
 
@@ -35,7 +41,7 @@ export const strangeness = (
   }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
   const ofType = strangenessOfType(catalogue, original, candidate.type);
-  const chip = buy?.style.startsWith('chip') ?? false;
+  const chip = buy !== undefined && isChip(buy.style);
   return (madeOf(candidate) === undefined ? 0 : MADE) + ofType + (chip && ofType < RARE ? RARE : 0);
 };
 

@@ -48,6 +48,14 @@ test('its box reads markings and finds pages', async ({ page }) => {
   await expect(page.locator('#box')).toHaveValue('microphonic');
 });
 
+test('its box finds words that stand together in quotation marks', async ({ page }) => {
+  await open(page, '');
+  await page.locator('#box').fill('"leakage current"');
+  await expect(page.locator('#pages li').first()).toContainText(/leakage current/i);
+  await page.locator('#box').fill('"current leakage of the moon"');
+  await expect(page.locator('#pages li')).toHaveCount(0);
+});
+
 for (const { place, shown, text } of [
   { place: '#/read/?m=103M+1KV+Z5U', shown: '#readings', text: '10\u00a0nF ±20\u00a0% 1\u00a0kV' },
   {

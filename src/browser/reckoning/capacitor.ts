@@ -54,7 +54,7 @@ const showBesides = (shown: Shown, asked: Asked): void => {
   const { position: at } = asked.request;
   showHaving(shown, {
     types: Object.values(catalogue.types),
-    fields: havingFields(readHad(catalogue), having),
+    fields: havingFields(readHad(catalogue), having, habit),
     judgement: having && judgeFirst(catalogue, having.candidate, at, {}),
   });
   const { original } = resolveSituation(catalogue, asked.request);

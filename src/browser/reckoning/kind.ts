@@ -56,7 +56,7 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
   const { kind, original } = kindCircumstances(catalogue, request);
   showHaving(shown, {
     types: Object.values(catalogue.kindTypes).filter((type) => type.kind === kind.id),
-    fields: kindHavingFields(kind, readKindHaving(catalogue, kind, askedNow()), having),
+    fields: kindHavingFields(kind, readKindHaving(catalogue, kind, askedNow()), having, habit),
   });
   showComparison(shown, (a, b) => kindPartRows(kind, original, a, b, habit));
 };
