@@ -1,7 +1,6 @@
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
   filledDeviceSum,
-  formatValue,
   type Catalogue,
   type DeviceAssessment,
   type DeviceCircumstances,

@@ -66,6 +66,7 @@ export { bodyOf, type Sized } from './sizes/body-of.ts';
 export { bodyOfRow, volumeOf, type Body, type Shape } from './sizes/body.ts';
 export { sidesInWords } from './sizes/body-words.ts';
 export {
+  plainDefault,
   resolveSituation,
   type ResolvedCondition,
   type Situation,

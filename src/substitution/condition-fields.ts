@@ -1,5 +1,7 @@
 import {
   formatQuantity,
+  formatValue,
+  plainDefault,
   type Catalogue,
   type Habit,
   type PositionId,
@@ -31,6 +33,46 @@ const conditionMeasure = (catalogue: Catalogue, id: string): Measure => {
 export const conditionIds = (catalogue: Catalogue, position: PositionId): string[] =>
   catalogue.conditions.filter((row) => row.position === position).map((row) => row.condition);
 
+/** Conditions of which the first may not lie above the second. */
+const IN_ORDER = [
+  ['t-min', 't-max'],
+  ['esr-min', 'esr-max'],
+] as const;
+
+/**
+ * The conditions without those of such a pair that contradict the other number, be it said or usual: a
+ * coldest above the warmest would leave no span to drift over, which any part bears.
+ */
+const withoutContradictions = (
+  catalogue: Catalogue,
+  position: PositionId,
+  said: Readonly<Record<string, Range>>,
+  take: Taker['take'],
+): Record<string, Range> => {
+  let conditions = { ...said };
+  const rangeOf = (id: string): Range | undefined => {
+    const row = catalogue.conditions.find(
+      (one) => one.position === position && one.condition === id && one.follows === '',
+    );
+    return conditions[id] ?? (row && plainDefault(catalogue, row));
+  };
+  const refuse = (id: string, way: 'less' | 'more', other: string, value: number): void => {
+    const name = catalogue.conditionDefinitions[other]?.name ?? other;
+    const limit = formatValue(value, conditionUnit(catalogue, other));
+    take(id, () => ({ message: `Please give no ${way} than “${name}”, ${limit}.` }));
+    conditions = Object.fromEntries(Object.entries(conditions).filter(([key]) => key !== id));
+  };
+  for (const [low, high] of IN_ORDER) {
+    for (const refused of [high, low]) {
+      const [lower, upper] = [rangeOf(low), rangeOf(high)];
+      if (conditions[refused] === undefined || !lower || !upper || lower.min <= upper.max) continue;
+      if (refused === high) refuse(high, 'less', low, lower.min);
+      else refuse(low, 'more', high, upper.max);
+    }
+  }
+  return conditions;
+};
+
 /** What an address says of the conditions of a position, SI. */
 export const readConditions = (
   catalogue: Catalogue,
@@ -42,7 +84,7 @@ export const readConditions = (
     const range = take(id, (text) => readRange(text, conditionMeasure(catalogue, id)));
     if (range !== undefined) conditions[id] = range;
   }
-  return conditions;
+  return withoutContradictions(catalogue, position, conditions, take);
 };
 
 /** A condition written out; no time at all in the unit that people give it in, as `0 years`. */
