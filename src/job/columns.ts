@@ -1,6 +1,6 @@
 import type { ColumnField, ColumnWordRow, KindWordRow } from '../schemas/job.ts';
 import type { DecimalSign } from './decimal-sign.ts';
-import { expandDesignators } from './designators.ts';
+import { expandDesignators, isRatherTypeNumber } from './designators.ts';
 import type { Row } from './delimited.ts';
 
 export type { ColumnField } from '../schemas/job.ts';
@@ -31,7 +31,8 @@ const CONTENTS: readonly Contents[] = [
     (cell) => {
       const { list, faults } = expandDesignators(cell);
       // A single letter or two before the number; values such as 4n7 begin with a digit.
-      return faults.length === 0 && list.length > 0 && /^[A-Z]{1,3}\s*\d/iu.test(cell.trim());
+      const isOne = /^[A-Z]{1,3}\s*\d/iu.test(cell.trim()) && !list.some(isRatherTypeNumber);
+      return faults.length === 0 && list.length > 0 && isOne;
     },
   ],
   ['tolerance', (cell) => /^[±+-]?\s*\d+(?:[.,]\d+)?\s*%$/u.test(cell.trim())],
@@ -137,5 +138,7 @@ export const guessColumns = (
     // Words such as “part” head designators, and kinds beside a column that has the designators.
     return isNamed && held !== 'kind' ? undefined : claim(held);
   });
-  return { hasHeader, fields };
+  // What stands in the only column, and is nothing else, is printed on parts: `TL072`, `104K`, `100n 63V`.
+  const isAlone = !hasHeader && width === 1 && fields[0] === undefined;
+  return { hasHeader, fields: isAlone ? ['marking'] : fields };
 };

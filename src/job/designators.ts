@@ -106,3 +106,22 @@ export const shortenDesignators = (list: readonly string[]): string => {
     .flatMap((run) => (run.length < 3 ? run : [`${run[0] ?? ''}-${run.at(-1) ?? ''}`]))
     .join(', ');
 };
+
+/**
+ * Letters of designators that have more than one; those of `designator-letters.csv` and a few without a
+ * kind of their own. Lists are cut before any table is fetched, and a test holds them together.
+ */
+const LETTERS: ReadonlySet<string> = new Set(
+  (
+    'BR CN CON CP CR CT CV DA DD DS FB FS HY IC JP LED LP LS OK PL POT RL RLA RLY RP RT RV SK SP SW TC ' +
+    'TH TP TR VC VD VR VT XT XU ZD'
+  ).split(' '),
+);
+
+const TWO_LETTERS_AND_THREE_FIGURES = /^([A-Z]{2,3})\d{3}/iu;
+
+/** Whether a name such as `TL072` or `BC109` is rather a type number than a designator such as `IC101`. */
+export const isRatherTypeNumber = (name: string): boolean => {
+  const letters = TWO_LETTERS_AND_THREE_FIGURES.exec(name.trim())?.[1];
+  return letters !== undefined && !LETTERS.has(letters.toUpperCase());
+};

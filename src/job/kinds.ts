@@ -18,6 +18,31 @@ const wordsOf = ({ job: { kindWords } }: Catalogue): ReadonlyMap<string, KindWor
 export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | undefined =>
   wordsOf(catalogue).get(tidy(text));
 
+/** Words of the name of a kind, at most, and the fewest letters of one that stands among others. */
+const MOST_WORDS = 3;
+const FEWEST_LETTERS = 3;
+
+/**
+ * The kind of part that words among others name, as in `10k trimmer` and `Capacitor, polyester`; nothing
+ * where they name several. Of words that belong together the longest name counts.
+ */
+export const kindInWords = (catalogue: Catalogue, text: string): string | undefined => {
+  const known = wordsOf(catalogue);
+  const words = text.toLowerCase().match(/\p{L}[\p{L}-]*/gu) ?? [];
+  const kinds = new Set<string>();
+  for (let at = 0; at < words.length;) {
+    const lengths = Array.from({ length: MOST_WORDS }, (_, less) => MOST_WORDS - less);
+    const named = lengths
+      .map((length) => ({ length, name: words.slice(at, at + length).join(' ') }))
+      .find(({ name }) => name.length >= FEWEST_LETTERS && known.has(name));
+    const kind = known.get(named?.name ?? '')?.kind;
+    if (kind !== undefined) kinds.add(kind);
+    at += named?.length ?? 1;
+  }
+  const [only, ...others] = kinds;
+  return others.length === 0 ? only : undefined;
+};
+
 /** The kind of part that a text means; what is not known stays as it was typed. */
 export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();

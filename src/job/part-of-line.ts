@@ -13,6 +13,8 @@ export interface PartOfLine {
   designators: readonly string[];
   /** Family of parts, such as `capacitor` or `ic`; nothing where it is not said. */
   kind: string;
+  /** Whether the list itself says the kind: in a cell, in words of the marking or by a type number. */
+  isKindSaid?: boolean;
   type?: TypeId | undefined;
   /** F */
   capacitance?: Range | undefined;

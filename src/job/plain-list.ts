@@ -1,3 +1,4 @@
+import { isRatherTypeNumber } from './designators.ts';
 import { LARGEST_FILE } from './file.ts';
 
 /** Designators of one letter or group of letters, as lists begin their lines with. */
@@ -15,7 +16,7 @@ const ENOUGH = 0.7;
 /** A line cut behind its designators; nothing for one that is no line of a list. */
 const cutLine = (line: string): { names: string; rest: string } | undefined => {
   const [first, letters] = FIRST.exec(line) ?? [];
-  if (first === undefined || letters === undefined) return undefined;
+  if (first === undefined || letters === undefined || isRatherTypeNumber(first)) return undefined;
   // More of the same letters, or a range; a type number has letters of its own.
   const more = new RegExp(
     `^(?:(?:\\s*,\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}|\\s*(?:[-–…]|\\.{2,3})\\s*)\\d{1,4}[a-d]?(?!\\w)`,
@@ -29,18 +30,66 @@ const cutLine = (line: string): { names: string; rest: string } | undefined => {
   return { names: line.slice(0, end).trim(), rest: line.slice(end + between.length).trim() };
 };
 
+/** A number of parts before what they are, as in `2x 100 µF` and `4 pcs 10k`. */
+const COUNTED = /^\s*(\d{1,3})\s*(?:[x×]|pcs\.?|off|stk\.?|stück)\s+(?=\S)/iu;
+
+/** What was read of a part on the board, behind what it is: `10k, reads 3.2k`. */
+const READ_BEFORE =
+  /[\s,;]+((?:old reading|reading|reads?|measured|measures|was|set (?:at|to)|wiper)\b.*)$/iu;
+
+/** Whether a line without designators heads those below it or is a remark: it names no value. */
+const isHeading = (line: string): boolean => !/\d/u.test(line) || /:\s*$/u.test(line);
+
+/** What a line says, by the columns of the table that the list becomes. */
+interface Said {
+  Quantity: string;
+  Designators: string;
+  Marking: string;
+  Note: string;
+}
+
+const COLUMNS = ['Quantity', 'Designators', 'Marking', 'Note'] as const;
+
+const NOTHING: Said = { Quantity: '', Designators: '', Marking: '', Note: '' };
+
+/** What is printed on a part, and what was read of it. */
+const partSaid = (text: string): Pick<Said, 'Marking' | 'Note'> => {
+  const [, read = ''] = READ_BEFORE.exec(text) ?? [];
+  const marking = read === '' ? text : text.slice(0, text.length - read.length);
+  return { Marking: marking.replace(/[\s,;]+$/u, ''), Note: read };
+};
+
+const saidBy = (line: string): Said => {
+  const text = line.trim();
+  const cut = cutLine(text);
+  if (cut !== undefined) return { ...NOTHING, Designators: cut.names, ...partSaid(cut.rest) };
+  if (isHeading(text)) return { ...NOTHING, Note: text };
+  const [before = '', count = ''] = COUNTED.exec(text) ?? [];
+  return { ...NOTHING, Quantity: count, ...partSaid(text.slice(before.length)) };
+};
+
+const isCounted = (line: string): boolean => COUNTED.test(line);
+
+/** Whether most lines that head nothing are of a form, and what they say tells a part from a title. */
+const areMostly = (lines: readonly string[], isOf: (line: string) => boolean): boolean => {
+  const found = lines.filter(isOf).length;
+  return found > 0 && found >= lines.length * ENOUGH && lines.some((line) => /\s\S*\d/u.test(line));
+};
+
 /**
- * A list that people type, such as `C1 10 µF 25 V` in each line, as a table of designators and of what is
- * printed on the parts; nothing for a text that is none.
+ * A list that people type, such as `C1 10 µF 25 V` or `2x 100 µF` in each line, as a table of numbers,
+ * designators, what is printed on the parts, and notes; nothing for a text that is none. Lines that head
+ * others become notes of their own.
  */
 export const tableOfList = (text: string): string | undefined => {
   if (text.length > LARGEST_FILE || TABLE.test(text)) return undefined;
   const lines = text.split(/\r?\n/u).filter((line) => line.trim() !== '');
-  const cut = lines.map(cutLine);
-  const found = cut.filter((one) => one !== undefined).length;
-  if (found < 2 || found < lines.length * ENOUGH) return undefined;
-  const rows = cut.map((one, at) =>
-    one === undefined ? `\t${lines[at] ?? ''}` : `${one.names}\t${one.rest}`,
-  );
-  return ['Designators\tMarking', ...rows].join('\n');
+  const parts = lines.filter((line) => cutLine(line) !== undefined || !isHeading(line));
+  const isOf = (line: string): boolean => cutLine(line) !== undefined;
+  if (!areMostly(parts, isOf) && !areMostly(parts, isCounted)) return undefined;
+  const said = lines.map(saidBy);
+  const columns = COLUMNS.filter((column) => said.some((row) => row[column] !== ''));
+  return [columns, ...said.map((row) => columns.map((column) => row[column]))]
+    .map((cells) => cells.join('\t'))
+    .join('\n');
 };

@@ -11,14 +11,16 @@ export interface Question extends Ask {
 
 /**
  * Whether the letters of the designators usually stand for another kind than that which the marking
- * alone tells: `100k` at RV1 is read as a resistor, and is a trimmer.
+ * alone tells: `100k` at RV1 is read as a resistor, and is a trimmer. What the list itself says holds.
  */
 const contradicts = (
   catalogue: Catalogue,
   { part, line }: Pick<PlannedLine, 'part' | 'line'>,
 ): boolean => {
   const usual = usualKind(catalogue, part.designators);
-  return line.kind + line.type === '' && usual !== undefined && usual !== part.kind;
+  return (
+    !part.isKindSaid && line.kind + line.type === '' && usual !== undefined && usual !== part.kind
+  );
 };
 
 /**

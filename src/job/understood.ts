@@ -9,10 +9,11 @@ import {
 } from '../engine/index.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { findNames } from '../search/names.ts';
+import { typeNumberIn } from '../search/type-number.ts';
 import type { Ask } from './ask.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
-import { kindMeant, kindWord } from './kinds.ts';
+import { kindInWords, kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
@@ -83,6 +84,26 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
   return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
 };
 
+/** What a parts list calls the part that has a type number; nothing for what may as well be a value. */
+const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined => {
+  const number = typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
+  if (number?.sure !== true) return undefined;
+  const [device] = number.devices;
+  const [known] = number.known;
+  return device === undefined
+    ? kindInWords(catalogue, known?.what ?? '')
+    : kindOfDevice(catalogue, device.id);
+};
+
+/** The kind that a list tells outside its column of kinds: by words beside the value or by a type number. */
+const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string | undefined =>
+  Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type)
+    ? undefined
+    : [marking, value, type]
+        .filter((text) => text.trim() !== '')
+        .map((text) => kindInWords(catalogue, text) ?? kindByNumber(catalogue, text))
+        .find(Boolean);
+
 /** What was typed, and what a settled reading adds where nothing was. */
 const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined): PartOfLine => {
   const told = reading?.kind === 'capacitor' ? toldBy(reading) : {};
@@ -101,8 +122,12 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
   };
 };
 
+const hasValue = ({ capacitance, resistance, sections }: Reading): boolean =>
+  (capacitance ?? resistance ?? sections) !== undefined;
+
 const askMarking = (line: Line, readings: readonly Reading[]): Ask[] => {
-  const isAnswered = line.value.trim() !== '';
+  // Words such as “Capacitor, polyester” tell a kind that is said already, and no value.
+  const isAnswered = line.value.trim() !== '' || (line.kind !== '' && !readings.some(hasValue));
   if (isAnswered || readings.length === 0 || settledOf(readings, line) !== undefined) return [];
   const several = differing(readings, line);
   const choices = several.slice(0, MOST_CHOICES).map((reading) => {
@@ -157,6 +182,10 @@ const typesOffered = (
     ? rows
     : [...rows, ...made.filter((row) => !named.has(row.id))];
 };
+
+/** The reading of a marking that names types and no value; nothing for others. */
+const ofWordsAlone = (readings: readonly Reading[]): Reading | undefined =>
+  readings.some(hasValue) ? undefined : readings[0];
 
 const askType = (
   catalogue: Catalogue,
@@ -237,7 +266,7 @@ const withMarkedValue = (catalogue: Catalogue, line: Line): Line => {
   if (marking.trim() !== '' || value.trim() === '' || isQuantity(value)) return line;
   const marked = { ...line, marking: value, value: '' };
   const readings = readingsOf(catalogue, marked, undefined);
-  return readings.some(({ capacitance, resistance }) => capacitance ?? resistance) ? marked : line;
+  return readings.some(hasValue) ? marked : line;
 };
 
 /**
@@ -250,12 +279,18 @@ export const understoodLine = (
   said: Line,
   readColourRow?: ReadColourRow,
 ): Understood => {
-  const line = withMarkedValue(catalogue, { ...said, kind: kindMeant(catalogue, said.kind) });
+  const typedKind = kindMeant(catalogue, said.kind);
+  const told = typedKind === '' ? kindTold(catalogue, said) : undefined;
+  const line = withMarkedValue(catalogue, { ...said, kind: told ?? typedKind });
   const readings = readingsOf(catalogue, line, readColourRow);
   const settled = settledOf(readings, line);
   const other = understoodOther(catalogue, line, settled);
+  const isKindSaid = line.kind !== '';
   if (other !== undefined)
-    return { ...other, asks: [...askMarking(line, readings), ...other.asks] };
+    return {
+      part: { ...other.part, isKindSaid },
+      asks: [...askMarking(line, readings), ...other.asks],
+    };
   const typed = filled(catalogue, line, settled);
   const { part, asks: askBare } =
     typed.kind === 'capacitor'
@@ -263,8 +298,11 @@ export const understoodLine = (
       : { part: typed, asks: [] };
   const asks = [...askMarking(line, readings), ...askBare, ...askValue(part, settled)];
   if (part.kind === 'capacitor')
-    asks.push(...askType(catalogue, said, part, settled), ...askPosition(catalogue, part));
-  return { part, asks };
+    asks.push(
+      ...askType(catalogue, said, part, settled ?? ofWordsAlone(readings)),
+      ...askPosition(catalogue, part),
+    );
+  return { part: { ...part, isKindSaid }, asks };
 };
 
 /** The same for `planJob`: the part with its questions. */

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { expandDesignators, shortenDesignators } from '../../src/job/designators.ts';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import {
+  expandDesignators,
+  isRatherTypeNumber,
+  shortenDesignators,
+} from '../../src/job/designators.ts';
 
 describe('designators', () => {
   test.each([
@@ -67,6 +72,26 @@ describe('designators', () => {
         const { list } = expandDesignators(text);
         expect(new Set(list).size).toBe(list.length);
       }),
+    );
+  });
+});
+
+describe('a type number where designators stand', () => {
+  test.each(['TL072', 'BC109', 'NE5532', 'LM317', 'CA3080', 'bc109c', 'SAD1024'])('%s', (name) => {
+    expect(isRatherTypeNumber(name)).toBe(true);
+  });
+
+  test.each(['C101', 'IC101', 'TR102', 'ic12', 'Q7', 'TL72', 'X1', 'VR1001'])(
+    '%s is none',
+    (name) => {
+      expect(isRatherTypeNumber(name)).toBe(false);
+    },
+  );
+
+  test('no letters of designators that are known are those of a type number', () => {
+    const { designatorLetters } = loadCatalogue().job;
+    expect(designatorLetters.filter(({ letters }) => isRatherTypeNumber(`${letters}101`))).toEqual(
+      [],
     );
   });
 });

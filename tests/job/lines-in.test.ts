@@ -19,6 +19,23 @@ const linesOf = (text: string) => linesFromRows(rowsOf(text), guessColumns(rowsO
 
 describe('columns', () => {
   test.each([
+    ['TL072\nNE5532\n4066\nBC109\n2N3904\n7815'],
+    ['BC107\nBC108\nBC109'],
+    ['TL072'],
+    ['104K\n47n\n223J'],
+    ['100n 63V\n10uF 25V'],
+  ])('that stand alone and hold no designators are what is printed: %j', (text) => {
+    expect(guessColumns(rowsOf(text), words, kindWords)).toMatchObject({
+      hasHeader: false,
+      fields: ['marking'],
+    });
+  });
+
+  test.each(['C1\nC2\nC3', 'IC101\nIC102', 'C1-C4\nR1'])('that are designators: %j', (text) => {
+    expect(guessColumns(rowsOf(text), words, kindWords).fields).toEqual(['designators']);
+  });
+
+  test.each([
     [
       'Ref Des,Qty,VALUE,Tol.,Rated voltage',
       ['designators', 'quantity', 'value', 'tolerance', 'volts'],

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { tableOfList } from '../../src/job/plain-list.ts';
 
-const rowsOf = (text: string) => tableOfList(text)?.split('\n').slice(1);
+const rowsOf = (text: string) => tableOfList(text)?.split('\n');
 
 describe('a list that people type', () => {
   test('is cut behind its designators', () => {
@@ -14,6 +14,7 @@ describe('a list that people type', () => {
       'U1 TL072',
     ];
     expect(rowsOf(list.join('\r\n\r\n'))).toEqual([
+      'Designators\tMarking',
       'C1\t10uF 25V electrolytic',
       'C2, C3\t4,7 µF, 63 V',
       'C4 to C6\t100n',
@@ -23,8 +24,42 @@ describe('a list that people type', () => {
     ]);
   });
 
-  test('keeps a line that is none', () => {
-    expect(rowsOf('Parts of the card\nC1 10uF\nC2 22n\nR1 10k')?.[0]).toBe('\tParts of the card');
+  test.each([
+    // A list may have one line.
+    ['C1 100n 63V', ['Designators\tMarking', 'C1\t100n 63V']],
+    ['C1-C4 100uF 25V', ['Designators\tMarking', 'C1-C4\t100uF 25V']],
+    // Letters of designators may be two, and their numbers of three figures.
+    ['IC101 TL072\nTR102 BC109', ['Designators\tMarking', 'IC101\tTL072', 'TR102\tBC109']],
+    // What heads the lines below it is no part; what has a value may be one.
+    [
+      'Parts of the card\nC1 10uF\nCard 2:\nC2 22n',
+      [
+        'Designators\tMarking\tNote',
+        '\t\tParts of the card',
+        'C1\t10uF\t',
+        '\t\tCard 2:',
+        'C2\t22n\t',
+      ],
+    ],
+    [
+      '100n 63V\nC1 10uF\nC2 22n\nR1 10k',
+      ['Designators\tMarking', '\t100n 63V', 'C1\t10uF', 'C2\t22n', 'R1\t10k'],
+    ],
+    // What a trimmer read before is no value of it.
+    ...[
+      ['RV1 10k trimmer, reads 3.2k', '10k trimmer\treads 3.2k'],
+      ['RV1 100k, was at 45k', '100k\twas at 45k'],
+      ['RV1 5k old reading 2.3k', '5k\told reading 2.3k'],
+      ['RV1 47k preset wiper to end 12k4', '47k preset\twiper to end 12k4'],
+    ].map(([text = '', row = '']): [string, string[]] => [
+      text,
+      ['Designators\tMarking\tNote', `RV1\t${row}`],
+    ]),
+    // Numbers of parts stand before them, and are no sections of a can.
+    ['2x 100uF 25V\n3 × 10uF 63V', ['Quantity\tMarking', '2\t100uF 25V', '3\t10uF 63V']],
+    ['4 pcs 10k\n12 Stk. 100n', ['Quantity\tMarking', '4\t10k', '12\t100n']],
+  ] satisfies [string, string[]][])('%j', (text, rows) => {
+    expect(rowsOf(text)).toEqual(rows);
   });
 
   test.each([
@@ -34,7 +69,10 @@ describe('a list that people type', () => {
     ['C1\nC2\nC3'],
     ['C1 C2\nC3-C5'],
     ['10uF 25V\n22n 63V'],
-    ['C1 10uF'],
+    ['TL072'],
+    ['C1 main'],
+    ['2x50 µF 350V\n2x32 µF 350V'],
+    ['TL072 dual op amp\nNE5532 dual op amp\nBC109C transistor'],
     ['TL072 dual\nLM317 regulator of the long kind\nand so on\nand on'],
   ])('is none: %j', (text) => {
     expect(tableOfList(text)).toBeUndefined();

@@ -3,7 +3,7 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { emptyJob, emptyLine, type Line } from '../../src/job/model.ts';
 import { planJob } from '../../src/job/plan.ts';
 import { questionsOf } from '../../src/job/questions.ts';
-import { understandWith } from '../../src/job/understood.ts';
+import { understandWith, understoodLine } from '../../src/job/understood.ts';
 
 const catalogue = loadCatalogue();
 
@@ -43,17 +43,52 @@ test.each([
   ['Q1', 'BC108', 'transistor'],
   ['D3', '1N4148', 'diode'],
 ])(
-  '%s with %s in the column of values is no capacitor of some value',
+  '%s with %s in the column of values is what its type number tells, and no capacitor',
   (designators, value, kind) => {
-    const [first] = ask({ designators, value });
-    expect(first?.about).toBe('kind');
-    expect(first?.choices[0]?.set).toEqual({ kind });
+    const line = { ...emptyLine('0'), designators, value };
+    const { part } = understoodLine(catalogue, line);
+    expect([part.kind, part.type]).toEqual([kind, value.toLowerCase()]);
+    expect(ask({ designators, value })[0]?.about).toBe('position');
   },
 );
 
 test.each([
-  ['U1', 'TL072', 'ic'],
-  ['D1', '1N4148', 'diode'],
+  // The last of the type numbers is listed here without figures, and its words say what it is.
+  ['U1', '4066', 'ic'],
+  ['IC3', '7815', 'regulator'],
+  ['D4', '1S1555', 'diode'],
+  // Words beside a value name the kind; of words that belong together the longest name counts.
+  ['RV1', '10k trimmer', 'trimmer'],
+  ['P1', '47k log pot', 'pot'],
+  ['R9', 'metal film 10k', 'resistor'],
+  ['T1', 'output transformer', 'transformer'],
+  ['TC1', '3-30p trimmer capacitor', 'capacitor'],
+])('%s with %s is asked no kind of', (designators, marking, kind) => {
+  const line = { ...emptyLine('0'), designators, marking };
+  expect(understoodLine(catalogue, line).part.kind).toBe(kind);
+  expect(ask({ designators, marking }).filter(({ about }) => about === 'kind')).toEqual([]);
+});
+
+test.each([
+  // Two kinds are named, and a number that may as well be a value tells none.
+  ['X1', 'relay or switch'],
+  ['X1', '4021F'],
+])('%s with %s is of no kind that is told', (designators, marking) => {
+  expect(understoodLine(catalogue, { ...emptyLine('0'), designators, marking }).part).toMatchObject(
+    {
+      isKindSaid: false,
+    },
+  );
+});
+
+test('words that tell a kind and no value are asked about as a type, those that they name first', () => {
+  const [first] = ask({ designators: 'C1', marking: 'Capacitor, polyester' });
+  expect(first?.about).toBe('type');
+  expect(first?.choices[0]?.set).toEqual({ type: 'pet-metallized' });
+});
+
+test.each([
+  ['V1', 'ECC83', 'valve'],
   ['R1', '4k7', 'resistor'],
   ['R2', '10k 1%', 'resistor'],
 ])(
@@ -77,7 +112,7 @@ test('a marking of resistors at RV2 is asked about as what its letters stand for
 });
 
 test('an abbreviation of a kind is written in capitals', () => {
-  const [first] = ask({ designators: 'U1', value: '4053' });
+  const [first] = ask({ designators: 'U1', value: 'XY 1' });
   expect(first?.question).toContain('U usually stands for this: IC.');
   expect(first?.choices[0]?.label).toBe('IC');
 });

@@ -146,7 +146,8 @@ describe('words for kinds of part', () => {
   });
 
   test('a type of its own makes no capacitor of a part of unknown kind', () => {
-    expect(read({ type: 'TL072' }).part.kind).toBe('');
+    expect(read({ type: 'gadget 3' }).part.kind).toBe('');
+    expect(read({ type: 'TL072' }).part.kind).toBe('ic');
     expect(read({ type: 'ceramic-z5u' }).part.kind).toBe('capacitor');
   });
 });
