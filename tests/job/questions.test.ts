@@ -53,10 +53,12 @@ test.each([
 );
 
 test.each([
-  // The last of the type numbers is listed here without figures, and its words say what it is.
+  // Some type numbers are listed here without figures, and their words say what they are.
   ['U1', '4066', 'ic'],
   ['IC3', '7815', 'regulator'],
   ['D4', '1S1555', 'diode'],
+  ['V1', 'ECC83', 'valve'],
+  ['V2', '12AX7', 'valve'],
   // Words beside a value name the kind; of words that belong together the longest name counts.
   ['RV1', '10k trimmer', 'trimmer'],
   ['P1', '47k log pot', 'pot'],
@@ -88,7 +90,7 @@ test('words that tell a kind and no value are asked about as a type, those that 
 });
 
 test.each([
-  ['V1', 'ECC83', 'valve'],
+  ['VD1', 'Д814А', 'diode'],
   ['R1', '4k7', 'resistor'],
   ['R2', '10k 1%', 'resistor'],
 ])(
