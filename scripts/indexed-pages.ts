@@ -2,6 +2,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { loadCatalogue } from '../src/catalogue/index.ts';
 import { apart } from '../src/search/full-stops.ts';
+import { indexedHtml } from '../src/search/indexed-html.ts';
 import { isFurther } from './further-pages.ts';
 import { descriptionOf, headingOf } from './page-text.ts';
 import { SITE } from './site-folder.ts';
@@ -72,7 +73,7 @@ const pageOf = (file: string): IndexedPage | undefined => {
   return {
     url: `/${path}`,
     title: headingOf(html),
-    html: apart(weighed(path, html)),
+    html: indexedHtml(weighed(path, html)),
     further: isFurther(path),
     ...(aliases === undefined
       ? {}

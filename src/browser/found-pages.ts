@@ -6,7 +6,7 @@ import { searchWords } from './word-search.ts';
 /** The pages that hold words, below the box on the first page. */
 
 const OTHERS = 'pairs, parts in one use, codes and sources';
-/** Where the first index finds fewer, the further one is searched without being asked for. */
+/** Where the first index finds fewer, and nothing else surely answers, the further one is searched unasked. */
 const FEW = 3;
 
 /** Whether the further index is searched as well: once somebody wanted it, for the rest of the visit. */
@@ -70,15 +70,22 @@ const offerMore = (place: HTMLElement, text: string, isAsked: () => boolean): vo
 
 const numberOf = ({ hits, further = [] }: Found): number => hits.length + further.length;
 
+/** A text that is looked for in pages, as it stands now. */
+export interface Sought {
+  /** Whether the text still is what is asked for. */
+  isAsked: () => boolean;
+  /** Whether something besides pages surely answers to it. */
+  isAnswered: Promise<boolean>;
+}
+
 /**
  * Shows the pages that hold the words of a text.
- * @param isAsked whether the text still is what is asked for
  * @returns whether there are any, or it is no longer asked
  */
 export const findPages = async (
   place: HTMLElement,
   text: string,
-  isAsked: () => boolean,
+  { isAsked, isAnswered }: Sought,
 ): Promise<boolean> => {
   let found: Found | undefined;
   try {
@@ -86,13 +93,14 @@ export const findPages = async (
     if (found === undefined || !isAsked()) return true;
     show(place, found);
     if (found.further !== undefined) return numberOf(found) > 0;
-    if (found.hits.length < FEW) {
+    if (found.hits.length < FEW && !(await isAnswered)) {
       found = await searchWords(text, true);
       wide = true;
       if (found === undefined || !isAsked()) return true;
       show(place, found);
       return numberOf(found) > 0;
     }
+    if (!isAsked()) return true;
   } catch {
     if (isAsked() && (found?.hits.length ?? 0) === 0)
       place.textContent = 'The index of pages could not be fetched.';

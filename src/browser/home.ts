@@ -50,38 +50,51 @@ function* answerSteps(place: HTMLElement, { first, rest }: Answered): Steps {
   redraw(place, [...first, ...shownRest]);
 }
 
-/** Shows what the text says at once; whether that is anything. */
-const answerAtOnce = (text: string, place: HTMLElement): Promise<boolean> =>
+/** What came of a text besides pages: whether anything, and whether that is sure. */
+interface Said {
+  any: boolean;
+  sure: boolean;
+}
+/** It is no longer asked, or what is to be said stands there. */
+const NOTHING_TO_SAY: Said = { any: true, sure: false };
+
+/** Shows what the text says at once. */
+const answerAtOnce = (text: string, place: HTMLElement): Promise<Said> =>
   fetched().then(
     async ([{ answerPieces }, catalogue]) => {
       const pieces = await answerPieces(catalogue, text);
       // Typing may have gone on while the data came.
-      if (box?.value !== text) return true;
+      if (box?.value !== text) return NOTHING_TO_SAY;
       await inTurns?.(answerSteps(place, pieces));
-      return box.value !== text || pieces.first.length + shownRest.length > 0;
+      const any = box.value !== text || pieces.first.length + shownRest.length > 0;
+      return { any, sure: pieces.sure };
     },
     () => {
       redraw(place, ['The data could not be fetched; please try again.']);
-      return true;
+      return NOTHING_TO_SAY;
     },
   );
 
 const SHORTEST_SEARCH = 2;
 
 /** Shows the pages that hold the words; whether there are any. */
-const showPages = (text: string, place: HTMLElement): Promise<boolean> => {
+const showPages = (text: string, place: HTMLElement, said: Promise<Said>): Promise<boolean> => {
   if (text.trim().length < SHORTEST_SEARCH) {
     place.replaceChildren();
     return Promise.resolve(false);
   }
-  return findPages(place, askedMark(text), () => box?.value === text);
+  return findPages(place, askedMark(text), {
+    isAsked: () => box?.value === text,
+    isAnswered: said.then(({ sure }) => sure),
+  });
 };
 
 const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
+  const said = answerAtOnce(text, answerPlace);
   // The search of words prepares itself at once, and would have the answer wait for it.
-  const pages = pause().then(() => box?.value !== text || showPages(text, pagePlace));
-  void Promise.all([answerAtOnce(text, answerPlace), pages]).then((found) => {
-    if (found.includes(true) || text.trim() === '' || box?.value !== text) return;
+  const pages = pause().then(() => box?.value !== text || showPages(text, pagePlace, said));
+  void Promise.all([said, pages]).then(([{ any }, anyPages]) => {
+    if (any || anyPages || text.trim() === '' || box?.value !== text) return;
     redraw(answerPlace, [
       `Nothing here answers to “${text.trim()}”. Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.`,
     ]);

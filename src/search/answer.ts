@@ -114,6 +114,8 @@ const isValueFirst = (number: TypeNumber | undefined, best: Reading | undefined)
 export interface Answered {
   /** What the text itself is: readings of it as a marking, devices that it names. */
   first: Markup[];
+  /** Whether that is sure, so that pages with the same words add little. */
+  sure: boolean;
   /** Where else it leads to; worked out when it is asked for. */
   rest: () => Markup[];
 }
@@ -123,7 +125,7 @@ const nothing = (): Markup[] => [];
 /** The same in two turns, the first of them soon known. Never throws. */
 export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
-  if (trimmed === '') return { first: [], rest: nothing };
+  if (trimmed === '') return { first: [], sure: false, rest: nothing };
   const mark = askedMark(trimmed);
   const readings = looksLikeMarking(mark)
     ? readMarking(catalogue, mark).slice(0, MOST.readings)
@@ -133,7 +135,7 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
   const title = /\d/u.test(mark) ? TYPE_NUMBER : 'Devices';
   const named = devices.length > 0 ? [section(title, ...devices)] : [];
   const folded = number?.sure === true && unlikelyMarkup(catalogue, readings, habit);
-  if (folded !== false) return { first: [...named, folded], rest: nothing };
+  if (folded !== false) return { first: [...named, folded], sure: true, rest: nothing };
   const read =
     readings.length > 0
       ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
@@ -147,7 +149,11 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
       ...kindParts(catalogue, trimmed, readings),
     ];
   };
-  return { first: isValue ? [...read, ...named] : [...named, ...read], rest };
+  return {
+    first: isValue ? [...read, ...named] : [...named, ...read],
+    sure: number?.sure === true || readings[0]?.sure === 'sure',
+    rest,
+  };
 };
 
 /**

@@ -116,6 +116,15 @@ test('what the first index hardly knows is looked for in the other by itself', a
   await expect(page.locator('#pages li a[href="/sources/iec-60062/"]')).toBeVisible();
 });
 
+test('beside a marking that is surely read the other is only offered', async ({ page }) => {
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  await page.goto('/?q=473K+400V');
+  await expect(page.locator('#at-once')).toContainText('47 nF');
+  await expect(more(page)).toBeVisible();
+  expect(asked.filter((path) => path.includes(`${INDEX}${FURTHER}`))).toEqual([]);
+});
+
 test('what neither index knows is said', async ({ page }) => {
   await page.goto('/?q=zzyzx');
   await expect(page.locator('#at-once')).toHaveText(/^Nothing here answers to/);
