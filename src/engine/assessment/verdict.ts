@@ -62,7 +62,8 @@ export const verdictFor = (
 ): Verdict => {
   let verdict: Verdict = 'fits';
   for (const rule of rules)
-    if (rule.weight === weight && beyond[rule.end] > rule.beyond * SLACK)
+    // What is no number is within no limit.
+    if (rule.weight === weight && !(beyond[rule.end] <= rule.beyond * SLACK))
       verdict = worse(verdict, rule.verdict);
   return verdict;
 };

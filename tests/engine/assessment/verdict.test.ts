@@ -34,6 +34,9 @@ describe('verdict rules', () => {
     ['mild', 20, 9.9, 'fits-if'],
     ['mild', 20, 10.1, 'stopgap'],
     ['mild', Infinity, Infinity, 'stopgap'],
+    // What is no number meets nothing.
+    ['hard', NaN, NaN, 'keep-out'],
+    ['mild', NaN, NaN, 'stopgap'],
   ])('%s, %d at the worst and %d as usual: %s', (weight, unfavourable, typical, verdict) => {
     expect(verdictFor(rules, weight, { unfavourable, typical })).toBe(verdict);
   });

@@ -235,6 +235,14 @@ const CASES: readonly [string, Figures, Numbers, Three | number, readonly string
     1000,
     ['10 µF'],
   ],
+  [
+    // Ten million times of next to nothing is told from a thousand times no more than of nothing.
+    'output-capacitor',
+    { 'output-capacitor-min': 1e-12 },
+    { 'output-capacitor': 1e-5 },
+    1000,
+    ['10 µF of 1 pF'],
+  ],
   ['difference-limit', { 'input-max': 40 }, { 'headroom-high': 20 }, 0.5, ['20 V of 40 V']],
   ['same-stages', { stages: 6 }, {}, 0.75, ['6 instead of 8'], { stages: 8 }],
   ['same-rows', { 'row-pitch': 0.01 }, {}, 0.5, ['10 mm instead of 20 mm'], { 'row-pitch': 0.02 }],

@@ -95,6 +95,14 @@ describe('findings about resistors', () => {
     });
   });
 
+  it('hears the same band whichever way round its ends are given', () => {
+    const { frequency, 'f-work': highest, ...others } = CONDITIONS;
+    const turned = { ...others, frequency: highest, 'f-work': frequency };
+    expect(measure('part-noise', part, circumstances({ conditions: turned }))).toEqual(
+      measure('part-noise'),
+    );
+  });
+
   it('knows no more than what is known of the type', () => {
     const unknown = { ...part, type: 'old' };
     expect(measure('surge-duty', unknown)).toEqual({ status: 'unknown', missing: ['surge-weak'] });

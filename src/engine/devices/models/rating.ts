@@ -17,7 +17,7 @@ export const shareOf = (
     ...(at === undefined ? {} : { at }),
     value: (numbers) =>
       mapFalling(factAt(numbers, 0), (rating) =>
-        rating > 0 ? numbers.of(condition) / rating : OF_NOTHING,
+        rating > 0 ? Math.min(OF_NOTHING, numbers.of(condition) / rating) : OF_NOTHING,
       ),
     working: (numbers) => {
       const asked = factAt(numbers, 0);

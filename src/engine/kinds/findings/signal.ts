@@ -77,13 +77,17 @@ export const gainShift: KindModel = fromProperties(
   },
 );
 
-const heard = (part: KindPart, circumstances: KindCircumstances): Heard => ({
-  ohm: valueOf(part),
-  celsius: conditionOf(circumstances, 't-max').max,
-  volt: conditionOf(circumstances, 'vdc').max,
-  low: conditionOf(circumstances, 'frequency').typ,
-  high: conditionOf(circumstances, 'f-work').typ,
-});
+/** The part in the band between its two frequencies, whichever is the higher one. */
+const heard = (part: KindPart, circumstances: KindCircumstances): Heard => {
+  const ends = ['frequency', 'f-work'].map((id) => conditionOf(circumstances, id).typ);
+  return {
+    ohm: valueOf(part),
+    celsius: conditionOf(circumstances, 't-max').max,
+    volt: conditionOf(circumstances, 'vdc').max,
+    low: Math.min(...ends),
+    high: Math.max(...ends),
+  };
+};
 
 /** Thermal noise and what direct voltage adds to it, in the band of the position. */
 export const partNoise: KindModel = fromProperties(
