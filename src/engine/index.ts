@@ -60,7 +60,7 @@ export { circumstancesOf } from './assessment/circumstances.ts';
 export { filledSum } from './assessment/filled-sum.ts';
 export type { FilledSum } from './assessment/sum-fields.ts';
 export type { Circumstances } from './findings/model.ts';
-export { DEFAULT_GUIDELINE } from './findings/voltage.ts';
+export { DEFAULT_GUIDELINE } from './equations/derating.ts';
 export { readTolerance } from './candidates/generate.ts';
 export { bodyOf, type Sized } from './sizes/body-of.ts';
 export { bodyOfRow, volumeOf, type Body, type Shape } from './sizes/body.ts';

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../catalogue.ts';
+import { DEFAULT_GUIDELINE } from '../equations/derating.ts';
 import type { Circumstances } from '../findings/model.ts';
-import { DEFAULT_GUIDELINE } from '../findings/voltage.ts';
 import { resolveSituation } from './conditions.ts';
 import { rowNamed } from './original.ts';
 import type { Request } from './parts.ts';

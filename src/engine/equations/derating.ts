@@ -96,6 +96,9 @@ export const categoryShare = (
 /** The guideline that holds the makers' own ceilings. */
 export const MAKERS = 'maker';
 
+/** The one of cautious use: where the visitor chooses none, and where the chosen one is silent. */
+export const DEFAULT_GUIDELINE = 'workshop';
+
 /** What is printed for the very rating of a part, which counts for the makers' own ceiling only. */
 export const printedShare = (
   rows: readonly CategoryVoltageRow[],

@@ -3,6 +3,7 @@ import type { Basis, Catalogue, GuidelineId, SourceId, TypeId } from '../catalog
 import { crestOf } from '../equations/crest.ts';
 import {
   allowedShare,
+  DEFAULT_GUIDELINE,
   MAKERS,
   printedShare,
   ratingBorders,
@@ -51,9 +52,6 @@ export const highestStress = (
 
 /** Temperature (degC) taken where a position names none. */
 const ROOM_C = 25;
-
-/** Guideline used where the visitor chooses none, and where the chosen one is silent. */
-export const DEFAULT_GUIDELINE = 'workshop';
 
 /** What a guideline says of a type at the highest temperature of the position. */
 interface Allowed {

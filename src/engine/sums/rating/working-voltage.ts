@@ -1,5 +1,11 @@
 import { crestOf } from '../../equations/crest.ts';
-import { MAKERS, shareByRule, type DeratingRules, type Rated } from '../../equations/derating.ts';
+import {
+  DEFAULT_GUIDELINE,
+  MAKERS,
+  shareByRule,
+  type DeratingRules,
+  type Rated,
+} from '../../equations/derating.ts';
 import type { Basis } from '../../catalogue.ts';
 import { basisName } from '../basis-name.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
@@ -8,9 +14,6 @@ interface Facts extends DeratingRules {
   types: { id: string; name: string }[];
   guidelines: { id: string; name: string; kind: string }[];
 }
-
-/** The guideline that is cautious use. */
-const CAUTIOUS = 'workshop';
 
 /** A rule at work: a share below the makers’ ceiling stands by itself, above it the ceiling holds. */
 const strictest = (
@@ -97,7 +100,7 @@ export const workingVoltage = withFacts(
       return found === undefined ? undefined : found.share * rating;
     };
     const ceiling = by(MAKERS);
-    const allowed = by(CAUTIOUS) ?? ceiling;
+    const allowed = by(DEFAULT_GUIDELINE) ?? ceiling;
     const peak = crestOf(ac, dc);
     return {
       allowed,
