@@ -8,8 +8,8 @@ import { writeNote } from './note.ts';
 
 const form = byId('numbers', HTMLFormElement);
 
-/** The old type and the position that the page is about. */
-export const { type = '', position = '' } = form.dataset;
+/** What the page is about: the old type and its position, or a device with its use and family. */
+export const { type = '', position = '', device = '', use = '', family = '' } = form.dataset;
 
 /** The field of a key, if the form has it. */
 export const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {

@@ -1,7 +1,14 @@
-import { formatValue, usualNumbers, type Catalogue, type Unit } from '../engine/index.ts';
-import { h, type Markup } from '../markup/node.ts';
+import {
+  formatValue,
+  usualNumbers,
+  type Catalogue,
+  type Habit,
+  type Unit,
+} from '../engine/index.ts';
 import type { ConditionDefinitionRow } from '../schemas/positions.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
+import { fieldWith, type Field } from '../substitution/field.ts';
+import { readRange, takerOf, type Rejected } from '../substitution/typed-numbers.ts';
 import { withArticle } from './answer.ts';
 
 /** One number of a use that a visitor may change. */
@@ -10,7 +17,9 @@ export interface DeviceField {
   unit: Unit;
   /** Its usual number here, SI. */
   usual: number;
-  /** Where that comes from. */
+  /** Whether that is less than usual, because the old part would not have stood more. */
+  isBorne: boolean;
+  /** Where it comes from, in words. */
   from: string;
 }
 
@@ -24,55 +33,50 @@ export const deviceFields = (catalogue: Catalogue, use: UseRow, old?: DeviceRow)
     const unit = definition && catalogue.units[definition.unit];
     if (definition === undefined || unit === undefined) return [];
     const from = isBorne ? `what ${withArticle(old?.name ?? '')} bears` : 'usual';
-    return [{ definition, unit: unit.si as Unit, usual: range.typ, from }];
+    return [{ definition, unit: unit.si as Unit, usual: range.typ, isBorne, from }];
   });
 
-const field = ({ definition, unit, usual, from }: DeviceField): Markup =>
-  h(
-    'p',
-    { class: 'field' },
-    h('label', { for: `field-${definition.id}` }, definition.name),
-    h('input', {
-      id: `field-${definition.id}`,
-      name: definition.id,
-      value: formatValue(usual, unit),
-      readonly: true,
-      'aria-describedby': `${definition.id}-note`,
-      autocomplete: 'off',
-      spellcheck: 'false',
-    }),
-    h('small', { id: `${definition.id}-note`, class: 'hint', 'aria-live': 'polite' }, from),
-  );
+/** The numbers of a use as somebody gave them, and what of them could not be understood. */
+export interface DeviceAsked {
+  /** SI, by condition; what is left out is usual. */
+  given: Record<string, number>;
+  rejected: Record<string, Rejected>;
+}
 
-/** The form of all numbers that a page rests on, which its script brings to life. */
-export const deviceNumbers = (catalogue: Catalogue, old: DeviceRow, use: UseRow): Markup =>
-  h(
-    'form',
-    {
-      id: 'device-numbers',
-      class: 'numbers',
-      'data-device': old.id,
-      'data-use': use.id,
-      'data-family': old.family,
-      novalidate: true,
-    },
-    h(
-      'div',
-      { class: 'sets' },
-      h(
-        'fieldset',
-        {},
-        h('legend', {}, 'The circuit'),
-        ...deviceFields(catalogue, use, old).map(field),
-      ),
-    ),
-    h(
-      'noscript',
-      {},
-      h(
-        'p',
-        { class: 'small quiet' },
-        'Shown for these usual numbers. With scripts allowed, the page reckons with yours.',
-      ),
-    ),
-  );
+/** What an address says of the numbers of a use. */
+export const readDeviceNumbers = (
+  catalogue: Catalogue,
+  use: UseRow,
+  query: URLSearchParams,
+): DeviceAsked => {
+  const { take, rejected } = takerOf(query);
+  const given: Record<string, number> = {};
+  for (const { definition, unit } of deviceFields(catalogue, use)) {
+    const factor = catalogue.units[definition.unit]?.factor ?? 1;
+    const measure = {
+      unit,
+      bare: definition.unit,
+      lowest: definition.lowest * factor,
+      highest: definition.highest * factor,
+    };
+    const range = take(definition.id, (text) => readRange(text, measure));
+    if (range !== undefined) given[definition.id] = range.typ;
+  }
+  return { given, rejected };
+};
+
+/** Every number that the page of a device in a use rests on, as fields of a form. */
+export const deviceFieldsFor = (
+  catalogue: Catalogue,
+  { old, use }: { old: DeviceRow; use: UseRow },
+  { given, rejected }: DeviceAsked,
+  habit?: Habit,
+): Field[] =>
+  deviceFields(catalogue, use, old)
+    .map(({ definition: { id, name }, unit, usual, isBorne }): Omit<Field, 'message'> => {
+      const own = given[id];
+      const text = formatValue(own ?? usual, unit, habit);
+      const from = own !== undefined ? 'given' : isBorne ? 'derived' : 'default';
+      return { key: id, group: 'circuit', label: name, unit, text, from, note: '' };
+    })
+    .map(fieldWith(rejected));

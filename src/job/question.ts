@@ -8,6 +8,7 @@ import {
 import { readAddress } from '../substitution/address.ts';
 import { guidelineKey, partKeys } from '../substitution/keys.ts';
 import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
+import { messagesOf } from '../substitution/typed-numbers.ts';
 import { withAlternating } from './alternating.ts';
 import type { Job, Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
@@ -66,9 +67,7 @@ export const questionOf = (
     evidence: { ...evidence, ...(age === undefined ? {} : { age: age.typ }) },
     rejected: {
       ...part.rejected,
-      ...Object.fromEntries(
-        Object.entries(asked.rejected).map(([key, { message }]) => [key, message]),
-      ),
+      ...messagesOf(asked.rejected),
       ...rejected,
     },
   };

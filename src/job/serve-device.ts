@@ -6,10 +6,10 @@ import {
   type DeviceAssessment,
 } from '../engine/index.ts';
 import { fail, ok } from '../engine/result.ts';
-import { deviceFields } from '../device-view/numbers.ts';
+import { readDeviceNumbers } from '../device-view/numbers.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
-import { readRange } from '../substitution/typed-numbers.ts';
-import { misfitOf, restOf, type Asking, type Server } from './asked.ts';
+import { messagesOf } from '../substitution/typed-numbers.ts';
+import { misfitOf, restOf, type Server } from './asked.ts';
 import type { Worked } from './planned.ts';
 import type { DeviceStandIn } from './stand-in.ts';
 
@@ -45,30 +45,6 @@ const standInOf = (
   };
 };
 
-/** The numbers of a line for its use, SI, and what of them could not be understood. */
-const conditionsOf = (
-  { catalogue, line }: Asking,
-  use: UseRow,
-): { given: Record<string, number>; rejected: Record<string, string> } => {
-  const given: Record<string, number> = {};
-  const rejected: Record<string, string> = {};
-  for (const { definition, unit } of deviceFields(catalogue, use)) {
-    const text = (line.conditions[definition.id] ?? '').trim();
-    if (text === '') continue;
-    const factor = catalogue.units[definition.unit]?.factor ?? 1;
-    const { lowest, highest } = definition;
-    const read = readRange(text, {
-      unit,
-      bare: definition.unit,
-      lowest: lowest * factor,
-      highest: highest * factor,
-    });
-    if ('value' in read) given[definition.id] = read.value.typ;
-    else rejected[definition.id] = read.message;
-  }
-  return { given, rejected };
-};
-
 const work = (
   catalogue: Catalogue,
   old: DeviceRow,
@@ -91,14 +67,18 @@ export const devices: Server = {
   knowsType: (catalogue, type) => deviceOf(catalogue, type) !== undefined,
   knowsPosition: (catalogue, position) => useOf(catalogue, position) !== undefined,
   ask: (asking) => {
-    const { catalogue, part, type, position } = asking;
+    const { catalogue, line, part, type, position } = asking;
     const [old, use] = [deviceOf(catalogue, type), useOf(catalogue, position)];
     if (old === undefined || use === undefined)
       throw new RangeError(`there is no device ${type} in the use ${position}`);
-    const { given, rejected } = conditionsOf(asking, use);
+    const { given, rejected } = readDeviceNumbers(
+      catalogue,
+      use,
+      new URLSearchParams(line.conditions),
+    );
     return {
       key: JSON.stringify(['device', type, position, given]),
-      rejected: { ...part.rejected, ...rejected },
+      rejected: { ...part.rejected, ...messagesOf(rejected) },
       work: () => work(catalogue, old, use, given),
       choose: (choice) => {
         const device = deviceOf(catalogue, choice.type);

@@ -12,6 +12,7 @@ import {
 import { ok } from '../engine/result.ts';
 import { readKindAddress } from '../substitution/kind-address.ts';
 import { strangeness } from '../substitution/strangeness.ts';
+import { messagesOf } from '../substitution/typed-numbers.ts';
 import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
 import { readKindCandidate } from './choice.ts';
 import type { Line } from './model.ts';
@@ -89,8 +90,7 @@ const requestOf = ({ catalogue, line, part, type, position, whole }: Asking) => 
     ...asked.request,
     original: { type, value, tolerance, rating },
   };
-  const rejected = Object.entries(asked.rejected).map(([key, { message }]) => [key, message]);
-  return { request, rejected: { ...part.rejected, ...Object.fromEntries(rejected) } };
+  return { request, rejected: { ...part.rejected, ...messagesOf(asked.rejected) } };
 };
 
 /** Resistors, trimmers and other kinds that go by value; no rules judge them first yet. */

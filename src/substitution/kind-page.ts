@@ -105,8 +105,8 @@ export const kindPage = (
     ),
     dangerStrip(cautions),
     numbersForm({
-      type: typeId,
-      position: positionId,
+      about: { position: positionId, type: typeId },
+      usual: `/positions/${positionId}/#conditions`,
       fields: kindFieldsFor(catalogue, asked),
       figures,
     }),

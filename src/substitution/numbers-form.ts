@@ -1,5 +1,5 @@
 import { href } from '../components/links.ts';
-import type { Catalogue, PositionId, TypeId } from '../engine/index.ts';
+import type { Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf, sentence } from '../text/words.ts';
 import type { Field } from './field.ts';
@@ -31,35 +31,41 @@ const placeFields = ({ title, fields }: FieldSet): Markup =>
     h('fieldset', {}, h('legend', { class: 'hidden-text' }, title), fieldsMarkup(fields)),
   );
 
-const withoutScripts = (figures: `/${string}`): Markup =>
+/** What a page says for whose browser runs no scripts, with what that leaves out where it does. */
+const withoutScripts = (figures: `/${string}` | undefined): Markup =>
   h(
     'noscript',
     {},
     h(
       'p',
       { class: 'small quiet' },
-      'Shown for these usual numbers. With scripts allowed, the page reckons with yours. Without them it shows all findings of the first stand-in and what decides each of the others; ',
-      h('a', { href: href(figures) }, 'the figures as JSON'),
-      ' hold the rest.',
+      'Shown for these usual numbers. With scripts allowed, the page reckons with yours.',
+      figures !== undefined && [
+        ' Without them it shows all findings of the first stand-in and what decides each of the others; ',
+        h('a', { href: href(figures) }, 'the figures as JSON'),
+        ' hold the rest.',
+      ],
     ),
   );
 
 /** What a form of numbers is about. */
 export interface NumbersForm {
-  type: TypeId;
-  position: PositionId;
+  /** What its script is told: the old type and its position, or a device with its use and family. */
+  about: Readonly<Record<string, string>>;
   fields: readonly Field[];
+  /** Where the usual numbers are told of. */
+  usual: `/${string}`;
   /** What else is asked beside the voltages. */
   withVoltage?: Markup;
-  /** Where the same is told as JSON. */
-  figures: `/${string}`;
+  /** Where what the page leaves out is told as JSON; nothing where it leaves out nothing. */
+  figures?: `/${string}`;
 }
 
 /** The form of all numbers that a page rests on, which its script brings to life. */
 export const numbersForm = ({
-  type,
-  position,
+  about,
   fields,
+  usual,
   withVoltage,
   figures,
 }: NumbersForm): Markup => {
@@ -70,8 +76,7 @@ export const numbersForm = ({
     {
       id: 'numbers',
       class: 'numbers',
-      'data-position': position,
-      'data-type': type,
+      ...Object.fromEntries(Object.entries(about).map(([name, id]) => [`data-${name}`, id])),
       novalidate: true,
       ...typedAsIs,
     },
@@ -101,11 +106,7 @@ export const numbersForm = ({
     h(
       'p',
       { class: 'small quiet' },
-      h(
-        'a',
-        { href: href(`/positions/${position}/#conditions`) },
-        'Where the usual numbers come from',
-      ),
+      h('a', { href: href(usual) }, 'Where the usual numbers come from'),
       '. ',
       partNotes(fields)
         .map(({ label, note }) => `${label}: ${sentence(note)}`)

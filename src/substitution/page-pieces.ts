@@ -18,8 +18,13 @@ export interface Leads {
   scripted?: boolean;
 }
 
-/** Title, answer and what leads further down. */
-export const opening = (title: string, answer: string, leads: readonly Leads[]): Markup =>
+/** Title, answer and what leads further down, or elsewhere. */
+export const opening = (
+  title: string,
+  answer: string,
+  leads: readonly Leads[],
+  ...elsewhere: Markup[]
+): Markup =>
   h(
     'div',
     { class: 'opening' },
@@ -44,6 +49,7 @@ export const opening = (title: string, answer: string, leads: readonly Leads[]):
         ),
         ' ',
       ]),
+      ...elsewhere,
     ),
   );
 

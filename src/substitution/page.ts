@@ -84,8 +84,8 @@ export const substitutionPage = (
       emptyForm('evidence'),
     ),
     numbersForm({
-      type: typeId,
-      position: positionId,
+      about: { position: positionId, type: typeId },
+      usual: `/positions/${positionId}/#conditions`,
       fields: fieldsFor(catalogue, asked),
       withVoltage: guidelineChoice(catalogue, request.guideline),
       figures,

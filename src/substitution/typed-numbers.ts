@@ -18,6 +18,10 @@ export interface Rejected {
   message: string;
 }
 
+/** Only what is wrong with each number, by its key. */
+export const messagesOf = (rejected: Readonly<Record<string, Rejected>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(rejected).map(([key, { message }]) => [key, message]));
+
 /** What a text comes to, or a sentence that says what is wrong with it. */
 export type Read<T> = { value: T } | { message: string };
 

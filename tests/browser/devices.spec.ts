@@ -71,14 +71,40 @@ test('what cannot be used is refused in a sentence, and the usual number holds',
     ['supply', '9999', /from 1\sV to 60\sV/],
     ['hold-time', '-1', /from|zero|negative/],
     ['hold-capacitor', '<img src=x onerror=alert(1)>', /./],
-    ['hold-capacitor', '9'.repeat(300), /too long/],
+    ['hold-capacitor', '9'.repeat(300), /60 characters/],
   ] as const) {
     await input(page, key).fill(text);
     await expect(note(page, key)).toHaveText(says);
+    await expect(note(page, key)).toHaveText(/ Until then .+ counts\.$/);
     await expect(input(page, key)).toHaveAttribute('aria-invalid', 'true');
     await expect(first(page)).toHaveText(usual ?? '');
     await input(page, key).fill('');
   }
+});
+
+test('a number is written out as it was understood, and the usual ones come back', async ({
+  page,
+}) => {
+  await page.goto(HOLD);
+  const usual = await input(page, 'hold-time').inputValue();
+  await input(page, 'hold-time').fill('0.25 s');
+  await input(page, 'hold-time').blur();
+  await expect(input(page, 'hold-time')).toHaveValue(/^250\sms$/);
+  await input(page, 'supply').fill('');
+  await input(page, 'supply').blur();
+  await expect(input(page, 'supply')).toHaveValue(/^\d+\sV$/);
+  await page.getByRole('button', { name: 'Back to the usual numbers' }).click();
+  await expect(input(page, 'hold-time')).toHaveValue(usual);
+  await expect(note(page, 'hold-time')).toHaveText('usual');
+  await expect(page).toHaveURL(new RegExp(`${HOLD}$`));
+});
+
+test('a link with one’s own numbers is copied', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.goto(`${HOLD}?hold-time=10+s`);
+  await page.locator('#copy-link').click();
+  await expect(page.locator('#copied')).toHaveText('Copied.');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
 });
 
 test('a finding leads to its sum with its numbers, and the sum back to the use', async ({
