@@ -53,6 +53,7 @@ export const inWords = (reading: Reading): string => {
   return [
     reading.kind,
     capacitance && formatValue(capacitance.typ, 'F'),
+    reading.sections?.map((section) => formatValue(section.capacitance.typ, 'F')).join(' + '),
     reading.resistance && formatValue(reading.resistance.typ, 'ohm'),
     tolerance && printTolerance(tolerance),
     ratedVoltage && formatValue(ratedVoltage.typ, 'V'),

@@ -146,3 +146,8 @@ test('one type is taken for rows of several values, if it was made in all of the
 test('nothing is asked of a row that says nothing, nor of other kinds of part', () => {
   expect(ask({}, { kind: 'ic', designators: 'U1', marking: 'x' })).toEqual([]);
 });
+
+test('a can of several sections is offered with the value of each', () => {
+  const [first] = ask({ designators: 'C8', marking: '20/20/20 450' });
+  expect(first?.choices[0]?.label).toBe('capacitor, 20 µF + 20 µF + 20 µF, 450 V');
+});
