@@ -22,8 +22,8 @@ const inSpan = (form: { value_min: number; value_max: number }, value: number): 
 const hasCount = (form: ValueForm, digits: string): boolean =>
   digits.length >= form.figures_min && digits.length <= form.figures_max;
 
-/** A stroke and the last figures; `50/50 300V` has two sections before its volts. */
-const STROKE_AND_VOLTS = /^ ?\/ ?\d+(?!\d| +\d+ ?V)/u;
+/** A stroke and the last figures; `50/50 300V` and `20/20/20 450` have sections before their volts. */
+const STROKE_AND_VOLTS = /^ ?\/ ?\d+(?!\d| ?\/ ?\d| +\d{2,3}(?!\d))/u;
 
 /** Whether a stroke sets figures apart from others behind it, as in `10/63`; those of sections are joined. */
 const isBeforeStroke = ({ marking: { text } }: Scan, at: number, end: number): boolean =>

@@ -34,6 +34,9 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['KS 4700/63', {}, { c: 4.7 * n, volts: 63, types: ['ps-film-foil'], lost: none }],
   ['Elko 4700/35', {}, { c: 4700 * u, volts: 35, types: ['al-electrolytic-wet'], lost: none }],
   ['.02 MFD 600 W.V.D.C.', {}, { c: 20 * n, volts: 600, kind: 'dc', lost: none }],
+  // Sections, the last of which is no voltage.
+  ['20/20/20 450', {}, { sections: [20 * u, 20 * u, 20 * u], volts: 450, lost: none }],
+  ['50/50 300', {}, { sections: [50 * u, 50 * u], volts: 300, lost: none }],
   // By themselves, figures and the letter of kilohms or megohms are a resistor's.
   ['10k', {}, { r: 10e3, lost: none }],
   ['4.7k', {}, { r: 4.7e3, lost: none }],
