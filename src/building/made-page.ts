@@ -8,6 +8,7 @@ import { kindFigures, pairFigures } from '../substitution/figures.ts';
 import { kindPage } from '../substitution/kind-page.ts';
 import { substitutionPage } from '../substitution/page.ts';
 import { referenceStandIns } from '../substitution/reference.ts';
+import { answeredFirst } from '../substitution/strangeness.ts';
 import { figuresJson } from './figures-json.ts';
 
 /** The pages that the engine works for longest, each with the figures that stand beside it. */
@@ -32,7 +33,8 @@ const MAKERS = {
     };
   },
   kind: (catalogue: Catalogue, old: string, place: string): Drawn => {
-    const assessments = findKindStandIns(catalogue, { original: { type: old }, position: place });
+    const request = { original: { type: old }, position: place };
+    const assessments = answeredFirst(catalogue, old, findKindStandIns(catalogue, request));
     return {
       page: kindPage(catalogue, old, place, assessments),
       figures: kindFigures(old, place, assessments),

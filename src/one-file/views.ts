@@ -12,6 +12,7 @@ import { h, type Markup } from '../markup/node.ts';
 import type { SourceRow } from '../schemas/sources.ts';
 import { kindPage } from '../substitution/kind-page.ts';
 import { substitutionPage } from '../substitution/page.ts';
+import { answeredFirst } from '../substitution/strangeness.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, seenWords, sentence, sourceKindWords } from '../text/words.ts';
 
@@ -32,7 +33,8 @@ const pairView = (
   const pair = pairing(catalogue, type, position);
   if (pair.met) {
     const request = { original: { type: typeId }, position: positionId };
-    return substitutionPage(catalogue, typeId, positionId, findStandIns(catalogue, request));
+    const standIns = answeredFirst(catalogue, typeId, findStandIns(catalogue, request));
+    return substitutionPage(catalogue, typeId, positionId, standIns);
   }
   const title = `${capital(type.name)}: not met in ${midSentence(position.name)}`;
   return {
@@ -53,7 +55,8 @@ const kindView = (
     catalogue.kinds[type.kind]?.plural === plural && kindPairing(catalogue, type, position).met;
   if (!isMet) return undefined;
   const request = { original: { type: typeId }, position: positionId };
-  return kindPage(catalogue, typeId, positionId, findKindStandIns(catalogue, request));
+  const standIns = answeredFirst(catalogue, typeId, findKindStandIns(catalogue, request));
+  return kindPage(catalogue, typeId, positionId, standIns);
 };
 
 /** The page of a device in a use that it is met in. */

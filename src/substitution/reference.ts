@@ -8,11 +8,13 @@ import {
   type RankedStandIn,
   type TypeId,
 } from '../engine/index.ts';
-import { leaningFrom } from './strangeness.ts';
+import { answeredFirst, leaningFrom } from './strangeness.ts';
 
-/** Stand-ins for a type in a position at reference conditions. */
-export const referenceStandIns = (type: TypeId, position: PositionId): Assessment[] =>
-  findStandIns(loadCatalogue(), { original: { type }, position });
+/** Stand-ins for a type in a position at reference conditions, that which the answer names first. */
+export const referenceStandIns = (type: TypeId, position: PositionId): Assessment[] => {
+  const catalogue = loadCatalogue();
+  return answeredFirst(catalogue, type, findStandIns(catalogue, { original: { type }, position }));
+};
 
 /** The one that the answer of their page names first, without the work of explaining any. */
 export const firstStandIn = (type: TypeId, position: PositionId): RankedStandIn | undefined => {

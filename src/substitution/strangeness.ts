@@ -29,8 +29,7 @@ export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: 
 
 /**
  * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
- * and stocked types with leads of the old part's family before others of the same verdict. The list
- * below it keeps the ranking.
+ * and stocked types with leads of the old part's family before others of the same verdict.
  */
 export const strangeness = (
   catalogue: Catalogue,
@@ -50,3 +49,22 @@ export const leaningFrom = (catalogue: Catalogue, type: TypeId): Leaning => ({
   ofType: (other) => strangenessOfType(catalogue, type, other),
   ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
 });
+
+/**
+ * Stand-ins with that first which the answer names, the least strange of the best verdict, so that the
+ * list begins with what the page advises; the others keep their ranking.
+ */
+export const answeredFirst = <
+  One extends Pick<Assessment<AnyPart>, 'candidate' | 'verdict' | 'buy'>,
+>(
+  catalogue: Catalogue,
+  original: TypeId,
+  assessments: readonly One[],
+): One[] => {
+  const [answered] = assessments
+    .filter(({ verdict }) => verdict === assessments[0]?.verdict && verdict !== 'keep-out')
+    .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b));
+  return answered === undefined
+    ? [...assessments]
+    : [answered, ...assessments.filter((one) => one !== answered)];
+};

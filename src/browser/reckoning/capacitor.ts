@@ -14,6 +14,7 @@ import { havingFields, readHaving } from '../../substitution/having.ts';
 import { guidelineKey } from '../../substitution/keys.ts';
 import { partRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
+import { answeredFirst } from '../../substitution/strangeness.ts';
 import { showAnswer } from '../answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from '../comparing.ts';
 import { listenForDrawing, showDrawn } from '../drawn-parts.ts';
@@ -32,7 +33,7 @@ const readHad = (catalogue: Catalogue) => readHaving(catalogue, askedNow());
 
 /** What the page shows of all that was reckoned: findings of the first, the open, the compared. */
 const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
-  const assessments = findStandIns(catalogue, asked.request);
+  const assessments = answeredFirst(catalogue, type, findStandIns(catalogue, asked.request));
   const circumstances = circumstancesOf(catalogue, asked.request);
   const wanted = new Set([...openTypes(), ...comparedTypes()]);
   const { candidate } = readHad(catalogue);

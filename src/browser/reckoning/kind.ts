@@ -13,6 +13,7 @@ import { kindFieldsFor, readKindAddress, type KindAsked } from '../../substituti
 import { kindHavingFields, readKindHaving } from '../../substitution/kind-having.ts';
 import { kindPartRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
+import { answeredFirst } from '../../substitution/strangeness.ts';
 import { showAnswer } from '../answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from '../comparing.ts';
 import { showCautions } from '../due-cautions.ts';
@@ -34,7 +35,7 @@ export const showNumbers = (catalogue: Catalogue): void => {
 };
 
 const shownOf = (catalogue: Catalogue, { request }: KindAsked): Shown<KindPart> => {
-  const assessments = findKindStandIns(catalogue, request);
+  const assessments = answeredFirst(catalogue, type, findKindStandIns(catalogue, request));
   const circumstances = kindCircumstances(catalogue, request);
   const wanted = new Set([...openTypes(), ...comparedTypes()]);
   const { candidate } = readKindHaving(catalogue, circumstances.kind, askedNow());
