@@ -18,13 +18,18 @@ const LESS_COMMON = 0.5;
 /** What the market of a type counts against it. */
 const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
 
+/** Families that one takes for each other: film is wound as paper was, glass is used as mica is. */
+const KIN: Readonly<Record<string, string>> = { paper: 'film', glass: 'mica' };
+
+const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
+  const family = typeRowOf(catalogue, type)?.family;
+  return family === undefined ? undefined : (KIN[family] ?? family);
+};
+
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
 export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: TypeId): number => {
-  const row = typeRowOf(catalogue, type);
-  return (
-    (MARKET[row?.market ?? ''] ?? RARE) +
-    (row?.family === typeRowOf(catalogue, original)?.family ? 0 : OTHER_FAMILY)
-  );
+  const isKin = kinOf(catalogue, type) === kinOf(catalogue, original);
+  return (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) + (isKin ? 0 : OTHER_FAMILY);
 };
 
 /**

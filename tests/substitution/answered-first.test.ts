@@ -12,6 +12,8 @@ describe('the list begins with what the answer names, and keeps its ranking behi
     ['film-y2', 'mains-y', 'film-y2'],
     // Film with leads of the old part's family before a ceramic that does as well.
     ['pet-metallized', 'interstage-coupling', 'pp-metallized'],
+    // Film for paper, which was wound as film is, before a ceramic of its value.
+    ['paper-wax', 'interstage-coupling', 'pp-metallized'],
     // What everybody stocks before what some do, here mica.
     ['pet-metallized', 'vco-timing', 'ceramic-c0g'],
   ])('%s in %s', (original, position, first) => {
