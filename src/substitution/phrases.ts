@@ -48,10 +48,23 @@ export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {
 /** Margins beyond this are all the same to a reader. */
 export const AMPLE = 100;
 
+/** How far a figure is beyond a lower limit of nought, of which nothing is a multiple; none for others. */
+const beyondNought = ({ limit, standIn }: Pick<Finding, 'limit' | 'standIn'>): number | undefined =>
+  limit?.low === 0 && limit.high === undefined ? standIn?.min : undefined;
+
 /** How much a finding has to spare, in words. */
-export const printMargin = ({ margin, missing, unit }: Finding, habit?: Habit): string => {
+export const printMargin = (
+  finding: Pick<Finding, 'margin' | 'missing' | 'unit' | 'limit' | 'standIn'>,
+  habit?: Habit,
+): string => {
+  const { margin, missing, unit } = finding;
   if (missing.length > 0) return 'not known';
   if (unit === 'grade') return margin >= 1 ? 'met' : 'not met';
+  const beyond = beyondNought(finding);
+  if (beyond !== undefined) {
+    const amount = formatValue(Math.abs(beyond), unit as Unit, habit);
+    return beyond < 0 ? `${amount}, short` : amount;
+  }
   if (margin >= AMPLE) return 'over 100 ×';
   if (margin >= 0.9995) return `${formatValue(margin, 'ratio', habit)}`;
   return margin < 1 / AMPLE ? 'missed by far' : `${formatValue(margin, 'ratio', habit)}, short`;
