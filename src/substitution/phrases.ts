@@ -49,7 +49,10 @@ export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {
 export const AMPLE = 100;
 
 /** How far a figure is beyond a lower limit of nought, of which nothing is a multiple; none for others. */
-const beyondNought = ({ limit, standIn }: Pick<Finding, 'limit' | 'standIn'>): number | undefined =>
+const beyondNought = ({
+  limit,
+  standIn,
+}: Pick<Finding, 'limit' | 'standIn'>): number | undefined =>
   limit?.low === 0 && limit.high === undefined ? standIn?.min : undefined;
 
 /** How much a finding has to spare, in words. */
