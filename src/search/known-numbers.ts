@@ -106,3 +106,6 @@ export const knownNumber = (catalogue: Catalogue, text: string): KnownNumber | u
 /** Whether a number is that of a chip of the two families of logic that have lists of their own. */
 export const isLogic = ({ what }: Pick<KnownNumberRow, 'what'>): boolean =>
   /^a chip of the (?:4000|74) series/u.test(what);
+
+/** Whether a number is that of a valve. */
+export const isValve = ({ what }: Pick<KnownNumberRow, 'what'>): boolean => /\bvalve\b/u.test(what);
