@@ -1,4 +1,5 @@
 import {
+  exactly,
   formatValue,
   kindPairing,
   writeQuantity,
@@ -11,6 +12,7 @@ import {
 import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
 import { findNamesAmong } from '../search/names.ts';
 import { ratingMeasure, valueMeasure } from '../substitution/kind-address.ts';
+import { toleranceTold } from '../substitution/told-by-marking.ts';
 import {
   readRange,
   readToleranceText,
@@ -19,14 +21,11 @@ import {
   type Read,
 } from '../substitution/typed-numbers.ts';
 import type { Ask } from './ask.ts';
-import { toleranceOf } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
 
 /** Two values further apart than this, as a fraction, are not the same. */
 const SAME = 0.01;
-
-const only = (typ: number): Range => ({ min: typ, typ, max: typ });
 
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
 const told = (
@@ -36,7 +35,7 @@ const told = (
   const typ = unit === 'ohm' ? reading?.resistance?.typ : undefined;
   return reading === undefined || typ === undefined
     ? {}
-    : { value: only(typ), tolerance: toleranceOf(reading) };
+    : { value: exactly(typ), tolerance: toleranceTold(reading) };
 };
 
 /** Whether a text is a number in another unit, such as volts where watts are read. */

@@ -1,4 +1,5 @@
 import {
+  exactly,
   formatValue,
   pairing,
   parseQuantity,
@@ -52,14 +53,18 @@ const readingsOf = (
 };
 
 /** Readings that fill the line differently; what only a page about them tells apart counts once. */
-const differing = (readings: readonly Reading[], line: Line): Reading[] => {
-  const said = readings.map((one) => JSON.stringify(typedFrom(one, line)));
+const differing = (catalogue: Catalogue, readings: readonly Reading[], line: Line): Reading[] => {
+  const said = readings.map((one) => JSON.stringify(typedFrom(catalogue, one, line)));
   return readings.filter((_, index) => said.indexOf(said[index] ?? '') === index);
 };
 
 /** The reading that all come to, if it is more than possible. */
-const settledOf = (readings: readonly Reading[], line: Line): Reading | undefined =>
-  differing(readings, line).length === 1 && readings[0]?.sure !== 'possible'
+const settledOf = (
+  catalogue: Catalogue,
+  readings: readonly Reading[],
+  line: Line,
+): Reading | undefined =>
+  differing(catalogue, readings, line).length === 1 && readings[0]?.sure !== 'possible'
     ? readings[0]
     : undefined;
 
@@ -106,7 +111,7 @@ const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string 
 
 /** What was typed, and what a settled reading adds where nothing was. */
 const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined): PartOfLine => {
-  const told = reading?.kind === 'capacitor' ? toldBy(reading) : {};
+  const told = reading?.kind === 'capacitor' ? toldBy(catalogue, reading, line) : {};
   const kind = kindOf(catalogue, line, reading);
   // What stands for the type of a part of unknown kind does not make a capacitor of it.
   const typed = partAsTyped({ ...line, kind, type: kind === '' ? '' : line.type });
@@ -125,13 +130,14 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
 const hasValue = ({ capacitance, resistance, sections }: Reading): boolean =>
   (capacitance ?? resistance ?? sections) !== undefined;
 
-const askMarking = (line: Line, readings: readonly Reading[]): Ask[] => {
+const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading[]): Ask[] => {
   // Words such as “Capacitor, polyester” tell a kind that is said already, and no value.
   const isAnswered = line.value.trim() !== '' || (line.kind !== '' && !readings.some(hasValue));
-  if (isAnswered || readings.length === 0 || settledOf(readings, line) !== undefined) return [];
-  const several = differing(readings, line);
+  if (isAnswered || readings.length === 0 || settledOf(catalogue, readings, line) !== undefined)
+    return [];
+  const several = differing(catalogue, readings, line);
   const choices = several.slice(0, MOST_CHOICES).map((reading) => {
-    return { label: inWords(reading), set: typedFrom(reading, line) };
+    return { label: inWords(catalogue, reading, line), set: typedFrom(catalogue, reading, line) };
   });
   return [
     {
@@ -147,15 +153,15 @@ const askMarking = (line: Line, readings: readonly Reading[]): Ask[] => {
 
 const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
   const typed = part.capacitance?.typ;
-  const marked = reading === undefined ? undefined : toldBy(reading).capacitance;
+  const marked = reading?.capacitance?.typ;
   if (typed === undefined || marked === undefined) return [];
-  if (Math.abs(typed - marked.typ) <= SAME * Math.max(typed, marked.typ)) return [];
-  const [here, there] = [formatValue(typed, 'F'), formatValue(marked.typ, 'F')];
+  if (Math.abs(typed - marked) <= SAME * Math.max(typed, marked)) return [];
+  const [here, there] = [formatValue(typed, 'F'), formatValue(marked, 'F')];
   return [
     {
       about: 'value',
       question: `The list says ${here}, which is used; the marking reads as ${there}. Which is right?`,
-      choices: [{ label: there, set: { value: writeQuantity(marked, 'F') } }],
+      choices: [{ label: there, set: { value: writeQuantity(exactly(marked), 'F') } }],
     },
   ];
 };
@@ -283,20 +289,20 @@ export const understoodLine = (
   const told = typedKind === '' ? kindTold(catalogue, said) : undefined;
   const line = withMarkedValue(catalogue, { ...said, kind: told ?? typedKind });
   const readings = readingsOf(catalogue, line, readColourRow);
-  const settled = settledOf(readings, line);
+  const settled = settledOf(catalogue, readings, line);
   const other = understoodOther(catalogue, line, settled);
   const isKindSaid = line.kind !== '';
   if (other !== undefined)
     return {
       part: { ...other.part, isKindSaid },
-      asks: [...askMarking(line, readings), ...other.asks],
+      asks: [...askMarking(catalogue, line, readings), ...other.asks],
     };
   const typed = filled(catalogue, line, settled);
   const { part, asks: askBare } =
     typed.kind === 'capacitor'
       ? withoutBareValue(catalogue, { ...said, value: line.value }, typed)
       : { part: typed, asks: [] };
-  const asks = [...askMarking(line, readings), ...askBare, ...askValue(part, settled)];
+  const asks = [...askMarking(catalogue, line, readings), ...askBare, ...askValue(part, settled)];
   if (part.kind === 'capacitor')
     asks.push(
       ...askType(catalogue, said, part, settled ?? ofWordsAlone(readings)),

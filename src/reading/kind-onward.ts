@@ -1,18 +1,19 @@
 import { href } from '../components/links.ts';
-import { writeQuantity, type Catalogue, type Range, type Reading } from '../engine/index.ts';
+import { exactly, writeQuantity, type Catalogue, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { KindRow, KindTypeRow } from '../schemas/kinds.ts';
 import { kindPartKeys } from '../substitution/keys.ts';
+import { toleranceTold } from '../substitution/told-by-marking.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
 
-const point = (value: number): Range => ({ min: value, typ: value, max: value });
-
 /** The query that carries a reading to the pages about resistors and trimmers; nothing without a value. */
-export const kindQuery = ({ resistance, tolerance, power }: Reading): string => {
+export const kindQuery = (reading: Reading): string => {
+  const { resistance, power } = reading;
   if (resistance === undefined) return '';
   const query = new URLSearchParams();
-  query.set(kindPartKeys.value, writeQuantity(point(resistance.typ), 'ohm'));
-  if (tolerance?.unit === 'fraction') query.set(kindPartKeys.tolerance, writeTolerance(tolerance));
+  query.set(kindPartKeys.value, writeQuantity(exactly(resistance.typ), 'ohm'));
+  const tolerance = toleranceTold(reading);
+  if (tolerance !== undefined) query.set(kindPartKeys.tolerance, writeTolerance(tolerance));
   // Ratings are spoken of in watts, whatever their size.
   if (power !== undefined) query.set(kindPartKeys.rating, String(Number(power.typ.toPrecision(6))));
   return `?${query.toString()}`;

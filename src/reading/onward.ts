@@ -1,30 +1,32 @@
 import { href } from '../components/links.ts';
 import {
+  exactly,
   formatQuantity,
   formatValue,
   pairing,
   writeQuantity,
   type Catalogue,
   type PositionId,
-  type Range,
   type Reading,
   type TypeId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
 import { partKeys } from '../substitution/keys.ts';
+import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
 import { kindOnward } from './kind-onward.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 
-const point = (value: number): Range => ({ min: value, typ: value, max: value });
-
-/** The query that carries a reading to a substitution page. */
-export const readingQuery = ({ capacitance, tolerance, ratedVoltage }: Reading): string => {
+/** The query that carries a reading to the pages about what replaces a part of a type. */
+const readingQuery = (catalogue: Catalogue, reading: Reading, type: TypeId): string => {
+  const { capacitance } = reading;
+  const tolerance = toleranceTold(reading);
+  const ratedVoltage = ratingTold(catalogue, reading, [type]);
   const query = new URLSearchParams();
-  if (capacitance) query.set(partKeys.capacitance, writeQuantity(point(capacitance.typ), 'F'));
-  if (tolerance?.unit === 'fraction') query.set(partKeys.tolerance, writeTolerance(tolerance));
-  if (ratedVoltage) query.set(partKeys.ratedVoltage, writeQuantity(point(ratedVoltage.typ), 'V'));
+  if (capacitance) query.set(partKeys.capacitance, writeQuantity(exactly(capacitance.typ), 'F'));
+  if (tolerance) query.set(partKeys.tolerance, writeTolerance(tolerance));
+  if (ratedVoltage) query.set(partKeys.ratedVoltage, writeQuantity(exactly(ratedVoltage.typ), 'V'));
   const text = query.toString();
   return text === '' ? '' : `?${text}`;
 };
@@ -66,7 +68,7 @@ export const positionsFor = (
 const lookQuery = ({ capacitance }: Reading): string =>
   capacitance === undefined
     ? ''
-    : `?${new URLSearchParams({ capacitance: writeQuantity(point(capacitance.typ), 'F') }).toString()}`;
+    : `?${new URLSearchParams({ capacitance: writeQuantity(exactly(capacitance.typ), 'F') }).toString()}`;
 
 /** Types to choose from where the marking does not say what the part is, the commonest first. */
 const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
@@ -91,7 +93,11 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
         h(
           'li',
           {},
-          h('a', { href: href(`/replace/${type.id}/${readingQuery(reading)}`) }, type.short_name),
+          h(
+            'a',
+            { href: href(`/replace/${type.id}/${readingQuery(catalogue, reading, type.id)}`) },
+            type.short_name,
+          ),
         ),
       ),
     ),
@@ -105,7 +111,7 @@ const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined 
   const row = type === undefined ? undefined : catalogue.types[type];
   if (reading.capacitance === undefined) return undefined;
   if (row === undefined) return typeChoice(catalogue, reading);
-  const query = readingQuery(reading);
+  const query = readingQuery(catalogue, reading, row.id);
   const positions = positionsFor(catalogue, row.id, reading.capacitance.typ);
   return h(
     'div',
@@ -129,17 +135,6 @@ const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined 
   );
 };
 
-/** The sections of a can, each with what is marked for all; those alike once. */
-const differentSections = (reading: Reading): Reading[] => {
-  const byQuery = new Map(
-    (reading.sections ?? []).map((section): [string, Reading] => {
-      const one = { ...reading, ...section };
-      return [readingQuery(one), one];
-    }),
-  );
-  return [...byQuery.values()];
-};
-
 const sectionName = ({ capacitance, ratedVoltage }: Reading): string =>
   [
     capacitance === undefined ? '' : formatValue(capacitance.typ, 'F'),
@@ -147,6 +142,17 @@ const sectionName = ({ capacitance, ratedVoltage }: Reading): string =>
   ]
     .filter((text) => text !== '')
     .join(', ');
+
+/** The sections of a can, each with what is marked for all; those alike once. */
+const differentSections = (reading: Reading): Reading[] => {
+  const byName = new Map(
+    (reading.sections ?? []).map((section): [string, Reading] => {
+      const one = { ...reading, ...section };
+      return [sectionName(one), one];
+    }),
+  );
+  return [...byName.values()];
+};
 
 /**
  * Where a reading leads to: what stands in for the part, by where it sits or by what it is; of

@@ -81,7 +81,9 @@ describe('a line marked with colours', () => {
     const row = ['brown', 'black', 'orange', 'gold'];
     const answer = colourAnswer(colours, row);
     const said = answer === undefined ? '' : toHtml(answer);
-    for (const { readings } of readRow(row)) expect(said).toContain(readings[0].colours?.name);
+    const names = readRow(row).map(({ readings }) => readings[0].colours?.name ?? '');
+    expect(names.filter((name) => name !== '').length).toBeGreaterThan(0);
+    for (const name of names) expect(said).toContain(name);
   });
 });
 

@@ -89,6 +89,16 @@ describe('what is not sure is asked', () => {
     expect(asked(said, 'marking')).toBeUndefined();
   });
 
+  test.each([
+    [{}, 275],
+    [{ type: 'film-x2' }, 275],
+    [{ type: 'pet-metallized' }, 630],
+    [{ type: 'constructor' }, 630],
+  ])('of two voltages marked, the one that the type is rated in: %o', (said, volts) => {
+    const line = { kind: 'capacitor', marking: 'X2 0.1 275V~ 630V-', ...said };
+    expect(read(line).part.ratedVoltage?.typ).toBe(volts);
+  });
+
   test('a list and a marking that disagree', () => {
     const ask = asked({ kind: 'capacitor', marking: '104K', value: '10 nF' }, 'value');
     expect(ask?.question).toMatch(/10.nF, which is used; the marking reads as 100.nF/u);

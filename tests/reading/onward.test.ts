@@ -40,3 +40,19 @@ test.each([
   for (const type of made) expect(html).toContain(`/types/${type}/?${query}#positions`);
   for (const type of not) expect(html).not.toContain(`/types/${type}/`);
 });
+
+test.each([
+  ['4R7D NP0', 'ceramic-c0g', 'c=4.7p&amp;tol=10.6383'],
+  ['X2 0.1 275V~ 630V-', 'film-x2', 'c=100n&amp;v=275'],
+  ['0.1 X2 630VDC', 'film-x2', 'c=100n'],
+  ['MKP 0.1 630- 250~', 'pp-metallized', 'c=100n&amp;v=630'],
+])('%s leads on with the tolerance and the rating that its pages count in', (mark, type, query) => {
+  expect(linksOf(mark)).toContain(`/replace/${type}/in/`);
+  expect([...queriesOf(linksOf(mark))]).toEqual([query]);
+});
+
+test('of a mark that tells no type, each type takes the rating that it counts in', () => {
+  const html = linksOf('0.1uF 250VAC/630VDC');
+  expect(html).toContain('/replace/film-x2/?c=100n&amp;v=250"');
+  expect(html).toContain('/replace/pet-metallized/?c=100n&amp;v=630"');
+});

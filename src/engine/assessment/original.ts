@@ -2,6 +2,7 @@ import type { Catalogue } from '../catalogue.ts';
 import type { PositionRow } from '../../schemas/positions.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import { readTolerance } from '../candidates/generate.ts';
+import { voltageKindOf } from '../candidates/voltage-kind.ts';
 import { nearestVoltage } from '../values/index.ts';
 import type { OldPart, Original } from './parts.ts';
 
@@ -51,7 +52,7 @@ export const completeOriginal = (
     capacitance: original.capacitance?.typ ?? usualCapacitance(type, position),
     tolerance: original.tolerance ?? readTolerance(type.old_tolerance),
     ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, peak),
-    voltageKind: type.safety_classes.length > 0 ? 'ac' : 'dc',
+    voltageKind: voltageKindOf(type),
     age: original.age?.typ ?? usualAge(catalogue, type),
   };
 };

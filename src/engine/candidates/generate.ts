@@ -6,6 +6,7 @@ import { neededRating } from '../findings/voltage.ts';
 import { nearestMade, type ValuePolicy } from '../values/index.ts';
 import { madeValues } from './made-values.ts';
 import { offersOf } from './offers.ts';
+import { voltageKindOf } from './voltage-kind.ts';
 
 /** Values of a band that are tried: the nearest few that the position allows. */
 const VALUES_PER_BAND = 5;
@@ -188,7 +189,6 @@ export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part 
     capacitance: circumstances.original.capacitance,
     tolerance: readTolerance(row?.old_tolerance ?? '20'),
     ratedVoltage: row?.old_v_typical ?? circumstances.original.ratedVoltage,
-    // What is approved for a duty at the mains is rated in alternating volts.
-    voltageKind: (row?.safety_classes.length ?? 0) > 0 ? 'ac' : 'dc',
+    voltageKind: row === undefined ? 'dc' : voltageKindOf(row),
   };
 };

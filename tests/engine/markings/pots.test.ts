@@ -54,7 +54,9 @@ describe('a taper beside a resistance', () => {
   });
 
   test('where the letter differs by maker, half travel tells', () => {
-    for (const reading of readMarking(catalogue, 'B50K').filter(({ taper }) => taper)) {
+    const tapered = readMarking(catalogue, 'B50K').filter(({ taper }) => taper);
+    expect(tapered).toHaveLength(2);
+    for (const reading of tapered) {
       expect(reading.settleBy.some((text) => text.includes('half its travel'))).toBe(true);
       expect(reading.sure).not.toBe('sure');
     }
