@@ -26,10 +26,14 @@ const plain = (value: number): string => String(Number(value.toPrecision(4)));
 /** The same without a nought before its point, as old stamps have it. */
 const stamped = (value: number): string => plain(value).replace(/^0\./, '.');
 
-/** Two figures and the number of noughts behind them, in picofarads; plain below 10 pF. */
+/**
+ * Two figures, or three where two do not say the value, and the number of noughts behind them, in
+ * picofarads; plain below 10 pF.
+ */
 const figures = (farads: number): string => {
-  const picofarads = farads / 1e-12;
-  const noughts = Math.floor(Math.log10(picofarads * 1.001)) - 1;
+  const picofarads = Number((farads / 1e-12).toPrecision(3));
+  const count = Number(picofarads.toPrecision(2)) === picofarads ? 2 : 3;
+  const noughts = Math.floor(Math.log10(picofarads * 1.0001)) + 1 - count;
   return noughts < 0 ? plain(picofarads) : `${Math.round(picofarads / 10 ** noughts)}${noughts}`;
 };
 

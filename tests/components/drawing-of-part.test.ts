@@ -169,3 +169,19 @@ describe('what is printed', () => {
     expect(found.map((line) => line.replaceAll('\u00A0', ' '))).toEqual(expected);
   });
 });
+
+test.each([
+  [4.7e-12, '4.7'],
+  [10e-12, '100'],
+  [99e-12, '990'],
+  [4.7e-9, '472'],
+  [9.1e-9, '912'],
+  [0.1e-6, '104'],
+  [1e-6, '105'],
+  [1.18e-9, '1181'],
+  [9.97e-9, '9971'],
+])('%s F in figures is %s', (capacitance, text) => {
+  expect(printedOn(catalogue, ['{figures}'], { capacitance })).toEqual([text]);
+  const [reading] = readMarking(catalogue, text, { kind: 'capacitor' });
+  expect((reading?.capacitance?.typ ?? 0) / capacitance).toBeCloseTo(1, 6);
+});
