@@ -9,7 +9,7 @@ export interface Weight {
   css: number;
   /** Scripts that are fetched when the page is opened. */
   script: number;
-  /** Scripts that are fetched only when something of the page is used. */
+  /** Scripts that are fetched only once something of the page is used, or for a job that was kept. */
   later: number;
   /** Data that are fetched for the first reckoning. */
   data: number;
