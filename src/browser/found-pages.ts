@@ -50,7 +50,9 @@ const goOn = async (place: HTMLElement, text: string, isAsked: () => boolean): P
   wide = true;
   if (found === undefined || !isAsked()) return;
   show(place, found);
-  const none = toDom(h('p', { tabindex: -1 }, `No single ${OTHERS} hold these words.`));
+  const none = toDom(
+    h('p', { tabindex: -1 }, 'No page about a single pair, part, code or source has these words.'),
+  );
   if (found.further?.length === 0) place.append(none);
   (place.querySelectorAll('a')[found.hits.length] ?? (none as HTMLElement)).focus();
 };
@@ -59,7 +61,7 @@ const goOn = async (place: HTMLElement, text: string, isAsked: () => boolean): P
 const offerMore = (place: HTMLElement, text: string, isAsked: () => boolean): void => {
   const button = document.createElement('button');
   button.type = 'button';
-  button.textContent = `Search also single ${OTHERS}`;
+  button.textContent = `Search single ${OTHERS} too`;
   button.addEventListener('click', () => {
     goOn(place, text, isAsked).catch(() => {
       button.textContent = 'They could not be fetched; try again';

@@ -2,7 +2,7 @@ import { rangeBar, scaleThatShows } from '../components/range-bar.ts';
 import { verdictMark, verdictWords } from '../components/verdict-shape.ts';
 import { formatValue, type Assessment, type Habit, type Part, type Unit } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { capital, countOf } from '../text/words.ts';
+import { countOf } from '../text/words.ts';
 import { besideRows, type BesideRow } from './comparison.ts';
 import { figureText, findingAnchor } from './finding-table.ts';
 import type { PartRow } from './part-rows.ts';
@@ -20,15 +20,15 @@ export interface Beside<P extends AnyPart = Part> {
 export const besideSentence = (rows: readonly BesideRow[]): string => {
   const verdicts = rows.filter(({ apart }) => apart === 'verdict').length;
   const figures = rows.filter(({ apart }) => apart === 'figure').length;
-  const total = countOf(rows.length, 'demand');
-  if (verdicts + figures === 0) return `Alike in all ${total}.`;
-  const earned =
+  if (verdicts + figures === 0) return `Alike in all ${countOf(rows.length, 'demand')}.`;
+  const differ = (count: number): string => (count === 1 ? 'differs' : 'differ');
+  const [earned, more] =
     verdicts === 0
-      ? 'All verdicts are the same'
-      : `${capital(countOf(verdicts, 'verdict'))} of ${rows.length} ${verdicts === 1 ? 'differs' : 'differ'}`;
+      ? ['All verdicts are the same', '']
+      : [`${verdicts} of ${countOf(rows.length, 'verdict')} ${differ(verdicts)}`, 'more '];
   return figures === 0
     ? `${earned}.`
-    : `${earned}; ${figures} more ${figures === 1 ? 'figure differs' : 'figures differ'}.`;
+    : `${earned}; ${countOf(figures, `${more}figure`)} ${differ(figures)}.`;
 };
 
 const barOf = ({ a, b }: BesideRow, habit?: Habit): Markup | undefined => {

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { findStandIns, type Assessment } from '../../src/engine/index.ts';
-import { besideRows, readChosen, writeChosen } from '../../src/substitution/comparison.ts';
+import {
+  besideRows,
+  readChosen,
+  writeChosen,
+  type BesideRow,
+} from '../../src/substitution/comparison.ts';
 import { besideSentence } from '../../src/substitution/comparison-view.ts';
 
 const CHOICES = ['pp-film-foil', 'ceramic-x7r', 'have'];
@@ -72,11 +77,15 @@ describe('two parts side by side', () => {
     expect(besideSentence(same)).toBe(`Alike in all ${same.length} demands.`);
   });
 
-  test('are summed up in a sentence that counts', () => {
-    const verdicts = rows.filter(({ apart }) => apart === 'verdict').length;
-    const figures = rows.filter(({ apart }) => apart === 'figure').length;
-    const said = besideSentence(rows);
-    expect(said).toContain(`${verdicts} verdict`);
-    expect(said).toContain(`; ${figures} more figure`);
+  test.each([
+    ['verdict figure nothing', '1 of 3 verdicts differs; 1 more figure differs.'],
+    ['verdict verdict figure figure', '2 of 4 verdicts differ; 2 more figures differ.'],
+    ['verdict verdict', '2 of 2 verdicts differ.'],
+    ['figure nothing', 'All verdicts are the same; 1 figure differs.'],
+    ['nothing nothing', 'Alike in all 2 demands.'],
+  ])('are summed up in a sentence: %s', (kinds, said) => {
+    const [row] = rows;
+    const made = kinds.split(' ').map((apart) => ({ ...row, apart }) as BesideRow);
+    expect(besideSentence(made)).toBe(said);
   });
 });
