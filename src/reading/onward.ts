@@ -70,7 +70,7 @@ const lookQuery = ({ capacitance }: Reading): string =>
     ? ''
     : `?${new URLSearchParams({ capacitance: writeQuantity(exactly(capacitance.typ), 'F') }).toString()}`;
 
-/** Types to choose from where the marking does not say what the part is, the commonest first. */
+/** Types to choose from where the marking does not say what the part is, unknown ones first. */
 const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
   const value = reading.capacitance?.typ ?? 0;
   const possible = Object.values(catalogue.types)
