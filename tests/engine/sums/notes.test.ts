@@ -279,15 +279,18 @@ describe('where the factors of a ripple current are from', () => {
   ];
   test.each([
     ['both of tables', {}, [frequency, temperature]],
-    ['that of frequency typed', { k1: '1' }, [temperature]],
+    ['one of two of frequency typed', { k1: '1' }, [frequency, temperature]],
+    ['the other typed', { k2: '1.2' }, [frequency, temperature]],
+    ['those of frequency typed', { k1: '1', k2: '1.2' }, [temperature]],
+    ['one typed where the other is not needed', { k1: '1', i2: '0' }, [temperature]],
     ['that of temperature typed', { kt: '1' }, [frequency]],
-    ['both typed', { k1: '1', kt: '1' }, []],
+    ['all typed', { k1: '1', k2: '1.2', kt: '1' }, []],
   ] as [string, Texts, string[][]][])('%s', (_what, texts, sources) => {
     expect(sourcesOf(texts)).toEqual(sources);
   });
 
   test('warmer than the table goes nothing is allowed', () => {
-    const notes = notesOf('ripple-current', { t: '86 °C', k1: '1' });
+    const notes = notesOf('ripple-current', { t: '86 °C', k1: '1', k2: '1.2' });
     expect(notes.map(({ kind }) => kind)).toEqual(['limit']);
     expect(notes[0]?.text).toMatch(/Warmer than any table/);
   });

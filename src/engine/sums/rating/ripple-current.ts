@@ -51,6 +51,10 @@ const factorOf = (
   current: number,
 ): number | undefined => own ?? listed?.factor ?? (current === 0 ? 1 : undefined);
 
+/** Whether a factor that counts was left to the table. */
+const isFromTable = (own: number | undefined, current: number): boolean =>
+  own === undefined && current > 0;
+
 const sourceNotes = (sources: readonly string[], what: string): SumNote[] =>
   sources.map((source) => ({
     kind: 'remark',
@@ -175,7 +179,11 @@ export const rippleCurrents = withFacts(factsOf)({
       factorT,
     };
   },
-  notes: ({ type, c, v, f0, t0, t, k1, kt }, { share, whole, factorT }, facts) => [
+  notes: (
+    { type, c, v, f0, t0, t, i1, k1, i2, k2, i3, k3, kt },
+    { share, whole, factorT },
+    facts,
+  ) => [
     ...((share ?? 0) > 1
       ? [
           {
@@ -203,7 +211,7 @@ export const rippleCurrents = withFacts(factsOf)({
     ...((factorT ?? 0) > 1
       ? [{ kind: 'remark' as const, text: 'What the cool allows more costs life.' }]
       : []),
-    ...(k1 === undefined
+    ...(isFromTable(k1, i1) || isFromTable(k2, i2) || isFromTable(k3, i3)
       ? sourceNotes(byFrequency(facts, { type, c, v }, f0, f0)?.sources ?? [], 'frequency')
       : []),
     ...(kt === undefined
