@@ -4,6 +4,7 @@ import {
   alternating,
   decidingOf,
   isCapacitor,
+  isNoteAlone,
   kindName,
   standInWords,
   whyWords,
@@ -47,6 +48,7 @@ const leftToSay = (
 /** What is not understood of a line, or is missing. */
 const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   const { missing, rejected, state, doubled = [], line, part } = planned;
+  if (isNoteAlone(line)) return [tell('A note of the list, and no part.')];
   const ask = askOf(planned);
   const left = leftToSay(missing, ask);
   return [

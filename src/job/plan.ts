@@ -2,6 +2,7 @@ import { verdictOrder, type Advice, type Catalogue } from '../engine/index.ts';
 import type { Asked, Server } from './asked.ts';
 import { doubledDesignators } from './doubled.ts';
 import { foundOf } from './found-at.ts';
+import { isNoteAlone } from './is-blank.ts';
 import type { Choice, Job, Line } from './model.ts';
 import {
   atDesignators,
@@ -159,6 +160,14 @@ export function* planSteps(
     const part = atDesignators(alike, line.designators);
     const base = { line, part, missing: [], rejected: part.rejected, differsFromBest: false };
     const { type, position, slice, family } = part;
+    if (isNoteAlone(line))
+      return {
+        ...base,
+        state: 'other',
+        decision: 'leave',
+        decidedBy: 'nobody',
+        wantsReason: false,
+      };
     if (family === undefined && part.kind !== '')
       return { ...base, state: 'other', ...decide(line, undefined) };
     if (

@@ -1,3 +1,4 @@
+import { isNoteAlone } from './is-blank.ts';
 import type { PlannedLine } from './planned.ts';
 import { whyWords } from './stand-in.ts';
 
@@ -7,6 +8,7 @@ export const whyOf = ({ line, part, decidedBy, worked }: PlannedLine): string =>
   if (decidedBy === 'place' && worked?.misfit !== undefined) {
     return `such a part does not belong here: ${whyWords(worked.misfit, part.family)}`;
   }
+  if (isNoteAlone(line)) return 'a note of the list, and no part';
   const [reason] = worked?.judgement?.reasons ?? [];
   if (reason === undefined)
     return worked === undefined || worked.judgement !== undefined

@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { newPlanCache, planJob, planSteps } from '../../src/job/index.ts';
+import { newPlanCache, planJob, planSteps, recordOf, sheetOf } from '../../src/job/index.ts';
 import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
 import { partAsTyped } from '../../src/job/part-of-line.ts';
 
@@ -172,4 +172,19 @@ describe('the whole board', () => {
     expect(plan.workedOut).toBe(5);
     expect(understand).toHaveBeenCalledTimes(5);
   });
+});
+
+test('a line that has nothing but a note is no part: nothing is asked, tested or wanted of it', () => {
+  const job = jobOf(line('0', { note: 'Power supply board' }));
+  const plan = planJob(job, tools());
+  const [planned] = plan.lines;
+  expect(planned).toMatchObject({ state: 'other', decision: 'leave', missing: [] });
+  const common = catalogue;
+  expect(sheetOf(job, plan, { catalogueAt: () => catalogue, common }).steps).toEqual([]);
+  expect(recordOf(job, plan, common, () => catalogue).entries).toMatchObject([
+    { note: 'Power supply board', why: 'a note of the list, and no part' },
+  ]);
+  // A line that names a part besides is planned as before.
+  const named = only(jobOf(line('0', { note: 'Power supply board', designators: 'C1' })));
+  expect(named).toMatchObject({ state: 'open', decision: 'test' });
 });
