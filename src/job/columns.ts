@@ -41,13 +41,18 @@ const CONTENTS: readonly Contents[] = [
   ['quantity', (cell) => /^\d{1,4}$/u.test(cell.trim())],
 ];
 
+/** A value, or the number of a type: one column of a list holds both. */
+const isValueOrNumber = (cell: string): boolean =>
+  CONTENTS.some(([field, fits]) => field === 'value' && fits(cell)) ||
+  /^(?=.*\d)(?=.*[A-Z])[A-Z\d-]{4,}$/iu.test(cell.trim());
+
 /** Share of the cells that are not empty which must fit. */
 const ENOUGH = 0.7;
 
 /** The same, with the words that lists use for kinds of part. */
 const contentsWith = (kindWords: readonly KindWordRow[]): readonly Contents[] => {
   const words = new Set(kindWords.map(({ word }) => tidy(word)));
-  return [...CONTENTS, ['kind', (cell) => words.has(tidy(cell))]];
+  return [...CONTENTS, ['kind', (cell) => words.has(tidy(cell))], ['value', isValueOrNumber]];
 };
 
 const byContents = (
@@ -139,6 +144,6 @@ export const guessColumns = (
     return isNamed && held !== 'kind' ? undefined : claim(held);
   });
   // What stands in the only column, and is nothing else, is printed on parts: `TL072`, `104K`, `100n 63V`.
-  const isAlone = !hasHeader && width === 1 && fields[0] === undefined;
+  const isAlone = !hasHeader && width === 1 && byContents(cellsOf(0)) === undefined;
   return { hasHeader, fields: isAlone ? ['marking'] : fields };
 };

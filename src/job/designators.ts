@@ -11,14 +11,14 @@ export const LONGEST_RANGE = 1000;
 /** Most designators of one line. */
 const MOST = 20_000;
 
-const NAME = /^(?=.*\d)[A-Z][A-Z\d]*$/iu;
-const RANGE = /^([A-Z\d]*?[A-Z])?(\d+)-([A-Z\d]*?[A-Z])?(\d+)$/iu;
-const NUMBERED = /^([A-Z\d]*?[A-Z])(\d+)$/iu;
+const NAME = /^(?=.*\d)\p{L}[\p{L}\d]*$/u;
+const RANGE = /^([\p{L}\d]*?\p{L})?(\d+)-([\p{L}\d]*?\p{L})?(\d+)$/u;
+const NUMBERED = /^([\p{L}\d]*?\p{L})(\d+)$/u;
 
 /** Every way of writing a range becomes a hyphen, and letters join the number that follows them. */
 const tidy = (text: string): string =>
   text
-    .replaceAll(/\b([A-Z]+)\s+(?=\d)/giu, (whole, letters: string) =>
+    .replaceAll(/(?<![\p{L}\d])(\p{L}+)\s+(?=\d)/gu, (whole, letters: string) =>
       letters.toLowerCase() === 'to' ? whole : letters,
     )
     .replaceAll(/\s*(?:[-‐‑‒–—−…]|\.{2,3}|\bto\b)\s*/giu, '-');
@@ -113,8 +113,8 @@ export const shortenDesignators = (list: readonly string[]): string => {
  */
 const LETTERS: ReadonlySet<string> = new Set(
   (
-    'BR CN CON CP CR CT CV DA DD DS FB FS HY IC JP LED LP LS OK PL POT RL RLA RLY RP RT RV SK SP SW TC ' +
-    'TH TP TR VC VD VR VT XT XU ZD'
+    'BR CN CON CP CR CT CV DA DD DR DS FB FS GL HY IC JP LED LP LS OK PL POT RL RLA RLY RP RT RV RÖ SI ' +
+    'SK SP SW TC TH TP TR VC VD VR VT XT XU ZD'
   ).split(' '),
 );
 

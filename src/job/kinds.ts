@@ -58,7 +58,7 @@ export const isKnownKind = ({ job: { fittingOrder } }: Catalogue, kind: string):
   fittingOrder.some(({ kinds }) => kinds.includes(kind));
 
 const lettersOf = ([first = '']: readonly string[]): string =>
-  /^[A-Z]+/iu.exec(first)?.[0].toUpperCase() ?? '';
+  /^\p{L}+/u.exec(first)?.[0].toUpperCase() ?? '';
 
 /** The kind that the letters of designators usually stand for; nothing for letters that are not known. */
 export const usualKind = (

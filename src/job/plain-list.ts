@@ -1,8 +1,8 @@
-import { isRatherTypeNumber } from './designators.ts';
+import { expandDesignators, isRatherTypeNumber } from './designators.ts';
 import { LARGEST_FILE } from './file.ts';
 
 /** Designators of one letter or group of letters, as lists begin their lines with. */
-const FIRST = /^\s*([A-Z]{1,3})\d{1,4}[a-d]?(?!\w)/iu;
+const FIRST = /^\s*(\p{L}{1,3})\d{1,4}[a-d]?(?![\p{L}\d_])/iu;
 
 /** What may stand between designators and what is said of them. */
 const BETWEEN = /^(?:\s*[:=]\s*|\s+[-–—]\s+|\s+)(?=[^\s,])/u;
@@ -10,16 +10,28 @@ const BETWEEN = /^(?:\s*[:=]\s*|\s+[-–—]\s+|\s+)(?=[^\s,])/u;
 /** Signs that only tables have. */
 const TABLE = /[\t;|"]/u;
 
+/** Lines of lists are short; a longer one is not searched for what may stand anywhere in it. */
+const LONGEST_LINE = 500;
+
 /** Share of the lines which must begin with designators and say something of them. */
 const ENOUGH = 0.7;
 
+/** The designators of a line, and what it says of them. */
+interface Cut {
+  names: string;
+  rest: string;
+}
+
+/** Designators with commas where people put strokes. */
+const namesIn = (text: string): string => text.trim().replaceAll(/\s*\/\s*/gu, ', ');
+
 /** A line cut behind its designators; nothing for one that is no line of a list. */
-const cutLine = (line: string): { names: string; rest: string } | undefined => {
+const cutBefore = (line: string): Cut | undefined => {
   const [first, letters] = FIRST.exec(line) ?? [];
   if (first === undefined || letters === undefined || isRatherTypeNumber(first)) return undefined;
   // More of the same letters, or a range; a type number has letters of its own.
   const more = new RegExp(
-    `^(?:(?:\\s*,\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}|\\s*(?:[-–…]|\\.{2,3})\\s*)\\d{1,4}[a-d]?(?!\\w)`,
+    `^(?:(?:\\s*[,/]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}|\\s*(?:[-–…]|\\.{2,3})\\s*)\\d{1,4}[a-d]?(?!\\w)`,
     'iu',
   );
   let end = first.length;
@@ -27,8 +39,24 @@ const cutLine = (line: string): { names: string; rest: string } | undefined => {
     end += next[0].length;
   const between = BETWEEN.exec(line.slice(end))?.[0];
   if (between === undefined) return undefined;
-  return { names: line.slice(0, end).trim(), rest: line.slice(end + between.length).trim() };
+  return { names: namesIn(line.slice(0, end)), rest: line.slice(end + between.length).trim() };
 };
+
+/** What is printed on parts, then their designators, as in `100n: C1, C3` and `4k7  R1-R4`. */
+const NAMED_LAST =
+  /^(.*?\d.*?)(?:\s*[:=]\s*|\s+)(\p{L}{1,3}\d{1,4}[a-d]?(?:(?:\s*[,/–-]\s*|\s+)(?:\p{L}{1,3})?\d{1,4}[a-d]?)*)$/iu;
+
+const cutBehind = (line: string): Cut | undefined => {
+  if (line.length > LONGEST_LINE) return undefined;
+  const [, rest, names] = NAMED_LAST.exec(line.trim()) ?? [];
+  if (rest === undefined || names === undefined) return undefined;
+  const { list, faults } = expandDesignators(namesIn(names));
+  return faults.length > 0 || list.some(isRatherTypeNumber)
+    ? undefined
+    : { names: namesIn(names), rest };
+};
+
+const cutLine = (line: string): Cut | undefined => cutBefore(line) ?? cutBehind(line);
 
 /** A number of parts before what they are, as in `2x 100 µF` and `4 pcs 10k`. */
 const COUNTED = /^\s*(\d{1,3})\s*(?:[x×]|pcs\.?|off|stk\.?|stück)\s+(?=\S)/iu;
@@ -54,7 +82,7 @@ const NOTHING: Said = { Quantity: '', Designators: '', Marking: '', Note: '' };
 
 /** What is printed on a part, and what was read of it. */
 const partSaid = (text: string): Pick<Said, 'Marking' | 'Note'> => {
-  const [, read = ''] = READ_BEFORE.exec(text) ?? [];
+  const [, read = ''] = text.length > LONGEST_LINE ? [] : (READ_BEFORE.exec(text) ?? []);
   const marking = read === '' ? text : text.slice(0, text.length - read.length);
   return { Marking: marking.replace(/[\s,;]+$/u, ''), Note: read };
 };
@@ -76,14 +104,43 @@ const areMostly = (lines: readonly string[], isOf: (line: string) => boolean): b
   return found > 0 && found >= lines.length * ENOUGH && lines.some((line) => /\s\S*\d/u.test(line));
 };
 
+/** A sign or number before each line, as in `- C1 100n` and `2. C1 100n`. */
+const BULLET = /^\s*(?:[-*•–]|\d{1,3}[.)])\s+(?=\S)/u;
+
+/** A line without the sign or number before it, where designators stand behind that. */
+const withoutBullet = (line: string): string => {
+  const bare = line.replace(BULLET, '');
+  return cutBefore(bare) === undefined ? line : bare;
+};
+
+/** Where the next of several parts in one line begins, as in `C1=100n, C2=10u`. */
+const NEXT_PART = /[,;]\s*(?=\p{L}{1,3}\d{1,4}[a-d]?\s*=)/gu;
+
+/** The rows between which a table in Markdown has dashes. */
+const DASHES = /^[\s|:-]+$/u;
+
+/** A table with strokes at both ends of each row, as Markdown has them, by tabs; nothing for others. */
+const fromMarkdown = (lines: readonly string[]): string | undefined =>
+  lines.length > 1 && lines.every((line) => /^\s*\|.*\|\s*$/u.test(line))
+    ? lines
+        .filter((line) => !DASHES.test(line))
+        .map((line) => line.trim().slice(1, -1).split('|'))
+        .map((cells) => cells.map((cell) => cell.trim()).join('\t'))
+        .join('\n')
+    : undefined;
+
 /**
  * A list that people type, such as `C1 10 µF 25 V` or `2x 100 µF` in each line, as a table of numbers,
  * designators, what is printed on the parts, and notes; nothing for a text that is none. Lines that head
  * others become notes of their own.
  */
 export const tableOfList = (text: string): string | undefined => {
-  if (text.length > LARGEST_FILE || TABLE.test(text)) return undefined;
-  const lines = text.split(/\r?\n/u).filter((line) => line.trim() !== '');
+  if (text.length > LARGEST_FILE) return undefined;
+  const rows = text.split(/\r?\n/u).filter((line) => line.trim() !== '');
+  const table = fromMarkdown(rows);
+  if (table !== undefined) return table;
+  const lines = rows.flatMap((line) => line.split(NEXT_PART)).map(withoutBullet);
+  if (lines.some((line) => TABLE.test(line))) return undefined;
   const parts = lines.filter((line) => cutLine(line) !== undefined || !isHeading(line));
   const isOf = (line: string): boolean => cutLine(line) !== undefined;
   if (!areMostly(parts, isOf) && !areMostly(parts, isCounted)) return undefined;

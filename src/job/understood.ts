@@ -92,8 +92,10 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
 /** What a parts list calls the part that has a type number; nothing for what may as well be a value. */
 const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined => {
   const number = typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
-  if (number?.sure !== true) return undefined;
+  if (number === undefined || number.guessed) return undefined;
   const [device] = number.devices;
+  // Two letters before the figures are a type's, though a value may be read out of them as well.
+  if (!number.sure && !(device !== undefined && /^\p{L}{2}/u.test(mark.trim()))) return undefined;
   const [known] = number.known;
   return device === undefined
     ? kindInWords(catalogue, known?.what ?? '')

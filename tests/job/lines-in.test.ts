@@ -31,6 +31,15 @@ describe('columns', () => {
     });
   });
 
+  test('that hold values and type numbers are values', () => {
+    const list = 'C1\t100n\t63V\nR1\t4k7\t\nIC1\tTL072\t\nQ1\tBC109\t';
+    expect(guessColumns(rowsOf(list), words, kindWords).fields).toEqual([
+      'designators',
+      'value',
+      'volts',
+    ]);
+  });
+
   test.each(['C1\nC2\nC3', 'IC101\nIC102', 'C1-C4\nR1'])('that are designators: %j', (text) => {
     expect(guessColumns(rowsOf(text), words, kindWords).fields).toEqual(['designators']);
   });

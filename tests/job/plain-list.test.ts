@@ -55,6 +55,27 @@ describe('a list that people type', () => {
       text,
       ['Designators\tMarking\tNote', `RV1\t${row}`],
     ]),
+    // Designators may stand last, with strokes between them, or behind signs and numbers.
+    [
+      '100n: C1, C3, C5\n10u 25V: C2, C4\n4k7  R1-R4\nTL072: U1',
+      ['Designators\tMarking', 'C1, C3, C5\t100n', 'C2, C4\t10u 25V', 'R1-R4\t4k7', 'U1\tTL072'],
+    ],
+    ['R201/R202: 10k\nC1/C2 = 1n', ['Designators\tMarking', 'R201, R202\t10k', 'C1, C2\t1n']],
+    [
+      '- C1 100uF 25V\n* R1 10k\n2. C4 22n',
+      ['Designators\tMarking', 'C1\t100uF 25V', 'R1\t10k', 'C4\t22n'],
+    ],
+    [
+      'C1=100n, C2=10u/25V; R1 = 4k7',
+      ['Designators\tMarking', 'C1\t100n', 'C2\t10u/25V', 'R1\t4k7'],
+    ],
+    // Letters of other alphabets, and of more marks than the English one has.
+    ['Rö1 ECC83\nС2 100н', ['Designators\tMarking', 'Rö1\tECC83', 'С2\t100н']],
+    // A table as Markdown has it.
+    [
+      '| Ref | Value |\n|-----|:-----:|\n| C1 | 100n |\n| R1 | 4k7 |',
+      ['Ref\tValue', 'C1\t100n', 'R1\t4k7'],
+    ],
     // Numbers of parts stand before them, and are no sections of a can.
     ['2x 100uF 25V\n3 × 10uF 63V', ['Quantity\tMarking', '2\t100uF 25V', '3\t10uF 63V']],
     ['4 pcs 10k\n12 Stk. 100n', ['Quantity\tMarking', '4\t10k', '12\t100n']],
@@ -77,4 +98,13 @@ describe('a list that people type', () => {
   ])('is none: %j', (text) => {
     expect(tableOfList(text)).toBeUndefined();
   });
+});
+
+test('lines of any length are read in no time', () => {
+  const long = ['C1 '.repeat(200_000), `1${' '.repeat(400_000)}x`, `${'1 '.repeat(200_000)}C`];
+  for (const line of long) {
+    const from = performance.now();
+    tableOfList(`C1 10n\n${line}\nC2 10n`);
+    expect(performance.now() - from).toBeLessThan(2000);
+  }
 });

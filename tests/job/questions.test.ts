@@ -58,6 +58,7 @@ test.each([
   ['IC3', '7815', 'regulator'],
   ['D4', '1S1555', 'diode'],
   ['V1', 'ECC83', 'valve'],
+  ['T1', 'AC128', 'transistor'],
   ['V2', '12AX7', 'valve'],
   // Words beside a value name the kind; of words that belong together the longest name counts.
   ['RV1', '10k trimmer', 'trimmer'],
