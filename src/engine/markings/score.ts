@@ -99,12 +99,14 @@ const voltsBeside = (parse: Parse): number =>
 
 /**
  * What volts behind a stroke add to figures that are written so with them, as the 10 of `10/63` are on a
- * polar part. A tolerance is rather on a film or ceramic, which has its own figures.
+ * polar part. A tolerance is rather on a film or ceramic, which has its own figures; a body that is seen
+ * tells by itself which of them it has.
  */
-const strokeVolts = (parse: Parse): number => {
+const strokeVolts = ({ hints }: Lexicon, parse: Parse): number => {
   const { value, taken } = parse;
   const most = value?.meaning.strokeVoltsMax;
-  if (value === undefined || most === undefined || said(parse, 'tolerance').length > 0) return 0;
+  if (value === undefined || most === undefined) return 0;
+  if (hints.body !== undefined || said(parse, 'tolerance').length > 0) return 0;
   const content = taken.find(({ at }) => at >= value.end)?.meaning.content;
   return content?.says === 'voltage' && content.rated && content.volts.typ <= most
     ? weights.strokeVolts
@@ -210,7 +212,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   voltsBeside(parse) +
-  strokeVolts(parse) +
+  strokeVolts(lexicon, parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
   (isToleranceAboveValue(parse) ? weights.toleranceAboveValue : 0) +

@@ -27,10 +27,12 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['1000/25', {}, { c: 1000 * u, volts: 25, lost: none }],
   ['2200/40', {}, { c: 2200 * u, volts: 40, lost: none }],
   ['10000/63', {}, { c: 10_000 * u, volts: 63, lost: none }],
-  // Above them, with a tolerance or on what is named a film, they are plain picofarads.
+  // Above them, with a tolerance, or on what is seen or named to be a film, they are plain picofarads.
   ['1000/500', {}, { c: n, volts: 500, lost: none }],
   ['4700/400', {}, { c: 4.7 * n, volts: 400, lost: none }],
   ['1500/125 J', {}, { c: 1.5 * n, volts: 125, lost: none }],
+  ['20/6.3', { body: 'film' }, { c: 20 * p, volts: 6.3, lost: none }],
+  ['20/6.3', { body: 'tantalum' }, { c: 20 * u, volts: 6.3, lost: none }],
   ['KS 4700/63', {}, { c: 4.7 * n, volts: 63, types: ['ps-film-foil'], lost: none }],
   ['Elko 4700/35', {}, { c: 4700 * u, volts: 35, types: ['al-electrolytic-wet'], lost: none }],
   ['.02 MFD 600 W.V.D.C.', {}, { c: 20 * n, volts: 600, kind: 'dc', lost: none }],
