@@ -101,7 +101,7 @@ const isCounted = (line: string): boolean => COUNTED.test(line);
 /** Whether most lines that head nothing are of a form, and what they say tells a part from a title. */
 const areMostly = (lines: readonly string[], isOf: (line: string) => boolean): boolean => {
   const found = lines.filter(isOf).length;
-  return found > 0 && found >= lines.length * ENOUGH && lines.some((line) => /\s\S*\d/u.test(line));
+  return found > 0 && found >= lines.length * ENOUGH && lines.some((line) => /\d\D+\d/u.test(line));
 };
 
 /** A sign or number before each line, as in `- C1 100n` and `2. C1 100n`. */

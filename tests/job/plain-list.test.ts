@@ -65,10 +65,7 @@ describe('a list that people type', () => {
       '- C1 100uF 25V\n* R1 10k\n2. C4 22n',
       ['Designators\tMarking', 'C1\t100uF 25V', 'R1\t10k', 'C4\t22n'],
     ],
-    [
-      'C1=100n, C2=10u/25V; R1 = 4k7',
-      ['Designators\tMarking', 'C1\t100n', 'C2\t10u/25V', 'R1\t4k7'],
-    ],
+    ['C1=100n, C2=10u/25V; R1=4k7', ['Designators\tMarking', 'C1\t100n', 'C2\t10u/25V', 'R1\t4k7']],
     // Letters of other alphabets, and of more marks than the English one has.
     ['Rö1 ECC83\nС2 100н', ['Designators\tMarking', 'Rö1\tECC83', 'С2\t100н']],
     // A table as Markdown has it.
