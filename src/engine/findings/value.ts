@@ -1,3 +1,4 @@
+import type { Tolerance } from '../assessment/parts.ts';
 import { formatValue } from '../quantities/index.ts';
 import { exactly } from '../quantities/range.ts';
 import { plain, type FindingModel } from './model.ts';
@@ -10,6 +11,12 @@ export const value: FindingModel = {
     `${formatValue(ratio.typ, 'ratio')}`,
 };
 
+/** Both sides of a tolerance, for a working. */
+export const asBought = ({ minus, plus }: Tolerance): string =>
+  minus === plus
+    ? `±${formatValue(plus, 'fraction')} as bought`
+    : `+${formatValue(plus, 'fraction')} / −${formatValue(minus, 'fraction')} as bought`;
+
 /** How far the part as bought may be off its mark, the worse side. */
 export const tolerance: FindingModel = {
   measure: ({ tolerance: { minus, plus } }) => ({
@@ -17,8 +24,5 @@ export const tolerance: FindingModel = {
     value: exactly(Math.max(minus, plus)),
     properties: [],
   }),
-  working: ({ tolerance: { minus, plus } }) =>
-    minus === plus
-      ? `±${formatValue(plus, 'fraction')} as bought`
-      : `+${formatValue(plus, 'fraction')} / −${formatValue(minus, 'fraction')} as bought`,
+  working: ({ tolerance }) => asBought(tolerance),
 };

@@ -76,6 +76,16 @@ describe('a working', () => {
   });
 
   it.each([
+    [0.05, 0.05, '±5 % as bought'],
+    [0.05, 0.1, '+10 % / −5 % as bought'],
+  ])('of a tolerance of %f below and %f above: %s', (minus, plus, words) => {
+    const bought = { ...part, tolerance: { minus, plus } };
+    const worse = range(plus, plus, plus);
+    const said = kindModels['part-tolerance']?.working(bought, circumstances(), worse);
+    expect(said?.replaceAll('\u00a0', ' ')).toBe(words);
+  });
+
+  it.each([
     [0, 'the whole body or the wire takes the heat of a surge'],
     [0.5, 'takes moderate surges only: see the pulse curve of its sheet'],
     [1, 'the thin element burns open at a surge that a solid one takes'],

@@ -1,4 +1,5 @@
 import { plain, type Outcome } from '../../findings/model.ts';
+import { asBought } from '../../findings/value.ts';
 import { formatValue, type Unit } from '../../quantities/index.ts';
 import { exactly } from '../../quantities/range.ts';
 import { holds } from '../offered.ts';
@@ -29,7 +30,7 @@ export const partTolerance: KindModel = {
           value: exactly(Math.max(tolerance.minus, tolerance.plus)),
           properties: [],
         },
-  working: (_part, _circumstances, value) => `±${formatValue(value.typ, 'fraction')} as bought`,
+  working: ({ tolerance }) => (tolerance === undefined ? 'not known' : asBought(tolerance)),
 };
 
 /** Rating of the part over that of the old one. */
