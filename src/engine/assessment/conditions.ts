@@ -143,7 +143,8 @@ const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = [
   'impedance',
 ];
 
-const STRESSES = ['vdc', 'v-surge'];
+const STEADY = ['vdc', 'v-surge'];
+const ALTERNATING = ['vac'];
 
 /**
  * The old part completed and every condition of the position: the visitor's numbers where given,
@@ -156,11 +157,15 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
   const known = (row: ConditionRow): Range | undefined =>
     request.conditions?.[row.condition] ??
     (row.follows === '' ? plainDefault(catalogue, row) : undefined);
-  const peak = Math.max(
-    0,
-    ...rows.filter((row) => STRESSES.includes(row.condition)).map((row) => known(row)?.max ?? 0),
-  );
-  const original = completeOriginal(catalogue, request.original, position, peak);
+  const highest = (stresses: readonly ConditionId[]): number =>
+    Math.max(
+      0,
+      ...rows.filter((row) => stresses.includes(row.condition)).map((row) => known(row)?.max ?? 0),
+    );
+  const original = completeOriginal(catalogue, request.original, position, {
+    peak: highest(STEADY),
+    effective: highest(ALTERNATING),
+  });
   const pitch = rows.find(({ condition }) => condition === 'room');
   const room = (pitch && known(pitch))?.typ ?? 0;
   const resolve = (row: ConditionRow, conditions: Before['conditions']): ResolvedCondition => {

@@ -3,8 +3,9 @@ import type { PositionRow } from '../../schemas/positions.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import { readTolerance } from '../candidates/generate.ts';
 import { voltageKindOf } from '../candidates/voltage-kind.ts';
+import { effectiveOf } from '../equations/crest.ts';
 import { nearestVoltage } from '../values/index.ts';
-import type { OldPart, Original } from './parts.ts';
+import type { OldPart, Original, Part } from './parts.ts';
 
 /** A named row, or a clear error for a name that the catalogue does not have. */
 export const rowNamed = <Row>(
@@ -24,11 +25,39 @@ export const usualCapacitance = (type: TypeRow, position: PositionRow): number =
   return Math.min(Math.max(position.reference_c, low), Math.max(low, high));
 };
 
-/** The rating common for the type, or the next higher one that stands the working voltage. */
-const usualRating = (catalogue: Catalogue, type: TypeRow, peak: number): number => {
-  if (type.old_v_typical >= peak) return type.old_v_typical;
-  const preferred = catalogue.voltages.filter((row) => row.kind === 'dc').map((row) => row.volts);
-  return nearestVoltage(peak, preferred) ?? peak;
+/** What the circuit is known to put across the old part, V. */
+export interface KnownStress {
+  /** Highest steady voltage, in use or at switch-on. */
+  peak: number;
+  /** Alternating voltage, effective. */
+  effective: number;
+}
+
+/**
+ * What a rating of such a kind must be to bear a stress, V. What comes with alternating voltage at
+ * switch-on, a part that is rated for it is made to bear.
+ */
+const bearing = (
+  kind: Part['voltageKind'],
+  { peak, effective }: KnownStress,
+  { voltage_sense: sense }: PositionRow,
+): number => {
+  if (kind === 'dc') return peak;
+  return sense === 'ac' ? effective : Math.max(effective, effectiveOf(peak));
+};
+
+/** The rating common for the type, or the next higher one that bears what is known. */
+const usualRating = (
+  catalogue: Catalogue,
+  type: TypeRow,
+  stress: KnownStress,
+  position: PositionRow,
+): number => {
+  const kind = voltageKindOf(type);
+  const least = bearing(kind, stress, position);
+  if (type.old_v_typical >= least) return type.old_v_typical;
+  const preferred = catalogue.voltages.filter((row) => row.kind === kind).map((row) => row.volts);
+  return nearestVoltage(least, preferred) ?? least;
 };
 
 /** Age (s) of a part of the type as it is commonly met. */
@@ -37,21 +66,20 @@ export const usualAge = (catalogue: Catalogue, type: TypeRow): number =>
 
 /**
  * The old part with everything filled in that the visitor did not say.
- * @param peak highest voltage (V) that the circuit is known to put across it
  * @throws RangeError for a type that the catalogue does not have
  */
 export const completeOriginal = (
   catalogue: Catalogue,
   original: Original,
   position: PositionRow,
-  peak: number,
+  stress: KnownStress,
 ): OldPart => {
   const type = rowNamed(catalogue.types, original.type, 'type');
   return {
     type: type.id,
     capacitance: original.capacitance?.typ ?? usualCapacitance(type, position),
     tolerance: original.tolerance ?? readTolerance(type.old_tolerance),
-    ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, peak),
+    ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, stress, position),
     voltageKind: voltageKindOf(type),
     age: original.age?.typ ?? usualAge(catalogue, type),
   };

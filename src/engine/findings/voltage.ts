@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
-import { crestOf } from '../equations/crest.ts';
+import { crestOf, effectiveOf } from '../equations/crest.ts';
 import {
   allowedShare,
   DEFAULT_GUIDELINE,
@@ -25,23 +25,17 @@ export const peakVoltage = (circumstances: Circumstances): Range => {
   };
 };
 
-/**
- * Voltage (V) to hold against the rating of a part: the effective value for a part rated for AC,
- * the peak for one rated for DC.
- */
-export const ratingStress = (
-  part: Pick<Part, 'voltageKind'>,
-  circumstances: Circumstances,
-): Range =>
-  part.voltageKind === 'ac' ? conditionOr(circumstances, 'vac', 0) : peakVoltage(circumstances);
+/** Highest voltage (V) that a rating speaks of: the crest of one for AC. */
+const ratedPeak = ({ voltageKind, ratedVoltage }: Pick<Part, 'voltageKind' | 'ratedVoltage'>) =>
+  voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
 
-/** Highest voltage (V) that can stand across the part for a while: in use or at switch-on. */
-export const highestStress = (
-  part: Pick<Part, 'voltageKind'>,
-  circumstances: Circumstances,
-): Range => {
-  const use = ratingStress(part, circumstances);
-  if (part.voltageKind === 'ac') return use;
+/**
+ * Highest voltage (V) that can stand across the part for a while: in use or at switch-on. What comes
+ * with alternating voltage at switch-on, a part that is rated for it is made to bear.
+ */
+const highestStress = (part: Pick<Part, 'voltageKind'>, circumstances: Circumstances): Range => {
+  const use = peakVoltage(circumstances);
+  if (part.voltageKind === 'ac' && circumstances.position.voltage_sense === 'ac') return use;
   const start = conditionOr(circumstances, 'v-surge', 0);
   return {
     min: Math.max(use.min, start.min),
@@ -161,9 +155,10 @@ const allowedForPart = (
 type RatedPart = Pick<Part, 'type' | 'voltageKind'>;
 
 const findNeededRating = (part: RatedPart, circumstances: Circumstances): number => {
-  const { type } = part;
-  const highest = highestStress(part, circumstances).max;
-  const working = ratingStress(part, circumstances).max;
+  const { type, voltageKind } = part;
+  const byPeak = (peak: number): number => (voltageKind === 'ac' ? effectiveOf(peak) : peak);
+  const highest = byPeak(highestStress(part, circumstances).max);
+  const working = byPeak(peakVoltage(circumstances).max);
   let above = 0;
   for (const border of ratingBorders(circumstances.catalogue.derating, type)) {
     const upToBorder = { type, rated: border };
@@ -202,14 +197,15 @@ const stressModel = (
     const stress = stressOf(part, circumstances);
     const value =
       share > 0
-        ? scale(stress, 1 / (part.ratedVoltage * share))
+        ? scale(stress, 1 / (ratedPeak(part) * share))
         : exactly(stress.max > 0 ? Number.MAX_VALUE : 0);
     return { status: 'known', value, properties: [], sources, bases };
   },
   working: (part, circumstances, value) => {
     const { share, instead } = allowedForPart(part, circumstances, guidelineOf(circumstances));
     const stress = formatValue(stressOf(part, circumstances).typ, 'V');
-    const rated = formatValue(part.ratedVoltage, 'V');
+    const crest = part.voltageKind === 'ac' ? '√2 × ' : '';
+    const rated = crest + formatValue(part.ratedVoltage, 'V');
     if (share === 0) return `${stress} on a part that may not be used at this temperature`;
     const silent = instead === undefined ? '' : `; ${instead}`;
     return `${stress} / (${rated} × ${formatValue(share, 'grade')}) = ${formatValue(value.typ, 'fraction')}${silent}`;
@@ -220,4 +216,7 @@ const stressModel = (
 export const ratedVoltage: FindingModel = stressModel(highestStress, () => MAKERS);
 
 /** Working voltage against the chosen derating guideline. */
-export const voltageMargin: FindingModel = stressModel(ratingStress, ({ guideline }) => guideline);
+export const voltageMargin: FindingModel = stressModel(
+  (_part, circumstances) => peakVoltage(circumstances),
+  ({ guideline }) => guideline,
+);

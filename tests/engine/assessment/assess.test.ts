@@ -69,6 +69,21 @@ describe('a candidate', () => {
   });
 });
 
+/** Whether a demand on the rating lets 275 V AC stand where there is so much steady voltage. */
+test.each([
+  [370, 'fits'],
+  [400, 'keep-out'],
+  [3000, 'keep-out'],
+])('a part rated for 275 V AC at %d V of steady voltage: %s', (volts, verdict) => {
+  const coupling = {
+    original: { type: 'paper-wax', ratedVoltage: exactly(2 * volts) },
+    position: 'interstage-coupling',
+    conditions: given({ vdc: volts, vac: 0, 'v-surge': volts }),
+  };
+  const asked = assess(catalogue, coupling, { type: 'film-x2', ratedVoltage: 275 });
+  expect(findingOf(asked, 'rated-voltage').verdict).toBe(verdict);
+});
+
 describe('a property without data', () => {
   const withoutFigure = knowing(catalogue, 'pp-metallized', { 'dielectric-absorption': notKnown });
   const unknown = assess(withoutFigure, hold, { type: 'pp-metallized' });

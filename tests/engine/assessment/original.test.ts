@@ -4,6 +4,7 @@ import {
   rowNamed,
   usualCapacitance,
 } from '../../../src/engine/assessment/original.ts';
+import { resolveSituation } from '../../../src/engine/assessment/conditions.ts';
 import type { Original, Part } from '../../../src/engine/assessment/parts.ts';
 import type { TypeRow } from '../../../src/schemas/types.ts';
 import type { PositionRow } from '../../../src/schemas/positions.ts';
@@ -12,8 +13,11 @@ import { catalogue } from './setting.ts';
 
 const type = (id: string): TypeRow => rowNamed(catalogue.types, id, 'type');
 const position = (id: string): PositionRow => rowNamed(catalogue.positions, id, 'position');
-const completed = (original: Original, at = 'interstage-coupling', peak = 0): Part =>
-  completeOriginal(catalogue, original, position(at), peak);
+const completed = (
+  original: Original,
+  at = 'interstage-coupling',
+  { peak = 0, effective = 0 } = {},
+): Part => completeOriginal(catalogue, original, position(at), { peak, effective });
 
 describe('what is known of the old part', () => {
   test('is kept as it is, the typical value as the mark', () => {
@@ -76,12 +80,40 @@ describe('what is not known of the old part', () => {
   });
 
   test('takes a preferred rating that bears the voltage known to be there', () => {
-    const volts = completed({ type: 'al-electrolytic-wet' }, 'bulk-rail', 52).ratedVoltage;
+    const volts = completed({ type: 'al-electrolytic-wet' }, 'bulk-rail', {
+      peak: 52,
+    }).ratedVoltage;
     expect(volts).toBe(63);
   });
 
   test('takes the voltage itself where no preferred rating bears it', () => {
-    expect(completed({ type: 'al-electrolytic-wet' }, 'bulk-rail', 1e5).ratedVoltage).toBe(1e5);
+    const volts = completed({ type: 'al-electrolytic-wet' }, 'bulk-rail', { peak: 1e5 });
+    expect(volts.ratedVoltage).toBe(1e5);
+  });
+
+  test.each<[string, string, { peak: number; effective?: number }, number]>([
+    // At the mains the class bears what rides on it: 250 V for 230 V.
+    ['film-x2', 'mains-x', { peak: 360, effective: 230 }, 250],
+    ['film-y2', 'mains-y', { peak: 360, effective: 230 }, 250],
+    ['film-x2', 'mains-x', { peak: 360, effective: 260 }, 275],
+    // The crest of 250 V is 354 V, that of 275 V 389 V.
+    ['film-x2', 'interstage-coupling', { peak: 350 }, 250],
+    ['film-x2', 'interstage-coupling', { peak: 380 }, 275],
+  ])('of %s at %s takes a rating for AC that bears %o', (id, at, stress, volts) => {
+    expect(completed({ type: id }, at, stress).ratedVoltage).toBe(volts);
+  });
+
+  test('bears the alternating voltage that the position has', () => {
+    const at = (conditions = {}): number =>
+      resolveSituation(catalogue, {
+        original: { type: 'film-x2' },
+        position: 'mains-x',
+        conditions,
+      }).original.ratedVoltage;
+    // The mains of 230 V may be a tenth higher.
+    expect(at()).toBe(275);
+    expect(at({ vac: exactly(240) })).toBe(250);
+    expect(at({ vac: exactly(290) })).toBe(300);
   });
 
   test('is rated for AC where the type is approved for the mains', () => {

@@ -31,7 +31,9 @@ test.each(pairs)(
         if (servesBetter(next, best)) best = next;
         else givenUp += 1;
       }
-      expect(bestOf(start, rest, setting, servesBetter)).toEqual(best);
+      // Demands are tried in another order, so that sums may differ in their last digit.
+      const short = best.short.map((decades): unknown => expect.closeTo(decades, 9));
+      expect(bestOf(start, rest, setting, servesBetter)).toEqual({ ...best, short });
     }
     expect(givenUp).toBeGreaterThan(0);
   },

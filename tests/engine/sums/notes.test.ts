@@ -17,6 +17,8 @@ const kindsOf = (id: string, inputs: Texts): string =>
     .map(({ kind }) => kind.charAt(0))
     .join('');
 
+const approved = { type: 'film-x2', rating: '275 V' };
+
 type Case = [why: string, inputs: Texts, kinds: string];
 
 /** Each worked by hand, on either side of where a note begins; kinds by their first letters. */
@@ -121,6 +123,10 @@ const cases: Record<string, Case[]> = {
   'working-voltage': [
     ['24.8 V and a crest of 0.14 V, below 25 V', { dc: '24.8 V' }, 'r'],
     ['24.9 V and that crest', { dc: '24.9 V' }, 'cr'],
+    // The crest of 275 V is 388.9 V.
+    ['the mains on a part approved for it', { ...approved, dc: '0', ac: '230 V' }, 'r'],
+    ['388 V across such a part', { ...approved, dc: '388 V', ac: '0' }, 'r'],
+    ['390 V across it', { ...approved, dc: '390 V', ac: '0' }, 'cr'],
   ],
   'resistor-drift': [
     ['its whole power', { p: '0.25 W' }, 'l'],

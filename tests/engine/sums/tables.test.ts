@@ -110,7 +110,10 @@ describe('the allowed working voltage', () => {
     basis,
   });
   const made = {
-    types: { foil: { id: 'foil', name: 'Foil' }, tin: { id: 'tin', name: 'Tin' } },
+    types: {
+      foil: { id: 'foil', name: 'Foil', safety_classes: [] },
+      tin: { id: 'tin', name: 'Tin', safety_classes: [] },
+    },
     guidelines: {
       maker: { id: 'maker', name: 'Makers', kind: 'maker' },
       workshop: { id: 'workshop', name: 'Bench', kind: 'workshop' },
@@ -154,7 +157,7 @@ describe('the allowed working voltage', () => {
   });
 
   test('only types with a rule are asked about', () => {
-    expect((facts as { types: unknown }).types).toEqual([{ id: 'foil', name: 'Foil' }]);
+    expect((facts as { types: unknown }).types).toEqual([{ id: 'foil', name: 'Foil', kind: 'dc' }]);
   });
 
   test('without a rule of the workshop the makers’ holds, and without any there is no answer', () => {

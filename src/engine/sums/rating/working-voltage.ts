@@ -6,12 +6,14 @@ import {
   type DeratingRules,
   type Rated,
 } from '../../equations/derating.ts';
+import type { Part } from '../../assessment/parts.ts';
+import { voltageKindOf } from '../../candidates/voltage-kind.ts';
 import type { Basis } from '../../catalogue.ts';
 import { basisName } from '../basis-name.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
 interface Facts extends DeratingRules {
-  types: { id: string; name: string }[];
+  types: { id: string; name: string; kind: Part['voltageKind'] }[];
   guidelines: { id: string; name: string; kind: string }[];
 }
 
@@ -30,6 +32,10 @@ const strictest = (
     : { ...own, byCeiling: false };
 };
 
+/** Highest voltage (V) that a rating (V) of a type speaks of: the crest of one for AC. */
+const ratedPeak = ({ types }: Pick<Facts, 'types'>, type: string, rating: number): number =>
+  types.find(({ id }) => id === type)?.kind === 'ac' ? crestOf(rating) : rating;
+
 /** How much of a rated voltage may stand across a part, by several guidelines side by side. */
 export const workingVoltage = withFacts(
   ({ types, guidelines, derating, categoryVoltages }): Facts => {
@@ -37,7 +43,7 @@ export const workingVoltage = withFacts(
     return {
       types: Object.values(types)
         .filter(({ id }) => covered.has(id))
-        .map(({ id, name }) => ({ id, name })),
+        .map((row) => ({ id: row.id, name: row.name, kind: voltageKindOf(row) })),
       guidelines: Object.values(guidelines).map(({ id, name, kind }) => ({ id, name, kind })),
       rows: derating.map((row) => ({ ...row, locator: '', note: '' })),
       categories: categoryVoltages.map((row) => ({ ...row, locator: '', note: '' })),
@@ -61,6 +67,7 @@ export const workingVoltage = withFacts(
       usual: '25 V',
       lowest: 0.5,
       highest: 100_000,
+      hint: 'of a part approved for the mains that for AC',
     }),
     temp: quantity({
       label: 'Temperature of the part',
@@ -97,7 +104,7 @@ export const workingVoltage = withFacts(
   at: ({ type, rating, temp, dc, ac }, rules) => {
     const by = (guideline: string): number | undefined => {
       const found = strictest(rules, guideline, { type, rated: rating }, temp);
-      return found === undefined ? undefined : found.share * rating;
+      return found === undefined ? undefined : found.share * ratedPeak(rules, type, rating);
     };
     const ceiling = by(MAKERS);
     const allowed = by(DEFAULT_GUIDELINE) ?? ceiling;
@@ -109,7 +116,7 @@ export const workingVoltage = withFacts(
       share: allowed === undefined || allowed === 0 ? undefined : peak / allowed,
     };
   },
-  tables: ({ type, rating, temp, dc, ac }, { guidelines, ...rules }) => [
+  tables: ({ type, rating, temp, dc, ac }, { guidelines, types, ...rules }) => [
     {
       caption: 'Guideline by guideline',
       head: [
@@ -124,7 +131,7 @@ export const workingVoltage = withFacts(
         const found = strictest(rules, id, { type, rated: rating }, temp);
         if (found === undefined) return [name, kind, 'does not speak of it', '', '', ''];
         const peak = crestOf(ac, dc);
-        const volts = found.share * rating;
+        const volts = found.share * ratedPeak({ types }, type, rating);
         return [
           found.byCeiling ? `${name} (above the makers’ ceiling, which holds)` : name,
           kind,
