@@ -57,8 +57,8 @@ const WORDS = {
 } as const;
 
 /**
- * What may stand in, in a sentence or two: others before the number itself, since that is what one
- * asks for, and the likeliest mistake.
+ * What may stand in, in a sentence or two: the number itself first where nothing does better, else
+ * others before it, since that is what one asks for, and the likeliest mistake.
  */
 export const deviceAnswer = (
   old: { id: string; name: string },
@@ -81,6 +81,9 @@ export const deviceAnswer = (
       : `; check this first: ${reasonOf(deciding, habit)}`;
   if (others.length === 0)
     return `As ${place}, ${one} is best replaced with a new one${check}.${keep}`;
+  // Where nothing does better than the number itself, that comes first, as it does in the list.
+  if (best === 'fits' && assessments[0]?.device.id === old.id)
+    return `A new ${old.name} fits as ${place}; ${namesOf(others)} may stand in for it.${keep}`;
   const itself = firsts.length > others.length ? ` So may a new ${old.name}.` : '';
   return `${namesOf(others)} ${WORDS[best]} ${one} as ${place}${check}.${itself}${keep}`;
 };

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../src/engine/index.ts';
-import { reasonOf } from '../../src/device-view/answer.ts';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { deviceAnswer, reasonOf } from '../../src/device-view/answer.ts';
+import { deviceStandIns } from '../../src/engine/index.ts';
 
 const pins: Finding = {
   demand: 'amp-line-pins',
@@ -36,4 +38,18 @@ test.each([
   ['not known', pins, 'pins with another function, which is not known'],
 ])('a count of pins that is %s', (_what, finding, words) => {
   expect(reasonOf(finding)).toBe(words);
+});
+
+test.each([
+  // What comes first in the list comes first in the sentence: the number itself, or what is better.
+  ['tl072', 'amp-line', /^A new TL072 fits as audio line stage; .* may stand in for it\./u],
+  ['741', 'amp-line', /^TL071, .* may stand in for a 741 as audio line stage\./u],
+  ['7815', 'reg-rail', /^As regulator .*, a 7815 is best replaced with a new one\./u],
+])('the answer about a %s in %s', (old, place, words) => {
+  const catalogue = loadCatalogue();
+  const device = catalogue.devices.devices.find(({ id }) => id === old);
+  const use = catalogue.devices.uses.find(({ id }) => id === place);
+  if (device === undefined || use === undefined) throw new Error(`no ${old} or ${place}`);
+  const found = deviceStandIns(catalogue, device, use);
+  expect(deviceAnswer(device, use, found).replaceAll('\u{a0}', ' ')).toMatch(words);
 });
