@@ -133,8 +133,12 @@ export const typeNumberIn = (
   const what = found.find(isKnown) ?? found[0] ?? guessIn(catalogue, mark);
   if (what === undefined) return undefined;
   const [best] = readings;
-  // A reading that leaves letters over is poor beside a number that takes them all.
-  const poor = best === undefined || best.sure === 'possible' || best.notUnderstood.length > 0;
+  // A reading that leaves letters over, or takes some for others, is poor beside a number that has them all.
+  const poor =
+    best === undefined ||
+    best.sure === 'possible' ||
+    best.notUnderstood.length > 0 ||
+    best.evidence.some(({ assumed }) => assumed !== undefined);
   const telling =
     what.devices.length > 0 || (what.known.length > 0 && !VALUE_TOO.test(plain(mark)));
   return { ...what, sure: telling && poor && !what.guessed };

@@ -20,6 +20,8 @@ describe('a mark that is the type number of a device, with letters of makers', (
     ['RC4558P', '4558'],
     ['uPC4558C', '4558'],
     ['4016B', '4016b'],
+    // A value that takes a letter for a figure is poor beside a number that takes it as it stands.
+    ['AC128', 'ac128'],
     ['CD4066BE', '4066b'],
     ['TC4066BP', '4066b'],
     ['7805', '7805'],
