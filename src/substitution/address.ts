@@ -12,6 +12,7 @@ import { readCapacitance } from './bare-capacitance.ts';
 import { conditionFields, readConditions } from './condition-fields.ts';
 import { fieldWith, saidOr, type Field } from './field.ts';
 import { guidelineKey, partKeys } from './keys.ts';
+import { ratingLabel } from './phrases.ts';
 import {
   PART_LIMITS,
   printTolerance,
@@ -92,7 +93,7 @@ export const fieldsFor = (
     field({
       key: partKeys.ratedVoltage,
       group: 'part',
-      label: 'Rated voltage',
+      label: ratingLabel(original.voltageKind),
       unit: 'V',
       text: formatValue(original.ratedVoltage, 'V', habit),
       from: saidOr(request.original.ratedVoltage),

@@ -8,6 +8,7 @@ import {
   type Having,
   type HavingField,
 } from './having-fields.ts';
+import { ratingLabel } from './phrases.ts';
 import {
   PART_LIMITS,
   printTolerance,
@@ -61,7 +62,7 @@ export const havingFields = (
     },
     {
       key: havingKeys.ratedVoltage,
-      label: part?.voltageKind === 'ac' ? 'Rated voltage, AC' : 'Rated voltage',
+      label: ratingLabel(part?.voltageKind),
       taken: part === undefined ? '' : formatValue(part.ratedVoltage, 'V', habit),
     },
   ]);

@@ -110,6 +110,10 @@ const tolerancePhrase = ({ minus, plus }: Tolerance, habit?: Habit): string => {
   return minus === plus ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
 };
 
+/** What the rating of a capacitor is called: of one for AC with that, since its mark may say DC too. */
+export const ratingLabel = (kind: Part['voltageKind'] | undefined): string =>
+  kind === 'ac' ? 'Rated voltage, AC' : 'Rated voltage';
+
 /** A rating as it is ordered: parts of a watt in watts. */
 export const ratingPhrase = (rating: number, unit: Unit, habit?: Habit): string =>
   unit === 'W'

@@ -21,6 +21,14 @@ describe('the numbers of a substitution page', () => {
     expect(new Set(sets.map(({ title }) => title)).size).toBe(sets.length);
   });
 
+  test.each([
+    ['film-x2', 'mains-x', 'Rated voltage, AC'],
+    ['paper-wax', 'mains-x', 'Rated voltage'],
+  ])('say in which volts a %s is rated at %s', (type, position, label) => {
+    const asked = readAddress(catalogue, type, position, new URLSearchParams());
+    expect(fieldsFor(catalogue, asked).find(({ key }) => key === 'v')?.label).toBe(label);
+  });
+
   test('are written with a unit, nothing at all included', () => {
     for (const position of Object.keys(catalogue.positions)) {
       for (const { key, text, unit } of fieldsOf(position)) {
