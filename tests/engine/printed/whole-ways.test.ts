@@ -109,6 +109,8 @@ describe('where a way is met', () => {
     [{ capacitance: 1.3e-12 }, '1П3', true],
     // Nor has a letter that says the unit itself any doubt left.
     [{ capacitance: 4.7e-9, tolerance: atLeast }, '4n7P', true],
+    // Only Soviet parts write m for micro, and their letter that looks like a P is one per cent.
+    [{ capacitance: 4.7e-6, tolerance: atLeast }, '4m7P', false],
   ])('%j, as %s: %s', (part, text, printed) => {
     expect(wayOf(part, text) !== undefined).toBe(printed);
   });
