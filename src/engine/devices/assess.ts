@@ -88,8 +88,10 @@ const prepare = (circumstances: DeviceCircumstances): Prepared[] => {
 };
 
 const judge = (one: Prepared, device: DeviceRow, circumstances: DeviceCircumstances): Judged => {
-  const { demand, row, model, limit } = one;
-  const outcome = model.measure(device, circumstances);
+  const { demand, row, model, before, limit } = one;
+  // Nobody can tell whether a part keeps to what the old one gives, where that is not known.
+  const isOpen = demand.limit_of === 'old' && before.status === 'unknown';
+  const outcome = isOpen ? before : model.measure(device, circumstances);
   if (outcome.status === 'unknown') {
     // What nobody knows of the mild demands is no reason for a condition.
     const verdict = demand.weight === 'mild' ? 'fits' : 'fits-if';

@@ -92,10 +92,10 @@ describe('a demand of a use', () => {
       'keep-out',
     ],
     [
-      'asks nothing where the old part is not known',
+      'is a condition where what the old part gives is not known',
       ['amplifies', { limit: 0.8, limit_of: 'old' }],
       [gain('tried', { typ: 70 })],
-      'fits',
+      'fits-if',
     ],
     [
       'may be a window, and is missed below',
