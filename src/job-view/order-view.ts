@@ -1,4 +1,4 @@
-import type { Order } from '../job/index.ts';
+import { lineName, type Order } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
@@ -39,7 +39,7 @@ export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
           'ul',
           {},
           unsettled.map(({ planned, reason }) =>
-            h('li', {}, `${planned.line.designators || 'No designator'}: ${sentence(reason)}`),
+            h('li', {}, `${lineName(planned.line)}: ${sentence(reason)}`),
           ),
         ),
       ]),

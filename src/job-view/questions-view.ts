@@ -44,21 +44,19 @@ const rowsMarkup = (lines: Question['lines']): Element =>
       { class: 'job-bar' },
       lines
         .slice(0, MOST_ROWS)
-        .map(({ id, designators }) =>
+        .map(({ id, name }) =>
           h(
             'label',
             { class: 'tick' },
             h('input', { type: 'checkbox', value: id, checked: true, 'data-for': true }),
-            ` ${designators || 'No designator'}`,
+            ` ${name}`,
           ),
         ),
     ),
   );
 
 const rowNames = (lines: Question['lines']): string => {
-  const names = lines
-    .slice(0, MOST_NAMES)
-    .map(({ designators }) => designators.slice(0, LONGEST_NAME) || 'No designator');
+  const names = lines.slice(0, MOST_NAMES).map(({ name }) => name.slice(0, LONGEST_NAME));
   const more = lines.length - names.length;
   return names.join(', ') + (more > 0 ? ` and ${countOf(more, 'row')} more` : '');
 };

@@ -1,4 +1,4 @@
-import { isDevice, readInWords, whyOf, type SheetStep } from '../job/index.ts';
+import { isDevice, lineName, readInWords, whyOf, type SheetStep } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, listed, sentence } from '../text/words.ts';
@@ -108,7 +108,7 @@ const stepRows = (step: SheetStep, drawings: ReadonlyMap<string, number>): Eleme
   const { designator, old, fitted, isDone, cautions, planned } = step;
   const first = cautions.filter(({ isFirst }) => isFirst);
   const cells = [
-    h('strong', {}, designator || 'No designator'),
+    h('strong', {}, designator || lineName(planned.line)),
     old || 'nothing is said of it',
     doWords(step),
     mindWords(step, drawings),

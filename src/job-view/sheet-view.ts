@@ -1,5 +1,6 @@
 import {
   isDevice,
+  lineName,
   whyOf,
   type PlacedCaution,
   type Sheet,
@@ -24,8 +25,8 @@ const MARKS: Readonly<Record<string, string>> = {
 };
 
 /** What to do, in short, for headings and lists. */
-export const stepTitle = ({ designator, action }: SheetStep): string =>
-  `${designator || 'No designator'}: ${action === 'leave' ? 'leave alone' : action}`;
+export const stepTitle = ({ designator, action, planned }: SheetStep): string =>
+  `${designator || lineName(planned.line)}: ${action === 'leave' ? 'leave alone' : action}`;
 
 const whatMarkup = ({ action, old, fit, planned }: SheetStep): Element =>
   h(

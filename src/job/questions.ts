@@ -1,12 +1,13 @@
 import type { Catalogue } from '../engine/index.ts';
 import type { Ask, AskChoice } from './ask.ts';
 import { askKind, isKnownKind, usualKind } from './kinds.ts';
+import { lineName } from './line-name.ts';
 import type { PlannedLine } from './planned.ts';
 
 /** One question, with every line that it is asked of. */
 export interface Question extends Ask {
   key: string;
-  lines: readonly { id: string; designators: string }[];
+  lines: readonly { id: string; name: string }[];
 }
 
 /**
@@ -64,14 +65,13 @@ export const questionsOf = (
   catalogue: Catalogue,
   lines: readonly PlannedLine[],
 ): readonly Question[] => {
-  const asked = new Map<string, { ask: Ask; lines: { id: string; designators: string }[] }>();
+  const asked = new Map<string, { ask: Ask; lines: { id: string; name: string }[] }>();
   for (const planned of lines) {
     const ask = firstAsk(catalogue, planned);
     if (ask === undefined) continue;
     const key = keyOf(ask);
-    const { id, designators } = planned.line;
     const alike = asked.get(key) ?? { ask, lines: [] };
-    alike.lines.push({ id, designators });
+    alike.lines.push({ id: planned.line.id, name: lineName(planned.line) });
     asked.set(key, { ask: shared(alike.ask, ask), lines: alike.lines });
   }
   return [...asked].map(([key, { ask, lines: of }]) => ({ ...ask, key, lines: of }));

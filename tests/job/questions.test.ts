@@ -154,3 +154,8 @@ test('a can of several sections is offered with the value of each', () => {
     'capacitor, 20\u{a0}µF + 20\u{a0}µF + 20\u{a0}µF, 450\u{a0}V',
   );
 });
+
+test('a row without designators is called by what is printed on its part', () => {
+  const [first] = ask({ marking: 'TL072' });
+  expect(first?.lines).toEqual([{ id: '0', name: 'TL072' }]);
+});
