@@ -27,7 +27,7 @@ const STROKE_AND_VOLTS = /^ ?\/ ?\d+(?!\d| ?\/ ?\d| +\d{2,3}(?!\d))/u;
 
 /** Whether a stroke sets figures apart from others behind it, as in `10/63`; those of sections are joined. */
 const isBeforeStroke = ({ marking: { text } }: Scan, at: number, end: number): boolean =>
-  STROKE_AND_VOLTS.test(text.slice(end)) && !/[+/-] ?$/u.test(text.slice(0, at));
+  STROKE_AND_VOLTS.test(text.slice(end)) && !/[+/x×*-] ?$/iu.test(text.slice(0, at));
 
 /** The meanings of figures whose last one counts the noughts. */
 const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {

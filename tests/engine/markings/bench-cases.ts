@@ -38,6 +38,7 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['.02 MFD 600 W.V.D.C.', {}, { c: 20 * n, volts: 600, kind: 'dc', lost: none }],
   // Sections, the last of which is no voltage.
   ['20/20/20 450', {}, { sections: [20 * u, 20 * u, 20 * u], volts: 450, lost: none }],
+  ['2x50/350', {}, { sections: [50 * u, 50 * u], volts: 350, lost: none }],
   ['50/50 300', {}, { sections: [50 * u, 50 * u], volts: 300, lost: none }],
   // By themselves, figures and the letter of kilohms or megohms are a resistor's.
   ['10k', {}, { r: 10e3, lost: none }],
