@@ -122,6 +122,26 @@ export interface Answered {
 
 const nothing = (): Markup[] => [];
 
+interface Called {
+  name: string;
+  also_called: readonly string[];
+}
+
+/** Whether a text is what one of the rows is called, or how that begins. */
+const calls = (rows: Readonly<Record<string, Called>>, text: string): boolean =>
+  Object.values(rows).some(({ name, also_called: others }) =>
+    [name, ...others].some((one) => `${one.toLowerCase()} `.startsWith(`${text.toLowerCase()} `)),
+  );
+
+/** Whether a text names what resistors, trimmers and pots are or where they sit, and no capacitor's. */
+const isOfKind = (
+  { types, positions, kindTypes, kindPositions }: Catalogue,
+  text: string,
+): boolean =>
+  (calls(kindTypes, text) || calls(kindPositions, text)) &&
+  !calls(types, text) &&
+  !calls(positions, text);
+
 /** The same in two turns, the first of them soon known. Never throws. */
 export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
@@ -143,10 +163,10 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
   const isValue = isValueFirst(number, readings[0]);
   const rest = (): Markup[] => {
     const codes = codeLinks(catalogue, mark, readings);
+    const parts = [nameParts(catalogue, trimmed), kindParts(catalogue, trimmed, readings)] as const;
     return [
       ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
-      ...nameParts(catalogue, trimmed),
-      ...kindParts(catalogue, trimmed, readings),
+      ...(isOfKind(catalogue, trimmed) ? parts.toReversed() : parts).flat(),
     ];
   };
   return {

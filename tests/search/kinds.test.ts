@@ -36,3 +36,22 @@ test.each([
   const html = answerMarkup(slice, text).map(toHtml).join('');
   expect(html).toContain(`href="${address}"`);
 });
+
+describe('what is called so comes before what only has its words in part', () => {
+  const firstOf = (text: string): string => {
+    const html = answerMarkup(slice, text).map(toHtml).join('');
+    return html.slice(0, html.indexOf('</section>'));
+  };
+
+  test.each([
+    ['grid leak', '/positions/grid-leak/'],
+    ['Grid stopper', '/positions/grid-stopper/'],
+    ['volume control', '/positions/volume-control/'],
+  ])('%s, of resistors or pots', (text, path) => {
+    expect(firstOf(text)).toContain(path);
+  });
+
+  test.each(['wax paper', 'reservoir', 'polystyrene'])('%s, of capacitors', (text) => {
+    expect(firstOf(text)).not.toContain('Resistors, trimmers and pots');
+  });
+});
