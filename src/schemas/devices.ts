@@ -184,6 +184,9 @@ export const knownNumberRow = z.strictObject({
       'as printed, without a maker\u2019s letters and a package\u2019s; * stands for the letters of a family, # for a voltage such as 5V1, $ for one that has a point or a V in it, % for a whole number, @ for two figures such as 04',
     ),
   also: list.describe('other numbers that mean the same, written alike'),
+  list: z
+    .enum(['logic', 'valves', 'zeners', 'others'])
+    .describe('list that it stands in, among the numbers without a page'),
   what: text.describe(
     'what it is, in a sentence; #, $, % and @ are filled with what they stand for in the number',
   ),

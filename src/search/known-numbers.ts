@@ -102,10 +102,3 @@ export const knownNumber = (catalogue: Catalogue, text: string): KnownNumber | u
   }
   return undefined;
 };
-
-/** Whether a number is that of a chip of the two families of logic that have lists of their own. */
-export const isLogic = ({ what }: Pick<KnownNumberRow, 'what'>): boolean =>
-  /^a chip of the (?:4000|74) series/u.test(what);
-
-/** Whether a number is that of a valve. */
-export const isValve = ({ what }: Pick<KnownNumberRow, 'what'>): boolean => /\bvalve\b/u.test(what);

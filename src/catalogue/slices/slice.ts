@@ -172,7 +172,9 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     affixes: catalogue.devices.affixes.map((row) => dropped(row, PROVENANCE)),
     besideWords: catalogue.devices.besideWords.map((row) => dropped(row, PROVENANCE)),
     numberSystems: catalogue.devices.numberSystems.map((row) => dropped(row, PROVENANCE)),
-    knownNumbers: catalogue.devices.knownNumbers.map((row) => dropped(row, PROVENANCE)),
+    knownNumbers: catalogue.devices.knownNumbers.map((row) =>
+      dropped(row, ['list', ...PROVENANCE]),
+    ),
     pinouts: catalogue.devices.pinouts.map((row) => without(row, ['name', 'view'])),
   },
   job: {
