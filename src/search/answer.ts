@@ -175,12 +175,3 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
     rest,
   };
 };
-
-/**
- * What the box on the first page says to a text at once: readings of it as a marking, and types and
- * positions that it names. Never throws.
- */
-export const answerMarkup = (catalogue: Catalogue, text: string, habit?: Habit): Markup[] => {
-  const { first, rest } = answerTo(catalogue, text, habit);
-  return [...first, ...rest()];
-};

@@ -8,8 +8,7 @@ import {
   type SheetStep,
 } from '../../src/job/index.ts';
 import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
-import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup } from '../../src/search/answer.ts';
+import { answerHtml } from '../search/answer-html.ts';
 
 /**
  * A technician’s walk for each family of parts: what the box answers to a mark, what the line of a job
@@ -162,9 +161,7 @@ test('a load that the old trimmer had as well does not make a stopgap of the new
 
 describe.each(Object.entries(WALKS))('a walk with a %s', (_family, walk) => {
   test('the box leads to its page', () => {
-    const html = answerMarkup(catalogue, walk.mark)
-      .map((one) => toHtml(one))
-      .join('');
+    const html = answerHtml(catalogue, walk.mark);
     expect(html).toContain(walk.leadsTo);
   });
 

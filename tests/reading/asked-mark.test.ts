@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup } from '../../src/search/answer.ts';
 import { askedMark } from '../../src/search/asked-mark.ts';
+import { answerHtml } from '../search/answer-html.ts';
 
 const catalogue = loadCatalogue();
 
@@ -30,6 +29,6 @@ test.each([
   ['tolerance K', ['letter-k']],
   ['npo', ['np0']],
 ])('%s leads to the pages of its codes', (text, slugs) => {
-  const html = answerMarkup(catalogue, text).map(toHtml).join('');
+  const html = answerHtml(catalogue, text);
   for (const slug of slugs) expect(html).toContain(`/read/codes/${slug}/"`);
 });

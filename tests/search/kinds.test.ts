@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { sliceReading } from '../../src/catalogue/slices/slice.ts';
-import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup } from '../../src/search/answer.ts';
 import { kindLinks } from '../../src/search/kinds.ts';
+import { answerHtml } from './answer-html.ts';
 
 const slice = sliceReading(loadCatalogue());
 
@@ -33,13 +32,13 @@ test.each([
     '/resistors/carbon-film/in/plate-load/?value=4.7k&amp;rating=0.25',
   ],
 ])('%s leads on with its numbers', (text, address) => {
-  const html = answerMarkup(slice, text).map(toHtml).join('');
+  const html = answerHtml(slice, text);
   expect(html).toContain(`href="${address}"`);
 });
 
 describe('what is called so comes before what only has its words in part', () => {
   const firstOf = (text: string): string => {
-    const html = answerMarkup(slice, text).map(toHtml).join('');
+    const html = answerHtml(slice, text);
     return html.slice(0, html.indexOf('</section>'));
   };
 

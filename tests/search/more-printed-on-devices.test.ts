@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { readMarking } from '../../src/engine/index.ts';
-import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup } from '../../src/search/answer.ts';
 import { typeNumberIn } from '../../src/search/type-number.ts';
+import { answerHtml } from './answer-html.ts';
 import { KNOWN_PRINTED } from './known-printed.ts';
 import { MORE_PRINTED } from './more-printed-on-devices.ts';
 
@@ -11,8 +10,7 @@ const catalogue = loadCatalogue();
 
 const numberIn = (mark: string) => typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
 
-const boxed = (text: string): string =>
-  answerMarkup(catalogue, text).map(toHtml).join('').replaceAll('\u00a0', ' ');
+const boxed = (text: string): string => answerHtml(catalogue, text).replaceAll('\u00a0', ' ');
 
 const firstHeading = (html: string): string => /<h2>([^<]*)<\/h2>/u.exec(html)?.[1] ?? '';
 

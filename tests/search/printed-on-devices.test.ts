@@ -1,17 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { readMarking } from '../../src/engine/index.ts';
-import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup } from '../../src/search/answer.ts';
 import { typeNumberIn } from '../../src/search/type-number.ts';
+import { answerHtml } from './answer-html.ts';
 import { PRINTED } from './printed-on-devices.ts';
 
 const catalogue = loadCatalogue();
 
 const numberIn = (mark: string) => typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
 
-const boxed = (text: string): string =>
-  answerMarkup(catalogue, text).map(toHtml).join('').replaceAll('\u00a0', ' ');
+const boxed = (text: string): string => answerHtml(catalogue, text).replaceAll('\u00a0', ' ');
 
 describe.each(Object.entries(PRINTED))('%s', (_, cases) => {
   it.each(cases)('%s is %s', (mark, id) => {

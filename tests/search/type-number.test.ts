@@ -1,15 +1,14 @@
 import { describe, expect, it, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { readMarking } from '../../src/engine/index.ts';
-import { toHtml } from '../../src/markup/to-html.ts';
-import { answerMarkup } from '../../src/search/answer.ts';
 import { typeNumberIn } from '../../src/search/type-number.ts';
+import { answerHtml } from './answer-html.ts';
 
 const catalogue = loadCatalogue();
 
 const numberIn = (mark: string) => typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
 
-const boxed = (text: string): string => answerMarkup(catalogue, text).map(toHtml).join('');
+const boxed = (text: string): string => answerHtml(catalogue, text);
 
 /** What the box says first. */
 const firstPart = (html: string): string => /<h2>([^<]*)<\/h2>/u.exec(html)?.[1] ?? '';

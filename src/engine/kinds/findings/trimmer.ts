@@ -7,6 +7,10 @@ import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
 import { presetFor, useOf } from '../setting.ts';
 import { carried, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
 
+/** So many turns, as printed: a single one where that is what it has. */
+const turnsSaid = (turns: number): string =>
+  `${formatValue(turns, 'number')} ${turns === 1 ? 'turn' : 'turns'}`;
+
 /** What the new part has to read for the old setting, for every total that it may have (ohm). */
 const settingOf = (part: KindPart, circumstances: KindCircumstances): Range => {
   const { min, typ, max } = spreadOf(part);
@@ -42,7 +46,7 @@ const transfer = (property: 'adjust-rheostat' | 'adjust-divider'): KindModel =>
           ? `set the same ratio, ${formatValue(preset.ratio, 'fraction')} of its own total (${formatQuantity(settingOf(part, circumstances), 'ohm')})`
           : `set the same ${formatValue(preset.set, 'ohm')} between the same two terminals`;
       return (
-        `${old}; ${way}: ${formatValue(preset.fromEnd, 'number')} of ${formatValue(turns.typ, 'number')} turns from that end, ` +
+        `${old}; ${way}: ${formatValue(preset.fromEnd, 'number')} of ${turnsSaid(turns.typ)} from that end, ` +
         `${formatValue(preset.perTurn, 'ohm')} a turn; it can be set to ${formatValue(fine.typ, 'fraction')} of its total, ` +
         `${formatValue(value.typ, 'fraction')} of the setting`
       );
