@@ -26,7 +26,7 @@ import { shelf } from './shelf.ts';
 import { ownSurge } from './surge.ts';
 import { availability, microphony, polarity, safetyClass, signKnown } from './suitability.ts';
 import { temperature } from './temperature.ts';
-import { tolerance, value } from './value.ts';
+import { tolerance, toleranceKept, value } from './value.ts';
 import { ratedVoltage, voltageMargin } from './voltage.ts';
 
 /** How each finding of findings.csv is worked out; the data check holds the two together. */
@@ -36,6 +36,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   temperature,
   value,
   tolerance,
+  'tolerance-kept': toleranceKept,
   drift,
   'pitch-drift': pitchDrift,
   ageing,

@@ -162,6 +162,12 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
     values: decades(1e-6, 1e3),
     spoil: (minus) => ({ part: { tolerance: { minus, plus: 0 } } }),
   },
+  'tolerance-kept': {
+    values: decades(1e-6, 1e3),
+    spoil: (times, { original }) => ({
+      part: { tolerance: { minus: times * original.tolerance.minus, plus: 0 } },
+    }),
+  },
   drift,
   'pitch-drift': drift,
   ageing: { values: decades(1e-9, 1e3), spoil: property('life-change') },

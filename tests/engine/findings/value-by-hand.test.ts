@@ -50,6 +50,26 @@ const coupling = (more: More = {}): Spoiling =>
 const sameOld: NonNullable<Spoiling['original']> = { type: PROBE, capacitance: 1e-6 };
 
 const cases: Record<string, ByHand> = {
+  'two and a half times the ±10 % of the old part, by the worse side': {
+    finding: 'tolerance-kept',
+    spoiling: microfarad({
+      part: { tolerance },
+      original: { ...sameOld, tolerance: { minus: 0.1, plus: 0.05 } },
+    }),
+    value: [2.5, 2.5, 2.5],
+    figures: '25 %, 10 %, 2.5 ×',
+    properties: [],
+  },
+  'an old part that is said to be exact counts as of half a per cent': {
+    finding: 'tolerance-kept',
+    spoiling: microfarad({
+      part: { tolerance: { minus: 0.01, plus: 0.01 } },
+      original: { ...sameOld, tolerance: { minus: 0, plus: 0 } },
+    }),
+    value: [2, 2, 2],
+    figures: '1 %, 0.5 %, 2 ×',
+    properties: [],
+  },
   '−20 and +25 % of a microfarad': {
     finding: 'kept-value',
     spoiling: microfarad({ part: { tolerance } }),
