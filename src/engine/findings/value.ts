@@ -1,7 +1,6 @@
 import type { Tolerance } from '../assessment/parts.ts';
 import { formatValue } from '../quantities/index.ts';
-import { exactly } from '../quantities/range.ts';
-import { plain, type FindingModel } from './model.ts';
+import { plain, type Circumstances, type FindingModel } from './model.ts';
 
 /** Marked value of the part over that of the old one. */
 export const value: FindingModel = {
@@ -22,23 +21,22 @@ const worse = ({ minus, plus }: Tolerance): number => Math.max(minus, plus);
 
 /** How far the part as bought may be off its mark, the worse side. */
 export const tolerance: FindingModel = {
-  measure: ({ tolerance: { minus, plus } }) => ({
-    status: 'known',
-    value: exactly(worse({ minus, plus })),
-    properties: [],
-  }),
-  working: ({ tolerance }) => asBought(tolerance),
+  measure: (part) => plain(worse(part.tolerance)),
+  working: (part) => asBought(part.tolerance),
 };
 
-/** Closest tolerance that capacitors are sold in: a part that is said to be exact counts as that. */
+/**
+ * Closest tolerance that capacitors are sold in, as a fraction, by common practice: a part that is said
+ * to be exact counts as that.
+ */
 const CLOSEST = 0.005;
+
+const ofOld = ({ original }: Circumstances): number => Math.max(CLOSEST, worse(original.tolerance));
 
 /** How many times as far off its mark a part may be as the old one was. */
 export const toleranceKept: FindingModel = {
-  measure: (part, { original }) =>
-    plain(worse(part.tolerance) / Math.max(CLOSEST, worse(original.tolerance))),
-  working: (part, { original }, ratio) =>
-    `${formatValue(worse(part.tolerance), 'fraction')} / ` +
-    `${formatValue(Math.max(CLOSEST, worse(original.tolerance)), 'fraction')} = ` +
+  measure: (part, circumstances) => plain(worse(part.tolerance) / ofOld(circumstances)),
+  working: (part, circumstances, ratio) =>
+    `${formatValue(worse(part.tolerance), 'fraction')} / ${formatValue(ofOld(circumstances), 'fraction')} = ` +
     formatValue(ratio.typ, 'ratio'),
 };
