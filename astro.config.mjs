@@ -46,7 +46,7 @@ export default defineConfig({
   prerenderConflictBehavior: 'error',
   build: {
     format: 'directory',
-    concurrency: 8,
+    concurrency: 16,
     // One cached file: small enough to load at once, too large to repeat in thousands of pages.
     inlineStylesheets: 'never',
   },

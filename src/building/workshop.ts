@@ -11,7 +11,7 @@ import { makePage, type MadePage, type Order } from './made-page.ts';
  */
 
 /** Orders that are out at a time: one at work, the others so that none is waited for. */
-const MOST_AWAY = 5;
+const MOST_AWAY = 4;
 /** What it may hold, so that a whole build stays below 1 GB: the catalogue and a page at a time. */
 const MEGABYTES = 160;
 const YOUNG = 24;
