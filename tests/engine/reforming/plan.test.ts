@@ -170,6 +170,25 @@ describe('an old electrolytic that lay idle', () => {
     expect(measured.reforming).toBeUndefined();
   });
 
+  test.each(
+    WET.flatMap((type) =>
+      [
+        [1e-6, 50],
+        [100e-6, 25],
+        [32e-6, 450],
+      ].map(([farad = 0, volt = 0]) => ({ type, farad, volt })),
+    ),
+  )('is not condemned by a leakage that re-forming lets pass: $type, $volt V', (part) => {
+    const { type, farad: capacitance, volt: ratedVoltage } = part;
+    const { leakage } = planFor(type, capacitance, ratedVoltage, 3);
+    const adviceAt = (ampere: number): string =>
+      judgeFirst(catalogue, { type, capacitance, ratedVoltage }, 'cathode-bypass', {
+        leakage: ampere,
+      }).advice;
+    expect(adviceAt(0.99 * leakage)).toBe('test');
+    expect(adviceAt(1.01 * leakage)).toBe('replace');
+  });
+
   test('of another kind needs none', () => {
     const film = { type: 'pp-metallized', capacitance: 1e-6, ratedVoltage: 400 };
     const judgement = judgeFirst(catalogue, film, 'interstage-coupling', { idle: 30 * YEAR });

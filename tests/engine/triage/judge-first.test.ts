@@ -220,11 +220,19 @@ const readings: Case[] = [
     advice: 'replace',
   },
   {
-    what: 'leakage above 0.01 CV: 30 µA at 100 µF 25 V',
+    what: 'leakage above 0.01 CV, but below what re-forming lets pass: 30 µA at 100 µF 25 V',
     type: 'al-electrolytic-wet',
     position: 'interstage-coupling',
     marked: 1e-4,
     evidence: { esr: 0.3, leakage: 30e-6 },
+    advice: 'test',
+  },
+  {
+    what: 'leakage above twice 0.01 CV: 51 µA at 100 µF 25 V',
+    type: 'al-electrolytic-wet',
+    position: 'interstage-coupling',
+    marked: 1e-4,
+    evidence: { esr: 0.3, leakage: 51e-6 },
     advice: 'replace',
   },
   {
@@ -340,7 +348,13 @@ describe('judgeFirst', () => {
         '3 Ω, 2.14 × the 1.4 Ω of a new one; at least 1 ×',
       ],
     ],
-    [{ leakage: 1e-3 }, ['1 mA, 40 × the 25 µA of a new one; at least 1 ×']],
+    [
+      { leakage: 1e-3 },
+      [
+        '1 mA, 40 × the 25 µA of a new one; at least 2 ×',
+        '1 mA, 40 × the 25 µA of a new one; at least 1 ×',
+      ],
+    ],
     [{ idle: 3 * YEAR }, ['3 years; at least 2 years']],
     [{ signs: ['wet-smell'] }, ['Seen: smell of fish or ammonia']],
   ])('sets readings of a wet part against a new one: %o', (evidence, workings) => {
