@@ -62,6 +62,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     sources: byId(valuesOf(tables, 'sources.csv')),
     units,
     types: byId(types),
+    families: byId(valuesOf(tables, 'families.csv')),
     properties: byId(properties),
     figures,
     bandedFigures,

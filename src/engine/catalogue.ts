@@ -2,6 +2,7 @@ import type { Range } from './quantities/range.ts';
 import type { SourceRow } from '../schemas/sources.ts';
 import type {
   AbsorptionTestRow,
+  FamilyRow,
   FigureRow,
   OfferRow,
   PropertyRow,
@@ -80,6 +81,8 @@ export interface Catalogue {
   sources: Record<SourceId, SourceRow>;
   units: Record<string, UnitRow>;
   types: Record<TypeId, TypeRow>;
+  /** What capacitors are made of. */
+  families: Record<string, FamilyRow>;
   properties: Record<PropertyId, PropertyRow | KindPropertyRow>;
   /** Every figure as it stands in its table, for the reader. */
   figures: FigureRow[];

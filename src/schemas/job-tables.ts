@@ -46,7 +46,11 @@ export const jobTables = {
     name: 'benchFields',
     row: benchFieldRow,
     key: ['id'],
-    references: [source, { column: 'unit', table: 'units.csv' }],
+    references: [
+      source,
+      { column: 'unit', table: 'units.csv' },
+      { column: 'families', table: 'families.csv', many: true },
+    ],
     about: 'What is written down about a part at the bench.',
   },
   'job/package-looks.csv': {

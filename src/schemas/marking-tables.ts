@@ -63,7 +63,11 @@ export const markingTables = {
     name: 'bodies',
     row: bodyRow,
     key: ['id'],
-    references: [source, types],
+    references: [
+      source,
+      types,
+      { column: 'family', table: 'families.csv', orTable: 'kinds/kinds.csv' },
+    ],
     about: 'Kinds of body; the same mark means different things on different bodies.',
   },
   'markings/value-forms.csv': {

@@ -49,7 +49,7 @@ export const bodyRow = z.strictObject({
   id,
   kind: z.enum(['capacitor', 'resistor']),
   name: text,
-  family: id.describe('family of types in types.csv, or resistor'),
+  family: id.describe('family of types, or resistor'),
   value_min: positive.describe('smallest value met in such a body, F or ohm'),
   value_max: positive.describe('largest value met in such a body, F or ohm'),
   v_max: positive.describe('highest rated voltage met, V'),

@@ -34,7 +34,14 @@ import { soughtDeviceRow, soughtRow } from './sought.ts';
 import { sourceRow } from './sources.ts';
 import { sumInputRow } from './sums.ts';
 import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
-import { absorptionTestRow, figureRow, offerRow, propertyRow, typeRow } from './types.ts';
+import {
+  absorptionTestRow,
+  familyRow,
+  figureRow,
+  offerRow,
+  propertyRow,
+  typeRow,
+} from './types.ts';
 import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
 
 /** A cell that must name a row of another table. */
@@ -78,8 +85,18 @@ export const tables = {
   'types.csv': {
     row: typeRow,
     key: ['id'],
-    references: [source, { column: 'union_of', table: 'types.csv', many: true }],
+    references: [
+      source,
+      { column: 'family', table: 'families.csv' },
+      { column: 'union_of', table: 'types.csv', many: true },
+    ],
     about: 'Kinds of capacitor.',
+  },
+  'families.csv': {
+    row: familyRow,
+    key: ['id'],
+    references: [source, { column: 'kin', table: 'families.csv' }],
+    about: 'What capacitors are made of, as lists and rules go by it.',
   },
   'properties.csv': {
     row: propertyRow,
@@ -187,7 +204,7 @@ export const tables = {
   'voltages.csv': {
     row: voltageRow,
     key: ['volts', 'kind', 'families'],
-    references: [source],
+    references: [source, { column: 'families', table: 'families.csv', many: true }],
     about: 'Rated voltages that capacitors are made for.',
   },
   'positions.csv': {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import {
   id,
   idList,
+  optionalId,
   list,
   optionalNumber,
   optionalText,
@@ -13,23 +14,21 @@ import {
   number,
 } from './cells.ts';
 
+/** Kinds of capacitor that are made of the same, and stand together in lists. */
+export const familyRow = z.strictObject({
+  id,
+  kin: optionalId.describe('family that one takes it for a member of; nothing for its own'),
+  ...provenance,
+});
+export type FamilyRow = z.output<typeof familyRow>;
+
 /** A kind of capacitor, by what it is made of. */
 export const typeRow = z.strictObject({
   id,
   name: text.describe('as the trade says it, in a sentence'),
   short_name: text.describe('short, for a table column, and readable in a sentence'),
   also_called: list.describe('other words that a technician may type'),
-  family: z.enum([
-    'film',
-    'mica',
-    'glass',
-    'ceramic',
-    'paper',
-    'aluminium',
-    'tantalum',
-    'niobium',
-    'air',
-  ]),
+  family: id,
   market: z
     .enum(['common', 'current', 'niche', 'old-stock', 'none'])
     .describe(

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, number, positive, provenance, text, optionalText } from './cells.ts';
+import { count, id, idList, number, positive, provenance, text } from './cells.ts';
 
 /** A unit that tables are written in, and what it is in SI. */
 export const unitRow = z.strictObject({
@@ -31,7 +31,7 @@ export type ValueListRow = z.output<typeof valueListRow>;
 export const voltageRow = z.strictObject({
   volts: positive,
   kind: z.enum(['dc', 'ac']),
-  families: optionalText.describe('families that use it, joined by ;, nothing for all'),
+  families: idList.describe('families that use it; none for all'),
   ...provenance,
 });
 export type VoltageRow = z.output<typeof voltageRow>;

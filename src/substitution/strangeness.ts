@@ -18,12 +18,10 @@ const LESS_COMMON = 0.5;
 /** What the market of a type counts against it. */
 const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
 
-/** Families that one takes for each other: film is wound as paper was, glass is used as mica is. */
-const KIN: Readonly<Record<string, string>> = { paper: 'film', glass: 'mica' };
-
+/** The family that one takes a type for a member of: by `families.csv` film for paper. */
 const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
   const family = typeRowOf(catalogue, type)?.family;
-  return family === undefined ? undefined : (KIN[family] ?? family);
+  return catalogue.families[family ?? '']?.kin || family;
 };
 
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */

@@ -158,7 +158,7 @@ const cells: BrokenCell[] = [
     pick: (row) => row['families'] === 'aluminium;tantalum',
     column: 'families',
     to: 'aluminium;tantalum;tantal',
-    rule: 'family',
+    rule: 'reference',
   },
   {
     what: 'an old value that would be too small',

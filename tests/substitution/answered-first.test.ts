@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { findStandIns } from '../../src/engine/index.ts';
+import { slicePosition } from '../../src/catalogue/slices/slice.ts';
+import { findStandIns, type Catalogue } from '../../src/engine/index.ts';
 import { answerSentence } from '../../src/substitution/answer.ts';
-import { answeredFirst } from '../../src/substitution/strangeness.ts';
+import { answeredFirst, strangenessOfType } from '../../src/substitution/strangeness.ts';
 
 const catalogue = loadCatalogue();
 
@@ -33,5 +34,44 @@ describe('the list begins with what the answer names, and keeps its ranking behi
     }).filter(({ verdict }) => verdict === 'keep-out');
     expect(answeredFirst(catalogue, 'film-y2', ranked)).toEqual(ranked);
     expect(answeredFirst(catalogue, 'film-y2', [])).toEqual([]);
+  });
+});
+
+describe('whose family a type is taken for is what families.csv says', () => {
+  /** The tables with the families of invented types, and one kinship. */
+  const made = (kin: Readonly<Record<string, string>>): Catalogue => {
+    const [type, family] = [catalogue.types['pet-metallized'], catalogue.families['film']];
+    if (type === undefined || family === undefined) throw new Error('no row to begin with');
+    const types = ['slate', 'shale', 'chalk'].map((id) => ({ ...type, id, family: `${id}-stone` }));
+    const families = Object.entries(kin).map(([id, of]) => ({ ...family, id, kin: of }));
+    return {
+      ...catalogue,
+      types: Object.fromEntries(types.map((row) => [row.id, row])),
+      families: Object.fromEntries(families.map((row) => [row.id, row])),
+    };
+  };
+  const kin = { 'slate-stone': 'shale-stone', 'shale-stone': '', 'chalk-stone': '' };
+
+  test.each([
+    ['slate', 'slate', 0],
+    ['slate', 'shale', 0],
+    ['shale', 'slate', 0],
+    ['slate', 'chalk', 1],
+    ['chalk', 'shale', 1],
+  ])('%s for %s counts %s against it, both stocked by all', (type, original, strange) => {
+    expect(strangenessOfType(made(kin), original, type)).toBe(strange);
+  });
+
+  test('a family without a row is its own', () => {
+    expect(strangenessOfType(made({}), 'slate', 'slate')).toBe(0);
+    expect(strangenessOfType(made({}), 'slate', 'shale')).toBe(1);
+  });
+
+  test('the slice of a position says the same of all types', () => {
+    const slice = slicePosition(catalogue, 'interstage-coupling');
+    const types = Object.keys(catalogue.types);
+    const told = (tables: Catalogue): number[] =>
+      types.flatMap((one) => types.map((other) => strangenessOfType(tables, one, other)));
+    expect(told(slice)).toEqual(told(catalogue));
   });
 });

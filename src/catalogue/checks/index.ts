@@ -53,7 +53,6 @@ import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
 import { unitKind } from './unit-kind.ts';
 import { valueWindow } from './value-window.ts';
-import { voltageFamilies } from './voltage-families.ts';
 
 /** Every rule that tables keep among themselves. */
 export const checks: readonly Check[] = [
@@ -99,7 +98,6 @@ export const checks: readonly Check[] = [
   changes,
   unions,
   valueWindow,
-  voltageFamilies,
   colourCodes,
   colourMeanings,
   lookOwners,

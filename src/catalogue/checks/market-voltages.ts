@@ -23,7 +23,7 @@ export const marketVoltages: Check = {
           (voltage) =>
             voltage.volts === volts &&
             voltage.kind === row.value.voltage_kind &&
-            (voltage.families === '' || voltage.families.split(';').includes(family)),
+            (voltage.families.length === 0 || voltage.families.includes(family)),
         );
       return row.value.voltages
         .filter((volts) => !fits(volts) && !speaksOf(row.value.note, volts))

@@ -29,7 +29,7 @@ const voltageFaults = (tables: Tables, file: (typeof FILES)[number]): Fault[] =>
   const rated = valuesOf(tables, 'voltages.csv');
   const types = byId(valuesOf(tables, 'types.csv'));
   // Families of the past, such as paper, have no rated voltages of their own in the table.
-  const families = new Set(rated.flatMap((row) => row.families.split(';')));
+  const families = new Set(rated.flatMap((row) => row.families));
   return goodRows(tables, file).flatMap((row) => {
     const { type, voltage, voltage_kind: kind } = row.value;
     const family = types.get(type)?.family;
@@ -37,7 +37,7 @@ const voltageFaults = (tables: Tables, file: (typeof FILES)[number]): Fault[] =>
       ({ volts, kind: other, families }) =>
         volts === voltage &&
         other === kind &&
-        (families === '' || (family !== undefined && families.split(';').includes(family))),
+        (families.length === 0 || (family !== undefined && families.includes(family))),
     );
     if (known || family === undefined || !families.has(family)) return [];
     return [

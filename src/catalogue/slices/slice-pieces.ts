@@ -32,11 +32,20 @@ export const eachWithout = <Row extends object>(
 ): Record<string, Row> =>
   Object.fromEntries(Object.entries(rows).map(([id, row]) => [id, without(row, columns)]));
 
+/** The families that one takes for another's; of the others nothing more is asked than their names. */
+export const kinships = ({ families }: Catalogue): Catalogue['families'] =>
+  Object.fromEntries(
+    Object.entries(families)
+      .filter(([, { kin }]) => kin !== '')
+      .map(([id, row]) => [id, dropped(row, ['source', 'locator', 'basis', 'note'])]),
+  );
+
 /** A catalogue with nothing in it, to lay parts into. */
 export const nothing = (catalogue: Catalogue): Catalogue => ({
   sources: {},
   units: {},
   types: {},
+  families: {},
   properties: {},
   figures: [],
   bandedFigures: [],

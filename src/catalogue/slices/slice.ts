@@ -5,6 +5,7 @@ import {
   askedBy,
   dropped,
   eachWithout,
+  kinships,
   nothing,
   pick,
   sumInputsOf,
@@ -67,6 +68,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     sources,
     units: catalogue.units,
     types,
+    families: kinships(catalogue),
     properties: Object.fromEntries(
       Object.entries(pick(catalogue.properties, properties)).map(([id, row]) => [
         id,

@@ -5,7 +5,6 @@ import { marketSeries } from '../../../src/catalogue/checks/market-series.ts';
 import { marketVoltages } from '../../../src/catalogue/checks/market-voltages.ts';
 import { preferredValues } from '../../../src/catalogue/checks/preferred-values.ts';
 import { valueWindow } from '../../../src/catalogue/checks/value-window.ts';
-import { voltageFamilies } from '../../../src/catalogue/checks/voltage-families.ts';
 import { madeTables, testRule } from './made-tables.ts';
 
 /** The first three series of IEC 60063, and E48 as its rule makes it: three figures of 10^(n/48). */
@@ -212,14 +211,6 @@ testRule('rated-voltage', marketVoltages, [
       'market.csv:5:voltages',
       'market.csv:6:voltages',
     ],
-  },
-]);
-
-testRule('family', voltageFamilies, [
-  {
-    what: 'families that there are, or none, and one that there is not',
-    tables: { 'voltages.csv': ['volts,families', '63,', '100,film;mica', '160,film;tin;mica'] },
-    faults: [{ at: 'voltages.csv:4:families', got: 'tin', says: ['film or mica'] }],
   },
 ]);
 

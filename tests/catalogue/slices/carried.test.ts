@@ -58,6 +58,7 @@ describe('tables and words', () => {
       sources: '',
       units: '',
       types: CITED,
+      families: '',
       properties: '',
       absorptionTests: `locator note ${CITED}`,
       offers: CITED,
