@@ -33,10 +33,10 @@ const faces: Readonly<Record<Weight, readonly Font[]>> = { 400: load(400), 600: 
 const faceOf = (letter: string, weight: Weight): Font | undefined =>
   faces[weight].find((face) => face.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0));
 
-/** Whether a letter can be drawn as itself; where it cannot a question mark stands for it. */
-export const isDrawable = (letter: string): boolean => faceOf(letter, 400) !== undefined;
-
-/** The outline of a letter, in units of its face, and how far the next one is. */
+/**
+ * The outline of a letter, or of a question mark where no face has it, in units of its face, and how
+ * far the next one is.
+ */
 const outlineOf = (letter: string, weight: Weight): { font: Font; glyph: Glyph } => {
   const font = faceOf(letter, weight);
   if (font !== undefined)

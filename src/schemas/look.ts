@@ -130,7 +130,6 @@ export type DisguiseRow = z.output<typeof disguiseRow>;
 
 /** How a style is drawn: a part as one meets it, with an invented marking. */
 export const styleDrawingRow = z.strictObject({ style: id, ...drawingColumns });
-export type StyleDrawingRow = z.output<typeof styleDrawingRow>;
 
 /** A rule of thumb that likelihoods are reckoned with. */
 export const weightRow = z.strictObject({

@@ -54,7 +54,6 @@ export const arrangementRow = z.strictObject({
   ...provenance,
 });
 
-export type PrintedUnitRow = z.output<typeof printedUnitRow>;
 export type ArrangementRow = z.output<typeof arrangementRow>;
 export type FigureStyle = (typeof figureStyles)[number];
 export type ValueWriting = (typeof valueWriting)[number];

@@ -26,6 +26,7 @@ import {
   type Job,
   type Line,
 } from '../../src/job/model.ts';
+import { formingNote } from '../../src/job/lead-forming.ts';
 import { understandWith } from '../../src/job/understood.ts';
 
 const catalogue = loadCatalogue();
@@ -195,6 +196,25 @@ describe('the order', () => {
     };
     expect(at('10 mm')).toContain('form the leads');
     expect(at('')).toBe('');
+  });
+
+  // Lead bends by the diameter of the lead: below 0.8 mm one of them, from 0.8 to 1.2 mm one and a half.
+  test.each([
+    [undefined, 'tighter than 1 lead diameter inside, for leads under 0.8\u00A0mm'],
+    [0.6, 'tighter than 1 lead diameter inside, for leads of 0.6\u00A0mm'],
+    [0.8, 'tighter than 1.5 lead diameters inside, for leads of 0.8\u00A0mm'],
+    [1.3, 'tighter than 2 lead diameters inside, for leads of 1.3\u00A0mm'],
+  ])('tells how leads of %s mm are bent', (lead, said) => {
+    const job = jobOf(line('C1', { ...film, conditions: { room: '10 mm' } }));
+    const [{ worked } = {}] = planned(job).lines;
+    const [best] = worked?.rest().standIns.filter(isCapacitor) ?? [];
+    if (best?.buy?.body === undefined || job.lines[0] === undefined) throw new Error('no body');
+    const { shape, length, width, height } = best.buy.body;
+    const sides = { shape, length, width, height, pitch: [15] };
+    const body = lead === undefined ? sides : { ...sides, lead };
+    const note = formingNote(job.lines[0], { ...best, buy: { ...best.buy, body } }, catalogue);
+    expect(note).toContain(said);
+    expect(note).toContain('straight for 0.8\u00A0mm or 1 lead diameter, whichever is more');
   });
 
   test.each([

@@ -43,6 +43,8 @@ export interface Assessment<P = Part> {
       height: number;
       /** Lead pitches as the parts come, mm. */
       pitch: number[];
+      /** Thickest lead, mm, where it is said. */
+      lead?: number;
     };
   };
 }
@@ -64,6 +66,7 @@ const toBuy = (part: OfferedPart, { catalogue }: Circumstances): NonNullable<Ass
             width: row.width_mm,
             height: row.height_mm,
             pitch: row.pitch_mm,
+            ...(row.lead_mm === undefined ? {} : { lead: row.lead_mm }),
           },
         }),
   };

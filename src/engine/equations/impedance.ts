@@ -37,18 +37,23 @@ export const parallelImpedance = (frequency: number, parts: readonly SeriesBranc
   return 1 / Math.hypot(conductance, susceptance);
 };
 
-/** Impedance (ohm) of one part over the spread of its resistance and inductance. */
+/**
+ * Impedance (ohm) of one part over the spread of its resistance and inductance; at some inductance
+ * between its ends it may resonate, where only the resistance is left.
+ */
 export const impedanceSpan = (
   frequency: number,
   resistance: Range,
   inductance: Range,
   capacitance: number,
 ): Range => {
-  const ends = [inductance.min, inductance.typ, inductance.max].map((henry) =>
-    seriesImpedance(frequency, 0, henry, capacitance),
-  );
+  const [least, most] = [inductance.min, inductance.max].map((henry) =>
+    seriesReactance(frequency, { inductance: henry, capacitance }),
+  ) as [number, number];
+  const resonates = least < 0 && most > 0;
+  const ends = [Math.abs(least), Math.abs(most)];
   return {
-    min: Math.hypot(resistance.min, Math.min(...ends)),
+    min: Math.hypot(resistance.min, resonates ? 0 : Math.min(...ends)),
     typ: seriesImpedance(frequency, resistance.typ, inductance.typ, capacitance),
     max: Math.hypot(resistance.max, Math.max(...ends)),
   };

@@ -31,7 +31,14 @@ describe('what to order', () => {
       width: 2.5,
       height: 6.5,
       pitch: [5, 7.5],
+      lead: 0.5,
     });
+  });
+
+  test('says nothing of leads whose thickness is not listed', () => {
+    const bodies = [{ ...body, lead_mm: undefined }];
+    const listed = assess({ ...catalogue, bodies }, hold, candidate);
+    expect(listed.buy?.body).not.toHaveProperty('lead');
   });
 
   test('has none where none is listed', () => {

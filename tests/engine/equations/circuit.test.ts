@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { phaseLead } from '../../../src/engine/equations/coupling.ts';
 import { driftBySlope, driftWithResistor } from '../../../src/engine/equations/drift.ts';
+import { impedanceSpan } from '../../../src/engine/equations/impedance.ts';
 import { insulationResistance, leakageThrough } from '../../../src/engine/equations/leakage.ts';
 import { reactiveCurrent, timeToFall, voltageLeft } from '../../../src/engine/equations/mains.ts';
 import { selfResonance } from '../../../src/engine/equations/resonance.ts';
@@ -39,6 +40,20 @@ describe('shift of a frequency', () => {
     const both = frequencyShift({ min: 0.8, typ: 1, max: 1.25 }, 1, 1);
     expect(both.min).toBe(0);
     expect(both.max).toBeCloseTo(0.25, 12);
+  });
+});
+
+describe('impedance over a spread of inductance', () => {
+  // 100 nF have 1.5915 ohm at 1 MHz; 100 nH have 0.6283 ohm there and 400 nH 2.5133 ohm.
+  it.each([
+    ['below resonance', [100, 150], 1.5915 - 0.9425, 1.5915 - 0.6283],
+    ['through resonance, where only the resistance is left', [100, 400], 0, 1.5915 - 0.6283],
+    ['beyond resonance', [400, 500], 2.5133 - 1.5915, 3.1416 - 1.5915],
+  ])('%s', (_what, [least = 0, most = 0], nearest, farthest) => {
+    const henries = { min: least * 1e-9, typ: 1e-9 * least, max: most * 1e-9 };
+    const { min, max } = impedanceSpan(1e6, { min: 0.1, typ: 0.1, max: 0.2 }, henries, 1e-7);
+    expect(min).toBeCloseTo(Math.hypot(0.1, nearest), 3);
+    expect(max).toBeCloseTo(Math.hypot(0.2, farthest), 3);
   });
 });
 

@@ -97,9 +97,9 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['edge of 1 V/µs on a part that stands 4', edgeShare(1e6, 4e6), 0.25],
   ['edge of 2 V/µs into 1 µF', edgeCurrent(1e-6, 2e6), 2],
   [
-    'R 4 to 7.5 Ω beside a reactance of 3 to 4 Ω either way',
+    'R 4 to 7.5 Ω beside a reactance from −4 by way of −3 to 3 Ω: R alone where they cancel',
     impedanceSpan(hertz(1e4), to(4, 4, 7.5), to(0.6e-3, 0.7e-3, 1.3e-3), 1e-5),
-    to(5, 5, 8.5),
+    to(4, 5, 8.5),
   ],
   [
     '10 Ω at its resonance beside 10 Ω of reactance: 10/√2',

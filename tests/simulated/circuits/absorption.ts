@@ -3,10 +3,7 @@ import {
   absorptionPerDecade,
   type AbsorptionTimes,
 } from '../../../src/engine/equations/absorption.ts';
-import {
-  absorptionLadder,
-  type LadderSpan,
-} from '../../../src/engine/equations/absorption-ladder.ts';
+import { absorptionLadder, type LadderSpan } from './absorption-ladder.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { netlistOf, PRECISE, within, type SimulatedCase } from '../case.ts';
 import { valueAt } from '../waves.ts';

@@ -5,12 +5,9 @@ import {
   absorptionPerDecade,
   recoveryDecades,
   type AbsorptionTimes,
-} from '../../../src/engine/equations/absorption.ts';
-import {
-  absorptionLadder,
-  type RelaxationBranch,
-} from '../../../src/engine/equations/absorption-ladder.ts';
-import { exactly } from '../../../src/engine/quantities/range.ts';
+} from '../../src/engine/equations/absorption.ts';
+import { absorptionLadder, type RelaxationBranch } from './circuits/absorption-ladder.ts';
+import { exactly } from '../../src/engine/quantities/range.ts';
 
 /** What the branches give back into a main capacitor, each by itself, as a share of the soak. */
 const recovered = (

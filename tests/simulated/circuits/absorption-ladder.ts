@@ -15,7 +15,7 @@ export interface LadderSpan {
 }
 
 /**
- * Branches that make an ideal capacitor absorb as the log-time law of `absorption.ts` says. Derived,
+ * Branches that make an ideal capacitor absorb as the log-time law of `engine/equations/absorption.ts` says. Derived,
  * not published.
  *
  * After a long soak at V every branch stands at V. A short of t_s leaves a branch of time constant
