@@ -1,7 +1,6 @@
 import { verdictWords } from '../components/verdict-shape.ts';
-import { formatValue, isChip, type Assessment, type Habit } from '../engine/index.ts';
+import { crestOf, formatValue, isChip, type Assessment, type Habit } from '../engine/index.ts';
 import {
-  alternating,
   decidingOf,
   isCapacitor,
   isNoteAlone,
@@ -11,6 +10,7 @@ import {
   type Ask,
   type PlannedLine,
 } from '../job/index.ts';
+import { alternating } from '../substitution/rated-voltage.ts';
 import { capital, listed, sentence } from '../text/words.ts';
 
 /** What is said below a line of a plan. */
@@ -108,7 +108,8 @@ const nothingServes = ({ worked, part }: PlannedLine, habit: Habit | undefined):
 };
 
 /** Whether what is said of the old part rates it for alternating voltage, such as `275~`. */
-const isRatedForAlternating = ({ volts, marking }: PlannedLine['line']): boolean =>
+const isRatedForAlternating = ({ part, line: { volts, marking } }: PlannedLine): boolean =>
+  part.voltageKind === 'ac' ||
   [volts, ...marking.split(/\s+/u)].some((text) => alternating(text) !== undefined);
 
 /** The best single part with leads; a board made for leads has no pads for others. */
@@ -132,12 +133,12 @@ const onLeads = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark
 
 /** What the looks and ratings of old and new part do not have in common; nobody has to act on it. */
 const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
-  const { line, standIn } = planned;
+  const { standIn } = planned;
   if (standIn === undefined || !isCapacitor(standIn)) return [];
   const isForDc = standIn.candidate.voltageKind === 'dc';
   return [
     ...(isChip(standIn.buy?.style ?? '') ? [onLeads(planned, words)] : []),
-    ...(isForDc && isRatedForAlternating(line)
+    ...(isForDc && isRatedForAlternating(planned)
       ? [
           tell(
             'The old part is rated for alternating voltage, what goes in for direct voltage: right where direct voltage stands across it, as assumed here, and never at the mains.',
@@ -152,14 +153,16 @@ const VALVE_RATING = 200;
 
 /** That what goes in is rated for less than the old part, by no more than a usual voltage of its place. */
 const ofLowerRating = ({ part, standIn, worked }: PlannedLine): Remark[] => {
-  const old = part.ratedVoltage?.typ ?? 0;
+  const rating = part.ratedVoltage?.typ ?? 0;
+  const isForAc = part.voltageKind === 'ac';
+  const old = isForAc ? crestOf(rating) : rating;
   if (standIn === undefined || !isCapacitor(standIn) || old < VALVE_RATING) return [];
   const { ratedVoltage, voltageKind } = standIn.candidate;
   const isTyped = worked?.request?.conditions?.['vdc'] !== undefined;
   if (voltageKind !== 'dc' || ratedVoltage >= old || isTyped) return [];
   return [
     act(
-      `Rated for ${formatValue(ratedVoltage, 'V')}, the old part for ${formatValue(old, 'V')}: nobody typed the voltage across it. Measure it and put it in here, above all where valves are near.`,
+      `Rated for ${formatValue(ratedVoltage, 'V')}, the old part for ${formatValue(rating, 'V')}${isForAc ? ` AC, a crest of ${formatValue(old, 'V')}` : ''}: nobody typed the voltage across it. Measure it and put it in here, above all where valves are near.`,
     ),
   ];
 };

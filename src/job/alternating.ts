@@ -1,11 +1,4 @@
-/** A voltage marked as alternating: `250~`, `250 V~`, `275 VAC`. */
-const MARKED = /^(.*?\d)\s*(k?V)?\s*(?:~|a\.?c\.?)\s*(V)?$/iu;
-
-/** A voltage without the sign that says it alternates; nothing where it has none. */
-export const alternating = (text: string): string | undefined => {
-  const [, number, before, after] = MARKED.exec(text.trim()) ?? [];
-  return number === undefined ? undefined : `${number} ${before ?? after ?? 'V'}`;
-};
+import { alternating } from '../substitution/rated-voltage.ts';
 
 /**
  * The conditions of a line with a working voltage that is marked as alternating where alternating

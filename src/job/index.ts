@@ -75,7 +75,6 @@ export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
 export { guessDecimal, isDecimalAsked, type DecimalSign } from './decimal-sign.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';
 export { tableOut } from './table-out.ts';
-export { alternating } from './alternating.ts';
 export { understandWith, understoodLine, type Understood } from './understood.ts';
 export { haveColours, type ReadColourRow } from './colours-of-line.ts';
 export type { Ask, AskChoice } from './ask.ts';

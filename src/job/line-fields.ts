@@ -88,11 +88,11 @@ const fieldsOfDevice: Fields = (catalogue, { line }, { type, position }, habit) 
 
 /** The conditions of a line's position and the readings of its old part, as fields. */
 const fieldsOfCapacitor: Fields = (catalogue, { line, part, whole }, { type, position }, habit) => {
-  const { capacitance, tolerance, ratedVoltage } = part;
+  const { capacitance, tolerance, ratedVoltage, voltageKind } = part;
   // What counts where the line itself says nothing.
   const silent = { ...line, conditions: {}, found: { ...line.found, age: '' } };
   const { request, rejected } = readAddress(catalogue, type, position, addressOf(silent, whole));
-  const original = { ...request.original, capacitance, tolerance, ratedVoltage };
+  const original = { ...request.original, capacitance, tolerance, ratedVoltage, voltageKind };
   const all = fieldsFor(catalogue, { request: { ...request, original }, rejected }, habit);
   const own = new Set(conditionIds(catalogue, position));
   const conditions = all

@@ -5,12 +5,13 @@ import {
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
+import { writeRated } from '../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
 import type { PartOfLine } from './part-of-line.ts';
 import type { Line } from './model.ts';
 
-type Told = Pick<PartOfLine, 'type' | 'capacitance' | 'tolerance' | 'ratedVoltage'>;
+type Told = Pick<PartOfLine, 'type' | 'capacitance' | 'tolerance' | 'ratedVoltage' | 'voltageKind'>;
 
 /** What a reading of a capacitor's marking tells; the type only where it suggests a single one. */
 export const toldBy = (
@@ -20,17 +21,23 @@ export const toldBy = (
 ): Told => {
   const { capacitance, types } = reading;
   const typ = capacitance?.typ;
+  const rated = ratingTold(catalogue, reading, type === '' ? types : [type]);
   return {
     capacitance: typ === undefined ? undefined : exactly(typ),
     tolerance: toleranceTold(reading),
-    ratedVoltage: ratingTold(catalogue, reading, type === '' ? types : [type]),
+    ratedVoltage: rated?.volts,
+    voltageKind: rated?.kind,
     type: types.length === 1 ? types[0] : undefined,
   };
 };
 
 /** The same as one would type it, no digit lost, for the fields of the line that are still empty. */
 export const typedFrom = (catalogue: Catalogue, reading: Reading, line: Line): Partial<Line> => {
-  const { capacitance, tolerance, ratedVoltage, type } = toldBy(catalogue, reading, line);
+  const { capacitance, tolerance, ratedVoltage, voltageKind, type } = toldBy(
+    catalogue,
+    reading,
+    line,
+  );
   const said: Partial<Line> = {
     kind: reading.kind,
     ...(capacitance === undefined ? {} : { value: writeQuantity(capacitance, 'F') }),
@@ -38,7 +45,9 @@ export const typedFrom = (catalogue: Catalogue, reading: Reading, line: Line): P
       ? {}
       : { value: writeQuantity(exactly(reading.resistance.typ), 'ohm') }),
     ...(tolerance === undefined ? {} : { tolerance: printTolerance(tolerance) }),
-    ...(ratedVoltage === undefined ? {} : { volts: writeQuantity(ratedVoltage, 'V') }),
+    ...(ratedVoltage === undefined
+      ? {}
+      : { volts: writeRated({ volts: ratedVoltage, kind: voltageKind }) }),
     ...(type === undefined ? {} : { type }),
   };
   const empty = Object.entries(said).filter(([field]) => line[field as keyof Line] === '');
@@ -47,14 +56,14 @@ export const typedFrom = (catalogue: Catalogue, reading: Reading, line: Line): P
 
 /** A reading as an answer to choose: `capacitor, 100 nF, ±10 %, 63 V`. */
 export const inWords = (catalogue: Catalogue, reading: Reading, line: Line): string => {
-  const { capacitance, tolerance, ratedVoltage } = toldBy(catalogue, reading, line);
+  const { capacitance, tolerance, ratedVoltage, voltageKind } = toldBy(catalogue, reading, line);
   return [
     reading.kind,
     capacitance && formatValue(capacitance.typ, 'F'),
     reading.sections?.map((section) => formatValue(section.capacitance.typ, 'F')).join(' + '),
     reading.resistance && formatValue(reading.resistance.typ, 'ohm'),
     tolerance && printTolerance(tolerance),
-    ratedVoltage && formatValue(ratedVoltage.typ, 'V'),
+    ratedVoltage && formatValue(ratedVoltage.typ, 'V') + (voltageKind === 'ac' ? ' AC' : ''),
     // Colours may say the same on parts of another look.
     reading.colours?.name,
   ]

@@ -1,6 +1,6 @@
 import type { PositionId, Range, Tolerance, TypeId } from '../engine/index.ts';
+import { readRated } from '../substitution/rated-voltage.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
-import { alternating } from './alternating.ts';
 import type { Ask } from './ask.ts';
 import { expandDesignators } from './designators.ts';
 import type { Line } from './model.ts';
@@ -21,6 +21,8 @@ export interface PartOfLine {
   tolerance?: Tolerance | undefined;
   /** V */
   ratedVoltage?: Range | undefined;
+  /** `ac` where that is marked as a rating for AC; else the type says. */
+  voltageKind?: 'ac' | undefined;
   /** Of a kind besides capacitors: its marked value and its rating, SI. */
   value?: Range | undefined;
   rating?: Range | undefined;
@@ -76,6 +78,7 @@ export const partAsTyped: Understand = (line) => {
     return undefined;
   };
   const isCapacitor = line.kind === 'capacitor' || (line.kind === '' && line.type !== '');
+  const rated = isCapacitor ? take('volts', readRated) : undefined;
   const part: PartOfLine = {
     designators: [],
     kind: isCapacitor ? 'capacitor' : line.kind,
@@ -85,9 +88,8 @@ export const partAsTyped: Understand = (line) => {
           type: line.type === '' ? undefined : line.type,
           capacitance: take('value', (text) => readRange(text, PART_LIMITS.capacitance)),
           tolerance: take('tolerance', readToleranceText),
-          ratedVoltage: take('volts', (text) =>
-            readRange(alternating(text) ?? text, PART_LIMITS.ratedVoltage),
-          ),
+          ratedVoltage: rated?.volts,
+          voltageKind: rated?.kind,
           position: line.position === '' ? undefined : line.position,
           slice: line.position === '' ? undefined : line.position,
         }

@@ -58,11 +58,11 @@ export const questionOf = (
   const asked = readAddress(catalogue, type, position, query);
   const { evidence, rejected } = readEvidence(query);
   const { age } = asked.request.original;
-  const { capacitance, tolerance, ratedVoltage } = part;
+  const { capacitance, tolerance, ratedVoltage, voltageKind } = part;
   return {
     request: {
       ...asked.request,
-      original: { type, capacitance, tolerance, ratedVoltage, age },
+      original: { type, capacitance, tolerance, ratedVoltage, voltageKind, age },
     },
     evidence: { ...evidence, ...(age === undefined ? {} : { age: age.typ }) },
     rejected: {

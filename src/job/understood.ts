@@ -124,7 +124,7 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
     ...typed,
     ...(isEmpty('value') ? { capacitance: told.capacitance } : {}),
     ...(isEmpty('tolerance') && isEmpty('value') ? { tolerance: told.tolerance } : {}),
-    ...(isEmpty('volts') ? { ratedVoltage: told.ratedVoltage } : {}),
+    ...(isEmpty('volts') ? { ratedVoltage: told.ratedVoltage, voltageKind: told.voltageKind } : {}),
     ...(isEmpty('type') ? { type: told.type } : {}),
   };
 };

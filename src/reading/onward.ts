@@ -13,6 +13,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { byUse } from '../search/position-order.ts';
 import { partKeys } from '../substitution/keys.ts';
+import { writeRated } from '../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
 import { kindOnward } from './kind-onward.ts';
@@ -22,11 +23,11 @@ import { midSentence } from '../text/mid-sentence.ts';
 const readingQuery = (catalogue: Catalogue, reading: Reading, type: TypeId): string => {
   const { capacitance } = reading;
   const tolerance = toleranceTold(reading);
-  const ratedVoltage = ratingTold(catalogue, reading, [type]);
+  const rated = ratingTold(catalogue, reading, [type]);
   const query = new URLSearchParams();
   if (capacitance) query.set(partKeys.capacitance, writeQuantity(exactly(capacitance.typ), 'F'));
   if (tolerance) query.set(partKeys.tolerance, writeTolerance(tolerance));
-  if (ratedVoltage) query.set(partKeys.ratedVoltage, writeQuantity(exactly(ratedVoltage.typ), 'V'));
+  if (rated) query.set(partKeys.ratedVoltage, writeRated(rated));
   const text = query.toString();
   return text === '' ? '' : `?${text}`;
 };

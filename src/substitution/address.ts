@@ -13,6 +13,7 @@ import { conditionFields, readConditions } from './condition-fields.ts';
 import { fieldWith, saidOr, type Field } from './field.ts';
 import { guidelineKey, partKeys } from './keys.ts';
 import { ratingLabel } from './phrases.ts';
+import { printRated, readRated } from './rated-voltage.ts';
 import {
   PART_LIMITS,
   printTolerance,
@@ -42,9 +43,7 @@ export const readAddress = (
   const capacitance = take(partKeys.capacitance, (text) =>
     readCapacitance(text, catalogue.types[type]),
   );
-  const ratedVoltage = take(partKeys.ratedVoltage, (text) =>
-    readRange(text, PART_LIMITS.ratedVoltage),
-  );
+  const rated = take(partKeys.ratedVoltage, readRated);
   const tolerance = take(partKeys.tolerance, readToleranceText);
   const age = take(partKeys.age, (text) => readRange(text, PART_LIMITS.age));
   const guideline = take(guidelineKey, (text) =>
@@ -54,7 +53,10 @@ export const readAddress = (
   );
   return {
     request: {
-      original: { type, capacitance, tolerance, ratedVoltage, age },
+      original: {
+        ...{ type, capacitance, tolerance, age },
+        ...{ ratedVoltage: rated?.volts, voltageKind: rated?.kind },
+      },
       position,
       conditions: readConditions(catalogue, position, take),
       guideline: guideline ?? DEFAULT_GUIDELINE,
@@ -95,7 +97,7 @@ export const fieldsFor = (
       group: 'part',
       label: ratingLabel(original.voltageKind),
       unit: 'V',
-      text: formatValue(original.ratedVoltage, 'V', habit),
+      text: printRated(catalogue, original, habit),
       from: saidOr(request.original.ratedVoltage),
       note: '',
     }),

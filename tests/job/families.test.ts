@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { alternating, withAlternating } from '../../src/job/alternating.ts';
+import { withAlternating } from '../../src/job/alternating.ts';
+import { alternating } from '../../src/substitution/rated-voltage.ts';
 import {
   choiceOf,
   decidingOf,

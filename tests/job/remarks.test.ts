@@ -42,6 +42,11 @@ test.each<[string, Partial<Line>, RegExp]>([
     /^Rated for 100\sV, the old part for 400\sV/u,
   ],
   [
+    'a rating for AC that is to become a lower one for DC',
+    { ...disc, type: 'pet-metallized', volts: '250 V~' },
+    /^Rated for 100\sV, the old part for 250\sV AC, a crest of 354\sV/u,
+  ],
+  [
     'a choice that is no type',
     {
       ...disc,
@@ -96,6 +101,11 @@ test('a demonstration leaves something to look at, and not everything', () => {
 test.each<[string, Partial<Line>, RegExp | undefined]>([
   ['a mains part in a signal', { type: 'film-x2', value: '0.1 µF', volts: '275~' }, /alternating/u],
   ['the same by its mark', { type: 'film-x2', marking: '0.1 X2 275~' }, /alternating/u],
+  [
+    'wax paper for AC',
+    { type: 'paper-wax', value: '', volts: '', marking: '0.1 250 VAC' },
+    /alternating/u,
+  ],
   ['one rated for direct voltage', { type: 'film-x2', value: '0.1 µF', volts: '275 V' }, undefined],
 ])('%s: which voltage its rating is for', (_, said, expected) => {
   const [planned] = planOf({ ...disc, ...said, position: 'interstage-coupling' });

@@ -46,6 +46,8 @@ test.each([
   ['X2 0.1 275V~ 630V-', 'film-x2', 'c=100n&amp;v=275'],
   ['0.1 X2 630VDC', 'film-x2', 'c=100n'],
   ['MKP 0.1 630- 250~', 'pp-metallized', 'c=100n&amp;v=630'],
+  // Marked for AC alone, it is not rated for as much DC.
+  ['MKT 0.1 250V~', 'pet-metallized', 'c=100n&amp;v=250+VAC'],
 ])('%s leads on with the tolerance and the rating that its pages count in', (mark, type, query) => {
   expect(linksOf(mark)).toContain(`/replace/${type}/in/`);
   expect([...queriesOf(linksOf(mark))]).toEqual([query]);

@@ -1,7 +1,9 @@
 import { storedCharge } from '../equations/inrush.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
+import { voltageKindOf } from '../candidates/voltage-kind.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
+import { crestOf } from '../equations/crest.ts';
 import { impedanceAt } from '../findings/series-elements.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
@@ -55,9 +57,13 @@ const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Ran
  * Rating (V) to infer the circuit's voltage from. Types that are often rated far above their circuit
  * say little by a high mark, so what is usual for the type counts then.
  */
-const tellingRating = (catalogue: Catalogue, { type, ratedVoltage }: Part): number => {
+const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }: Part): number => {
   const row = catalogue.types[type];
-  return row?.old_rating === 'ample' ? Math.min(ratedVoltage, row.old_v_typical) : ratedVoltage;
+  if (row === undefined) return ratedVoltage;
+  // What its type is not usually marked with, a rating for AC, says that it bears its crest.
+  const isUsual = voltageKind === voltageKindOf(row);
+  const rating = isUsual ? ratedVoltage : crestOf(ratedVoltage);
+  return row.old_rating === 'ample' ? Math.min(rating, row.old_v_typical) : rating;
 };
 
 /** What a default may follow from besides the rating and the value of the old part. */

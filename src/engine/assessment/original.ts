@@ -80,7 +80,7 @@ export const completeOriginal = (
     capacitance: original.capacitance?.typ ?? usualCapacitance(type, position),
     tolerance: original.tolerance ?? readTolerance(type.old_tolerance),
     ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, stress, position),
-    voltageKind: voltageKindOf(type),
+    voltageKind: original.voltageKind ?? voltageKindOf(type),
     age: original.age?.typ ?? usualAge(catalogue, type),
   };
 };

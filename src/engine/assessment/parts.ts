@@ -15,6 +15,8 @@ export interface Original {
   tolerance?: Tolerance | undefined;
   /** V */
   ratedVoltage?: Range | undefined;
+  /** `ac` where the rating is marked as one for AC; else the type says. */
+  voltageKind?: 'ac' | undefined;
   /** Since it was made or last hotter than about 125 degC, s; what is usual for the type unless given. */
   age?: Range | undefined;
 }
