@@ -29,6 +29,7 @@ export {
 export { adjustmentsOf, moved } from './adjustments.ts';
 export { readInWords, type BenchField, type Time } from './bench-fields.ts';
 export { foundOf } from './found-at.ts';
+export { pageQuery } from './page-query.ts';
 export { lineName } from './line-name.ts';
 export { isBlank, isNoteAlone } from './is-blank.ts';
 export { isDone } from './is-done.ts';

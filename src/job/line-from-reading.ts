@@ -5,6 +5,7 @@ import {
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
+import { ratingPhrase } from '../substitution/phrases.ts';
 import { writeRated } from '../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
@@ -31,6 +32,10 @@ export const toldBy = (
   };
 };
 
+/** Rated power, W, as it is spoken of; nothing where none is marked. */
+const watts = ({ power }: Reading): string | undefined =>
+  power && ratingPhrase(power.typ, 'W').replace('\u00A0', ' ');
+
 /** The same as one would type it, no digit lost, for the fields of the line that are still empty. */
 export const typedFrom = (catalogue: Catalogue, reading: Reading, line: Line): Partial<Line> => {
   const { capacitance, tolerance, ratedVoltage, voltageKind, type } = toldBy(
@@ -38,6 +43,7 @@ export const typedFrom = (catalogue: Catalogue, reading: Reading, line: Line): P
     reading,
     line,
   );
+  const power = watts(reading);
   const said: Partial<Line> = {
     kind: reading.kind,
     ...(capacitance === undefined ? {} : { value: writeQuantity(capacitance, 'F') }),
@@ -48,6 +54,7 @@ export const typedFrom = (catalogue: Catalogue, reading: Reading, line: Line): P
     ...(ratedVoltage === undefined
       ? {}
       : { volts: writeRated({ volts: ratedVoltage, kind: voltageKind }) }),
+    ...(power === undefined ? {} : { volts: power }),
     ...(type === undefined ? {} : { type }),
   };
   const empty = Object.entries(said).filter(([field]) => line[field as keyof Line] === '');
@@ -63,6 +70,7 @@ export const inWords = (catalogue: Catalogue, reading: Reading, line: Line): str
     reading.sections?.map((section) => formatValue(section.capacitance.typ, 'F')).join(' + '),
     reading.resistance && formatValue(reading.resistance.typ, 'ohm'),
     tolerance && printTolerance(tolerance),
+    watts(reading),
     ratedVoltage && formatValue(ratedVoltage.typ, 'V') + (voltageKind === 'ac' ? ' AC' : ''),
     // Colours may say the same on parts of another look.
     reading.colours?.name,

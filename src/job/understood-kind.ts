@@ -6,7 +6,6 @@ import {
   type Catalogue,
   type Range,
   type Reading,
-  type Tolerance,
   type Unit,
 } from '../engine/index.ts';
 import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
@@ -30,12 +29,16 @@ const SAME = 0.01;
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
 const told = (
   reading: Reading | undefined,
-  { unit }: KindRow,
-): { value?: Range | undefined; tolerance?: Tolerance | undefined } => {
+  { unit, rating_unit: ratingUnit }: KindRow,
+): Pick<PartOfLine, 'value' | 'tolerance' | 'rating'> => {
   const typ = unit === 'ohm' ? reading?.resistance?.typ : undefined;
-  return reading === undefined || typ === undefined
-    ? {}
-    : { value: exactly(typ), tolerance: toleranceTold(reading) };
+  if (reading === undefined || typ === undefined) return {};
+  const { power } = reading;
+  return {
+    value: exactly(typ),
+    tolerance: toleranceTold(reading),
+    rating: ratingUnit === 'W' ? power && exactly(power.typ) : undefined,
+  };
 };
 
 /** Whether a text is a number in another unit, such as volts where watts are read. */
@@ -63,7 +66,7 @@ const partOf = (kind: KindRow, line: Line, reading: Reading | undefined): PartOf
   const tolerance = take('tolerance', readToleranceText);
   // A voltage in the column of ratings says nothing about its power.
   const isRead = kind.rating_unit !== '' && !isOther(line.volts);
-  const rating = isRead ? number('volts', ratingMeasure(kind)) : undefined;
+  const rating = (isRead ? number('volts', ratingMeasure(kind)) : undefined) ?? marked.rating;
   const position = line.position === '' ? undefined : line.position;
   return atDesignators(
     {

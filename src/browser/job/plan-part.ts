@@ -4,6 +4,7 @@ import {
   choiceOf,
   fieldsOfLine,
   firstAsk,
+  pageQuery,
   withField,
   withSign,
   type LineFields,
@@ -20,8 +21,6 @@ import {
 import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
 import { wantsAttention } from '../../job-view/remarks.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { guidelineKey, partKeys } from '../../substitution/keys.ts';
-import { evidenceFields, signsKey } from '../../substitution/old-part.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { habit } from '../habits.ts';
@@ -62,24 +61,10 @@ const pathOf = ({ part }: PlannedLine): `/${string}` => {
     : `/replace/${place}`;
 };
 
-/** The page of all findings, with all that is said of a line. */
+/** The page of all findings, with all that is known of a line. */
 const pageOf = (planned: PlannedLine): string => {
-  const { line } = planned;
-  const { whole } = current();
-  const query = new URLSearchParams(
-    Object.entries({
-      [partKeys.capacitance]: line.value,
-      [partKeys.tolerance]: line.tolerance,
-      [partKeys.ratedVoltage]: line.volts,
-      [partKeys.age]: line.found.age,
-      [signsKey]: line.found.signs.join(','),
-      ...Object.fromEntries(evidenceFields.map(({ key, reading }) => [key, line.found[reading]])),
-      [guidelineKey]: whole.guideline,
-      ...whole.conditions,
-      ...line.conditions,
-    }).filter(([, text]) => text.trim() !== ''),
-  );
-  const written = query.toString();
+  const unit = common?.kinds[planned.part.kind]?.unit;
+  const written = pageQuery(planned, current().whole, unit).toString();
   return href(pathOf(planned)) + (written === '' ? '' : `?${written}`);
 };
 
