@@ -41,6 +41,7 @@ import {
   unitWordRow,
   valueFormRow,
   voltageCodeRow,
+  voltageSchemeRow,
   voltageWordRow,
 } from './markings.ts';
 import type { MarkingTables } from './markings.ts';
@@ -182,11 +183,18 @@ export const markingTables = {
     references: [source, bodies, types, system],
     about: 'Class 2 characteristics that have a name of their own.',
   },
+  'markings/voltage-schemes.csv': {
+    name: 'voltageSchemes',
+    row: voltageSchemeRow,
+    key: ['id'],
+    references: [source],
+    about: 'Ways of writing the rated voltage in a code.',
+  },
   'markings/voltage-codes.csv': {
     name: 'voltageCodes',
     row: voltageCodeRow,
     key: ['scheme', 'code', 'volts_min', 'volts_max'],
-    references: [source, bodies],
+    references: [source, bodies, { column: 'scheme', table: 'markings/voltage-schemes.csv' }],
     about: 'Codes for the rated voltage.',
   },
   'markings/voltage-words.csv': {

@@ -187,19 +187,33 @@ export const toleranceLetterRow = z.strictObject({
   ...provenance,
 });
 
+/** A way of writing the rated voltage in a code. */
+export const voltageSchemeRow = z.strictObject({
+  id,
+  name: text,
+  stands: z
+    .enum([
+      'beside',
+      'before-figures',
+      'behind-figures',
+      'behind-tolerance',
+      'behind-temperature',
+      'behind-value',
+      'by-itself',
+    ])
+    .describe(
+      'beside: before or behind a value, in capital or small letters; before-figures, behind-figures: next to three figures; behind-tolerance, behind-temperature: next to that letter; behind-value: figures that follow it; by-itself: words',
+    ),
+  where: optionalText.describe('where it is printed, in words; nothing where it is no code'),
+  letter_example: optionalText.describe(
+    'marking with # for the letter, where its codes are single letters that mean other things as well',
+  ),
+  ...provenance,
+});
+
 /** A code for a rated voltage. */
 export const voltageCodeRow = z.strictObject({
-  scheme: z
-    .enum([
-      'figure-letter',
-      'chip-letter',
-      'letter-behind',
-      'small-letter',
-      'figures',
-      'words',
-      'soviet-letter',
-    ])
-    .describe('how it is written, and so where on the part it may stand'),
+  scheme: id.describe('how it is written, and so where on the part it may stand'),
   code: text,
   volts_min: positive,
   volts_max: positive,
@@ -246,6 +260,7 @@ export interface MarkingTables extends ColourTables {
   class1Codes: Rows<typeof class1CodeRow>;
   class2Signs: Rows<typeof class2SignRow>;
   class2Codes: Rows<typeof class2CodeRow>;
+  voltageSchemes: Rows<typeof voltageSchemeRow>;
   voltageCodes: Rows<typeof voltageCodeRow>;
   voltageWords: Rows<typeof voltageWordRow>;
   dielectricCodes: Rows<typeof dielectricCodeRow>;

@@ -142,6 +142,9 @@ const KIND_TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] 
 /** Columns that tell where a row comes from, of tables that are only searched. */
 const PROVENANCE = ['locator', 'note', 'source', 'basis'] as const;
 
+/** Columns of ways of writing a code that only the pages of codes show. */
+const CODE_PAGE_WORDS = ['name', 'where', 'letter_example', ...PROVENANCE] as const;
+
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
@@ -185,6 +188,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   },
   markings: {
     ...markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
+    voltageSchemes: catalogue.markings.voltageSchemes.map((row) => dropped(row, CODE_PAGE_WORDS)),
     // By their names one sees that someone typed colours.
     colours: catalogue.markings.colours.map((row) =>
       without(row, ['fill', 'locator', 'note', 'source']),

@@ -18,7 +18,7 @@ import { toleranceItems } from './tolerances.ts';
 import { isCyrillic, type LookAlikes } from './text.ts';
 import type { ValueRows } from './value-rows.ts';
 import { valueRowsOf } from './value-rows.ts';
-import { voltageCodeItems } from './voltage-codes.ts';
+import { voltageCodeItems, voltageCodesThat } from './voltage-codes.ts';
 import type { WordTree } from './word-tree.ts';
 import { addWord, emptyTree } from './word-tree.ts';
 import { wordItems } from './words.ts';
@@ -175,9 +175,7 @@ const compile = ({ markings: tables, series, types }: Tables): Compiled => {
     temperatureCodes: temperatureCodesOf(tables, bodies.capacitor, origins),
     otherShapes: otherShapesOf(tables),
     lookAlikes: lookAlikesOf(tables),
-    usualVolts: new Set(
-      tables.voltageCodes.filter((row) => row.scheme === 'figures').map((row) => row.volts_min),
-    ),
+    usualVolts: new Set(voltageCodesThat(tables, 'behind-value').map((row) => row.volts_min)),
     slopesInLatin: slopesInLatin(tables),
     unitLetters: unitLettersOf(tables),
   };

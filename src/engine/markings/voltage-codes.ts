@@ -13,6 +13,7 @@ import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
 
 type CodeRow = MarkingTables['voltageCodes'][number];
+type Stands = MarkingTables['voltageSchemes'][number]['stands'];
 
 /** The kind of voltage of a row, where it says one. */
 export const kindOf = (kind: string): 'dc' | 'ac' | undefined =>
@@ -35,7 +36,8 @@ export interface VoltageMeaning {
   /** V. */
   volts: Range;
   kind?: 'dc' | 'ac';
-  scheme: CodeRow['scheme'];
+  /** Id in `voltage-schemes.csv`. */
+  scheme: string;
   use: CodeRow['use'];
   bodies: readonly string[];
   origins: readonly string[];
@@ -59,18 +61,24 @@ export const readVoltageCode = (tables: MarkingTables, code: string): VoltageMea
     };
   });
 
+/** The codes of all schemes that stand in one way, in the order of their table. */
+export const voltageCodesThat = (
+  { voltageSchemes, voltageCodes }: Pick<MarkingTables, 'voltageSchemes' | 'voltageCodes'>,
+  stands: Stands,
+): CodeRow[] => {
+  const own = new Set(voltageSchemes.filter((row) => row.stands === stands).map(({ id }) => id));
+  return voltageCodes.filter(({ scheme }) => own.has(scheme));
+};
+
 const whereCodesStand = {
-  'figure-letter': { needs: [], weights: weights.voltageCode },
-  'chip-letter': { needs: ['touching-before-value'], weights: weights.voltageLetter },
-  'letter-behind': { needs: ['touching-value'], weights: weights.voltageLetterBehind },
-  'small-letter': { needs: ['touching-tolerance'], weights: weights.voltageLetter },
-  'soviet-letter': { needs: ['touching-temperature'], weights: weights.voltageLetter },
-  figures: { needs: ['value-before'], weights: weights.voltageFigures },
-  words: { needs: [], weights: weights.voltageWithUnit },
-} as const satisfies Record<
-  CodeRow['scheme'],
-  { needs: Need[]; weights: Record<CodeRow['use'], number> }
->;
+  beside: { needs: [], weights: weights.voltageCode },
+  'before-figures': { needs: ['touching-before-value'], weights: weights.voltageLetter },
+  'behind-figures': { needs: ['touching-value'], weights: weights.voltageLetterBehind },
+  'behind-tolerance': { needs: ['touching-tolerance'], weights: weights.voltageLetter },
+  'behind-temperature': { needs: ['touching-temperature'], weights: weights.voltageLetter },
+  'behind-value': { needs: ['value-before'], weights: weights.voltageFigures },
+  'by-itself': { needs: [], weights: weights.voltageWithUnit },
+} as const satisfies Record<Stands, { needs: Need[]; weights: Record<CodeRow['use'], number> }>;
 
 const THREE_FIGURES = /\d{3}(?!\d)/y;
 
@@ -120,21 +128,21 @@ const standsClear = (scan: Scan, at: number, end: number): boolean =>
   beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
 
 /** Whether a code of the table may stand where it was found. */
-const mayStand = (scan: Scan, at: number, row: CodeRow, found: FoundWord<Item>): boolean => {
+const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
-  const exact = row.scheme !== 'figure-letter' && row.scheme !== 'words';
+  const exact = stands !== 'beside' && stands !== 'by-itself';
   if (exact && !found.sameCase) return false;
-  if (row.scheme === 'letter-behind')
+  if (stands === 'behind-figures')
     return madeUp(found.assumed) === 0 && behindThreeFigures(scan, at, found.end);
   if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
-  if (row.scheme === 'chip-letter') return beforeThreeFigures(scan, found.end - 1, found.end);
+  if (stands === 'before-figures') return beforeThreeFigures(scan, found.end - 1, found.end);
   const next = text.charAt(found.end);
   if (isLetter(next)) return false;
   // A letter first makes a lot code of it sooner than a number that was misread.
-  if (row.scheme === 'figures' && !isFigure(text.charAt(at))) return false;
+  if (stands === 'behind-value' && !isFigure(text.charAt(at))) return false;
   const figuresRunOn = isFigure(next) || (next === '.' && isFigure(text.charAt(found.end + 1)));
-  return row.scheme !== 'figures' || !figuresRunOn;
+  return stands !== 'behind-value' || !figuresRunOn;
 };
 
 /** The voltage codes as words to be found. */
@@ -142,9 +150,12 @@ export const voltageCodeItems = (
   tables: MarkingTables,
   bodies: Names,
   origins: Names,
-): [word: string, item: Item][] =>
-  tables.voltageCodes.map((row) => {
-    const place = whereCodesStand[row.scheme];
+): [word: string, item: Item][] => {
+  const schemes = new Map(tables.voltageSchemes.map(({ id, stands }) => [id, stands]));
+  return tables.voltageCodes.flatMap((row): [word: string, item: Item][] => {
+    const stands = schemes.get(row.scheme);
+    if (stands === undefined) return [];
+    const place = whereCodesStand[stands];
     const volts = voltsOf(row);
     const meaning: Meaning = {
       slot: voltageSlot(row.kind),
@@ -156,7 +167,7 @@ export const voltageCodeItems = (
       source: row.source,
     };
     const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
-      mayStand(scan, at, row, found)
+      mayStand(scan, at, stands, found)
         ? {
             at,
             end: found.end,
@@ -166,11 +177,12 @@ export const voltageCodeItems = (
               caseCost(scan, at, found) +
               found.cost +
               (isPointOfValue(scan, found.end) ? weights.voltageCodeForPoint : 0) +
-              (row.scheme === 'figure-letter' ? besideFigures(scan, at, found.end) : 0) +
+              (stands === 'beside' ? besideFigures(scan, at, found.end) : 0) +
               (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
             needs: place.needs,
             assumed: found.assumed,
           }
         : undefined;
-    return [row.code, { kind: 'word', take }];
+    return [[row.code, { kind: 'word', take }]];
   });
+};

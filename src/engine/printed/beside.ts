@@ -4,6 +4,7 @@ import { sayTolerance } from '../markings/say.ts';
 import { slopeLetters, readTemperatureCharacteristic } from '../markings/temperatures.ts';
 import type { TemperatureMeaning } from '../markings/temperatures.ts';
 import { spanHolds, toleranceOf } from '../markings/tolerances.ts';
+import { voltageCodesThat } from '../markings/voltage-codes.ts';
 import { inUnit, plainFigures, within } from './numbers.ts';
 import type { PartToPrint, Piece } from './way.ts';
 
@@ -33,8 +34,8 @@ type LetterRow = MarkingTables['toleranceLetters'][number];
 
 /** Bodies that bear a tolerance letter: not those on which a seldom one is a voltage in its place. */
 const bodiesWith = (tables: MarkingTables, { letter, met, bodies }: LetterRow): string[] => {
-  const taken = tables.voltageCodes
-    .filter((row) => row.scheme === 'letter-behind' && row.code === letter)
+  const taken = voltageCodesThat(tables, 'behind-figures')
+    .filter((row) => row.code === letter)
     .flatMap((row) => row.bodies);
   if (met === 'often' || taken.length === 0) return bodies;
   const all = tables.bodies.filter((row) => row.kind === 'capacitor').map((row) => row.id);
@@ -95,10 +96,13 @@ const sameVolts = (a: VoltageCode, b: VoltageCode | undefined): boolean =>
 const voltageCodes = (tables: MarkingTables, part: PartToPrint, scheme: string): Piece[] => {
   const { ratedVoltage: volts } = part;
   if (volts === undefined) return [];
+  const isWords = tables.voltageSchemes.some(
+    ({ id, stands }) => id === scheme && stands === 'by-itself',
+  );
   return tables.voltageCodes
     .filter((row) => row.scheme === scheme && isKind(row.kind, part))
     .filter((row) => within(volts, row.volts_min, row.volts_max))
-    .filter((row, index, rows) => scheme !== 'words' || index === 0 || !sameVolts(row, rows[0]))
+    .filter((row, index, rows) => !isWords || index === 0 || !sameVolts(row, rows[0]))
     .map((row) => ({ ...row, text: row.code, note: '' }));
 };
 

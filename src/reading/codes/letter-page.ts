@@ -70,26 +70,20 @@ const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => 
       origins: row.origins,
       source: row.source,
     })),
-  ...markings.voltageCodes
-    .filter((row) => row.code === letter && row.scheme === 'chip-letter')
-    .map((row) => ({
-      where: 'before three figures on a chip electrolytic or tantalum chip',
-      example: `${letter}106`,
-      means: `${formatValue(row.volts_min, 'V')} rated`,
-      use: row.use,
-      origins: row.origins,
-      source: row.source,
-    })),
-  ...markings.voltageCodes
-    .filter((row) => row.code === letter && row.scheme === 'letter-behind')
-    .map((row) => ({
-      where: 'behind three figures on a tantalum chip',
-      example: `106${letter}`,
-      means: `${formatValue(row.volts_min, 'V')} rated`,
-      use: row.use,
-      origins: row.origins,
-      source: row.source,
-    })),
+  ...markings.voltageSchemes
+    .filter((scheme) => scheme.letter_example !== '')
+    .flatMap((scheme) =>
+      markings.voltageCodes
+        .filter((row) => row.code === letter && row.scheme === scheme.id)
+        .map((row) => ({
+          where: scheme.where,
+          example: scheme.letter_example.replace('#', letter),
+          means: `${formatValue(row.volts_min, 'V')} rated`,
+          use: row.use,
+          origins: row.origins,
+          source: row.source,
+        })),
+    ),
   ...markings.mantissaLetters
     .filter((row) => row.letter === letter && row.use === 'usual')
     .map((row) => ({

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
+import { voltageCodesThat } from '../../engine/markings/voltage-codes.ts';
 import { remembered } from '../../search/remembered.ts';
 import { madeCodes } from './made-codes.ts';
 import { codeSlug } from './slug.ts';
@@ -42,11 +43,10 @@ const valueCodes = ({ series }: CodeCatalogue): string[] => {
 
 const unique = <Item>(items: readonly Item[]): Item[] => [...new Set(items)];
 
-/** The codes of the voltages made of a figure and a letter, in order of voltage. */
+/** The codes of voltages that stand before a value or behind it, in order of voltage. */
 const voltageCodes = ({ markings }: CodeCatalogue): string[] =>
   unique(
-    markings.voltageCodes
-      .filter((row) => row.scheme === 'figure-letter')
+    voltageCodesThat(markings, 'beside')
       .toSorted((a, b) => a.volts_min - b.volts_min)
       .map((row) => row.code),
   );

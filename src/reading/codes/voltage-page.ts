@@ -12,20 +12,15 @@ const volts = (range: Range): string => formatQuantity(range, 'V');
 export const codeVolts = (catalogue: Catalogue, code: string): number =>
   readVoltageCode(catalogue.markings, code)[0]?.volts.typ ?? NaN;
 
-const wherePrinted: Record<string, string> = {
-  'figure-letter': 'before three figures, or behind the tolerance letter',
-  'chip-letter': 'one letter before three figures, on chip electrolytics and tantalum chips',
-  'letter-behind': 'one letter behind three figures, on tantalum chips',
-  'small-letter': 'a small letter behind the tolerance, on German ceramics',
-  'soviet-letter': 'behind the letter of the temperature group, on Soviet parts',
-};
-
 /** The same voltage in the other codes. */
-const otherCodes = (catalogue: Catalogue, own: string, value: number): Markup[][] =>
-  catalogue.markings.voltageCodes
+const otherCodes = ({ markings }: Catalogue, own: string, value: number): Markup[][] => {
+  const where = new Map(markings.voltageSchemes.map((row) => [row.id, row.where]));
+  return markings.voltageCodes
     .filter((row) => row.code !== own && row.volts_min === value && row.volts_max === value)
-    .filter((row) => wherePrinted[row.scheme] !== undefined)
-    .map((row) => [mark(row.code), wherePrinted[row.scheme] ?? '', sourceLink(row.source)]);
+    .map((row) => ({ ...row, where: where.get(row.scheme) ?? '' }))
+    .filter((row) => row.where !== '')
+    .map((row) => [mark(row.code), row.where, sourceLink(row.source)]);
+};
 
 const EXAMPLES = [
   { value: '473', says: '47 nF' },

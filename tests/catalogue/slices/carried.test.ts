@@ -144,10 +144,14 @@ describe('tables and words', () => {
       (name) => !name.startsWith('colour') || name === 'colours',
     );
     expect(markingsOf(carried).toSorted()).toEqual(printed.toSorted());
-    for (const name of printed.filter((one) => one !== 'colours')) {
+    for (const name of printed.filter((one) => one !== 'colours' && one !== 'voltageSchemes')) {
       const table = name as keyof Catalogue['markings'];
       expect(slice.markings[table], name).toBe(catalogue.markings[table]);
     }
+    // Of ways of writing a voltage only what the reader goes by.
+    expect(slice.markings.voltageSchemes).toEqual(
+      catalogue.markings.voltageSchemes.map(({ id, stands }) => ({ id, stands })),
+    );
     expect(carried['markings.colours']).toBe('basis');
     expect(slice.markings.colours).toHaveLength(catalogue.markings.colours.length);
   });
