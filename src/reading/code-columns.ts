@@ -71,6 +71,9 @@ const HEADINGS: Readonly<Record<string, string>> = {
   underlined_percent: 'Underlined, ±, %',
   volts_min: 'From, V',
   volts_beside: 'Volts beside it',
+  where: 'Where it stands',
+  letter_where: 'Where its letters stand',
+  letter_example: 'Letters as in',
   stroke_volts_max: 'Likelier before a stroke and volts, up to, V',
 };
 

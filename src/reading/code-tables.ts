@@ -51,25 +51,6 @@ const titleOf = (file: string): string =>
     ),
   );
 
-/** Column by whose words the rows of a table are parted, where they are of several kinds. */
-const GROUPED_BY: Partial<Record<keyof Catalogue['markings'], string>> = {
-  toleranceLetters: 'script',
-  voltageCodes: 'scheme',
-  voltageWords: 'role',
-  class1Codes: 'system',
-  class1Signs: 'system',
-  class2Codes: 'system',
-  class2Signs: 'system',
-  unitWords: 'quantity',
-  pointLetters: 'quantity',
-  printedUnits: 'quantity',
-  multipliers: 'scheme',
-  dielectricCodes: 'form',
-  bodyMarks: 'group',
-  climateLetters: 'place',
-  dateSigns: 'scheme',
-};
-
 const rowOf = (key: readonly string[], columns: readonly CodeColumn[], row: TableRow): CodeRow => ({
   id: key
     .map((column) => codeSlug(cellText(row[column])))
@@ -104,9 +85,8 @@ const byCode = (a: CodeRow, b: CodeRow): number => compare(a.cells[0] ?? '', b.c
 export const codeTables = (catalogue: Catalogue): CodeTable[] =>
   Object.entries<MarkingTable>(markingTables)
     .filter(([, { page }]) => page === undefined)
-    .map(([file, { name, about, key }]) => {
+    .map(([file, { name, about, key, partedBy: by }]) => {
       const rows: readonly TableRow[] = catalogue.markings[name];
-      const by = GROUPED_BY[name];
       const columns = columnsOf(catalogue, rows, by);
       const made = withOwnIds(rows.map((row) => rowOf(key, columns, row)));
       const groups = Map.groupBy(made, (_, index) =>

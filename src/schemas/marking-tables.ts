@@ -13,6 +13,7 @@ import {
   class1SignRow,
   class2CodeRow,
   class2SignRow,
+  metCodeRow,
   temperatureSystemRow,
 } from './marking-temperatures.ts';
 import { arrangementRow, printedUnitRow } from './marking-print.ts';
@@ -51,6 +52,8 @@ export interface MarkingTable extends Table {
   name: keyof MarkingTables;
   /** The page that shows it in its own way, where it has one. */
   page?: `/${string}`;
+  /** Column by whose words its rows are parted, where they are of several kinds. */
+  partedBy?: string;
 }
 
 const source: Reference = { column: 'source', table: 'sources.csv' };
@@ -83,6 +86,7 @@ export const markingTables = {
     row: multiplierRow,
     key: ['scheme', 'figure', 'factor'],
     references: [source, bodies],
+    partedBy: 'scheme',
     about: 'The last figure of a value code.',
   },
   'markings/point-letters.csv': {
@@ -90,6 +94,7 @@ export const markingTables = {
     row: pointLetterRow,
     key: ['letter', 'quantity', 'factor', 'places', 'number_min'],
     references: [source, bodies],
+    partedBy: 'quantity',
     about: 'Letters that stand for the decimal point and name the unit.',
   },
   'markings/mantissa-letters.csv': {
@@ -118,6 +123,7 @@ export const markingTables = {
     row: unitWordRow,
     key: ['word', 'factor'],
     references: [source, bodies],
+    partedBy: 'quantity',
     about: 'Units as they were written over the years.',
   },
   'markings/old-mantissas.csv': {
@@ -146,6 +152,7 @@ export const markingTables = {
     row: toleranceLetterRow,
     key: ['letter', 'from_f', 'below_f', 'minus', 'plus', 'unit', 'origins'],
     references: [source, bodies],
+    partedBy: 'script',
     about: 'Letters that give the tolerance.',
   },
   'markings/temperature-systems.csv': {
@@ -160,6 +167,7 @@ export const markingTables = {
     row: class1SignRow,
     key: ['system', 'place', 'symbol', 'value'],
     references: [source, types, system],
+    partedBy: 'system',
     about: 'Signs that class 1 ceramic codes are put together from.',
   },
   'markings/class1-codes.csv': {
@@ -167,6 +175,7 @@ export const markingTables = {
     row: class1CodeRow,
     key: ['code', 'system', 'min_ppm', 'max_ppm'],
     references: [source, bodies, types, system],
+    partedBy: 'system',
     about: 'Temperature coefficients that have a name of their own.',
   },
   'markings/class2-signs.csv': {
@@ -174,6 +183,7 @@ export const markingTables = {
     row: class2SignRow,
     key: ['system', 'place', 'symbol', 'low', 'high'],
     references: [source, types, system],
+    partedBy: 'system',
     about: 'Signs that class 2 ceramic codes are put together from.',
   },
   'markings/class2-codes.csv': {
@@ -181,7 +191,17 @@ export const markingTables = {
     row: class2CodeRow,
     key: ['code', 'system'],
     references: [source, bodies, types, system],
+    partedBy: 'system',
     about: 'Class 2 characteristics that have a name of their own.',
+  },
+  'markings/met-codes.csv': {
+    name: 'metCodes',
+    row: metCodeRow,
+    key: ['system'],
+    references: [source, system],
+    partedBy: 'system',
+    about:
+      'Which of the ceramic codes that are put together by rule are met on parts. Each of them has a page; the rules make many more.',
   },
   'markings/voltage-schemes.csv': {
     name: 'voltageSchemes',
@@ -195,6 +215,7 @@ export const markingTables = {
     row: voltageCodeRow,
     key: ['scheme', 'code', 'volts_min', 'volts_max'],
     references: [source, bodies, { column: 'scheme', table: 'markings/voltage-schemes.csv' }],
+    partedBy: 'scheme',
     about: 'Codes for the rated voltage.',
   },
   'markings/voltage-words.csv': {
@@ -202,6 +223,7 @@ export const markingTables = {
     row: voltageWordRow,
     key: ['word', 'place'],
     references: [source, bodies],
+    partedBy: 'role',
     about: 'Words beside the figures of a voltage.',
   },
   'markings/dielectric-codes.csv': {
@@ -209,6 +231,7 @@ export const markingTables = {
     row: dielectricCodeRow,
     key: ['code', 'form', 'dielectric', 'origins'],
     references: [source, bodies, types],
+    partedBy: 'form',
     about: 'Letters and words that say what a part is made of.',
   },
   'markings/safety-classes.csv': {
@@ -223,6 +246,7 @@ export const markingTables = {
     row: bodyMarkRow,
     key: ['mark', 'bodies'],
     references: [source, bodies, types],
+    partedBy: 'group',
     about: 'Polarity, outer foil and approval marks.',
   },
   'markings/other-marks.csv': {
@@ -238,6 +262,7 @@ export const markingTables = {
     row: climateLetterRow,
     key: ['place', 'letter'],
     references: [source],
+    partedBy: 'place',
     about: 'Letters of the climatic class.',
   },
   'markings/date-schemes.csv': {
@@ -252,6 +277,7 @@ export const markingTables = {
     row: dateSignRow,
     key: ['scheme', 'place', 'symbol', 'value'],
     references: [source, { column: 'scheme', table: 'markings/date-schemes.csv' }],
+    partedBy: 'scheme',
     about: 'Letters and figures of date codes.',
   },
   'markings/section-symbols.csv': {
@@ -319,6 +345,7 @@ export const markingTables = {
     row: printedUnitRow,
     key: ['word', 'factor', 'number_min'],
     references: [source, bodies],
+    partedBy: 'quantity',
     about: 'Units as they stand on parts, with the numbers that stand before them.',
   },
   'markings/arrangements.csv': {

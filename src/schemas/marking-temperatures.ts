@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { id, idList, number, optionalNumber, provenance, text, yesNo } from './cells.ts';
+import {
+  id,
+  idList,
+  list,
+  number,
+  optionalNumber,
+  optionalText,
+  provenance,
+  text,
+  yesNo,
+} from './cells.ts';
 import { context, use } from './marking-context.ts';
 
 /** What a system of temperature codes takes as read. */
@@ -12,6 +22,10 @@ export const temperatureSystemRow = z.strictObject({
   t_max: number.describe('degC, where the code itself gives none'),
   origins: idList.describe(
     'where its single letters were used; none where it has no single letters',
+  ),
+  letter_where: optionalText.describe('where such a letter stands, in words'),
+  letter_example: optionalText.describe(
+    'marking with # for such a letter; nothing to leave it out',
   ),
   ...provenance,
 });
@@ -52,6 +66,16 @@ export const class2SignRow = z.strictObject({
   high: optionalNumber.describe('degC, or the largest rise in percent'),
   types: idList,
   use,
+  ...provenance,
+});
+
+/** Codes that are put together by rule and met on parts. */
+export const metCodeRow = z.strictObject({
+  system: id.describe('id in temperature-systems.csv'),
+  ends: list.describe('signs that they end in'),
+  begins: list.describe(
+    'signs that they begin with; none: each figure with each multiplier whose slope a code of class1-codes.csv has',
+  ),
   ...provenance,
 });
 

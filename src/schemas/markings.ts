@@ -31,6 +31,7 @@ import type {
   class1CodeRow,
   class2SignRow,
   class2CodeRow,
+  metCodeRow,
 } from './marking-temperatures.ts';
 import type {
   dielectricCodeRow,
@@ -260,6 +261,7 @@ export interface MarkingTables extends ColourTables {
   class1Codes: Rows<typeof class1CodeRow>;
   class2Signs: Rows<typeof class2SignRow>;
   class2Codes: Rows<typeof class2CodeRow>;
+  metCodes: Rows<typeof metCodeRow>;
   voltageSchemes: Rows<typeof voltageSchemeRow>;
   voltageCodes: Rows<typeof voltageCodeRow>;
   voltageWords: Rows<typeof voltageWordRow>;

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { codeTables } from '../../src/reading/code-tables.ts';
+import { markingTables, type MarkingTable } from '../../src/schemas/marking-tables.ts';
 
 const tables = codeTables(loadCatalogue());
 
@@ -46,4 +47,12 @@ test('no page of a table shows a row by its id, a power as computers write it or
     for (const { cells } of groups.flatMap(({ rows }) => rows))
       for (const text of cells.slice(1)) expect(text, id).not.toMatch(/\de-?\d+$|^-\d+(?:\.\d+)?$/);
   }
+});
+
+test('tables are parted by columns that they have', () => {
+  const parted = Object.entries<MarkingTable>(markingTables).flatMap(([file, { row, partedBy }]) =>
+    partedBy === undefined ? [] : [[file, partedBy, Object.keys(row.shape)] as const],
+  );
+  expect(parted.length).toBeGreaterThan(10);
+  for (const [file, column, columns] of parted) expect(columns, file).toContain(column);
 });

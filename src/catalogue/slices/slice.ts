@@ -124,13 +124,28 @@ const WITH_COLOURS: readonly MarkingTable[] = [
   'oldMantissas',
 ];
 
+/** Columns that tell where a row comes from, of tables that are only searched. */
+const PROVENANCE = ['locator', 'note', 'source', 'basis'] as const;
+
+/** The marking tables without the words that only the pages of codes show. */
+const withoutPageWords = (markings: Catalogue['markings']): Catalogue['markings'] => ({
+  ...markings,
+  temperatureSystems: markings.temperatureSystems.map((row) =>
+    dropped(row, ['letter_where', 'letter_example']),
+  ),
+  metCodes: markings.metCodes.map((row) => dropped(row, PROVENANCE)),
+  voltageSchemes: markings.voltageSchemes.map((row) =>
+    dropped(row, ['name', 'where', 'letter_example', ...PROVENANCE]),
+  ),
+});
+
 /** The marking tables with those left empty that are not kept. */
 const markingsOf = (
   { markings }: Catalogue,
   kept: (table: MarkingTable) => boolean,
 ): Catalogue['markings'] =>
   Object.fromEntries(
-    Object.entries(markings).map(([table, rows]) => [
+    Object.entries(withoutPageWords(markings)).map(([table, rows]) => [
       table,
       kept(table as MarkingTable) ? rows : [],
     ]),
@@ -138,12 +153,6 @@ const markingsOf = (
 
 /** Words of types besides capacitors that only their own pages show. */
 const KIND_TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
-
-/** Columns that tell where a row comes from, of tables that are only searched. */
-const PROVENANCE = ['locator', 'note', 'source', 'basis'] as const;
-
-/** Columns of ways of writing a code that only the pages of codes show. */
-const CODE_PAGE_WORDS = ['name', 'where', 'letter_example', ...PROVENANCE] as const;
 
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
@@ -188,7 +197,6 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   },
   markings: {
     ...markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
-    voltageSchemes: catalogue.markings.voltageSchemes.map((row) => dropped(row, CODE_PAGE_WORDS)),
     // By their names one sees that someone typed colours.
     colours: catalogue.markings.colours.map((row) =>
       without(row, ['fill', 'locator', 'note', 'source']),

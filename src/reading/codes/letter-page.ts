@@ -94,16 +94,21 @@ const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => 
       origins: row.origins,
       source: row.source,
     })),
-  ...markings.class1Signs
-    .filter((row) => row.symbol === letter && row.place === 'slope' && row.system === 'british-1')
-    .map((row) => ({
-      where: 'second letter behind the value of an old British ceramic',
-      example: `470J${letter}`,
-      means: `${row.value < 0 ? '−' : ''}${Math.abs(row.value)} ppm/K`,
-      use: 'other' as const,
-      origins: ['british'],
-      source: row.source,
-    })),
+  ...markings.temperatureSystems
+    .filter((system) => system.letter_example !== '')
+    .flatMap((system) =>
+      markings.class1Signs
+        .filter((row) => row.symbol === letter && row.place === 'slope' && row.system === system.id)
+        .map((row) => ({
+          where: system.letter_where,
+          example: system.letter_example.replace('#', letter),
+          means: `${row.value < 0 ? '−' : ''}${Math.abs(row.value)} ppm/K`,
+          // What is usual within such a system is not so among parts of today.
+          use: row.use === 'usual' ? 'other' : row.use,
+          origins: system.origins,
+          source: row.source,
+        })),
+    ),
   ...markings.class2Codes
     .filter((row) => row.code === letter)
     .map((row) => ({

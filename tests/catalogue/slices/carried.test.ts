@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { sliceKindPosition } from '../../../src/catalogue/slices/slice-kind.ts';
+import { dropped } from '../../../src/catalogue/slices/slice-pieces.ts';
 import {
   sliceColours,
   sliceDevices,
@@ -144,13 +145,21 @@ describe('tables and words', () => {
       (name) => !name.startsWith('colour') || name === 'colours',
     );
     expect(markingsOf(carried).toSorted()).toEqual(printed.toSorted());
-    for (const name of printed.filter((one) => one !== 'colours' && one !== 'voltageSchemes')) {
+    const shortened = ['colours', 'temperatureSystems', 'metCodes', 'voltageSchemes'];
+    for (const name of printed.filter((one) => !shortened.includes(one))) {
       const table = name as keyof Catalogue['markings'];
       expect(slice.markings[table], name).toBe(catalogue.markings[table]);
     }
-    // Of ways of writing a voltage only what the reader goes by.
+    // Of ways of writing a code only what the reader goes by, and what finds the pages of codes.
+    const { temperatureSystems, metCodes, voltageSchemes } = catalogue.markings;
+    expect(slice.markings.temperatureSystems).toEqual(
+      temperatureSystems.map((row) => dropped(row, ['letter_where', 'letter_example'])),
+    );
+    expect(slice.markings.metCodes).toEqual(
+      metCodes.map(({ system, begins, ends }) => ({ system, begins, ends })),
+    );
     expect(slice.markings.voltageSchemes).toEqual(
-      catalogue.markings.voltageSchemes.map(({ id, stands }) => ({ id, stands })),
+      voltageSchemes.map(({ id, stands }) => ({ id, stands })),
     );
     expect(carried['markings.colours']).toBe('basis');
     expect(slice.markings.colours).toHaveLength(catalogue.markings.colours.length);

@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import type { Catalogue } from '../../src/engine/index.ts';
+import { toHtml } from '../../src/markup/to-html.ts';
+import { codePage, listedCodes } from '../../src/reading/codes/index.ts';
+
+/** What rows alone make of a system of temperature codes. */
+
+const catalogue = loadCatalogue();
+type Markings = Catalogue['markings'];
+
+const withMarkings = (own: Partial<Markings>): Catalogue => ({
+  ...catalogue,
+  markings: { ...catalogue.markings, ...own },
+});
+
+const codesOf = (tables: Catalogue): string[] =>
+  listedCodes(tables).flatMap(({ kind, code }) => (kind === 'temperature' ? [code] : []));
+
+const metCode = (system: string, begins: string[], ends: string[]): Catalogue => {
+  const [row] = catalogue.markings.metCodes;
+  if (row === undefined) throw new Error('no row to begin with');
+  return withMarkings({ metCodes: [{ ...row, system, begins, ends }] });
+};
+
+describe('codes that are met', () => {
+  test.each<[what: string, system: string, begins: string[], ends: string[], codes: string[]]>([
+    [
+      'each beginning with each end',
+      'iec-2',
+      ['2C', '2E'],
+      ['1', '6'],
+      ['2C1', '2C6', '2E1', '2E6'],
+    ],
+    // By the tables U is 7.5 and 2 is -100: N750. U1 is -75, and N075 is a name as well.
+    ['of slopes that have a name', 'eia-1', [], ['J'], ['U1J', 'U2J']],
+    ['none of a system without figures', 'jis-1', [], ['H'], []],
+  ])('%s', (_what, system, begins, ends, codes) => {
+    const [with_, without] = [codesOf(metCode(system, begins, ends)), codesOf(metCode('', [], []))];
+    for (const code of codes) expect(with_).toContain(code);
+    // U2J has a row of its own; U3J would be -7500 ppm/K, which nobody names.
+    expect(with_).not.toContain('U3J');
+    expect(codes.some((code) => !without.includes(code))).toBe(codes.length > 0);
+    if (codes.length === 0) expect(with_).toEqual(without);
+  });
+});
+
+describe('single letters for the slope are said on the page of the letter', () => {
+  const page = (tables: Catalogue): string => {
+    const codes = listedCodes(tables);
+    const own = codes.find(({ kind, code }) => kind === 'letter' && code === 'N');
+    if (own === undefined) throw new Error('no page of N');
+    return codePage(tables, own, codes)
+      .sections.flatMap(({ content }) => content)
+      .map(toHtml)
+      .join('');
+  };
+  const { temperatureSystems } = catalogue.markings;
+  const saying = (id: string, example: string): Catalogue =>
+    withMarkings({
+      temperatureSystems: temperatureSystems.map((row) =>
+        row.id === id
+          ? { ...row, letter_where: 'on an invented bead', letter_example: example }
+          : row,
+      ),
+    });
+
+  // By the table of signs N is -750 ppm/K in the British letters and +33 in the Soviet ones.
+  test.each([
+    ['british-1', '47#', '47N', '−750 ppm/K', 'met'],
+    ['soviet-1', '33#', '33N', '33 ppm/K', 'seldom'],
+  ])('%s', (id, example, shown, slope, use) => {
+    const [row = ''] =
+      page(saying(id, example))
+        .split('<tr>')
+        .filter((one) => one.includes('on an invented bead')) ?? [];
+    expect(row).toContain(`<code>${shown}</code>`);
+    expect(row).toContain(slope);
+    expect(row).toContain(`<td>${use}</td>`);
+    expect(page(saying(id, ''))).not.toContain('on an invented bead');
+  });
+});
