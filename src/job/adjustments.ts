@@ -1,9 +1,10 @@
+import type { Catalogue } from '../engine/index.ts';
 import type { Adjustment, Job } from './model.ts';
 import type { PlannedLine } from './planned.ts';
 
-const trimmersOf = (lines: readonly PlannedLine[]): Adjustment[] =>
+const trimmersOf = (lines: readonly PlannedLine[], kinds: Catalogue['kinds']): Adjustment[] =>
   lines
-    .filter(({ part }) => part.kind === 'trimmer')
+    .filter(({ part }) => kinds[part.kind]?.wiper === 'preset')
     .flatMap(({ line, part }) =>
       part.designators.map((designator) => ({
         id: designator,
@@ -22,9 +23,10 @@ const trimmersOf = (lines: readonly PlannedLine[]): Adjustment[] =>
 export const adjustmentsOf = (
   { adjustments }: Pick<Job, 'adjustments'>,
   lines: readonly PlannedLine[],
+  kinds: Catalogue['kinds'],
 ): Adjustment[] => {
   const known = new Set(adjustments.map(({ id }) => id));
-  return [...adjustments, ...trimmersOf(lines).filter(({ id }) => !known.has(id))];
+  return [...adjustments, ...trimmersOf(lines, kinds).filter(({ id }) => !known.has(id))];
 };
 
 /** The same with one of them moved by so many places, as far as there are any. */

@@ -206,6 +206,6 @@ export const recordOf = (
     .filter(({ line }) => !isBlank(line))
     .flatMap((planned) => entriesOf(planned, common, catalogueAt(planned.part.slice ?? ''))),
   badRows: job.badRows,
-  adjustments: adjustmentsOf(job, plan.lines),
+  adjustments: adjustmentsOf(job, plan.lines, common.kinds),
   checks: recordedChecks(job, plan, common),
 });

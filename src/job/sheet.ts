@@ -161,7 +161,7 @@ const stepsOf = (
   return worked.map((designator) => {
     const fitted = line.fitted[designator] ?? emptyFitted();
     const preset =
-      part.kind === 'trimmer'
+      common.kinds[part.kind]?.wiper === 'preset'
         ? presetSteps(common, presetFor(planned, fitted.preset ?? emptyPreset(), catalogue))
         : undefined;
     return {
@@ -232,6 +232,6 @@ export const sheetOf = (job: Job, plan: Plan, tools: SheetTools): Sheet => {
       ),
       check: job.checks[row.id] ?? emptyCheck(),
     })),
-    adjustments: adjustmentsOf(job, plan.lines),
+    adjustments: adjustmentsOf(job, plan.lines, common.kinds),
   };
 };

@@ -35,6 +35,11 @@ export const kindRow = z.strictObject({
   rating_lowest: optionalPositive.describe('least rating that a visitor may say, SI'),
   rating_highest: optionalPositive.describe('SI'),
   summary: text.describe('what its pages are about, one sentence'),
+  wiper: z
+    .union([z.literal(''), z.enum(['preset', 'panel'])])
+    .describe(
+      'preset: its setting is found once and carried over; panel: turned by whoever uses it; nothing: it has no wiper',
+    ),
   sums: idList.describe('bench sums that reckon with other numbers'),
   ordered: idList.describe('properties that an order names besides value and rating'),
 });

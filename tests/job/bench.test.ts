@@ -14,6 +14,7 @@ import {
   understandWith,
   writeJob,
 } from '../../src/job/index.ts';
+import type { Catalogue } from '../../src/engine/index.ts';
 import { emptyJob, emptyLine, emptyPreset, type Fitted, type Job } from '../../src/job/model.ts';
 
 /** What is written down at the bench, and what it does to plan and record. */
@@ -235,7 +236,7 @@ describe('a trimmer', () => {
 describe('adjustments', () => {
   const trimmer = { ...emptyLine('t'), designators: 'RV1, RV2', kind: 'trimmer', note: 'rail' };
   const job = jobOf(trimmer);
-  const all = adjustmentsOf(job, planned(job).lines);
+  const all = adjustmentsOf(job, planned(job).lines, catalogue.kinds);
 
   test('begin with the trimmers of the board and keep the order they are given', () => {
     expect(all.map(({ what }) => what)).toEqual(['RV1: rail', 'RV2: rail']);
@@ -244,7 +245,27 @@ describe('adjustments', () => {
     expect(moved(turned, 'RV2', -1)).toEqual(turned);
     expect(moved(turned, 'none', 1)).toEqual(turned);
     const kept = { ...job, adjustments: turned.slice(0, 1) };
-    expect(adjustmentsOf(kept, planned(kept).lines).map(({ id }) => id)).toEqual(['RV2', 'RV1']);
+    const again = adjustmentsOf(kept, planned(kept).lines, catalogue.kinds);
+    expect(again.map(({ id }) => id)).toEqual(['RV2', 'RV1']);
+  });
+
+  /** The tables with what they say of the wiper of a trimmer changed. */
+  const said = (wiper: 'preset' | 'panel' | ''): Catalogue => {
+    const kind = catalogue.kinds['trimmer'];
+    if (kind === undefined) throw new Error('no kind to begin with');
+    return { ...catalogue, kinds: { ...catalogue.kinds, trimmer: { ...kind, wiper } } };
+  };
+
+  test.each([
+    ['preset', true],
+    ['panel', false],
+    ['', false],
+  ] as const)('are those of a kind whose wiper is %j: %s', (wiper, adjusted) => {
+    const [common, plan] = [said(wiper), planned(job)];
+    const own = sheetOf(job, plan, { catalogueAt, common });
+    expect(own.adjustments).toHaveLength(adjusted ? 2 : 0);
+    expect(own.steps.map(({ preset }) => preset !== undefined)).toEqual([adjusted, adjusted]);
+    expect(recordOf(job, plan, common, catalogueAt).adjustments).toEqual(own.adjustments);
   });
 });
 
