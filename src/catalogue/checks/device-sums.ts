@@ -1,6 +1,7 @@
 import { allSums } from '../../engine/sums/index.ts';
 import type { Fault } from '../fault.ts';
 import { cellFault, type Check } from './check.ts';
+import { fillsNoNumber } from './filled-words.ts';
 
 const rule = 'device-sum';
 
@@ -47,6 +48,8 @@ export const deviceSums: Check = {
           return fault('sum', 'no finding leads to it', 'a row in devices/findings.csv');
         if (!Object.hasOwn(sum.inputs, input))
           return fault('input', 'the sum has no such field', Object.keys(sum.inputs).join(', '));
+        if (fillsNoNumber(sum.inputs[input], takes, name))
+          return fault('of', 'the field asks for a number', 'a number such as 0.05 or 1e-9');
         const table = takes in NAMED ? NAMED[takes as keyof typeof NAMED] : undefined;
         return table === undefined || tables[table].rows.some(({ cells }) => cells['id'] === name)
           ? []

@@ -1,6 +1,7 @@
 import type { Fault } from '../fault.ts';
 import { allSums } from '../../engine/sums/index.ts';
 import { cellFault, type Check } from './check.ts';
+import { fillsNoNumber } from './filled-words.ts';
 
 const rule = 'sum';
 
@@ -69,6 +70,8 @@ export const sumsKnown: Check = {
         if (!led.has(id)) return fault('sum', 'no finding leads to it', 'a row in findings.csv');
         if (!Object.hasOwn(sum.inputs, input))
           return fault('input', 'the sum has no such field', Object.keys(sum.inputs).join(', '));
+        if (fillsNoNumber(sum.inputs[input], takes, name))
+          return fault('of', 'the field asks for a number', 'a number such as 0.05 or 1e-9');
         const table = takes in NAMED ? NAMED[takes as keyof typeof NAMED] : undefined;
         return table === undefined || name.split(';').every((one) => idsIn(table).has(one))
           ? []

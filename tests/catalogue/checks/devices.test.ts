@@ -177,7 +177,7 @@ testRule('device-sum', deviceSums, [
         'sum,input,takes,of',
         'pulse-edge,swing,condition,swing',
         'pulse-edge,edge,property,slew',
-        'pulse-edge,rating,words,anything',
+        'pulse-edge,rating,words,1000',
       ],
     },
     faults: [],
@@ -203,6 +203,14 @@ testRule('device-sum', deviceSums, [
       { at: 'devices/sum-inputs.csv:3:sum', says: ['no finding leads to it'] },
       { at: 'devices/sum-inputs.csv:4:input', says: ['no such field', 'edge, swing, time'] },
     ],
+  },
+  {
+    what: 'words for a field that asks for a number',
+    tables: {
+      'devices/findings.csv': ['sum', 'pulse-edge'],
+      'devices/sum-inputs.csv': ['sum,input,takes,of', 'pulse-edge,rating,words,anything'],
+    },
+    faults: [{ at: 'devices/sum-inputs.csv:2:of', says: ['asks for a number'] }],
   },
   ...(
     [

@@ -144,7 +144,13 @@ testRule('sum', sumsKnown, [
   {
     what: 'sums that there are, with fields of theirs, filled with what there is',
     tables: {
-      'findings.csv': ['id,sum', 'edge,pulse-edge', 'heat,', 'leak,ripple-heating'],
+      'findings.csv': [
+        'id,sum',
+        'edge,pulse-edge',
+        'heat,',
+        'leak,ripple-heating',
+        'near,decoupling',
+      ],
       'kinds/kinds.csv': ['id,sums', 'trimmer,pulse-edge;ripple-heating', 'resistor,'],
       'condition-definitions.csv': ['id', 'swing', '!time'],
       'properties.csv': ['id', 'dvdt'],
@@ -154,7 +160,8 @@ testRule('sum', sumsKnown, [
         'pulse-edge,swing,condition,swing;time',
         'pulse-edge,time,highest,time',
         'pulse-edge,edge,property,dvdt;core',
-        'pulse-edge,rating,words,anything',
+        'pulse-edge,rating,words,1e3',
+        'decoupling,parts,words,one',
         'ripple-heating,esr,property,core',
       ],
     },
@@ -188,6 +195,14 @@ testRule('sum', sumsKnown, [
       { at: 'sum-inputs.csv:3:sum', says: ['no finding leads to it'] },
       { at: 'sum-inputs.csv:4:input', says: ['no such field', 'edge, swing, time'] },
     ],
+  },
+  {
+    what: 'words for a field that asks for a number',
+    tables: {
+      'findings.csv': ['id,sum', 'edge,pulse-edge'],
+      'sum-inputs.csv': ['sum,input,takes,of', 'pulse-edge,rating,words,1o00'],
+    },
+    faults: [{ at: 'sum-inputs.csv:2:of', says: ['asks for a number'] }],
   },
   ...(
     [
