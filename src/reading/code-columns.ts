@@ -73,7 +73,6 @@ const HEADINGS: Readonly<Record<string, string>> = {
   volts_beside: 'Volts beside it',
   where: 'Where it stands',
   letter_where: 'Where its letters stand',
-  letter_example: 'Letters as in',
   stroke_volts_max: 'Likelier before a stroke and volts, up to, V',
 };
 

@@ -23,9 +23,8 @@ export const temperatureSystemRow = z.strictObject({
   origins: idList.describe(
     'where its single letters were used; none where it has no single letters',
   ),
-  letter_where: optionalText.describe('where such a letter stands, in words'),
-  letter_example: optionalText.describe(
-    'marking with # for such a letter; nothing to leave it out',
+  letter_where: optionalText.describe(
+    'where such a letter stands, in words; nothing to leave it out of the page of the letter',
   ),
   ...provenance,
 });

@@ -206,9 +206,6 @@ export const voltageSchemeRow = z.strictObject({
       'beside: before or behind a value, in capital or small letters; before-figures, behind-figures: next to three figures; behind-tolerance, behind-temperature: next to that letter; behind-value: figures that follow it; by-itself: words',
     ),
   where: optionalText.describe('where it is printed, in words; nothing where it is no code'),
-  letter_example: optionalText.describe(
-    'marking with # for the letter, where its codes are single letters that mean other things as well',
-  ),
   ...provenance,
 });
 

@@ -14,14 +14,13 @@ interface New {
   stands: Scheme['stands'];
   code: string;
   where?: string;
-  example?: string;
 }
 
 /** Volts that no other code says. */
 const VOLTS = 77;
 
 /** The tables with an invented scheme that has one code. */
-const withScheme = ({ stands, code, where = '', example = '' }: New, volts = VOLTS): Catalogue => {
+const withScheme = ({ stands, code, where = '' }: New, volts = VOLTS): Catalogue => {
   const { markings } = catalogue;
   const [scheme] = markings.voltageSchemes;
   const [row] = markings.voltageCodes;
@@ -32,7 +31,7 @@ const withScheme = ({ stands, code, where = '', example = '' }: New, volts = VOL
     ...catalogue,
     markings: {
       ...markings,
-      voltageSchemes: [...markings.voltageSchemes, { ...own, letter_example: example }],
+      voltageSchemes: [...markings.voltageSchemes, own],
       voltageCodes: [...markings.voltageCodes, ownCode],
     },
   };
@@ -103,12 +102,15 @@ describe('is said on the pages of codes', () => {
     expect(pageOf(unsaid, 'voltage', '2A')).not.toContain('boxed');
   });
 
-  test('of its letter, where its row has an example', () => {
-    const scheme = { stands: 'behind-figures', code: 'K', where } as const;
-    const page = pageOf(withScheme({ ...scheme, example: '47#' }), 'letter', 'K');
-    expect(page).toContain('<code>47K</code></th><td>77\u00a0V rated</td>');
-    expect(page).toContain(where);
-    expect(pageOf(withScheme(scheme), 'letter', 'K')).not.toContain('77\u00a0V');
+  test.each<[New['stands'], shown: string | undefined]>([
+    ['before-figures', 'K106'],
+    ['behind-figures', '106K'],
+    ['behind-tolerance', undefined],
+  ])('of its letter, where that stands beside figures: %s', (stands, shown) => {
+    const page = pageOf(withScheme({ stands, code: 'K', where }), 'letter', 'K');
+    expect(page.includes(where)).toBe(shown !== undefined);
+    if (shown !== undefined)
+      expect(page).toContain(`<code>${shown}</code></th><td>77\u00a0V rated</td>`);
   });
 
   test('by a page of its own, where it stands on either side of a value', () => {

@@ -130,12 +130,10 @@ const PROVENANCE = ['locator', 'note', 'source', 'basis'] as const;
 /** The marking tables without the words that only the pages of codes show. */
 const withoutPageWords = (markings: Catalogue['markings']): Catalogue['markings'] => ({
   ...markings,
-  temperatureSystems: markings.temperatureSystems.map((row) =>
-    dropped(row, ['letter_where', 'letter_example']),
-  ),
+  temperatureSystems: markings.temperatureSystems.map((row) => dropped(row, ['letter_where'])),
   metCodes: markings.metCodes.map((row) => dropped(row, PROVENANCE)),
   voltageSchemes: markings.voltageSchemes.map((row) =>
-    dropped(row, ['name', 'where', 'letter_example', ...PROVENANCE]),
+    dropped(row, ['name', 'where', ...PROVENANCE]),
   ),
 });
 

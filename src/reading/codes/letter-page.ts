@@ -58,6 +58,14 @@ const onPotentiometers = (catalogue: Catalogue, letter: string): LetterMeaning[]
     source,
   }));
 
+type Stands = Catalogue['markings']['voltageSchemes'][number]['stands'];
+
+/** A value with a letter for the voltage, where that stands beside the figures alone. */
+const WITH_LETTER: Partial<Record<Stands, (letter: string) => string>> = {
+  'before-figures': (letter) => `${letter}106`,
+  'behind-figures': (letter) => `106${letter}`,
+};
+
 /** The letter among figures, before them, and on chips. */
 const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => [
   ...markings.pointLetters
@@ -70,20 +78,20 @@ const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => 
       origins: row.origins,
       source: row.source,
     })),
-  ...markings.voltageSchemes
-    .filter((scheme) => scheme.letter_example !== '')
-    .flatMap((scheme) =>
-      markings.voltageCodes
-        .filter((row) => row.code === letter && row.scheme === scheme.id)
-        .map((row) => ({
-          where: scheme.where,
-          example: scheme.letter_example.replace('#', letter),
-          means: `${formatValue(row.volts_min, 'V')} rated`,
-          use: row.use,
-          origins: row.origins,
-          source: row.source,
-        })),
-    ),
+  ...markings.voltageSchemes.flatMap(({ id, where, stands }) => {
+    const marking = WITH_LETTER[stands];
+    if (marking === undefined) return [];
+    return markings.voltageCodes
+      .filter((row) => row.code === letter && row.scheme === id)
+      .map((row) => ({
+        where,
+        example: marking(letter),
+        means: `${formatValue(row.volts_min, 'V')} rated`,
+        use: row.use,
+        origins: row.origins,
+        source: row.source,
+      }));
+  }),
   ...markings.mantissaLetters
     .filter((row) => row.letter === letter && row.use === 'usual')
     .map((row) => ({
@@ -95,13 +103,13 @@ const elsewhere = ({ markings }: Catalogue, letter: string): LetterMeaning[] => 
       source: row.source,
     })),
   ...markings.temperatureSystems
-    .filter((system) => system.letter_example !== '')
+    .filter((system) => system.letter_where !== '')
     .flatMap((system) =>
       markings.class1Signs
         .filter((row) => row.symbol === letter && row.place === 'slope' && row.system === system.id)
         .map((row) => ({
           where: system.letter_where,
-          example: system.letter_example.replace('#', letter),
+          example: `470J${letter}`,
           means: `${row.value < 0 ? '−' : ''}${Math.abs(row.value)} ppm/K`,
           // What is usual within such a system is not so among parts of today.
           use: row.use === 'usual' ? 'other' : row.use,
