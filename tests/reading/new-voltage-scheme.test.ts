@@ -46,6 +46,7 @@ describe('is read where its row says that it stands, and nowhere else', () => {
     ['before-figures', 'L', ['L106'], ['106 L', '10L']],
     ['behind-figures', 'L', ['106L'], ['1206L', 'L106']],
     ['behind-tolerance', 'q', ['4n7Kq', 'n47Jq'], ['q104', '4n7KQ']],
+    ['behind-tolerance', '077', ['475K077', '475X9077B2'], ['475K0770', '475 077']],
     ['behind-temperature', 'q', ['470JNq', '33nJMq'], ['470Jq', '470q']],
     ['behind-value', '77', ['4n7 77', '.33K77'], ['77']],
     ['by-itself', 'boxed', ['103 boxed', '103 BOXED'], ['103 box']],

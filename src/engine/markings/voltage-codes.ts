@@ -127,6 +127,10 @@ const besideFigures = (scan: Scan, at: number, end: number): number =>
 const standsClear = (scan: Scan, at: number, end: number): boolean =>
   beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
 
+/** Whether figures run on behind an index, be it behind a point. */
+const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
+  isFigure(text.charAt(end)) || (text.charAt(end) === '.' && isFigure(text.charAt(end + 1)));
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
@@ -134,15 +138,15 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   if (exact && !found.sameCase) return false;
   if (stands === 'behind-figures')
     return madeUp(found.assumed) === 0 && behindThreeFigures(scan, at, found.end);
+  const inFigures = isFigure(text.charAt(at));
+  // A tolerance may end in a figure, and letters of a case or of leads follow: `106X9035`, `225K035AS`.
+  if (stands === 'behind-tolerance' && inFigures) return !isFigure(text.charAt(found.end));
   if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
   if (stands === 'before-figures') return beforeThreeFigures(scan, found.end - 1, found.end);
-  const next = text.charAt(found.end);
-  if (isLetter(next)) return false;
+  if (isLetter(text.charAt(found.end))) return false;
   // A letter first makes a lot code of it sooner than a number that was misread.
-  if (stands === 'behind-value' && !isFigure(text.charAt(at))) return false;
-  const figuresRunOn = isFigure(next) || (next === '.' && isFigure(text.charAt(found.end + 1)));
-  return stands !== 'behind-value' || !figuresRunOn;
+  return stands !== 'behind-value' || (inFigures && !figuresRunOn(scan, found.end));
 };
 
 /** The voltage codes as words to be found. */

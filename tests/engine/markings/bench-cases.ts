@@ -11,6 +11,16 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['106A', {}, { c: 10 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['107A', {}, { c: 100 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['226C', { body: 'tantalum' }, { c: 22 * u, volts: 16 }],
+  // Ordering codes that tantalum parts bear: a series, the value, its tolerance, three figures of volts.
+  ['225K035', {}, { c: 2.2 * u, volts: 35, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['6R8K035', {}, { c: 6.8 * u, volts: 35, types: ['ta-mno2-solid'], lost: none }],
+  ['226M6R3', {}, { c: 22 * u, volts: 6.3, tolerance: [0.2, 0.2, 'fraction'], lost: none }],
+  ['150D106X9035R2', {}, { c: 10 * u, volts: 35, tolerance: [0.1, 0.1, 'fraction'] }],
+  ['150D 156X0020B2', {}, { c: 15 * u, volts: 20, tolerance: [0.2, 0.2, 'fraction'] }],
+  ['196D475X9050', {}, { c: 4.7 * u, volts: 50, types: ['ta-mno2-solid'], lost: none }],
+  ['T350E106K025AS', {}, { c: 10 * u, volts: 25, types: ['ta-mno2-solid'] }],
+  ['T110B225K035AS', {}, { c: 2.2 * u, volts: 35, types: ['ta-mno2-solid'] }],
+  ['CS13BF106K', {}, { c: 10 * u, types: ['ta-mno2-solid'], lost: none }],
   // Two numbers are the microfarads and volts of a small polar part, not a date.
   ['10 16', {}, { c: 10 * u, volts: 16, lost: none }],
   ['22 6', {}, { c: 22 * u, volts: 6, lost: none }],

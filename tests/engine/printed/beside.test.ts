@@ -30,6 +30,7 @@ describe('a tolerance in a letter', () => {
       [
         ['K', 'usual'],
         ['С', 'usual', '', 'soviet'],
+        ['X9', 'usual', 'tantalum', 'american'],
       ],
     ],
     // Below 10 pF per cents are rare, and picofarads usual.
