@@ -55,9 +55,16 @@ const touching = (step: Step, says: string): boolean =>
 
 const isValue = (token: Token | undefined): boolean => token?.meaning.slot === 'value';
 
-/** Whether a token is the value, or what is rated beside it. */
-const isRating = ({ meaning: { slot } }: Token): boolean =>
-  slot === 'value' || slot === 'voltage' || slot === 'ac-voltage' || slot === 'temperature';
+/** Places of the value and of what is rated beside it. */
+const RATINGS: ReadonlySet<Slot | undefined> = new Set([
+  'value',
+  'voltage',
+  'ac-voltage',
+  'power',
+  'temperature',
+]);
+
+const isRating = ({ meaning: { slot } }: Token): boolean => RATINGS.has(slot);
 
 /** Whether what a token must have about it is there, of what the steps before it decide. */
 const met: Readonly<Record<Need, (step: Step) => boolean>> = {

@@ -11,6 +11,9 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['106A', {}, { c: 10 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['107A', {}, { c: 100 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['226C', { body: 'tantalum' }, { c: 22 * u, volts: 16 }],
+  // The tolerance behind the watts, with a gap.
+  ['0R22 5W J', {}, { r: 0.22, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
+  ['10k 0.25W J', {}, { r: 10e3, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
   // Ordering codes that tantalum parts bear: a series, the value, its tolerance, three figures of volts.
   ['225K035', {}, { c: 2.2 * u, volts: 35, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
   ['6R8K035', {}, { c: 6.8 * u, volts: 35, types: ['ta-mno2-solid'], lost: none }],
