@@ -175,6 +175,10 @@ const isTooPreciseForPot = (parse: Parse): boolean =>
 const isOtherThanSaid = (lexicon: Lexicon, parse: Parse): boolean =>
   parse.value === undefined && said(parse, 'other').length > 0 && isKnown(lexicon);
 
+/** Whether a taper stands beside what says that the part is of another kind: rather ampere than an A. */
+const isTaperOfOther = (parse: Parse): boolean =>
+  said(parse, 'taper').length > 0 && said(parse, 'other').length > 0;
+
 /** Whether a range without a unit has a voltage beside it. */
 const isRangeWithVolts = (parse: Parse): boolean => {
   const content = parse.value?.meaning.content;
@@ -209,6 +213,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
   typesAgree(lexicon, parse) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
+  (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   voltsBeside(parse) +

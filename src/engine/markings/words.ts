@@ -7,7 +7,10 @@ import type { Meaning, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
 
-/** Codes as short as this are taken only as printed, in capitals, and as a word of their own. */
+/**
+ * Codes as short as this are taken only at the beginning of a word, and those that are shorter only
+ * as printed, in capitals.
+ */
 const SHORT = 3;
 
 const isShort = (word: string): boolean => word.length <= SHORT && /^\p{L}+$/u.test(word);
@@ -24,14 +27,19 @@ const tokenOf = (
 const joins = ({ text }: Marking, at: number): boolean =>
   text.charAt(at) === '+' && isFigure(text.charAt(at - 1)) && isFigure(text.charAt(at + 1));
 
+/** Whether a short code may stand where and as it was found. */
+const standsAsCode = (marking: Marking, at: number, { word, sameCase }: FoundWord<Item>) =>
+  wordBegins(marking, at) && (sameCase || word.length === SHORT);
+
 /** A word that is taken where it cuts no longer one. */
 const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item] => {
   const short = isShort(word);
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { marking } = scan;
-    if (short && (!found.sameCase || !wordBegins(marking, at))) return undefined;
+    if (short && !standsAsCode(marking, at, found)) return undefined;
     if (cutsRun(marking, at) || cutsRun(marking, found.end) || joins(marking, at)) return undefined;
-    return tokenOf(at, found.end, meaning, weight, found);
+    const inCase = short && !found.sameCase ? weights.otherCase : 0;
+    return tokenOf(at, found.end, meaning, weight + inCase, found);
   };
   return [word, { kind: 'word', take }];
 };

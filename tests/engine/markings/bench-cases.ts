@@ -11,6 +11,13 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['106A', {}, { c: 10 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['107A', {}, { c: 100 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['226C', { body: 'tantalum' }, { c: 22 * u, volts: 16 }],
+  // Names of films in small letters; series of a maker of polyester films.
+  ['mkt 0.47 63', {}, { c: 470 * n, volts: 63, types: ['pet-metallized'], lost: none }],
+  ['X2 mkp 0.1 275', {}, { c: 100 * n, volts: 275, lost: none }],
+  ['C280 0.1 250', {}, { c: 100 * n, volts: 250, types: ['pet-metallized'], lost: none }],
+  // A small k before the taper of a pot, which is no current.
+  ['100kA', {}, { r: 100e3, lost: none }],
+  ['500kB', {}, { r: 500e3, lost: none }],
   // The tolerance behind the watts, with a gap.
   ['0R22 5W J', {}, { r: 0.22, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
   ['10k 0.25W J', {}, { r: 10e3, tolerance: [0.05, 0.05, 'fraction'], lost: none }],

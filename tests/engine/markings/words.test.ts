@@ -27,7 +27,6 @@ describe('what says of what a part is made', () => {
     ['104 MKP', 4, [[7, MKP[1], MKP[2]]]],
     ['MKF', 0, [[3, 'metallised film, PTFE or mixed', word.rare]]],
     // Short letters are taken as they are printed, and as a word of their own.
-    ['mkp', 0, []],
     ['XMKP', 1, []],
     ['104MKP', 3, []],
     ['MKPX', 0, []],
@@ -62,6 +61,11 @@ describe('what says of what a part is made', () => {
     ['M39014/01-155', 0, []],
     ['M39014/', 0, []],
     ['XM39014/01-1553', 1, []],
+    // Three letters in small ones too, by themselves.
+    ['mkp 0.1', 0, [[3, 'metallised film, polypropylene', word.usual + otherCase]]],
+    ['mkp10', 0, [[3, 'metallised film, polypropylene', word.usual + otherCase]]],
+    ['xmkp', 1, []],
+    ['kp 0.1', 0, []],
   ])('%s at %d', (text, at, found) => {
     expect(inShort(wordsOf(scanFor(text), at, 'dielectric'))).toEqual(expected(found));
   });
