@@ -24,6 +24,7 @@ const others: [string, string][] = [
   ['QEL14D471K', 'a varistor'],
   ['7N471K', 'a varistor'],
   ['S14K275', 'a varistor'],
+  ['S14K275 4.5kA', 'a varistor'],
   ['471KD14', 'a varistor'],
   ['5D-11', 'a thermistor'],
   ['TGL 38159', 'a standard'],
