@@ -175,12 +175,17 @@ const isOfResistor = (
   quantity === 'capacitance' &&
   (points.get(letter) ?? []).some((row) => row.quantity === 'resistance');
 
-/** A small k behind figures, and a capital letter behind a decimal point. */
-const OHMS_ALONE = /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM])$/u;
+/**
+ * A small k behind figures, a capital letter behind a decimal point, and either before per cents, so
+ * that it is no tolerance.
+ */
+const OHMS_ALONE =
+  /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM]\s*(?:±\s*)?\d+(?:[.,]\d+)?\s*%)$/u;
 
 /**
  * Whether nothing but figures and a letter that resistors have behind them is printed, as `10k`, `4.7K`
- * or `2.2M`; whole figures and a capital letter are as well those of a capacitor with its tolerance.
+ * or `2.2M`, be it with per cents as `15k 1%`; whole figures and a capital letter by themselves are as
+ * well those of a capacitor with its tolerance.
  */
 const isOhmsAlone = ({ marking: { text } }: Scan, form: LetterForm): boolean =>
   form.place === 'end' && form.assumed.length === 0 && form.value >= 1 && OHMS_ALONE.test(text);

@@ -11,6 +11,11 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['106A', {}, { c: 10 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['107A', {}, { c: 100 * u, volts: 10, types: ['ta-mno2-solid'] }],
   ['226C', { body: 'tantalum' }, { c: 22 * u, volts: 16 }],
+  // Per cents behind the letter of kilohms or megohms, which is then no tolerance.
+  ['15k 1%', {}, { r: 15e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  ['10K 5%', {}, { r: 10e3, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
+  ['1M ±10 %', {}, { r: 1e6, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['10K 5% 100V', {}, { c: 10 * n, volts: 100 }],
   // Names of films in small letters; series of a maker of polyester films.
   ['mkt 0.47 63', {}, { c: 470 * n, volts: 63, types: ['pet-metallized'], lost: none }],
   ['X2 mkp 0.1 275', {}, { c: 100 * n, volts: 275, lost: none }],
