@@ -3,6 +3,12 @@
  * comes from, stands in `data/devices/known-numbers.csv`.
  */
 export const KNOWN_PRINTED: readonly (readonly [mark: string, what: string])[] = [
+  ['MN3007', 'a delay line that hands charge on'],
+  ['MN3205', 'a delay line that hands charge on for a supply of about 5 V'],
+  ['MN3101', 'a two-phase clock'],
+  ['VTL5C4/2', 'a light-dependent resistor'],
+  ['LM3915N', 'a driver of ten lamps'],
+  ['MK50240P', 'a divider for the twelve notes'],
   ['M5218AP', 'a dual audio amplifier, faster than a'],
   ['MC33078P', 'a dual audio amplifier of low'],
   ['CD4013AE', 'a chip of the 4000 series: two D'],
