@@ -9,6 +9,7 @@ import type { MarkingTables } from '../schemas/markings.ts';
 import { markingTables } from '../schemas/marking-tables.ts';
 import { valuesOf, type TableName, type Tables } from './read-folder.ts';
 import { settle } from './settle.ts';
+import { toSi } from './to-si.ts';
 import { settleBands } from './settle-bands.ts';
 
 const byId = <Row extends { id: string }>(rows: readonly Row[]): Record<string, Row> =>
@@ -103,6 +104,12 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     guidelines: byId(valuesOf(tables, 'guidelines.csv')),
     derating: valuesOf(tables, 'derating.csv'),
     categoryVoltages: valuesOf(tables, 'category-voltages.csv'),
+    rulesOfThumb: Object.fromEntries(
+      valuesOf(tables, 'rules-of-thumb.csv').map(({ id, values, unit }) => [
+        id,
+        values.map((value) => toSi(value, unit, units) ?? NaN),
+      ]),
+    ),
     combinations: byId(valuesOf(tables, 'combinations.csv')),
     triage: valuesOf(tables, 'triage.csv'),
     esrOfNew: valuesOf(tables, 'esr-of-new.csv'),

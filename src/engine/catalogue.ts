@@ -128,6 +128,8 @@ export interface Catalogue {
   guidelines: Record<GuidelineId, GuidelineRow>;
   derating: DeratingRow[];
   categoryVoltages: CategoryVoltageRow[];
+  /** Numbers of the trade where no figure of a part says it, SI, by their id. */
+  rulesOfThumb: Readonly<Record<string, readonly number[]>>;
   /** How a stand-in is made of two parts, by kind. */
   combinations: Record<string, CombinationRow>;
   triage: TriageRow[];

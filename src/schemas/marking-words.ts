@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  count,
   id,
   idList,
   list,
@@ -92,7 +93,7 @@ export const dateSignRow = z.strictObject({
   scheme: id.describe('id in date-schemes.csv'),
   place: z.enum(['year', 'month', 'month-of-run', 'week']),
   symbol: text,
-  value: number.describe('year, month 1 to 12, month 1 to 48 of a run, or a figure of a week'),
+  value: count.describe('year, month 1 to 12, month 1 to 48 of a run, or a figure of a week'),
   ...provenance,
 });
 

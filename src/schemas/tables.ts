@@ -30,6 +30,7 @@ import {
   rippleTemperatureRow,
   seriesResistanceRow,
 } from './sizes.ts';
+import { ruleOfThumbRow } from './rules-of-thumb.ts';
 import { soughtDeviceRow, soughtRow } from './sought.ts';
 import { sourceRow } from './sources.ts';
 import { sumInputRow } from './sums.ts';
@@ -310,6 +311,12 @@ export const tables = {
     key: ['types', 'rated_v'],
     references: [source, { column: 'types', table: 'types.csv', many: true }],
     about: 'Voltages that makers print for their ratings at the highest temperature.',
+  },
+  'rules-of-thumb.csv': {
+    row: ruleOfThumbRow,
+    key: ['id'],
+    references: [source, { column: 'unit', table: 'units.csv' }],
+    about: 'Numbers of the trade that assessments go by where no figure of a part says it.',
   },
   'combinations.csv': {
     row: combinationRow,

@@ -46,6 +46,7 @@ import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
 import { remembered } from './remembered.ts';
 import { rippleAt } from './ripple-at.ts';
+import { rulesComplete } from './rules-complete.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { sumsKnown } from './sums-known.ts';
@@ -91,6 +92,7 @@ export const checks: readonly Check[] = [
   bodyShapes,
   sizeOffers,
   rippleAt,
+  rulesComplete,
   basisRules,
   disagreement,
   deratingSpans,

@@ -80,6 +80,7 @@ export const nothing = (catalogue: Catalogue): Catalogue => ({
   guidelines: {},
   derating: [],
   categoryVoltages: [],
+  rulesOfThumb: {},
   combinations: {},
   triage: [],
   esrOfNew: [],

@@ -103,6 +103,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     reforming: catalogue.reforming.map((row) => without(row, ['locator', 'note'])),
     derating,
     categoryVoltages,
+    rulesOfThumb: catalogue.rulesOfThumb,
     combinations: eachWithout(catalogue.combinations, ['locator', 'note']),
   };
 };

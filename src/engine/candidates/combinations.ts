@@ -123,7 +123,13 @@ const partsWithResistor = (
       const own = resistanceOf(part, circumstances, asked.hertz);
       return own === undefined
         ? []
-        : withResistor(part, own.range, asked.wanted, signalCurrent(circumstances));
+        : withResistor(
+            circumstances.catalogue,
+            part,
+            own.range,
+            asked.wanted,
+            signalCurrent(circumstances),
+          );
     });
 };
 

@@ -11,6 +11,7 @@ import { dissipation } from '../equations/heat.ts';
 import { leakOf } from '../findings/insulation.ts';
 import { conditionOr, type Circumstances } from '../findings/model.ts';
 import { formatValue } from '../quantities/index.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { valuesBetween } from '../values/index.ts';
 import type { Pair } from './side-by-side.ts';
 
@@ -54,11 +55,6 @@ export const sideBySide = (pair: Pair): OfferedPart => {
   );
 };
 
-/** Largest resistor (ohm) that one buys; beyond it dirt on the board does as much. */
-const LARGEST_RESISTOR = 10e6;
-/** Heat (W) beyond which a resistor has no place beside a capacitor. */
-const MOST_HEAT = 5;
-
 /** Share by which a resistance may lie below a value and still count as it: rounding only. */
 const ROUNDING = 1e-9;
 
@@ -87,10 +83,10 @@ const equalising = (
   const leak = leakOf(part, circumstances, most);
   if (leak === undefined) return undefined;
   const needed = equalisingResistor(voltage, share, leak.current.max);
-  const bleeder = nextLower(Math.min(LARGEST_RESISTOR, needed));
+  const bleeder = nextLower(Math.min(ruleOf(circumstances.catalogue, 'largest-resistor'), needed));
   if (bleeder === undefined) return undefined;
   const heat = dissipation(most, bleeder);
-  if (heat > MOST_HEAT) return undefined;
+  if (heat > ruleOf(circumstances.catalogue, 'hottest-resistor')) return undefined;
   return {
     bleeder,
     words:

@@ -3,6 +3,7 @@ import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { nearestMade, type ValuePolicy } from '../values/index.ts';
 import { madeValues } from './made-values.ts';
 import { offersOf } from './offers.ts';
@@ -118,20 +119,18 @@ const byPreference = (a: Preference, b: Preference): number =>
   a.part.ratedVoltage - b.part.ratedVoltage;
 
 /**
- * Of a type that is chosen near its voltage nobody fits a part of more than this many times the
- * rating that is needed, where there is a lower one.
+ * Parts of a type without those rated absurdly high, where there are others: by a rule of thumb of
+ * types that are chosen near their voltage.
  */
-const MOST_TIMES_NEEDED = 15;
-
-/** Parts of a type without those rated absurdly high, where there are others. */
 const sensiblyRated = (
   type: TypeId,
   parts: readonly OfferedPart[],
   circumstances: Circumstances,
 ): readonly OfferedPart[] => {
   if (circumstances.catalogue.types[type]?.old_rating !== 'tight') return parts;
+  const most = ruleOf(circumstances.catalogue, 'times-needed');
   const sensible = parts.filter(
-    (part) => part.ratedVoltage <= MOST_TIMES_NEEDED * neededRating(part, circumstances),
+    (part) => part.ratedVoltage <= most * neededRating(part, circumstances),
   );
   return sensible.length > 0 ? sensible : parts;
 };

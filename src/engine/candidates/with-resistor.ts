@@ -2,6 +2,7 @@ import { heatByCurrent } from '../equations/heat.ts';
 import type { OfferedPart } from '../assessment/parts.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Range } from '../quantities/range.ts';
+import { ruleOf, rulesOf, type WithRules } from '../rule-of-thumb.ts';
 import { valuesBetween } from '../values/index.ts';
 
 /** Series resistance (ohm) that a finding asks for, and the one that would be best, if any is. */
@@ -10,15 +11,6 @@ export interface Wanted {
   high: number;
   best?: number;
 }
-
-/** How far a usual resistor may be off its mark, as a fraction. */
-const RESISTOR_TOLERANCE = 0.05;
-
-/** Powers (W) that resistors are sold for. */
-const POWERS = [0.25, 0.5, 1, 2, 3, 5, 7, 10, 15, 25, 50];
-
-/** A resistor stays cool enough to touch what is near it at half of its rated power. */
-const POWER_IN_HAND = 2;
 
 /** Of rising resistances the one in the middle, or the nearest in ratio to a best one. */
 const pick = (fitting: readonly number[], best: number | undefined): number | undefined => {
@@ -29,11 +21,13 @@ const pick = (fitting: readonly number[], best: number | undefined): number | un
 
 /** The power (W) that a resistor carries, and the rating to buy. */
 const powerOf = (
+  rules: WithRules,
   resistor: number,
   current: number,
 ): { heat: number; rating: number | undefined } => {
   const heat = heatByCurrent(current, resistor);
-  return { heat, rating: POWERS.find((power) => power >= POWER_IN_HAND * heat) };
+  const least = ruleOf(rules, 'resistor-power-in-hand') * heat;
+  return { heat, rating: rulesOf(rules, 'resistor-powers').find((power) => power >= least) };
 };
 
 /**
@@ -43,18 +37,20 @@ const powerOf = (
  * @param current that flows through it, effective value, A; nothing where it is not known
  */
 export const withResistor = (
+  rules: WithRules,
   part: OfferedPart,
   own: Range,
   { low, high, best }: Wanted,
   current?: number,
 ): OfferedPart[] => {
-  const least = (low - own.min) / (1 - RESISTOR_TOLERANCE);
-  const most = (high - own.max) / (1 + RESISTOR_TOLERANCE);
+  const tolerance = ruleOf(rules, 'resistor-tolerance');
+  const least = (low - own.min) / (1 - tolerance);
+  const most = (high - own.max) / (1 + tolerance);
   const fitting = least > 0 ? valuesBetween('E12', least, most) : [];
   const resistor = pick(fitting, best === undefined ? undefined : best - own.typ);
   if (resistor === undefined) return [];
   const total = { min: own.min + resistor, typ: own.typ + resistor, max: own.max + resistor };
-  const power = current === undefined ? undefined : powerOf(resistor, current);
+  const power = current === undefined ? undefined : powerOf(rules, resistor, current);
   if (power !== undefined && power.rating === undefined) return [];
   const heated =
     power?.rating === undefined || current === undefined

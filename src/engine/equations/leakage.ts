@@ -2,12 +2,6 @@ import { mapFalling, mapRising, type Range } from '../quantities/range.ts';
 import { shareOf } from './divider.ts';
 import { edgeByCurrent } from './edge.ts';
 
-/**
- * Kelvin per halving of insulation where no figure of the type is known: the trade's "half every
- * ten kelvin" (common practice, no source).
- */
-export const usualHalving: Range = { min: 10, typ: 10, max: 10 };
-
 /** Temperature at which insulation figures are given, degC. */
 const REFERENCE_C = 25;
 
@@ -65,8 +59,8 @@ export interface Insulator {
   constant: Range;
   /** Resistance that no part exceeds however small, ohm. */
   most?: Range | undefined;
-  /** Kelvin per halving; the usual ten where it is not known. */
-  halving?: Range | undefined;
+  /** Kelvin per halving. */
+  halving: Range;
   /** Leakage that no part is promised to stay below, A. */
   floor?: number | undefined;
 }
@@ -79,7 +73,7 @@ export interface Insulator {
  * @param temperature degC
  */
 export const leakageOfPart = (
-  { constant, most, halving = usualHalving, floor }: Insulator,
+  { constant, most, halving, floor }: Insulator,
   capacitance: number,
   voltage: number,
   temperature: number,

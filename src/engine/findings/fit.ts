@@ -3,6 +3,7 @@ import { singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { offersOf } from '../candidates/offers.ts';
 import { exactly, mapRising, scale, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { bodyOf, DENSITY, type Sized } from '../sizes/body-of.ts';
 import type { Body } from '../sizes/body.ts';
 import { bodyWords } from '../sizes/body-words.ts';
@@ -48,15 +49,12 @@ const bodyInWords = (part: Part, { catalogue }: Circumstances): string => {
   return own === undefined ? 'size not known' : bodyWords(own);
 };
 
-/** Bodies smaller than this (m3, 0.15 cm3) are all alike to a board. */
-const SMALLEST_BODY = 0.15e-6;
-
-const seenByBoard = (volume: number): number => Math.max(SMALLEST_BODY, volume);
-
 /** Volume of the body against that of the old one, neither less than what a board notices. */
 export const body: FindingModel = bodyModel(
   ({ volume }, { catalogue, original }) => {
     const old = bodyOf(catalogue, original);
+    const least = ruleOf(catalogue, 'least-body');
+    const seenByBoard = (one: number): number => Math.max(least, one);
     // What the old body measured is one size, unknown as it is; only the new one is open.
     return old && scale(mapRising(volume, seenByBoard), 1 / seenByBoard(old.volume.typ));
   },
@@ -130,8 +128,8 @@ export const leadPitch: FindingModel = {
 
 const LEAD = 'lead-wire';
 
-/** Clearance (m) between a lead and its hole that lets it in and solder follow it. */
-const CLEARANCE = 0.2e-3;
+/** Clearance (m) that a lead asks of its hole. */
+const clearanceIn = ({ catalogue }: Circumstances): number => ruleOf(catalogue, 'lead-clearance');
 
 /** Thickness (m) of the leads: of the body where its table says, else of the type. */
 const leadOf = (part: Part, circumstances: Circumstances): Outcome => {
@@ -152,13 +150,15 @@ export const leadWire: FindingModel = {
     const lead = leadOf(part, circumstances);
     if (lead.status === 'unknown' || lead.value.max === 0) return lead;
     const { min, typ, max } = lead.value;
-    return { ...lead, value: { min: min + CLEARANCE, typ: typ + CLEARANCE, max: max + CLEARANCE } };
+    const room = clearanceIn(circumstances);
+    return { ...lead, value: { min: min + room, typ: typ + room, max: max + room } };
   },
   working: (_part, circumstances, value) => {
     const hole = formatValue(conditionOf(circumstances, 'hole').typ, 'm');
+    const room = clearanceIn(circumstances);
     return value.max === 0
       ? `no leads; hole of ${hole}`
-      : `leads of ${formatValue(value.typ - CLEARANCE, 'm')} and ` +
-          `${formatValue(CLEARANCE, 'm')} to spare, hole of ${hole}`;
+      : `leads of ${formatValue(value.typ - room, 'm')} and ` +
+          `${formatValue(room, 'm')} to spare, hole of ${hole}`;
   },
 };

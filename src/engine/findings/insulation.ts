@@ -2,7 +2,8 @@ import { leakageOfWhole, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { leakageOfPart } from '../equations/leakage.ts';
 import type { PropertyId } from '../catalogue.ts';
-import type { Range } from '../quantities/range.ts';
+import { exactly, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { conditionOr, rangeOf, type Circumstances } from './model.ts';
 
 /** Leakage of a part in its circumstances, and what it was worked out from. */
@@ -28,7 +29,12 @@ const leakOfSingle = (
   const floor = rangeOf(circumstances, part, 'leakage-floor');
   const cap = rangeOf(circumstances, part, 'insulation-cap');
   const { current, insulation } = leakageOfPart(
-    { constant: cold, most: cap, halving, floor: floor?.max },
+    {
+      constant: cold,
+      most: cap,
+      halving: halving ?? exactly(ruleOf(circumstances.catalogue, 'halving')),
+      floor: floor?.max,
+    },
     part.capacitance,
     voltage,
     conditionOr(circumstances, 't-max', ROOM_C).max,

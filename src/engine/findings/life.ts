@@ -3,6 +3,7 @@ import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
 import { voltageLifeFactor, wearLife } from '../equations/life.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import {
   conditionOf,
   knowledgeOf,
@@ -18,9 +19,6 @@ const RISE = 'rise-halving';
 const TEMPERATURE = 'temperature-max';
 
 const SECONDS_PER_HOUR = 3600;
-
-/** The trade's rule for a wet part where its own is not known, K. */
-const TEN_KELVIN = exactly(10);
 
 interface Life {
   /** In use, s. */
@@ -39,8 +37,9 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
   const ratedTemperature = rangeOf(circumstances, part, TEMPERATURE);
   const heating = heatingOf(part, circumstances);
   if (rated === undefined || ratedTemperature === undefined || Array.isArray(heating)) return;
-  const doubling = rangeOf(circumstances, part, DOUBLING) ?? TEN_KELVIN;
-  const riseHalving = rangeOf(circumstances, part, RISE) ?? TEN_KELVIN;
+  const usual = exactly(ruleOf(circumstances.catalogue, 'halving'));
+  const doubling = rangeOf(circumstances, part, DOUBLING) ?? usual;
+  const riseHalving = rangeOf(circumstances, part, RISE) ?? usual;
   const ambient = conditionOf(circumstances, 't-max');
   const voltageFactor = voltageLifeFactor(conditionOf(circumstances, 'vdc').typ, part.ratedVoltage);
   const { rise } = heating;

@@ -2,13 +2,11 @@ import type { Part } from '../assessment/parts.ts';
 import { selfResonance as resonanceOf } from '../equations/resonance.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import type { Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { inductanceOf } from './series-elements.ts';
 
 const INDUCTANCE = 'inductance';
-
-/** Up to four times its resonance a part is still of use, if its impedance allows. */
-const BEYOND_RESONANCE = 4;
 
 const resonance = (part: Part, circumstances: Circumstances): Range | undefined => {
   const inductance = inductanceOf(part, circumstances);
@@ -19,7 +17,9 @@ const resonance = (part: Part, circumstances: Circumstances): Range | undefined 
 export const selfResonance: FindingModel = {
   // A stand-in as good as the old part is good enough, wherever that one resonated.
   limit: (circumstances) => {
-    const asked = conditionOf(circumstances, 'f-work').typ / BEYOND_RESONANCE;
+    const asked =
+      conditionOf(circumstances, 'f-work').typ /
+      ruleOf(circumstances.catalogue, 'beyond-resonance');
     return {
       low: Math.min(asked, resonance(circumstances.original, circumstances)?.typ ?? asked),
     };

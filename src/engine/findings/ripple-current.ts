@@ -4,6 +4,7 @@ import type { Part } from '../assessment/parts.ts';
 import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, overPositive, scale, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { frequencyFactor, temperatureFactor, type RippleFactor } from '../sizes/ripple-factors.ts';
 import { listedRipple, type ListedRipple } from '../sizes/ripple-of.ts';
 import { currentFor, thermalOf } from './heating.ts';
@@ -12,9 +13,6 @@ import { resistanceOf } from './series-resistance.ts';
 
 const HIGHEST = 'temperature-max';
 
-/** Rise (K) that a part is taken to bear where no ripple current is listed for it. */
-const USUAL_RISE = 10;
-
 /** Rise (K) that no part is spared: at its highest temperature it bears next to none. */
 const LEAST_RISE = 0.01;
 
@@ -22,7 +20,7 @@ const LEAST_RISE = 0.01;
 const bearableRise = (part: Part, circumstances: Circumstances): number => {
   const highest = rangeOf(circumstances, part, HIGHEST)?.typ ?? Infinity;
   const spare = highest - conditionOf(circumstances, 't-max').max;
-  return Math.max(LEAST_RISE, Math.min(USUAL_RISE, spare));
+  return Math.max(LEAST_RISE, Math.min(ruleOf(circumstances.catalogue, 'ripple-rise'), spare));
 };
 
 /** Ripple current that a single part takes at the frequency and temperature of the position. */

@@ -1,5 +1,6 @@
 import type { Tolerance } from '../assessment/parts.ts';
 import { formatValue } from '../quantities/index.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { plain, type Circumstances, type FindingModel } from './model.ts';
 
 /** Marked value of the part over that of the old one. */
@@ -25,13 +26,9 @@ export const tolerance: FindingModel = {
   working: (part) => asBought(part.tolerance),
 };
 
-/**
- * Closest tolerance that capacitors are sold in, as a fraction, by common practice: a part that is said
- * to be exact counts as that.
- */
-const CLOSEST = 0.005;
-
-const ofOld = ({ original }: Circumstances): number => Math.max(CLOSEST, worse(original.tolerance));
+/** How far the old part may be off its mark; one that is said to be exact counts as the closest sold. */
+const ofOld = ({ catalogue, original }: Circumstances): number =>
+  Math.max(ruleOf(catalogue, 'closest-tolerance'), worse(original.tolerance));
 
 /** How many times as far off its mark a part may be as the old one was. */
 export const toleranceKept: FindingModel = {

@@ -1,6 +1,7 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import { mapFalling } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { bodiesTogether, bodyOfMembers, estimatedBody, type Body } from './body.ts';
 import { tabulatedBody } from './body-table.ts';
 
@@ -24,11 +25,12 @@ const published = ({ bodies, types }: Catalogue, part: Sized): Body | undefined 
     : bodyOfMembers([first, ...rest]);
 };
 
-const estimate = ({ knowledge }: Catalogue, part: Sized): Body | undefined => {
-  const density = knowledge[part.type]?.[DENSITY];
+const estimate = (catalogue: Catalogue, part: Sized): Body | undefined => {
+  const density = catalogue.knowledge[part.type]?.[DENSITY];
   return density?.status === 'known'
     ? estimatedBody(
         mapFalling(density.range, (rho) => (part.capacitance * part.ratedVoltage) / rho),
+        ruleOf(catalogue, 'least-body'),
       )
     : undefined;
 };

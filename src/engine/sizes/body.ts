@@ -91,19 +91,19 @@ export const bodyBetween = (smaller: BodyRow, larger: BodyRow, volume: number): 
   };
 };
 
-/** What an estimate never falls below (m3, 0.15 cm3): coating and leads do not shrink. */
-const SMALLEST_ESTIMATE = 0.15e-6;
-
-/** A body of which only the volume (m3) is estimated: as high as it is long and wide. */
-export const estimatedBody = (volume: Range): Body => {
-  const least = mapRising(volume, (cubicMetres) => Math.max(SMALLEST_ESTIMATE, cubicMetres));
-  const side = mapRising(least, Math.cbrt);
+/**
+ * A body of which only the volume (m3) is estimated: as high as it is long and wide.
+ * @param least volume (m3) that no estimate falls below
+ */
+export const estimatedBody = (estimate: Range, least: number): Body => {
+  const volume = mapRising(estimate, (cubicMetres) => Math.max(least, cubicMetres));
+  const side = mapRising(volume, Math.cbrt);
   return {
     shape: undefined,
     length: side,
     width: side,
     height: side,
-    volume: least,
+    volume,
     pitch: [],
     lead: undefined,
     row: undefined,

@@ -4,7 +4,9 @@ import { inReadingOrder } from '../../../src/catalogue/fault.ts';
 import { marketSeries } from '../../../src/catalogue/checks/market-series.ts';
 import { marketVoltages } from '../../../src/catalogue/checks/market-voltages.ts';
 import { preferredValues } from '../../../src/catalogue/checks/preferred-values.ts';
+import { rulesComplete } from '../../../src/catalogue/checks/rules-complete.ts';
 import { valueWindow } from '../../../src/catalogue/checks/value-window.ts';
+import { ruleOfThumbRow } from '../../../src/schemas/rules-of-thumb.ts';
 import { madeTables, testRule } from './made-tables.ts';
 
 /** The first three series of IEC 60063, and E48 as its rule makes it: three figures of 10^(n/48). */
@@ -210,6 +212,31 @@ testRule('rated-voltage', marketVoltages, [
       { at: 'market.csv:4:voltages', says: ['63 V ac', 'film parts'] },
       'market.csv:5:voltages',
       'market.csv:6:voltages',
+    ],
+  },
+]);
+
+/** All rules of thumb, so that none is missed. */
+const RULES = ruleOfThumbRow.shape.id.options;
+
+testRule('rules-complete', rulesComplete, [
+  { what: 'every rule', tables: { 'rules-of-thumb.csv': ['id', ...RULES] }, faults: [] },
+  {
+    what: 'a rule whose own row has a fault is there all the same',
+    tables: { 'rules-of-thumb.csv': ['id', ...RULES.map((id) => `!${id}`)] },
+    faults: [],
+  },
+  {
+    what: 'two rules that are missed, at the first row that is there',
+    tables: {
+      'rules-of-thumb.csv': [
+        'id',
+        ...RULES.filter((id) => id !== 'halving' && id !== 'least-body'),
+      ],
+    },
+    faults: [
+      { at: 'rules-of-thumb.csv:2:id', got: '', says: ['no rule of thumb halving', 'a row for'] },
+      { at: 'rules-of-thumb.csv:2:id', got: '', says: ['no rule of thumb least-body'] },
     ],
   },
 ]);

@@ -45,6 +45,7 @@ const LISTS = {
 const BY_ID = {
   sources: 'sources.csv',
   types: 'types.csv',
+  families: 'families.csv',
   absorptionTests: 'absorption-tests.csv',
   kinds: 'kinds/kinds.csv',
   kindTypes: 'kinds/types.csv',
@@ -77,6 +78,15 @@ describe('the catalogue', () => {
   test('combinations by theirs', () => {
     const tables = madeTables({ 'combinations.csv': ['id', 'series'] });
     expect(Object.keys(assembleCatalogue(tables).combinations)).toEqual(['series']);
+  });
+
+  test('rules of thumb by their id, in SI', () => {
+    const tables = madeTables({
+      'rules-of-thumb.csv': ['id,values,unit', 'least-body,0.5,cm3', 'resistor-powers,1;2,W'],
+      'units.csv': ['unit,factor', 'cm3,1e-6', 'W,1'],
+    });
+    const { rulesOfThumb } = assembleCatalogue(tables);
+    expect(rulesOfThumb).toEqual({ 'least-body': [0.5e-6], 'resistor-powers': [1, 2] });
   });
 
   test('properties of all kinds of part, and units by what they are called', () => {

@@ -77,6 +77,7 @@ describe('tables and words', () => {
       guidelines: 'basis',
       derating: CITED,
       categoryVoltages: CITED,
+      rulesOfThumb: '',
       combinations: CITED,
       triage: `locator note ${CITED}`,
       esrOfNew: 'basis',

@@ -117,7 +117,7 @@ describe('a resistor in series', () => {
   /** 0.1 to 0.3 ohm of its own where 1 to 10 are wanted: 0.947 to 9.24 ohm of a resistor. */
   const own = span(0.1, 0.2, 0.3);
   const put = (wanted: Partial<Wanted>, current?: number): Made | undefined =>
-    withResistor(single, own, { low: 1, high: 10, ...wanted }, current)[0]?.made;
+    withResistor(base.catalogue, single, own, { low: 1, high: 10, ...wanted }, current)[0]?.made;
 
   test.each<[string, Partial<Wanted>, number]>([
     ['the middle of 1 to 8.2 ohm, of two the larger', {}, 3.3],

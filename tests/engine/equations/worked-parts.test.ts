@@ -7,7 +7,7 @@ import {
   shareByRule,
 } from '../../../src/engine/equations/derating.ts';
 import { driftBySlope, magnitude } from '../../../src/engine/equations/drift.ts';
-import { droop, insulationAt, usualHalving } from '../../../src/engine/equations/leakage.ts';
+import { droop, insulationAt } from '../../../src/engine/equations/leakage.ts';
 import { wearLife } from '../../../src/engine/equations/life.ts';
 import {
   currentNoise,
@@ -42,7 +42,6 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['size of a slope down', magnitude(to(-3, -2, -1)), to(1, 2, 3)],
   ['size of a slope up', magnitude(to(1, 2, 3)), to(1, 2, 3)],
   ['slopes over 20 K', driftBySlope(to(1e-4, 2e-4, 3e-4), 20), to(2e-3, 4e-3, 6e-3)],
-  ['halving of insulation', usualHalving, exactly(10)],
   [
     'insulation 20 K warmer, halved every 5, 10 and 20 K',
     insulationAt(to(1000, 2000, 4000), to(5, 10, 20), 45),

@@ -25,6 +25,8 @@ const mm3 = (range: Range): number[] =>
 const sides = (length_mm: number, width_mm: number, height_mm: number) => ({
   ...{ length_mm, width_mm, height_mm },
 });
+/** What no estimate falls below, m3. */
+const LEAST = 0.15e-6;
 const same = (value: number): number[] => [value, value, value];
 
 describe('the volume of a row', () => {
@@ -81,7 +83,7 @@ describe('a body', () => {
   });
 
   test('that is estimated is a cube of its volume, and no less than 0.15 cm3', () => {
-    const body = estimatedBody({ min: 1e-9, typ: 1e-6, max: 8e-6 });
+    const body = estimatedBody({ min: 1e-9, typ: 1e-6, max: 8e-6 }, LEAST);
     expect(mm3(body.volume)).toEqual([150, 1000, 8000]);
     expect(mm(body.length).slice(1)).toEqual([10, 20]);
     expect([body.width, body.height]).toEqual([body.length, body.length]);
@@ -151,7 +153,7 @@ describe('a body', () => {
   });
 
   test('of two beside each other is an estimate only where both are', () => {
-    const guess = estimatedBody({ min: 1e-6, typ: 1e-6, max: 1e-6 });
+    const guess = estimatedBody({ min: 1e-6, typ: 1e-6, max: 1e-6 }, LEAST);
     expect(bodiesTogether(guess, guess).from).toBe('estimate');
     expect(bodiesTogether(guess, listed(small)).from).toBe('together');
     expect(bodiesTogether(listed(small), guess).from).toBe('together');
@@ -179,7 +181,7 @@ describe('a body in words', () => {
     [bodyBetween(small, large, 675), /^between the box of 10 .* 20 nF 100 V and .* 20 .* 200 nF/],
     [bodyOfMembers([listed(small)]), /may be$/],
     [bodiesTogether(listed(small), listed(large)), /^two bodies, box of 10 × .* and box of 20 × /],
-    [estimatedBody({ min: 1e-6, typ: 1e-6, max: 1e-6 }), /estimated/],
+    [estimatedBody({ min: 1e-6, typ: 1e-6, max: 1e-6 }, LEAST), /estimated/],
   ])('%#', (body, words) => {
     expect(spaced(body)).toMatch(words);
   });
@@ -267,7 +269,7 @@ describe('how much more the core of a can warms', () => {
   test('of a body whose volume alone is known goes by a usual can', () => {
     // 10 mm wide and 1.6 times as high.
     const volume = (Math.PI / 4) * 0.01 ** 2 * 0.016;
-    const body = estimatedBody({ min: volume, typ: volume, max: volume });
+    const body = estimatedBody({ min: volume, typ: volume, max: volume }, LEAST);
     expect(coreRiseOf(table, 'glass', body)?.ratio).toBe(1.1);
   });
 });

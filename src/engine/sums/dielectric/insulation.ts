@@ -1,6 +1,7 @@
 import type { Knowledge } from '../../catalogue.ts';
-import { leakageOfPart, usualHalving } from '../../equations/leakage.ts';
+import { leakageOfPart } from '../../equations/leakage.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
+import { ruleOf } from '../../rule-of-thumb.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
 interface Kind {
@@ -16,9 +17,9 @@ const known = (knowledge: Knowledge | undefined): Range | undefined =>
   knowledge?.status === 'known' ? knowledge.range : undefined;
 
 /** Insulation and leakage of a dielectric over value, temperature and voltage. */
-export const insulation = withFacts(({ types, knowledge }): Kind[] =>
-  Object.values(types).flatMap(({ id, name }) => {
-    const own = knowledge[id];
+export const insulation = withFacts((catalogue): Kind[] =>
+  Object.values(catalogue.types).flatMap(({ id, name }) => {
+    const own = catalogue.knowledge[id];
     const tau = known(own?.['insulation-rc']);
     if (tau === undefined) return [];
     return [
@@ -26,7 +27,7 @@ export const insulation = withFacts(({ types, knowledge }): Kind[] =>
         id,
         name,
         tau,
-        halving: known(own?.['insulation-halving']) ?? usualHalving,
+        halving: known(own?.['insulation-halving']) ?? exactly(ruleOf(catalogue, 'halving')),
         cap: known(own?.['insulation-cap'])?.typ ?? null,
         floor: known(own?.['leakage-floor'])?.typ ?? 0,
       },

@@ -1,0 +1,28 @@
+import { z } from 'zod';
+import { numberList, provenance, text } from './cells.ts';
+
+/** A number of the trade that assessments go by where no figure of a part says it. */
+export const ruleOfThumbRow = z.strictObject({
+  id: z.enum([
+    'closest-tolerance',
+    'halving',
+    'ripple-rise',
+    'beyond-resonance',
+    'least-body',
+    'lead-clearance',
+    'times-needed',
+    'resistor-tolerance',
+    'resistor-powers',
+    'resistor-power-in-hand',
+    'largest-resistor',
+    'hottest-resistor',
+  ]),
+  values: numberList
+    .refine((values) => values.length > 0, 'expected at least one number')
+    .refine((values) => values.every((value) => value > 0), 'expected numbers above zero')
+    .describe('one, or all of which the next sufficient one is taken, rising'),
+  unit: text.describe('unit in units.csv'),
+  meaning: text,
+  ...provenance,
+});
+export type RuleOfThumbRow = z.output<typeof ruleOfThumbRow>;

@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import { withResistor } from '../../../src/engine/candidates/with-resistor.ts';
+import { ruleOf, rulesOf, type RuleOfThumb } from '../../../src/engine/rule-of-thumb.ts';
+import { given, known, notKnown } from '../assessment/setting.ts';
+import { base, modelOf, single, span, tryOut } from './by-hand.ts';
+import { probeIn, type Spoiling } from './probe.ts';
+
+/** What assessments come to where the tables have other rules of thumb: no number is the code's own. */
+
+const { rulesOfThumb } = base.catalogue;
+
+const withRule = (id: RuleOfThumb, ...values: number[]) => ({
+  rulesOfThumb: { ...rulesOfThumb, [id]: values },
+});
+
+/** The middle of a finding under the rules of the tables, and under another. */
+const both = (
+  finding: string,
+  spoiling: Spoiling,
+  [id, ...values]: [RuleOfThumb, ...number[]],
+): number[] =>
+  [{}, withRule(id, ...values)].map((rules) => {
+    const tables = { ...spoiling.tables, ...rules };
+    const { outcome } = tryOut(finding, { ...spoiling, tables });
+    return outcome.status === 'known' ? outcome.value.typ : NaN;
+  });
+
+describe('findings', () => {
+  test.each<[string, string, Spoiling, [RuleOfThumb, number], [now: number, then: number]]>([
+    [
+      'two per cent over a half of the closest, and over one',
+      'tolerance-kept',
+      {
+        part: { tolerance: { minus: 0.02, plus: 0.02 } },
+        original: { tolerance: { minus: 0, plus: 0 } },
+      },
+      ['closest-tolerance', 0.01],
+      [4, 2],
+    ],
+    [
+      'a lead of 0.6 mm and 0.2 of clearance, and 0.5',
+      'lead-wire',
+      { figures: { 'lead-wire': known(0.6e-3) }, conditions: given({ hole: 1e-3 }) },
+      ['lead-clearance', 0.5e-3],
+      [0.8e-3, 1.1e-3],
+    ],
+    [
+      // 10 V over 1 s / 1 nF leak 10 nA at 25 °C; 20 K are two halvings of ten, and one of twenty.
+      'insulation a quarter at 45 °C, and a half',
+      'leakage-current',
+      {
+        figures: { 'insulation-rc': known(1), 'insulation-halving': notKnown },
+        part: { capacitance: 1e-9 },
+        conditions: given({ 't-max': 45, vdc: 10 }),
+      },
+      ['halving', 20],
+      [4e-8, 2e-8],
+    ],
+  ])('%s', (_what, finding, spoiling, rule, wanted) => {
+    const found = both(finding, spoiling, rule);
+    wanted.forEach((each, at) => {
+      expect(found[at]).toBeCloseTo(each, 12);
+    });
+  });
+
+  test('a part is of use up to four times its resonance, and up to two', () => {
+    const lowest = [{}, withRule('beyond-resonance', 2)].map((tables) => {
+      // An old part without any inductance, so that its own resonance asks nothing less.
+      const { circumstances } = probeIn(base, { tables, conditions: given({ 'f-work': 1e6 }) });
+      const knowledge = {
+        ...circumstances.catalogue.knowledge,
+        [circumstances.original.type]: { inductance: known(1e-18) },
+      };
+      const catalogue = { ...circumstances.catalogue, knowledge };
+      return modelOf('self-resonance').limit?.({ ...circumstances, catalogue }).low;
+    });
+    expect(lowest).toEqual([250_000, 500_000]);
+  });
+});
+
+describe('a resistor beside a capacitor', () => {
+  const own = span(0.1, 0.2, 0.3);
+  const put = (rules: typeof base.catalogue, current?: number) =>
+    withResistor(rules, single, own, { low: 1, high: 10, best: 100 }, current)[0]?.made;
+  const other = (id: RuleOfThumb, ...values: number[]) => ({
+    ...base.catalogue,
+    ...withRule(id, ...values),
+  });
+
+  // 0.3 A in 8.2 ohm are 0.738 W: twice that asks for 2 W, three times for 3 W.
+  test.each<[string, typeof base.catalogue, number | undefined]>([
+    ['twice the heat, of the powers that are sold', base.catalogue, 2],
+    ['three times the heat', other('resistor-power-in-hand', 3), 3],
+    ['the next of other powers', other('resistor-powers', 1, 4), 4],
+    ['none where no power is enough', other('resistor-powers', 1), undefined],
+  ])('is rated for %s', (_what, rules, watt) => {
+    expect(put(rules, 0.3)?.power).toBe(watt);
+  });
+
+  test('is as close as resistors are sold', () => {
+    // (10 − 0.3) / 1.05 = 9.24 and 8.2 ohm is the next of E12; / 1.2 = 8.08 and 6.8 ohm is.
+    expect(put(base.catalogue)?.resistor).toBeCloseTo(8.2, 9);
+    expect(put(other('resistor-tolerance', 0.2))?.resistor).toBeCloseTo(6.8, 9);
+  });
+});
+
+test('a rule that a slice lacks is a mistake that is named', () => {
+  expect(() => ruleOf({ rulesOfThumb: {} }, 'halving')).toThrow(/halving/);
+  expect(rulesOf({ rulesOfThumb: { 'resistor-powers': [1, 2] } }, 'resistor-powers')).toEqual([
+    1, 2,
+  ]);
+});
