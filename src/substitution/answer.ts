@@ -45,6 +45,22 @@ const warning = (
     : '';
 };
 
+/**
+ * The part that falls short least, as a sentence with a space before it. One that is of the wrong
+ * kind, such as one without an approval, is not near.
+ */
+const nearest = (
+  catalogue: Catalogue,
+  assessments: readonly Assessment<AnyPart>[],
+  habit?: Habit,
+): string => {
+  const [near] = assessments.filter((assessment) => !isNotMade(assessment));
+  const against = near && decidingFinding(near);
+  return near && against && against.unit !== 'grade'
+    ? ` Nearest is ${nameOf(catalogue, near)}, such as ${partPhrase(near.candidate, habit)}: ${reasonPhrase(against, habit)}.`
+    : '';
+};
+
 /** The sentence that answers: what fits, what to buy, what to keep out and why. */
 export const answerSentence = (
   catalogue: Catalogue,
@@ -52,11 +68,10 @@ export const answerSentence = (
   assessments: readonly Assessment<AnyPart>[],
   habit?: Habit,
 ): string => {
-  const keepOut = warning(catalogue, original, assessments, habit);
   const leading = assessments[0];
-  if (leading === undefined || leading.verdict === 'keep-out') {
-    return `No part made today fits here as it stands.${keepOut}`;
-  }
+  const keepOut = warning(catalogue, original, assessments, habit);
+  if (leading === undefined || leading.verdict === 'keep-out')
+    return `No part made today fits here as it stands.${nearest(catalogue, assessments, habit) || keepOut}`;
   const [best = leading, ...others] = assessments
     .filter(({ verdict }) => verdict === leading.verdict)
     .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
