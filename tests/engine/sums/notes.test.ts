@@ -311,3 +311,33 @@ test('every note is of a kind, in words, and of a source that there is', () => {
     }
   }
 });
+
+describe('a larger capacitor behind a regulator', () => {
+  /** The notes about a diode, where positions take other capacitances to need none. */
+  const notesWith = (limits: readonly (number | undefined)[], next: string): string[] => {
+    const sum = sumOf('larger-rail-capacitor');
+    const row = catalogue.conditions.find(({ condition }) => condition === 'diode-free');
+    if (row === undefined) throw new Error('no row to begin with');
+    const conditions = [
+      ...catalogue.conditions.filter(({ condition }) => condition !== 'diode-free'),
+      ...limits.map((typ) => ({ ...row, typ })),
+    ];
+    const facts: unknown = sum.facts?.({ ...catalogue, conditions });
+    const values = valuesOf(sum, facts, { next });
+    return (sum.notes?.(values, sum.at(values, facts), facts) ?? [])
+      .filter(({ text }) => text.includes('diode'))
+      .map(({ text }) => text.replaceAll('\u00a0', ' '));
+  };
+
+  test.each<[string, limits: (number | undefined)[], next: string, said: RegExp | undefined]>([
+    ['25 µF where the tables say so', [25], '26 µF', /more than 25 µF asks/],
+    ['the least of two', [47, 10, undefined], '11 µF', /more than 10 µF asks/],
+    ['just that', [47, 10], '10 µF', undefined],
+    ['nothing where no position says', [undefined], '1 F', undefined],
+    ['nothing where no position asks', [], '1 F', undefined],
+  ])('needs a diode beyond %s', (_what, limits, next, said) => {
+    const notes = notesWith(limits, next);
+    expect(notes).toHaveLength(said === undefined ? 0 : 1);
+    if (said !== undefined) expect(notes[0]).toMatch(said);
+  });
+});

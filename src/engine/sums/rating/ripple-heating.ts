@@ -5,12 +5,11 @@ import { cylinderSurface } from '../../equations/surface.ts';
 import { coreRiseOfCan } from '../../sizes/surface.ts';
 import { optionalQuantity, quantity, withFacts } from '../sum.ts';
 
-/** The type whose cans the rises of cores are listed for. */
-const CAN = 'al-electrolytic-wet';
-
-const factsOf = ({ coreRises }: Catalogue) => ({
-  coreRises: coreRises.filter(({ types }) => types.includes(CAN)),
-});
+/** The rises of cores in cans of the type that they are listed for first. */
+const factsOf = ({ coreRises }: Catalogue) => {
+  const can = coreRises[0]?.types[0] ?? '';
+  return { can, coreRises: coreRises.filter(({ types }) => types.includes(can)) };
+};
 
 /** Surface rise (K) that the heat of a body is told by. */
 const TEN = 10;
@@ -93,7 +92,7 @@ export const rippleHeating = withFacts(factsOf)({
   at: ({ i, esr, diameter, length, heat, core }, facts) => {
     const surface = cylinderSurface(diameter, length, 1);
     const heatForTen = heat ?? heatForRise(TEN, surface);
-    const ratio = core ?? coreRiseOfCan(facts, CAN, diameter)?.ratio ?? 1;
+    const ratio = core ?? coreRiseOfCan(facts, facts.can, diameter)?.ratio ?? 1;
     const power = heatByCurrent(i, esr);
     return {
       rise: ratio * riseByHeat(power, heatForTen),

@@ -1,10 +1,26 @@
 import { storedEnergy, surgeCurrent } from '../../equations/inrush.ts';
 import { rippleVoltage } from '../../equations/ripple.ts';
+import type { Catalogue } from '../../catalogue.ts';
+import { formatValue } from '../../quantities/index.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { optionalQuantity, quantity, withFacts } from '../sum.ts';
+
+const DIODE_FREE = 'diode-free';
+
+/** Share by which a value may lie above a limit and still count as it: rounding only. */
+const ROUNDING = 1e-9;
+
+/** The least capacitance (F) behind a regulator that a position takes to need no diode. */
+const factsOf = ({ conditions, conditionDefinitions, units }: Catalogue) => {
+  const factor = units[conditionDefinitions[DIODE_FREE]?.unit ?? '']?.factor ?? 1;
+  const usual = conditions.flatMap(({ condition, typ }) =>
+    condition === DIODE_FREE && typ !== undefined ? [typ * factor] : [],
+  );
+  return { diodeFree: usual.length === 0 ? null : Math.min(...usual) };
+};
 
 /** What changes when a rail capacitor is replaced by a larger one. */
-export const largerRail = defineSum({
+export const largerRail = withFacts(factsOf)({
   id: 'larger-rail-capacitor',
   title: 'A larger rail capacitor',
   lead: 'What changes when a rail capacitor is replaced by a larger one: ripple, voltage stress, time constant, charge and energy.',
@@ -113,7 +129,7 @@ export const largerRail = defineSum({
     charge: next / old,
     inrush: surgeCurrent(v, r, next, 1 / f),
   }),
-  notes: ({ surge, v, nextRating, next }, { inrush = 0 }) => [
+  notes: ({ surge, v, nextRating, next }, { inrush = 0 }, { diodeFree }) => [
     ...(v > nextRating
       ? [{ kind: 'caution' as const, text: 'The rail is above the new rating.' }]
       : []),
@@ -125,11 +141,11 @@ export const largerRail = defineSum({
           },
         ]
       : []),
-    ...(next > 25e-6
+    ...(diodeFree !== null && next > diodeFree * (1 + ROUNDING)
       ? [
           {
             kind: 'limit' as const,
-            text: 'Behind an adjustable three-terminal regulator more than 25 µF asks for a diode from output to input, so that it cannot discharge backwards through the regulator.',
+            text: `Behind an adjustable three-terminal regulator more than ${formatValue(diodeFree, 'F')} asks for a diode from output to input, so that it cannot discharge backwards through the regulator.`,
           },
         ]
       : []),
