@@ -109,6 +109,7 @@ export {
   deviceCircumstances,
   deviceStandIns,
   isMetIn,
+  usesOf,
   type DeviceAssessment,
 } from './devices/assess.ts';
 export { usualNumbers, type UsualNumber } from './devices/usual.ts';

@@ -1,4 +1,4 @@
-import { isMetIn, type Catalogue } from '../engine/index.ts';
+import { usesOf, type Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { devicesCalled, devicesLike, runsOf } from '../search/devices.ts';
 import { knownNumber } from '../search/known-numbers.ts';
@@ -72,8 +72,8 @@ const askNear = (
   return [{ about: 'type', question, choices }];
 };
 
-const askUse = ({ devices }: Catalogue, device: DeviceRow, { position }: Line): Ask[] => {
-  const uses = devices.uses.filter((use) => isMetIn(device, use));
+const askUse = (catalogue: Catalogue, device: DeviceRow, { position }: Line): Ask[] => {
+  const uses = usesOf(catalogue, device);
   if (uses.some(({ id }) => id === position)) return [];
   return [
     {

@@ -62,6 +62,7 @@ export const deviceTables = {
       { column: 'function', table: 'devices/functions.csv' },
       { column: 'series', table: 'devices/series.csv', many: true },
       { column: 'pinouts', table: 'devices/pinouts.csv', many: true },
+      { column: 'usual_in', table: 'devices/uses.csv', many: true },
     ],
     about: 'Switches, amplifiers, regulators, diodes and transistors by their type numbers.',
   },

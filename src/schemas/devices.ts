@@ -38,6 +38,9 @@ export const deviceRow = z.strictObject({
   ),
   pinouts: idList.describe('orders of pins that it is sold with, the usual one first'),
   also: list.describe('other numbers that mean the same part'),
+  usual_in: idList.describe(
+    'uses that it is met in most, likeliest first; of those that its function has, they are named first',
+  ),
   market: z
     .enum(['common', 'current', 'niche', 'old-stock'])
     .describe('as for types of capacitor; old-stock is no longer made and never a stand-in'),

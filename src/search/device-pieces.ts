@@ -1,5 +1,5 @@
 import { href } from '../components/links.ts';
-import { isMetIn, type Catalogue } from '../engine/index.ts';
+import { usesOf, type Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { midSentence } from '../text/mid-sentence.ts';
@@ -21,14 +21,12 @@ const deviceLink = (catalogue: Catalogue, device: DeviceRow): Markup => {
 };
 
 /** Where the only device that is meant may be replaced. */
-const useLinks = ({ devices }: Catalogue, found: readonly DeviceRow[]): Markup[] => {
+const useLinks = (catalogue: Catalogue, found: readonly DeviceRow[]): Markup[] => {
   const [only] = found.length === 1 ? found : [];
   if (only === undefined) return [];
-  return devices.uses
-    .filter((use) => isMetIn(only, use))
-    .map(({ id, name }) =>
-      h('li', {}, link(`/devices/${only.id}/in/${id}/`, `${only.name} as ${midSentence(name)}`)),
-    );
+  return usesOf(catalogue, only).map(({ id, name }) =>
+    h('li', {}, link(`/devices/${only.id}/in/${id}/`, `${only.name} as ${midSentence(name)}`)),
+  );
 };
 
 /** A device whose number is left of a mark, with the body that tells it from others. */

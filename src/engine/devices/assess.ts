@@ -126,6 +126,13 @@ const compare = (a: readonly number[], b: readonly number[]): number =>
 export const isMetIn = (device: DeviceRow, use: UseRow): boolean =>
   use.functions.includes(device.function);
 
+/** The uses that a device can be put to, those that it is met in most first. */
+export const usesOf = ({ devices: { uses } }: Catalogue, device: DeviceRow): UseRow[] => {
+  const met = uses.filter((use) => isMetIn(device, use));
+  const usual = device.usual_in.flatMap((id) => met.find((use) => use.id === id) ?? []);
+  return [...usual, ...met.filter((use) => !usual.includes(use))];
+};
+
 /** One device judged by demands that are prepared for the old one. */
 const assessBy = (
   prepared: readonly Prepared[],

@@ -30,6 +30,7 @@ export const device = (id: string, said: Some<DeviceRow> = {}): DeviceRow =>
     function: 'made-up',
     series: [],
     pinouts: [],
+    usual_in: [],
     market: 'common',
     ...said,
   }) as DeviceRow;

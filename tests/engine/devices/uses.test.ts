@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { isMetIn, usesOf } from '../../../src/engine/index.ts';
+import { emptyLine } from '../../../src/job/model.ts';
+import { understoodLine } from '../../../src/job/understood.ts';
+import { answerHtml } from '../../search/answer-html.ts';
+
+const catalogue = loadCatalogue();
+const { devices, uses } = catalogue.devices;
+const called = (id: string) => {
+  const device = devices.find((row) => row.id === id);
+  if (device === undefined) throw new Error(`no ${id}`);
+  return device;
+};
+
+test.each([
+  // A signal diode bears 75 mA or 0.2 A: nobody rectifies the mains with one.
+  ['1n4148', 'diode-clamp', 'diode-rectifier'],
+  ['1n60', 'diode-detector', 'diode-rectifier'],
+  ['1n4007', 'diode-rectifier', 'diode-clamp'],
+  ['1n5819', 'diode-switching', 'diode-rectifier'],
+  ['op07', 'amp-dc', 'amp-hold'],
+])('a %s is first taken for one of %s', (id, first, later) => {
+  const offered = usesOf(catalogue, called(id)).map((use) => use.id);
+  expect(offered[0]).toBe(first);
+  expect(offered.indexOf(later)).toBeGreaterThan(0);
+  const { asks } = understoodLine(catalogue, { ...emptyLine('1'), type: id });
+  expect(asks[0]?.choices.map(({ set }) => set.position)).toEqual(offered);
+});
+
+test('every device keeps all uses of its function, and is usual in some of those alone', () => {
+  for (const device of devices) {
+    const met = uses.filter((use) => isMetIn(device, use)).map(({ id }) => id);
+    expect(
+      usesOf(catalogue, device)
+        .map(({ id }) => id)
+        .toSorted(),
+    ).toEqual(met.toSorted());
+    expect(met, device.id).toEqual(expect.arrayContaining(device.usual_in));
+  }
+});
+
+test('the box leads to the usual use first', () => {
+  const html = answerHtml(catalogue, '1N4148');
+  const at = (use: string) => html.indexOf(`/devices/1n4148/in/${use}/`);
+  expect(at('diode-clamp')).toBeGreaterThan(0);
+  expect(at('diode-clamp')).toBeLessThan(at('diode-rectifier'));
+});
