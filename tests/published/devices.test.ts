@@ -168,7 +168,7 @@ describe('what published texts say of devices in each other’s places', () => {
     ['74ls00', 'logic-5v-ttl', '74hct00', 'drive-high', 'fits', 'leap-logic-levels'],
     ['5532', 'amp-line', '5532', 'stable-gain', 'fits', 'ne5532-wikipedia: stable at unity gain'],
     [
-      '5534',
+      '741',
       'amp-line',
       '5534',
       'stable-gain',

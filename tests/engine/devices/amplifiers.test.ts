@@ -16,6 +16,8 @@ describe('one amplifier in the place of another', () => {
     ['741', 'amp-line', '301a', 'own-capacitor', {}, 'keep-out'],
     ['301a', 'amp-line', '308a', 'own-capacitor', {}, 'fits'],
     ['741', 'amp-line', '5534', 'stable-gain', {}, 'keep-out'],
+    // Its circuit has the capacitor that a gain of 2 asks for.
+    ['5534', 'amp-line', '5534', 'stable-gain', {}, 'fits'],
     ['lf357', 'amp-gain5', '5534', 'stable-gain', {}, 'fits'],
     ['1458', 'amp-line', '5532', 'stable-gain', { 'noise-gain': 1 }, 'fits'],
     ['358', 'amp-single-supply', 'tl072', 'reversal', {}, 'keep-out'],

@@ -10,8 +10,16 @@ import { droop } from '../../equations/leakage.ts';
 import { leakageWhenWarm } from '../../equations/switch.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
-import { deviceKnowledge } from '../known.ts';
-import { byFigures, factAt, type DeviceModel, type Numbers } from '../model.ts';
+import type { DeviceRow } from '../../../schemas/devices.ts';
+import { deviceKnowledge, type DeviceKnowledge } from '../known.ts';
+import {
+  byFigures,
+  factAt,
+  numberOf,
+  type DeviceCircumstances,
+  type DeviceModel,
+  type Numbers,
+} from '../model.ts';
 import { shareOf } from './rating.ts';
 
 /** Something of the part that a condition must leave room for. */
@@ -103,13 +111,75 @@ export const slewing = byFigures({
     `${formatQuantity(factAt(numbers, 0), 'V/s')} against a sine of ${formatValue(numbers.of('output-peak'), 'V')} peak at ${formatValue(numbers.of('signal-frequency'), 'Hz')}`,
 });
 
-/** Lowest stable gain as a share of the gain of the circuit. */
-export const stableGain = byFigures({
-  properties: ['least-gain'],
+const LEAST_GAIN = 'least-gain';
+const COMPENSATED_GAIN = 'compensated-gain';
+
+/**
+ * The lowest gain at which a part is stable with a capacitor at its compensation pins, where a circuit
+ * must have that already: it runs such a part at less gain than that bears without.
+ */
+const gainAsBuilt = (
+  device: DeviceRow,
+  { catalogue, original }: DeviceCircumstances,
+  gain: number,
+): DeviceKnowledge | undefined => {
+  const [own, old] = [device, original].map((one) =>
+    deviceKnowledge(catalogue, one, COMPENSATED_GAIN),
+  );
+  const bare = deviceKnowledge(catalogue, original, LEAST_GAIN);
+  const isThere = old !== undefined && bare !== undefined && bare.range.typ > gain;
+  return isThere ? own : undefined;
+};
+
+/** What a capacitor outside would do about a gain that is too low; nothing where none is due. */
+const capacitorWords = (
+  device: DeviceRow,
+  circumstances: DeviceCircumstances,
+  gain: number,
+): string => {
+  const { catalogue } = circumstances;
+  const bare = deviceKnowledge(catalogue, device, LEAST_GAIN);
+  const fitted = deviceKnowledge(catalogue, device, COMPENSATED_GAIN);
+  const capacitor = deviceKnowledge(catalogue, device, 'compensation-capacitor');
+  if (fitted === undefined || capacitor === undefined) return '';
+  if (bare === undefined || bare.range.typ <= gain) return '';
+  const farad = formatValue(capacitor.range.typ, 'F');
+  const words = `; with ${farad} at its compensation pins from a gain of ${formatValue(fitted.range.typ, 'number')}`;
+  return gainAsBuilt(device, circumstances, gain) === undefined
+    ? `${words}: add that, and it is stable here`
+    : `${words}, which the circuit of the old one must have: leave it in`;
+};
+
+const bareGain = byFigures({
+  properties: [LEAST_GAIN],
   value: (numbers) => shareOfLimit(factAt(numbers, 0), numbers.of('noise-gain')),
   working: (numbers) =>
     `stable from a gain of ${formatValue(factAt(numbers, 0).typ, 'number')}, ${gainWords(numbers)}`,
 });
+
+/** Lowest stable gain as a share of the gain of the circuit. */
+export const stableGain: DeviceModel = {
+  measure: (device, circumstances) => {
+    const bare = bareGain.measure(device, circumstances);
+    const gain = numberOf(circumstances, 'noise-gain');
+    const built = gainAsBuilt(device, circumstances, gain);
+    if (bare.status !== 'known' || built === undefined) return bare;
+    const { range, sources, basis } = built;
+    return {
+      status: 'known',
+      value: shareOfLimit(range, gain),
+      properties: [COMPENSATED_GAIN],
+      sources,
+      bases: [basis],
+    };
+  },
+  working: (device, circumstances, value) => {
+    const gain = numberOf(circumstances, 'noise-gain');
+    return (
+      bareGain.working(device, circumstances, value) + capacitorWords(device, circumstances, gain)
+    );
+  },
+};
 
 /** Phase that the load leaves. */
 export const loadPhase = byFigures({
