@@ -99,6 +99,33 @@ const wordsAsMeant = (
   });
 };
 
+/** Whether most cells that say something have figures. */
+const haveFigures = (cells: readonly string[]): boolean => {
+  const said = cells.filter((cell) => cell.trim() !== '');
+  return said.length > 0 && said.filter((cell) => /\d/u.test(cell)).length >= said.length * ENOUGH;
+};
+
+/**
+ * A table that nothing heads, with what is printed on its parts where no column has their values: the
+ * first column of figures behind the designators, as in `C1`, `0.1 MFD 600V`, `wax paper`. What stands
+ * behind that is a note.
+ */
+const withMarks = (
+  fields: readonly (ColumnField | undefined)[],
+  cellsOf: (at: number) => readonly string[],
+): (ColumnField | undefined)[] => {
+  const open = fields.flatMap((field, at) => (field === undefined ? [at] : []));
+  const marks = open.find((at) => haveFigures(cellsOf(at)));
+  const isDue =
+    fields.includes('designators') && !fields.some((one) => one === 'value' || one === 'marking');
+  if (!isDue || marks === undefined) return [...fields];
+  const notes = open.find((at) => at > marks);
+  return fields.map((field, at) => {
+    if (at === marks) return 'marking';
+    return at === notes ? 'note' : field;
+  });
+};
+
 /**
  * What the columns of a table seem to hold, by the words that head them, else by their contents;
  * for the visitor to confirm. Each field is given to one column at most: to the one whose word stands
@@ -145,5 +172,6 @@ export const guessColumns = (
   });
   // What stands in the only column, and is nothing else, is printed on parts: `TL072`, `104K`, `100n 63V`.
   const isAlone = !hasHeader && width === 1 && byContents(cellsOf(0)) === undefined;
-  return { hasHeader, fields: isAlone ? ['marking'] : fields };
+  if (isAlone) return { hasHeader, fields: ['marking'] };
+  return { hasHeader, fields: hasHeader ? fields : withMarks(fields, cellsOf) };
 };

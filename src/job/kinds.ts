@@ -22,6 +22,20 @@ export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | unde
 const MOST_WORDS = 3;
 const FEWEST_LETTERS = 3;
 
+/** What follows one of these tells a place: `output of the regulator`. */
+const AT =
+  /(?<!\p{L})(?:of|for|to(?!-?\d)|from|at|near|by|in|on|before|after|behind|across|für|an|am|im|zum|zur|von|vom|vor|nach)(?!\p{L})/iu;
+
+/** Words of a list without those that tell a place. */
+export const withoutPlace = (text: string): string => text.split(AT)[0] ?? '';
+
+/** What a part has or drives that is of another kind than its own: `relay driver`, `regulator output`. */
+const NOT_ITSELF = new Set(
+  'base bias bypass coil collector contact driver emitter filter input load output primary secondary side stage supply winding'.split(
+    ' ',
+  ),
+);
+
 /**
  * The kind of part that words among others name, as in `10k trimmer` and `Capacitor, polyester`; nothing
  * where they name several. Of words that belong together the longest name counts.
@@ -36,8 +50,10 @@ export const kindInWords = (catalogue: Catalogue, text: string): string | undefi
       .map((length) => ({ length, name: words.slice(at, at + length).join(' ') }))
       .find(({ name }) => name.length >= FEWEST_LETTERS && known.has(name));
     const kind = known.get(named?.name ?? '')?.kind;
-    if (kind !== undefined) kinds.add(kind);
     at += named?.length ?? 1;
+    // A trimmer may be named before its place; nobody calls a bias by its transistor.
+    const isPassive = kind === 'capacitor' || Object.hasOwn(catalogue.kinds, kind ?? '');
+    if (kind !== undefined && (isPassive || !NOT_ITSELF.has(words[at] ?? ''))) kinds.add(kind);
   }
   const [only, ...others] = kinds;
   return others.length === 0 ? only : undefined;

@@ -51,8 +51,8 @@ export interface PlanTools {
 }
 
 /** What the assessment of a line is understood from, its designators apart. */
-const saidKey = ({ kind, marking, type, value, tolerance, volts, position }: Line) =>
-  JSON.stringify([kind, marking, type, value, tolerance, volts, position]);
+const saidKey = ({ kind, marking, type, value, tolerance, volts, position, note }: Line) =>
+  JSON.stringify([kind, marking, type, value, tolerance, volts, position, note]);
 
 /** Whether a part that goes by its value has none; the usual one of its place is no answer to that. */
 const hasNoValue = ({ kinds }: Catalogue, part: PartOfLine): boolean => {

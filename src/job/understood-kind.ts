@@ -10,6 +10,7 @@ import {
 } from '../engine/index.ts';
 import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
 import { findNamesAmong } from '../search/names.ts';
+import { saidAmong, saidMost } from '../search/said-names.ts';
 import { ratingMeasure, valueMeasure } from '../substitution/kind-address.ts';
 import { toleranceTold } from '../substitution/told-by-marking.ts';
 import {
@@ -114,12 +115,37 @@ const askValue = (kind: KindRow, part: PartOfLine, reading: Reading | undefined)
   ];
 };
 
-const askType = (kind: KindRow, { types, positions }: OfKind, part: PartOfLine): Ask[] => {
+/**
+ * Types that words of the list name. One that is offered only where it is asked for, as a fusible part,
+ * leaves no others, whatever film or wire is named beside it.
+ */
+const typesSaid = ({ types }: OfKind, words: string): KindTypeRow[] => {
+  const strict = saidMost(
+    types.filter((row) => row.only_asked),
+    words,
+  );
+  return strict.length > 0 ? strict : saidMost(types, words);
+};
+
+/** How far the usual rating of a type is from what is marked, as a factor on a log scale. */
+const apart = ({ old_rating: usual }: KindTypeRow, { rating }: PartOfLine): number =>
+  usual === undefined || rating === undefined ? 0 : Math.abs(Math.log(rating.typ / usual));
+
+const askType = (kind: KindRow, rowsOf: OfKind, part: PartOfLine, words: string): Ask[] => {
+  const { types, positions } = rowsOf;
   if (types.some(({ id }) => id === part.type)) return [];
   const said = part.type ?? '';
-  const named = said === '' ? [] : findNamesAmong(types, positions, said).types;
-  const made = types.filter((row) => takes(row.old_min, row.old_max, part));
-  const rows = [...named, ...made.filter((row) => !named.includes(row))];
+  const named = [
+    ...(said === '' ? [] : findNamesAmong(types, positions, said).types),
+    ...typesSaid(rowsOf, words),
+  ];
+  const inValue = types.filter((row) => takes(row.old_min, row.old_max, part));
+  // Of a value that none is usually made in, as a shunt of milliohms, all may be meant.
+  const made = (inValue.length > 0 ? inValue : types).toSorted(
+    (a, b) => apart(a, part) - apart(b, part),
+  );
+  const isStrict = named.some((row) => row.only_asked);
+  const rows = [...new Set([...named, ...(isStrict ? [] : made)])];
   const question = `What type of ${kind.name} is it?`;
   return [
     {
@@ -134,15 +160,19 @@ const askPosition = (
   catalogue: Catalogue,
   { types, positions }: OfKind,
   part: PartOfLine,
+  words: string,
 ): Ask[] => {
   if (positions.some(({ id }) => id === part.position)) return [];
   const said = part.position ?? '';
-  const named = said === '' ? [] : findNamesAmong(types, positions, said).positions;
+  const named = [
+    ...(said === '' ? [] : findNamesAmong(types, positions, said).positions),
+    ...saidAmong(positions, words),
+  ];
   const type = types.find(({ id }) => id === part.type);
   const usual = positions
     .filter((row) => takes(row.usual_min, row.usual_max, part))
     .filter((row) => type === undefined || kindPairing(catalogue, type, row).met);
-  const rows = [...named, ...usual.filter((row) => !named.includes(row))];
+  const rows = [...new Set([...named, ...usual])];
   return [
     {
       about: 'position',
@@ -156,23 +186,26 @@ const askPosition = (
 };
 
 /**
- * What a line of a kind besides capacitors means. A type or a position is only ever offered.
- * @param reading the one reading of its marking, if there is one
+ * What a line of a kind besides capacitors means. A position is only ever offered; a type is taken where
+ * the words of the list name a single one.
+ * @param told the one reading of its marking, if there is one, and the words of the list
  */
 export const understoodKind = (
   catalogue: Catalogue,
   kind: KindRow,
   line: Line,
-  reading: Reading | undefined,
+  { reading, words }: { reading: Reading | undefined; words: string },
 ): { part: PartOfLine; asks: Ask[] } => {
-  const part = partOf(kind, line, reading);
   const rows = rowsOf(catalogue, kind);
+  const named = typesSaid(rows, words);
+  const read = partOf(kind, line, reading);
+  const part = named.length === 1 ? { ...read, type: read.type ?? named[0]?.id } : read;
   return {
     part,
     asks: [
       ...askValue(kind, part, reading),
-      ...askType(kind, rows, part),
-      ...askPosition(catalogue, rows, part),
+      ...askType(kind, rows, part, words),
+      ...askPosition(catalogue, rows, part, words),
     ],
   };
 };

@@ -10,11 +10,13 @@ import {
 } from '../engine/index.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { findNames } from '../search/names.ts';
+import { byUse } from '../search/position-order.ts';
+import { saidAmong, withoutName, type Called } from '../search/said-names.ts';
 import { typeNumberIn } from '../search/type-number.ts';
 import type { Ask } from './ask.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
-import { kindInWords, kindMeant, kindWord } from './kinds.ts';
+import { kindInWords, kindMeant, kindWord, withoutPlace } from './kinds.ts';
 import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
@@ -46,11 +48,24 @@ const readingsOf = (
   if (marking.trim() === '' || isOther) return [];
   const colours = coloursOf(catalogue, line);
   if (colours !== undefined) return readingsOfColours(readColourRow?.(colours) ?? [], own, type);
-  return readMarking(catalogue, marking, {
-    ...(own === 'capacitor' || own === 'resistor' ? { kind: own } : {}),
-    ...(Object.hasOwn(catalogue.types, type) ? { type } : {}),
-  });
+  const read = (text: string): Reading[] =>
+    readMarking(catalogue, text, {
+      ...(own === 'capacitor' || own === 'resistor' ? { kind: own } : {}),
+      ...(Object.hasOwn(catalogue.types, type) ? { type } : {}),
+    });
+  const readings = read(marking);
+  if (readings[0]?.notUnderstood.length === 0) return readings;
+  // Words such as “emitter bypass” say where it sits, and are not printed on it.
+  const bare = withoutName(placesOf(catalogue, own), marking);
+  const again = bare === marking || bare === '' ? [] : read(bare);
+  return again.length > 0 ? again : readings;
 };
+
+/** Positions of parts of a kind; of all kinds where it is not known. */
+const placesOf = ({ positions, kindPositions }: Catalogue, kind: string): Called[] => [
+  ...(kind === '' || kind === 'capacitor' ? Object.values(positions) : []),
+  ...Object.values(kindPositions).filter((row) => kind === '' || row.kind === kind),
+];
 
 /** Readings that fill the line differently; what only a page about them tells apart counts once. */
 const differing = (catalogue: Catalogue, readings: readonly Reading[], line: Line): Reading[] => {
@@ -102,14 +117,38 @@ const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined =>
     : kindOfDevice(catalogue, device.id);
 };
 
-/** The kind that a list tells outside its column of kinds: by words beside the value or by a type number. */
-const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string | undefined =>
-  Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type)
-    ? undefined
-    : [marking, value, type]
-        .filter((text) => text.trim() !== '')
-        .map((text) => kindInWords(catalogue, text) ?? kindByNumber(catalogue, text))
-        .find(Boolean);
+/** Whether the best of some readings has a value and leaves nothing of the text aside. */
+const isReadWhole = ([best]: readonly Reading[]): boolean =>
+  best !== undefined && hasValue(best) && best.notUnderstood.length === 0;
+
+/** Whether a text is a value that only capacitors have, such as `100 µF 63 V`. */
+const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
+  const readings = readMarking(catalogue, text);
+  const [best] = readings;
+  return (
+    isReadWhole(readings) &&
+    best?.sure !== 'possible' &&
+    readings.every(({ kind }) => kind === 'capacitor')
+  );
+};
+
+/**
+ * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
+ * that do not tell its place.
+ */
+const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string | undefined => {
+  if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
+    return undefined;
+  const texts = [marking, value, type].filter((text) => text.trim() !== '');
+  const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
+  if (byNumber !== undefined) return byNumber;
+  const inWords = texts
+    .map((text) => kindInWords(catalogue, withoutPlace(text)))
+    .find((kind) => kind !== undefined);
+  // A column that describes may name what a part belongs to.
+  const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';
+  return isOther && isCapacitance(catalogue, value) ? 'capacitor' : inWords;
+};
 
 /** What was typed, and what a settled reading adds where nothing was. */
 const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined): PartOfLine => {
@@ -171,6 +210,25 @@ const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
 const takes = (low: number, high: number, part: PartOfLine): boolean =>
   part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
 
+/** Types that are met this long ago at the usual least (years) are what old boards carry. */
+const OLD_YEARS = 25;
+
+/** A value within this factor of the least or the most of a type is seldom met in it. */
+const SELDOM = Math.sqrt(10);
+
+/**
+ * How late a type is offered where only its value speaks for it: what is seldom met in the value, or made
+ * for AC that is not marked, later; what is of today last.
+ */
+const lateness = (row: TypeRow, { voltageKind, capacitance }: PartOfLine): number => {
+  const isForAc = row.safety_classes.length > 0;
+  if (voltageKind === 'ac' && isForAc) return 0;
+  const value = capacitance?.typ;
+  const isSeldom =
+    value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM);
+  return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
+};
+
 /** Types that the words of the list may mean, those that the marking allows, then all of the value. */
 const typesOffered = (
   catalogue: Catalogue,
@@ -178,13 +236,19 @@ const typesOffered = (
   part: PartOfLine,
   reading: Reading | undefined,
 ): TypeRow[] => {
-  const byWord = [said.kind, said.type].flatMap((text) => kindWord(catalogue, text)?.types ?? []);
-  const byName = said.type === '' ? [] : findNames(catalogue, said.type).types.map(({ id }) => id);
-  const named = new Set([...byWord, ...(reading?.types ?? []), ...byName]);
-  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
-  const made = Object.values(catalogue.types).filter((row) =>
-    takes(row.old_c_min, row.old_c_max, part),
+  const unread = reading?.notUnderstood ?? [];
+  const byWord = [said.kind, said.type, ...unread, unread.join(' ')].flatMap(
+    (text) => kindWord(catalogue, text)?.types ?? [],
   );
+  const byName = said.type === '' ? [] : findNames(catalogue, said.type).types.map(({ id }) => id);
+  const inNote = saidAmong(Object.values(catalogue.types), said.note).map(({ id }) => id);
+  const named = new Set([...byWord, ...(reading?.types ?? []), ...byName, ...inNote]);
+  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
+  // What has a plus sign by a lead is a polar part.
+  const made = Object.values(catalogue.types)
+    .filter((row) => takes(row.old_c_min, row.old_c_max, part))
+    .filter((row) => reading?.polarity === undefined || row.polarity === 'polar')
+    .toSorted((a, b) => lateness(a, part) - lateness(b, part));
   // A marking that suggests types leaves no others; words may be used loosely.
   return reading !== undefined && reading.types.length > 0
     ? rows
@@ -220,19 +284,22 @@ const askType = (
 
 /**
  * Positions where the type is met and the value is usual: those that the words of the list name, then
- * those nearest to their reference.
+ * by what one looks up most, and of one group those nearest to their reference.
  */
-const askPosition = (catalogue: Catalogue, part: PartOfLine): Ask[] => {
+const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine): Ask[] => {
   if (part.position !== undefined && Object.hasOwn(catalogue.positions, part.position)) return [];
   const type = part.type === undefined ? undefined : catalogue.types[part.type];
   const farness = (reference: number): number =>
     Math.abs(Math.log((part.capacitance?.typ ?? reference) / reference));
-  const named = part.position === undefined ? [] : findNames(catalogue, part.position).positions;
+  const named = [
+    ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
+    ...saidAmong(Object.values(catalogue.positions), `${wordsBeside(said)}, ${said.note}`),
+  ];
   const usual = Object.values(catalogue.positions)
     .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
     .filter((row) => type === undefined || pairing(catalogue, type, row).met)
-    .sort((a, b) => farness(a.reference_c) - farness(b.reference_c));
-  const rows = [...named, ...usual.filter((row) => !named.includes(row))];
+    .sort((a, b) => byUse(a, b) || farness(a.reference_c) - farness(b.reference_c));
+  const rows = [...new Set([...named, ...usual])];
   const question =
     part.position === undefined
       ? 'Where does it sit?'
@@ -249,17 +316,21 @@ const askPosition = (catalogue: Catalogue, part: PartOfLine): Ask[] => {
 /** The same for a part of another kind, or one that goes by type number; nothing for the rest. */
 const understoodOther = (
   catalogue: Catalogue,
-  line: Line,
+  { said, line }: { said: Line; line: Line },
   settled: Reading | undefined,
 ): Understood | undefined => {
   const id = kindOf(catalogue, line, settled);
   const kind = Object.hasOwn(catalogue.kinds, id) ? catalogue.kinds[id] : undefined;
-  if (kind !== undefined) return understoodKind(catalogue, kind, line, settled);
+  if (kind !== undefined)
+    return understoodKind(catalogue, kind, line, { reading: settled, words: wordsBeside(said) });
   const families = familiesOf(catalogue, id);
   return families.size === 0
     ? undefined
     : understoodDevice(catalogue, families, { ...line, kind: id });
 };
+
+/** What a list says in words beside values: what a part is, and where it sits. */
+const wordsBeside = ({ marking, value }: Line): string => `${marking}, ${value}`;
 
 /** Whether a value is a number with its unit, or one that goes without. */
 const isQuantity = (text: string): boolean =>
@@ -271,10 +342,19 @@ const isQuantity = (text: string): boolean =>
  */
 const withMarkedValue = (catalogue: Catalogue, line: Line): Line => {
   const { marking, value } = line;
-  if (marking.trim() !== '' || value.trim() === '' || isQuantity(value)) return line;
-  const marked = { ...line, marking: value, value: '' };
-  const readings = readingsOf(catalogue, marked, undefined);
-  return readings.some(hasValue) ? marked : line;
+  if (value.trim() === '' || isQuantity(value)) return line;
+  const asMarked = (text: string): { marked: Line; readings: Reading[] } => {
+    const marked = { ...line, marking: text, value: '' };
+    return { marked, readings: readingsOf(catalogue, marked, undefined) };
+  };
+  const alone = asMarked(value);
+  if (marking.trim() === '') return alone.readings.some(hasValue) ? alone.marked : line;
+  // A column that describes the part: `4u7 35V` and `tantalum`. It may as well be what is printed.
+  const isPrinted = readingsOf(catalogue, { ...line, value: '' }, undefined).some(hasValue);
+  if (isPrinted || !isReadWhole(alone.readings)) return line;
+  const both = asMarked(`${value} ${marking}`);
+  const isClear = settledOf(catalogue, both.readings, both.marked)?.capacitance !== undefined;
+  return isClear ? both.marked : alone.marked;
 };
 
 /**
@@ -292,7 +372,7 @@ export const understoodLine = (
   const line = withMarkedValue(catalogue, { ...said, kind: told ?? typedKind });
   const readings = readingsOf(catalogue, line, readColourRow);
   const settled = settledOf(catalogue, readings, line);
-  const other = understoodOther(catalogue, line, settled);
+  const other = understoodOther(catalogue, { said, line }, settled);
   const isKindSaid = line.kind !== '';
   if (other !== undefined)
     return {
@@ -308,7 +388,7 @@ export const understoodLine = (
   if (part.kind === 'capacitor')
     asks.push(
       ...askType(catalogue, said, part, settled ?? ofWordsAlone(readings)),
-      ...askPosition(catalogue, part),
+      ...askPosition(catalogue, said, part),
     );
   return { part: { ...part, isKindSaid }, asks };
 };

@@ -18,7 +18,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   /** Letters of a family in the middle of a number: `7474` is printed `74LS74` too. */
   '*': '[A-Z]{0,4}',
   /** A voltage with the letter of its tolerance before it: `C5V1`, `12`, `5.1`. */
-  '#': String.raw`[A-E]?(\d{1,3}(?:[V.]\d)?)`,
+  '#': String.raw`[A-E]?(\d{1,3}(?:[V.,]\d)?)`,
   /** A voltage that a point or a V tells from a value: `5.6`, `5V6`. */
   $: String.raw`(\d{1,2}[V.]\d)`,
   /** A whole number. */
@@ -62,7 +62,7 @@ const shapesOf = remembered((rows: readonly KnownNumberRow[]) =>
 
 /** `5V1` as it is said: 5.1; `04` and `12.0` as they are meant: 4 and 12. */
 const said = (figures: string): string => {
-  const number = figures.replace('V', '.');
+  const number = figures.replace(/[V,]/u, '.');
   return /^0|\.0$/u.test(number) ? String(Number(number)) : number;
 };
 

@@ -146,6 +146,7 @@ export const KNOWN_PRINTED: readonly (readonly [mark: string, what: string])[] =
   ['BZV85C12', 'a Zener diode of 12 V for about 1.3'],
   ['BZX97C6V2', 'a diode of a fixed voltage of 6.2 V, mostly'],
   ['ZPD5.1', 'a Zener diode of 5.1 V for about 0.5'],
+  ['ZPD6,2', 'a Zener diode of 6.2 V for about 0.5'],
   ['ZPD12', 'a Zener diode of 12 V for about 0.5'],
   ['ZPY10', 'a Zener diode of 10 V for about 1.3'],
   ['ZF5.6', 'a Zener diode of about 5.6'],

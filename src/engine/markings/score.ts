@@ -77,6 +77,18 @@ const typesAgree = (lexicon: Lexicon, parse: Parse): number => {
   return (isMet ? 0 : weights.outsideTypes) + (isWrittenSo ? weights.formOfTypes : 0);
 };
 
+/** Whether a class of mains duty stands beside a voltage for AC. */
+const isSafetyWithAc = (parse: Parse): boolean =>
+  said(parse, 'safety').length > 0 && said(parse, 'voltage').some(({ kind }) => kind === 'ac');
+
+/** Whether a style is of an origin where values are not written so. */
+const isStyleOfOthers = ({ value, taken }: Parse): boolean =>
+  value !== undefined &&
+  taken.some(
+    ({ meaning: { content, origins } }) =>
+      content.says === 'style' && (origins & value.meaning.origins) === 0,
+  );
+
 /** Whether the voltage is lower than parts with such a value have. */
 const voltageTooLow = (parse: Parse): boolean =>
   said(parse, 'voltage').some(
@@ -216,6 +228,8 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
+  (isSafetyWithAc(parse) ? weights.safetyWithAc : 0) +
+  (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +
   voltsBeside(parse) +
   strokeVolts(lexicon, parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +

@@ -137,6 +137,21 @@ const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: num
   return isSeldom && mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET);
 };
 
+/** Figures alone, with no letter among them that is their point. */
+const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+$/u;
+
+/**
+ * Whether a letter behind the plain figures of a resistance is rather its thousand or million, as the K of
+ * `470K` is; that of `4K7K` has its thousand already.
+ */
+const isMultiplier = ({ lexicon, marking: { text } }: Scan, { content }: Meaning, at: number) =>
+  content.says === 'tolerance' &&
+  content.of === 'resistance' &&
+  PLAIN_FIGURES.test(text.slice(Math.max(0, at - FIGURES_OF_CODE - 1), at)) &&
+  (lexicon.values.points.get(text.charAt(at)) ?? []).some(
+    ({ quantity, places }) => quantity === 'resistance' && places.includes('end'),
+  );
+
 /** Whether a seldom letter has figures at once behind it, as the N of `100N750` has. */
 const isBeforeFigures = (text: string, { met }: LetterRow, end: number): boolean =>
   met === 'seldom' && isFigure(text.charAt(end));
@@ -158,7 +173,9 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         caseCost(scan, at, found) +
         (gap ? weights.gap : 0) +
         completedLetter(found, row.met) +
-        (isUnitOfValue(scan, row, at, found.end) ? weights.toleranceForUnit : 0) +
+        (isUnitOfValue(scan, row, at, found.end) || isMultiplier(scan, meaning, at)
+          ? weights.toleranceForUnit
+          : 0) +
         (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
         found.cost,
       needs: toleranceNeeds(gap, row.met, areVoltsBehind(scan, found.end)),

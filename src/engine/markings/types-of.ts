@@ -38,15 +38,32 @@ const withoutLesser = (naming: readonly Meaning[]): readonly Meaning[] =>
     ? naming.filter((meaning) => classOf(meaning)?.startsWith('Y') !== false)
     : naming;
 
-/** The usual body of several sections of such values, in a list; none where there is one section. */
-const bodyOfCan = ({ values, bodies }: Lexicon, parse: Parse): string[] => {
-  if (!hasSections(parse)) return [];
+/** Whether a capacitance (F) is met in a body, or written in a form. */
+const inBody = (row: { value_min: number; value_max: number }, farad: number): boolean =>
+  farad >= row.value_min && farad <= row.value_max;
+
+/**
+ * The usual body of several sections of such values, in a list. A voltage that is usual on other bodies,
+ * as the 275 of `100+100/275`, makes no paper of a can.
+ */
+const bodyOfCan = ({ values, tables }: Lexicon, parse: Parse): string[] => {
   const farads = sectionsOf(parse, undefined).map(({ capacitance }) => capacitance.typ);
   return values.forms.sections
-    .filter((form) => farads.every((value) => value >= form.value_min && value <= form.value_max))
+    .filter((form) => farads.every((value) => inBody(form, value)))
     .flatMap((form) => form.bodies)
-    .filter((id) => (bodies.bitsOf([id]) & parse.bodies) !== 0)
+    .filter((id) =>
+      tables.bodies.some((row) => row.id === id && farads.every((value) => inBody(row, value))),
+    )
     .slice(0, 1);
+};
+
+/** The body that a reading tells without naming a type, in a list; none where several are left. */
+const bodyTold = (lexicon: Lexicon, parse: Parse): readonly string[] => {
+  const { body } = lexicon.hints;
+  if (body !== undefined) return [body];
+  if (hasSections(parse)) return bodyOfCan(lexicon, parse);
+  const named = lexicon.bodies.namesOf(parse.bodies);
+  return named.length === 1 ? named : [];
 };
 
 /** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
@@ -61,12 +78,10 @@ export const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
     [],
   );
   const types = agreed ?? [...new Set(ordered.flatMap((meaning) => meaning.types))];
-  const { body } = lexicon.hints;
   const { type } = lexicon.hints;
   if (type !== undefined && (types.length === 0 || types.includes(type))) return [type];
   if (types.length > 0) return ofBodies(lexicon, parse, types);
-  const named = lexicon.bodies.namesOf(parse.bodies);
-  const bodies =
-    body === undefined ? (named.length === 1 ? named : bodyOfCan(lexicon, parse)) : [body];
-  return bodies.flatMap((id) => lexicon.tables.bodies.find((row) => row.id === id)?.types ?? []);
+  return bodyTold(lexicon, parse).flatMap(
+    (id) => lexicon.tables.bodies.find((row) => row.id === id)?.types ?? [],
+  );
 };

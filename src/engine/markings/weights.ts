@@ -68,6 +68,8 @@ export const weights = {
   /** The number of a series behind letters, whose figures would be a date by themselves. */
   seriesNumber: 0.8,
   safety: { usual: 2.2, other: 1, rare: 0 },
+  /** A class beside a voltage for AC, which tells a letter from a tolerance. */
+  safetyWithAc: 1.5,
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
   /** Two figures that are as well a usual voltage, as the 16 of `10 16` is. */
@@ -143,6 +145,8 @@ export const weights = {
   /** Tokens that belong to different bodies or origins. */
   bodiesClash: -3,
   originsClash: -2,
+  /** A style with a value as those who use the style do not write it, as a code behind `МЛТ-2`. */
+  styleOfOthers: -2,
   /** The technician says what it is. */
   bodyAgrees: 0.8,
   bodyDiffers: -3,

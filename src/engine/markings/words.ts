@@ -130,6 +130,9 @@ const safetyItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
     const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
       const next = marking.text.charAt(found.end);
       if (cutsRun(marking, at) || isLetter(next) || isFigure(next)) return undefined;
+      // A letter at once behind figures is a tolerance, and a small one is no class.
+      const isLetterAlone = row.mark.length === 1;
+      if (isLetterAlone && !(found.sameCase && wordBegins(marking, at))) return undefined;
       const weight = weightOf(weights.safety, row.use) + (found.sameCase ? 0 : weights.otherCase);
       return tokenOf(at, found.end, meaning, weight, found);
     };

@@ -205,6 +205,19 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['3296W 103', {}, { r: 10e3, lost: none }],
   ['10K LIN', {}, { r: 10e3, lost: none }],
   ['47K 2W', {}, { r: 47e3, lost: [] }],
+  // K behind the figures of a resistance is its thousand, behind a letter among them its tolerance.
+  ['100K 1/4W', {}, { r: 100e3, sure: 'likely', lost: none }],
+  ['470K', { kind: 'resistor' }, { r: 470e3, sure: 'sure' }],
+  ['4K7K', { kind: 'resistor' }, { r: 4.7e3, tolerance: [0.1, 0.1, 'fraction'] }],
+  // Behind the watts of a Soviet film part plain figures are ohms.
+  ['МЛТ-2 470', {}, { r: 470, sure: 'likely' }],
+  ['МЛТ-0,5 470', {}, { r: 470, sure: 'likely' }],
+  // Early classes of mains duty had no figure; beside volts for AC the letter is no tolerance.
+  ['2n2 Y 250V~', {}, { c: 2.2 * n, volts: 250, kind: 'ac', safety: 'Y', lost: none }],
+  ['0.1 µF 250~ X', {}, { c: 100 * n, volts: 250, kind: 'ac', safety: 'X', lost: none }],
+  ['104Y', {}, { c: 100 * n, tolerance: [0, 0.5, 'fraction'] }],
+  // Two sections of a can, whatever else has such volts.
+  ['100+100/275', {}, { sections: [100 * u, 100 * u], volts: 275, types: ['al-electrolytic-wet'] }],
   ['МЛТ-0,5 4К7', {}, { r: 4.7e3, sure: 'sure', lost: [] }],
   ['ОМЛТ-0,5 2М2 ±10%', {}, { r: 2.2e6, tolerance: [0.1, 0.1, 'fraction'], lost: [] }],
   ['С2-23 1к0 5%', {}, { r: 1e3, tolerance: [0.05, 0.05, 'fraction'], lost: [] }],

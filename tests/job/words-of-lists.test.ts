@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { guessColumns } from '../../src/job/columns.ts';
+import { readDelimited } from '../../src/job/delimited.ts';
+import { emptyLine, type Line } from '../../src/job/model.ts';
+import { understoodLine } from '../../src/job/understood.ts';
+
+/** Lists say in words beside their values what a part is and where it sits. */
+
+const catalogue = loadCatalogue();
+const read = (said: Partial<Line>) => understoodLine(catalogue, { ...emptyLine('a'), ...said });
+const offered = (said: Partial<Line>, about: 'type' | 'position') =>
+  read(said)
+    .asks.find((ask) => ask.about === about)
+    ?.choices.map(({ set }) => set[about]) ?? [];
+
+describe('where a part sits', () => {
+  test.each<[Partial<Line>, string]>([
+    [{ kind: 'capacitor', marking: '10µ/63 emitter bypass' }, 'emitter-bypass'],
+    [
+      { kind: 'capacitor', marking: '2.2uF 50V NP  input coupling' },
+      'input-coupling-high-impedance',
+    ],
+    [{ kind: 'capacitor', marking: '25/25', note: 'cathode bypass' }, 'cathode-bypass'],
+    [{ kind: 'resistor', marking: '1M 1/2W grid leak' }, 'grid-leak'],
+    [{ kind: 'resistor', value: '1k 10W', marking: 'bleeder' }, 'hv-dropper'],
+  ])('is offered first where the list says so: %o', (said, position) => {
+    expect(offered(said, 'position')[0]).toBe(position);
+  });
+
+  test('is nothing that is printed on the part', () => {
+    const { part, asks } = read({ marking: '10µ/63 emitter bypass' });
+    expect(part.capacitance?.typ).toBeCloseTo(1e-5, 9);
+    expect(asks.map(({ about }) => about)).toEqual(['type', 'position']);
+  });
+
+  test('is otherwise what one looks up most', () => {
+    const np = { kind: 'capacitor', marking: '2.2uF 50V NP' };
+    const positions = offered(np, 'position');
+    expect(positions.indexOf('interstage-coupling')).toBeLessThan(positions.indexOf('motor-run'));
+  });
+});
+
+describe('what a part is', () => {
+  test.each([
+    ['47k carbon comp 1/2W', 'carbon-composition'],
+    ['1k5 wirewound 5W', 'wirewound'],
+    ['10k metal film 1%', 'metal-film'],
+    ['4R7 fusible wirewound 1W', 'fusible-wirewound'],
+  ])('of a resistor: %s', (marking, type) => {
+    expect(read({ kind: 'resistor', marking }).part.type).toBe(type);
+  });
+
+  test.each(['4R7 fusible 1/4W', '10R metal film fusible', '10R safety resistor'])(
+    '%s is offered as a fusible part and as no other',
+    (marking) => {
+      const { part } = read({ kind: 'resistor', marking });
+      expect(part.type).toBeUndefined();
+      expect(offered({ kind: 'resistor', marking }, 'type').toSorted()).toEqual([
+        'fusible-film',
+        'fusible-wirewound',
+      ]);
+    },
+  );
+
+  test.each<[Partial<Line>, string, RegExp | undefined]>([
+    // By market.csv and types.csv, what was made decades ago in such values.
+    [{ marking: '100u/50V' }, 'al-electrolytic-wet', /x5r|polymer/u],
+    [{ marking: '330pF styro 63V' }, 'ps-film-foil', undefined],
+    [{ marking: '22n 5% mkt' }, 'pet-metallized', undefined],
+    [{ marking: '0.1 MFD 600V', note: 'wax paper' }, 'paper-wax', undefined],
+    [{ marking: '0.1µF 250VAC' }, 'film-x2', undefined],
+    [{ marking: '8MF 500V' }, 'paper-oil', /motor/u],
+  ])('of a capacitor is offered by likelihood: %o', (said, first, late) => {
+    const types = offered({ kind: 'capacitor', ...said }, 'type');
+    expect(types[0]).toBe(first);
+    if (late !== undefined)
+      expect(types.findIndex((type) => late.test(type ?? ''))).toBeGreaterThan(1);
+  });
+
+  test('with a plus sign is polar', () => {
+    const types = offered({ kind: 'capacitor', marking: '1u5 35+' }, 'type');
+    expect(types).toContain('ta-mno2-solid');
+    for (const type of types) expect(catalogue.types[type ?? '']?.polarity).toBe('polar');
+  });
+
+  test('of a rating is offered first in what has that', () => {
+    expect(offered({ kind: 'resistor', marking: '150R 20W' }, 'type')[0]).toBe('wirewound');
+    // 0.05 ohm is less than any type here is usually made in.
+    expect(offered({ kind: 'resistor', value: '0.05', volts: '10 W' }, 'type')[0]).toBe(
+      'wirewound',
+    );
+  });
+});
+
+describe('a column that describes parts beside one of values', () => {
+  test.each<[string, string, Partial<Record<'kind' | 'type' | 'value', unknown>>]>([
+    ['100uF 63V', 'output of the regulator', { kind: 'capacitor' }],
+    ['100uF 63V', 'regulator output', { kind: 'capacitor' }],
+    ['BC337', 'relay driver', { kind: 'transistor', type: 'bc337' }],
+    ['B80C5000', 'bridge', { kind: 'diode' }],
+    ['4u7 35V', 'tantalum', { kind: 'capacitor', type: 'ta-mno2-solid' }],
+    ['10k', 'trimmer for the bias', { kind: 'trimmer' }],
+    ['7805', 'TO-220 regulator', { kind: 'regulator' }],
+    ['T 1 A', 'fuse', { kind: 'fuse' }],
+  ])('%s: %s', (value, marking, part) => {
+    expect(read({ value, marking }).part).toMatchObject(part);
+  });
+
+  test('has its values read, with volts', () => {
+    const { part } = read({ kind: 'capacitor', value: '10000µF 63V', marking: 'screw terminal' });
+    expect(part).toMatchObject({ capacitance: { typ: 0.01 }, ratedVoltage: { typ: 63 } });
+    const { part: shunt } = read({ kind: 'resistor', value: '0R1 5W 1%', marking: 'shunt' });
+    expect(shunt).toMatchObject({ value: { typ: 0.1 }, rating: { typ: 5 } });
+  });
+});
+
+test('a mark with its watts is offered with them', () => {
+  const [ask] = read({ kind: 'resistor', marking: '470 1W' }).asks;
+  expect(ask?.choices[0]?.set).toMatchObject({ volts: '1 W' });
+});
+
+test.each([
+  ['C1\t0.1 MFD 600V\twax paper\nC2\t25/25\tcathode bypass', ['designators', 'marking', 'note']],
+  ['C1\t0.1 MFD 600V\nC2\t8MF 500V', ['designators', 'marking']],
+  ['C1\tleft\t0.1 MFD 600V\nC2\tright\t8MF 500V', ['designators', undefined, 'marking']],
+  ['C1\tleft\nC2\tright', ['designators', undefined]],
+])('a table that nothing heads has its marks behind the designators: %j', (text, fields) => {
+  const table = readDelimited(text);
+  if (!table.ok) throw new Error(table.message);
+  const { columnWords, kindWords } = catalogue.job;
+  expect(guessColumns(table.rows, columnWords, kindWords)).toMatchObject({
+    hasHeader: false,
+    fields,
+  });
+});
