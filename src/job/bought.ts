@@ -121,15 +121,14 @@ const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
       line.type === ''
         ? kindTitle(part.kind === '' ? 'part' : part.kind)
         : typeNameIn(common, line.type),
-    value: line.value,
+    // What is printed on it is often all that tells one from another: two valves are no pair.
+    value: line.value.trim() === '' ? line.marking.trim() : line.value,
     tolerance: line.tolerance,
     volts: line.volts,
+    details: line.value.trim() === '' ? '' : line.marking.trim(),
   },
   each: 1,
-  notes: [
-    'as typed, not assessed',
-    ...(line.marking.trim() === '' ? [] : [`the old one is marked ${line.marking}`]),
-  ],
+  notes: ['as typed, not assessed'],
 });
 
 /** What a part without leads needs on a board made for leads, as the boards of this work are. */

@@ -1,19 +1,16 @@
 import {
   exactly,
   formatValue,
-  pairing,
   parseQuantity,
   readMarking,
   writeQuantity,
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
-import type { TypeRow } from '../schemas/types.ts';
-import { findNames } from '../search/names.ts';
-import { byUse } from '../search/position-order.ts';
-import { saidAmong, withoutName, type Called } from '../search/said-names.ts';
+import { withoutName, type Called } from '../search/said-names.ts';
 import { typeNumberIn } from '../search/type-number.ts';
 import type { Ask } from './ask.ts';
+import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
 import { kindInWords, kindMeant, kindWord, withoutPlace } from './kinds.ts';
@@ -207,111 +204,9 @@ const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
   ];
 };
 
-const takes = (low: number, high: number, part: PartOfLine): boolean =>
-  part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
-
-/** Types that are met this long ago at the usual least (years) are what old boards carry. */
-const OLD_YEARS = 25;
-
-/** A value within this factor of the least or the most of a type is seldom met in it. */
-const SELDOM = Math.sqrt(10);
-
-/**
- * How late a type is offered where only its value speaks for it: what is seldom met in the value, or made
- * for AC that is not marked, later; what is of today last.
- */
-const lateness = (row: TypeRow, { voltageKind, capacitance }: PartOfLine): number => {
-  const isForAc = row.safety_classes.length > 0;
-  if (voltageKind === 'ac' && isForAc) return 0;
-  const value = capacitance?.typ;
-  const isSeldom =
-    value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM);
-  return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
-};
-
-/** Types that the words of the list may mean, those that the marking allows, then all of the value. */
-const typesOffered = (
-  catalogue: Catalogue,
-  said: Line,
-  part: PartOfLine,
-  reading: Reading | undefined,
-): TypeRow[] => {
-  const unread = reading?.notUnderstood ?? [];
-  const byWord = [said.kind, said.type, ...unread, unread.join(' ')].flatMap(
-    (text) => kindWord(catalogue, text)?.types ?? [],
-  );
-  const byName = said.type === '' ? [] : findNames(catalogue, said.type).types.map(({ id }) => id);
-  const inNote = saidAmong(Object.values(catalogue.types), said.note).map(({ id }) => id);
-  const named = new Set([...byWord, ...(reading?.types ?? []), ...byName, ...inNote]);
-  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
-  // What has a plus sign by a lead is a polar part.
-  const made = Object.values(catalogue.types)
-    .filter((row) => takes(row.old_c_min, row.old_c_max, part))
-    .filter((row) => reading?.polarity === undefined || row.polarity === 'polar')
-    .toSorted((a, b) => lateness(a, part) - lateness(b, part));
-  // A marking that suggests types leaves no others; words may be used loosely.
-  return reading !== undefined && reading.types.length > 0
-    ? rows
-    : [...rows, ...made.filter((row) => !named.has(row.id))];
-};
-
 /** The reading of a marking that names types and no value; nothing for others. */
 const ofWordsAlone = (readings: readonly Reading[]): Reading | undefined =>
   readings.some(hasValue) ? undefined : readings[0];
-
-const askType = (
-  catalogue: Catalogue,
-  said: Line,
-  part: PartOfLine,
-  reading: Reading | undefined,
-): Ask[] => {
-  if (part.type !== undefined && Object.hasOwn(catalogue.types, part.type)) return [];
-  const question =
-    part.type === undefined
-      ? 'What type of capacitor is it?'
-      : `“${part.type}” is not a type that is known here. What type of capacitor is it?`;
-  return [
-    {
-      about: 'type',
-      question,
-      choices: typesOffered(catalogue, said, part, reading).map(({ id, name }) => ({
-        label: name,
-        set: { type: id },
-      })),
-    },
-  ];
-};
-
-/**
- * Positions where the type is met and the value is usual: those that the words of the list name, then
- * by what one looks up most, and of one group those nearest to their reference.
- */
-const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine): Ask[] => {
-  if (part.position !== undefined && Object.hasOwn(catalogue.positions, part.position)) return [];
-  const type = part.type === undefined ? undefined : catalogue.types[part.type];
-  const farness = (reference: number): number =>
-    Math.abs(Math.log((part.capacitance?.typ ?? reference) / reference));
-  const named = [
-    ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
-    ...saidAmong(Object.values(catalogue.positions), `${wordsBeside(said)}, ${said.note}`),
-  ];
-  const usual = Object.values(catalogue.positions)
-    .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
-    .filter((row) => type === undefined || pairing(catalogue, type, row).met)
-    .sort((a, b) => byUse(a, b) || farness(a.reference_c) - farness(b.reference_c));
-  const rows = [...new Set([...named, ...usual])];
-  const question =
-    part.position === undefined
-      ? 'Where does it sit?'
-      : `“${part.position}” is not a position that is known here. Where does it sit?`;
-  return [
-    {
-      about: 'position',
-      question,
-      choices: rows.map(({ id, name }) => ({ label: name, set: { position: id } })),
-    },
-  ];
-};
 
 /** The same for a part of another kind, or one that goes by type number; nothing for the rest. */
 const understoodOther = (
@@ -328,9 +223,6 @@ const understoodOther = (
     ? undefined
     : understoodDevice(catalogue, families, { ...line, kind: id });
 };
-
-/** What a list says in words beside values: what a part is, and where it sits. */
-const wordsBeside = ({ marking, value }: Line): string => `${marking}, ${value}`;
 
 /** Whether a value is a number with its unit, or one that goes without. */
 const isQuantity = (text: string): boolean =>
@@ -384,7 +276,12 @@ export const understoodLine = (
     typed.kind === 'capacitor'
       ? withoutBareValue(catalogue, { ...said, value: line.value }, typed)
       : { part: typed, asks: [] };
-  const asks = [...askMarking(catalogue, line, readings), ...askBare, ...askValue(part, settled)];
+  const asks = [
+    ...askMarking(catalogue, line, readings),
+    ...askBare,
+    ...askValue(part, settled),
+    ...askSection(part, settled),
+  ];
   if (part.kind === 'capacitor')
     asks.push(
       ...askType(catalogue, said, part, settled ?? ofWordsAlone(readings)),

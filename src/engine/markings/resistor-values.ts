@@ -50,6 +50,15 @@ const valueIn = (form: Form, { digits, value }: WrittenNumber): number =>
 
 const WHOLE_WORD: readonly Need[] = ['whole-word'];
 
+const WATTS = /\d\s*W(?!\p{L})/u;
+const LETTER_NEXT = /^\s*\p{L}/u;
+
+/** What it adds to plain figures by themselves that the part bears its watts. */
+const besideWatts = ({ marking: { text } }: Scan, { shape }: Form, end: number): number =>
+  shape === 'plain' && !LETTER_NEXT.test(text.slice(end)) && WATTS.test(text)
+    ? weights.plainBesideWatts
+    : 0;
+
 const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Token[] => {
   const { digits, assumed } = number;
   if (digits.length < form.figures_min || digits.length > form.figures_max) return [];
@@ -67,7 +76,11 @@ const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Toke
       quantity: 'resistance',
       value,
       figures,
-      weight: weightOf(weights.value, form.use) + added + number.cost,
+      weight:
+        weightOf(weights.value, form.use) +
+        besideWatts(scan, form, number.end) +
+        added +
+        number.cost,
       needs: form.shape === 'link' ? WHOLE_WORD : [],
       bodies: form.bodyBits,
       origins: form.originBits,

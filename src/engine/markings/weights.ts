@@ -145,6 +145,8 @@ export const weights = {
   /** Tokens that belong to different bodies or origins. */
   bodiesClash: -3,
   originsClash: -2,
+  /** Plain ohms on a part that bears its watts, which are on no chip: wire on ceramic, as a rule. */
+  plainBesideWatts: 3.5,
   /** A style with a value as those who use the style do not write it, as a code behind `МЛТ-2`. */
   styleOfOthers: -2,
   /** The technician says what it is. */

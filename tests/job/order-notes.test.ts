@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { orderOf, planJob, understandWith } from '../../src/job/index.ts';
+import { emptyJob, emptyLine, type Line } from '../../src/job/model.ts';
+
+/** What an order tells apart, and what it says beside a part. */
+
+const catalogue = loadCatalogue();
+const tools = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
+
+const orderFor = (...said: Partial<Line>[]) => {
+  const lines = said.map((one, at) => ({
+    ...emptyLine(String(at)),
+    decision: 'replace' as const,
+    decisionReason: 'x',
+    ...one,
+  }));
+  const job = { ...emptyJob('a', new Date(0)), lines };
+  const whole = { ...job.whole, spareLeast: '0' };
+  return orderOf(planJob(job, tools), whole, catalogue).groups;
+};
+
+test('parts that are bought as typed are told apart by what is printed on them', () => {
+  const groups = orderFor(
+    { designators: 'V1, V2', marking: 'ECC83' },
+    { designators: 'V3', marking: 'EL84' },
+    { designators: 'V4', kind: 'valve', value: 'EL84' },
+  );
+  expect(groups.map(({ value, needed }) => [value, needed])).toEqual([
+    ['ECC83', 2],
+    ['EL84', 2],
+  ]);
+});
+
+test('a value and a mark beside it are both said', () => {
+  const [group] = orderFor({ designators: 'F1', kind: 'fuse', value: '1 A', marking: 'T 250 V' });
+  expect(group).toMatchObject({ value: '1 A', details: 'T 250 V' });
+});
