@@ -33,7 +33,7 @@ export {
   type ValuePolicy,
 } from './values/index.ts';
 
-export { readMarking, type Hints, type Reading } from './markings/index.ts';
+export { readMarking, type Hints, type Reading, type Taper } from './markings/index.ts';
 export {
   bandsOf,
   type Banded,

@@ -1,4 +1,4 @@
-import type { PositionId, Range, Tolerance, TypeId } from '../engine/index.ts';
+import type { PositionId, Range, Taper, Tolerance, TypeId } from '../engine/index.ts';
 import { readRated } from '../substitution/rated-voltage.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
 import type { Ask } from './ask.ts';
@@ -26,6 +26,8 @@ export interface PartOfLine {
   /** Of a kind besides capacitors: its marked value and its rating, SI. */
   value?: Range | undefined;
   rating?: Range | undefined;
+  /** How the track of a panel control goes, where that is marked. */
+  taper?: Taper['law'] | undefined;
   /** Of a device, the use that it is put to. */
   position?: PositionId | undefined;
   /** The part of the catalogue that it is assessed with; nothing until that is known. */

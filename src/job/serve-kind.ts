@@ -7,6 +7,7 @@ import {
   type KindAssessment,
   type KindRequest,
   type Range,
+  type Taper,
   type Unit,
 } from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
@@ -52,7 +53,21 @@ const detailsOf = (catalogue: Catalogue, type: string): string[] => {
   });
 };
 
-const standInOf = (catalogue: Catalogue, assessment: KindAssessment): KindStandIn => {
+/** Tapers among what positions ask for. */
+const TAPERS: readonly string[] = ['linear', 'logarithmic'] satisfies Taper['law'][];
+
+/** How the track of a stand-in has to go: as the old one is marked, else as its place asks. */
+const taperOf = (catalogue: Catalogue, { part, position }: Asking): string[] => {
+  const duties = catalogue.kindPositions[position]?.duties ?? [];
+  const taper = part.taper ?? duties.find((duty) => TAPERS.includes(duty));
+  return taper === undefined ? [] : [`${taper} track`];
+};
+
+const standInOf = (
+  catalogue: Catalogue,
+  assessment: KindAssessment,
+  ordered: readonly string[],
+): KindStandIn => {
   const { type } = assessment.candidate;
   const turns = known(catalogue, type, 'turns');
   const finest = {
@@ -61,18 +76,18 @@ const standInOf = (catalogue: Catalogue, assessment: KindAssessment): KindStandI
   };
   return {
     ...assessment,
-    details: detailsOf(catalogue, type),
+    details: [...ordered, ...detailsOf(catalogue, type)],
     ...(turns === undefined ? {} : { turns, finest }),
   };
 };
 
-const work = (catalogue: Catalogue, request: KindRequest): Worked => {
+const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly string[]): Worked => {
   const { original, conditions } = resolveKindSituation(catalogue, request);
   const all = findKindStandIns(catalogue, request);
   const { verdict, findings } = assessKind(catalogue, request, original);
   const rest = restOf(
     asOrdered(all, (one) => strangeness(catalogue, original.type, one)),
-    (one) => standInOf(catalogue, one),
+    (one) => standInOf(catalogue, one, ordered),
   );
   return {
     conditions,
@@ -100,17 +115,18 @@ export const kinds: Server = {
   ask: (asking) => {
     const { catalogue, part } = asking;
     const { request, rejected } = requestOf(asking);
+    const ordered = taperOf(catalogue, asking);
     return {
-      key: JSON.stringify([part.kind, request]),
+      key: JSON.stringify([part.kind, request, ordered]),
       rejected,
-      work: () => work(catalogue, request),
+      work: () => work(catalogue, request, ordered),
       choose: (choice) => {
         const read = readKindCandidate(catalogue, choice);
         if (!read.ok) return read;
         const candidate = read.value;
         return ok({
           key: JSON.stringify(candidate),
-          assess: () => standInOf(catalogue, assessKind(catalogue, request, candidate)),
+          assess: () => standInOf(catalogue, assessKind(catalogue, request, candidate), ordered),
         });
       },
     };

@@ -31,7 +31,7 @@ const SAME = 0.01;
 const told = (
   reading: Reading | undefined,
   { unit, rating_unit: ratingUnit }: KindRow,
-): Pick<PartOfLine, 'value' | 'tolerance' | 'rating'> => {
+): Pick<PartOfLine, 'value' | 'tolerance' | 'rating' | 'taper'> => {
   const typ = unit === 'ohm' ? reading?.resistance?.typ : undefined;
   if (reading === undefined || typ === undefined) return {};
   const { power } = reading;
@@ -39,6 +39,7 @@ const told = (
     value: exactly(typ),
     tolerance: toleranceTold(reading),
     rating: ratingUnit === 'W' ? power && exactly(power.typ) : undefined,
+    taper: reading.taper?.law,
   };
 };
 
@@ -78,6 +79,7 @@ const partOf = (kind: KindRow, line: Line, reading: Reading | undefined): PartOf
       value,
       tolerance: tolerance ?? (line.value.trim() === '' ? marked.tolerance : undefined),
       rating,
+      ...(marked.taper === undefined ? {} : { taper: marked.taper }),
       position,
       slice: position,
       rejected,

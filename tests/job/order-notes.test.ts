@@ -36,3 +36,17 @@ test('a value and a mark beside it are both said', () => {
   const [group] = orderFor({ designators: 'F1', kind: 'fuse', value: '1 A', marking: 'T 250 V' });
   expect(group).toMatchObject({ value: '1 A', details: 'T 250 V' });
 });
+
+test.each<[string, Partial<Line>, string]>([
+  ['as its place asks', { value: '500k', position: 'volume-control' }, 'logarithmic track'],
+  ['as it is marked', { marking: '500k log', position: 'volume-control' }, 'logarithmic track'],
+  [
+    'as it is marked, whatever its place asks',
+    { marking: '1M lin', position: 'volume-control' },
+    'linear track',
+  ],
+  ['as its place asks', { value: '100k', position: 'panel-voltage' }, 'linear track'],
+])('a panel control is ordered with its taper, %s', (_what, said, details) => {
+  const [group] = orderFor({ designators: 'P1', kind: 'pot', type: 'carbon-pot', ...said });
+  expect(group?.details).toBe(details);
+});

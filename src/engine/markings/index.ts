@@ -6,6 +6,7 @@ export type {
   ReadColours,
   Measured,
   Reading,
+  Taper,
   ReadingKind,
   Section,
   Sureness,

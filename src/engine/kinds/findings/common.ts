@@ -41,6 +41,9 @@ export const ratingKept: KindModel = {
     formatValue(ratio.typ, 'ratio'),
 };
 
+/** Duties that are a taper: a type is sold with each of its own. */
+const TAPERS: readonly string[] = ['linear', 'logarithmic'];
+
 /** Whether the part is made for every duty that the position asks. */
 export const duty: KindModel = {
   measure: ({ type }, { catalogue, position }) =>
@@ -51,6 +54,10 @@ export const duty: KindModel = {
     if (position.duties.length === 0) return 'no special duty here';
     const has = catalogue.kindTypes[type]?.duties ?? [];
     const none = position.duties.length > 1 ? 'neither' : 'not';
+    // A track is ordered with one taper or the other; what a type is besides says nothing here.
+    const isTaper = position.duties.every((one) => TAPERS.includes(one));
+    if (isTaper && position.duties.every((one) => has.includes(one)))
+      return `made ${position.duties.join(' and ')} is wanted, and this type is sold so`;
     return `made ${position.duties.join(' and ')} is wanted, and this type is ${has.join(' and ') || none}`;
   },
 };
