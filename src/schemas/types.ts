@@ -44,9 +44,9 @@ export const typeRow = z.strictObject({
   old_c_max: positive.describe('largest value found in old equipment, F'),
   old_v_typical: positive.describe('rated voltage commonly found in old equipment, V'),
   old_rating: z
-    .enum(['tight', 'ample'])
+    .enum(['tight', 'ample', 'ample-low'])
     .describe(
-      'tight: chosen near the working voltage; ample: often rated far above it, so that the mark says little about the circuit',
+      'tight: chosen near the working voltage; ample: often rated far above it, so that the mark says little about the circuit; ample-low: so below 200 V, while a higher mark tells of valves or the mains',
     ),
   old_tolerance: tolerance.describe(
     'tolerance commonly found on the old part, percent each way or minus/plus',

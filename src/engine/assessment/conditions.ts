@@ -53,9 +53,13 @@ const asPreferred = (ohm: number): number => nearestPreferred(ohm, 'E12')[0]?.va
 const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Range =>
   exactly(Math.max((row.min ?? 0) * pitch, (row.typ ?? 0) * (side?.typ ?? 0)));
 
+/** From this rating on (V) an old part may come from a circuit with valves, whose voltages stand. */
+const VALVE_RATING = 200;
+
 /**
  * Rating (V) to infer the circuit's voltage from. Types that are often rated far above their circuit
- * say little by a high mark, so what is usual for the type counts then.
+ * say little by a high mark, so what is usual for the type counts then; of some not where the mark is so
+ * high that valves may be near.
  */
 const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }: Part): number => {
   const row = catalogue.types[type];
@@ -63,7 +67,9 @@ const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }
   // What its type is not usually marked with, a rating for AC, says that it bears its crest.
   const isUsual = voltageKind === voltageKindOf(row);
   const rating = isUsual ? ratedVoltage : crestOf(ratedVoltage);
-  return row.old_rating === 'ample' ? Math.min(rating, row.old_v_typical) : rating;
+  const isAmple =
+    row.old_rating === 'ample' || (row.old_rating === 'ample-low' && rating < VALVE_RATING);
+  return isAmple ? Math.min(rating, row.old_v_typical) : rating;
 };
 
 /** What a default may follow from besides the rating and the value of the old part. */
