@@ -1,10 +1,11 @@
 import { verdictWords } from '../components/verdict-shape.ts';
-import { crestOf, formatValue, isChip, type Assessment, type Habit } from '../engine/index.ts';
+import { isChip, type Assessment, type Habit } from '../engine/index.ts';
 import {
   decidingOf,
   isCapacitor,
   isNoteAlone,
   kindName,
+  lowerRating,
   standInWords,
   whyWords,
   type Ask,
@@ -148,22 +149,17 @@ const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
   ];
 };
 
-/** From this rating on (V) an old part may come from a circuit with valves, whose voltages stand. */
-const VALVE_RATING = 200;
-
 /** That what goes in is rated for less than the old part, by no more than a usual voltage of its place. */
-const ofLowerRating = ({ part, standIn, worked }: PlannedLine): Remark[] => {
-  const rating = part.ratedVoltage?.typ ?? 0;
-  const isForAc = part.voltageKind === 'ac';
-  const old = isForAc ? crestOf(rating) : rating;
-  if (standIn === undefined || !isCapacitor(standIn) || old < VALVE_RATING) return [];
-  const { ratedVoltage, voltageKind } = standIn.candidate;
-  const isTyped = worked?.request?.conditions?.['vdc'] !== undefined;
-  if (voltageKind !== 'dc' || ratedVoltage >= old || isTyped) return [];
+const ofLowerRating = (planned: PlannedLine): Remark[] => {
+  const lower = lowerRating(planned);
+  if (lower === undefined) return [];
+  const said = `Rated for ${lower.now}, the old part for ${lower.old}: nobody typed the voltage across it.`;
   return [
-    act(
-      `Rated for ${formatValue(ratedVoltage, 'V')}, the old part for ${formatValue(rating, 'V')}${isForAc ? ` AC, a crest of ${formatValue(old, 'V')}` : ''}: nobody typed the voltage across it. Measure it and put it in here, above all where valves are near.`,
-    ),
+    lower.isHigh
+      ? act(`${said} Measure it and put it in here, above all where valves are near.`)
+      : tell(
+          `${said} It is enough for what is usual here; measure it, or take as much as the old one.`,
+        ),
   ];
 };
 

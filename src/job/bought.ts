@@ -9,6 +9,7 @@ import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
+import { lowerRating } from './lower-rating.ts';
 import { formingNote } from './lead-forming.ts';
 import { unreadOf } from './part-of-line.ts';
 import type { PlannedLine } from './planned.ts';
@@ -135,6 +136,14 @@ const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
 const fittingNote = ({ style }: Bought): string =>
   isChip(style) ? 'a chip without leads: it needs pads or short wires' : '';
 
+/** That the old part was made for more volts, which an order must not hide. */
+const ratingNote = (planned: PlannedLine): string => {
+  const lower = lowerRating(planned);
+  return lower?.isHigh === true
+    ? `the old part was for ${lower.old}: measure the voltage across it before buying`
+    : '';
+};
+
 /** What one place of a line takes; the designators are not counted here. */
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
   const { state, standIn, line, part } = planned;
@@ -169,6 +178,6 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
     return { things: madeThings(standIn, catalogue, where) };
   }
   const thing = capacitor(standIn.candidate, standIn, catalogue);
-  const notes = [fittingNote(thing), formingNote(line, standIn, catalogue)];
+  const notes = [ratingNote(planned), fittingNote(thing), formingNote(line, standIn, catalogue)];
   return { things: [{ thing, each: 1, notes: notes.filter((note) => note !== '') }] };
 };

@@ -50,3 +50,22 @@ test.each<[string, Partial<Line>, string]>([
   const [group] = orderFor({ designators: 'P1', kind: 'pot', type: 'carbon-pot', ...said });
   expect(group?.details).toBe(details);
 });
+
+const disc: Partial<Line> = {
+  designators: 'C1',
+  kind: 'capacitor',
+  type: 'ceramic-disc-unknown',
+  value: '4.7 nF',
+  position: 'local-decoupling',
+};
+
+test.each<[string, Partial<Line>, RegExp[]]>([
+  ['of a valve circuit', { volts: '1 kV' }, [/^the old part was for 1 kV: measure/u]],
+  ['of a valve circuit, measured', { volts: '1 kV', conditions: { vdc: '15 V' } }, []],
+  ['below what valves have', { volts: '63 V' }, []],
+])('a lower rating than the old one, %s, is said beside the order: %o', (_what, said, notes) => {
+  const [group] = orderFor({ ...disc, ...said });
+  expect(group?.notes.map((note) => note.replaceAll('\u00A0', ' '))).toEqual(
+    notes.map((note) => expect.stringMatching(note) as string),
+  );
+});

@@ -11,6 +11,7 @@ import { exactly, scale, type Range } from '../quantities/range.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { nearestPreferred } from '../values/index.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { rowsAt } from './at-position.ts';
 import { completeOriginal, rowNamed } from './original.ts';
 import type { OldPart, Part, Request } from './parts.ts';
@@ -53,9 +54,6 @@ const asPreferred = (ohm: number): number => nearestPreferred(ohm, 'E12')[0]?.va
 const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Range =>
   exactly(Math.max((row.min ?? 0) * pitch, (row.typ ?? 0) * (side?.typ ?? 0)));
 
-/** From this rating on (V) an old part may come from a circuit with valves, whose voltages stand. */
-const VALVE_RATING = 200;
-
 /**
  * Rating (V) to infer the circuit's voltage from. Types that are often rated far above their circuit
  * say little by a high mark, so what is usual for the type counts then; of some not where the mark is so
@@ -68,7 +66,8 @@ const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }
   const isUsual = voltageKind === voltageKindOf(row);
   const rating = isUsual ? ratedVoltage : crestOf(ratedVoltage);
   const isAmple =
-    row.old_rating === 'ample' || (row.old_rating === 'ample-low' && rating < VALVE_RATING);
+    row.old_rating === 'ample' ||
+    (row.old_rating === 'ample-low' && rating < ruleOf(catalogue, 'valve-rating'));
   return isAmple ? Math.min(rating, row.old_v_typical) : rating;
 };
 
