@@ -67,7 +67,6 @@ describe('what a part is', () => {
     // By market.csv and types.csv, what was made decades ago in such values.
     [{ marking: '100u/50V' }, 'al-electrolytic-wet', /x5r|polymer/u],
     [{ marking: '330pF styro 63V' }, 'ps-film-foil', undefined],
-    [{ marking: '22n 5% mkt' }, 'pet-metallized', undefined],
     [{ marking: '0.1 MFD 600V', note: 'wax paper' }, 'paper-wax', undefined],
     [{ marking: '0.1µF 250VAC' }, 'film-x2', undefined],
     [{ marking: '8MF 500V' }, 'paper-oil', /motor/u],
