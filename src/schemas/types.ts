@@ -12,12 +12,14 @@ import {
   text,
   tolerance,
   number,
+  yesNo,
 } from './cells.ts';
 
 /** Kinds of capacitor that are made of the same, and stand together in lists. */
 export const familyRow = z.strictObject({
   id,
   kin: optionalId.describe('family that one takes it for a member of; nothing for its own'),
+  set_by_hand: yesNo.describe('whether its value is set on a shaft or screw'),
   ...provenance,
 });
 export type FamilyRow = z.output<typeof familyRow>;

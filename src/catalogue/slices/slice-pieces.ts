@@ -32,11 +32,11 @@ export const eachWithout = <Row extends object>(
 ): Record<string, Row> =>
   Object.fromEntries(Object.entries(rows).map(([id, row]) => [id, without(row, columns)]));
 
-/** The families that one takes for another's; of the others nothing more is asked than their names. */
-export const kinships = ({ families }: Catalogue): Catalogue['families'] =>
+/** The families that a rule goes by; of the others nothing more is asked than their names. */
+export const tellingFamilies = ({ families }: Catalogue): Catalogue['families'] =>
   Object.fromEntries(
     Object.entries(families)
-      .filter(([, { kin }]) => kin !== '')
+      .filter(([, { kin, set_by_hand: isSet }]) => kin !== '' || isSet)
       .map(([id, row]) => [id, dropped(row, ['source', 'locator', 'basis', 'note'])]),
   );
 

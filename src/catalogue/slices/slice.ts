@@ -5,7 +5,7 @@ import {
   askedBy,
   dropped,
   eachWithout,
-  kinships,
+  tellingFamilies,
   nothing,
   pick,
   sumInputsOf,
@@ -68,7 +68,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     sources,
     units: catalogue.units,
     types,
-    families: kinships(catalogue),
+    families: tellingFamilies(catalogue),
     properties: Object.fromEntries(
       Object.entries(pick(catalogue.properties, properties)).map(([id, row]) => [
         id,

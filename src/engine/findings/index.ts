@@ -25,6 +25,7 @@ import { filterShift, timeShift, tuningShift } from './shift.ts';
 import { shelf } from './shelf.ts';
 import { ownSurge } from './surge.ts';
 import { availability, microphony, polarity, safetyClass, signKnown } from './suitability.ts';
+import { settable } from './set-by-hand.ts';
 import { temperature } from './temperature.ts';
 import { tolerance, toleranceKept, value } from './value.ts';
 import { ratedVoltage, voltageMargin } from './voltage.ts';
@@ -51,6 +52,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   polarity,
   'sign-known': signKnown,
   'safety-class': safetyClass,
+  settable,
   availability,
   'esr-window': esrWindow,
   impedance,

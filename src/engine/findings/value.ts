@@ -1,3 +1,4 @@
+import { isSetByHand } from './set-by-hand.ts';
 import type { Tolerance } from '../assessment/parts.ts';
 import { formatValue } from '../quantities/index.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
@@ -22,8 +23,12 @@ const worse = ({ minus, plus }: Tolerance): number => Math.max(minus, plus);
 
 /** How far the part as bought may be off its mark, the worse side. */
 export const tolerance: FindingModel = {
-  measure: (part) => plain(worse(part.tolerance)),
-  working: (part) => asBought(part.tolerance),
+  measure: (part, circumstances) =>
+    plain(isSetByHand(part, circumstances) ? 0 : worse(part.tolerance)),
+  working: (part, circumstances) =>
+    isSetByHand(part, circumstances)
+      ? `${asBought(part.tolerance)}, which setting it by hand makes up for`
+      : asBought(part.tolerance),
 };
 
 /** How far the old part may be off its mark; one that is said to be exact counts as the closest sold. */

@@ -237,6 +237,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
 export const unfit: Readonly<Record<string, Spoiling>> = {
   polarity: { type: { polarity: 'polar' }, position: { voltage_sense: 'both signs' } },
   'sign-known': { type: { polarity: 'polar' }, original: { type: 'film-unknown' } },
+  settable: { original: { type: 'air-variable' } },
   'safety-class': { type: { safety_classes: [] }, position: { safety: ['Y1'] } },
   availability: { offer: { c_max: 1e-18 } },
 };

@@ -134,6 +134,15 @@ describe('a finding about what may come to harm', () => {
     // A part that was not polar does not tell which end is positive.
     ['sign-known', polar, [1, 1, 1], 'measure which end'],
     ['sign-known', { type: { polarity: 'non-polar' } }, [0, 0, 0], 'either way'],
+    // What was set by hand is tuned by no fixed part.
+    ['settable', { original: { type: 'air-variable' } }, [1, 1, 1], 'no longer be tuned'],
+    ['settable', { original: { type: 'film-unknown' } }, [0, 0, 0], 'was fixed'],
+    [
+      'settable',
+      { type: { family: 'air' }, original: { type: 'air-variable' } },
+      [0, 0, 0],
+      'as the old part was',
+    ],
     ['polarity', { ...polar, position: { voltage_sense: 'ac' } }, [1, 1, 1], 'both signs'],
     [
       'polarity',

@@ -337,6 +337,16 @@ const cases: Record<string, ByHand> = {
     figures: '+80 %, −20 %',
     properties: [],
   },
+  '10 % either way of a part that is set by hand': {
+    finding: 'tolerance',
+    spoiling: microfarad({
+      type: { family: 'air' },
+      part: { tolerance: { minus: 0.1, plus: 0.1 } },
+    }),
+    value: [0, 0, 0],
+    figures: '±10 %',
+    properties: [],
+  },
   '10 % either way': {
     finding: 'tolerance',
     spoiling: microfarad({ part: { tolerance: { minus: 0.1, plus: 0.1 } } }),
