@@ -321,7 +321,7 @@ export const tables = {
   'combinations.csv': {
     row: combinationRow,
     key: ['id'],
-    references: [source],
+    references: [source, { column: 'mends', table: 'findings.csv', many: true }],
     about: 'Stand-ins made of two parts where no single part serves.',
   },
   'triage.csv': {

@@ -3,7 +3,7 @@ import type { Made, OfferedPart, Part, Tolerance } from '../assessment/parts.ts'
 import { fallsLessShort, type Tried } from '../assessment/rank.ts';
 import type { Standing } from '../assessment/trial.ts';
 import { worse, type Verdict } from '../assessment/verdict.ts';
-import type { FindingId, PropertyId, TypeId } from '../catalogue.ts';
+import type { PropertyId, TypeId } from '../catalogue.ts';
 import { worstShare } from '../equations/combinations.ts';
 import { resistanceForLevel } from '../findings/level.ts';
 import { conditionOf, type Circumstances } from '../findings/model.ts';
@@ -16,21 +16,6 @@ import { allowedSpan, singlesWithin } from './singles.ts';
 import { withResistor, type Wanted } from './with-resistor.ts';
 
 type Kind = Made['kind'];
-
-/** Ways of making a stand-in of two parts that can mend a finding of a single one. */
-const MENDING: Readonly<Record<FindingId, readonly Kind[]>> = {
-  value: ['parallel'],
-  availability: ['parallel'],
-  'rated-voltage': ['series'],
-  'voltage-margin': ['series'],
-  'ac-voltage': ['series'],
-  'filter-shift': ['parallel'],
-  'tuning-shift': ['parallel'],
-  polarity: ['back-to-back'],
-  'reverse-voltage': ['back-to-back'],
-  'esr-window': ['with-resistor'],
-  'level-shift': ['with-resistor'],
-};
 
 /** What must be known of a type to make up pairs of it, whatever the position asks. */
 export const PROPERTIES_FOR_COMBINING: readonly PropertyId[] = [
@@ -162,11 +147,14 @@ export const isWorthMaking = (next: Standing, best: Standing): boolean => {
 };
 
 /** Ways that may mend what a single part lacks, provided that nothing else keeps it from serving. */
-const kindsFor = ({ judged, verdict }: Tried): Set<Kind> => {
+const kindsFor = ({ judged, verdict }: Tried, { catalogue }: Circumstances): Set<Kind> => {
+  const ways = Object.values(catalogue.combinations);
+  const mending = ({ row }: Judged): Kind[] =>
+    ways.filter(({ mends }) => mends.includes(row.id)).map(({ id }) => id);
   const lacking = judged.filter((one) => one.verdict !== 'fits');
-  const beyondMending = worstOf(lacking.filter(({ row }) => MENDING[row.id] === undefined));
+  const beyondMending = worstOf(lacking.filter((one) => mending(one).length === 0));
   if (!isWorthwhile(beyondMending)) return new Set();
-  const kinds = lacking.flatMap(({ row }) => MENDING[row.id] ?? []);
+  const kinds = lacking.flatMap(mending);
   return new Set(isBetter(beyondMending, verdict) ? kinds : kinds.filter(isCheap));
 };
 
@@ -183,7 +171,7 @@ export function* combinedParts(
   nonPolarServes: () => boolean,
 ): Generator<OfferedPart, void, undefined> {
   const { type } = single.part;
-  const kinds = kindsFor(single);
+  const kinds = kindsFor(single, circumstances);
   if (kinds.has('with-resistor')) yield* partsWithResistor(single, circumstances);
   if (kinds.has('parallel'))
     for (const pair of nearestPairs(type, circumstances, TRIED)) yield sideBySide(pair);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Judged } from '../../../src/engine/assessment/finding.ts';
 import type { OfferedPart, Part } from '../../../src/engine/assessment/parts.ts';
 import { tryOut } from '../../../src/engine/assessment/rank.ts';
+import type { Catalogue } from '../../../src/engine/catalogue.ts';
 import type { Verdict } from '../../../src/engine/assessment/verdict.ts';
 import {
   combinedParts,
@@ -11,6 +12,7 @@ import { offeredParts, unofferedPart } from '../../../src/engine/candidates/gene
 import { leakOf } from '../../../src/engine/findings/insulation.ts';
 import type { Limit } from '../../../src/engine/findings/model.ts';
 import { reverseWithstood } from '../../../src/engine/findings/reverse.ts';
+import type { CombinationRow } from '../../../src/schemas/combinations.ts';
 import type { OfferRow } from '../../../src/schemas/types.ts';
 import { judged } from '../assessment/judged.ts';
 import { catalogue, given, known, notKnown } from '../assessment/setting.ts';
@@ -60,6 +62,13 @@ const kinds = (parts: OfferedPart[]): string[] => [
   ...new Set(parts.map((part) => part.made?.kind ?? 'single')),
 ];
 
+/** The combinations of the tables, one of which mends other findings. */
+const mending = (way: CombinationRow['id'], ...mends: string[]): Catalogue['combinations'] => {
+  const row = catalogue.combinations[way];
+  if (row === undefined) throw new Error(`no combination ${way}`);
+  return { ...catalogue.combinations, [way]: { ...row, mends } };
+};
+
 describe('what a single part lacks is mended', () => {
   test.each<[string, Judged[], Asked, string[]]>([
     ['a value by two side by side', [lack('value', 'stopgap')], {}, ['parallel']],
@@ -85,6 +94,18 @@ describe('what a single part lacks is mended', () => {
       ['parallel', 'series'],
     ],
     ['nothing that cannot be', [lack('leakage-current', 'stopgap')], {}, []],
+    [
+      'that as well where the tables say so',
+      [lack('leakage-current', 'stopgap')],
+      { tables: { combinations: mending('series', 'leakage-current') } },
+      ['series'],
+    ],
+    [
+      'nothing that they do not say',
+      [lack('value', 'stopgap')],
+      { tables: { combinations: mending('parallel') } },
+      [],
+    ],
     [
       'nothing beside what keeps it out',
       [lack('value', 'stopgap'), lack('leakage-current', 'keep-out')],

@@ -270,7 +270,7 @@ const cases: Record<string, ByHand> = {
         ...sold({}).tables,
         combinations: {
           parallel: {
-            ...{ id: 'parallel', wiring: '', mind: '', locator: '', note: '' },
+            ...{ id: 'parallel', mends: [], wiring: '', mind: '', locator: '', note: '' },
             source: 'handbook-of-pairs',
             basis: 'memory',
           },
