@@ -1,3 +1,5 @@
+import { DESIGNATOR_LETTERS } from './designator-letters.generated.ts';
+
 /** What a list of designators stands for, and what in it could not be followed. */
 export interface Designators {
   /** Each once, in the order typed. */
@@ -107,16 +109,8 @@ export const shortenDesignators = (list: readonly string[]): string => {
     .join(', ');
 };
 
-/**
- * Letters of designators that have more than one; those of `designator-letters.csv` and a few without a
- * kind of their own. Lists are cut before any table is fetched, and a test holds them together.
- */
-const LETTERS: ReadonlySet<string> = new Set(
-  (
-    'BR CN CON CP CR CT CV DA DD DR DS FB FS GL HY IC JP LED LP LS OK PL POT RL RLA RLY RP RT RV RÖ SI ' +
-    'SK SP SW TC TH TP TR VC VD VR VT XT XU ZD'
-  ).split(' '),
-);
+/** Lists are cut before any table is fetched, so this is a module that is written from the table. */
+const LETTERS: ReadonlySet<string> = new Set(DESIGNATOR_LETTERS.split(' '));
 
 const TWO_LETTERS_AND_THREE_FIGURES = /^([A-Z]{2,3})\d{3}/iu;
 

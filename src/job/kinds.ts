@@ -1,5 +1,5 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { KindWordRow } from '../schemas/job.ts';
+import type { DesignatorLetterRow, KindWordRow } from '../schemas/job.ts';
 import { capital } from '../text/words.ts';
 import type { Ask } from './ask.ts';
 
@@ -76,17 +76,21 @@ export const isKnownKind = ({ job: { fittingOrder } }: Catalogue, kind: string):
 const lettersOf = ([first = '']: readonly string[]): string =>
   /^\p{L}+/u.exec(first)?.[0].toUpperCase() ?? '';
 
+/** Letters of designators that stand for a kind of part. */
+const lettersOfKinds = ({ job: { designatorLetters } }: Catalogue): DesignatorLetterRow[] =>
+  designatorLetters.filter(({ kind }) => kind !== '');
+
 /** The kind that the letters of designators usually stand for; nothing for letters that are not known. */
 export const usualKind = (
-  { job: { designatorLetters } }: Catalogue,
+  catalogue: Catalogue,
   designators: readonly string[],
 ): string | undefined =>
-  designatorLetters.find(({ letters }) => letters === lettersOf(designators))?.kind;
+  lettersOfKinds(catalogue).find(({ letters }) => letters === lettersOf(designators))?.kind;
 
 /** Offers the kind that the letters of designators usually stand for. */
 export const askKind = (catalogue: Catalogue, designators: readonly string[], said = ''): Ask => {
   const usual = usualKind(catalogue, designators);
-  const kinds = [...new Set(catalogue.job.designatorLetters.map(({ kind }) => kind))];
+  const kinds = [...new Set(lettersOfKinds(catalogue).map(({ kind }) => kind))];
   const ordered = usual === undefined ? kinds : [usual, ...kinds.filter((kind) => kind !== usual)];
   return {
     about: 'kind',

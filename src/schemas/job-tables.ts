@@ -147,6 +147,6 @@ export const jobTables = {
     row: designatorLetterRow,
     key: ['letters'],
     references: [source],
-    about: 'Letters that begin the designators of a kind of part.',
+    about: 'Letters that begin designators, and the kind of part that they usually stand for.',
   },
 } as const satisfies Record<string, JobTable>;

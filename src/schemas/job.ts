@@ -12,6 +12,7 @@ import {
   idList,
   list,
   nonNegative,
+  optionalId,
   optionalNumber,
   optionalText,
   positive,
@@ -162,7 +163,9 @@ export type KindWordRow = z.output<typeof kindWordRow>;
 /** Letters that begin the designators of a kind of part. */
 export const designatorLetterRow = z.strictObject({
   letters: text.describe('in capitals, such as RV'),
-  kind: id.describe('kind of part that is usually meant'),
+  kind: optionalId.describe(
+    'kind of part that is usually meant; nothing where none of those of lists is',
+  ),
   ...provenance,
 });
 export type DesignatorLetterRow = z.output<typeof designatorLetterRow>;

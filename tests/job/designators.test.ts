@@ -1,11 +1,15 @@
+import { readFile } from 'node:fs/promises';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { designatorLettersModule } from '../../scripts/generate-designator-letters.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { sliceJob } from '../../src/catalogue/slices/slice.ts';
 import {
   expandDesignators,
   isRatherTypeNumber,
   shortenDesignators,
 } from '../../src/job/designators.ts';
+import { askKind, usualKind } from '../../src/job/kinds.ts';
 
 describe('designators', () => {
   test.each([
@@ -95,5 +99,35 @@ describe('a type number where designators stand', () => {
     expect(designatorLetters.filter(({ letters }) => isRatherTypeNumber(`${letters}101`))).toEqual(
       [],
     );
+  });
+});
+
+test('the letters are those of the table; run scripts/generate-designator-letters.ts if not', async () => {
+  const committed = new URL('../../src/job/designator-letters.generated.ts', import.meta.url);
+  expect(await readFile(committed, 'utf8')).toBe(await designatorLettersModule());
+});
+
+describe('letters that stand for no kind of part', () => {
+  // By the table LED is a lamp or a diode, TP a test point; RL is a relay.
+  test.each([
+    ['LED1', undefined],
+    ['TP3', undefined],
+    ['RL1', 'relay'],
+    ['XYZ1', undefined],
+  ])('%s: %s', (designator, kind) => {
+    expect(usualKind(loadCatalogue(), [designator])).toBe(kind);
+    const { question, choices } = askKind(loadCatalogue(), [designator]);
+    expect(question.includes('usually stands for')).toBe(kind !== undefined);
+    expect(choices.map(({ set }) => set.kind)).not.toContain('');
+    expect(choices.every(({ label }) => label !== '')).toBe(true);
+  });
+
+  test('are in no slice', () => {
+    const { designatorLetters } = loadCatalogue().job;
+    const carried = sliceJob(loadCatalogue()).job.designatorLetters;
+    expect(carried.map(({ letters }) => letters)).toEqual(
+      designatorLetters.filter(({ kind }) => kind !== '').map(({ letters }) => letters),
+    );
+    expect(carried.length).toBeLessThan(designatorLetters.length);
   });
 });

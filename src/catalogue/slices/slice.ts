@@ -265,9 +265,9 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
     benchFields: catalogue.job.benchFields,
     leadForming: catalogue.job.leadForming,
     columnWords: catalogue.job.columnWords,
-    designatorLetters: catalogue.job.designatorLetters.map((row) =>
-      without(row, ['locator', 'note', 'source']),
-    ),
+    designatorLetters: catalogue.job.designatorLetters
+      .filter(({ kind }) => kind !== '')
+      .map((row) => without(row, ['locator', 'note', 'source'])),
   },
 });
 
