@@ -9,6 +9,7 @@ import {
   type CodeColumn,
   type TableRow,
 } from './code-columns.ts';
+import type { CodeKind } from './codes/listed.ts';
 import { codeSlug } from './codes/slug.ts';
 
 /** A table of codes as its page shows it. */
@@ -19,6 +20,8 @@ export interface CodeTable {
   about: string;
   /** Whether the first column is printed on parts, and not the name of a row. */
   coded: boolean;
+  /** The kind of code in it that has pages of its own. */
+  codes: CodeKind | undefined;
   /** Headings, with their unit. */
   columns: string[];
   /** Number of rows. */
@@ -85,7 +88,7 @@ const byCode = (a: CodeRow, b: CodeRow): number => compare(a.cells[0] ?? '', b.c
 export const codeTables = (catalogue: Catalogue): CodeTable[] =>
   Object.entries<MarkingTable>(markingTables)
     .filter(([, { page }]) => page === undefined)
-    .map(([file, { name, about, key, partedBy: by }]) => {
+    .map(([file, { name, about, key, partedBy: by, codes }]) => {
       const rows: readonly TableRow[] = catalogue.markings[name];
       const columns = columnsOf(catalogue, rows, by);
       const made = withOwnIds(rows.map((row) => rowOf(key, columns, row)));
@@ -98,6 +101,7 @@ export const codeTables = (catalogue: Catalogue): CodeTable[] =>
         about,
         columns: columns.map(({ heading }) => heading),
         coded: beginsWithCode(columns),
+        codes,
         count: rows.length,
         groups: [...groups].map(([title, own]) => ({
           title: capital(title),

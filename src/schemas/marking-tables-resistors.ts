@@ -29,6 +29,7 @@ export const resistorTables = {
     row: resistorToleranceRow,
     key: ['letter', 'percent'],
     references: [source, bodies],
+    codes: 'letter',
     about: 'Letters that give the tolerance of a resistor.',
   },
   'markings/resistor-temperature-letters.csv': {
@@ -78,6 +79,7 @@ export const resistorTables = {
     row: taperRow,
     key: ['letter', 'law'],
     references: [source, bodies],
+    codes: 'taper',
     about:
       'Letters and words for how the resistance of a potentiometer follows its travel. The same letter means different tapers by maker and age: measure at half travel.',
   },

@@ -54,6 +54,8 @@ export interface MarkingTable extends Table {
   page?: `/${string}`;
   /** Column by whose words its rows are parted, where they are of several kinds. */
   partedBy?: string;
+  /** The kind of code that its first column holds, where such codes have pages of their own. */
+  codes?: 'letter' | 'voltage' | 'temperature' | 'taper';
 }
 
 const source: Reference = { column: 'source', table: 'sources.csv' };
@@ -153,6 +155,7 @@ export const markingTables = {
     key: ['letter', 'from_f', 'below_f', 'minus', 'plus', 'unit', 'origins'],
     references: [source, bodies],
     partedBy: 'script',
+    codes: 'letter',
     about: 'Letters that give the tolerance.',
   },
   'markings/temperature-systems.csv': {
@@ -176,6 +179,7 @@ export const markingTables = {
     key: ['code', 'system', 'min_ppm', 'max_ppm'],
     references: [source, bodies, types, system],
     partedBy: 'system',
+    codes: 'temperature',
     about: 'Temperature coefficients that have a name of their own.',
   },
   'markings/class2-signs.csv': {
@@ -192,6 +196,7 @@ export const markingTables = {
     key: ['code', 'system'],
     references: [source, bodies, types, system],
     partedBy: 'system',
+    codes: 'temperature',
     about: 'Class 2 characteristics that have a name of their own.',
   },
   'markings/met-codes.csv': {
@@ -216,6 +221,7 @@ export const markingTables = {
     key: ['scheme', 'code', 'volts_min', 'volts_max'],
     references: [source, bodies, { column: 'scheme', table: 'markings/voltage-schemes.csv' }],
     partedBy: 'scheme',
+    codes: 'voltage',
     about: 'Codes for the rated voltage.',
   },
   'markings/voltage-words.csv': {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { codeTables } from '../../src/reading/code-tables.ts';
+import { listedCodes } from '../../src/reading/codes/listed.ts';
 import { markingTables, type MarkingTable } from '../../src/schemas/marking-tables.ts';
 
 const tables = codeTables(loadCatalogue());
@@ -55,4 +56,20 @@ test('tables are parted by columns that they have', () => {
   );
   expect(parted.length).toBeGreaterThan(10);
   for (const [file, column, columns] of parted) expect(columns, file).toContain(column);
+});
+
+test.each([
+  ['tolerance-letters', 'letter'],
+  ['resistor-tolerances', 'letter'],
+  ['voltage-codes', 'voltage'],
+  ['class1-codes', 'temperature'],
+  ['class2-codes', 'temperature'],
+  ['potentiometer-tapers', 'taper'],
+])('codes of %s lead to pages of their own: %s', (id, kind) => {
+  const table = tables.find((one) => one.id === id);
+  expect(table?.codes).toBe(kind);
+  const codes = listedCodes(loadCatalogue()).filter((one) => one.kind === table?.codes);
+  const known = new Set(codes.flatMap(({ code, also }) => [code, ...also]));
+  const first = table?.groups.flatMap(({ rows }) => rows.map(({ cells }) => cells[0] ?? '')) ?? [];
+  expect(first.some((code) => known.has(code))).toBe(true);
 });
