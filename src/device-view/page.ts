@@ -8,7 +8,7 @@ import { link } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { sentence } from '../text/words.ts';
 import { deviceAnswer } from './answer.ts';
-import { asksTable } from './asks.ts';
+import { asksList } from './asks.ts';
 import { deviceFieldsFor } from './numbers.ts';
 import { citedBy, deviceResults } from './results.ts';
 import { socketFigure } from './socket-drawing.ts';
@@ -65,7 +65,7 @@ export const devicePage = (
         ' ',
         link(`/devices/uses/${use.id}/`, 'More about this use'),
       ),
-      asksTable(catalogue, use),
+      ...asksList(catalogue, use),
       h('p', {}, `Trap: ${sentence(use.trap)}`),
       ...socketFigure(catalogue, old),
     ),
