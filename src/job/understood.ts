@@ -129,6 +129,9 @@ const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
   );
 };
 
+/** A temperature coefficient as parts have it that are made to follow the temperature. */
+const COEFFICIENT = /(?<![\d.,])\+?[1-9]\d{3}\s*ppm/iu;
+
 /**
  * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
  * that do not tell its place.
@@ -137,6 +140,8 @@ const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string 
   if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
     return undefined;
   const texts = [marking, value, type].filter((text) => text.trim() !== '');
+  // What a part is for that follows warmth by thousands of ppm, no other resistor does.
+  if (texts.some((text) => COEFFICIENT.test(text))) return 'other';
   const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
   if (byNumber !== undefined) return byNumber;
   const inWords = texts

@@ -92,6 +92,21 @@ describe('what a part is', () => {
   });
 });
 
+test.each([
+  '1k tempco 3500ppm',
+  '1k +3300 ppm/K',
+  '10k NTC',
+  'thermistor 4k7',
+  'tempco resistor 1k',
+])('%s is bought as it is, and no resistor', (marking) => {
+  expect(read({ marking }).part).toMatchObject({ kind: 'other', isKindSaid: true });
+  expect(read({ marking }).part.family).toBeUndefined();
+});
+
+test('a coefficient of a hundred is one of a common resistor', () => {
+  expect(read({ kind: '', marking: '1k 1% 100ppm' }).part.kind).not.toBe('other');
+});
+
 describe('a column that describes parts beside one of values', () => {
   test.each<[string, string, Partial<Record<'kind' | 'type' | 'value', unknown>>]>([
     ['100uF 63V', 'output of the regulator', { kind: 'capacitor' }],

@@ -5,6 +5,7 @@ import { rowNamed } from '../assessment/original.ts';
 import { plainDefault, type ResolvedCondition } from '../assessment/conditions.ts';
 import { readTolerance } from '../candidates/generate.ts';
 import type { Catalogue } from '../catalogue.ts';
+import { rangeOf } from '../findings/model.ts';
 import type { Unit } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
 import type { KindCircumstances, KindPart, KindRequest } from './part.ts';
@@ -52,14 +53,28 @@ const completeOriginal = (
 const voltageOfShare = (share: number, { value, rating }: KindPart, most: number): number =>
   voltageStood(value ?? 0, share * (rating ?? 0), most);
 
+/** Voltage (V) that the body of the old part bears for sure: no circuit has proved itself with more. */
+const borneBy = (catalogue: Catalogue, original: KindPart): number =>
+  rangeOf({ catalogue }, original, 'voltage-limit')?.min ?? Infinity;
+
 /** A default that follows from the old part. */
-const derivedDefault = (row: ConditionRow, original: KindPart): Range => {
+const derivedDefault = (catalogue: Catalogue, row: ConditionRow, original: KindPart): Range => {
   const rule = row.typ ?? 0;
   switch (row.follows) {
     case 'value':
       return exactly(rule * (original.value ?? 0));
     case 'power':
-      return exactly(voltageOfShare(rule, original, row.max ?? Infinity));
+      return exactly(
+        voltageOfShare(
+          rule,
+          original,
+          // What a fault puts there is not what the part was chosen for.
+          Math.min(
+            row.max ?? Infinity,
+            row.condition === 'vdc' ? borneBy(catalogue, original) : Infinity,
+          ),
+        ),
+      );
     default:
       throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
   }
@@ -85,7 +100,12 @@ export const resolveKindSituation = (catalogue: Catalogue, request: KindRequest)
       if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
       return row.follows === ''
         ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
-        : { id: row.condition, range: derivedDefault(row, original), from: 'derived', row };
+        : {
+            id: row.condition,
+            range: derivedDefault(catalogue, row, original),
+            from: 'derived',
+            row,
+          };
     });
   return { original, conditions };
 };

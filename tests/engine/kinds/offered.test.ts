@@ -247,6 +247,18 @@ describe('conditions', () => {
     expect(resolved(withConditions('', 7))[0]?.[1]).toBe('default');
   });
 
+  it.each([
+    // √(0.3 × 0.25 W × 10 kΩ) = 27.4 V; of 3.3 MΩ 497 V, where such a body stands 250 V.
+    [10e3, 27.386],
+    [3.3e6, 250],
+  ])('ask of a carbon film of %d ohm no more volts than its body stood: %d', (ohm, volts) => {
+    const { conditions } = resolveKindSituation(real, {
+      original: { type: 'carbon-film', value: exactly(ohm), rating: exactly(0.25) },
+      position: 'bias-resistor',
+    });
+    expect(conditions.find(({ id }) => id === 'vdc')?.range.typ).toBeCloseTo(volts, 2);
+  });
+
   it('do not follow in a way that is not known', () => {
     expect(() => resolved(withConditions('voltage', 1))).toThrow('cannot follow so');
   });
