@@ -53,9 +53,30 @@ const readingsOf = (
   const readings = read(marking);
   if (readings[0]?.notUnderstood.length === 0) return readings;
   // Words such as “emitter bypass” say where it sits, and are not printed on it.
-  const bare = withoutName(placesOf(catalogue, own), marking);
+  const bare = withoutName(placesOf(catalogue, kind), marking);
   const again = bare === marking || bare === '' ? [] : read(bare);
-  return again.length > 0 ? again : readings;
+  return again.length > 0
+    ? withoutOwnWords(bare, again, read)
+    : withoutOwnWords(marking, readings, read);
+};
+
+/** A word of a list that a reading leaves aside, as no mark of a maker is. */
+const OWN_WORD = /^\p{L}{3,}$/u;
+
+/** What is read where words of a list alone make a reading no more than possible: what they leave. */
+const withoutOwnWords = (
+  text: string,
+  readings: Reading[],
+  read: (text: string) => Reading[],
+): Reading[] => {
+  const [best] = readings;
+  const words = best?.notUnderstood.filter((word) => OWN_WORD.test(word)) ?? [];
+  if (best?.sure !== 'possible' || words.length === 0) return readings;
+  const left = words.reduce((rest, word) => rest.replace(word, ' '), text).trim();
+  const again = left === '' ? [] : read(left);
+  return again.some(hasValue)
+    ? again.map((one) => ({ ...one, notUnderstood: [...one.notUnderstood, ...words] }))
+    : readings;
 };
 
 /** Positions of parts of a kind; of all kinds where it is not known. */

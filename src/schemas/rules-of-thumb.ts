@@ -11,6 +11,8 @@ export const ruleOfThumbRow = z.strictObject({
     'least-body',
     'lead-clearance',
     'times-needed',
+    'high-times-needed',
+    'highest-low-rating',
     'resistor-tolerance',
     'resistor-powers',
     'resistor-power-in-hand',

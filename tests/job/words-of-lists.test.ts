@@ -34,6 +34,14 @@ describe('where a part sits', () => {
     expect(asks.map(({ about }) => about)).toEqual(['type', 'position']);
   });
 
+  test.each<[Partial<Line>, number]>([
+    [{ kind: 'trimmer', marking: '47k offset trim' }, 47e3],
+    [{ kind: 'trimmer', marking: '220R quiescent thing' }, 220],
+    [{ kind: 'pot', marking: '10k ten turn' }, 10e3],
+  ])('leaves the value of %o', (said, ohm) => {
+    expect(read(said).part.value?.typ).toBeCloseTo(ohm, 6);
+  });
+
   test('is otherwise what one looks up most', () => {
     const np = { kind: 'capacitor', marking: '2.2uF 50V NP' };
     const positions = offered(np, 'position');

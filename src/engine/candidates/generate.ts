@@ -128,11 +128,29 @@ const sensiblyRated = (
   circumstances: Circumstances,
 ): readonly OfferedPart[] => {
   if (circumstances.catalogue.types[type]?.old_rating !== 'tight') return parts;
-  const most = ruleOf(circumstances.catalogue, 'times-needed');
-  const sensible = parts.filter(
-    (part) => part.ratedVoltage <= most * neededRating(part, circumstances),
-  );
+  const { catalogue } = circumstances;
+  const most = ruleOf(catalogue, 'times-needed');
+  const high = ruleOf(catalogue, 'high-times-needed');
+  const low = ruleOf(catalogue, 'highest-low-rating');
+  const sensible = parts.filter((part) => {
+    const needed = neededRating(part, circumstances);
+    return part.ratedVoltage <= Math.min(most * needed, Math.max(low, high * needed));
+  });
   return sensible.length > 0 ? sensible : parts;
+};
+
+/** A style that is wired up by its screws, which a board has no place for. */
+const isScrewed = (style: string): boolean => style.startsWith('screw');
+
+/** Parts without those with screws, where others bear as much: boards have holes for wires and pins. */
+const forBoards = (
+  parts: readonly OfferedPart[],
+  circumstances: Circumstances,
+): readonly OfferedPart[] => {
+  const others = parts.filter(({ style }) => !isScrewed(style));
+  const bears = (part: OfferedPart): boolean =>
+    part.ratedVoltage >= neededRating(part, circumstances);
+  return others.some(bears) ? others : parts;
 };
 
 /** How many lists of parts are remembered; with more, all are forgotten. */
@@ -178,7 +196,10 @@ export const offeredParts = (
   type: TypeId,
   circumstances: Circumstances,
 ): readonly OfferedPart[] =>
-  sensiblyRated(type, inOrder(catalogue, type, circumstances), circumstances);
+  forBoards(
+    sensiblyRated(type, inOrder(catalogue, type, circumstances), circumstances),
+    circumstances,
+  );
 
 /** A part of a type that no offer covers, so that its findings can still be shown. */
 export const unofferedPart = (type: TypeId, circumstances: Circumstances): Part => {

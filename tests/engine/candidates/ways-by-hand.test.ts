@@ -320,15 +320,27 @@ describe('what is offered', () => {
     ],
     [
       'no rating that is absurdly high where the type is chosen near its voltage',
-      [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [301] })],
-      { type: { old_rating: 'tight' } },
+      [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [91] })],
+      { type: { old_rating: 'tight' }, conditions: given({ vdc: 6 }) },
       ['4.7 25 0.2'],
     ],
     [
       'fifteen times as much is the most',
-      [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [300] })],
-      { type: { old_rating: 'tight' } },
-      ['4.7 25 0.2', '4.7 300 0.2'],
+      [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [90] })],
+      { type: { old_rating: 'tight' }, conditions: given({ vdc: 6 }) },
+      ['4.7 25 0.2', '4.7 90 0.2'],
+    ],
+    [
+      'three times as much above 100 V',
+      [offer({ ...one, voltages: [40] }), offer({ ...one, voltages: [120] })],
+      { type: { old_rating: 'tight' }, conditions: given({ vdc: 40 }) },
+      ['4.7 40 0.2', '4.7 120 0.2'],
+    ],
+    [
+      'no more than that above 100 V: a can for valves on a rail of transistors',
+      [offer({ ...one, voltages: [40] }), offer({ ...one, voltages: [121] })],
+      { type: { old_rating: 'tight' }, conditions: given({ vdc: 40 }) },
+      ['4.7 40 0.2'],
     ],
     [
       'any where the type is often rated far too high',
@@ -341,6 +353,24 @@ describe('what is offered', () => {
       [offer({ ...one, voltages: [301] })],
       { type: { old_rating: 'tight' } },
       ['4.7 301 0.2'],
+    ],
+    [
+      'none with screws where another bears as much',
+      [
+        offer({ ...one, voltages: [40], style: 'snap-in can' }),
+        offer({ ...one, voltages: [63], style: 'screw-terminal can' }),
+      ],
+      {},
+      ['4.7 40 0.2'],
+    ],
+    [
+      'one with screws where no other bears as much',
+      [
+        offer({ ...one, voltages: [40], style: 'snap-in can' }),
+        offer({ ...one, voltages: [63], style: 'screw-terminal can' }),
+      ],
+      { conditions: given({ vdc: 50 }) },
+      ['4.7 40 0.2', '4.7 63 0.2'],
     ],
     ['nothing of no value', [offer({ c_min: 4.8e-6, c_max: 5e-6 })], {}, []],
   ])('%s', (_what, offers, more, parts) => {
