@@ -162,7 +162,7 @@ export const markingTables = {
     name: 'temperatureSystems',
     row: temperatureSystemRow,
     key: ['id'],
-    references: [source],
+    references: [source, bodies],
     about: 'Systems of temperature codes.',
   },
   'markings/class1-signs.csv': {

@@ -26,6 +26,7 @@ export const temperatureSystemRow = z.strictObject({
   letter_where: optionalText.describe(
     'where such a letter stands, in words; nothing to leave it out of the page of the letter',
   ),
+  bodies: idList.describe('bodies that its codes stand on which are put together by rule'),
   ...provenance,
 });
 

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
+import {
+  readTemperatureCharacteristic,
+  slopeLetters,
+} from '../../src/engine/markings/temperatures.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 import { codePage, listedCodes } from '../../src/reading/codes/index.ts';
 
@@ -76,5 +80,53 @@ describe('single letters for the slope are said on the page of the letter', () =
     expect(row).toContain(slope);
     expect(row).toContain(`<td>${use}</td>`);
     expect(page(saying(id, ''))).not.toContain(where);
+  });
+});
+
+describe('codes that are put together by rule stand on the bodies of their system', () => {
+  const { temperatureSystems, class1Signs, class2Signs } = catalogue.markings;
+  const [system] = temperatureSystems;
+  const [one] = class1Signs;
+  const [two] = class2Signs;
+  if (system === undefined || one === undefined || two === undefined) throw new Error('no rows');
+
+  const markings = {
+    ...catalogue.markings,
+    temperatureSystems: [
+      { ...system, id: 'first', class: 1, bodies: ['mica'], origins: ['soviet'] },
+      { ...system, id: 'second', class: 2, bodies: ['film', 'glass'] },
+    ],
+    class1Codes: [],
+    class2Codes: [],
+    class1Signs: (
+      [
+        ['figure', 'Q', 2],
+        ['multiplier', '1', -10],
+        ['slope', 'Q', 5],
+        ['spread', 'Y', 30],
+      ] as const
+    ).map(([place, symbol, value]) => ({ ...one, system: 'first', place, symbol, value })),
+    class2Signs: (
+      [
+        ['low', 'V', -10, undefined],
+        ['high', '3', undefined, 50],
+        ['span', '7', -20, 60],
+        ['change', 'W', -5, 5],
+      ] as const
+    ).map(([place, symbol, low, high]) => ({ ...two, system: 'second', place, symbol, low, high })),
+  };
+
+  test.each<[string, string[]]>([
+    ['Q1Y', ['mica']],
+    ['QY', ['mica']],
+    ['V3W', ['film', 'glass']],
+    ['W7', ['film', 'glass']],
+  ])('%s on %j', (code, bodies) => {
+    const found = readTemperatureCharacteristic(markings, code);
+    expect(found.map((meaning) => meaning.bodies)).toEqual([bodies]);
+  });
+
+  test('and single letters for the slope', () => {
+    expect(slopeLetters(markings, 'Q').map(({ bodies }) => bodies)).toEqual([['mica']]);
   });
 });

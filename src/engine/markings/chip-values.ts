@@ -18,7 +18,7 @@ export const mantissaValuesAt = ({ lexicon, marking }: Scan, at: number): Token[
         figures: '',
         weight:
           weightOf(weights.mantissaLetter, row.use) +
-          (lexicon.hints.body === 'ceramic-chip' ? weights.ceramicChipKnown : 0),
+          (row.bodies.includes(lexicon.hints.body ?? '') ? weights.ceramicChipKnown : 0),
         needs: ['whole-word'],
         bodies: row.bodyBits,
         origins: row.originBits,

@@ -24,9 +24,6 @@ export interface TemperatureMeaning {
   byRule: boolean;
 }
 
-/** Bodies that class 1 and class 2 codes by rule stand on. */
-const CERAMIC = ['ceramic', 'ceramic-chip'];
-
 const PPM = 1e-6;
 const PERCENT = 0.01;
 
@@ -134,7 +131,7 @@ const class1ByFigure = (tables: MarkingTables, code: string): TemperatureMeaning
             ),
             types: figure.types,
             use: multiplier.use,
-            bodies: CERAMIC,
+            bodies: system.bodies,
             origins: [],
             source: figure.source,
             system: system.id,
@@ -163,7 +160,7 @@ const class1ByPair = (tables: MarkingTables, code: string): TemperatureMeaning[]
         ),
         types: figure.types,
         use: 'other' as const,
-        bodies: CERAMIC,
+        bodies: system.bodies,
         origins: [],
         source: figure.source,
         system: system.id,
@@ -182,7 +179,7 @@ export const slopeLetters = (tables: MarkingTables, letter: string): Temperature
       characteristic: slope(letter, system, exactly(row.value * PPM), false),
       types: row.types,
       use: row.use,
-      bodies: CERAMIC,
+      bodies: system.bodies,
       origins: system.origins,
       source: row.source,
       system: system.id,
@@ -205,7 +202,7 @@ const class2ByLetters = (tables: MarkingTables, code: string): TemperatureMeanin
             }),
             types: row.types,
             use: row.use,
-            bodies: CERAMIC,
+            bodies: system.bodies,
             origins: [],
             source: row.source,
             system: system.id,
@@ -229,7 +226,7 @@ const class2BySpan = (tables: MarkingTables, code: string): TemperatureMeaning[]
           }),
           types: row.types,
           use: 'other' as const,
-          bodies: CERAMIC,
+          bodies: system.bodies,
           origins: [],
           source: row.source,
           system: system.id,
