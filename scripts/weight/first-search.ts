@@ -20,6 +20,8 @@ export const QUESTIONS: readonly string[] = [
   'what replaces a wax paper capacitor',
   'cold temperature drift capacitor',
   'colour bands resistor tolerance',
+  'control scratches',
+  'thin bass',
   '4066',
   'TL072',
 ];

@@ -25,7 +25,10 @@ const demandItem = ({ why, note, basis, source }: DemandRow, told: Told): Markup
     'li',
     { id: told.id },
     h('strong', {}, h('a', { href: href(told.path) }, told.name)),
+    // Spaces part the words for those that read the text alone.
+    ' ',
     h('span', {}, told.limit),
+    ' ',
     h(
       'span',
       {},

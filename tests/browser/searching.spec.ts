@@ -62,6 +62,10 @@ const LEADS = new Map([
   ['ripple current', '/sums/ripple-current/'],
   ['what replaces a wax paper capacitor', '/replace/paper-wax/'],
   ['dielectric absorption', '/compare/dielectric-absorption/'],
+  // What one hears first, by which the places that make it are found.
+  ['hum in the output', '/positions/reservoir/'],
+  ['control scratches', '/positions/tone-stack/'],
+  ['thin bass', '/positions/output-coupling/'],
   ['4066', '/devices/4066b/'],
   ['TL072', '/devices/tl072/'],
 ]);
