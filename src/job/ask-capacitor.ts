@@ -115,13 +115,11 @@ export const askType = (
 
 /**
  * Positions where the type is met and the value is usual: those that the words of the list name, then
- * by what one looks up most, and of one group those nearest to their reference.
+ * those that one looks up most.
  */
 export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine): Ask[] => {
   if (part.position !== undefined && Object.hasOwn(catalogue.positions, part.position)) return [];
   const type = part.type === undefined ? undefined : catalogue.types[part.type];
-  const farness = (reference: number): number =>
-    Math.abs(Math.log((part.capacitance?.typ ?? reference) / reference));
   const named = [
     ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
     ...saidAmong(Object.values(catalogue.positions), `${wordsBeside(said)}, ${said.note}`),
@@ -129,7 +127,7 @@ export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine):
   const usual = Object.values(catalogue.positions)
     .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
     .filter((row) => type === undefined || pairing(catalogue, type, row).met)
-    .sort((a, b) => byUse(a, b) || farness(a.reference_c) - farness(b.reference_c));
+    .toSorted(byUse);
   const rows = [...new Set([...named, ...usual])];
   const question =
     part.position === undefined
