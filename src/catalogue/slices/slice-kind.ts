@@ -46,6 +46,8 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     ...(catalogue.kinds[kind]?.ordered ?? []),
     ...sumInputs.flatMap(({ takes, of }) => (takes === 'words' ? [] : of)),
     ...Object.values(pick(catalogue.findings, findings)).flatMap((row) => row.properties),
+    // A voltage that follows from the power of the old part is no more than its body stood.
+    ...(conditions.some(({ follows }) => follows === 'power') ? ['voltage-limit'] : []),
   ]);
   const offers = catalogue.kindOffers.filter(({ type }) => types.includes(type));
   const knowledge = knownOf(catalogue.knowledge, types, properties);
@@ -75,6 +77,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     knowledge,
     bands,
     ...askedBy(catalogue, { conditions, demands, findings }),
+    rulesOfThumb: pick(catalogue.rulesOfThumb, ['resistor-power-in-hand']),
     sumInputs,
     verdictRules: catalogue.verdictRules,
   };

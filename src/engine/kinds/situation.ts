@@ -1,4 +1,6 @@
+import { dissipation } from '../equations/heat.ts';
 import { voltageStood } from '../equations/resistor.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
 import { rowNamed } from '../assessment/original.ts';
@@ -80,6 +82,29 @@ const derivedDefault = (catalogue: Catalogue, row: ConditionRow, original: KindP
   }
 };
 
+/**
+ * A usual voltage of the place, or what puts half its rating into the old part, where the usual one would
+ * have burnt that: 400 V on a bleeder of 1 kΩ 10 W. Only of a value that somebody gave, as the usual part
+ * of a place is what the place is told by.
+ */
+const usualOrBorne = (
+  catalogue: Catalogue,
+  row: ConditionRow,
+  original: KindPart,
+): Pick<ResolvedCondition, 'range' | 'from'> => {
+  const range = plainDefault(catalogue, row);
+  const { value = 0, rating = 0 } = original;
+  const inHand = ruleOf(catalogue, 'resistor-power-in-hand');
+  const isBurnt =
+    row.condition === 'vdc' &&
+    rating > 0 &&
+    value > 0 &&
+    dissipation(range.typ, value) > inHand * rating;
+  return isBurnt
+    ? { range: exactly(voltageStood(value, rating / inHand, range.typ)), from: 'derived' }
+    : { range, from: 'default' };
+};
+
 /** Everything that an assessment of such a part starts from, filled in. */
 export interface KindSituation {
   original: KindPart;
@@ -98,6 +123,8 @@ export const resolveKindSituation = (catalogue: Catalogue, request: KindRequest)
     .map((row): ResolvedCondition => {
       const given = request.conditions?.[row.condition];
       if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
+      if (row.follows === '' && request.original.value !== undefined)
+        return { id: row.condition, ...usualOrBorne(catalogue, row, original), row };
       return row.follows === ''
         ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
         : {

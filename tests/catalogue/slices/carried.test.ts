@@ -100,6 +100,7 @@ describe('tables and words', () => {
       conditions: 'basis',
       demands: CITED,
       findings: CITED,
+      rulesOfThumb: '',
       sumInputs: '',
       verdictRules: 'meaning',
     });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { sliceKindPosition } from '../../../src/catalogue/slices/slice-kind.ts';
-import { allKindPairings, findKindStandIns } from '../../../src/engine/index.ts';
+import { allKindPairings, exactly, findKindStandIns } from '../../../src/engine/index.ts';
 import { asFetched, expectSame } from './as-fetched.ts';
 
 const catalogue = loadCatalogue();
@@ -12,8 +12,15 @@ describe('a browser reckons about a kind from its slice as the build does from e
     const slice = asFetched(sliceKindPosition(catalogue, position));
     const pairs = met.filter((pair) => pair.position.id === position);
     expect(pairs).not.toEqual([]);
-    for (const { type } of pairs) {
-      const request = { original: { type: type.id }, position };
+    // The least value that a type was made in takes the most power at a usual voltage.
+    const requests = pairs.flatMap(({ type }) => [
+      { type, request: { original: { type: type.id }, position } },
+      {
+        type,
+        request: { original: { type: type.id, value: exactly(type.old_min ?? 1) }, position },
+      },
+    ]);
+    for (const { type, request } of requests) {
       const full = findKindStandIns(catalogue, request);
       const findings = full.flatMap((one) => one.findings);
       const { sources } = slice;

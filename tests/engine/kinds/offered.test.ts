@@ -259,6 +259,25 @@ describe('conditions', () => {
     expect(conditions.find(({ id }) => id === 'vdc')?.range.typ).toBeCloseTo(volts, 2);
   });
 
+  it.each([
+    // 5 W in 1 kΩ are 70.7 V, and 160 W at the usual 400 V; in 100 kΩ those are 1.6 W.
+    ['hv-dropper', 1e3, 10, Math.sqrt(5000), 'derived'],
+    ['hv-dropper', 100e3, 10, 400, 'default'],
+    // 2.5 W in a shunt of 0.1 ohm.
+    ['precision-divider', 0.1, 5, 0.5, 'derived'],
+  ])(
+    'burn no old part: in %s of %d ohm and %d W they are %d V',
+    (position, ohm, watt, volts, from) => {
+      const { conditions } = resolveKindSituation(real, {
+        original: { type: 'wirewound', value: exactly(ohm), rating: exactly(watt) },
+        position,
+      });
+      const vdc = conditions.find(({ id }) => id === 'vdc');
+      expect(vdc?.range.typ).toBeCloseTo(volts, 9);
+      expect(vdc?.from).toBe(from);
+    },
+  );
+
   it('do not follow in a way that is not known', () => {
     expect(() => resolved(withConditions('voltage', 1))).toThrow('cannot follow so');
   });
