@@ -180,7 +180,7 @@ const isOfResistor = (
  * that it is no tolerance.
  */
 const OHMS_ALONE =
-  /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM]\s*(?:±\s*)?\d+(?:[.,]\d+)?\s*%)$/u;
+  /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d+(?:[.,]\d+)?\s*%)$/u;
 
 /**
  * Whether nothing but figures and a letter that resistors have behind them is printed, as `10k`, `4.7K`

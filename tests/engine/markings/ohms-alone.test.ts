@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { letterValuesAt } from '../../../src/engine/markings/letter-values.ts';
+import { weights } from '../../../src/engine/markings/weights.ts';
+import { scanFor } from './scans.ts';
+
+/**
+ * What figures and a letter of ohms behind them gain where nothing else is printed but per cents: the
+ * weight of the text less that of the same with a volt behind it, which capacitors have.
+ */
+const gained = (text: string): number | undefined => {
+  const weightIn = (whole: string): number | undefined =>
+    letterValuesAt(scanFor(whole), 0).find(
+      ({ meaning: { content } }) => content.says === 'resistance',
+    )?.weight;
+  const [alone, beside] = [weightIn(text), weightIn(`${text} 1V`)];
+  return alone === undefined || beside === undefined ? undefined : alone - beside;
+};
+
+describe('figures and a letter of ohms by themselves', () => {
+  test.each([
+    '1k',
+    '10k',
+    '100k',
+    '4.7k',
+    '12.5k',
+    '4,75k',
+    '4.7K',
+    '12.5K',
+    '1,25M',
+    '2.2M',
+    // Per cents, with or without their sign and gaps.
+    '15k 1%',
+    '10K 5%',
+    '1M ±10 %',
+    '1M±10%',
+    '1M ± 10%',
+    '4.75K 0.5%',
+    '12.75k 0,25 %',
+    '4,7M 12.5%',
+  ])('%s is rather a resistor', (text) => {
+    expect(gained(text)).toBeCloseTo(weights.ohmsAlone, 9);
+  });
+
+  test.each([
+    // A capital letter behind whole figures may be the tolerance of a capacitor.
+    '10K',
+    '100K',
+    '1M',
+    // Something else before, behind or between.
+    '10k J',
+    '10k 5',
+    '10K 5% X',
+    '4k7',
+    '10kk',
+    // 15.1 kilohm, and what per cent of it.
+    '15k1%',
+    // Parts of an ohm are printed with an R.
+    '0.5k 5%x',
+  ])('%s is not for this', (text) => {
+    expect(gained(text) ?? 0).toBeCloseTo(0, 9);
+  });
+});
