@@ -21,7 +21,10 @@ const BEHIND: readonly (readonly [tags: string, end: string])[] = [
 const ENDS = BEHIND.map(
   ([tags, end]) => [new RegExp(`(?<![:.?])</(${tags})>`, 'g'), `${end}</$1>`] as const,
 );
-const PARTED = new RegExp(`</(${BEHIND.map(([tags]) => tags).join('|')})>`, 'g');
+const PARTED_TAGS = BEHIND.map(([tags]) => tags).join('|');
+const PARTED = new RegExp(`</(${PARTED_TAGS})>`, 'g');
+/** Room that a mark leaves behind when it is taken away: the end belongs to the word before. */
+const ROOM = new RegExp(` +(?=</(?:${PARTED_TAGS})>)`, 'g');
 
 const withoutFormulas = (html: string): string => {
   const fewer = html.replaceAll(INNERMOST, '');
@@ -30,7 +33,7 @@ const withoutFormulas = (html: string): string => {
 
 /** A page, or a part of one, whose words are parted as they are on the screen. */
 export const indexedHtml = (html: string): string => {
-  const words = withoutFormulas(html).replaceAll(BASIS, '');
+  const words = withoutFormulas(html).replaceAll(BASIS, '').replaceAll(ROOM, '');
   const ended = ENDS.reduce((text, [at, end]) => text.replaceAll(at, end), words);
   return apart(ended.replaceAll(PARTED, ' </$1>'));
 };

@@ -35,6 +35,12 @@ test.each([
     '<p>15 % <span class="basis"><span aria-hidden="true">pub.</span><span class="hidden-text">published</span></span> <b>Sheet</b></p>',
     '15 %  Sheet',
   ],
+  ['room before the end', '<dd>It dries </dd><dd>Or vents. </dd><p>x</p>', 'It dries. Or vents. x'],
+  [
+    'a mark at the end',
+    '<dd>little <span class="basis"><span aria-hidden="true">mem.</span><span class="hidden-text">from memory</span></span></dd><p>x</p>',
+    'little. x',
+  ],
   ['an abbreviation that has its own end', '<caption>Kept.</caption><p>x</p>', 'Kept. x'],
 ])('%s', (_, html, text) => {
   expect(textOf(html)).toBe(text);
