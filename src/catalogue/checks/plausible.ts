@@ -35,21 +35,56 @@ const aboutNoTable = (tables: Tables): Fault[] =>
     .filter(({ value }) => !isTable(value.file))
     .map(guardsNothing);
 
+/** How many times further out than its numbers a bound may lie: room to grow, but not for a slip. */
+const MOST_ROOM = 100;
+
+/** Of fewer numbers each may be the only one of its size, so that without it a bound looks loose. */
+const ENOUGH = 4;
+
+/** How many times further from nought one number is than another on its side; one where it is not. */
+const timesBeyond = (bound: number, number: number): number =>
+  bound * number > 0 ? Math.max(1, bound / number) : 1;
+
+/** Bounds that would let a slip of a thousand by; where a number lies outside, that is said alone. */
+const looseFaults = (row: GoodRow<typeof FILE>, numbers: readonly number[]): Fault[] => {
+  const { lowest, highest } = row.value;
+  if (numbers.length < ENOUGH) return [];
+  const [least, most] = [Math.min(...numbers), Math.max(...numbers)];
+  const room = {
+    lowest: lowest > 0 ? timesBeyond(least, lowest) : timesBeyond(lowest, least),
+    highest: highest > 0 ? timesBeyond(highest, most) : timesBeyond(most, highest),
+  };
+  return (['lowest', 'highest'] as const)
+    .filter((column) => room[column] > MOST_ROOM * (1 + 1e-9))
+    .map((column) =>
+      cellFault(rule, FILE, row, column, {
+        wrong: 'far from every number that it bounds',
+        expected: `no more than ${String(MOST_ROOM)} times beyond ${String(column === 'lowest' ? least : most)}`,
+      }),
+    );
+};
+
 const faultsOf = (tables: Tables, file: TableName, bounds: GoodRow<typeof FILE>): Fault[] => {
   const { column, lowest, highest } = bounds.value;
   const numbers = rowsAbout(tables, file, bounds.value)
     .map((row) => ({ row, numbers: numbersOf(row, column) }))
     .filter(({ numbers: some }) => some.length > 0);
   if (numbers.length === 0) return tables[file].readable ? [guardsNothing(bounds)] : [];
-  return numbers
-    .filter(({ numbers: some }) => some.some((it) => it < lowest || it > highest))
-    .map(({ row }) =>
-      cellFault(rule, file, row, column, {
-        wrong: `far from every other ${column}`,
-        expected: `${String(lowest)} to ${String(highest)}`,
-        how: `where it is right all the same, widen the row of ${FILE}`,
-      }),
+  const outside = numbers.filter(({ numbers: some }) =>
+    some.some((it) => it < lowest || it > highest),
+  );
+  if (outside.length === 0)
+    return looseFaults(
+      bounds,
+      numbers.flatMap(({ numbers: some }) => some),
     );
+  return outside.map(({ row }) =>
+    cellFault(rule, file, row, column, {
+      wrong: `far from every other ${column}`,
+      expected: `${String(lowest)} to ${String(highest)}`,
+      how: `where it is right all the same, widen the row of ${FILE}`,
+    }),
+  );
 };
 
 const ofTables = ofEachTable((tables, file) =>
@@ -60,7 +95,8 @@ const ofTables = ofEachTable((tables, file) =>
 
 export const plausible: Check = {
   id: rule,
-  about: 'No number lies outside what the numbers of its column are.',
+  about:
+    'No number lies outside what the numbers of its column are, and no bound lies far from them.',
   needs: [FILE],
   guess: true,
   check: (tables) => [...aboutNoTable(tables), ...ofTables(tables)],

@@ -58,6 +58,51 @@ testRule('plausible', plausible, [
       'plausible.csv:5:column',
     ],
   },
+  {
+    what: 'bounds up to a hundred times beyond their numbers, on either side of nought, and nought',
+    tables: {
+      'plausible.csv': [
+        'file,column,by,is,lowest,highest',
+        'figures.csv,typ,unit,V,0.1,2000',
+        'figures.csv,typ,unit,A,-2000,-0.1',
+        'figures.csv,typ,unit,K,-500,700',
+        'figures.csv,typ,unit,ohm,0,0',
+        'figures.csv,typ,unit,F,0.001,1000',
+      ],
+      'figures.csv': [
+        'unit,typ',
+        ...['V,10', 'V,11', 'V,12', 'V,20', 'A,-10', 'A,-11', 'A,-12', 'A,-20'],
+        ...['K,-5', 'K,1', 'K,2', 'K,7', 'ohm,0', 'ohm,0', 'ohm,0', 'ohm,0'],
+        // Three are too few to tell.
+        ...['F,1', 'F,2', 'F,3'],
+      ],
+    },
+    faults: [],
+  },
+  {
+    what: 'bounds further beyond them, but not where a number lies outside',
+    tables: {
+      'plausible.csv': [
+        'file,column,by,is,lowest,highest',
+        'figures.csv,typ,unit,V,0.09,2001',
+        'figures.csv,typ,unit,A,-2001,-0.09',
+        'figures.csv,typ,unit,ohm,6,99999',
+      ],
+      'figures.csv': [
+        'unit,typ',
+        'ohm,5',
+        ...['V,10', 'V,11', 'V,12', 'V,20', 'A,-10', 'A,-11', 'A,-12', 'A,-20'],
+        ...['ohm,6', 'ohm,7', 'ohm,8'],
+      ],
+    },
+    faults: [
+      'figures.csv:2:typ',
+      { at: 'plausible.csv:2:lowest', says: ['100 times beyond 10'] },
+      { at: 'plausible.csv:2:highest', says: ['100 times beyond 20'] },
+      { at: 'plausible.csv:3:lowest', says: ['beyond -20'] },
+      { at: 'plausible.csv:3:highest', says: ['beyond -10'] },
+    ],
+  },
 ]);
 
 /** A column of values beside a voltage, for each type by itself. */
