@@ -58,7 +58,9 @@ const workTable = (groups: readonly RecordGroup[]): Element =>
       return [
         namesOf(group),
         joined(entry.old, entry.found),
-        `${capital(entry.decision)}: ${sentence(entry.why)}`,
+        entry.why.trim() === ''
+          ? sentence(entry.decision)
+          : `${capital(entry.decision)}: ${sentence(entry.why)}`,
         fittedOf(entry),
         entry.measured,
         doneOf(entry),

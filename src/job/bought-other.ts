@@ -22,6 +22,9 @@ export const kindThing = (standIn: KindStandIn, kind: string, what: string): Thi
   return { thing, each: 1, notes: [] };
 };
 
+/** The body of diodes, which have no letters for others. */
+const ONLY_BODY = 'axial';
+
 /** What to buy of a device: its number, and the body that its letters have to name. */
 export const deviceThing = (
   { candidate, pins, pinNote }: DeviceStandIn,
@@ -37,7 +40,7 @@ export const deviceThing = (
     thing: { ...nothingBought, kind, what: number, style: body },
     each: 1,
     notes: [
-      ...(body === ''
+      ...(body === '' || bodies.every((one) => one === ONLY_BODY)
         ? []
         : [`take one in ${body}: letters after the number may mean another body`]),
       ...differing,

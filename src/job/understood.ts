@@ -135,9 +135,11 @@ const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined =>
     : kindOfDevice(catalogue, device.id);
 };
 
-/** Whether the best of some readings has a value and leaves nothing of the text aside. */
+/** Whether the best of some readings has a value and leaves nothing of the text aside but by the way. */
 const isReadWhole = ([best]: readonly Reading[]): boolean =>
-  best !== undefined && hasValue(best) && best.notUnderstood.length === 0;
+  best !== undefined &&
+  hasValue(best) &&
+  (best.notUnderstood.length === 0 || best.sure !== 'possible');
 
 /** Whether a text is a value that only capacitors have, such as `100 µF 63 V`. */
 const isCapacitance = (catalogue: Catalogue, text: string): boolean => {

@@ -8,8 +8,12 @@ export const listed = (words: readonly string[], last = 'and'): string =>
     ? words.join('')
     : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
 
+/** The sign of micro, whose capital looks like an M. */
+const MICRO = /^[µμ]/u;
+
 /** With a capital at the start, the rest left alone. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text: string): string =>
+  MICRO.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 
 /**
  * A text of the tables, which are plain ASCII, with the signs of its units: `100 uF at 85 degC` is

@@ -132,6 +132,8 @@ describe('a column that describes parts beside one of values', () => {
   test('has its values read, with volts', () => {
     const { part } = read({ kind: 'capacitor', value: '10000µF 63V', marking: 'screw terminal' });
     expect(part).toMatchObject({ capacitance: { typ: 0.01 }, ratedVoltage: { typ: 63 } });
+    const { part: divider } = read({ kind: 'resistor', value: '6k8 0.1% ww', marking: 'divider' });
+    expect(divider).toMatchObject({ value: { typ: 6800 }, tolerance: { plus: 0.001 } });
     const { part: shunt } = read({ kind: 'resistor', value: '0R1 5W 1%', marking: 'shunt' });
     expect(shunt).toMatchObject({ value: { typ: 0.1 }, rating: { typ: 5 } });
   });
