@@ -165,7 +165,8 @@ const ofLowerRating = (planned: PlannedLine): Remark[] => {
 
 /** What is to be said of the part that goes in. */
 const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
-  const { worked, decision, state, missing, standIn, chosenBy, setAside, choiceFault } = planned;
+  const { worked, decision, state, missing, standIn, part, chosenBy, setAside, choiceFault } =
+    planned;
   const isNeeded = decision === 'replace' && state === 'assessed' && !missing.includes('value');
   return [
     ...(choiceFault === undefined
@@ -176,6 +177,13 @@ const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Rema
       : [
           act(
             `Your choice, ${standInWords(setAside, typeName, habit)}, is set aside as another earns a better verdict. Take it again with a reason, or lock it.`,
+          ),
+        ]),
+    ...(standIn === undefined || part.judgedFor === undefined
+      ? []
+      : [
+          act(
+            `Judged as if it were another: the old one is ${part.judgedFor}. Compare ratings, pins and body.`,
           ),
         ]),
     ...(isNeeded && standIn === undefined ? [nothingServes(planned, habit)] : []),

@@ -11,10 +11,10 @@ import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
 import { lowerRating } from './lower-rating.ts';
 import { formingNote } from './lead-forming.ts';
-import { unreadOf } from './part-of-line.ts';
+import { unreadOf, type PartOfLine } from './part-of-line.ts';
 import type { PlannedLine } from './planned.ts';
 import { printCapacitance, printVolts } from './print.ts';
-import { isCapacitor, isDevice } from './stand-in.ts';
+import { isCapacitor, isDevice, type DeviceStandIn } from './stand-in.ts';
 import { typeNameIn } from './type-name.ts';
 
 /** What tells one thing to buy from another, in words. */
@@ -144,6 +144,14 @@ const ratingNote = (planned: PlannedLine): string => {
     : '';
 };
 
+/** A device, with what the old one is where it was judged as if it were another. */
+const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): ThingFor => {
+  const bought = deviceThing(standIn, kind);
+  if (judgedFor === undefined) return bought;
+  const note = `the old one is ${judgedFor}: compare ratings, pins and body before buying`;
+  return { ...bought, notes: [note, ...bought.notes] };
+};
+
 /** What one place of a line takes; the designators are not counted here. */
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
   const { state, standIn, line, part } = planned;
@@ -167,7 +175,7 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
     };
   }
   if (isDevice(standIn)) {
-    return { things: [deviceThing(standIn, part.kind)] };
+    return { things: [deviceFor(standIn, part)] };
   }
   if (!isCapacitor(standIn)) {
     const what = typeNameIn(catalogue, standIn.candidate.type);

@@ -53,6 +53,17 @@ const askType = (line: Line, { devices, called }: Meant): Ask[] => {
   return [{ about: 'type', question, choices }];
 };
 
+/** The number without figures that a line bears, where its device was chosen to be judged in its place. */
+const judgedFor = (
+  catalogue: Catalogue,
+  { id }: DeviceRow,
+  { type, marking, value }: Line,
+): string | undefined => {
+  if (type !== id) return undefined;
+  const known = [marking, value].map((text) => knownNumber(catalogue, text)).find(Boolean);
+  return known?.near.includes(id) === true ? `${known.number}, ${known.what}` : undefined;
+};
+
 /** What is known of a number without figures, and by which devices it might be judged. */
 const askNear = (
   catalogue: Catalogue,
@@ -105,12 +116,14 @@ export const understoodDevice = (
       part: atDesignators(typed, line.designators),
       asks: found.devices.length > 0 ? askType(line, found) : askNear(catalogue, families, line),
     };
+  const stands = judgedFor(catalogue, device, line);
   return {
     part: atDesignators(
       {
         ...typed,
         family: 'device',
         type: device.id,
+        ...(stands === undefined ? {} : { judgedFor: stands }),
         position: line.position === '' ? undefined : line.position,
         slice: `devices-${device.family}`,
       },

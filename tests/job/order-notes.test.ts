@@ -69,3 +69,14 @@ test.each<[string, Partial<Line>, RegExp[]]>([
     notes.map((note) => expect.stringMatching(note) as string),
   );
 });
+
+test('a part that was judged as if it were another is ordered with what the old one is', () => {
+  const pass: Partial<Line> = { designators: 'Q1', type: '2n3055', position: 'transistor-power' };
+  const notesOf = (marking: string): string =>
+    orderFor({ ...pass, marking })[0]?.notes.join('; ') ?? '';
+  // By known-numbers.csv the TIP3055 is a 2N3055 in another body.
+  expect(notesOf('TIP3055')).toMatch(
+    /^the old one is TIP3055, .*body: compare ratings, pins and body/u,
+  );
+  expect(notesOf('2N3055')).not.toContain('the old one is');
+});
