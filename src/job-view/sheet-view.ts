@@ -36,7 +36,8 @@ const whatMarkup = ({ action, old, fit, planned }: SheetStep): Element =>
     action === 'replace' &&
       h('p', {}, h('strong', {}, fit === '' ? 'What goes in is not settled yet.' : `Fit: ${fit}`)),
     planned.line.note !== '' && h('p', {}, sentence(planned.line.note)),
-    h('p', { class: 'small' }, h('span', { class: 'quiet' }, 'Why: '), sentence(whyOf(planned))),
+    whyOf(planned) !== '' &&
+      h('p', { class: 'small' }, h('span', { class: 'quiet' }, 'Why: '), sentence(whyOf(planned))),
   );
 
 /** Pins that do something else in the new part: the trap of swaps by number. */

@@ -11,11 +11,15 @@ import type { Request } from './parts.ts';
  */
 export const circumstancesOf = (catalogue: Catalogue, request: Request): Circumstances => {
   const { original, conditions } = resolveSituation(catalogue, request);
+  const isTight = catalogue.types[original.type]?.old_rating === 'tight';
+  const isMeasured = request.conditions?.['vdc'] !== undefined;
+  const isMarked = request.original.ratedVoltage !== undefined && original.voltageKind === 'dc';
   return {
     catalogue,
     position: rowNamed(catalogue.positions, request.position, 'position'),
     conditions: Object.fromEntries(conditions.map(({ id, range }) => [id, range])),
     guideline: request.guideline ?? DEFAULT_GUIDELINE,
     original,
+    ...(isTight && isMarked && !isMeasured ? { kept: original.ratedVoltage } : {}),
   };
 };

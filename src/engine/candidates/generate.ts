@@ -153,6 +153,22 @@ const forBoards = (
   return others.some(bears) ? others : parts;
 };
 
+/**
+ * Parts with those of each value first that are rated for no less than the old one: where nobody measured,
+ * it is what the circuit is known to be safe with, and costs little.
+ */
+const keptFirst = (
+  parts: readonly OfferedPart[],
+  { kept }: Circumstances,
+): readonly OfferedPart[] => {
+  if (kept === undefined) return parts;
+  const isLess = (part: OfferedPart): number =>
+    Number(part.voltageKind === 'dc' && part.ratedVoltage < kept);
+  return [...Map.groupBy(parts, ({ capacitance }) => capacitance).values()].flatMap((alike) =>
+    alike.toSorted((a, b) => isLess(a) - isLess(b)),
+  );
+};
+
 /** How many lists of parts are remembered; with more, all are forgotten. */
 const MOST_REMEMBERED = 5000;
 
@@ -196,8 +212,11 @@ export const offeredParts = (
   type: TypeId,
   circumstances: Circumstances,
 ): readonly OfferedPart[] =>
-  forBoards(
-    sensiblyRated(type, inOrder(catalogue, type, circumstances), circumstances),
+  keptFirst(
+    forBoards(
+      sensiblyRated(type, inOrder(catalogue, type, circumstances), circumstances),
+      circumstances,
+    ),
     circumstances,
   );
 

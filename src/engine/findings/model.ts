@@ -28,6 +28,11 @@ export interface CommonCircumstances<P> {
 export interface Circumstances extends CommonCircumstances<Part> {
   position: PositionRow;
   guideline: GuidelineId;
+  /**
+   * Rating (V) of an old part of a type that is chosen near its voltage, where nobody said what stands
+   * across it; nothing otherwise.
+   */
+  kept?: number;
 }
 
 /** As much of a part as what is known of it may depend on. */
