@@ -7,6 +7,13 @@ export const NUMBER_LISTS = {
     caption: 'Chips without a page',
     danger: undefined,
   },
+  chips: {
+    title: 'Linear chips by their numbers',
+    of: 'amplifiers, regulators, switches and other chips without a page: what each is, and what to compare it with',
+    lead: 'What a number is, without figures. Pins, supply and what stands outside must suit before one chip stands in for another.',
+    caption: 'Linear chips without a page',
+    danger: undefined,
+  },
   valves: {
     title: 'Valves by their numbers',
     of: 'valves without a page: what each is, which other numbers it goes by, and what to compare',
