@@ -110,7 +110,7 @@ export const markingTables = {
     name: 'singleCharacters',
     row: singleCharacterRow,
     key: ['character'],
-    references: [source],
+    references: [source, bodies],
     about: 'Single coloured characters of ceramic chips, in pF before the multiplier.',
   },
   'markings/ink-multipliers.csv': {
@@ -290,7 +290,7 @@ export const markingTables = {
     name: 'sectionSymbols',
     row: sectionSymbolRow,
     key: ['sign'],
-    references: [source],
+    references: [source, bodies],
     about: 'Signs that tell the sections of one can apart.',
   },
   'markings/ambiguities.csv': {

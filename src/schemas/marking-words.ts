@@ -74,6 +74,7 @@ export const otherMarkRow = z.strictObject({
 export const sectionSymbolRow = z.strictObject({
   sign: text.describe('as printed, or in words'),
   symbol: z.enum(['half moon', 'square', 'triangle', 'circle', 'plain']),
+  bodies: context.bodies,
   ...provenance,
 });
 

@@ -126,6 +126,7 @@ export const mantissaLetterRow = z.strictObject({
 export const singleCharacterRow = z.strictObject({
   character: z.string().regex(/^[A-Z0-9]$/, 'expected one capital letter or figure'),
   value: positive.describe('pF before the multiplier'),
+  bodies: context.bodies,
   ...provenance,
 });
 

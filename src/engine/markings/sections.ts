@@ -215,6 +215,10 @@ const listToken = (at: number, list: List, unit: Unit, voltsBeside = false): Tok
 /** Picofarads with a stroke between are the ends of a trimmer's range. */
 const SMALL_UNIT = 1e-9;
 
+/** Bodies of parts that bear a range, with its unit or without. */
+const bodiesOfRanges = ({ lexicon }: Scan): number =>
+  lexicon.values.forms.range.reduce((bits, { bodyBits }) => bits | bodyBits, 0);
+
 const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => {
   const [low, high] = list.numbers.map(({ value }) => times(value, unit.factor));
   if (list.sign !== 'stroke' || list.numbers.length !== 2) return [];
@@ -226,7 +230,7 @@ const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => 
       meaning: {
         slot: 'value',
         content: { says: 'capacitance', value: high, from: low, figures: '', withUnit: true },
-        bodies: scan.lexicon.bodies.bitsOf(['air', 'ceramic', 'film', 'mica']),
+        bodies: bodiesOfRanges(scan),
         origins: unit.origins,
         types: [],
         means: () => `adjustable from ${say(low, 'F')} to ${say(high, 'F')}`,

@@ -39,7 +39,7 @@ export const singleCharactersAt = ({ lexicon, marking }: Scan, at: number): Toke
   const row = lexicon.tables.singleCharacters.find((each) => each.character === character);
   if (row === undefined || !wordEnds(marking, end)) return [];
   const named = lexicon.tables.inkMultipliers.filter(({ colour }) => colour === ink);
-  if (named.length === 0 && lexicon.hints.body !== 'ceramic-chip') return [];
+  if (named.length === 0 && !row.bodies.includes(lexicon.hints.body ?? '')) return [];
   const [first] = named;
   const endOfInk =
     first === undefined
@@ -54,7 +54,7 @@ export const singleCharactersAt = ({ lexicon, marking }: Scan, at: number): Toke
       figures: '',
       remark: `${character} in ${colour} ink`,
       weight: named.length === 0 ? weights.singleCharacter : weights.singleCharacterAndInk,
-      bodies: lexicon.bodies.bitsOf(['ceramic-chip']),
+      bodies: lexicon.bodies.bitsOf(row.bodies),
       origins: lexicon.origins.all,
       source: row.source,
       settle: 'the ink of the single character says the multiplier',

@@ -166,7 +166,7 @@ const symbolItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
       row.sign,
       {
         content: { says: 'symbol', symbol: row.symbol },
-        bodies: bodies.bitsOf(['aluminium']),
+        bodies: bodies.bitsOf(row.bodies),
         origins: origins.all,
         types: [],
         means: () => `the section with the sign ${row.symbol}`,
