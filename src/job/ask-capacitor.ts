@@ -6,6 +6,7 @@ import {
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
+import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { findNames } from '../search/names.ts';
 import { byUse } from '../search/position-order.ts';
@@ -120,13 +121,18 @@ export const askType = (
 export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine): Ask[] => {
   if (part.position !== undefined && Object.hasOwn(catalogue.positions, part.position)) return [];
   const type = part.type === undefined ? undefined : catalogue.types[part.type];
+  const isMet = (row: PositionRow): boolean =>
+    type === undefined || pairing(catalogue, type, row).met;
   const named = [
     ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
-    ...saidAmong(Object.values(catalogue.positions), `${wordsBeside(said)}, ${said.note}`),
+    ...saidAmong(
+      Object.values(catalogue.positions).filter(isMet),
+      `${wordsBeside(said)}, ${said.note}`,
+    ),
   ];
   const usual = Object.values(catalogue.positions)
     .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
-    .filter((row) => type === undefined || pairing(catalogue, type, row).met)
+    .filter(isMet)
     .toSorted(byUse);
   const rows = [...new Set([...named, ...usual])];
   const question =

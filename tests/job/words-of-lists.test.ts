@@ -19,7 +19,8 @@ describe('where a part sits', () => {
     [{ kind: 'capacitor', marking: '10µ/63 emitter bypass' }, 'emitter-bypass'],
     [
       { kind: 'capacitor', marking: '2.2uF 50V NP  input coupling' },
-      'input-coupling-high-impedance',
+      // No electrolytic sits where a grid hangs on megohms.
+      'interstage-coupling',
     ],
     [{ kind: 'capacitor', marking: '25/25', note: 'cathode bypass' }, 'cathode-bypass'],
     [{ kind: 'resistor', marking: '1M 1/2W grid leak' }, 'grid-leak'],
