@@ -1,4 +1,4 @@
-import { transistor } from './amplifiers.ts';
+import { amplifier, transistor } from './amplifiers.ts';
 import {
   box,
   chassis,
@@ -19,6 +19,7 @@ import {
   diode,
   fuse,
   lamp,
+  loudspeaker,
   openSwitch,
   otherCapacitor,
   resistor,
@@ -56,6 +57,23 @@ export const powerSchematics: Readonly<Record<string, Schematic>> = {
       otherCapacitor([20, 3], [20, 11], { polar: true }),
       output('+', [18, 3], [25, 3]),
       output('−', [5.5, 11], [25, 11]),
+    ],
+  },
+  'amplifier-zobel': {
+    name: 'A power amplifier; from its output the capacitor and a resistor in series lead to ground, ahead of a coil and the loudspeaker.',
+    size: [28, 16],
+    draw: [
+      input('in', [1, 5], [4, 5]),
+      amplifier([4, 5]),
+      wire([7, 5], [14, 5]),
+      joints([10, 5]),
+      capacitor([10, 5], [10, 9]),
+      resistor([10, 9], [10, 13], { name: 'R' }),
+      coil([14, 5], [20, 5]),
+      wire([20, 5], [22, 5], [22, 7]),
+      loudspeaker([22, 7]),
+      wire([22, 10], [22, 13]),
+      ground([10, 13], [22, 13]),
     ],
   },
   'mains-x': {
