@@ -46,7 +46,7 @@ export const safetyClassRow = z.strictObject({
 /** Words on a body that tell something, though no figure. */
 export const bodyMarkRow = z.strictObject({
   mark: text,
-  group: z.enum(['polarity', 'approval', 'foil', 'duty', 'material']),
+  group: z.enum(['polarity', 'approval', 'foil', 'duty', 'material', 'pins', 'gang', 'grade']),
   printed: yesNo.describe(
     'yes: found among printed words; no: a thing to look for, for the reader',
   ),

@@ -201,10 +201,11 @@ export const voltageSchemeRow = z.strictObject({
       'behind-tolerance',
       'behind-temperature',
       'behind-value',
+      'behind-style',
       'by-itself',
     ])
     .describe(
-      'beside: before or behind a value, in capital or small letters; before-figures, behind-figures: next to three figures; behind-tolerance, behind-temperature: next to that letter; behind-value: figures that follow it; by-itself: words',
+      'beside: before or behind a value, in capital or small letters; before-figures, behind-figures: next to three figures; behind-tolerance, behind-temperature: next to that letter; behind-value: figures that follow it; behind-style: the letter between a style and three figures; by-itself: words',
     ),
   where: optionalText.describe('where it is printed, in words; nothing where it is no code'),
   ...provenance,

@@ -113,6 +113,12 @@ const guessIn = (catalogue: Catalogue, mark: string): What | undefined => {
   return guess === undefined ? undefined : { ...guess, shortened: [], guessed: true };
 };
 
+const CYRILLIC = /^\p{Script=Cyrillic}/u;
+
+/** Whether a number has the form of a register in Cyrillic letters, which no code of a value has. */
+const isOfCyrillicRegister = ({ system }: What): boolean =>
+  system !== undefined && CYRILLIC.test(system.starts);
+
 /** Figures alone, or with one letter behind them, may as well be a code for a value: `4021F`. */
 const VALUE_TOO = /^\d+[A-Z]?$/u;
 
@@ -140,6 +146,8 @@ export const typeNumberIn = (
     best.notUnderstood.length > 0 ||
     best.evidence.some(({ assumed }) => assumed !== undefined);
   const telling =
-    what.devices.length > 0 || (what.known.length > 0 && !VALUE_TOO.test(plain(mark)));
+    what.devices.length > 0 ||
+    isOfCyrillicRegister(what) ||
+    (what.known.length > 0 && !VALUE_TOO.test(plain(mark)));
   return { ...what, sure: telling && poor && !what.guessed };
 };

@@ -14,6 +14,13 @@ const boxed = (text: string): string => answerHtml(catalogue, text);
 const firstPart = (html: string): string => /<h2>([^<]*)<\/h2>/u.exec(html)?.[1] ?? '';
 
 describe('a mark that is the type number of a device, with letters of makers', () => {
+  it.each(['П213', 'МП42Б', 'КТ315Б', 'КТ805БМ', 'Д226Б', 'КС156А'])(
+    '%s is of a Soviet register, and no value',
+    (mark) => {
+      expect(numberIn(mark)).toMatchObject({ sure: true });
+    },
+  );
+
   it.each([
     ['LM741CN', '741'],
     ['RC4558P', '4558'],
@@ -27,6 +34,8 @@ describe('a mark that is the type number of a device, with letters of makers', (
     ['L7805CV', '7805'],
     ['1N4148', '1n4148'],
     ['1N34A', '1n34a'],
+    ['JAN1N4148', '1n4148'],
+    ['JANTX1N4148', '1n4148'],
     ['2N3904', '2n3904'],
     ['BC547BTA', 'bc547'],
     ['TL072', 'tl072'],

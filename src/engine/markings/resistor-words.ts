@@ -70,13 +70,13 @@ const temperatureItems = (tables: MarkingTables, bodies: Names, origins: Names) 
       ),
     );
 
-const failureItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
+const failureItems = (tables: MarkingTables, allBodies: number, origins: Names) =>
   tables.failureRates.map((row) =>
     behindTolerance(
       row.letter,
       {
         content: { says: 'remark' },
-        bodies: bodies.bitsOf([]),
+        bodies: allBodies,
         origins: origins.bitsOf(['american']),
         types: [],
         means: () => `failure rate ${sayNumber(row.percent_per_1000_h)} % in 1000 h`,
@@ -152,6 +152,6 @@ export const resistorItems = (
 ): [word: string, item: Item][] => [
   ...toleranceItems(tables, bodies, origins),
   ...temperatureItems(tables, bodies, origins),
-  ...failureItems(tables, bodies, origins),
+  ...failureItems(tables, bodies.all, origins),
   ...tables.resistorStyles.map((row) => styleItem(row, tables, bodies, origins)),
 ];

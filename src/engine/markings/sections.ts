@@ -67,7 +67,13 @@ const fullUnitAt = (scan: Scan, at: number): FoundUnit[] => {
 /** A letter for the unit, as in `50µ+50µ`. */
 const letterUnitAt = ({ lexicon, marking: { text } }: Scan, at: number): FoundUnit[] => {
   if (isLetter(text.charAt(at + 1)) || isFigure(text.charAt(at + 1))) return [];
-  return (lexicon.values.points.get(text.charAt(at)) ?? [])
+  const rows = lexicon.values.points.get(text.charAt(at)) ?? [];
+  // Thousands behind several numbers are the ohms of potentiometers on one shaft.
+  const isOfOhms = rows.some(
+    ({ quantity, factor }) => quantity === 'resistance' && factor === 1000,
+  );
+  if (isOfOhms) return [];
+  return rows
     .filter(
       ({ quantity, use, places }) =>
         quantity === 'capacitance' && use === 'usual' && places.includes('end'),

@@ -73,6 +73,7 @@ const met: Readonly<Record<Need, (step: Step) => boolean>> = {
   'touching-value': (step) => isValue(step.last) && step.last?.end === step.at,
   'touching-tolerance': (step) => touching(step, 'tolerance'),
   'touching-temperature': (step) => touching(step, 'temperature'),
+  'touching-style': (step) => touching(step, 'types'),
   resistor: (step) => step.value?.meaning.content.says === 'resistance',
   'style-before': (step) => step.styled,
   'value-before': (step) => step.value !== undefined,

@@ -3,7 +3,16 @@ import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { sayNumber } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { isCodeAt, isFigure, isLetter, wordBegins, wordEnds } from './text.ts';
+import type { Marking } from './text.ts';
+import {
+  isCodeAt,
+  isFigure,
+  isGangAt,
+  isInThousandsAt,
+  isLetter,
+  wordBegins,
+  wordEnds,
+} from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
@@ -15,6 +24,10 @@ const BEHIND_VALUE: readonly Need[] = ['touching-value', 'resistor'];
 const BEHIND_GAP: readonly Need[] = ['after-value', 'resistor'];
 const BY_ITSELF: readonly Need[] = [];
 
+/** Whether ohms in thousands or millions stand behind a gap, as in `B 25K`. */
+const isBeforeThousands = (marking: Marking, at: number): boolean =>
+  ' -'.includes(marking.text.charAt(at) || '.') && isInThousandsAt(marking, at + 1);
+
 /** What a taper must have about it where it stands; nothing where it cannot stand. */
 const needsAt = (
   { marking }: Scan,
@@ -24,7 +37,9 @@ const needsAt = (
   const begins = wordBegins(marking, at);
   const next = marking.text.charAt(end);
   if (begins && (isFigure(next) || marking.worn[end] === true)) return BEFORE_VALUE;
-  if (isLetter(next) || !wordEnds(marking, end)) return undefined;
+  if (begins && word.length === 1 && isBeforeThousands(marking, end)) return BY_ITSELF;
+  const gang = isGangAt(marking, end);
+  if (!gang && (isLetter(next) || !wordEnds(marking, end))) return undefined;
   if (!begins) return BEHIND_VALUE;
   return word.length === 1 ? BEHIND_GAP : BY_ITSELF;
 };

@@ -190,6 +190,22 @@ export const isCodeAt = ({ text }: Marking, at: number): boolean => {
   return CODE.test(text);
 };
 
+const GANG = /[xX×][2-6](?![\p{L}\d])/uy;
+
+/** Whether the sign of several potentiometers on one shaft stands at an index, as the `x2` of `10KBx2` does. */
+export const isGangAt = ({ text }: Marking, at: number): boolean => {
+  GANG.lastIndex = at;
+  return GANG.test(text);
+};
+
+const IN_THOUSANDS = /\d+(?:[.,]\d+)?[kKmM](?!\d)/y;
+
+/** Whether a number in thousands or millions stands at an index, with what may follow of a potentiometer. */
+export const isInThousandsAt = ({ text }: Marking, at: number): boolean => {
+  IN_THOUSANDS.lastIndex = at;
+  return IN_THOUSANDS.test(text);
+};
+
 const NANO_IN_LATIN = /(?<![\p{L}\d])\d{1,3}H\d(?!\d)/u;
 
 /**

@@ -20,6 +20,8 @@ export type Need =
   | 'touching-temperature'
   /** The value is a resistance. */
   | 'resistor'
+  /** The token before is a style or a word for a type, without a gap. */
+  | 'touching-style'
   /** A style stands somewhere before. */
   | 'style-before'
   /** The next token is the value, without a gap. */

@@ -6,7 +6,15 @@ import type { Names } from './names.ts';
 import { say } from './say.ts';
 import type { Item, Scan } from './scan.ts';
 import { unitsFoundAt } from './scan.ts';
-import { hasNanoInLatin, isFigure, isLetter, madeUp, wordBegins, wordEnds } from './text.ts';
+import {
+  hasNanoInLatin,
+  isCodeAt,
+  isFigure,
+  isLetter,
+  madeUp,
+  wordBegins,
+  wordEnds,
+} from './text.ts';
 import type { Meaning, Need, Slot, Token } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
@@ -77,6 +85,7 @@ const whereCodesStand = {
   'behind-tolerance': { needs: ['touching-tolerance'], weights: weights.voltageLetter },
   'behind-temperature': { needs: ['touching-temperature'], weights: weights.voltageLetter },
   'behind-value': { needs: ['value-before'], weights: weights.voltageFigures },
+  'behind-style': { needs: ['touching-style'], weights: weights.voltageLetterBehind },
   'by-itself': { needs: [], weights: weights.voltageWithUnit },
 } as const satisfies Record<Stands, { needs: Need[]; weights: Record<CodeRow['use'], number> }>;
 
@@ -131,13 +140,17 @@ const standsClear = (scan: Scan, at: number, end: number): boolean =>
 const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
   isFigure(text.charAt(end)) || (text.charAt(end) === '.' && isFigure(text.charAt(end + 1)));
 
+/** Whether the figures that a letter belongs to stand where they have to. */
+const isBesideCode = (scan: Scan, at: number, stands: Stands, end: number): boolean =>
+  stands === 'behind-style' ? isCodeAt(scan.marking, end) : behindThreeFigures(scan, at, end);
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
   const exact = stands !== 'beside' && stands !== 'by-itself';
   if (exact && !found.sameCase) return false;
-  if (stands === 'behind-figures')
-    return madeUp(found.assumed) === 0 && behindThreeFigures(scan, at, found.end);
+  if (stands === 'behind-figures' || stands === 'behind-style')
+    return madeUp(found.assumed) === 0 && isBesideCode(scan, at, stands, found.end);
   const inFigures = isFigure(text.charAt(at));
   // A tolerance may end in a figure, and letters of a case or of leads follow: `106X9035`, `225K035AS`.
   if (stands === 'behind-tolerance' && inFigures) return !isFigure(text.charAt(found.end));

@@ -2,8 +2,17 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Names } from './names.ts';
 import type { Item, Scan } from './scan.ts';
 import type { Marking } from './text.ts';
-import { cutsRun, isFigure, isLetter, wordBegins } from './text.ts';
-import type { Meaning, Token } from './token.ts';
+import {
+  cutsRun,
+  isCodeAt,
+  isFigure,
+  isGangAt,
+  isInThousandsAt,
+  isLetter,
+  wordBegins,
+  wordEnds,
+} from './text.ts';
+import type { Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
 
@@ -31,6 +40,17 @@ const joins = ({ text }: Marking, at: number): boolean =>
 const standsAsCode = (marking: Marking, at: number, { word, sameCase }: FoundWord<Item>) =>
   wordBegins(marking, at) && (sameCase || word.length === SHORT);
 
+const BEHIND_STYLE: readonly Need[] = ['touching-tolerance', 'style-before'];
+
+/** What ends the number of a military part, such as the `O3` of `CM05FD101JO3`. */
+const grade = (word: string, meaning: Meaning, weight: number): [string, Item] => {
+  const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+    found.sameCase && wordEnds(marking, found.end)
+      ? { ...tokenOf(at, found.end, meaning, weight, found), needs: BEHIND_STYLE }
+      : undefined;
+  return [word, { kind: 'word', take }];
+};
+
 /** A word that is taken where it cuts no longer one. */
 const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item] => {
   const short = isShort(word);
@@ -44,6 +64,34 @@ const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item
   return [word, { kind: 'word', take }];
 };
 
+const OF_RESISTOR: readonly Need[] = ['resistor'];
+
+const BEFORE_OHMS: readonly Need[] = ['touching-before-value'];
+
+/** How many are on one shaft: before a resistance, or behind it or its taper, with a gap or none. */
+const gangWord = (word: string, meaning: Meaning, weight: number): [string, Item] => {
+  const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+    const { end, assumed } = found;
+    if (assumed.length > 0 || isFigure(marking.text.charAt(at - 1))) return undefined;
+    const stands = isFigure(word.charAt(0))
+      ? wordBegins(marking, at) && isInThousandsAt(marking, end) && BEFORE_OHMS
+      : isGangAt(marking, at) && OF_RESISTOR;
+    return stands === false
+      ? undefined
+      : { ...tokenOf(at, end, meaning, weight, found), needs: stands };
+  };
+  return [word, { kind: 'word', take }];
+};
+
+/** The letter of a trimmer at once before its code, as in `W504`. */
+const pinsLetter = (word: string, meaning: Meaning, weight: number): [string, Item] => {
+  const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+    found.sameCase && wordBegins(marking, at) && isCodeAt(marking, found.end)
+      ? { ...tokenOf(at, found.end, meaning, weight, found), needs: BEFORE_OHMS }
+      : undefined;
+  return [word, { kind: 'word', take }];
+};
+
 const STYLE = /\d{1,4}[A-Za-zА-Яа-я]?(?![\p{L}\d])/uy;
 
 /** Where the figures of a style such as `CM15` or `К73-17` end. */
@@ -53,7 +101,7 @@ const styleEnd = ({ text }: Marking, prefixEnd: number): number | undefined => {
   return figures === undefined ? undefined : prefixEnd + figures.length;
 };
 
-const LONG_STYLE = /\d{2}[A-Z]{0,2}(?=\d{3}(?!\d))/y;
+const LONG_STYLE = /\d{2}(?:[A-Z]{0,2}|[A-Z]\d[A-Z]{2})(?=\d{3}(?!\d))/y;
 
 /** Where a style ends that goes on with letters and the value, such as `CM05FD101`. */
 const longStyleEnd = ({ text }: Marking, prefixEnd: number): number | undefined => {
@@ -62,11 +110,19 @@ const longStyleEnd = ({ text }: Marking, prefixEnd: number): number | undefined 
   return rest === undefined ? undefined : prefixEnd + rest.length;
 };
 
+const WHOLE_STYLE = /\d\d$/u;
+
+/** Where a style ends that stands with its figures in the table: before the letter of the voltage. */
+const wholeStyleEnd = ({ text }: Marking, end: number): number | undefined =>
+  isLetter(text.charAt(end)) ? end : undefined;
+
 /** A style: letters of the table, then figures; of the military with the value in the same word. */
 const style = (prefix: string, meaning: Meaning, weight: number): [string, Item] => {
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     if (!found.sameCase || !wordBegins(scan.marking, at)) return undefined;
-    const end = styleEnd(scan.marking, found.end) ?? longStyleEnd(scan.marking, found.end);
+    const end = WHOLE_STYLE.test(prefix)
+      ? wholeStyleEnd(scan.marking, found.end)
+      : (styleEnd(scan.marking, found.end) ?? longStyleEnd(scan.marking, found.end));
     return end === undefined ? undefined : tokenOf(at, end, meaning, weight, found);
   };
   return [prefix, { kind: 'word', take }];
@@ -139,12 +195,21 @@ const safetyItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
     return [row.mark, { kind: 'word', take }];
   });
 
+type MarkGroup = MarkingTables['bodyMarks'][number]['group'];
+
+/** How a mark of a group is taken. */
+const markTaken = (group: MarkGroup) => {
+  if (group === 'gang') return gangWord;
+  if (group === 'grade') return grade;
+  return group === 'pins' ? pinsLetter : freeWord;
+};
+
 /** Polarity, outer foil, approvals and other words. */
 const markItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.bodyMarks
     .filter((row) => row.printed)
     .map((row) =>
-      freeWord(
+      markTaken(row.group)(
         row.mark,
         {
           content:

@@ -34,6 +34,10 @@ const isTakenForCode = (tables: MarkingTables, form: Form, text: string): boolea
       common(other.bodies, form.bodies) !== undefined,
   );
 
+/** Whether parts in a form come in a tolerance. */
+const comesIn = (form: Form, tolerance: Tolerance | undefined): boolean =>
+  (tolerance?.plus ?? 0) * 100 <= (form.percent_max ?? Infinity) * (1 + 1e-9);
+
 /** Resistances in figures alone: `473`, `4702`, `470`. */
 const inFigures = (
   tables: MarkingTables,
@@ -46,6 +50,8 @@ const inFigures = (
       inForm(form, value)
         .filter(({ text }) => text.length >= form.figures_min && text.length <= form.figures_max)
         .filter(({ text }) => !isTakenForCode(tables, form, text))
+        // Behind a nought, the letter of a tolerance that is not met here is taken for thousands: `360K`.
+        .filter(({ text }) => comesIn(form, tolerance) || !text.endsWith('0'))
         .map((written) => ({
           ...written,
           writing:
@@ -54,10 +60,7 @@ const inFigures = (
               : form.figures_max > CODE_FIGURES
                 ? 'four-figures'
                 : 'figures',
-          use:
-            (tolerance?.plus ?? 0) * 100 > (form.percent_max ?? Infinity) * (1 + 1e-9)
-              ? rarer(form.use, 'rare')
-              : form.use,
+          use: comesIn(form, tolerance) ? form.use : rarer(form.use, 'rare'),
           bodies: form.bodies,
           origins: form.origins,
           source: form.source,

@@ -261,6 +261,31 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['CH 0J0620P', {}, { c: 620 * p, volts: 6.3, code: 'CH', sure: 'likely' }],
   ['ПЭВ-10 1кОм', {}, { r: 1e3, lost: none }],
   ['С5-5-2 1к 1%', {}, { r: 1e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  // A small Cyrillic letter is that of thousands of ohms, and a style may end in its watts.
+  ['2к2', {}, { r: 2.2e3, lost: none }],
+  ['МЛТ-0,5 47к', {}, { r: 47e3, lost: none }],
+  ['С2-29В-0,25 10,2к 1%', {}, { r: 10.2e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  ['ПЭВ-7,5 1к', {}, { r: 1e3, lost: none }],
+  ['С5-35В 3,9к', {}, { r: 3.9e3, lost: none }],
+  ['СП3-38а 10к', {}, { r: 10e3, lost: none }],
+  // Styles with a letter of their family before the dash.
+  ['К40У-9 0,1 мкФ 200В', {}, { c: 100 * n, volts: 200, types: ['paper-oil'], lost: none }],
+  ['К72П-6 0,1 500В', {}, { c: 100 * n, volts: 500, types: ['ptfe'], lost: none }],
+  ['КБГ-МН 0,5 мкф 600в', {}, { c: 500 * n, volts: 600, lost: none }],
+  // Numbers of American military parts: value, tolerance, then a grade or a failure rate.
+  ['CM05FD101JO3', {}, { c: 100 * p, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
+  ['CM06FD102G03', {}, { c: n, tolerance: [0.02, 0.02, 'fraction'], lost: none }],
+  ['CKR05BX104KS', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['CCR05CG101JM', {}, { c: 100 * p, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
+  ['CP53B1EF105K', {}, { c: u, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['CPV09A1KE104K', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  // The letter between the style and the figures is the voltage.
+  ['CSR13G106KM', {}, { c: 10 * u, volts: 50, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['CSR13E476KL', {}, { c: 47 * u, volts: 20, lost: none }],
+  ['CSR13C227KM', {}, { c: 220 * u, volts: 10, lost: none }],
+  // A square trimmer: how its pins stand, then a code.
+  ['W504', {}, { r: 500e3, lost: none }],
+  ['X103', {}, { r: 10e3, lost: none }],
   // Old Soviet resistors print plain ohms: the code is one reading of two.
   ['ВС-0,25 510', {}, { sure: 'possible', lost: none }],
 ];

@@ -29,6 +29,18 @@ const pots: [string, number, string[]][] = [
   ['lin 10k', 10e3, ['linear']],
   ['10k audio', 10e3, ['logarithmic']],
   ['10K antilog', 10e3, ['reverse logarithmic']],
+  // Several on one shaft.
+  ['10KBX2', 10e3, ['linear', 'logarithmic']],
+  ['10KAx2', 10e3, ['logarithmic', 'linear']],
+  ['B10Kx2', 10e3, ['linear', 'logarithmic']],
+  ['B500K×2', 500e3, ['linear', 'logarithmic']],
+  ['50KBx4', 50e3, ['linear', 'logarithmic']],
+  ['A50K x2', 50e3, ['logarithmic', 'linear']],
+  ['2×10KB', 10e3, ['linear', 'logarithmic']],
+  ['2x100K log', 100e3, ['logarithmic']],
+  // A gap between the letter and the value.
+  ['B 25K', 25e3, ['linear', 'logarithmic']],
+  ['A 250K', 250e3, ['logarithmic', 'linear']],
   ['REV LOG 50k', 50e3, ['reverse logarithmic']],
 ];
 
