@@ -4,7 +4,7 @@ import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
-import { nearestMade, type ValuePolicy } from '../values/index.ts';
+import { nearestMade, valuesBetween, type ValuePolicy } from '../values/index.ts';
 import { madeValues } from './made-values.ts';
 import { offersOf } from './offers.ts';
 import { voltageKindOf } from './voltage-kind.ts';
@@ -77,6 +77,26 @@ interface Preference {
   usual: number;
 }
 
+/** Where so much less than the old value would do, a few per cent decide nothing. */
+const LOOSE_LOW = 0.8;
+
+/** As far as the usual value lies from one that is made no more, in the log of their ratio: 47 nF from 50 nF. */
+const AS_GOOD_AS_NEAREST = 0.065;
+
+/**
+ * How far a value lies from the old one: nothing for the neighbours of a value that is made no more,
+ * where the position does not ask for it closely, or 51 nF of 1 % would come before 47 nF.
+ */
+const distanceFrom = (circumstances: Circumstances): ((farad: number) => number) => {
+  const old = circumstances.original.capacitance;
+  const isMade = valuesBetween('E24', old * (1 - ROUNDING), old * (1 + ROUNDING)).length > 0;
+  const loose = !isMade && circumstances.position.value_low <= LOOSE_LOW;
+  return (farad) => {
+    const distance = Math.abs(Math.log(farad / old));
+    return loose && distance < AS_GOOD_AS_NEAREST ? 0 : distance;
+  };
+};
+
 const partsOf = (
   offer: OfferRow,
   [first, after]: Ratings,
@@ -84,10 +104,11 @@ const partsOf = (
 ): Preference[] => {
   const values = valuesFor(offer, circumstances);
   if (values.length === 0) return [];
+  const distanceTo = distanceFrom(circumstances);
   const voltages = offer.voltages.slice(first, after);
   const tolerances = offer.tolerances.map(readTolerance);
   return values.flatMap((capacitance) => {
-    const distance = Math.abs(Math.log(capacitance / circumstances.original.capacitance));
+    const distance = distanceTo(capacitance);
     return voltages.flatMap((volts, rating) =>
       tolerances.map((tolerance, usual) => ({
         part: {

@@ -45,6 +45,30 @@ describe('offered parts', () => {
     });
   });
 
+  // 50 nF is made no more: of E12 47 nF lies 6 % below, of E24 51 nF lies 2 % above.
+  test.each([
+    ['agc-bypass', 50e-9, 47e-9],
+    ['local-decoupling', 50e-9, 47e-9],
+    // A filter asks for the value closely, and a value that is made stands for itself.
+    ['rc-filter-audio', 50e-9, 51e-9],
+    ['agc-bypass', 51e-9, 51e-9],
+  ])('in %s begin for %d F with %d F', (position, old, first) => {
+    const precise = offer({ tolerances: ['1'], series: 'E24' });
+    expect(partsOf(at([precise, offer({})], position, old))[0]?.capacitance).toBeCloseTo(first, 12);
+  });
+
+  test('of a pulse box at 1.6 kV come in the twelve values that line stages were built with', () => {
+    const circumstances = circumstancesOf({
+      original: { type: 'pet-film-foil', capacitance: exactly(8.2e-9) },
+      position: 'flyback-pulse',
+      conditions: given({}),
+    });
+    expect(offeredParts(catalogue, 'pp-film-foil', circumstances)[0]).toMatchObject({
+      capacitance: 8.2e-9,
+      ratedVoltage: 1600,
+    });
+  });
+
   test('go on by tolerance, then by rating, then by value', () => {
     const order = partsOf(at([offer({})])).map((part) => [
       Math.round(part.capacitance * 1e10) / 10,
