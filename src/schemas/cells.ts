@@ -35,6 +35,12 @@ export const optionalNumber = z
   )
   .transform((cell) => (cell === '' ? undefined : Number(cell)));
 
+/** A number above zero, or nothing. */
+export const optionalPositive = optionalNumber.refine(
+  (value) => value === undefined || value > 0,
+  'expected a number above zero, or nothing',
+);
+
 /** A number above zero. */
 export const positive = number.refine((value) => value > 0, 'expected a number above zero');
 

@@ -6,6 +6,7 @@ import {
   numberList,
   optionalId,
   optionalNumber,
+  optionalPositive,
   optionalText,
   provenance,
   text,
@@ -14,12 +15,6 @@ import {
 } from './cells.ts';
 import { positionRow } from './positions.ts';
 import { propertyRow, typeRow } from './types.ts';
-
-/** Positive, or nothing. */
-const optionalPositive = optionalNumber.refine(
-  (value) => value === undefined || value > 0,
-  'expected a number above zero, or nothing',
-);
 
 /** A kind of part besides capacitors. */
 export const kindRow = z.strictObject({

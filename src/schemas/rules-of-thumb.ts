@@ -18,7 +18,6 @@ export const ruleOfThumbRow = z.strictObject({
     'resistor-power-in-hand',
     'largest-resistor',
     'hottest-resistor',
-    'valve-rating',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

@@ -5,6 +5,7 @@ import {
   optionalId,
   list,
   optionalNumber,
+  optionalPositive,
   optionalText,
   positive,
   numberList,
@@ -45,11 +46,9 @@ export const typeRow = z.strictObject({
   old_c_min: positive.describe('smallest value found in old equipment, F'),
   old_c_max: positive.describe('largest value found in old equipment, F'),
   old_v_typical: positive.describe('rated voltage commonly found in old equipment, V'),
-  old_rating: z
-    .enum(['tight', 'ample', 'ample-low'])
-    .describe(
-      'tight: chosen near the working voltage; ample: often rated far above it, so that the mark says little about the circuit; ample-low: so below 200 V, while a higher mark tells of valves or the mains',
-    ),
+  old_ample_below: optionalPositive.describe(
+    'rated voltage below which old parts were often rated far above their circuit, so that the mark says little of it, V; empty: chosen near the working voltage',
+  ),
   old_tolerance: tolerance.describe(
     'tolerance commonly found on the old part, percent each way or minus/plus',
   ),

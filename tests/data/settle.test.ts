@@ -33,7 +33,7 @@ const type = (id: string, union_of: string[] = []): TypeRow => ({
   old_c_min: 1e-9,
   old_c_max: 1e-6,
   old_v_typical: 100,
-  old_rating: 'tight',
+  old_ample_below: undefined,
   old_tolerance: '10',
   old_age: 40,
   ...provenance,

@@ -11,7 +11,7 @@ import type { Request } from './parts.ts';
  */
 export const circumstancesOf = (catalogue: Catalogue, request: Request): Circumstances => {
   const { original, conditions } = resolveSituation(catalogue, request);
-  const isTight = catalogue.types[original.type]?.old_rating === 'tight';
+  const isTight = catalogue.types[original.type]?.old_ample_below === undefined;
   const isMeasured = request.conditions?.['vdc'] !== undefined;
   const isMarked = request.original.ratedVoltage !== undefined && original.voltageKind === 'dc';
   return {

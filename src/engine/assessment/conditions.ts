@@ -11,7 +11,6 @@ import { exactly, scale, type Range } from '../quantities/range.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { nearestPreferred } from '../values/index.ts';
-import { ruleOf } from '../rule-of-thumb.ts';
 import { rowsAt } from './at-position.ts';
 import { completeOriginal, rowNamed } from './original.ts';
 import type { OldPart, Part, Request } from './parts.ts';
@@ -56,8 +55,8 @@ const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Ran
 
 /**
  * Rating (V) to infer the circuit's voltage from. Types that are often rated far above their circuit
- * say little by a high mark, so what is usual for the type counts then; of some not where the mark is so
- * high that valves may be near.
+ * say little by their mark, so what is usual for the type counts then; not where the mark is so high that
+ * valves may be near.
  */
 const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }: Part): number => {
   const row = catalogue.types[type];
@@ -65,10 +64,7 @@ const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }
   // What its type is not usually marked with, a rating for AC, says that it bears its crest.
   const isUsual = voltageKind === voltageKindOf(row);
   const rating = isUsual ? ratedVoltage : crestOf(ratedVoltage);
-  const isAmple =
-    row.old_rating === 'ample' ||
-    (row.old_rating === 'ample-low' && rating < ruleOf(catalogue, 'valve-rating'));
-  return isAmple ? Math.min(rating, row.old_v_typical) : rating;
+  return rating < (row.old_ample_below ?? 0) ? Math.min(rating, row.old_v_typical) : rating;
 };
 
 /** What a default may follow from besides the rating and the value of the old part. */

@@ -148,7 +148,7 @@ const sensiblyRated = (
   parts: readonly OfferedPart[],
   circumstances: Circumstances,
 ): readonly OfferedPart[] => {
-  if (circumstances.catalogue.types[type]?.old_rating !== 'tight') return parts;
+  if (circumstances.catalogue.types[type]?.old_ample_below !== undefined) return parts;
   const { catalogue } = circumstances;
   const most = ruleOf(catalogue, 'times-needed');
   const high = ruleOf(catalogue, 'high-times-needed');

@@ -59,7 +59,7 @@ const settled = ({ rows, knows = knowledge, bodies = [body], ...more }: Given) =
     bodies,
     types: {
       ...catalogue.types,
-      [OLD]: { ...type, id: OLD, old_rating: 'tight', old_v_typical: 63, ...more.type },
+      [OLD]: { ...type, id: OLD, old_ample_below: undefined, old_v_typical: 63, ...more.type },
     },
     positions: { ...catalogue.positions, [PLACE]: { ...position, id: PLACE } },
     conditions: rows,
@@ -95,7 +95,7 @@ describe('what follows from the old part', () => {
       'vdc',
       {
         rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
-        type: { old_rating: 'ample', old_v_typical: 25 },
+        type: { old_ample_below: 101, old_v_typical: 25 },
       },
       12.5,
     ],
@@ -104,7 +104,7 @@ describe('what follows from the old part', () => {
       'vdc',
       {
         rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
-        type: { old_rating: 'ample', old_v_typical: 400 },
+        type: { old_ample_below: 500, old_v_typical: 400 },
       },
       50,
     ],

@@ -321,37 +321,37 @@ describe('what is offered', () => {
     [
       'no rating that is absurdly high where the type is chosen near its voltage',
       [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [91] })],
-      { type: { old_rating: 'tight' }, conditions: given({ vdc: 6 }) },
+      { type: { old_ample_below: undefined }, conditions: given({ vdc: 6 }) },
       ['4.7 25 0.2'],
     ],
     [
       'fifteen times as much is the most',
       [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [90] })],
-      { type: { old_rating: 'tight' }, conditions: given({ vdc: 6 }) },
+      { type: { old_ample_below: undefined }, conditions: given({ vdc: 6 }) },
       ['4.7 25 0.2', '4.7 90 0.2'],
     ],
     [
       'three times as much above 100 V',
       [offer({ ...one, voltages: [40] }), offer({ ...one, voltages: [120] })],
-      { type: { old_rating: 'tight' }, conditions: given({ vdc: 40 }) },
+      { type: { old_ample_below: undefined }, conditions: given({ vdc: 40 }) },
       ['4.7 40 0.2', '4.7 120 0.2'],
     ],
     [
       'no more than that above 100 V: a can for valves on a rail of transistors',
       [offer({ ...one, voltages: [40] }), offer({ ...one, voltages: [121] })],
-      { type: { old_rating: 'tight' }, conditions: given({ vdc: 40 }) },
+      { type: { old_ample_below: undefined }, conditions: given({ vdc: 40 }) },
       ['4.7 40 0.2'],
     ],
     [
       'any where the type is often rated far too high',
       [offer({ ...one, voltages: [25] }), offer({ ...one, voltages: [301] })],
-      { type: { old_rating: 'ample' } },
+      { type: { old_ample_below: 500 } },
       ['4.7 25 0.2', '4.7 301 0.2'],
     ],
     [
       'an absurd one where there is no other',
       [offer({ ...one, voltages: [301] })],
-      { type: { old_rating: 'tight' } },
+      { type: { old_ample_below: undefined } },
       ['4.7 301 0.2'],
     ],
     [
