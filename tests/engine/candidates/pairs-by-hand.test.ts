@@ -218,6 +218,12 @@ describe('parts that may be joined', () => {
       ['2.2 25 0.2', '2.2 25 0.05', '3.3 25 0.2', '3.3 25 0.05'],
     ],
     [
+      'the closest tolerance wherever it stands among them',
+      { tolerances: ['20', '5', '10'] },
+      [2e-6, 3e-6],
+      ['2.2 25 0.2', '2.2 25 0.05'],
+    ],
+    [
       'to the ends of the span',
       { tolerances: ['5'] },
       [2.2e-6, 3.3e-6],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { kindModels } from '../../../src/engine/kinds/findings/index.ts';
-import { circumstances, divider, part, range } from './made-up.ts';
+import { catalogue, circumstances, divider, made, part, place, range } from './made-up.ts';
 
 describe('a working', () => {
   // The numbers in it are those of the part and the circuit above; each was worked out by hand.
@@ -138,5 +138,40 @@ describe('a working', () => {
     expect(
       kindModels['rating-kept']?.working(bare, circumstances(), value).replaceAll('\u00a0', ' '),
     ).toBe('none / 250 mW = 1 ×');
+  });
+
+  it.each<[string, string[], string[], boolean, string]>([
+    ['nothing is wanted', [], ['fusible'], true, 'no special duty here'],
+    ['it has it', ['fusible'], ['fusible'], true, 'is fusible'],
+    ['it has one of two', ['fusible', 'flameproof'], ['fusible'], false, 'is fusible'],
+    ['it has none', ['fusible'], [], false, 'is not'],
+    ['it has none of two', ['fusible', 'flameproof'], [], false, 'is neither'],
+    ['it is sold with either taper', ['linear'], ['linear', 'logarithmic'], true, 'is sold so'],
+    ['or with the other', ['logarithmic'], ['linear', 'logarithmic'], true, 'is sold so'],
+    ['it has another taper', ['logarithmic'], ['linear'], false, 'is linear'],
+    ['it has one taper of two', ['linear', 'logarithmic'], ['linear'], false, 'is linear'],
+    [
+      'more than a taper is wanted',
+      ['linear', 'fusible'],
+      ['linear', 'fusible'],
+      true,
+      'is linear and fusible',
+    ],
+  ])('of a duty where %s', (_what, duties, has, suits, words) => {
+    const at = circumstances({
+      catalogue: { ...catalogue, kindTypes: { 'made-up': { ...made, duties: has } } },
+      position: { ...place, duties },
+    });
+    const outcome = kindModels['duty']?.measure(part, at);
+    if (outcome?.status !== 'known') throw new Error('a duty is always known');
+    expect(outcome.value.typ === 0).toBe(suits);
+    const said = kindModels['duty']?.working(part, at, outcome.value) ?? '';
+    expect(said.endsWith(words)).toBe(true);
+    for (const one of duties) expect(said).toContain(one);
+  });
+
+  it('rests on practice where nobody makes such a part', () => {
+    const outcome = kindModels['availability']?.measure({ ...part, value: 10e6 }, circumstances());
+    expect(outcome).toMatchObject({ value: range(1, 1, 1), bases: ['common-practice'] });
   });
 });
