@@ -94,15 +94,11 @@ const usualOrBorne = (
 ): Pick<ResolvedCondition, 'range' | 'from'> => {
   const range = plainDefault(catalogue, row);
   const { value = 0, rating = 0 } = original;
-  const inHand = ruleOf(catalogue, 'resistor-power-in-hand');
   const isBurnt =
-    row.condition === 'vdc' &&
-    rating > 0 &&
-    value > 0 &&
-    dissipation(range.typ, value) > inHand * rating;
-  return isBurnt
-    ? { range: exactly(voltageStood(value, rating / inHand, range.typ)), from: 'derived' }
-    : { range, from: 'default' };
+    row.condition === 'vdc' && rating > 0 && value > 0 && dissipation(range.typ, value) > rating;
+  if (!isBurnt) return { range, from: 'default' };
+  const cool = rating / ruleOf(catalogue, 'resistor-power-in-hand');
+  return { range: exactly(voltageStood(value, cool, range.typ)), from: 'derived' };
 };
 
 /** Everything that an assessment of such a part starts from, filled in. */

@@ -263,6 +263,12 @@ describe('conditions', () => {
     // 5 W in 1 kΩ are 70.7 V, and 160 W at the usual 400 V; in 100 kΩ those are 1.6 W.
     ['hv-dropper', 1e3, 10, Math.sqrt(5000), 'derived'],
     ['hv-dropper', 100e3, 10, 400, 'default'],
+    // 400 V make 16 W in 10 kΩ, which 10 W do not bear; 10 W in 16 kΩ are just borne.
+    ['hv-dropper', 10e3, 10, Math.sqrt(50e3), 'derived'],
+    ['hv-dropper', 16e3, 10, 400, 'default'],
+    // A link has no heat, and of a part without a rating nobody knows what it bears.
+    ['hv-dropper', 0, 10, 400, 'default'],
+    ['hv-dropper', 1e3, 0, 400, 'default'],
     // 2.5 W in a shunt of 0.1 ohm.
     ['precision-divider', 0.1, 5, 0.5, 'derived'],
   ])(
@@ -277,6 +283,49 @@ describe('conditions', () => {
       expect(vdc?.from).toBe(from);
     },
   );
+
+  it('leave all but the steady voltage as usual where that would have burnt the old part', () => {
+    const at = (ohm: number) =>
+      resolveKindSituation(real, {
+        original: { type: 'wirewound', value: exactly(ohm), rating: exactly(10) },
+        position: 'hv-dropper',
+      }).conditions.filter(({ id }) => id !== 'vdc');
+    expect(at(1e3)).toEqual(at(100e3));
+    expect(at(1e3).length).toBeGreaterThan(3);
+  });
+
+  it.each([
+    // 0.125 W in 1 kΩ are 11 V, where 100 V are usual; the usual part of a place is told by it.
+    ['of a value that somebody gave', { value: exactly(1e3) }, Math.sqrt(125), 'derived'],
+    ['not of the usual one', {}, 100, 'default'],
+  ])('go by the old part %s', (_what, said, volts, from) => {
+    const { conditions } = resolveKindSituation(withConditions('', 100), {
+      original: { type: 'made-up', ...said },
+      position: 'here',
+    });
+    expect(conditions[0]?.range.typ).toBeCloseTo(volts, 9);
+    expect(conditions[0]?.from).toBe(from);
+  });
+
+  it.each([
+    // 0.3 of 0.25 W in 3.3 MΩ are 497 V: a fault may put more there than a body that stands 250 V.
+    ['vdc', 250],
+    ['v-fault', Math.sqrt(0.3 * 0.25 * 3.3e6)],
+  ])('hold %s to what the body stood only if it stands there all the time', (id, volts) => {
+    const from = {
+      ...real,
+      conditions: real.conditions.flatMap((one) =>
+        one.position === 'bias-resistor' && one.condition === 'vdc'
+          ? [{ ...one, condition: id }]
+          : [],
+      ),
+    };
+    const { conditions } = resolveKindSituation(from, {
+      original: { type: 'carbon-film', value: exactly(3.3e6), rating: exactly(0.25) },
+      position: 'bias-resistor',
+    });
+    expect(conditions.map(({ range }) => range.typ)).toEqual([expect.closeTo(volts, 6)]);
+  });
 
   it('do not follow in a way that is not known', () => {
     expect(() => resolved(withConditions('voltage', 1))).toThrow('cannot follow so');
