@@ -63,7 +63,6 @@ export const singlesWithin = (
   share: (tolerance: Tolerance) => number = () => 1,
 ): OfferedPart[] =>
   offersOf(circumstances.catalogue, type).flatMap((offer) => {
-    if (offer.c_max < low || offer.c_min > high) return [];
     const part = {
       type,
       voltageKind: offer.voltage_kind,
@@ -76,7 +75,6 @@ export const singlesWithin = (
       const ratedVoltage = offer.voltages.find((volts) => volts >= needed * share(tolerance));
       return ratedVoltage === undefined ? [] : [{ ...part, tolerance, ratedVoltage }];
     });
-    if (suitable.length === 0) return [];
     const least = Math.max(low, offer.c_min) * (1 - ROUNDING);
     const most = Math.min(high, offer.c_max) * (1 + ROUNDING);
     return valuesOfSeries(offer.series, circumstances)

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Candidate } from '../../../src/engine/assessment/parts.ts';
+import { byConcern } from '../../../src/engine/assessment/rank.ts';
 import { assess, findStandIns, type Assessment, type Request } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
+import type { PositionRow } from '../../../src/schemas/positions.ts';
 import type { BodyRow } from '../../../src/schemas/sizes.ts';
 import { catalogue } from './setting.ts';
 
@@ -75,4 +77,35 @@ describe('parts for the mains', () => {
   ])('are offered in %s: %s', (position, offered) => {
     expect(approved(position)).toBe(offered);
   });
+});
+
+describe('what is approved for the mains is offered', () => {
+  const place = catalogue.positions['interstage-coupling'];
+  if (place === undefined) throw new Error('no coupling between stages');
+
+  test.each<[string, Partial<PositionRow>, boolean]>([
+    ['where an approval is asked', { safety: ['Y2'], voltage_sense: 'both signs' }, true],
+    ['where the mains stands across it', { safety: [], voltage_sense: 'ac' }, true],
+    ['nowhere else', { safety: [], voltage_sense: 'both signs' }, false],
+  ])('%s', (_what, more, offered) => {
+    const positions = { ...catalogue.positions, [place.id]: { ...place, ...more } };
+    const request: Request = { original: { type: 'pet-metallized' }, position: place.id };
+    const types = findStandIns({ ...catalogue, positions }, request).map(
+      ({ candidate }) => catalogue.types[candidate.type],
+    );
+    expect(types.some((type) => (type?.safety_classes.length ?? 0) > 0)).toBe(offered);
+  });
+});
+
+test('findings stand with the worst first, whatever the order of the table', () => {
+  const { findings } = assess(
+    catalogue,
+    { original: { type: 'ps-film-foil' }, position: 'sample-hold' },
+    { type: 'ceramic-x7r' },
+  );
+  expect(new Set(findings.map(({ verdict }) => verdict)).size).toBeGreaterThan(1);
+  for (const [index, finding] of findings.slice(1).entries()) {
+    const before = findings[index];
+    expect(before && byConcern(before, finding)).toBeLessThanOrEqual(0);
+  }
 });

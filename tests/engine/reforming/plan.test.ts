@@ -63,6 +63,36 @@ describe('a plan for re-forming', () => {
     expect(scrapDrop).toBeCloseTo(1.6, 12);
   });
 
+  // 470 ohm for 10 mF at 63 V, as above: five times 4.7 s is more than a step of a minute.
+  test.each([
+    ['a minute', 1, 60],
+    ['a second', 1 / 60, 23.5],
+  ])('charges the part fully at steps of at least %s', (_what, minutes, time) => {
+    const reforming = catalogue.reforming.map((row) =>
+      row.figure === 'step-time' ? { ...row, value: minutes, unit: 'min' } : row,
+    );
+    const part = { type: 'al-electrolytic-wet', capacitance: 1e-2, ratedVoltage: 63 };
+    const plan = reformingPlan({ ...catalogue, reforming }, part, 5 * YEAR);
+    expect(plan?.resistor).toBe(470);
+    for (const step of plan?.steps ?? []) expect(step.time).toBeCloseTo(time, 9);
+  });
+
+  test.each([25, 75, 160])('does not hang on the order of the table at %d V', (ratedVoltage) => {
+    const part = { type: 'al-electrolytic-wet', capacitance: 1e-6, ratedVoltage };
+    const reforming = catalogue.reforming.toReversed();
+    expect(reformingPlan({ ...catalogue, reforming }, part, 5 * YEAR)).toEqual(
+      reformingPlan(catalogue, part, 5 * YEAR),
+    );
+  });
+
+  test('needs every figure of the table', () => {
+    const reforming = catalogue.reforming.filter(({ figure }) => figure !== 'hold');
+    const part = { type: 'al-electrolytic-wet', capacitance: 1e-6, ratedVoltage: 25 };
+    expect(() => reformingPlan({ ...catalogue, reforming }, part, 0)).toThrow(
+      /no hold for al-electrolytic-wet/,
+    );
+  });
+
   test('is made once each way for a part that takes both signs', () => {
     expect(planFor('al-electrolytic-bipolar', 1e-5, 50, 5).bothWays).toBe(true);
     expect(planFor('al-electrolytic-wet', 1e-5, 50, 5).bothWays).toBe(false);
@@ -104,6 +134,32 @@ describe('a plan for re-forming', () => {
         '24 h or if it warms; discharge through 50 Ω, do the same the other way round, rest for ' +
         '24 h, measure',
     );
+  });
+});
+
+describe('in words', () => {
+  const plan = planFor('al-electrolytic-wet', 1e-5, 50, 5);
+  const wordsOf = (voltages: number[], minutes: number, more: Partial<ReformingPlan> = {}) =>
+    reformingInWords({
+      ...plan,
+      steps: voltages.map((voltage) => ({ voltage, time: minutes * 60 })),
+      ...more,
+    }).replaceAll(/\s/gu, ' ');
+
+  test.each<[string, number[], number, string]>([
+    ['one voltage', [16], 10, 'with 16 V, 10 min at each'],
+    ['two', [8, 16], 10, 'with 8 V and 16 V, 10 min at each'],
+    ['three', [8, 12, 16], 10, 'with 8 V, 12 V and 16 V, 10 min at each'],
+    ['less than a minute', [16], 0.5, 'with 16 V, 0.5 min at each'],
+    ['just below an hour', [16], 59, 'with 16 V, 59 min at each'],
+    ['an hour', [16], 60, 'with 16 V, 1 h at each'],
+  ])('%s', (_what, voltages, minutes, words) => {
+    expect(wordsOf(voltages, minutes)).toContain(words);
+  });
+
+  test('the other way round is only for parts that take both signs', () => {
+    expect(wordsOf([16], 10, { bothWays: true })).toContain('the other way round');
+    expect(wordsOf([16], 10)).toMatch(/discharge through 50 Ω, rest for 24 h, measure$/);
   });
 });
 
