@@ -3,16 +3,16 @@ import { circumstancesOf } from '../../../src/engine/assessment/circumstances.ts
 import type { Catalogue } from '../../../src/engine/catalogue.ts';
 import type { Request } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
-import type { TypeRow } from '../../../src/schemas/types.ts';
 import { catalogue, given } from './setting.ts';
 
 /** When the rating on the old part says something of the circuit, and so is kept. */
 
 /** The catalogue with a type whose old parts were rated near, or far above, what they had to bear. */
-const rated = (type: string, old_rating: TypeRow['old_rating']): Catalogue => {
+const rated = (type: string, chosen: 'tight' | 'ample'): Catalogue => {
   const row = catalogue.types[type];
   if (row === undefined) throw new Error(`no type ${type}`);
-  return { ...catalogue, types: { ...catalogue.types, [type]: { ...row, old_rating } } };
+  const old_ample_below = chosen === 'ample' ? 500 : undefined;
+  return { ...catalogue, types: { ...catalogue.types, [type]: { ...row, old_ample_below } } };
 };
 
 const old = (type: string, volts?: number): Request => ({
