@@ -55,6 +55,10 @@ const completeOriginal = (
 const voltageOfShare = (share: number, { value, rating }: KindPart, most: number): number =>
   voltageStood(value ?? 0, share * (rating ?? 0), most);
 
+/** Current (A) that puts a share of its rating into the whole of the old part. */
+const currentOfShare = (share: number, original: KindPart): number =>
+  (original.value ?? 0) > 0 ? voltageOfShare(share, original, Infinity) / (original.value ?? 1) : 0;
+
 /** Voltage (V) that the body of the old part bears for sure: no circuit has proved itself with more. */
 const borneBy = (catalogue: Catalogue, original: KindPart): number =>
   rangeOf({ catalogue }, original, 'voltage-limit')?.min ?? Infinity;
@@ -66,6 +70,7 @@ const derivedDefault = (catalogue: Catalogue, row: ConditionRow, original: KindP
     case 'value':
       return exactly(rule * (original.value ?? 0));
     case 'power':
+      if (row.condition === 'wiper-current') return exactly(currentOfShare(rule, original));
       return exactly(
         voltageOfShare(
           rule,

@@ -46,6 +46,17 @@ describe('a resistor in a position', () => {
     expect(standIn({ type: old }, position, type).verdict).toBe(verdict);
   });
 
+  // Half of the rating in the whole: of 25 W and 10 ohm √(12.5/10) = 1.118 A, which 5 W bear no more.
+  test.each([
+    ['rated like the old one', {}, 25],
+    ['for a current that was measured', { 'wiper-current': 0.2 }, 5],
+  ])('a rheostat of tens of watts is %s', (_, conditions, watts) => {
+    const old = { type: 'wirewound-pot', value: 10, rating: 25 };
+    const found = standIn(old, 'panel-rheostat', 'wirewound-pot', conditions);
+    expect(found.verdict).toBe('fits');
+    expect(found.candidate.rating).toBe(watts);
+  });
+
   test('is not offered as fusible where nobody asks for that', () => {
     const offered = findKindStandIns(catalogue, {
       original: { type: 'wirewound' },
