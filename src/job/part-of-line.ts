@@ -28,6 +28,8 @@ export interface PartOfLine {
   rating?: Range | undefined;
   /** How the track of a panel control goes, where that is marked. */
   taper?: Taper['law'] | undefined;
+  /** How many of a panel control are on one shaft, where that is marked. */
+  gangs?: number | undefined;
   /** Of a device, the number without figures that it is judged in the place of, and what that is. */
   judgedFor?: string | undefined;
   /** Of a device, the use that it is put to. */

@@ -63,6 +63,10 @@ const taperOf = (catalogue: Catalogue, { part, position }: Asking): string[] => 
   return taper === undefined ? [] : [`${taper} track`];
 };
 
+/** How many of a stand-in have to be on one shaft. */
+const gangsOf = ({ part }: Asking): string[] =>
+  part.gangs === undefined ? [] : [`${String(part.gangs)} on one shaft`];
+
 const standInOf = (
   catalogue: Catalogue,
   assessment: KindAssessment,
@@ -115,7 +119,7 @@ export const kinds: Server = {
   ask: (asking) => {
     const { catalogue, part } = asking;
     const { request, rejected } = requestOf(asking);
-    const ordered = taperOf(catalogue, asking);
+    const ordered = [...taperOf(catalogue, asking), ...gangsOf(asking)];
     return {
       key: JSON.stringify([part.kind, request, ordered]),
       rejected,

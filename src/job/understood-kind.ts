@@ -31,7 +31,7 @@ const SAME = 0.01;
 const told = (
   reading: Reading | undefined,
   { unit, rating_unit: ratingUnit }: KindRow,
-): Pick<PartOfLine, 'value' | 'tolerance' | 'rating' | 'taper'> => {
+): Pick<PartOfLine, 'value' | 'tolerance' | 'rating' | 'taper' | 'gangs'> => {
   const typ = unit === 'ohm' ? reading?.resistance?.typ : undefined;
   if (reading === undefined || typ === undefined) return {};
   const { power } = reading;
@@ -40,6 +40,7 @@ const told = (
     tolerance: toleranceTold(reading),
     rating: ratingUnit === 'W' ? power && exactly(power.typ) : undefined,
     taper: reading.taper?.law,
+    gangs: reading.gangs,
   };
 };
 
@@ -80,6 +81,7 @@ const partOf = (kind: KindRow, line: Line, reading: Reading | undefined): PartOf
       tolerance: tolerance ?? (line.value.trim() === '' ? marked.tolerance : undefined),
       rating,
       ...(marked.taper === undefined ? {} : { taper: marked.taper }),
+      ...(marked.gangs === undefined ? {} : { gangs: marked.gangs }),
       position,
       slice: position,
       rejected,

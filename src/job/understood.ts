@@ -31,6 +31,22 @@ const SAME = 0.01;
 /** Most answers that are offered to one question. */
 const MOST_CHOICES = 8;
 
+/** Whether types go with the name of a place that is left out, as that of “ceramic decoupling” does. */
+const losesTypes = ([before]: readonly Reading[], [after]: readonly Reading[]): boolean =>
+  (before?.types.length ?? 0) > 0 && (after?.types.length ?? 0) === 0;
+
+/** What is read once the name of a place is left out, unless nothing is left or its types go with it. */
+const withoutPlaceName = (
+  bare: string,
+  { marking, readings }: { marking: string; readings: Reading[] },
+  read: (text: string) => Reading[],
+): Reading[] => {
+  const again = bare === marking || bare === '' ? [] : read(bare);
+  return again.length > 0 && !losesTypes(readings, again)
+    ? withoutOwnWords(bare, again, read)
+    : withoutOwnWords(marking, readings, read);
+};
+
 const readingsOf = (
   catalogue: Catalogue,
   line: Line,
@@ -53,11 +69,11 @@ const readingsOf = (
   const readings = read(marking);
   if (readings[0]?.notUnderstood.length === 0) return readings;
   // Words such as “emitter bypass” say where it sits, and are not printed on it.
-  const bare = withoutName(placesOf(catalogue, kind), marking);
-  const again = bare === marking || bare === '' ? [] : read(bare);
-  return again.length > 0
-    ? withoutOwnWords(bare, again, read)
-    : withoutOwnWords(marking, readings, read);
+  return withoutPlaceName(
+    withoutName(placesOf(catalogue, kind), marking),
+    { marking, readings },
+    read,
+  );
 };
 
 /** A word of a list that a reading leaves aside, as no mark of a maker is. */
@@ -131,7 +147,7 @@ const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined =>
   if (!number.sure && !(device !== undefined && /^\p{L}{2}/u.test(mark.trim()))) return undefined;
   const [known] = number.known;
   return device === undefined
-    ? kindInWords(catalogue, known?.what ?? '')
+    ? kindInWords(catalogue, known?.what ?? number.system?.names ?? '')
     : kindOfDevice(catalogue, device.id);
 };
 
@@ -236,6 +252,18 @@ const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
 const ofWordsAlone = (readings: readonly Reading[]): Reading | undefined =>
   readings.some(hasValue) ? undefined : readings[0];
 
+/** The reading that comes to the value which was chosen among several, for the types that it names. */
+const chosenOf = (readings: readonly Reading[], { capacitance }: PartOfLine): Reading | undefined =>
+  readings.find(
+    (one) =>
+      capacitance !== undefined &&
+      Math.abs((one.capacitance?.typ ?? NaN) / capacitance.typ - 1) < SAME,
+  );
+
+/** The words of a list, and what a style that is printed, such as `МЛТ-0,5`, says it is made of. */
+const wordsToldBy = (said: Line, reading: Reading | undefined): string =>
+  [wordsBeside(said), ...(reading?.evidence.map(({ means }) => means) ?? [])].join(' ');
+
 /** The same for a part of another kind, or one that goes by type number; nothing for the rest. */
 const understoodOther = (
   catalogue: Catalogue,
@@ -245,7 +273,10 @@ const understoodOther = (
   const id = kindOf(catalogue, line, settled);
   const kind = Object.hasOwn(catalogue.kinds, id) ? catalogue.kinds[id] : undefined;
   if (kind !== undefined)
-    return understoodKind(catalogue, kind, line, { reading: settled, words: wordsBeside(said) });
+    return understoodKind(catalogue, kind, line, {
+      reading: settled,
+      words: wordsToldBy(said, settled),
+    });
   const families = familiesOf(catalogue, id);
   return families.size === 0
     ? undefined
@@ -312,7 +343,12 @@ export const understoodLine = (
   ];
   if (part.kind === 'capacitor')
     asks.push(
-      ...askType(catalogue, said, part, settled ?? ofWordsAlone(readings)),
+      ...askType(
+        catalogue,
+        said,
+        part,
+        settled ?? ofWordsAlone(readings) ?? chosenOf(readings, part),
+      ),
       ...askPosition(catalogue, said, part),
     );
   return { part: { ...part, isKindSaid }, asks };

@@ -43,6 +43,7 @@ export const readingHeadline = (reading: Reading, habit?: Habit): string => {
     safetyClass,
     date,
     taper,
+    gangs,
     notRead,
   } = reading;
   const parts = [
@@ -54,6 +55,7 @@ export const readingHeadline = (reading: Reading, habit?: Habit): string => {
     temperatureCharacteristic?.code,
     safetyClass,
     taper && `${taper.law} pot`,
+    gangs && `${String(gangs)} on one shaft`,
     capacitance || resistance || sections ? undefined : (notRead ?? date),
   ].filter((part) => part !== undefined && part !== '');
   return parts.join(' ');

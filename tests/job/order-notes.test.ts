@@ -41,6 +41,11 @@ test.each<[string, Partial<Line>, string]>([
   ['as its place asks', { value: '500k', position: 'volume-control' }, 'logarithmic track'],
   ['as it is marked', { marking: '500k log', position: 'volume-control' }, 'logarithmic track'],
   [
+    'of two alike',
+    { marking: '10K LOG x2', position: 'volume-control' },
+    'logarithmic track, 2 on one shaft',
+  ],
+  [
     'as it is marked, whatever its place asks',
     { marking: '1M lin', position: 'volume-control' },
     'linear track',

@@ -91,7 +91,18 @@ test('words that tell a kind and no value are asked about as a type, those that 
 });
 
 test.each([
+  // A register tells its kind, whatever the designator says: V is of valves too.
+  ['V1', 'КТ315Б', 'transistor'],
   ['VD1', 'Д814А', 'diode'],
+])('%s with the marking %s is not asked about: it is a %s', (designators, marking, kind) => {
+  const line = { ...emptyLine('0'), designators, marking };
+  const tools = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
+  const { lines } = planJob({ ...emptyJob('a', new Date(0)), lines: [line] }, tools);
+  expect(lines[0]?.part.kind).toBe(kind);
+});
+
+test.each([
+  ['VD1', 'unmarked', 'diode'],
   ['R1', '4k7', 'resistor'],
   ['R2', '10k 1%', 'resistor'],
 ])(

@@ -99,6 +99,22 @@ describe('what is not sure is asked', () => {
     expect(read(line).part.ratedVoltage?.typ).toBe(volts);
   });
 
+  test('the types of the reading that was chosen are asked about, and no others', () => {
+    const said = { kind: 'capacitor', marking: 'КСО-5 6800 250В', value: '6.8n', volts: '250' };
+    const offered = asked(said, 'type')?.choices.map(({ set }) => set.type);
+    expect(offered).toEqual(['silvered-mica', 'mica-clamped']);
+  });
+
+  test('a style says what a resistor is made of', () => {
+    expect(read({ kind: 'resistor', marking: 'МЛТ-0,5 47к' }).part.type).toBe('metal-film');
+    expect(read({ kind: 'resistor', marking: 'ПЭВ-10 510 Ом' }).part.type).toBe('wirewound');
+  });
+
+  test('the name of a place does not take the type with it', () => {
+    const { part } = read({ kind: 'capacitor', marking: '0.1 ceramic decoupling op amps' });
+    expect(part.type).toBe('ceramic-disc-unknown');
+  });
+
   test('a list and a marking that disagree', () => {
     const ask = asked({ kind: 'capacitor', marking: '104K', value: '10 nF' }, 'value');
     expect(ask?.question).toMatch(/10.nF, which is used; the marking reads as 100.nF/u);

@@ -22,6 +22,7 @@ const resistorOf = (parse: Parse) => {
       said(parse, 'coefficient')[0]?.coefficient ?? style?.coefficient,
     ),
     ...given('taper', said(parse, 'taper')[0]?.taper),
+    ...given('gangs', said(parse, 'gangs')[0]?.count),
     ...given('power', watts === undefined ? watts : exactly(watts)),
   };
 };

@@ -131,6 +131,8 @@ export interface Reading {
   taper?: Taper;
   /** F, with tolerance and temperature; only where a temperature characteristic is marked. */
   capacitanceOverTemperature?: Range;
+  /** How many potentiometers of the value are on one shaft, where that is marked. */
+  gangs?: number;
   /** Types that the marking suggests, the likeliest first. */
   types: TypeId[];
   /** Dates that the date code may stand for, `1989-W23` or `1998-05`, joined by ` or `. */

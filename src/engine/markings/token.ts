@@ -90,6 +90,8 @@ export type Content =
   | { says: 'climate'; climate: Climate }
   /** Something that is not read, such as `47 µH`: in words, with its article. */
   | { says: 'other'; is: string }
+  /** So many alike on one shaft. */
+  | { says: 'gangs'; count: number }
   | { says: 'remark' };
 
 /** Another meaning of a tolerance letter, for the capacitances in its span, F. */

@@ -12,7 +12,7 @@ import {
   wordBegins,
   wordEnds,
 } from './text.ts';
-import type { Meaning, Need, Token } from './token.ts';
+import type { Content, Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
 
@@ -195,10 +195,16 @@ const safetyItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
     return [row.mark, { kind: 'word', take }];
   });
 
-type MarkGroup = MarkingTables['bodyMarks'][number]['group'];
+type MarkRow = MarkingTables['bodyMarks'][number];
+
+/** What a mark says beside its meaning in words. */
+const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
+  if (group === 'gang') return { says: 'gangs', count: Number(/\d/.exec(mark)) };
+  return polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity };
+};
 
 /** How a mark of a group is taken. */
-const markTaken = (group: MarkGroup) => {
+const markTaken = ({ group }: MarkRow) => {
   if (group === 'gang') return gangWord;
   if (group === 'grade') return grade;
   return group === 'pins' ? pinsLetter : freeWord;
@@ -209,11 +215,10 @@ const markItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.bodyMarks
     .filter((row) => row.printed)
     .map((row) =>
-      markTaken(row.group)(
+      markTaken(row)(
         row.mark,
         {
-          content:
-            row.polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity: row.polarity },
+          content: saidBy(row),
           bodies: bodies.bitsOf(row.bodies),
           origins: origins.bitsOf(row.origins),
           types: row.types,

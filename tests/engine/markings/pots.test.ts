@@ -44,6 +44,15 @@ const pots: [string, number, string[]][] = [
   ['REV LOG 50k', 50e3, ['reverse logarithmic']],
 ];
 
+test.each([
+  ['10KBX2', 2],
+  ['50KBx4', 4],
+  ['2x100K log', 2],
+  ['100K log', undefined],
+])('%s: %s on one shaft', (text, gangs) => {
+  expect(readMarking(catalogue, text)[0]?.gangs).toBe(gangs);
+});
+
 /** Behind an M, an F makes an old unit of capacitance of it, and a W one of power. */
 const isUnit = (mark: string): boolean => mark.endsWith('MF') || mark.endsWith('MW');
 
