@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Candidate } from '../../../src/engine/assessment/parts.ts';
 import { byConcern } from '../../../src/engine/assessment/rank.ts';
 import { assess, findStandIns, type Assessment, type Request } from '../../../src/engine/index.ts';
+import type { Verdict } from '../../../src/engine/assessment/verdict.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import type { PositionRow } from '../../../src/schemas/positions.ts';
 import type { BodyRow } from '../../../src/schemas/sizes.ts';
@@ -108,4 +109,39 @@ test('findings stand with the worst first, whatever the order of the table', () 
     const before = findings[index];
     expect(before && byConcern(before, finding)).toBeLessThanOrEqual(0);
   }
+});
+
+describe('two polar ones back to back are offered in a filter for audio', () => {
+  const POLAR = 'al-electrolytic-wet';
+  const FILM = 'pet-metallized';
+  /** The same, when these and no others are on the market. */
+  const offering = (...ids: string[]) => ({
+    ...catalogue,
+    types: Object.fromEntries(
+      Object.entries(catalogue.types).map(([id, type]) => [
+        id,
+        ids.includes(id) ? type : { ...type, market: 'none' as const },
+      ]),
+    ),
+  });
+
+  // A film of 1 µF fits, one of 10 µF on a condition alone; a bipolar electrolytic on a condition, which
+  // two polar ones would have to meet as well.
+  test.each<[string, number, string[], Verdict | undefined, boolean]>([
+    ['where nothing else is made', 1e-6, [], undefined, true],
+    ['not where a film fits', 1e-6, [FILM], 'fits', false],
+    ['where a film fits on a condition', 10e-6, [FILM], 'fits-if', true],
+    ['not where a bipolar one does', 10e-6, ['al-electrolytic-bipolar'], 'fits-if', false],
+    ['where a bipolar one does not', 1e-3, ['al-electrolytic-bipolar'], 'keep-out', true],
+  ])('%s', (_what, farad, others, verdict, offered) => {
+    const from = offering(POLAR, ...others);
+    const request: Request = {
+      original: { type: 'al-electrolytic-bipolar', capacitance: exactly(farad) },
+      position: 'rc-filter-audio',
+    };
+    const [other] = others;
+    if (other !== undefined) expect(assess(from, request, { type: other }).verdict).toBe(verdict);
+    const { candidate } = assess(from, request, { type: POLAR });
+    expect(candidate.made?.kind === 'back-to-back').toBe(offered);
+  });
 });

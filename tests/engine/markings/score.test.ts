@@ -49,6 +49,12 @@ const capacitances: Case[] = [
   ['1.8 pF ±2 pF', ['1.8 pF', '±2 pF'], ['toleranceAboveValue']],
   ['1.8 pF ±20%', ['1.8 pF', '±20%'], []],
 
+  // A class of mains duty is for alternating volts; one without the other says nothing.
+  ['0.1uF X2 275V~', ['0.1uF', 'X2', '275V~'], ['safetyWithAc']],
+  ['0.1uF X2 275V-', ['0.1uF', 'X2', '275V-'], []],
+  ['0.1uF 275V~', ['0.1uF', '275V~'], []],
+  ['0.1uF X2', ['0.1uF', 'X2'], []],
+
   // A range is a trimmer's, which bears no volts.
   ['3-30', ['3-30'], []],
   ['3-30 63V', ['3-30', '63V'], ['voltageOfRange']],
