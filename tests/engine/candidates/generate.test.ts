@@ -52,6 +52,8 @@ describe('offered parts', () => {
     // A filter asks for the value closely, and a value that is made stands for itself.
     ['rc-filter-audio', 50e-9, 51e-9],
     ['agc-bypass', 51e-9, 51e-9],
+    // 15 nF of 10 % lies as near to that as 47 nF to 50.
+    ['agc-bypass', 16e-9, 16e-9],
   ])('in %s begin for %d F with %d F', (position, old, first) => {
     const precise = offer({ tolerances: ['1'], series: 'E24' });
     expect(partsOf(at([precise, offer({})], position, old))[0]?.capacitance).toBeCloseTo(first, 12);
