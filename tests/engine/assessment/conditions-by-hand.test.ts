@@ -225,6 +225,26 @@ describe('what follows from the old part', () => {
       0.15,
     ],
     [
+      'half of the crest of 250 V, where a type for direct voltage is marked in alternating volts',
+      'vdc',
+      {
+        rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
+        original: { ratedVoltage: exactly(250), voltageKind: 'ac' },
+        type: { old_ample_below: undefined },
+      },
+      176.777,
+    ],
+    [
+      'half of 250 V as marked, where the type is for the mains',
+      'vdc',
+      {
+        rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
+        original: { ratedVoltage: exactly(250) },
+        type: { old_ample_below: undefined, safety_classes: ['X2'] },
+      },
+      125,
+    ],
+    [
       'the lead pitch alone where no size is known',
       'height-room',
       {
