@@ -37,16 +37,6 @@ const hardestFirst = ({ judged }: Tried): number[] => {
   return unmet.concat(met);
 };
 
-/** What was judged in the order of some places, in that of the demands. */
-const inOrderOfDemands = (inTurn: readonly Judged[], places: readonly number[]): Judged[] => {
-  const judged = inTurn.slice();
-  for (let turn = 0; turn < places.length; turn += 1) {
-    const [one, place] = [inTurn[turn], places[turn]];
-    if (one !== undefined && place !== undefined) judged[place] = one;
-  }
-  return judged;
-};
-
 /** A part as far as it has been judged. */
 export interface Standing extends Tally {
   part: Part;
@@ -78,11 +68,11 @@ export const bestOf = (
       const demand = demands[place];
       if (demand === undefined) continue;
       const one = judge<Part, Circumstances>(demand, part, circumstances);
-      tried.judged.push(one);
+      tried.judged[place] = one;
       countIn(tried, one);
       if (!isBetter(tried, best)) return undefined;
     }
-    return { ...tried, judged: inOrderOfDemands(tried.judged, places) };
+    return tried;
   };
   for (const part of others) {
     const better = attempt(part);
