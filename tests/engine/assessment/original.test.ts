@@ -91,11 +91,21 @@ describe('what is not known of the old part', () => {
     expect(volts.ratedVoltage).toBe(1e5);
   });
 
+  // 275 V are a rating for alternating voltage.
+  test('takes one for direct voltage where its type is rated so', () => {
+    expect(
+      completed({ type: 'al-electrolytic-wet' }, 'bulk-rail', { peak: 260 }).ratedVoltage,
+    ).toBe(300);
+  });
+
   test.each<[string, string, { peak: number; effective?: number }, number]>([
     // At the mains the class bears what rides on it: 250 V for 230 V.
     ['film-x2', 'mains-x', { peak: 360, effective: 230 }, 250],
     ['film-y2', 'mains-y', { peak: 360, effective: 230 }, 250],
+    ['film-x2', 'mains-x', { peak: 360, effective: 250 }, 250],
     ['film-x2', 'mains-x', { peak: 360, effective: 260 }, 275],
+    // Parts for direct voltage are made for 315 V, those for alternating voltage for 330 V.
+    ['film-x2', 'mains-x', { peak: 360, effective: 312 }, 330],
     // The crest of 250 V is 354 V, that of 275 V 389 V.
     ['film-x2', 'interstage-coupling', { peak: 350 }, 250],
     ['film-x2', 'interstage-coupling', { peak: 380 }, 275],
