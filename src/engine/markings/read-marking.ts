@@ -9,7 +9,7 @@ import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
-import { hasNanoInLatin, isCyrillic, isFigure, isWornSign, markingOf } from './text.ts';
+import { hasNanoInLatin, isFigure, isWornSign, markingOf } from './text.ts';
 
 /** What reading a marking needs of the catalogue. */
 export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
@@ -61,13 +61,14 @@ const WORTH_IT = 0.5;
 const scriptOf = ({ hints: { origin } }: Lexicon, text: string): string | undefined =>
   origin ?? (hasNanoInLatin(text) ? 'soviet' : undefined);
 
-/** Whether letters of the origin's own script may have been typed as Latin ones: none is its own. */
+/**
+ * Whether letters of the origin's own script may have been typed as Latin ones, be it only some of them:
+ * nobody sees which of the two an H of `К73-17 3H3` is.
+ */
 const mayBeTypedInLatin = (lexicon: Lexicon, text: string): boolean => {
   const origin = scriptOf(lexicon, text);
   return (
-    origin !== undefined &&
-    !text.split('').some(isCyrillic) &&
-    lexicon.tables.lookAlikes.some((row) => row.origins.includes(origin))
+    origin !== undefined && lexicon.tables.lookAlikes.some((row) => row.origins.includes(origin))
   );
 };
 

@@ -30,10 +30,14 @@ describe('characters are taken for others', () => {
     ['DM15', []],
     ['CMR06', []],
     ['CK05 XSR', ['look-alike 6 as 5']],
-    // Latin letters for those of an origin's own script, where none of that is there.
+    // Latin letters for those of an origin's own script, be it that some of that are there.
     ['3H3', ['look-alike 1 as Н'], { origin: 'soviet' }],
     ['3H3', [], { origin: 'german' }],
     ['3Н3С', [], { origin: 'soviet' }],
+    ['К73-17 3Н3', []],
+    // 3.3 nF, rather than 3 µF of ±3 % for 3 V.
+    ['К73-17 3H3', ['look-alike 8 as Н']],
+    ['К73-17 3H3', ['look-alike 8 as Н'], { origin: 'soviet' }],
     // With one character missing others may be misread, with two no more is made of it.
     ['1O4? 50V', ['look-alike 1 as 0', 'worn 3 as J']],
   ])('%s: %j with %j', (text, assumed, hints) => {
