@@ -3,6 +3,7 @@ import {
   formatValue,
   writeQuantity,
   type Catalogue,
+  type Range,
   type Reading,
 } from '../engine/index.ts';
 import { ratingPhrase } from '../substitution/phrases.ts';
@@ -14,6 +15,10 @@ import type { Line } from './model.ts';
 
 type Told = Pick<PartOfLine, 'type' | 'capacitance' | 'tolerance' | 'ratedVoltage' | 'voltageKind'>;
 
+/** What a part is ordered by, F: an adjustable one, whose range is marked, by its maximum. */
+export const valueOrdered = ({ tolerance }: Reading, { typ, max }: Range): number =>
+  tolerance === undefined && max > typ ? max : typ;
+
 /** What a reading of a capacitor's marking tells; the type only where it suggests a single one. */
 export const toldBy = (
   catalogue: Catalogue,
@@ -21,7 +26,7 @@ export const toldBy = (
   { type }: Pick<Line, 'type'>,
 ): Told => {
   const { capacitance, types } = reading;
-  const typ = capacitance?.typ;
+  const typ = capacitance && valueOrdered(reading, capacitance);
   const rated = ratingTold(catalogue, reading, type === '' ? types : [type]);
   return {
     capacitance: typ === undefined ? undefined : exactly(typ),

@@ -176,7 +176,8 @@ const askPosition = (
   const usual = positions
     .filter((row) => takes(row.usual_min, row.usual_max, part))
     .filter((row) => type === undefined || kindPairing(catalogue, type, row).met);
-  const rows = [...new Set([...named, ...usual])];
+  // Of a value that is usual nowhere, as 100 MΩ is, all places may be meant.
+  const rows = [...new Set([...named, ...(usual.length > 0 ? usual : positions)])];
   return [
     {
       about: 'position',

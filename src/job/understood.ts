@@ -14,7 +14,7 @@ import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.t
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
 import { kindInWords, kindMeant, kindWord, withoutPlace } from './kinds.ts';
-import { inWords, toldBy, typedFrom } from './line-from-reading.ts';
+import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { familiesOf, understoodDevice } from './understood-device.ts';
@@ -188,7 +188,10 @@ const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string 
     .find((kind) => kind !== undefined);
   // A column that describes may name what a part belongs to.
   const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';
-  return isOther && isCapacitance(catalogue, value) ? 'capacitor' : inWords;
+  // Trimmers are of resistance and of capacitance, and the value says which.
+  const isTold =
+    isCapacitance(catalogue, value) || (inWords === 'trimmer' && isCapacitance(catalogue, marking));
+  return isOther && isTold ? 'capacitor' : inWords;
 };
 
 /** What was typed, and what a settled reading adds where nothing was. */
@@ -235,7 +238,7 @@ const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading
 
 const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
   const typed = part.capacitance?.typ;
-  const marked = reading?.capacitance?.typ;
+  const marked = reading?.capacitance && valueOrdered(reading, reading.capacitance);
   if (typed === undefined || marked === undefined) return [];
   if (Math.abs(typed - marked) <= SAME * Math.max(typed, marked)) return [];
   const [here, there] = [formatValue(typed, 'F'), formatValue(marked, 'F')];
@@ -308,6 +311,10 @@ const withMarkedValue = (catalogue: Catalogue, line: Line): Line => {
   return isClear ? both.marked : alone.marked;
 };
 
+/** The kind of a type that was chosen; nothing where none is, or it is one of a capacitor. */
+const kindOfType = ({ kindTypes }: Catalogue, type: string): string =>
+  Object.hasOwn(kindTypes, type) ? (kindTypes[type]?.kind ?? '') : '';
+
 /**
  * What a line means. What is typed holds; a marking that reads in one way fills what is not typed.
  * Whatever is not sure is asked, and a position is only ever offered. Never throws.
@@ -320,7 +327,8 @@ export const understoodLine = (
 ): Understood => {
   const typedKind = kindMeant(catalogue, said.kind);
   const told = typedKind === '' ? kindTold(catalogue, said) : undefined;
-  const line = withMarkedValue(catalogue, { ...said, kind: told ?? typedKind });
+  const kind = told ?? (typedKind === '' ? kindOfType(catalogue, said.type) : typedKind);
+  const line = withMarkedValue(catalogue, { ...said, kind });
   const readings = readingsOf(catalogue, line, readColourRow);
   const settled = settledOf(catalogue, readings, line);
   const other = understoodOther(catalogue, { said, line }, settled);

@@ -115,6 +115,26 @@ describe('what is not sure is asked', () => {
     expect(part.type).toBe('ceramic-disc-unknown');
   });
 
+  test.each(['1-8pF trimmer', '3-30 ceramic trimmer'])(
+    '%s is a trimmer of capacitance',
+    (marking) => {
+      const { part } = read({ designators: 'C8', marking });
+      expect(part).toMatchObject({ kind: 'capacitor', type: 'air-variable' });
+      // It is ordered by its maximum.
+      expect(part.capacitance?.typ).toBeCloseTo(marking.startsWith('1') ? 8e-12 : 30e-12, 15);
+    },
+  );
+
+  test('a type that was chosen still says of what kind the part is', () => {
+    const said = { designators: 'R6', marking: '500K pot focus', type: 'carbon-pot' };
+    expect(read(said).part).toMatchObject({ kind: 'pot', value: { typ: 500e3 } });
+  });
+
+  test('of a value that is usual nowhere, every place is offered', () => {
+    const said = { kind: 'resistor', type: 'high-voltage-glaze', value: '100M' };
+    expect(asked(said, 'position')?.choices.map(({ set }) => set.position)).toContain('hv-dropper');
+  });
+
   test('a list and a marking that disagree', () => {
     const ask = asked({ kind: 'capacitor', marking: '104K', value: '10 nF' }, 'value');
     expect(ask?.question).toMatch(/10.nF, which is used; the marking reads as 100.nF/u);

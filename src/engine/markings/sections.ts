@@ -1,3 +1,4 @@
+import type { TypeId } from '../catalogue.ts';
 import type { Scan } from './scan.ts';
 import { unitsFoundAt, writtenAt } from './scan.ts';
 import { say } from './say.ts';
@@ -221,6 +222,10 @@ const listToken = (at: number, list: List, unit: Unit, voltsBeside = false): Tok
 /** Picofarads with a stroke between are the ends of a trimmer's range. */
 const SMALL_UNIT = 1e-9;
 
+/** Types of parts that bear a range. */
+const typesOfRanges = ({ lexicon }: Scan): TypeId[] =>
+  lexicon.values.forms.range.flatMap(({ types }) => types);
+
 /** Bodies of parts that bear a range, with its unit or without. */
 const bodiesOfRanges = ({ lexicon }: Scan): number =>
   lexicon.values.forms.range.reduce((bits, { bodyBits }) => bits | bodyBits, 0);
@@ -238,7 +243,7 @@ const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => 
         content: { says: 'capacitance', value: high, from: low, figures: '', withUnit: true },
         bodies: bodiesOfRanges(scan),
         origins: unit.origins,
-        types: [],
+        types: typesOfRanges(scan),
         means: () => `adjustable from ${say(low, 'F')} to ${say(high, 'F')}`,
         source: unit.source,
       },

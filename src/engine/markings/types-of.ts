@@ -68,6 +68,9 @@ const bodyTold = (lexicon: Lexicon, parse: Parse): readonly string[] => {
 
 /** Types that all naming tokens allow; where they exclude each other, safety first, then the rest. */
 export const typesOf = (lexicon: Lexicon, parse: Parse): TypeId[] => {
+  // What can be set is named by its range, whatever it is made of.
+  const ofValue = parse.value?.meaning.types ?? [];
+  if (ofValue.length > 0) return [...ofValue];
   const naming = withoutLesser(
     parse.taken.map((token) => token.meaning).filter((meaning) => meaning.types.length > 0),
   );

@@ -170,7 +170,7 @@ describe('the range of a trimmer', () => {
     expect(found?.token.meaning.bodies).toBe(
       scan.lexicon.bodies.bitsOf(['air', 'ceramic', 'film', 'mica']),
     );
-    expect(found?.token.meaning).toMatchObject({ slot: 'value', types: [] });
+    expect(found?.token.meaning).toMatchObject({ slot: 'value', types: ['air-variable'] });
   });
 });
 

@@ -220,7 +220,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
     {
       kind: 'capacitor',
       capacitance: { min: 4 * p, typ: 12 * p, max: 20 * p },
-      types: [],
+      types: ['air-variable'],
       sure: 'sure',
       evidence: [['4-20 pF', 0, 'adjustable from 4 pF to 20 pF']],
     },
