@@ -29,6 +29,8 @@ const STROKES_BETWEEN_GROUPS = new RegExp(
 );
 /** `8-8-8`, with its unit and the voltages behind. */
 const WITH_UNIT = new RegExp(LIST, 'y');
+/** `40/20/20/20`, with a gap and the voltage of each behind. */
+const WITHOUT_UNIT = /[1-9]\d{0,3}(?:[+\-/][1-9]\d{0,3})+(?=\s)/y;
 const VOLTS_OF_EACH = new RegExp(String.raw`${VOLTS}(?:[-/]${VOLTS})+(?!\d)`, 'y');
 
 const numbersIn = (text: string): number[] => text.split(/[^\d]+/).map(Number);
@@ -82,8 +84,28 @@ const MOST_SURGE = 1.25;
 const isSurge = ([first = 0, second = 0, ...others]: readonly number[]): boolean =>
   others.length === 0 && second > first && second <= first * MOST_SURGE;
 
+/** A list with its voltages, and its unit where that is printed. */
+type Listed = Rated & { factor?: number; use: Use };
+
+/** Fewest sections without a unit that are no date, and least of their voltages. */
+const LEAST_BARE = 3;
+const LEAST_VOLTS = 100;
+
+/** The same without its unit: `40/20/20/20 475/450/450/25`. */
+const bareListedAt = ({ marking }: Scan, at: number): Listed | undefined => {
+  const list = matchAt(WITHOUT_UNIT, marking.text, at) ?? '';
+  const from = skipBlanks(marking, at + list.length);
+  const behind = matchAt(VOLTS_OF_EACH, marking.text, from) ?? '';
+  const values = numbersIn(list);
+  const volts = numbersIn(behind);
+  const isCan = values.length >= LEAST_BARE && volts.length === values.length;
+  return isCan && Math.max(...volts) >= LEAST_VOLTS
+    ? { values, volts, end: from + behind.length, use: 'other' }
+    : undefined;
+};
+
 /** A list with its unit, and as many voltages as values behind it: `8-8-8 MFD 475-450-25`. */
-const listedAt = (scan: Scan, at: number): (Rated & { factor: number; use: Use }) | undefined => {
+const listedAt = (scan: Scan, at: number): Listed | undefined => {
   const { text } = scan.marking;
   const list = matchAt(WITH_UNIT, text, at);
   if (list === undefined) return undefined;
@@ -116,7 +138,7 @@ const averageWeight = (scan: Scan, values: readonly number[]): number =>
 export const ratedSectionsAt = (scan: Scan, at: number): Token[] => {
   const { lexicon, marking } = scan;
   if (!isFigure(marking.text.charAt(at)) || !wordBegins(marking, at)) return [];
-  const listed = listedAt(scan, at);
+  const listed = listedAt(scan, at) ?? bareListedAt(scan, at);
   const found = listed ?? groupsAt(scan, at) ?? pairsAt(scan, at);
   if (found === undefined) return [];
   const { values, volts, end } = found;

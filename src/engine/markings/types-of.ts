@@ -57,11 +57,21 @@ const bodyOfCan = ({ values, tables }: Lexicon, parse: Parse): string[] => {
     .slice(0, 1);
 };
 
+/** Whether a voltage is marked as one for AC, by more than figures that are usual for such parts. */
+const isForAc = ({ taken }: Parse): boolean =>
+  taken.some(
+    ({ at, end, meaning: { content } }) =>
+      content.says === 'voltage' &&
+      content.kind === 'ac' &&
+      end - at > String(content.volts.typ).length,
+  );
+
 /** The body that a reading tells without naming a type, in a list; none where several are left. */
 const bodyTold = (lexicon: Lexicon, parse: Parse): readonly string[] => {
   const { body } = lexicon.hints;
   if (body !== undefined) return [body];
-  if (hasSections(parse)) return bodyOfCan(lexicon, parse);
+  // Sections that are rated for AC are of film or bipolar: no can of polar ones.
+  if (hasSections(parse)) return isForAc(parse) ? [] : bodyOfCan(lexicon, parse);
   const named = lexicon.bodies.namesOf(parse.bodies);
   return named.length === 1 ? named : [];
 };

@@ -63,11 +63,15 @@ const endsWell = (marking: Marking, end: number, row: WordRow): boolean => {
   );
 };
 
+/** Whether a sign for direct volts is the minus of a temperature, as in `100V -25+85`. */
+const isMinus = ({ marking: { text } }: Scan, end: number): boolean =>
+  text.slice(0, end).endsWith(' -') && isFigure(text.charAt(end));
+
 /** Every word of the table that stands at an index. */
 const standingAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[] =>
   voltsFoundAt(scan, at).flatMap(({ item, end, assumed, cost }): FoundVolts[] => {
     if (item.row.place !== place) return [];
-    if (!endsWell(scan.marking, end, item.row)) return [];
+    if (!endsWell(scan.marking, end, item.row) || isMinus(scan, end)) return [];
     return [{ ...item, end, assumed, cost }];
   });
 

@@ -261,6 +261,22 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['CH 0J0620P', {}, { c: 620 * p, volts: 6.3, code: 'CH', sure: 'likely' }],
   ['ПЭВ-10 1кОм', {}, { r: 1e3, lost: none }],
   ['С5-5-2 1к 1%', {}, { r: 1e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  // Two sections for AC are of a motor: no can of polar ones.
+  ['35+5 MFD 440VAC', {}, { sections: [35 * u, 5 * u], types: none, lost: none }],
+  // A minus behind a gap is of a temperature, and no sign for direct volts.
+  ['1500µF/100V -25+85', {}, { c: 1500 * u, volts: 100, lost: none }],
+  ['2200µ 63V -40+85C', {}, { c: 2200 * u, volts: 63, lost: none }],
+  ['105℃ 220µF 35V', {}, { c: 220 * u, volts: 35, lost: none }],
+  // Values and voltages of a can, a gap between them and no unit.
+  [
+    '40/20/20/20 475/450/450/25',
+    {},
+    { sections: [40 * u, 20 * u, 20 * u, 20 * u], types: ['al-electrolytic-wet'], lost: none },
+  ],
+  // Millionths for each degree are of a resistor.
+  ['10k 1% 100ppm', {}, { r: 10e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  // A starting capacitor is none for running.
+  ['motor start 200 MFD 125VAC', {}, { c: 200 * u, volts: 125, types: none, lost: none }],
   // A small Cyrillic letter is that of thousands of ohms, and a style may end in its watts.
   ['2к2', {}, { r: 2.2e3, lost: none }],
   ['МЛТ-0,5 47к', {}, { r: 47e3, lost: none }],
