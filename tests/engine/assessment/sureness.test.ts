@@ -81,6 +81,8 @@ describe('how sure a finding is', () => {
 
   test.each<[string, Range, Sureness['sure'], number | undefined]>([
     ['ends nine times apart', { min: 1, typ: 3, max: 9 }, 'sure', undefined],
+    ['ends ten times apart', { min: 1, typ: 3, max: 10 }, 'likely', 10],
+    ['ends a hundred times apart', { min: 1, typ: 3, max: 100 }, 'possible', 100],
     ['ends twenty times apart', { min: 1, typ: 3, max: 20 }, 'likely', 20],
     ['ends a thousand times apart', { min: 0.1, typ: 3, max: 100 }, 'possible', 1000],
     [
@@ -134,6 +136,15 @@ describe('how sure a finding is', () => {
       basis: 'memory',
       weakest: ['ageing'],
     });
+  });
+
+  // A hundredth of 100 is 1: below it a figure is as good as nothing, of 9 there is a ninefold.
+  test.each([
+    ['at most', { high: 100 }],
+    ['at least', { low: 100 }],
+  ])('what is next to nothing follows from what may be %s', (_what, limit) => {
+    expect(timesApart({ min: 0.01, typ: 1, max: 9 }, limit)).toBeCloseTo(9, 9);
+    expect(timesApart({ min: 0.01, typ: 1, max: 9 }, {})).toBeCloseTo(900, 9);
   });
 
   test('figures below zero have no ratio', () => {
