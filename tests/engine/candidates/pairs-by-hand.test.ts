@@ -135,6 +135,8 @@ describe('a resistor in series', () => {
 
   test.each<[string, Partial<Wanted>, number?]>([
     ['none lies between', { low: 1.25, high: 1.3 }],
+    // 1.2 ohm less 5 % and 0.1 ohm of its own are 1.24 ohm.
+    ['its tolerance leaves too little', { low: 1.25, high: 1.6 }],
     ['it has as much already', { low: 0.1 }],
     ['it has more already', { low: 0.05 }],
     // 5² × 3.3 W, twice over: more than 50 W.
