@@ -105,6 +105,22 @@ describe('of the parts of one type and value', () => {
     // A fifth and a twentieth are both within 20 %; a hundredth is asked in vain of either.
     expect(within(20)).toBe(0.2);
     expect(within(1)).toBe(0.05);
+    // Both fit on the same condition, of 2 %, which a twentieth misses by less.
+    expect(within(2)).toBe(0.05);
+  });
+
+  // At the stop up to 2 % of the whole are left: of 10 kΩ 4 % of the 5 kΩ that are wanted, of 8.2 kΩ 3.28 %.
+  it.each([
+    ['not to miss 2 % by less', 2, 10e3, 'fits-if'],
+    ['to meet 3.5 %', 3.5, 8200, 'fits'],
+  ])('another value than the nearest is taken: %s', (_what, limit, value, verdict) => {
+    const demands = offered.demands
+      .filter(({ finding }) => finding === 'end-resistance')
+      .slice(0, 1)
+      .map((one) => ({ ...one, position: place.id, weight: 'mild' as const, limit }));
+    const [best] = findKindStandIns({ ...offered, demands }, request);
+    expect(best?.verdict).toBe(verdict);
+    expect(best?.candidate.value).toBeCloseTo(value, 6);
   });
 });
 
