@@ -20,8 +20,6 @@ describe.each(Object.entries(PRINTED))('%s', (_, cases) => {
 
 describe('a part without a page', () => {
   it.each([
-    ['BD140 16', 'a PNP transistor for 80 V', ''],
-    ['BD139-10', 'an NPN transistor for 80 V', ''],
     ['LT1086CT', 'an adjustable positive regulator for 1.5 A', 'LM317'],
     ['LT1086CT-12', 'a positive fixed regulator for 12 V', 'LM1117-5'],
     ['LM2940T-12', 'regulator for 12 V', 'LM2940-5'],
