@@ -17,7 +17,7 @@ export interface DeviceField {
   unit: Unit;
   /** Its usual number here, SI. */
   usual: number;
-  /** Whether that is less than usual, because the old part would not have stood more. */
+  /** Whether that follows from what the old part bears. */
   isBorne: boolean;
   /** Where it comes from, in words. */
   from: string;
@@ -28,11 +28,13 @@ export interface DeviceField {
  * @param old the device that is being replaced, where there is one
  */
 export const deviceFields = (catalogue: Catalogue, use: UseRow, old?: DeviceRow): DeviceField[] =>
-  usualNumbers(catalogue, use, old).flatMap(({ condition, range, isBorne }) => {
+  usualNumbers(catalogue, use, old).flatMap(({ condition, range, ofBorne }) => {
     const definition = catalogue.devices.conditionDefinitions.find(({ id }) => id === condition);
     const unit = definition && catalogue.units[definition.unit];
     if (definition === undefined || unit === undefined) return [];
-    const from = isBorne ? `what ${withArticle(old?.name ?? '')} bears` : 'usual';
+    const borne = `what ${withArticle(old?.name ?? '')} bears`;
+    const from = { all: borne, half: `half of ${borne}`, none: 'usual' }[ofBorne ?? 'none'];
+    const isBorne = ofBorne !== undefined;
     return [{ definition, unit: unit.si as Unit, usual: range.typ, isBorne, from }];
   });
 

@@ -9,9 +9,12 @@ export interface UsualNumber {
   condition: string;
   /** SI */
   range: Range;
-  /** Whether it gave way because the old part would not have stood the usual one. */
-  isBorne: boolean;
+  /** How much of what the old part bears it is, where that one bears less or far more than usual. */
+  ofBorne: Borne | undefined;
 }
+
+/** All that the old part bears, or the half of it. */
+export type Borne = 'all' | 'half';
 
 /** Per cent, in which the limits of ratings are given. */
 const PERCENT = 0.01;
@@ -40,10 +43,22 @@ const borne = (
   return most.length === 0 ? undefined : Math.min(...most);
 };
 
+/** What a number that follows from the rating is, where the old part bears so much. */
+const fromBorne = (
+  borne: number,
+  usual: Range,
+  telling: number,
+): Pick<UsualNumber, 'range' | 'ofBorne'> => {
+  if (borne < usual.typ) return { range: exactly(borne), ofBorne: 'all' };
+  if (borne > telling) return { range: exactly(borne / 2), ofBorne: 'half' };
+  return { range: usual, ofBorne: undefined };
+};
+
 /**
  * What a use is reckoned with where the visitor says nothing. A number that follows from the rating
  * of the old part is the usual one, or what that part bears if this is less: the circuit has proved
- * itself with it.
+ * itself with it. Where the old part bears more than the row's `max`, it was chosen for its rating, and
+ * half of what it bears is taken.
  * @param old the device that is being replaced; without one, the usual numbers of the use alone
  */
 export const usualNumbers = (
@@ -57,14 +72,19 @@ export const usualNumbers = (
     .map((row) => {
       const unit = conditionDefinitions.find(({ id }) => id === row.condition)?.unit ?? '';
       const typ = row.typ ?? 0;
-      const range = scale(
-        { min: row.min ?? typ, typ, max: row.max ?? typ },
-        catalogue.units[unit]?.factor ?? 1,
-      );
-      const most =
-        row.follows === 'rating' && old !== undefined ? borne(catalogue, row, old) : undefined;
-      return most !== undefined && most < range.typ
-        ? { condition: row.condition, range: exactly(most), isBorne: true }
-        : { condition: row.condition, range, isBorne: false };
+      const factor = catalogue.units[unit]?.factor ?? 1;
+      if (row.follows === 'rating') {
+        const usual = exactly(typ * factor);
+        const most = old === undefined ? undefined : borne(catalogue, row, old);
+        const telling = (row.max ?? Infinity) * factor;
+        return {
+          condition: row.condition,
+          ...(most === undefined
+            ? { range: usual, ofBorne: undefined }
+            : fromBorne(most, usual, telling)),
+        };
+      }
+      const range = scale({ min: row.min ?? typ, typ, max: row.max ?? typ }, factor);
+      return { condition: row.condition, range, ofBorne: undefined };
     });
 };

@@ -30,6 +30,11 @@ describe('what a use is reckoned with where nothing is said', () => {
     ['7805', 'reg-rail', 'load-current', 0.5, 'usual'],
     ['1n4001', 'diode-rectifier', 'reverse-peak', 40, 'what a 1N4001 bears'],
     ['1n4007', 'diode-rectifier', 'reverse-peak', 60, 'usual'],
+    // Chosen for a high voltage: half of four fifths of 300 V, 160 V and 140 V.
+    ['mje340', 'transistor-power', 'top-voltage', 120, 'half of what an MJE340 bears'],
+    ['2n5551', 'transistor-stage', 'top-voltage', 64, 'half of what a 2N5551 bears'],
+    ['mj15003', 'transistor-power', 'top-voltage', 56, 'half of what an MJ15003 bears'],
+    ['tip41c', 'transistor-power', 'top-voltage', 45, 'usual'],
     // The mains is what it is, whatever stood there.
     ['1n4001', 'diode-direct', 'reverse-peak', 650, 'usual'],
     ['4011a', 'logic-12v', 'supply', 12, 'usual'],
@@ -41,15 +46,17 @@ describe('what a use is reckoned with where nothing is said', () => {
     expect(field?.from).toBe(from);
   });
 
-  test('is never more than the usual number, and the usual one without an old part', () => {
+  test('is more than the usual number where the old part bears twice that, and the usual one without an old part', () => {
     for (const use of catalogue.devices.uses) {
       const plain = usualNumbers(catalogue, use, undefined);
-      expect(plain.every(({ isBorne }) => !isBorne)).toBe(true);
+      expect(plain.every(({ ofBorne }) => ofBorne === undefined)).toBe(true);
       for (const old of catalogue.devices.devices.filter((row) =>
         use.functions.includes(row.function),
       ))
-        for (const [index, { range }] of usualNumbers(catalogue, use, old).entries())
-          expect(range.typ).toBeLessThanOrEqual(plain[index]?.range.typ ?? 0);
+        for (const [index, { range, ofBorne }] of usualNumbers(catalogue, use, old).entries())
+          expect(Math.sign(range.typ - (plain[index]?.range.typ ?? 0))).toBe(
+            { all: -1, half: 1, none: 0 }[ofBorne ?? 'none'],
+          );
     }
   });
 });
@@ -73,18 +80,28 @@ describe('what the old part bears', () => {
         findings,
         figures,
         conditions: [
-          condition('load-current', 1, { min: 0.5, max: 2, follows: 'rating' }),
+          condition('load-current', 1, { max: 2, follows: 'rating' }),
           condition('load-current', 9, { position: 'there', follows: 'rating' }),
         ],
       }),
       use,
       madeUp('old'),
-    ).map(({ condition: id, range, isBorne }) => [id, range, isBorne]);
-  const borne = (most: number) => [['load-current', { min: most, typ: most, max: most }, true]];
-  const asEver = [['load-current', { min: 0.5, typ: 1, max: 2 }, false]];
+    ).map(({ condition: id, range, ofBorne }) => [id, range.min, range.typ, range.max, ofBorne]);
+  const borne = (most: number) => [['load-current', most, most, most, 'all']];
+  const asEver = [['load-current', 1, 1, 1, undefined]];
+  const rating = (typ: number) =>
+    usual([asks({})], [rated], [figure('old', 'load-max', { typ, unit: 'A' })]);
 
   test('is the share of its rating that the use allows', () => {
     expect(usual()).toEqual(borne(0.4));
+  });
+
+  test.each([
+    // Four fifths of 2.5 A is the row's most, of 3 A more than that.
+    ['no more than the row says', 2.5, asEver],
+    ['more than the row says', 3, [['load-current', 1.2, 1.2, 1.2, 'half']]],
+  ])('counts for half where it is more than the row says: %s', (_what, typ, expected) => {
+    expect(rating(typ)).toEqual(expected);
   });
 
   test('is the least of what several demands allow', () => {
@@ -102,10 +119,6 @@ describe('what the old part bears', () => {
     ['another condition', usual(undefined, [{ ...rated, conditions: ['supply'] }])],
     ['a rating that nobody knows', usual(undefined, undefined, [])],
     ['a finding that there is not', usual(undefined, [])],
-    [
-      'a rating that bears more',
-      usual(undefined, undefined, [figure('old', 'load-max', { typ: 5, unit: 'A' })]),
-    ],
   ])('is not asked for by %s', (_what, found) => {
     expect(found).toEqual(asEver);
   });
