@@ -79,6 +79,11 @@ const resistances: Case[] = [
   // Figures and a letter of thousands are met on capacitors too, unless something says otherwise.
   ['47K', ['47K'], ['resistor']],
   ['473J', ['473', 'J'], ['resistor']],
+  // Four figures are of resistors of 1 %, if they say so.
+  ['1002F', ['1002', 'F'], []],
+  ['1002', ['1002'], ['resistor']],
+  ['1002G', ['1002', 'G'], ['resistor']],
+  ['473F', ['473', 'F'], ['resistor']],
   ['47K 2W', ['47K', '2W'], []],
   ['47K 50V', ['47K', '50V'], ['resistor']],
   ['47R', ['47R'], []],

@@ -106,7 +106,9 @@ describe('sections of one can', () => {
     ['16+K', 0, []],
     ['1?+16', 0, []],
     ['0+0', 0, []],
-    // The letter of ohms is no unit of theirs.
+    // A letter of ohms is no unit of theirs, nor one that is unusual for microfarads.
+    ['10K+10K', 0, []],
+    ['16M+16M', 0, []],
     ['16+16R', 0, [[5, alike(2, '16 µF'), other + fine]]],
     ['16R+16R', 0, []],
     // A letter runs on behind the unit, or it is in other letters than its own.
