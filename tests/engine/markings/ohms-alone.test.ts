@@ -54,8 +54,10 @@ describe('figures and a letter of ohms by themselves', () => {
     '10kk',
     // 15.1 kilohm, and what per cent of it.
     '15k1%',
-    // Parts of an ohm are printed with an R.
-    '0.5k 5%x',
+    // 0.1M is as well a tenth of a microfarad on an old tube; nobody prints 500 ohm as 0.5k.
+    '0.1M',
+    '0.47M 10%',
+    '0.5k',
   ])('%s is not for this', (text) => {
     expect(gained(text) ?? 0).toBeCloseTo(0, 9);
   });
