@@ -56,6 +56,23 @@ describe('a resistance in figures alone', () => {
         ['4702', 'usual', '470 and 2 noughts, in Ω', FOUR],
       ],
     ],
+    // Behind a nought, the letter of a tolerance that such parts do not have would be taken for thousands.
+    [{ resistance: 47, tolerance: within(0.1) }, [['47', 'rare', 'Ω as it stands', 'resistor']]],
+    [
+      { resistance: 470, tolerance: within(0.1) },
+      [
+        ['471', 'rare', '47 and 1 nought, in Ω', CHIP],
+        ['470', 'rare', 'Ω as it stands', 'resistor'],
+      ],
+    ],
+    [{ resistance: 475, tolerance: within(0.05) }, [['475', 'rare', 'Ω as it stands', 'resistor']]],
+    [
+      { resistance: 475, tolerance: within(0.01) },
+      [
+        ['4750', 'usual', '475, in Ω', FOUR],
+        ['475', 'rare', 'Ω as it stands', 'resistor'],
+      ],
+    ],
     // A hundred megohms is the most of three figures.
     [
       { resistance: 100e6 },
