@@ -28,6 +28,12 @@ export const powerShare = (knee: number, end: number, temperature: number): numb
 export const voltageStood = (ohm: number, watt: number, limit: number): number =>
   Math.min(limit, voltageForHeat(watt, ohm));
 
+/** How long the test by that voltage lasts, s. */
+const OVERLOAD_TIME = 5;
+
+/** Energy (J) that the test with 2.5 times the rated voltage puts into a part of a rated power (W) in its five seconds. */
+export const overloadEnergy = (watt: number): number => OVERLOAD ** 2 * watt * OVERLOAD_TIME;
+
 /** Voltage (V) that it stands for a few seconds: 2.5 times the rated one, at most twice the limit. */
 export const overloadStood = (ohm: number, watt: number, limit: number): number =>
   Math.min(OVER_LIMIT * limit, OVERLOAD * voltageForHeat(watt, ohm));

@@ -76,6 +76,8 @@ const cases: Record<string, Case[]> = {
   'electrolytic-life': [
     ['at the rating', { v: '35 V' }, 'r'],
     ['above it', { v: '36 V' }, 'cr'],
+    ['at the 105 °C of its sheet', { t: '105', v: '35 V' }, 'r'],
+    ['hotter', { t: '106', v: '35 V' }, 'cr'],
     // Where it stands at first: 123 470 h or 3.17e8 s at 60 °C; ten kelvin less double that.
     ['ten years at 60 °C', {}, 'r'],
     ['twenty at 50 °C', { t: '50 °C' }, 'lr'],
@@ -119,6 +121,12 @@ const cases: Record<string, Case[]> = {
   'tantalum-resistance': [
     ['an ohm for each of 12 V', { source: '12 Ω' }, ''],
     ['less', { source: '11.9 Ω' }, 'l'],
+    [
+      '12 V through 0.3 Ω: 40 A, and 25 V through 1.3 Ω at most are 19 A',
+      { esr: '0.3', source: '0' },
+      'cl',
+    ],
+    ['12 V on 6.3 V', { rating: '6.3 V' }, 'cl'],
   ],
   'working-voltage': [
     ['24.8 V and a crest of 0.14 V, below 25 V', { dc: '24.8 V' }, 'r'],
@@ -150,6 +158,10 @@ const cases: Record<string, Case[]> = {
     // 325 V into 47 Ω are 2247 W, for a millisecond 2.247 J.
     ['twice a second 4.49 W of 5 W', { f: '2 Hz' }, 'lrr'],
     ['three times 6.74 W', { f: '3 Hz' }, 'clrr'],
+    // 2.5² times 0.25 W for five seconds are 7.8125 J; 325 V on 10 Ω are 10 562.5 W.
+    ['7.80 J in a quarter of a watt', { r: '10', t: '0.7385 ms', p: '0.25' }, 'lrr'],
+    ['7.83 J in it', { r: '10', t: '0.7413 ms', p: '0.25' }, 'clrr'],
+    ['which its sheet allows', { r: '10', t: '0.7413 ms', p: '0.25', most: '10 J' }, 'lrr'],
     ['a sheet that allows more', { most: '2.25 J' }, 'lrr'],
     ['a sheet that allows less', { most: '2.24 J' }, 'llrr'],
   ],

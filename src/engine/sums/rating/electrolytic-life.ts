@@ -89,7 +89,15 @@ export const electrolyticLife = defineSum({
       factor,
     };
   },
-  notes: ({ v, rating }, { life = 0 }) => [
+  notes: ({ v, rating, t, top }, { life = 0 }) => [
+    ...(t > top
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'It is hotter than its sheet allows: no life is promised, and the seal may open.',
+          },
+        ]
+      : []),
     ...(v > rating
       ? [
           {

@@ -67,7 +67,23 @@ export const tantalumResistance = defineSum({
       perVolt: source / v,
     };
   },
-  notes: (_, { perVolt = 0 }) => [
+  notes: ({ v, rating }, { perVolt = 0, share = 0 }) => [
+    ...(v > rating
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'The rail is above the rating: a solid tantalum fails to a short there, and may burn.',
+          },
+        ]
+      : []),
+    ...(v <= rating && share > 1
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'The surge is above what its maker proves it with: more resistance before it, or a higher rating.',
+          },
+        ]
+      : []),
     ...(perVolt < 1
       ? [
           {

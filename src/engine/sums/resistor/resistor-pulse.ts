@@ -1,6 +1,6 @@
 import { dissipation } from '../../equations/heat.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
-import { energyOnTop } from '../../equations/resistor.ts';
+import { energyOnTop, overloadEnergy } from '../../equations/resistor.ts';
 import { choice, defineSum, optionalQuantity, quantity } from '../sum.ts';
 
 const CAPACITOR = 'capacitor';
@@ -116,7 +116,15 @@ export const resistorPulse = defineSum({
       share: most === undefined ? undefined : (loaded ?? energy) / most,
     };
   },
-  notes: ({ p }, { mean = 0, share = 0 }) => [
+  notes: ({ p, most }, { energy = 0, mean = 0, share = 0 }) => [
+    ...(most === undefined && energy > overloadEnergy(p)
+      ? [
+          {
+            kind: 'caution' as const,
+            text: 'That is more energy than the overload test of five seconds puts into a part of this rating: it burns open.',
+          },
+        ]
+      : []),
     ...(mean > p
       ? [{ kind: 'caution' as const, text: 'The mean power alone is above the rating.' }]
       : []),
