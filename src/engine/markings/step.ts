@@ -22,8 +22,9 @@ export interface Step {
   /** True where nothing but blanks lies between the last token and here. */
   near: boolean;
   value: Token | undefined;
-  /** Whether a style, and the sign of a section, was taken. */
+  /** Whether a style, a name of its type, and the sign of a section, was taken. */
   styled: boolean;
+  named: boolean;
   signed: boolean;
   /** First class of mains duty that was taken. */
   safety: string | undefined;
@@ -72,10 +73,12 @@ const met: Readonly<Record<Need, (step: Step) => boolean>> = {
   'after-rating': (step) => step.near && step.last !== undefined && isRating(step.last),
   'touching-value': (step) => isValue(step.last) && step.last?.end === step.at,
   'touching-tolerance': (step) => touching(step, 'tolerance'),
+  'after-tolerance': (step) => step.near && step.last?.meaning.content.says === 'tolerance',
   'touching-temperature': (step) => touching(step, 'temperature'),
   'touching-style': (step) => touching(step, 'types'),
   resistor: (step) => step.value?.meaning.content.says === 'resistance',
   'style-before': (step) => step.styled,
+  'type-before': (step) => step.named,
   'value-before': (step) => step.value !== undefined,
   'touching-before-value': () => true,
   'whole-word': () => true,
@@ -179,6 +182,7 @@ export const take = (step: Step, token: Token): Step => {
     near: true,
     value: isValue(token) && !further ? token : step.value,
     styled: step.styled || isStyle(meaning),
+    named: step.named || meaning.content.says === 'types',
     signed: step.signed || meaning.content.says === 'symbol',
     safety: step.safety ?? (meaning.content.says === 'safety' ? meaning.content.class : undefined),
     slots: (further ? step.slots & ~VOLTAGES : step.slots) | bitOf(meaning.slot),
@@ -198,6 +202,7 @@ export const startOf = ({ bodies, origins }: Lexicon): Step => ({
   near: true,
   value: undefined,
   styled: false,
+  named: false,
   signed: false,
   safety: undefined,
   slots: 0,

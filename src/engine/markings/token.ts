@@ -16,6 +16,8 @@ export type Need =
   | 'touching-value'
   /** The token before is a tolerance letter, without a gap. */
   | 'touching-tolerance'
+  /** The same with blanks between. */
+  | 'after-tolerance'
   /** The token before is a temperature letter, without a gap. */
   | 'touching-temperature'
   /** The value is a resistance. */
@@ -24,6 +26,8 @@ export type Need =
   | 'touching-style'
   /** A style stands somewhere before. */
   | 'style-before'
+  /** Its type is named somewhere before. */
+  | 'type-before'
   /** The next token is the value, without a gap. */
   | 'touching-before-value'
   /** A value stands somewhere before. */

@@ -162,6 +162,12 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   return stands !== 'behind-value' || (inFigures && !figuresRunOn(scan, found.end));
 };
 
+/** Behind a gap three figures are volts where a series of tantalum is named: `TAP 106M 016`. */
+const BEHIND_GAP: readonly Need[] = ['after-tolerance', 'type-before'];
+
+const isApart = ({ marking }: Scan, at: number, stands: Stands): boolean =>
+  stands === 'behind-tolerance' && isFigure(marking.text.charAt(at)) && wordBegins(marking, at);
+
 /** The voltage codes as words to be found. */
 export const voltageCodeItems = (
   tables: MarkingTables,
@@ -196,7 +202,7 @@ export const voltageCodeItems = (
               (isPointOfValue(scan, found.end) ? weights.voltageCodeForPoint : 0) +
               (stands === 'beside' ? besideFigures(scan, at, found.end) : 0) +
               (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
-            needs: place.needs,
+            needs: isApart(scan, at, stands) ? BEHIND_GAP : place.needs,
             assumed: found.assumed,
           }
         : undefined;

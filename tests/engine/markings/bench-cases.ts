@@ -277,6 +277,11 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['10k 1% 100ppm', {}, { r: 10e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
   // A starting capacitor is none for running.
   ['motor start 200 MFD 125VAC', {}, { c: 200 * u, volts: 125, types: none, lost: none }],
+  // Volts in three figures behind a gap, where a series of tantalum is named.
+  ['TAP 106M 016', {}, { c: 10 * u, volts: 16, tolerance: [0.2, 0.2, 'fraction'], lost: none }],
+  ['T350 106 K 025', {}, { c: 10 * u, volts: 25, lost: none }],
+  ['196D 475X9 050', {}, { c: 4.7 * u, volts: 50, lost: none }],
+  ['104K 025', {}, { c: 100 * n, lost: none }],
   // A small Cyrillic letter is that of thousands of ohms, and a style may end in its watts.
   ['2к2', {}, { r: 2.2e3, lost: none }],
   ['МЛТ-0,5 47к', {}, { r: 47e3, lost: none }],
