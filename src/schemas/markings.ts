@@ -62,9 +62,9 @@ export const bodyRow = z.strictObject({
 export const valueFormRow = z.strictObject({
   id,
   shape: z
-    .enum(['multiplier', 'plain', 'decimal', 'sections', 'range'])
+    .enum(['multiplier', 'plain', 'decimal', 'sections', 'range', 'filter'])
     .describe(
-      'multiplier: the last figure counts zeros; plain: as written; decimal: with a point; sections: several numbers',
+      'multiplier: the last figure counts zeros; plain: as written; decimal: with a point; sections: several numbers; filter: one across the mains and two to earth',
     ),
   figures_min: positive.describe('fewest figures, counting all of them'),
   figures_max: positive.describe('most figures'),

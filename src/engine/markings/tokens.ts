@@ -3,6 +3,7 @@ import { mantissaValuesAt } from './chip-values.ts';
 import { datesAt } from './dates.ts';
 import { figureValuesAt } from './figure-values.ts';
 import { letterValuesAt } from './letter-values.ts';
+import { mainsFiltersAt } from './mains-filters.ts';
 import { otherShapesAt, otherUnitsAt } from './other-marks.ts';
 import { powersAt } from './powers.ts';
 import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
@@ -47,6 +48,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     words,
     sectionsAt(scan, at),
     ratedSectionsAt(scan, at),
+    mainsFiltersAt(scan, at),
     powers,
     otherShapesAt(scan, at),
     mantissaValuesAt(scan, at),

@@ -57,6 +57,7 @@ export const valueRowsOf = (
       decimal: ofShape('decimal'),
       sections: ofShape('sections'),
       range: ofShape('range'),
+      filter: ofShape('filter'),
     },
     multipliers: ofScheme('figures'),
     chipMultipliers: ofScheme('letter-figure'),

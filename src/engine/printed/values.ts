@@ -105,7 +105,7 @@ const atVoltage = (form: Form, use: Use, volts: number | undefined): Use =>
 const inFigures = (tables: MarkingTables, value: number, volts: number | undefined): ValuePiece[] =>
   tables.valueForms
     // A range has two ends, and is printed of no single value.
-    .filter((form) => form.shape !== 'range')
+    .filter((form) => form.shape !== 'range' && form.shape !== 'filter')
     .filter((form) => within(value, form.value_min, form.value_max))
     .flatMap((form) =>
       (form.shape === 'multiplier' ? multiplied : asItStands)(tables, form, value).map((piece) => ({

@@ -282,6 +282,10 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['T350 106 K 025', {}, { c: 10 * u, volts: 25, lost: none }],
   ['196D 475X9 050', {}, { c: 4.7 * u, volts: 50, lost: none }],
   ['104K 025', {}, { c: 100 * n, lost: none }],
+  // A mains filter in one body: one across the line, two to earth.
+  ['0,1µF X2+2x2500pF Y', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], safety: 'Y', lost: none }],
+  ['0,1+2x2500p', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], lost: none }],
+  ['0.1 + 2 x 0.0025 µF 250V~', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], lost: none }],
   // A small Cyrillic letter is that of thousands of ohms, and a style may end in its watts.
   ['2к2', {}, { r: 2.2e3, lost: none }],
   ['МЛТ-0,5 47к', {}, { r: 47e3, lost: none }],
