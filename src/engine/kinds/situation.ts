@@ -59,6 +59,10 @@ const voltageOfShare = (share: number, { value, rating }: KindPart, most: number
 const currentOfShare = (share: number, original: KindPart): number =>
   (original.value ?? 0) > 0 ? voltageOfShare(share, original, Infinity) / (original.value ?? 1) : 0;
 
+/** Whether a condition is a current and no voltage. */
+const isCurrent = ({ conditionDefinitions, units }: Catalogue, { condition }: ConditionRow) =>
+  units[conditionDefinitions[condition]?.unit ?? '']?.si === 'A';
+
 /** Voltage (V) that the body of the old part bears for sure: no circuit has proved itself with more. */
 const borneBy = (catalogue: Catalogue, original: KindPart): number =>
   rangeOf({ catalogue }, original, 'voltage-limit')?.min ?? Infinity;
@@ -70,7 +74,7 @@ const derivedDefault = (catalogue: Catalogue, row: ConditionRow, original: KindP
     case 'value':
       return exactly(rule * (original.value ?? 0));
     case 'power':
-      if (row.condition === 'wiper-current') return exactly(currentOfShare(rule, original));
+      if (isCurrent(catalogue, row)) return exactly(currentOfShare(rule, original));
       return exactly(
         voltageOfShare(
           rule,
