@@ -327,6 +327,24 @@ describe('conditions', () => {
     expect(conditions.map(({ range }) => range.typ)).toEqual([expect.closeTo(volts, 6)]);
   });
 
+  it.each([
+    // A quarter of 0.25 W in 10 kΩ: √(62.5 mW / 10 kΩ).
+    [10e3, 2.5e-3],
+    // At the stop nothing is left that a current could heat.
+    [0, 0],
+  ])('let %d ohm carry at the wiper what heats it by a share of its rating', (ohm, ampere) => {
+    const { conditions: rows, ...rest } = withConditions('power', 0.25);
+    const from = {
+      ...rest,
+      conditions: rows.map((one) => ({ ...one, condition: 'wiper-current' })),
+    };
+    const { conditions } = resolveKindSituation(from, {
+      original: { type: 'made-up', value: exactly(ohm) },
+      position: 'here',
+    });
+    expect(conditions[0]?.range.typ).toBeCloseTo(ampere, 9);
+  });
+
   it('do not follow in a way that is not known', () => {
     expect(() => resolved(withConditions('voltage', 1))).toThrow('cannot follow so');
   });
