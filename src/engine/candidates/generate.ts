@@ -57,10 +57,13 @@ const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] =>
     )
     .slice(0, VALUES_PER_BAND);
 
+/** Whether a rating serves, V. */
+const suffices = (volts: number, needed: number): boolean => volts >= needed * (1 - ROUNDING);
+
 /** Which of its ratings serve: the lowest that suffices and the next one up; the highest there is where none does. */
 const ratingsFor = (offer: OfferRow, circumstances: Circumstances): Ratings => {
   const needed = neededRating({ type: offer.type, voltageKind: offer.voltage_kind }, circumstances);
-  const first = offer.voltages.findIndex((volts) => volts >= needed * (1 - ROUNDING));
+  const first = offer.voltages.findIndex((volts) => suffices(volts, needed));
   return first < 0 ? [-1] : [first, first + 2];
 };
 
@@ -170,7 +173,7 @@ const forBoards = (
 ): readonly OfferedPart[] => {
   const others = parts.filter(({ style }) => !isScrewed(style));
   const bears = (part: OfferedPart): boolean =>
-    part.ratedVoltage >= neededRating(part, circumstances);
+    suffices(part.ratedVoltage, neededRating(part, circumstances));
   return others.some(bears) ? others : parts;
 };
 

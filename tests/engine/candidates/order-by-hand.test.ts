@@ -125,6 +125,18 @@ describe('of parts with screws', () => {
   });
 });
 
+// 44.1 V over 0.7 come to a hair more than 63 V.
+test('none has screws where another bears it save for rounding', () => {
+  const offers = [
+    offer({ voltages: [63] }),
+    offer({ voltages: [100], style: 'screw-terminal can' }),
+  ];
+  const circumstances = place(offers);
+  const conditions = { ...circumstances.conditions, ...given({ vdc: 44.1 / 0.7 }) };
+  expect(44.1 / 0.7).toBeGreaterThan(63);
+  expect(offered({ ...circumstances, conditions })).toEqual(['4.7 63 0.2']);
+});
+
 test('the same offers are asked anew at another voltage', () => {
   const quiet = place([offer({ voltages: [25, 50, 63] })]);
   const loud = { ...quiet, conditions: { ...quiet.conditions, ...given({ vdc: 45 }) } };
