@@ -282,6 +282,8 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['T350 106 K 025', {}, { c: 10 * u, volts: 25, lost: none }],
   ['196D 475X9 050', {}, { c: 4.7 * u, volts: 50, lost: none }],
   ['104K 025', {}, { c: 100 * n, lost: none }],
+  // The name of its liquid says that it is oil-filled paper.
+  ['PYRANOL 4 MFD 660VAC', {}, { c: 4 * u, volts: 660, types: ['paper-oil'], lost: none }],
   // A mains filter in one body: one across the line, two to earth.
   ['0,1µF X2+2x2500pF Y', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], safety: 'Y', lost: none }],
   ['0,1+2x2500p', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], lost: none }],
