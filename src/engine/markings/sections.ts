@@ -257,9 +257,13 @@ const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => 
 /** Sections without a unit that strokes part, which are not all alike. */
 const LEAST_UNLIKE = 3;
 
-/** Whether a list may do without a unit: with strokes if all are alike, as `32-32`, or three or more. */
+/**
+ * Whether a list may do without a unit: with a plus if all are whole, with strokes if all are alike, as
+ * `32-32`, or three or more.
+ */
 const mayBeBare = ({ sign, numbers }: List): boolean =>
-  sign !== 'stroke' ||
+  (sign === '+' && numbers.every(({ value }) => Number.isInteger(value))) ||
+  sign === 'x' ||
   numbers.every(({ value }) => value === numbers[0]?.value) ||
   (numbers.length >= LEAST_UNLIKE && numbers.every(({ padded }) => padded !== true));
 

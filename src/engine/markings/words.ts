@@ -34,7 +34,11 @@ const tokenOf = (
 
 /** Whether a plus stands between figures, where it joins the sections of a can. */
 const joins = ({ text }: Marking, at: number): boolean =>
-  text.charAt(at) === '+' && isFigure(text.charAt(at - 1)) && isFigure(text.charAt(at + 1));
+  text.charAt(at) === '+' &&
+  isFigure(text.charAt(at - 1)) &&
+  isFigure(text.charAt(at + 1)) &&
+  // Behind a fraction it is the sign of a lead, and the volts follow: `4.7+35`.
+  !/\d[.,]\d+$/u.test(text.slice(0, at));
 
 /** Whether a short code may stand where and as it was found. */
 const standsAsCode = (marking: Marking, at: number, { word, sameCase }: FoundWord<Item>) =>

@@ -282,6 +282,10 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['T350 106 K 025', {}, { c: 10 * u, volts: 25, lost: none }],
   ['196D 475X9 050', {}, { c: 4.7 * u, volts: 50, lost: none }],
   ['104K 025', {}, { c: 100 * n, lost: none }],
+  // A plus behind a fraction is the sign of a lead: sections of cans are whole microfarads.
+  ['4.7+35', {}, { c: 4.7 * u, volts: 35, lost: none }],
+  ['2.2+16', {}, { c: 2.2 * u, volts: 16, lost: none }],
+  ['16+16', {}, { sections: [16 * u, 16 * u] }],
   // The name of its liquid says that it is oil-filled paper.
   ['PYRANOL 4 MFD 660VAC', {}, { c: 4 * u, volts: 660, types: ['paper-oil'], lost: none }],
   // A mains filter in one body: one across the line, two to earth.
