@@ -71,6 +71,19 @@ describe('offered parts', () => {
     });
   });
 
+  // What can be set is sold by its maximum: one of 30 pF, and no pair of 15 pF.
+  test.each([20e-12, 30e-12])('of a trimmer of %d F begin with one as large', (farad) => {
+    const circumstances = circumstancesOf({
+      original: { type: 'air-variable', capacitance: exactly(farad) },
+      position: 'rf-tuned-circuit',
+      conditions: given({}),
+    });
+    expect(offeredParts(catalogue, 'air-variable', circumstances)[0]?.capacitance).toBeCloseTo(
+      farad,
+      15,
+    );
+  });
+
   test('go on by tolerance, then by rating, then by value', () => {
     const order = partsOf(at([offer({})])).map((part) => [
       Math.round(part.capacitance * 1e10) / 10,
