@@ -65,8 +65,8 @@ const disc: Partial<Line> = {
 };
 
 test.each<[string, Partial<Line>, RegExp[]]>([
-  ['of a valve circuit', { volts: '400 V' }, [/^the old part was for 400 V: measure/u]],
-  ['of a valve circuit, measured', { volts: '400 V', conditions: { vdc: '15 V' } }, []],
+  ['of a valve circuit', { volts: '1 kV' }, [/^the old part was for 1 kV: measure/u]],
+  ['of a valve circuit, measured', { volts: '1 kV', conditions: { vdc: '15 V' } }, []],
   ['below what valves have', { volts: '63 V' }, []],
 ])('a lower rating than the old one, %s, is said beside the order: %o', (_what, said, notes) => {
   const [group] = orderFor({ ...disc, ...said });
@@ -88,10 +88,9 @@ test('a part that was judged as if it were another is ordered with what the old 
 
 // Somebody chose them for a high voltage: half of the rating is taken to stand across them.
 test.each([
-  ['interstage-coupling', '500 V', '500 V'],
-  ['interstage-coupling', '1 kV', '1 kV'],
-  ['tone-stack', '1 kV', '1 kV'],
-  ['interstage-coupling', '400 V', '50 V'],
+  ['interstage-coupling', '2 kV', '2 kV'],
+  ['tone-stack', '2 kV', '2 kV'],
+  ['interstage-coupling', '1 kV', '50 V'],
 ])('at %s a disc of %s is ordered for %s', (position, volts, ordered) => {
   const [group] = orderFor({ ...disc, position, volts });
   expect(group?.volts.replaceAll('\u00A0', ' ')).toBe(ordered);

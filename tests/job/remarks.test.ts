@@ -38,8 +38,8 @@ test.each<[string, Partial<Line>, RegExp]>([
   ['no value', { ...disc, value: '' }, /^Still to say: value/u],
   [
     'a rating of a valve circuit that is to become a lower one',
-    { ...disc, type: 'ceramic-disc-unknown', volts: '400 V' },
-    /^Rated for \d+\sV, the old part for 400\sV/u,
+    { ...disc, type: 'ceramic-disc-unknown', volts: '1 kV' },
+    /^Rated for \d+\sV, the old part for 1\skV/u,
   ],
   [
     'a rating for AC that is to become a lower one for DC',
@@ -124,7 +124,7 @@ test('a chip in the place of a part with leads is said', () => {
   );
 });
 
-const film: Partial<Line> = { ...disc, type: 'pet-metallized', volts: '400 V' };
+const film: Partial<Line> = { ...disc, type: 'pet-metallized', volts: '1 kV' };
 test.each<[string, Partial<Line>]>([
   ['the voltage is typed', { ...film, conditions: { vdc: '40 V' } }],
   ['the old part is rated for less than valves need', { ...film, volts: '100 V' }],

@@ -74,12 +74,12 @@ describe('what follows from the old part', () => {
   });
 
   test.each([
-    // Paper is rated near its circuit; a disc of less than 500 V sits as often in one of 25 V.
+    // Paper is rated near its circuit; a disc of less than 2 kV sits as often in one of 25 V.
     ['paper-wax', 400, 200, 360],
     ['paper-wax', 600, 300, 540],
-    ['ceramic-z5u', 400, 25, 45],
-    ['ceramic-z5u', 500, 250, 450],
-    ['ceramic-z5u', 1000, 500, 900],
+    ['ceramic-z5u', 1000, 25, 45],
+    ['ceramic-z5u', 2000, 1000, 1800],
+    ['silvered-mica', 1000, 500, 900],
     // A film of 160 V sits in a circuit of 25 V too; one of 400 V was paid for because valves ask it.
     ['pet-metallized', 160, 50, 90],
     ['pet-metallized', 400, 200, 360],
