@@ -5,7 +5,7 @@ import {
   isCapacitor,
   isNoteAlone,
   kindName,
-  lowerRating,
+  lowerRatingOfLine,
   standInWords,
   whyWords,
   type Ask,
@@ -151,7 +151,7 @@ const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
 
 /** That what goes in is rated for less than the old part, by no more than a usual voltage of its place. */
 const ofLowerRating = (planned: PlannedLine): Remark[] => {
-  const lower = lowerRating(planned);
+  const lower = lowerRatingOfLine(planned);
   if (lower === undefined) return [];
   const said = `Rated for ${lower.now}, the old part for ${lower.old}: nobody typed the voltage across it.`;
   return [

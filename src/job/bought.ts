@@ -9,7 +9,7 @@ import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
-import { lowerRating } from './lower-rating.ts';
+import { lowerRatingOfLine } from './lower-rating.ts';
 import { formingNote } from './lead-forming.ts';
 import { unreadOf, type PartOfLine } from './part-of-line.ts';
 import type { PlannedLine } from './planned.ts';
@@ -138,7 +138,7 @@ const fittingNote = ({ style }: Bought): string =>
 
 /** That the old part was made for more volts, which an order must not hide. */
 const ratingNote = (planned: PlannedLine): string => {
-  const lower = lowerRating(planned);
+  const lower = lowerRatingOfLine(planned);
   return lower?.isHigh === true
     ? `the old part was for ${lower.old}: measure the voltage across it before buying`
     : '';

@@ -30,7 +30,7 @@ export { adjustmentsOf, moved } from './adjustments.ts';
 export { readInWords, type BenchField, type Time } from './bench-fields.ts';
 export { foundOf } from './found-at.ts';
 export { pageQuery } from './page-query.ts';
-export { lowerRating, type LowerRating } from './lower-rating.ts';
+export { lowerRatingOfLine } from './lower-rating.ts';
 export { lineName } from './line-name.ts';
 export { isBlank, isNoteAlone } from './is-blank.ts';
 export { isDone } from './is-done.ts';

@@ -1,7 +1,8 @@
-import type { Assessment, Catalogue, Habit, TypeId } from '../engine/index.ts';
+import type { Assessment, Catalogue, Habit, Request, TypeId } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
 import { typeRowOf } from './any-kind.ts';
+import { lowerRating } from './lower-rating.ts';
 import { decidingFinding, isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
 import { strangeness } from './strangeness.ts';
 
@@ -61,12 +62,29 @@ const nearest = (
     : '';
 };
 
+/**
+ * That the old part was made for a circuit with valves, for all that its mark tells, as a sentence with a
+ * space before it.
+ */
+const reminder = (
+  request: Request | undefined,
+  { candidate }: Assessment<AnyPart>,
+  habit?: Habit,
+): string => {
+  if (request === undefined || !('voltageKind' in candidate)) return '';
+  const lower = lowerRating(request, candidate, habit);
+  return lower?.isHigh === true
+    ? ` The old part is for ${lower.old}: measure the voltage across it, and type it below.`
+    : '';
+};
+
 /** The sentence that answers: what fits, what to buy, what to keep out and why. */
 export const answerSentence = (
   catalogue: Catalogue,
   original: TypeId,
   assessments: readonly Assessment<AnyPart>[],
   habit?: Habit,
+  asked?: Request,
 ): string => {
   const leading = assessments[0];
   const keepOut = warning(catalogue, original, assessments, habit);
@@ -76,6 +94,7 @@ export const answerSentence = (
     .filter(({ verdict }) => verdict === leading.verdict)
     .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
     .slice(0, NAMED);
+  const last = keepOut + reminder(asked, best, habit);
   const name = capital(nameOf(catalogue, best));
   const part = partPhrase(best.candidate, habit);
   const deciding = decidingFinding(best);
@@ -84,10 +103,10 @@ export const answerSentence = (
   const so = others.length === 1 ? 'so does' : 'so do';
   switch (best.verdict) {
     case 'fits':
-      return `${name} fits, such as ${part}${more && `; ${so} ${more}`}.${keepOut}`;
+      return `${name} fits, such as ${part}${more && `; ${so} ${more}`}.${last}`;
     case 'fits-if':
-      return `${name}, such as ${part}, fits if this is in order: ${reason}.${more && ` On conditions of their own ${so} ${more}.`}${keepOut}`;
+      return `${name}, such as ${part}, fits if this is in order: ${reason}.${more && ` On conditions of their own ${so} ${more}.`}${last}`;
     default:
-      return `Only a stopgap is to be had: ${listed([nameOf(catalogue, best), ...others.map((other) => nameOf(catalogue, other))], 'or')}, such as ${part}; ${reason}.${keepOut}`;
+      return `Only a stopgap is to be had: ${listed([nameOf(catalogue, best), ...others.map((other) => nameOf(catalogue, other))], 'or')}, such as ${part}; ${reason}.${last}`;
   }
 };

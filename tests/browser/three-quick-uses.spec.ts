@@ -37,6 +37,7 @@ test('a marking leads to stand-ins, and a link carries the numbers', async ({
   await expect(page.locator('#numbers [data-from="given"]')).toHaveCount(3);
 
   await expect(page.locator('#results ol > li#ceramic-c0g')).toBeVisible();
+  await expect(page.locator('#answer')).toContainText(/for 1\skV: measure the voltage across it/);
   const { order } = await stateOf(page);
   const firstClass2 = order.findIndex((id) => /^ceramic-(x7r|x5r|y5v|z5u)$/.test(id));
   expect(firstClass2).toBeGreaterThan(0);

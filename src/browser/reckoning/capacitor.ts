@@ -73,7 +73,7 @@ export const showNumbers = (catalogue: Catalogue): void => {
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
-  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit, asked.request));
   yield;
   showNumbers(catalogue);
   const guideline = inputFor(guidelineKey);

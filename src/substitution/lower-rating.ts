@@ -1,0 +1,35 @@
+import { crestOf, formatValue, type Habit, type Part, type Request } from '../engine/index.ts';
+
+/** What goes in for less voltage than the old part was made for. */
+export interface LowerRating {
+  /** Both ratings in words, that of the old part with its crest where it is one for AC. */
+  now: string;
+  old: string;
+  /** Whether the old part may come from a circuit with valves, whose voltages stand. */
+  isHigh: boolean;
+}
+
+/** From this rating on (V) an old part may come from a circuit with valves. */
+const VALVE_RATING = 200;
+
+/**
+ * Whether a stand-in is rated for less than the mark of the old part; nothing where there is no mark, or
+ * where somebody said what stands across it.
+ */
+export const lowerRating = (
+  { original, conditions }: Pick<Request, 'original' | 'conditions'>,
+  { ratedVoltage, voltageKind }: Pick<Part, 'ratedVoltage' | 'voltageKind'>,
+  habit?: Habit,
+): LowerRating | undefined => {
+  const rating = original.ratedVoltage?.typ;
+  if (rating === undefined || conditions?.['vdc'] !== undefined) return undefined;
+  const isForAc = original.voltageKind === 'ac';
+  const crest = isForAc ? crestOf(rating) : rating;
+  if (voltageKind !== 'dc' || ratedVoltage >= crest) return undefined;
+  const inCrest = isForAc ? ` AC, a crest of ${formatValue(crest, 'V', habit)}` : '';
+  return {
+    now: formatValue(ratedVoltage, 'V', habit),
+    old: formatValue(rating, 'V', habit) + inCrest,
+    isHigh: rating >= VALVE_RATING,
+  };
+};
