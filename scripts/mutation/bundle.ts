@@ -48,6 +48,8 @@ export const bundled = async (file: string, keeps: boolean): Promise<Loaded> => 
     format: 'cjs',
     packages: 'external',
     target: 'esnext',
+    // As Vitest has it: a site at the root of its host.
+    define: { 'import.meta.env.BASE_URL': '"/"' },
     plugins: [...(keeps ? [kept] : []), places],
     logLevel: 'error',
   });
