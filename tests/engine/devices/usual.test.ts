@@ -35,6 +35,8 @@ describe('what a use is reckoned with where nothing is said', () => {
     ['2n5551', 'transistor-stage', 'top-voltage', 64, 'half of what a 2N5551 bears'],
     ['mj15003', 'transistor-power', 'top-voltage', 56, 'half of what an MJ15003 bears'],
     ['tip41c', 'transistor-power', 'top-voltage', 45, 'usual'],
+    // 3000 mA in its row.
+    ['2n3055', 'transistor-power', 'top-current', 3, 'usual'],
     // The mains is what it is, whatever stood there.
     ['1n4001', 'diode-direct', 'reverse-peak', 650, 'usual'],
     ['4011a', 'logic-12v', 'supply', 12, 'usual'],
