@@ -68,7 +68,10 @@ const scriptOf = ({ hints: { origin } }: Lexicon, text: string): string | undefi
 const mayBeTypedInLatin = (lexicon: Lexicon, text: string): boolean => {
   const origin = scriptOf(lexicon, text);
   return (
-    origin !== undefined && lexicon.tables.lookAlikes.some((row) => row.origins.includes(origin))
+    origin !== undefined &&
+    lexicon.tables.lookAlikes.some(
+      ({ origins, written }) => origins.includes(origin) && text.includes(written),
+    )
   );
 };
 

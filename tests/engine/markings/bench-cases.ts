@@ -74,6 +74,8 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['2.2M 63V', {}, { c: 2.2 * u, volts: 63 }],
   // A Latin H between figures is the Cyrillic letter for nano.
   ['3H3C', {}, { c: 3.3 * n }],
+  // Where all letters are of the origin's own script, none is taken for a Latin one: 120 nF of 3 %.
+  ['124Н', { body: 'paper', origin: 'soviet' }, { c: 124 * n }],
   ['6H8', {}, { c: 6.8 * n }],
   ['1H223J', {}, { c: 22 * n, volts: 50, tolerance: [0.05, 0.05, 'fraction'] }],
   // Film resistors of one per cent print four figures and a letter.
