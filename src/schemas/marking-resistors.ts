@@ -61,9 +61,10 @@ export const resistorTemperatureLetterRow = z.strictObject({
   ...provenance,
 });
 
-/** Two figures that stand for the three of a value, on small chips. */
+/** Two figures that stand for the three of a value, before or behind the letter of small chips. */
 export const chipResistorCodeRow = z.strictObject({
   code: z.string().regex(/^\d\d$/, 'expected two figures'),
+  tolerance_percent: positive.describe('per cent each way'),
   significand: count.describe('the three figures of the value'),
   ...provenance,
 });
@@ -74,14 +75,7 @@ export const chipResistorMultiplierRow = z.strictObject({
   factor: positive,
   settle: optionalText.describe('what to do where lists differ'),
   use,
-  ...provenance,
-});
-
-/** Two figures behind a multiplier letter, on chips of two per cent and wider. */
-export const letterFirstCodeRow = z.strictObject({
-  code: z.string().regex(/^\d\d$/, 'expected two figures'),
-  tolerance_percent: positive.describe('per cent each way'),
-  significand: count.describe('the three figures of the value'),
+  bodies: context.bodies,
   ...provenance,
 });
 

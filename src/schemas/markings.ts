@@ -17,7 +17,6 @@ import type {
   chipResistorCodeRow,
   chipResistorMultiplierRow,
   failureRateRow,
-  letterFirstCodeRow,
   resistorFormRow,
   resistorStyleRow,
   resistorTemperatureLetterRow,
@@ -278,7 +277,7 @@ export interface MarkingTables extends ColourTables {
   resistorTemperatureLetters: Rows<typeof resistorTemperatureLetterRow>;
   eia96Codes: Rows<typeof chipResistorCodeRow>;
   eia96Multipliers: Rows<typeof chipResistorMultiplierRow>;
-  letterFirstCodes: Rows<typeof letterFirstCodeRow>;
+  letterFirstCodes: Rows<typeof chipResistorCodeRow>;
   resistorStyles: Rows<typeof resistorStyleRow>;
   failureRates: Rows<typeof failureRateRow>;
   tapers: Rows<typeof taperRow>;

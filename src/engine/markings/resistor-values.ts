@@ -12,17 +12,17 @@ import { weightOf, weights } from './weights.ts';
 
 type Row<Table extends keyof MarkingTables> = MarkingTables[Table][number];
 type Form = Row<'resistorForms'> & { bodyBits: number; originBits: number };
+type MultiplierRow = Row<'eia96Multipliers'> & { bodyBits: number };
+type CodeRow = Row<'eia96Codes'>;
 
 /** The rows that resistances without a unit are read by, under what they are looked up by. */
 export interface ResistorRows {
   forms: readonly Form[];
   /** By two figures. */
-  eia96: ReadonlyMap<string, Row<'eia96Codes'>>;
-  letterFirst: ReadonlyMap<string, Row<'letterFirstCodes'>>;
+  eia96: ReadonlyMap<string, CodeRow>;
+  letterFirst: ReadonlyMap<string, CodeRow>;
   /** By letter. */
-  multipliers: ReadonlyMap<string, readonly Row<'eia96Multipliers'>[]>;
-  /** Bits of the body that carries such codes. */
-  chip: number;
+  multipliers: ReadonlyMap<string, readonly MultiplierRow[]>;
 }
 
 /** Sorts the rows for resistances by what they are looked up by. */
@@ -38,8 +38,10 @@ export const resistorRowsOf = (
   })),
   eia96: new Map(tables.eia96Codes.map((row) => [row.code, row])),
   letterFirst: new Map(tables.letterFirstCodes.map((row) => [row.code, row])),
-  multipliers: Map.groupBy(tables.eia96Multipliers, (row) => row.letter),
-  chip: bodies.bitsOf(['resistor-chip']),
+  multipliers: Map.groupBy(
+    tables.eia96Multipliers.map((row) => ({ ...row, bodyBits: bodies.bitsOf(row.bodies) })),
+    (row) => row.letter,
+  ),
 });
 
 /** The value of figures in a form, ohm. */
@@ -105,7 +107,7 @@ export const resistorFiguresAt = (scan: Scan, at: number): Token[] =>
     );
 
 interface Multiplier {
-  row: Row<'eia96Multipliers'>;
+  row: MultiplierRow;
   assumed: readonly Assumed[];
   cost: number;
 }
@@ -141,15 +143,15 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
   if (!wordBegins(scan.marking, at)) return [];
   const { resistors, origins, hints } = scan.lexicon;
   const make = (
-    row: { significand: number; source: string },
+    row: CodeRow,
     multiplier: Multiplier,
     figures: { end: number; assumed: readonly Assumed[]; cost: number },
     end: number,
-    percent: number,
     base: number,
   ): Token[] => {
     const assumed = [...figures.assumed, ...multiplier.assumed];
     if (assumed.length > 1) return [];
+    const share = row.tolerance_percent / 100;
     return [
       valueToken({
         at,
@@ -160,15 +162,15 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
         weight:
           weightOf(weights.mantissaLetter, multiplier.row.use) +
           base +
-          (hints.body === 'resistor-chip' ? weights.chipKnown : 0) +
+          (multiplier.row.bodies.includes(hints.body ?? '') ? weights.chipKnown : 0) +
           multiplier.cost +
           figures.cost,
         needs: WHOLE_WORD,
-        bodies: resistors.chip,
+        bodies: multiplier.row.bodyBits,
         origins: origins.all,
         source: multiplier.row.use === 'usual' ? row.source : multiplier.row.source,
         settle: multiplier.row.settle,
-        implies: { minus: percent / 100, plus: percent / 100, unit: 'fraction' },
+        implies: { minus: share, plus: share, unit: 'fraction' },
         assumed,
       }),
     ];
@@ -186,7 +188,6 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
           multiplier,
           run,
           run.end + 1,
-          1,
           weights.chipCode +
             (multiplier.row.use === 'usual' && isAlone(scan, at, run.end + 1)
               ? weights.chipCodeAlone
@@ -199,7 +200,7 @@ export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
         const row = resistors.letterFirst.get(run.digits);
         return row === undefined
           ? []
-          : make(row, multiplier, run, run.end, row.tolerance_percent, weights.letterFirstCode);
+          : make(row, multiplier, run, run.end, weights.letterFirstCode);
       }),
     ),
   ];

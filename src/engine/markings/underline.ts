@@ -4,11 +4,11 @@ import type { Parse } from './parse.ts';
 import type { Evidence, Tolerance } from './reading.ts';
 import { said } from './said.ts';
 import { sayTolerance } from './say.ts';
-import { readVoltageCode, sayVolts } from './voltage-codes.ts';
+import { readVoltageCode, sayVolts, type VoltageMeaning } from './voltage-codes.ts';
 
 /** What a line under the value says, or that there is none. */
 export interface Underline {
-  /** V, of a ceramic disc that bears no other rating. */
+  /** V, of a part such as a ceramic disc that bears no other rating. */
   volts?: Range;
   /** Of a chip resistor. */
   tolerance?: Tolerance;
@@ -29,25 +29,35 @@ const ofResistor = (parse: Parse, underlined: boolean): Underline => {
   };
 };
 
-/** Whether the part may be a disc; that there is no line says something only where it is one. */
-const mayBeDisc = ({ bodies, hints }: Lexicon, parse: Parse, underlined: boolean): boolean =>
-  (hints.body === 'ceramic' || (underlined && hints.body === undefined)) &&
-  (parse.bodies & bodies.bitsOf(['ceramic'])) !== 0;
+/**
+ * Whether the part may be of a body that such lines rate; that there is no line says something only where
+ * it is one.
+ */
+const mayBeRatedSo = (
+  { bodies, hints: { body } }: Lexicon,
+  parse: Parse,
+  { bodies: rated }: VoltageMeaning,
+  underlined: boolean,
+): boolean =>
+  (body === undefined ? underlined : rated.includes(body)) &&
+  (parse.bodies & bodies.bitsOf(rated)) !== 0;
 
 /**
- * Of a ceramic disc, where no voltage is printed. That there is no line is told, but not taken for
- * a rating: later discs of low voltage have none either.
+ * Of a part whose voltage a line tells where none is printed, as it does on discs. That there is no line
+ * is told, but not taken for a rating: later parts of low voltage have none either.
  */
-const ofDisc = (lexicon: Lexicon, parse: Parse, underlined: boolean): Underline => {
+const ofRating = (lexicon: Lexicon, parse: Parse, underlined: boolean): Underline => {
   const word = underlined ? 'underlined' : 'not underlined';
   const [meaning] = readVoltageCode(lexicon.tables, word);
   const isRated = said(parse, 'voltage').some(({ rated }) => rated);
-  if (isRated || meaning === undefined || !mayBeDisc(lexicon, parse, underlined))
+  if (isRated || meaning === undefined || !mayBeRatedSo(lexicon, parse, meaning, underlined))
     return { evidence: [] };
   const { volts, kind = '', source } = meaning;
+  const on = lexicon.tables.bodies.filter(({ id }) => meaning.bodies.includes(id));
+  const line = `${word} (${on.map(({ name }) => name).join('; ')})`;
   const means = underlined
-    ? `underlined, on a ceramic disc: rated ${sayVolts(volts, kind)}`
-    : `not underlined: ${sayVolts(volts, kind)} on discs of some makers; not to be relied on`;
+    ? `${line}: rated ${sayVolts(volts, kind)}`
+    : `${line}: ${sayVolts(volts, kind)} by some makers; not to be relied on`;
   const evidence = evidenceOf(parse, means, source);
   return underlined ? { volts, evidence } : { evidence };
 };
@@ -58,5 +68,5 @@ export const underlineOf = (lexicon: Lexicon, parse: Parse): Underline => {
   if (underlined === undefined || parse.value === undefined) return { evidence: [] };
   return said(parse, 'resistance').length > 0
     ? ofResistor(parse, underlined)
-    : ofDisc(lexicon, parse, underlined);
+    : ofRating(lexicon, parse, underlined);
 };

@@ -81,29 +81,26 @@ const isPoint = ({ pointLetters }: MarkingTables, letter: string): boolean =>
 /** Codes of small chips: two figures and a letter, or a letter and two figures. */
 const onChips = (tables: MarkingTables, value: number): ValuePiece[] => {
   const codes = [
-    ...tables.eia96Codes.map((row) => ({ ...row, percent: 1, letterFirst: false })),
-    ...tables.letterFirstCodes.map((row) => ({
-      ...row,
-      percent: row.tolerance_percent,
-      letterFirst: true,
-    })),
+    ...tables.eia96Codes.map((row) => ({ ...row, letterFirst: false })),
+    ...tables.letterFirstCodes.map((row) => ({ ...row, letterFirst: true })),
   ];
-  return codes.flatMap((row) =>
-    tables.eia96Multipliers
+  return codes.flatMap((row) => {
+    const share = row.tolerance_percent / 100;
+    return tables.eia96Multipliers
       .filter(({ factor }) => inUnit(value, row.significand * factor) === 1)
       .filter(({ letter }) => !(row.letterFirst && isPoint(tables, letter)))
-      .map(({ letter, factor, use, source, settle }): ValuePiece => ({
+      .map(({ letter, factor, use, bodies, source, settle }): ValuePiece => ({
         text: row.letterFirst ? letter + row.code : row.code + letter,
         writing: 'chip',
         means: `${row.code} is ${row.significand}, ${letter} is × ${factor}, in Ω`,
-        implies: { minus: row.percent / 100, plus: row.percent / 100, unit: 'fraction' },
+        implies: { minus: share, plus: share, unit: 'fraction' },
         use: row.letterFirst ? rarer(use, 'rare') : use,
-        bodies: ['resistor-chip'],
+        bodies,
         origins: [],
         source: use === 'usual' ? row.source : source,
         note: settle,
-      })),
-  );
+      }));
+  });
 };
 
 const agrees = (tolerance: Tolerance | undefined, { implies }: ValuePiece): boolean =>

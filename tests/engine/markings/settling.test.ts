@@ -210,7 +210,7 @@ describe('a line under the value', () => {
       {
         text: '',
         at: 3,
-        means: 'underlined, on a ceramic disc: rated 50 V to 100 V dc',
+        means: 'underlined (ceramic disc, plate or tube): rated 50 V to 100 V dc',
         source: 'tti-disc',
       },
     ],
@@ -235,7 +235,8 @@ describe('a line under the value', () => {
           {
             text: '',
             at: 3,
-            means: 'not underlined: 500 V dc on discs of some makers; not to be relied on',
+            means:
+              'not underlined (ceramic disc, plate or tube): 500 V dc by some makers; not to be relied on',
             source: 'tti-disc',
           },
         ],
