@@ -22,6 +22,9 @@ export const dielectricCodeRow = z.strictObject({
     .describe(
       'word: stands alone; prefix: figures of a style or series follow; specification: the numbers of a sheet and a line follow',
     ),
+  counts_zeros: yesNo.describe(
+    'whether the last figure of a value beside it may count zeros; no: values are printed as they are',
+  ),
   construction: optionalText,
   dielectric: text,
   types: idList,

@@ -64,6 +64,7 @@ const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
             source: row.use === 'usual' ? form.source : row.source,
             settle: form.settle,
             voltsFrom: form.volts_min,
+            countsZeros: true,
             assumed,
           }),
         ];

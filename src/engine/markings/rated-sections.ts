@@ -31,7 +31,10 @@ const STROKES_BETWEEN_GROUPS = new RegExp(
 const WITH_UNIT = new RegExp(LIST, 'y');
 /** `40/20/20/20`, with a gap and the voltage of each behind. */
 const WITHOUT_UNIT = /[1-9]\d{0,3}(?:[+\-/][1-9]\d{0,3})+(?=\s)/y;
-const VOLTS_OF_EACH = new RegExp(String.raw`${VOLTS}(?:[-/]${VOLTS})+(?!\d)`, 'y');
+const VOLTS_OF_EACH = new RegExp(
+  String.raw`${VOLTS}(?:[-/]${VOLTS})+(?!\d)|${VOLTS}(?:\s${VOLTS}){2,}(?!\d)`,
+  'y',
+);
 
 const numbersIn = (text: string): number[] => text.split(/[^\d]+/).map(Number);
 

@@ -81,12 +81,21 @@ const typesAgree = (lexicon: Lexicon, parse: Parse): number => {
 const isSafetyWithAc = (parse: Parse): boolean =>
   said(parse, 'safety').length > 0 && said(parse, 'voltage').some(({ kind }) => kind === 'ac');
 
-/** Whether a style is of an origin where values are not written so. */
+/** The lowest mains voltage there is, V: that of Japan. */
+const LOWEST_MAINS = 100;
+
+/** Whether a class of mains duty stands beside a voltage below that of any mains. */
+const isSafetyBelowMains = (parse: Parse): boolean =>
+  said(parse, 'safety').length > 0 &&
+  said(parse, 'voltage').some(({ rated, volts }) => rated && volts.typ < LOWEST_MAINS);
+
+/** Whether a style or series is named whose values are not written so. */
 const isStyleOfOthers = ({ value, taken }: Parse): boolean =>
   value !== undefined &&
   taken.some(
-    ({ meaning: { content, origins } }) =>
-      content.says === 'style' && (origins & value.meaning.origins) === 0,
+    ({ meaning: { content, origins, countsZeros } }) =>
+      (content.says === 'style' && (origins & value.meaning.origins) === 0) ||
+      (countsZeros === false && value.meaning.countsZeros === true),
   );
 
 /** Whether the voltage is lower than parts with such a value have. */
@@ -229,6 +238,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   (isSafetyWithAc(parse) ? weights.safetyWithAc : 0) +
+  (isSafetyBelowMains(parse) ? weights.safetyBelowMains : 0) +
   (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +
   voltsBeside(parse) +
   strokeVolts(lexicon, parse) +

@@ -257,20 +257,32 @@ const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => 
 /** Sections without a unit that strokes part, which are not all alike. */
 const LEAST_UNLIKE = 3;
 
+/** Volts of a can, which are no value beside those before them. */
+const LEAST_OF_CAN = 100;
+
+/** Whether the volts of a can stand behind a gap. */
+const areVoltsOfCanBehind = (scan: Scan, end: number): boolean => {
+  const at = skipBlanks(scan.marking, end);
+  const value = at > end ? (plainNumberAt(scan, at)?.value ?? 0) : 0;
+  return value >= LEAST_OF_CAN && scan.lexicon.usualVolts.has(value);
+};
+
 /**
  * Whether a list may do without a unit: with a plus if all are whole, with strokes if all are alike, as
- * `32-32`, or three or more.
+ * `32-32`, or three or more, or if the volts of a can follow, as in `50/30 350`.
  */
-const mayBeBare = ({ sign, numbers }: List): boolean =>
-  (sign === '+' && numbers.every(({ value }) => Number.isInteger(value))) ||
-  sign === 'x' ||
-  numbers.every(({ value }) => value === numbers[0]?.value) ||
-  (numbers.length >= LEAST_UNLIKE && numbers.every(({ padded }) => padded !== true));
+const mayBeBare = (scan: Scan, { sign, numbers, end }: List): boolean => {
+  if (sign === 'x') return true;
+  if (numbers.every(({ value }) => value === numbers[0]?.value)) return true;
+  if (sign === '+') return numbers.every(({ value }) => Number.isInteger(value));
+  const isCan = numbers.length >= LEAST_UNLIKE || areVoltsOfCanBehind(scan, end);
+  return isCan && numbers.every(({ padded }) => padded !== true);
+};
 
 /** Lists without a unit, in the form that the table has for them. */
 const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
   scan.lexicon.values.forms.sections
-    .filter(() => mayBeBare(list))
+    .filter(() => mayBeBare(scan, list))
     .filter((form) =>
       list.numbers.every(({ value }) => {
         const farads = value * form.unit_f;

@@ -123,6 +123,8 @@ export interface Meaning {
   voltsBeside?: boolean | undefined;
   /** Highest rated voltage behind a stroke that makes the value likelier, V. */
   strokeVoltsMax?: number | undefined;
+  /** Whether the last figure of the value counts zeros, or may beside what is named here. */
+  countsZeros?: boolean | undefined;
   /** Types that bear such a value whatever their age. */
   ofTypes?: readonly TypeId[] | undefined;
   /** Tolerance that such a way of writing the value goes with. */

@@ -36,6 +36,7 @@ export interface Value {
   source: SourceId;
   settle: string;
   voltsFrom?: number;
+  countsZeros?: boolean;
   ofTypes?: readonly TypeId[];
   implies?: Tolerance;
   voltsBeside?: boolean;
@@ -66,6 +67,7 @@ export const valueToken = (made: Value): Token => {
       source: made.source,
       settle: made.settle,
       voltsFrom: made.voltsFrom,
+      countsZeros: made.countsZeros,
       ofTypes: made.ofTypes,
       implies: made.implies,
       voltsBeside: made.voltsBeside,

@@ -11,6 +11,8 @@ export const weights = {
   valueWithUnit: { usual: 5, other: 3, rare: 1.5 },
   tolerance: { usual: 1.5, other: 0.3, rare: -0.6 },
   writtenTolerance: 2.5,
+  /** The same without its sign for per cent, as in `0,1/10/250`. */
+  bareTolerance: -0.8,
   /** A nought before a letter that resistors have for a point, as in `0R22`. */
   noughtBeforeLetter: -2,
   /** A capacitance with three figures about a letter that resistors have too, as in `1R00`. */
@@ -70,6 +72,8 @@ export const weights = {
   safety: { usual: 2.2, other: 1, rare: 0 },
   /** A class beside a voltage for AC, which tells a letter from a tolerance. */
   safetyWithAc: 1.5,
+  /** A class of mains duty beside a voltage that no mains has. */
+  safetyBelowMains: -4,
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
   /** Two figures that are as well a usual voltage, as the 16 of `10 16` is. */

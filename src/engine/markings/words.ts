@@ -161,6 +161,7 @@ const dielectricItems = (tables: MarkingTables, bodies: Names, origins: Names) =
       bodies: bodies.bitsOf(row.bodies),
       origins: origins.bitsOf(row.origins),
       types: row.types,
+      countsZeros: row.counts_zeros,
       means: () =>
         row.construction === '' ? row.dielectric : `${row.construction}, ${row.dielectric}`,
       source: row.source,

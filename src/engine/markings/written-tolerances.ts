@@ -15,6 +15,12 @@ const TWO = new RegExp(
   'y',
 );
 const BARE = new RegExp(String.raw`${NUMBER}\s?%`, 'y');
+/** Without its sign: `+50-20`, and the middle one of `0,1/10/250`, a value, its tolerance and its volts. */
+const TWO_BARE = /([-−–+])\s?(\d{1,3})\s?\/?\s?([-−–+])\s?(\d{1,3})(?![\d.,])/y;
+const BETWEEN_STROKES = new RegExp(
+  String.raw`(?<=\d\s?/\s?)${NUMBER}(?=\s?/\s?(\d{2,4})(?![\d.,/]|\s\d))`,
+  'y',
+);
 
 /** No part has less than nothing of its value. */
 const MOST_PERCENT = 100;
@@ -37,14 +43,18 @@ interface Written {
   unit: '%' | 'pF';
 }
 
+/** A tolerance that differs each way, by the match of its two signs and figures. */
+const twoSizes = (two: RegExpExecArray | null, at: number): Written | undefined => {
+  if (two === null || (two[1] === '+') === (two[3] === '+')) return undefined;
+  const [first, second] = [numberOf(two[2]), numberOf(two[4])];
+  const [minus, plus] = two[1] === '+' ? [second, first] : [first, second];
+  return { end: at + two[0].length, minus, plus, unit: '%' };
+};
+
 const sizesAt = (text: string, at: number): Written | undefined => {
   if (!mayBegin(text.charAt(at))) return undefined;
-  const two = matchAt(TWO, text, at);
-  if (two !== null && (two[1] === '+') !== (two[3] === '+')) {
-    const [first, second] = [numberOf(two[2]), numberOf(two[4])];
-    const [minus, plus] = two[1] === '+' ? [second, first] : [first, second];
-    return { end: at + two[0].length, minus, plus, unit: '%' };
-  }
+  const two = twoSizes(matchAt(TWO, text, at), at);
+  if (two !== undefined) return two;
   const both = matchAt(BOTH, text, at);
   if (both !== null) {
     const size = numberOf(both[1]);
@@ -89,9 +99,23 @@ const wornTolerancesAt = ({ lexicon, marking }: Scan, at: number): Made[] =>
         ];
   });
 
-const plainToleranceAt = ({ marking }: Scan, at: number): Made[] => {
-  const written = sizesAt(marking.text, at);
-  return written === undefined ? [] : [{ written, cost: 0, assumed: [] }];
+/** The same without a sign for per cent, where figures and what stands about them leave little else. */
+const bareSizesAt = ({ lexicon, marking: { text } }: Scan, at: number): Written | undefined => {
+  const two = twoSizes(matchAt(TWO_BARE, text, at), at);
+  if (two !== undefined) return two;
+  const [all, figures, volts] = matchAt(BETWEEN_STROKES, text, at) ?? [];
+  if (all === undefined || !lexicon.usualVolts.has(Number(volts))) return undefined;
+  const size = numberOf(figures);
+  return { end: at + all.length, minus: size, plus: size, unit: '%' };
+};
+
+const plainToleranceAt = (scan: Scan, at: number): Made[] => {
+  const written = sizesAt(scan.marking.text, at);
+  if (written !== undefined) return [{ written, cost: 0, assumed: [] }];
+  const bare = bareSizesAt(scan, at);
+  return bare === undefined || metAs(scan.lexicon.tables, bare).length === 0
+    ? []
+    : [{ written: bare, cost: weights.bareTolerance, assumed: [] }];
 };
 
 /** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */

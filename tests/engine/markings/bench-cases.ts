@@ -36,6 +36,21 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['T350E106K025AS', {}, { c: 10 * u, volts: 25, types: ['ta-mno2-solid'] }],
   ['T110B225K035AS', {}, { c: 2.2 * u, volts: 35, types: ['ta-mno2-solid'] }],
   ['CS13BF106K', {}, { c: 10 * u, types: ['ta-mno2-solid'], lost: none }],
+  // Volts with an R for their point.
+  ['220 6R3', {}, { c: 220 * u, volts: 6.3, lost: none }],
+  ['100/6R3', {}, { c: 100 * u, volts: 6.3, lost: none }],
+  // A peak voltage behind the rating.
+  ['8mfd 475 WVDC 525 PK', {}, { c: 8 * u, volts: 475, lost: none }],
+  ['32 µF/350V 550 Vs', {}, { c: 32 * u, volts: 350, lost: none }],
+  ['47PK', {}, { c: 47 * p, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  // A value, its per cents and its volts, with strokes between; two signs without per cent.
+  ['0,1/10/250', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], volts: 250, lost: none }],
+  ['4700/2,5/63', {}, { c: 4.7 * n, tolerance: [0.025, 0.025, 'fraction'], volts: 63 }],
+  ['0,22/20/100', {}, { c: 220 * n, tolerance: [0.2, 0.2, 'fraction'], volts: 100, lost: none }],
+  ['10µF +50-10 25V', {}, { c: 10 * u, tolerance: [0.1, 0.5, 'fraction'], volts: 25, lost: none }],
+  ['100µF 63V -25+85', {}, { c: 100 * u, volts: 63, lost: none }],
+  // A precise style of resistor without its watts.
+  ['С2-29В 10К', {}, { r: 10e3, lost: none }],
   // Two numbers are the microfarads and volts of a small polar part, not a date.
   ['10 16', {}, { c: 10 * u, volts: 16, lost: none }],
   ['22 6', {}, { c: 22 * u, volts: 6, lost: none }],

@@ -33,6 +33,17 @@ describe('marks of the mains frequency', () => {
     }
   });
 
+  test.each([
+    ['n24 Y 63', undefined],
+    ['47n X 50V', undefined],
+    ['4n7 Y 250~', 'Y'],
+    ['n24 Y', 'Y'],
+    ['4n7 Y 400V', 'Y'],
+  ])('%s: a letter is no class of mains duty beside a lower voltage', (text, mark) => {
+    const [first] = readMarking(catalogue, text);
+    expect(first?.safetyClass?.charAt(0)).toBe(mark);
+  });
+
   test('a rating for direct voltage stands beside one for alternating voltage', () => {
     const [first] = readMarking(catalogue, '0.1 µF 630V- 250V~');
     expect(first?.ratedVoltage?.typ).toBe(630);

@@ -20,6 +20,13 @@ const cans: [string, number[], number[]][] = [
   ['40µF/450V-40µF/450V-20µF/25V', [40, 40, 20], [450, 450, 25]],
   ['32-32µF 350V 25µF 25V', [32, 32, 25], [350, 350, 25]],
   ['8+8/450', [8, 8], [450, 450]],
+  ['20-20-20-20 450 450 450 400', [20, 20, 20, 20], [450, 450, 450, 400]],
+  ['40+20+20+20 475 475 450 25', [40, 20, 20, 20], [475, 475, 450, 25]],
+  ['80-40-30 MFD 450 350 25', [80, 40, 30], [450, 350, 25]],
+  // Two that strokes part, with the volts of a can behind a gap.
+  ['50/30 350', [50, 30], [350, 350]],
+  ['40-20 450V', [40, 20], [450, 450]],
+  ['16/32 350V', [16, 32], [350, 350]],
 ];
 
 describe('sections of a can with the voltage of each', () => {
@@ -33,7 +40,7 @@ describe('sections of a can with the voltage of each', () => {
     expect(best?.notUnderstood).toEqual([]);
   });
 
-  test.each(['22/35', '4n7/400', '10-450', '22/35 8923', '16/450', '100/40'])(
+  test.each(['22/35', '4n7/400', '10-450', '22/35 8923', '16/450', '100/40', '47/25 50'])(
     '%s is one section',
     (text) => {
       expect(readMarking(catalogue, text)[0]?.sections).toBeUndefined();

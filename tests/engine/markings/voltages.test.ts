@@ -284,7 +284,14 @@ describe('a voltage code in a marking', () => {
     ['225K035', 4, [[7, 'rated 35 V dc', voltageLetter.usual, 'touching-tolerance']]],
     ['225K035AS', 4, [[7, 'rated 35 V dc', voltageLetter.usual, 'touching-tolerance']]],
     ['106X9035', 5, [[8, 'rated 35 V dc', voltageLetter.usual, 'touching-tolerance']]],
-    ['226M6R3', 4, [[7, 'rated 6.3 V dc', voltageLetter.usual, 'touching-tolerance']]],
+    [
+      '226M6R3',
+      4,
+      [
+        [7, 'rated 6.3 V', voltageFigures.usual, 'value-before'],
+        [7, 'rated 6.3 V dc', voltageLetter.usual, 'touching-tolerance'],
+      ],
+    ],
     ['225K0354', 4, []],
     // Words for what is drawn, in any letters.
     ['underlined', 0, [[10, 'rated 50 V to 100 V dc', voltageWithUnit.usual]]],

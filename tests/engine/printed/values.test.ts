@@ -148,7 +148,16 @@ describe('a capacitance in figures alone', () => {
       writing: 'figures',
       source: 'antentop-code',
       note: 'Not used on British tubes and discs before about 1970.',
-      origins: ['international', 'soviet', 'german', 'french', 'american', 'chinese'],
+      origins: [
+        'international',
+        'soviet',
+        'german',
+        'french',
+        'american',
+        'chinese',
+        'japanese',
+        'czech',
+      ],
     });
     const [less] = valuesPrinted(markings, { capacitance: 4.7 * pF }, true);
     expect(less).toMatchObject({ text: '479', source: 'oriedza-table' });
