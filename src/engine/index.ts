@@ -76,6 +76,7 @@ export {
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { isChip } from './assessment/rank.ts';
+export { ruleOf, type WithRules } from './rule-of-thumb.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
 export { filledKindSum } from './kinds/filled-sum.ts';
 export type { KindCandidate, KindCircumstances, KindPart, KindRequest } from './kinds/part.ts';

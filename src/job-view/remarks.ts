@@ -1,5 +1,5 @@
 import { verdictWords } from '../components/verdict-shape.ts';
-import { isChip, type Assessment, type Habit } from '../engine/index.ts';
+import { isChip, type Assessment, type Habit, type WithRules } from '../engine/index.ts';
 import {
   decidingOf,
   isCapacitor,
@@ -26,6 +26,8 @@ export interface RemarkWords {
   typeName: (id: string) => string;
   /** What is asked of the line first; nothing where it is understood. */
   askOf: (planned: PlannedLine) => Ask | undefined;
+  /** Rules of thumb of the papers; nothing before they are fetched. */
+  rules: WithRules | undefined;
   habit?: Habit | undefined;
 }
 
@@ -150,8 +152,8 @@ const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
 };
 
 /** That what goes in is rated for less than the old part, by no more than a usual voltage of its place. */
-const ofLowerRating = (planned: PlannedLine): Remark[] => {
-  const lower = lowerRatingOfLine(planned);
+const ofLowerRating = (planned: PlannedLine, { rules }: RemarkWords): Remark[] => {
+  const lower = rules && lowerRatingOfLine(rules, planned);
   if (lower === undefined) return [];
   const said = `Rated for ${lower.now}, the old part for ${lower.old}: nobody typed the voltage across it.`;
   return [
@@ -200,7 +202,7 @@ const toLookAt = (planned: PlannedLine, words: RemarkWords): Remark[] => [
   ...toSay(planned, words),
   ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
   ...ofStandIn(planned, words),
-  ...ofLowerRating(planned),
+  ...ofLowerRating(planned, words),
   ...ofPlace(planned, words),
 ];
 

@@ -137,8 +137,8 @@ const fittingNote = ({ style }: Bought): string =>
   isChip(style) ? 'a chip without leads: it needs pads or short wires' : '';
 
 /** That the old part was made for more volts, which an order must not hide. */
-const ratingNote = (planned: PlannedLine): string => {
-  const lower = lowerRatingOfLine(planned);
+const ratingNote = (planned: PlannedLine, catalogue: Catalogue): string => {
+  const lower = lowerRatingOfLine(catalogue, planned);
   return lower?.isHigh === true
     ? `the old part was for ${lower.old}: measure the voltage across it before buying`
     : '';
@@ -186,6 +186,10 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
     return { things: madeThings(standIn, catalogue, where) };
   }
   const thing = capacitor(standIn.candidate, standIn, catalogue);
-  const notes = [ratingNote(planned), fittingNote(thing), formingNote(line, standIn, catalogue)];
+  const notes = [
+    ratingNote(planned, catalogue),
+    fittingNote(thing),
+    formingNote(line, standIn, catalogue),
+  ];
   return { things: [{ thing, each: 1, notes: notes.filter((note) => note !== '') }] };
 };

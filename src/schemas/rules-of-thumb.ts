@@ -18,6 +18,10 @@ export const ruleOfThumbRow = z.strictObject({
     'resistor-power-in-hand',
     'largest-resistor',
     'hottest-resistor',
+    'as-good-as-nearest',
+    'loose-value',
+    'smallest-second-part',
+    'valve-rating',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

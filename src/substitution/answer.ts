@@ -67,12 +67,13 @@ const nearest = (
  * space before it.
  */
 const reminder = (
+  catalogue: Catalogue,
   request: Request | undefined,
   { candidate }: Assessment<AnyPart>,
   habit?: Habit,
 ): string => {
   if (request === undefined || !('voltageKind' in candidate)) return '';
-  const lower = lowerRating(request, candidate, habit);
+  const lower = lowerRating(catalogue, request, candidate, habit);
   return lower?.isHigh === true
     ? ` The old part is for ${lower.old}: measure the voltage across it, and type it below.`
     : '';
@@ -94,7 +95,7 @@ export const answerSentence = (
     .filter(({ verdict }) => verdict === leading.verdict)
     .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
     .slice(0, NAMED);
-  const last = keepOut + reminder(asked, best, habit);
+  const last = keepOut + reminder(catalogue, asked, best, habit);
   const name = capital(nameOf(catalogue, best));
   const part = partPhrase(best.candidate, habit);
   const deciding = decidingFinding(best);

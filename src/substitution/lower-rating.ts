@@ -1,4 +1,12 @@
-import { crestOf, formatValue, type Habit, type Part, type Request } from '../engine/index.ts';
+import {
+  crestOf,
+  formatValue,
+  ruleOf,
+  type Habit,
+  type Part,
+  type Request,
+  type WithRules,
+} from '../engine/index.ts';
 
 /** What goes in for less voltage than the old part was made for. */
 export interface LowerRating {
@@ -9,14 +17,12 @@ export interface LowerRating {
   isHigh: boolean;
 }
 
-/** From this rating on (V) an old part may come from a circuit with valves. */
-const VALVE_RATING = 200;
-
 /**
  * Whether a stand-in is rated for less than the mark of the old part; nothing where there is no mark, or
  * where somebody said what stands across it.
  */
 export const lowerRating = (
+  rules: WithRules,
   { original, conditions }: Pick<Request, 'original' | 'conditions'>,
   { ratedVoltage, voltageKind }: Pick<Part, 'ratedVoltage' | 'voltageKind'>,
   habit?: Habit,
@@ -30,6 +36,6 @@ export const lowerRating = (
   return {
     now: formatValue(ratedVoltage, 'V', habit),
     old: formatValue(rating, 'V', habit) + inCrest,
-    isHigh: rating >= VALVE_RATING,
+    isHigh: rating >= ruleOf(rules, 'valve-rating'),
   };
 };

@@ -258,6 +258,7 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
     ),
   },
   cautions: catalogue.cautions,
+  rulesOfThumb: pick(catalogue.rulesOfThumb, ['valve-rating']),
   job: {
     ...nothing(catalogue).job,
     fittingOrder: catalogue.job.fittingOrder,

@@ -80,23 +80,20 @@ interface Preference {
   usual: number;
 }
 
-/** Where so much less than the old value would do, a few per cent decide nothing. */
-const LOOSE_LOW = 0.8;
-
-/** As far as the usual value lies from one that is made no more, in the log of their ratio: 47 nF from 50 nF. */
-const AS_GOOD_AS_NEAREST = 0.065;
-
 /**
  * How far a value lies from the old one: nothing for the neighbours of a value that is made no more,
- * where the position does not ask for it closely, or 51 nF of 1 % would come before 47 nF.
+ * where the position does not ask for it closely, or 51 nF of 1 % would come before 47 nF: where so much
+ * less would do, a few per cent decide nothing.
  */
 const distanceFrom = (circumstances: Circumstances): ((farad: number) => number) => {
-  const old = circumstances.original.capacitance;
+  const { catalogue, original, position } = circumstances;
+  const old = original.capacitance;
   const isMade = valuesBetween('E24', old * (1 - ROUNDING), old * (1 + ROUNDING)).length > 0;
-  const loose = !isMade && circumstances.position.value_low <= LOOSE_LOW;
+  const loose = !isMade && position.value_low <= ruleOf(catalogue, 'loose-value');
+  const near = Math.log1p(ruleOf(catalogue, 'as-good-as-nearest'));
   return (farad) => {
     const distance = Math.abs(Math.log(farad / old));
-    return loose && distance < AS_GOOD_AS_NEAREST ? 0 : distance;
+    return loose && distance < near ? 0 : distance;
   };
 };
 

@@ -1,7 +1,7 @@
 import type { OfferedPart } from '../assessment/parts.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
-import { allowedSpan, singlesWithin, SMALLEST_SHARE } from './singles.ts';
+import { allowedSpan, singlesWithin, leastSecond } from './singles.ts';
 
 export type Pair = readonly [OfferedPart, OfferedPart];
 
@@ -52,7 +52,7 @@ const pairsOf = (rising: readonly OfferedPart[], wanted: number): Pair[] => {
 export const nearestPairs = (type: TypeId, circumstances: Circumstances, most: number): Pair[] => {
   const wanted = circumstances.original.capacitance;
   const [low, high] = allowedSpan(circumstances);
-  const singles = singlesWithin(type, [wanted * SMALLEST_SHARE, high], circumstances);
+  const singles = singlesWithin(type, [leastSecond(circumstances), high], circumstances);
   return kindred(singles).flatMap((alike) =>
     pairsOf(onePerValue(alike), wanted)
       .filter(([a, b]) => {

@@ -2,6 +2,7 @@ import type { OfferedPart, Tolerance } from '../assessment/parts.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { readTolerance } from './generate.ts';
 import { madeValues } from './made-values.ts';
 import { offersOf } from './offers.ts';
@@ -21,8 +22,9 @@ export const allowedSpan = ({ original, position }: Circumstances): Span => [
 /** Values from which two may be joined, worked out once a series for each set of circumstances. */
 const nearValues = new WeakMap<Circumstances, Map<string, number[]>>();
 
-/** A second part of less than this share of the value would trim the first one, not help it. */
-export const SMALLEST_SHARE = 0.04;
+/** The least value (F) of a second part: a smaller one would trim the first, not help it. */
+export const leastSecond = ({ catalogue, original }: Circumstances): number =>
+  original.capacitance * ruleOf(catalogue, 'smallest-second-part');
 
 const valuesOfSeries = (series: string, circumstances: Circumstances): number[] => {
   const known = nearValues.get(circumstances) ?? new Map<string, number[]>();
@@ -33,7 +35,7 @@ const valuesOfSeries = (series: string, circumstances: Circumstances): number[] 
     madeValues(
       circumstances.catalogue,
       series,
-      circumstances.original.capacitance * SMALLEST_SHARE * (1 - ROUNDING),
+      leastSecond(circumstances) * (1 - ROUNDING),
       2 * high * (1 + ROUNDING),
     );
   known.set(series, values);

@@ -210,6 +210,7 @@ describe('tables and words', () => {
       kinds: 'summary',
       kindTypes: CITED,
       cautions: `locator note ${CITED} text`,
+      rulesOfThumb: '',
       'job.fittingOrder': `note ${CITED}`,
       'job.closingChecks': CITED,
       'job.benchFields': `${CITED} hint`,

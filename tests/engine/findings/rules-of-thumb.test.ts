@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { offeredParts } from '../../../src/engine/candidates/generate.ts';
+import { leastSecond } from '../../../src/engine/candidates/singles.ts';
 import { withResistor } from '../../../src/engine/candidates/with-resistor.ts';
 import { ruleOf, rulesOf, type RuleOfThumb } from '../../../src/engine/rule-of-thumb.ts';
-import { given, known, notKnown } from '../assessment/setting.ts';
+import { exactly } from '../../../src/engine/quantities/range.ts';
+import { lowerRating } from '../../../src/substitution/lower-rating.ts';
+import { circumstancesOf, given, known, notKnown } from '../assessment/setting.ts';
 import { base, modelOf, single, span, tryOut } from './by-hand.ts';
 import { probeIn, type Spoiling } from './probe.ts';
 
@@ -102,6 +106,55 @@ describe('a resistor beside a capacitor', () => {
     expect(put(base.catalogue)?.resistor).toBeCloseTo(8.2, 9);
     expect(put(other('resistor-tolerance', 0.2))?.resistor).toBeCloseTo(6.8, 9);
   });
+});
+
+describe('what is offered', () => {
+  /** 50 nF is made no more; of E24 51 nF of ±1 % lies nearer than 47 nF of ±10 %. */
+  const first = (rules: object): number => {
+    const [template] = base.catalogue.offers.filter(({ type }) => type === 'pp-metallized');
+    if (template === undefined) throw new Error('no offer of polypropylene');
+    const offers = [
+      { ...template, c_min: 1e-9, c_max: 1e-6, tolerances: ['1'], series: 'E24' },
+      { ...template, c_min: 1e-9, c_max: 1e-6, tolerances: ['10'], series: 'E12' },
+    ];
+    const circumstances = circumstancesOf(
+      {
+        original: { type: 'pet-metallized', capacitance: exactly(50e-9) },
+        position: 'agc-bypass',
+      },
+      { ...base.catalogue, ...rules, offers },
+    );
+    const [part] = offeredParts(circumstances.catalogue, 'pp-metallized', circumstances);
+    return part?.capacitance ?? NaN;
+  };
+
+  test.each<[string, object, number]>([
+    ['6 % below is as near as 2 % above', {}, 47e-9],
+    ['with 5 % for the most it is not', withRule('as-good-as-nearest', 0.05), 51e-9],
+    // A by-pass for gain control does with 80 % of the value, which then makes it a close one.
+    ['nor where a place must do with less for that', withRule('loose-value', 0.4), 51e-9],
+  ])('%s', (_what, rules, farad) => {
+    expect(first(rules)).toBeCloseTo(farad, 12);
+  });
+
+  test('a second part is no smaller than its share of the whole', () => {
+    const { circumstances } = probeIn(base, {});
+    const { capacitance } = circumstances.original;
+    expect(leastSecond(circumstances)).toBeCloseTo(0.04 * capacitance, 15);
+    const catalogue = { ...circumstances.catalogue, ...withRule('smallest-second-part', 0.1) };
+    expect(leastSecond({ ...circumstances, catalogue })).toBeCloseTo(0.1 * capacitance, 15);
+  });
+});
+
+test.each<[string, typeof rulesOfThumb, volts: number, isHigh: boolean]>([
+  ['from 200 V on', rulesOfThumb, 200, true],
+  ['below that', rulesOfThumb, 199, false],
+  ['from another rating on', withRule('valve-rating', 350).rulesOfThumb, 349, false],
+  ['from that rating on', withRule('valve-rating', 350).rulesOfThumb, 350, true],
+])('an old part may come from a circuit with valves: %s', (_what, rules, volts, isHigh) => {
+  const original = { type: 'paper-wax', ratedVoltage: exactly(volts) };
+  const lower = lowerRating({ rulesOfThumb: rules }, { original }, { ...single, ratedVoltage: 63 });
+  expect(lower?.isHigh).toBe(isHigh);
 });
 
 test('a rule that a slice lacks is a mistake that is named', () => {
