@@ -182,13 +182,21 @@ const isOfResistor = (
 const OHMS_ALONE =
   /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d+(?:[.,]\d+)?\s*%)$/u;
 
+/** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
+const POINT_AND_TOLERANCE = /^\d{1,3}R\d{1,2}\s?[FGJKM]$/u;
+
 /**
  * Whether nothing but figures and a letter that resistors have behind them is printed, as `10k`, `4.7K`
  * or `2.2M`, be it with per cents as `15k 1%`; whole figures and a capital letter by themselves are as
- * well those of a capacitor with its tolerance.
+ * well those of a capacitor with its tolerance. So is an R between figures with a tolerance, as `1R5J`.
  */
-const isOhmsAlone = ({ marking: { text } }: Scan, form: LetterForm): boolean =>
-  form.place === 'end' && form.assumed.length === 0 && form.value >= 1 && OHMS_ALONE.test(text);
+const isOhmsAlone = (
+  { marking: { text } }: Scan,
+  { place, assumed, value }: LetterForm,
+): boolean => {
+  if (assumed.length > 0 || value < 1) return false;
+  return place === 'end' ? OHMS_ALONE.test(text) : POINT_AND_TOLERANCE.test(text);
+};
 
 /** What the letter of a resistance makes of it. */
 const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>

@@ -49,6 +49,13 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['0,22/20/100', {}, { c: 220 * n, tolerance: [0.2, 0.2, 'fraction'], volts: 100, lost: none }],
   ['10µF +50-10 25V', {}, { c: 10 * u, tolerance: [0.1, 0.5, 'fraction'], volts: 25, lost: none }],
   ['100µF 63V -25+85', {}, { c: 100 * u, volts: 63, lost: none }],
+  // An R for the point with a tolerance in per cent, and nothing else, is of a resistor.
+  ['1R5J', {}, { r: 1.5, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
+  ['3R3 K', {}, { r: 3.3, tolerance: [0.1, 0.1, 'fraction'], lost: none }],
+  ['100R5F', {}, { r: 100.5, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
+  ['4R7C', {}, { c: 4.7 * p, lost: none }],
+  ['2R2 100V', {}, { c: 2.2 * p, volts: 100, lost: none }],
+  ['104K250V CBB', {}, { c: 100 * n, types: ['pp-metallized', 'pp-film-foil'], lost: none }],
   // A precise style of resistor without its watts.
   ['С2-29В 10К', {}, { r: 10e3, lost: none }],
   // Two numbers are the microfarads and volts of a small polar part, not a date.

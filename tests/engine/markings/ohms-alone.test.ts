@@ -36,6 +36,12 @@ describe('figures and a letter of ohms by themselves', () => {
     '1M ± 10%',
     '4.75K 0.5%',
     '12.75k 0,25 %',
+    // An R for the point, with the letter of a tolerance.
+    '1R5J',
+    '3R3 K',
+    '12R5F',
+    '100R5G',
+    '4R7M',
     '4,7M 12.5%',
   ])('%s is rather a resistor', (text) => {
     expect(gained(text)).toBeCloseTo(weights.ohmsAlone, 9);
@@ -46,6 +52,12 @@ describe('figures and a letter of ohms by themselves', () => {
     '10K',
     '100K',
     '1M',
+    // Picofarads have tolerances of their own; no tolerance, more than one, or none behind the figures.
+    '4R7C',
+    '8R2 D',
+    '1R5',
+    '1R5JK',
+    'R47J',
     // Something else before, behind or between.
     '10k J',
     '10k 5',
