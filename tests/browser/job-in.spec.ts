@@ -42,6 +42,15 @@ test('a European table is confirmed, its decimal commas and thousands read', asy
   await expect(page.getByLabel('Type, row 1', { exact: true })).toHaveValue('');
 });
 
+test('questions with long names to choose from are no wider than a phone', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/job/');
+  await paste(page, 'C2,C3\t470µ/25 axial\nC4\t0.047/630 paper', FIRST);
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  await expect(page.locator('.question select').first()).toBeVisible();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+});
+
 test('a column of kinds is taken as such, whatever heads it', async ({ page }) => {
   await page.goto('/job/');
   const table = [
