@@ -84,10 +84,17 @@ const isSafetyWithAc = (parse: Parse): boolean =>
 /** The lowest mains voltage there is, V: that of Japan. */
 const LOWEST_MAINS = 100;
 
-/** Whether a class of mains duty stands beside a voltage below that of any mains. */
-const isSafetyBelowMains = (parse: Parse): boolean =>
-  said(parse, 'safety').length > 0 &&
-  said(parse, 'voltage').some(({ rated, volts }) => rated && volts.typ < LOWEST_MAINS);
+/**
+ * Whether a letter that may be a class of mains duty stands beside a voltage below that of any mains,
+ * or beside direct volts and none for AC. A letter with its figure, such as X2, is a class in any case.
+ */
+const isSafetyOffMains = (parse: Parse): boolean => {
+  const rated = said(parse, 'voltage').filter((each) => each.rated);
+  const isOff =
+    rated.some(({ volts }) => volts.typ < LOWEST_MAINS) ||
+    (rated.some(({ kind }) => kind === 'dc') && rated.every(({ kind }) => kind !== 'ac'));
+  return isOff && said(parse, 'safety').some((safety) => safety.class.length === 1);
+};
 
 /** Whether a style or series is named whose values are not written so. */
 const isStyleOfOthers = ({ value, taken }: Parse): boolean =>
@@ -238,7 +245,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   (isSafetyWithAc(parse) ? weights.safetyWithAc : 0) +
-  (isSafetyBelowMains(parse) ? weights.safetyBelowMains : 0) +
+  (isSafetyOffMains(parse) ? weights.safetyOffMains : 0) +
   (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +
   voltsBeside(parse) +
   strokeVolts(lexicon, parse) +

@@ -72,8 +72,8 @@ export const weights = {
   safety: { usual: 2.2, other: 1, rare: 0 },
   /** A class beside a voltage for AC, which tells a letter from a tolerance. */
   safetyWithAc: 1.5,
-  /** A class of mains duty beside a voltage that no mains has. */
-  safetyBelowMains: -4,
+  /** The letter of a class of mains duty beside volts that no mains has, or direct ones alone. */
+  safetyOffMains: -4,
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
   /** Two figures that are as well a usual voltage, as the 16 of `10 16` is. */

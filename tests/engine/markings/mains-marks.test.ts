@@ -35,6 +35,9 @@ describe('marks of the mains frequency', () => {
 
   test.each([
     ['n24 Y 63', undefined],
+    ['7n5 Y 110-', undefined],
+    ['2n2 Y2 250~ 1000-', 'Y'],
+    ['X2 0.1 275~ 630V-', 'X'],
     ['47n X 50V', undefined],
     ['4n7 Y 250~', 'Y'],
     ['n24 Y', 'Y'],

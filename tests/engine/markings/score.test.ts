@@ -54,6 +54,16 @@ const capacitances: Case[] = [
   ['0.1uF X2 275V-', ['0.1uF', 'X2', '275V-'], []],
   ['0.1uF 275V~', ['0.1uF', '275V~'], []],
   ['0.1uF X2', ['0.1uF', 'X2'], []],
+  // Its letter alone may be a tolerance, and no mains has less than 100 V.
+  ['2n2 Y 110-', ['2n2', 'Y', '110-'], ['safetyOffMains']],
+  ['2n2 Y 63V', ['2n2', 'Y', '63V'], ['safetyOffMains']],
+  ['2n2 Y 100V', ['2n2', 'Y', '100V'], []],
+  ['2n2 Y2 63V', ['2n2', 'Y2', '63V'], []],
+  ['2n2 Y 63V TEST', ['2n2', 'Y', '63V TEST'], []],
+
+  // The old Soviet series print their values as they are.
+  ['СГМ 471', ['СГМ', '471'], ['styleOfOthers']],
+  ['К10-17 471', ['К10-17', '471'], []],
 
   // A range is a trimmer's, which bears no volts.
   ['3-30', ['3-30'], []],
