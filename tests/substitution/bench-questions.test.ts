@@ -1,0 +1,20 @@
+import { describe, expect, test } from 'vitest';
+import { answered } from './answered.ts';
+
+describe('coupling with nothing said of its load keeps the value, as everybody fits it', () => {
+  test.each([
+    ['al-electrolytic-wet', 'c=10u&v=25', '10 µF ±20 % 25 V'],
+    ['al-electrolytic-wet', 'c=100u&v=25', '100 µF ±20 % 25 V'],
+    ['al-electrolytic-bipolar', 'c=4.7u&v=50', '4.7 µF ±20 % 50 V'],
+    ['ta-mno2-solid', 'c=1u&v=35', '1 µF ±10 % 35 V'],
+    ['pet-metallized', 'c=100n&v=100', '100 nF '],
+  ])('%s of %s', (type, address, part) => {
+    expect(answered(type, 'interstage-coupling', address)).toContain(`such as ${part}`);
+  });
+});
+
+test('63 V in a phantom supply of 48 V is what is usual, and no condition', () => {
+  expect(answered('al-electrolytic-wet', 'phantom-blocking', 'c=47u&v=63')).toContain(
+    'fits, such as 47 µF ±20 % 63 V',
+  );
+});
