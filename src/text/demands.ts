@@ -85,8 +85,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   kept: ({ typ }) => `${printNumber(typ)} × the least that the old part itself gives`,
   charge: ({ catalogue, typ, max, unit }) =>
     `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, unit)}`,
-  power: ({ catalogue, typ, max, unit }) =>
-    `what puts ${formatValue(typ, 'fraction')} of its rating into the old part, at most ${print(catalogue, max, unit)}`,
+  power: ({ catalogue, row, typ, max, unit }) =>
+    `what puts ${formatValue(typ, 'fraction')} of its rating into the old part${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
   value: ({ catalogue, row, typ }) => byTheValue(catalogue, row, typ),
 };
 

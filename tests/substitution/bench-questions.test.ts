@@ -18,3 +18,19 @@ test('63 V in a phantom supply of 48 V is what is usual, and no condition', () =
     'fits, such as 47 µF ±20 % 63 V',
   );
 });
+
+describe('a preset of a usual value has a stand-in of that value, however large it is', () => {
+  test.each([
+    ['bias-trim', '470', '500 Ω'],
+    // 5 mA, as in a chain of some hundred ohms, would be 500 V across these.
+    ['bias-trim', '100k', '100 kΩ'],
+    ['gain-trim', '1M', '1 MΩ'],
+    ['scale-trim', '2.2M', '2 MΩ'],
+    ['offset-trim', '25k', '25 kΩ'],
+  ])('%s of %s: %s', (position, value, part) => {
+    expect(answered('carbon-preset', position, `value=${value}`)).toContain(`such as ${part} `);
+    expect(answered('cermet-preset', position, `value=${value}`)).toContain(
+      `Single-turn cermet fits, such as ${part} `,
+    );
+  });
+});

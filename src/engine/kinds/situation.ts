@@ -63,6 +63,12 @@ const currentOfShare = (share: number, original: KindPart): number =>
 const isCurrent = ({ conditionDefinitions, units }: Catalogue, { condition }: ConditionRow) =>
   units[conditionDefinitions[condition]?.unit ?? '']?.si === 'A';
 
+/** The most (A) that a current is taken for. */
+const mostCurrent = (catalogue: Catalogue, { max, condition }: ConditionRow): number => {
+  const unit = catalogue.units[catalogue.conditionDefinitions[condition]?.unit ?? ''];
+  return max === undefined ? Infinity : max * (unit?.factor ?? 1);
+};
+
 /** Voltage (V) that the body of the old part bears for sure: no circuit has proved itself with more. */
 const borneBy = (catalogue: Catalogue, original: KindPart): number =>
   rangeOf({ catalogue }, original, 'voltage-limit')?.min ?? Infinity;
@@ -74,7 +80,8 @@ const derivedDefault = (catalogue: Catalogue, row: ConditionRow, original: KindP
     case 'value':
       return exactly(rule * (original.value ?? 0));
     case 'power':
-      if (isCurrent(catalogue, row)) return exactly(currentOfShare(rule, original));
+      if (isCurrent(catalogue, row))
+        return exactly(Math.min(currentOfShare(rule, original), mostCurrent(catalogue, row)));
       return exactly(
         voltageOfShare(
           rule,

@@ -329,14 +329,17 @@ describe('conditions', () => {
 
   it.each([
     // A quarter of 0.25 W in 10 kΩ: √(62.5 mW / 10 kΩ).
-    [10e3, 2.5e-3],
+    [10e3, undefined, 2.5e-3],
+    // No more than is usual there, 2 mA; in 100 kΩ it would be 0.79 mA.
+    [10e3, 2, 2e-3],
+    [100e3, 2, Math.sqrt(62.5e-3 / 100e3)],
     // At the stop nothing is left that a current could heat.
-    [0, 0],
-  ])('let %d ohm carry at the wiper what heats it by a share of its rating', (ohm, ampere) => {
+    [0, undefined, 0],
+  ])('let %d ohm carry at the wiper what heats it, at most %s mA', (ohm, most, ampere) => {
     const { conditions: rows, ...rest } = withConditions('power', 0.25);
     const from = {
       ...rest,
-      conditions: rows.map((one) => ({ ...one, condition: 'wiper-current' })),
+      conditions: rows.map((one) => ({ ...one, condition: 'wiper-current', max: most })),
     };
     const { conditions } = resolveKindSituation(from, {
       original: { type: 'made-up', value: exactly(ohm) },
