@@ -21,6 +21,9 @@ export const familyRow = z.strictObject({
   id,
   kin: optionalId.describe('family that one takes it for a member of; nothing for its own'),
   set_by_hand: yesNo.describe('whether its value is set on a shaft or screw'),
+  roomy: yesNo.describe(
+    'whether circuits leave room for what its parts lack by tolerance and lose by age, as for electrolytics',
+  ),
   ...provenance,
 });
 export type FamilyRow = z.output<typeof familyRow>;

@@ -7,12 +7,18 @@ import { answeredFirst } from '../../src/substitution/strangeness.ts';
 
 const catalogue = loadCatalogue();
 
-/** The sentence that answers on the page `TYPE/in/POSITION` with an address such as `c=10u&v=25`, with plain spaces. */
+/** Words with plain spaces, however they are kept together on a page. */
+const plain = (words: string): string => words.replaceAll('\u00A0', ' ');
+
+/** The sentence that answers on the page `TYPE/in/POSITION` with an address such as `c=10u&v=25`. */
 export const answered = (type: string, position: string, address: string): string => {
   const query = new URLSearchParams(address);
-  const assessments = Object.hasOwn(catalogue.kindTypes, type)
-    ? findKindStandIns(catalogue, readKindAddress(catalogue, type, position, query).request)
-    : findStandIns(catalogue, readAddress(catalogue, type, position, query).request);
-  const listed = answeredFirst(catalogue, type, assessments);
-  return answerSentence(catalogue, type, listed).replaceAll('\u00A0', ' ');
+  if (Object.hasOwn(catalogue.kindTypes, type)) {
+    const { request } = readKindAddress(catalogue, type, position, query);
+    const listed = answeredFirst(catalogue, type, findKindStandIns(catalogue, request));
+    return plain(answerSentence(catalogue, type, listed));
+  }
+  const { request } = readAddress(catalogue, type, position, query);
+  const listed = answeredFirst(catalogue, type, findStandIns(catalogue, request));
+  return plain(answerSentence(catalogue, type, listed, undefined, request));
 };

@@ -34,3 +34,41 @@ describe('a preset of a usual value has a stand-in of that value, however large 
     );
   });
 });
+
+describe('what old sets have is offered as it is made', () => {
+  test.each([
+    // A run capacitor is of the old value and of no less than the old alternating voltage.
+    [
+      'pp-motor-run',
+      'motor-run',
+      'c=3.3u&v=450VAC',
+      'Motor-run film fits, such as 3.15 µF ±5 % 450 V AC',
+    ],
+    [
+      'pp-motor-run',
+      'motor-run',
+      'c=4u&v=450VAC',
+      'Motor-run film fits, such as 4 µF ±5 % 450 V AC',
+    ],
+    [
+      'pp-motor-run',
+      'motor-run',
+      'c=4u&v=400VAC',
+      'Motor-run film fits, such as 4 µF ±5 % 400 V AC',
+    ],
+    [
+      'paper-oil',
+      'motor-run',
+      'c=2.2u&v=400VAC',
+      'Motor-run film fits, such as 2.2 µF ±5 % 400 V AC',
+    ],
+    // Round values of old sets are still listed in mica, and twelve of a decade in C0G of 500 V.
+    ['silvered-mica', 'tone-stack', 'c=250p&v=500', 'Silver mica fits, such as 250 pF ±5 % 500 V'],
+    ['silvered-mica', 'rf-tuned-circuit', 'c=390p&v=500', 'so do C0G (NP0) ceramic and'],
+    // Kilovolts: the reservoir of an oscilloscope, and that of a picture tube.
+    ['paper-oil', 'reservoir', 'c=100n&v=3000', 'Polypropylene foil, such as 100 nF ±5 % 4 kV'],
+    ['ceramic-disc-unknown', 'reservoir', 'c=470p&v=20000', 'Z5U ceramic fits, such as '],
+  ])('%s in %s, %s', (type, position, address, part) => {
+    expect(answered(type, position, address)).toContain(part);
+  });
+});

@@ -36,7 +36,7 @@ export const eachWithout = <Row extends object>(
 export const tellingFamilies = ({ families }: Catalogue): Catalogue['families'] =>
   Object.fromEntries(
     Object.entries(families)
-      .filter(([, { kin, set_by_hand: isSet }]) => kin !== '' || isSet)
+      .filter(([, { kin, set_by_hand: isSet, roomy }]) => kin !== '' || isSet || roomy)
       .map(([id, row]) => [id, dropped(row, ['source', 'locator', 'basis', 'note'])]),
   );
 

@@ -1,7 +1,6 @@
 import { storedCharge } from '../equations/inrush.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
-import { voltageKindOf } from '../candidates/voltage-kind.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
 import { crestOf } from '../equations/crest.ts';
 import { impedanceAt } from '../findings/series-elements.ts';
@@ -61,11 +60,14 @@ const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Ran
 const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }: Part): number => {
   const row = catalogue.types[type];
   if (row === undefined) return ratedVoltage;
-  // What its type is not usually marked with, a rating for AC, says that it bears its crest.
-  const isUsual = voltageKind === voltageKindOf(row);
-  const rating = isUsual ? ratedVoltage : crestOf(ratedVoltage);
+  // A rating for AC says that it bears its crest, whether its type is usually marked so or not.
+  const rating = voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
   return rating < (row.old_ample_below ?? 0) ? Math.min(rating, row.old_v_typical) : rating;
 };
+
+/** Whether circuits leave room for what a part lacks and loses, as they do for electrolytics. */
+const isRoomy = ({ families, types }: Catalogue, { type }: Part): boolean =>
+  families[types[type]?.family ?? '']?.roomy === true;
 
 /** What a default may follow from besides the rating and the value of the old part. */
 interface Before {
@@ -107,6 +109,12 @@ const chargeOver = (
   return Math.min(charge / (typ ?? 1), (max ?? Infinity) * factorOf(catalogue, condition));
 };
 
+/** Load (ohm) that puts the corner of the old part where circuits have it. */
+const loadFor = (catalogue: Catalogue, { min, typ = 0 }: ConditionRow, original: Part): number =>
+  asPreferred(
+    resistanceForCorner(original.capacitance, isRoomy(catalogue, original) ? (min ?? typ) : typ),
+  );
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
@@ -119,7 +127,7 @@ const derivedDefault = (
     case 'rated-voltage':
       return exactly(rule * tellingRating(catalogue, original));
     case 'corner':
-      return exactly(asPreferred(resistanceForCorner(original.capacitance, rule)));
+      return exactly(loadFor(catalogue, row, original));
     case 'value':
       return exactly(rule * original.capacitance);
     case 'charge':

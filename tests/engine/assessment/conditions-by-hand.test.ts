@@ -235,14 +235,14 @@ describe('what follows from the old part', () => {
       176.777,
     ],
     [
-      'half of 250 V as marked, where the type is for the mains',
+      'half of the crest as well, where the type is for the mains',
       'vdc',
       {
         rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
         original: { ratedVoltage: exactly(250) },
         type: { old_ample_below: undefined, safety_classes: ['X2'] },
       },
-      125,
+      176.777,
     ],
     [
       'the lead pitch alone where no size is known',

@@ -189,13 +189,13 @@ describe('motor capacitors', () => {
     ]);
   });
 
-  test('of 13 uF are two side by side', () => {
+  test('of 11 uF are two side by side', () => {
     const found = ofType(
-      findStandIns(catalogue, request('paper-oil', 13e-6, 450, 'motor-run')),
+      findStandIns(catalogue, request('paper-oil', 11e-6, 450, 'motor-run')),
       'pp-motor-run',
     );
     expect(madeOf(found).kind).toBe('parallel');
-    expect(found.candidate.capacitance).toBeCloseTo(13e-6, 12);
+    expect(found.candidate.capacitance).toBeCloseTo(11e-6, 12);
   });
 });
 
