@@ -5,7 +5,7 @@ export { drawingOfOldPart, drawingOfPart, type DrawnPart, type PartToDraw } from
 export { drawingOfReading, type DrawnReading } from './of-reading.ts';
 export { looksOfType, sizesOfLook, type DrawnLook, type DrawnSize } from './of-type.ts';
 export { specOfRow } from './of-row.ts';
-export { forms, type FormId } from './forms/index.ts';
+export { forms, isForm, type FormId } from './forms/index.ts';
 export {
   partDrawing,
   partsDrawing,

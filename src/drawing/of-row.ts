@@ -1,8 +1,6 @@
 import type { DrawingRow } from '../schemas/drawings.ts';
-import { forms, type FormId } from './forms/index.ts';
+import { isForm } from './forms/index.ts';
 import type { PartSpec } from './spec.ts';
-
-const isForm = (form: string): form is FormId => Object.hasOwn(forms, form);
 
 const orNothing = <Cell extends string>(cell: Cell): Exclude<Cell, ''> | undefined =>
   cell === '' ? undefined : (cell as Exclude<Cell, ''>);

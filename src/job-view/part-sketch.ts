@@ -1,10 +1,9 @@
 import {
   coloursOf,
-  forms,
+  isForm,
   partsDrawing,
   scaleFor,
   sidesInShort,
-  type FormId,
   type PartSpec,
 } from '../drawing/index.ts';
 import { resolveSituation, type Catalogue } from '../engine/index.ts';
@@ -14,8 +13,6 @@ import type { Element } from '../markup/node.ts';
 import { drawnParts, SIDES_FROM } from '../substitution/drawn.ts';
 import { basisWords, capital } from '../text/words.ts';
 import { outlines, type Sketched } from './outline-sketch.ts';
-
-const isForm = (form: string): form is FormId => Object.hasOwn(forms, form);
 
 /** The old capacitor and what is fitted, in the look of their types and with their tabulated bodies. */
 const capacitors = (

@@ -1,4 +1,4 @@
-import { forms } from '../../drawing/forms/index.ts';
+import { forms, isForm } from '../../drawing/forms/index.ts';
 import type { Fault } from '../fault.ts';
 import { valuesOf, type TableName, type Tables } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
@@ -11,12 +11,14 @@ const DRAWN = [
   'type-looks.csv',
   'look/drawings.csv',
   'job/part-outlines.csv',
+  'job/package-looks.csv',
+  'markings/colour-forms.csv',
 ] as const satisfies TableName[];
 
 const formFaults = (tables: Tables): Fault[] =>
   DRAWN.flatMap((file) =>
     goodRows(tables, file)
-      .filter(({ value }) => !Object.hasOwn(forms, value.form))
+      .filter(({ value }) => !isForm(value.form))
       .map((row) =>
         cellFault(rule, file, row, 'form', {
           wrong: 'no such form is drawn',

@@ -98,3 +98,6 @@ export const forms = {
 } as const satisfies Record<string, Form>;
 
 export type FormId = keyof typeof forms;
+
+/** Whether a table names a form that is drawn; the check of the data reports others. */
+export const isForm = (form: string): form is FormId => Object.hasOwn(forms, form);
