@@ -1,24 +1,22 @@
-import { partsDrawing, type PartSpec } from '../drawing/index.ts';
+import { isForm, partsDrawing, type PartSpec } from '../drawing/index.ts';
 import { deviceKnowledge, type Catalogue } from '../engine/index.ts';
 import { h, type Element } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 
-const FAMILY = 'socket';
 const MM_PER_M = 1e3;
-const USUAL_HEIGHT = 4;
 
-/** Pins of a socket, by what its function is for; nothing for other devices. */
-export const pinsOfSocket = ({ family, function: does }: DeviceRow): number | undefined => {
-  const pins = family === FAMILY ? Number(/-(\d+)$/u.exec(does)?.[1] ?? NaN) : NaN;
-  return Number.isInteger(pins) ? pins : undefined;
-};
+/** Contacts of a socket, by its function; nothing for other devices. */
+export const pinsOfSocket = (
+  { devices }: Pick<Catalogue, 'devices'>,
+  { function: does }: DeviceRow,
+): number | undefined => devices.functions.find(({ id }) => id === does)?.socket_pins;
 
 /**
  * A socket seen from above: as wide as the distance of its rows, with a pin for each contact. Nothing
  * for other devices and where the distance of the rows is not known.
  */
 export const socketSpec = (catalogue: Catalogue, device: DeviceRow): PartSpec | undefined => {
-  const pins = pinsOfSocket(device);
+  const pins = pinsOfSocket(catalogue, device);
   const known = (property: string): number | undefined => {
     const typ = deviceKnowledge(catalogue, device, property)?.range.typ;
     return typ === undefined ? undefined : typ * MM_PER_M;
@@ -28,12 +26,12 @@ export const socketSpec = (catalogue: Catalogue, device: DeviceRow): PartSpec | 
   const look = catalogue.job.packageLooks.find(
     ({ pitch_mm }) => Math.abs(pitch_mm - pitch) < 0.01 * pitch,
   );
-  if (look === undefined) return undefined;
+  if (look === undefined || !isForm(look.form)) return undefined;
   return {
-    form: 'dip',
+    form: look.form,
     length: (pins / 2) * look.step_mm,
     width: look.width_mm,
-    height: known('seat-height') ?? USUAL_HEIGHT,
+    height: known('seat-height') ?? look.height_mm,
     pitch,
     pins,
   };

@@ -22,15 +22,12 @@ export const kindThing = (standIn: KindStandIn, kind: string, what: string): Thi
   return { thing, each: 1, notes: [] };
 };
 
-/** The body of diodes, which have no letters for others. */
-const ONLY_BODY = 'axial';
-
 /** What to buy of a device: its number, and the body that its letters have to name. */
 export const deviceThing = (
   { candidate, pins, pinNote }: DeviceStandIn,
   kind: string,
 ): ThingFor => {
-  const { number, bodies } = candidate;
+  const { number, bodies, namesBody } = candidate;
   const body = listed([...bodies], 'or');
   const differing =
     pins.length === 0
@@ -40,9 +37,7 @@ export const deviceThing = (
     thing: { ...nothingBought, kind, what: number, style: body },
     each: 1,
     notes: [
-      ...(body === '' || bodies.every((one) => one === ONLY_BODY)
-        ? []
-        : [`take one in ${body}: letters after the number may mean another body`]),
+      ...(namesBody ? [`take one in ${body}: letters after the number may mean another body`] : []),
       ...differing,
       ...(pinNote === '' ? [] : [pinNote]),
     ],

@@ -11,17 +11,23 @@ import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { messagesOf } from '../substitution/typed-numbers.ts';
 import { misfitOf, restOf, type Server } from './asked.ts';
 import type { Worked } from './planned.ts';
-import type { DeviceStandIn } from './stand-in.ts';
+import type { DevicePart, DeviceStandIn } from './stand-in.ts';
 
 const deviceOf = ({ devices }: Catalogue, id: string): DeviceRow | undefined =>
   devices.devices.find((row) => row.id === id);
 const useOf = ({ devices }: Catalogue, id: string): UseRow | undefined =>
   devices.uses.find((row) => row.id === id);
 
-/** Bodies of the orders of pins that a device is sold with, each once. */
-const bodiesOf = ({ devices }: Catalogue, { pinouts }: DeviceRow): string[] => [
-  ...new Set(pinouts.flatMap((id) => devices.pinouts.find((row) => row.id === id)?.body ?? [])),
-];
+/** A device as a part to order, with the bodies of the orders of pins that it is sold with. */
+const partOf = ({ devices }: Catalogue, { id, name, pinouts }: DeviceRow): DevicePart => {
+  const orders = pinouts.flatMap((one) => devices.pinouts.find((row) => row.id === one) ?? []);
+  return {
+    type: id,
+    number: name,
+    bodies: [...new Set(orders.map(({ body }) => body))],
+    namesBody: orders.some((row) => row.name_body),
+  };
+};
 
 const standInOf = (
   catalogue: Catalogue,
@@ -34,7 +40,7 @@ const standInOf = (
     .map(({ pin, old: before, stranger }) => ({ pin, old: before, now: stranger }));
   const isInDoubt = compared !== undefined && compared.main.most > compared.main.least;
   return {
-    candidate: { type: device.id, number: device.name, bodies: bodiesOf(catalogue, device) },
+    candidate: partOf(catalogue, device),
     verdict,
     findings,
     worst,

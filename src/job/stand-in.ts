@@ -28,6 +28,8 @@ export interface DevicePart {
   number: string;
   /** Bodies of the orders of pins that it is sold with. */
   bodies: readonly string[];
+  /** Whether an order has to say which body, for letters behind the number may mean another. */
+  namesBody: boolean;
 }
 
 /** A pin that does something else in the new part. */

@@ -11,6 +11,7 @@ import {
   positive,
   provenance,
   text,
+  yesNo,
 } from './cells.ts';
 import type { ConditionDefinitionRow, ConditionRow, DemandRow, FindingRow } from './positions.ts';
 
@@ -55,6 +56,11 @@ export const deviceFunctionRow = z.strictObject({
   id,
   family: id,
   name: text.describe('in a sentence'),
+  socket_pins: optionalNumber
+    .refine((pins) => pins === undefined || (pins > 0 && pins % 2 === 0), 'expected an even number')
+    .describe(
+      'contacts of a socket in two rows, which it is drawn with; nothing for other devices',
+    ),
 });
 export type DeviceFunctionRow = z.output<typeof deviceFunctionRow>;
 
@@ -97,6 +103,9 @@ export const pinoutRow = z.strictObject({
   body: text.describe('such as DIP 14 or TO-92'),
   pins: count,
   view: text.describe('how one must look at it for the numbers to hold'),
+  name_body: yesNo.describe(
+    'whether an order has to name the body, as letters behind a number may mean another',
+  ),
 });
 export type PinoutRow = z.output<typeof pinoutRow>;
 

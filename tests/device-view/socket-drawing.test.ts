@@ -34,7 +34,7 @@ describe('a socket drawn with its notch and pin 1', () => {
     expect(drawn.map(({ id }) => id)).toEqual(
       devices.filter(({ family }) => family === 'socket').map(({ id }) => id),
     );
-    expect(pinsOfSocket(device('741'))).toBeUndefined();
+    expect(pinsOfSocket(catalogue, device('741'))).toBeUndefined();
   });
 
   it('says in words where the pins at the corners are', () => {

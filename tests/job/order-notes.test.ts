@@ -56,6 +56,25 @@ test.each<[string, Partial<Line>, string]>([
   expect(group?.details).toBe(details);
 });
 
+/** What a note says where letters behind a number may mean another body. */
+const BODY = 'letters after the number may mean another body';
+test.each<[string, Partial<Line>, string[]]>([
+  [
+    'a chip, whose number is that of bodies with other pins too',
+    { designators: 'IC1', kind: 'ic', value: 'TL072', position: 'amp-line' },
+    [`take one in DIP 8: ${BODY}`],
+  ],
+  [
+    'not a diode, of which there is one body',
+    { designators: 'D1', kind: 'diode', value: '1N4002', position: 'diode-rectifier' },
+    [],
+  ],
+])('an order names the body of %s', (_what, said, notes) => {
+  const [group] = orderFor(said);
+  expect(group?.style).not.toBe('');
+  expect(group?.notes.filter((note) => note.includes(BODY))).toEqual(notes);
+});
+
 const disc: Partial<Line> = {
   designators: 'C1',
   kind: 'capacitor',

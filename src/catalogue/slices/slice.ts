@@ -174,7 +174,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ]),
   devices: {
     ...nothing(catalogue).devices,
-    functions: catalogue.devices.functions,
+    functions: catalogue.devices.functions.map((row) => dropped(row, ['socket_pins'])),
     devices: catalogue.devices.devices.map((row) =>
       without(row, ['summary', 'trap', 'locator', 'note', 'source']),
     ),
@@ -188,7 +188,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     knownNumbers: catalogue.devices.knownNumbers.map((row) =>
       dropped(row, ['list', ...PROVENANCE]),
     ),
-    pinouts: catalogue.devices.pinouts.map((row) => without(row, ['name', 'view'])),
+    pinouts: catalogue.devices.pinouts.map((row) => dropped(row, ['name', 'view', 'name_body'])),
   },
   job: {
     ...nothing(catalogue).job,
