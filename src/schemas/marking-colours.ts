@@ -97,6 +97,11 @@ export const colourSchemeRow = z.strictObject({
   types: idList.describe('types that are marked so, where the colours do not say'),
   use,
   polarity: optionalText,
+  drawn_from_percent: optionalNumber
+    .refine((percent) => percent === undefined || percent >= 0, 'expected zero or above')
+    .describe(
+      'parts of this tolerance (per cent) and wider are drawn so, the first scheme that has colours for one; none so where there is no number',
+    ),
   about: text.describe('what tells it from others that fit the same colours'),
   ...provenance,
 });

@@ -1,6 +1,6 @@
 import { PROPERTIES_FOR_COMBINING } from '../../engine/candidates/combinations.ts';
 import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
-import { BAND_LAYOUTS } from '../../engine/colours/bands-of.ts';
+import { drawnSchemes } from '../../engine/colours/bands-of.ts';
 import {
   askedBy,
   dropped,
@@ -275,8 +275,8 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
 /** The part of the catalogue that drawings need beside the sizes of a position's slice. */
 export const sliceDrawings = (catalogue: Catalogue): Catalogue => {
   const empty = nothing(catalogue);
-  const { colours, toleranceLetters, colourSchemes, colourMeanings } = catalogue.markings;
-  const banded = colourSchemes.filter(({ id }) => BAND_LAYOUTS.includes(id));
+  const { colours, toleranceLetters, colourMeanings } = catalogue.markings;
+  const banded = drawnSchemes(catalogue.markings);
   const codes = new Set(banded.flatMap((scheme) => scheme.codes));
   return {
     ...empty,

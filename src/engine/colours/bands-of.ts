@@ -9,11 +9,9 @@ export interface Banded {
   tolerance: number;
 }
 
-/** Layouts of bands that resistors have in rows, from the fewest on. */
-export const BAND_LAYOUTS: readonly string[] = ['resistor-3', 'resistor-4', 'resistor-5'];
-
-/** Parts closer than this share are marked with three figures, whether they need them or not. */
-const PRECISION = 0.05;
+/** Schemes that bands are drawn by, in the order in which they are tried. */
+export const drawnSchemes = ({ colourSchemes }: Pick<ColourTables, 'colourSchemes'>): Scheme[] =>
+  colourSchemes.filter((row) => row.drawn_from_percent !== undefined);
 
 const ROUNDING = 1e-6;
 
@@ -74,17 +72,15 @@ const inScheme = (
 };
 
 /**
- * The bands of a resistor in the order in which they are read: four, three where the lack of the
- * fourth is its tolerance, five for a closer part or a value of three figures. Nothing where no usual
- * scheme has colours for it.
+ * The bands of a resistor in the order in which they are read, by the first scheme that is drawn for its
+ * tolerance and has colours for it: three where the lack of the fourth is its tolerance, four, or five
+ * for a closer part or a value of three figures. Nothing where none has.
  */
 export const bandsOf = (tables: Tables, part: Banded): string[] | undefined => {
   if (!(part.value > 0) || !Number.isFinite(part.value)) return undefined;
-  const isClose = part.tolerance < PRECISION * (1 - ROUNDING);
-  return BAND_LAYOUTS.filter((layout) => (isClose ? layout === 'resistor-5' : true))
-    .flatMap((layout) =>
-      tables.colourSchemes.filter((row) => row.layout === layout && row.id === layout),
-    )
+  const percent = part.tolerance * 100 * (1 + ROUNDING);
+  return drawnSchemes(tables)
+    .filter(({ drawn_from_percent: least = 0 }) => percent >= least)
     .map((scheme) => inScheme(tables, scheme, part))
     .find((bands) => bands !== undefined);
 };

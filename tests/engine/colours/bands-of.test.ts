@@ -31,6 +31,23 @@ test.each([
   expect(bandsOf(markings, { value, tolerance })).toBeUndefined();
 });
 
+test('the schemes and tolerances that are drawn go by their rows', () => {
+  const drawnFrom = (percent: Readonly<Record<string, number>>) => ({
+    ...markings,
+    colourSchemes: markings.colourSchemes.map((row) => ({
+      ...row,
+      drawn_from_percent: percent[row.id],
+    })),
+  });
+  const part = { value: 47e3, tolerance: 0.02 };
+  const bands = (percent: Readonly<Record<string, number>>) =>
+    bandsOf(drawnFrom(percent), part)?.join(' ');
+  expect(bands({ 'resistor-5': 0 })).toBe('yellow violet black red red');
+  expect(bands({ 'resistor-4': 2, 'resistor-5': 0 })).toBe('yellow violet orange red');
+  expect(bands({ 'resistor-4': 5, 'resistor-5': 0 })).toBe('yellow violet black red red');
+  expect(bands({})).toBeUndefined();
+});
+
 test('whatever is drawn is read back as what it was drawn for', () => {
   const values = [
     ...valuesBetween('E24', 0.1, 10e6).map((value) => ({ value, tolerances: [0.2, 0.1, 0.05] })),
