@@ -1,5 +1,5 @@
 import type { Catalogue } from '../engine/index.ts';
-import type { DesignatorLetterRow, KindWordRow } from '../schemas/job.ts';
+import type { BesideKindWordRow, DesignatorLetterRow, KindWordRow } from '../schemas/job.ts';
 import { capital } from '../text/words.ts';
 import type { Ask } from './ask.ts';
 
@@ -22,19 +22,34 @@ export const kindWord = (catalogue: Catalogue, text: string): KindWordRow | unde
 const MOST_WORDS = 3;
 const FEWEST_LETTERS = 3;
 
-/** What follows one of these tells a place: `output of the regulator`. */
-const AT =
-  /(?<!\p{L})(?:of|for|to(?!-?\d)|from|at|near|by|in|on|before|after|behind|across|für|an|am|im|zum|zur|von|vom|vor|nach)(?!\p{L})/iu;
+/** Words beside the name of a kind, as they are looked for. */
+interface BesideKind {
+  /** One of those that a place follows. */
+  beforePlace: RegExp;
+  surroundings: ReadonlySet<string>;
+}
 
-/** Words of a list without those that tell a place. */
-export const withoutPlace = (text: string): string => text.split(AT)[0] ?? '';
+/** The same, made once for each table. */
+const besideBefore = new WeakMap<readonly BesideKindWordRow[], BesideKind>();
 
-/** What a part has or drives that is of another kind than its own: `relay driver`, `regulator output`. */
-const NOT_ITSELF = new Set(
-  'base bias bypass coil collector contact driver emitter filter input load output primary secondary side stage supply winding'.split(
-    ' ',
-  ),
-);
+const besideKindOf = ({ job: { besideKindWords } }: Catalogue): BesideKind => {
+  const before = besideBefore.get(besideKindWords);
+  if (before !== undefined) return before;
+  const telling = (what: BesideKindWordRow['tells']): string[] =>
+    besideKindWords.filter(({ tells }) => tells === what).map(({ word }) => word);
+  // Letters that figures follow at once are a name, such as TO-92. Words are letters alone.
+  const places = telling('place').join('|') || '(?!)';
+  const made = {
+    beforePlace: new RegExp(String.raw`(?<!\p{L})(?:${places})(?!\p{L}|-?\d)`, 'iu'),
+    surroundings: new Set(telling('surroundings')),
+  };
+  besideBefore.set(besideKindWords, made);
+  return made;
+};
+
+/** Words of a list without those that tell a place: `output` of `output of the regulator`. */
+export const withoutPlace = (catalogue: Catalogue, text: string): string =>
+  text.split(besideKindOf(catalogue).beforePlace)[0] ?? '';
 
 /**
  * The kind of part that words among others name, as in `10k trimmer` and `Capacitor, polyester`; nothing
@@ -42,6 +57,7 @@ const NOT_ITSELF = new Set(
  */
 export const kindInWords = (catalogue: Catalogue, text: string): string | undefined => {
   const known = wordsOf(catalogue);
+  const { surroundings } = besideKindOf(catalogue);
   const words = text.toLowerCase().match(/\p{L}[\p{L}-]*/gu) ?? [];
   const kinds = new Set<string>();
   for (let at = 0; at < words.length;) {
@@ -53,7 +69,7 @@ export const kindInWords = (catalogue: Catalogue, text: string): string | undefi
     at += named?.length ?? 1;
     // A trimmer may be named before its place; nobody calls a bias by its transistor.
     const isPassive = kind === 'capacitor' || Object.hasOwn(catalogue.kinds, kind ?? '');
-    if (kind !== undefined && (isPassive || !NOT_ITSELF.has(words[at] ?? ''))) kinds.add(kind);
+    if (kind !== undefined && (isPassive || !surroundings.has(words[at] ?? ''))) kinds.add(kind);
   }
   const [only, ...others] = kinds;
   return others.length === 0 ? only : undefined;

@@ -184,7 +184,7 @@ const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string 
   const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
   if (byNumber !== undefined) return byNumber;
   const inWords = texts
-    .map((text) => kindInWords(catalogue, withoutPlace(text)))
+    .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
     .find((kind) => kind !== undefined);
   // A column that describes may name what a part belongs to.
   const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';

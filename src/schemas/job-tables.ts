@@ -1,5 +1,6 @@
 import {
   benchFieldRow,
+  besideKindWordRow,
   closingCheckRow,
   columnWordRow,
   designatorLetterRow,
@@ -141,6 +142,13 @@ export const jobTables = {
     key: ['word'],
     references: [source, { column: 'types', table: 'types.csv', many: true }],
     about: 'Words that people write for kinds of part.',
+  },
+  'job/beside-kind-words.csv': {
+    name: 'besideKindWords',
+    row: besideKindWordRow,
+    key: ['word'],
+    references: [source],
+    about: 'Words beside the name of a kind that tell of its place or of what is around it.',
   },
   'job/designator-letters.csv': {
     name: 'designatorLetters',

@@ -160,6 +160,21 @@ export const kindWordRow = z.strictObject({
 });
 export type KindWordRow = z.output<typeof kindWordRow>;
 
+/** A word beside the name of a kind, by which a text may speak of another part than it describes. */
+export const besideKindWordRow = z.strictObject({
+  word: z
+    .string()
+    .regex(/^\p{Ll}+$/u, 'expected one word in lower case')
+    .describe('one word in lower case'),
+  tells: z
+    .enum(['place', 'surroundings'])
+    .describe(
+      'place: what follows it tells where the part sits, as in “output of the regulator”; surroundings: behind the name of a kind it makes of it what is around the part, as in “relay driver”',
+    ),
+  ...provenance,
+});
+export type BesideKindWordRow = z.output<typeof besideKindWordRow>;
+
 /** Letters that begin the designators of a kind of part. */
 export const designatorLetterRow = z.strictObject({
   letters: text.describe('in capitals, such as RV'),
@@ -180,6 +195,7 @@ export interface JobTables {
   leadForming: LeadFormingRow[];
   columnWords: ColumnWordRow[];
   kindWords: KindWordRow[];
+  besideKindWords: BesideKindWordRow[];
   designatorLetters: DesignatorLetterRow[];
   demoJobs: DemoJobRow[];
   demoParts: DemoPartRow[];

@@ -193,6 +193,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   job: {
     ...nothing(catalogue).job,
     kindWords: catalogue.job.kindWords.map((row) => without(row, ['locator', 'note', 'source'])),
+    besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
   },
   markings: {
     ...markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),

@@ -116,6 +116,7 @@ describe('tables and words', () => {
     positions: `${CITED} summary`,
     unlikelyPairs: '',
     'job.kindWords': 'basis word',
+    'job.besideKindWords': 'word',
     'devices.families': '',
     'devices.functions': '',
     'devices.devices': 'basis',
