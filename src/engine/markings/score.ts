@@ -85,15 +85,17 @@ const isSafetyWithAc = (parse: Parse): boolean =>
 const LOWEST_MAINS = 100;
 
 /**
- * Whether a letter that may be a class of mains duty stands beside a voltage below that of any mains,
- * or beside direct volts and none for AC. A letter with its figure, such as X2, is a class in any case.
+ * What a voltage makes of a letter that may be a class of mains duty: no mains has less than 100 V, or
+ * direct volts, and such parts say that theirs alternate. A letter with its figure, such as X2, is a
+ * class in any case.
  */
-const isSafetyOffMains = (parse: Parse): boolean => {
+const safetyLetter = (parse: Parse): number => {
   const rated = said(parse, 'voltage').filter((each) => each.rated);
-  const isOff =
-    rated.some(({ volts }) => volts.typ < LOWEST_MAINS) ||
-    (rated.some(({ kind }) => kind === 'dc') && rated.every(({ kind }) => kind !== 'ac'));
-  return isOff && said(parse, 'safety').some((safety) => safety.class.length === 1);
+  const isLetter = said(parse, 'safety').some((safety) => safety.class.length === 1);
+  if (!isLetter || rated.length === 0) return 0;
+  if (rated.some(({ volts }) => volts.typ < LOWEST_MAINS)) return weights.safetyOffMains;
+  if (rated.some(({ kind }) => kind === 'ac')) return 0;
+  return rated.some(({ kind }) => kind === 'dc') ? weights.safetyOffMains : weights.safetyWithoutAc;
 };
 
 /** Whether a style or series is named whose values are not written so. */
@@ -245,7 +247,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   (isSafetyWithAc(parse) ? weights.safetyWithAc : 0) +
-  (isSafetyOffMains(parse) ? weights.safetyOffMains : 0) +
+  safetyLetter(parse) +
   (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +
   voltsBeside(parse) +
   strokeVolts(lexicon, parse) +

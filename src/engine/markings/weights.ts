@@ -74,6 +74,8 @@ export const weights = {
   safetyWithAc: 1.5,
   /** The letter of a class of mains duty beside volts that no mains has, or direct ones alone. */
   safetyOffMains: -4,
+  /** The same beside volts that do not say of which kind they are. */
+  safetyWithoutAc: -0.5,
   mark: { usual: 0.6, other: 0.3, rare: 0 },
   date: { usual: 0.5, other: 0.2, rare: -0.5 },
   /** Two figures that are as well a usual voltage, as the 16 of `10 16` is. */

@@ -57,7 +57,8 @@ const capacitances: Case[] = [
   // Its letter alone may be a tolerance, and no mains has less than 100 V.
   ['2n2 Y 110-', ['2n2', 'Y', '110-'], ['safetyOffMains']],
   ['2n2 Y 63V', ['2n2', 'Y', '63V'], ['safetyOffMains']],
-  ['2n2 Y 100V', ['2n2', 'Y', '100V'], []],
+  ['2n2 Y 100V', ['2n2', 'Y', '100V'], ['safetyWithoutAc']],
+  ['2n2 Y 100V~', ['2n2', 'Y', '100V~'], ['safetyWithAc']],
   ['2n2 Y2 63V', ['2n2', 'Y2', '63V'], []],
   ['2n2 Y 63V TEST', ['2n2', 'Y', '63V TEST'], []],
 
