@@ -49,7 +49,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       unit: 'V',
       usual: '12 V',
       lowest: 0,
-      highest: 10_000,
+      highest: 50_000,
     }),
     rating: quantity({
       label: 'Rated voltage',
@@ -57,7 +57,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       unit: 'V',
       usual: '50 V',
       lowest: 1,
-      highest: 10_000,
+      highest: 50_000,
     }),
     curve: optionalQuantity({
       label: 'Change at its rated voltage, by its maker’s curve',
