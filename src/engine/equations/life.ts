@@ -1,5 +1,5 @@
-/** Hours (as s) beyond which no maker vouches for a wet electrolytic: fifteen years. */
-const LONGEST = 131_400 * 3600;
+/** Time (s) beyond which no maker vouches for a wet electrolytic: fifteen years, as hours of their formulas. */
+export const LONGEST_LIFE = 131_400 * 3600;
 
 /**
  * How much longer a part lives below its rated voltage: (U/U_R)^-2.5, and no more than at 60 %
@@ -32,7 +32,7 @@ export interface Wear {
  */
 export const wearLife = (wear: Wear): number =>
   Math.min(
-    LONGEST,
+    LONGEST_LIFE,
     wear.rated *
       2 ** ((wear.ratedTemperature - wear.ambient) / wear.doubling - wear.rise / wear.riseHalving) *
       wear.voltageFactor,

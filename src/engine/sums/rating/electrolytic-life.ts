@@ -1,4 +1,4 @@
-import { voltageLifeFactor, wearLife } from '../../equations/life.ts';
+import { LONGEST_LIFE, voltageLifeFactor, wearLife } from '../../equations/life.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Life of a wet electrolytic by temperature, ripple heating and voltage. */
@@ -106,7 +106,7 @@ export const electrolyticLife = defineSum({
           },
         ]
       : []),
-    ...(life >= 4.7e8
+    ...(life >= LONGEST_LIFE
       ? [
           {
             kind: 'limit' as const,
