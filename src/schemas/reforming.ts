@@ -10,6 +10,7 @@ export const reformingRow = z.strictObject({
       'first-step',
       'step',
       'step-time',
+      'time-constants',
       'hold',
       'give-up',
       'drop-most',
@@ -18,7 +19,7 @@ export const reformingRow = z.strictObject({
       'rest',
     ])
     .describe(
-      'resistor: in series, at most; resistor-least: never below; first-step: share of the rated voltage to begin with; step: by which it is raised; step-time: least time at each; hold: at rated voltage; give-up: time there after which a part is scrap; drop-most: largest share of the voltage across the resistor in the end; leakage-most: largest leakage in the end over the limit of a new part; discharge: resistor for each volt; rest: before it is measured',
+      'resistor: in series, at most; resistor-least: never below; first-step: share of the rated voltage to begin with; step: by which it is raised; step-time: least time at each; time-constants: of resistor and part, at each at least; hold: at rated voltage; give-up: time there after which a part is scrap; drop-most: largest share of the voltage across the resistor in the end; leakage-most: largest leakage in the end over the limit of a new part; discharge: resistor for each volt; rest: before it is measured',
     ),
   types: idList.describe('types that it is for'),
   idle_from: nonNegative.describe('years without voltage from which it holds'),

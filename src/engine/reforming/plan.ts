@@ -41,9 +41,6 @@ export interface ReformingPlan {
   bases: Basis[];
 }
 
-/** How many time constants charge a part as good as fully. */
-const CHARGED = 5;
-
 type Figure = ReformingRow['figure'];
 
 /** The row of a figure that holds after the longest time without voltage that has passed. */
@@ -92,7 +89,7 @@ export const reformingPlan = (
   const wanted = Math.min(figure('resistor'), scrapDrop / leakage);
   const least = figure('resistor-least');
   const resistor = valuesBetween('E12', least, Math.max(least, wanted)).at(-1) ?? least;
-  const time = Math.max(figure('step-time'), CHARGED * resistor * capacitance);
+  const time = Math.max(figure('step-time'), figure('time-constants') * resistor * capacitance);
   const [first, step] = [figure('first-step'), figure('step')];
   const count = Math.max(0, Math.ceil((1 - first) / step - 1e-9));
   const shares = Array.from({ length: count + 1 }, (_, index) => Math.min(1, first + index * step));
