@@ -80,6 +80,7 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,
   'body-side': ({ typ, min }) => `${printNumber(typ)} × the usual length of ${ofBody(min)}`,
   'series-resistance': ({ typ }) => `${printNumber(typ)} × that of a new part of the old type`,
+  slope: () => 'that of the old type, where it was chosen to balance what is round it, else 0',
   impedance: ({ catalogue, typ, unit }) =>
     `that of a new part of the old type at worst, at least ${print(catalogue, typ, unit)}`,
   kept: ({ typ }) => `${printNumber(typ)} × the least that the old part itself gives`,

@@ -72,3 +72,14 @@ describe('what old sets have is offered as it is made', () => {
     expect(answered(type, position, address)).toContain(part);
   });
 });
+
+describe('what was made to compensate is replaced by its like, or the circuit drifts', () => {
+  test.each([
+    // Violet N750 beside a coil: neither C0G nor mica balances what it balanced.
+    ['c=33p&v=500', /^Temperature-compensating ceramic, such as 33 pF ±5 % 500 V, fits if/],
+    // Orange N150, so near to C0G that a span of 30 K makes 0.45 % of it.
+    ['c=33p&v=500&tc-old=-150', /^C0G \(NP0\) ceramic fits/],
+  ])('%s', (address, wanted) => {
+    expect(answered('ceramic-class1-other', 'rf-tuned-circuit', address)).toMatch(wanted);
+  });
+});

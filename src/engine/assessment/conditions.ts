@@ -3,6 +3,7 @@ import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
 import { crestOf } from '../equations/crest.ts';
+import { rangeOf } from '../findings/model.ts';
 import { impedanceAt } from '../findings/series-elements.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
@@ -109,6 +110,11 @@ const chargeOver = (
   return Math.min(charge / (typ ?? 1), (max ?? Infinity) * factorOf(catalogue, condition));
 };
 
+/** Slope (1/K) of an old part that was chosen for it, and so for what balances it; 0 for others. */
+const slopeCounted = (catalogue: Catalogue, original: Part): number =>
+  (rangeOf({ catalogue }, original, 'chosen-slope')?.typ ?? 0) *
+  (rangeOf({ catalogue }, original, 'temperature-coefficient')?.typ ?? 0);
+
 /** Load (ohm) that puts the corner of the old part where circuits have it. */
 const loadFor = (catalogue: Catalogue, { min, typ = 0 }: ConditionRow, original: Part): number =>
   asPreferred(
@@ -138,15 +144,15 @@ const derivedDefault = (
       );
     case 'series-resistance':
       return exactly(rule * resistanceOfOld(catalogue, original, conditions));
+    case 'slope':
+      return exactly(rule * slopeCounted(catalogue, original));
     case 'impedance':
       return exactly(impedanceOfOld(catalogue, row, original, conditions));
     case 'body-height':
       return roomFor(row, bodyOf(catalogue, original)?.height, room);
     case 'body-side':
       return roomFor(row, bodyOf(catalogue, original)?.length, room);
-    case 'power':
-    case 'rating':
-    case '':
+    default:
       throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
   }
 };

@@ -57,27 +57,52 @@ const driftModel = (
 export const drift = driftModel((change) => change, 'fraction');
 
 /**
- * Drift of part and resistor together, where frequency goes with 1/(R*C). A part without a steady
- * slope cannot be balanced: what the resistor does is added to whichever way the part goes.
+ * Drift of a part together with a slope that adds to or balances its own. A part without a steady slope
+ * cannot be balanced: what the other does is added to whichever way the part goes.
  */
-const netDrift = (part: Part, circumstances: Circumstances): Drift | undefined => {
+const driftBeside = (
+  part: Part,
+  circumstances: Circumstances,
+  other: Range,
+  said: (own: Drift) => string,
+): Drift | undefined => {
   const own = driftOf(part, circumstances);
-  const resistor = conditionOf(circumstances, 'resistor-tc');
-  if (own === undefined || (resistor.min === 0 && resistor.max === 0)) return own;
+  if (own === undefined || (other.min === 0 && other.max === 0)) return own;
   const span = conditionOf(circumstances, 't-max').max - conditionOf(circumstances, 't-min').min;
   const slope = rangeOf(circumstances, part, SLOPE);
-  const net =
+  const change =
     slope === undefined
-      ? add(own.change, driftBySlope(resistor, span))
-      : driftWithResistor(slope, resistor, span);
-  return {
-    ...own,
-    change: net,
-    words: () =>
-      `${own.words()}, alone ${formatQuantity(centsOfDrift(own.change), 'cents')}; with a resistor of ` +
-      formatQuantity(resistor, '1/K'),
-  };
+      ? add(own.change, driftBySlope(other, span))
+      : driftWithResistor(slope, other, span);
+  return { ...own, change, words: () => `${own.words()}, alone ${said(own)}` };
 };
+
+/** Drift of part and resistor together, where frequency goes with 1/(R*C). */
+const netDrift = (part: Part, circumstances: Circumstances): Drift | undefined => {
+  const resistor = conditionOf(circumstances, 'resistor-tc');
+  return driftBeside(
+    part,
+    circumstances,
+    resistor,
+    ({ change }) =>
+      `${formatQuantity(centsOfDrift(change), 'cents')}; with a resistor of ${formatQuantity(resistor, '1/K')}`,
+  );
+};
+
+/** Drift of a circuit that was balanced with the slope of the old part. */
+const unbalancedDrift = (part: Part, circumstances: Circumstances): Drift | undefined => {
+  const old = conditionOf(circumstances, 'tc-old');
+  return driftBeside(
+    part,
+    circumstances,
+    { min: -old.max, typ: -old.typ, max: -old.min },
+    ({ change }) =>
+      `${formatQuantity(change, 'fraction')}; where ${formatQuantity(old, '1/K')} balanced the circuit`,
+  );
+};
+
+/** Change of capacitance from the coldest to the warmest that the slope of the old part does not balance. */
+export const balancedDrift = driftModel((change) => change, 'fraction', unbalancedDrift);
 
 /** The same as a change of pitch where frequency goes with 1/(R*C). */
 export const pitchDrift = driftModel(centsOfDrift, 'cents', netDrift);

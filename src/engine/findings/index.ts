@@ -1,7 +1,7 @@
 import type { FindingId } from '../catalogue.ts';
 import { acVoltage } from './alternating.ts';
 import { corner, distortion, phase } from './coupling.ts';
-import { ageing, drift, pitchDrift } from './drift.ts';
+import { ageing, balancedDrift, drift, pitchDrift } from './drift.ts';
 import { body, height, leadPitch, leadWire, side } from './fit.ts';
 import { rippleHeating } from './heating.ts';
 import { absorption, droop } from './hold.ts';
@@ -39,6 +39,7 @@ export const findingModels: Readonly<Record<FindingId, FindingModel>> = {
   tolerance,
   'tolerance-kept': toleranceKept,
   drift,
+  'balanced-drift': balancedDrift,
   'pitch-drift': pitchDrift,
   ageing,
   absorption,

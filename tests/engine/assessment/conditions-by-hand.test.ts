@@ -110,6 +110,20 @@ describe('what follows from the old part', () => {
     ],
     // 1 / (2π × 20 Hz × 1 µF) = 7958 ohm, of E12 the nearest.
     ['a corner of 20 Hz', 'load', { rows: [at('load', 'corner', { typ: 20 })] }, 8200],
+    // Film is given no room; 1 / (2π × 10 Hz × 1 µF) = 15915 ohm for an electrolytic.
+    ['20 Hz for film', 'load', { rows: [at('load', 'corner', { min: 10, typ: 20 })] }, 8200],
+    [
+      '10 Hz for an electrolytic',
+      'load',
+      { rows: [at('load', 'corner', { min: 10, typ: 20 })], type: { family: 'aluminium' } },
+      15e3,
+    ],
+    [
+      '20 Hz for an electrolytic as well, where nothing else is said',
+      'load',
+      { rows: [at('load', 'corner', { typ: 20 })], type: { family: 'aluminium' } },
+      8200,
+    ],
     [
       '80 A a farad',
       'charge-current',
@@ -169,6 +183,30 @@ describe('what follows from the old part', () => {
       'none where no resistance is known',
       'esr-max',
       { rows: [at('esr-max', 'series-resistance', { typ: 2 })], knows: {} },
+      0,
+    ],
+    [
+      'the slope of a type that is chosen for it',
+      'tc-old',
+      {
+        rows: [at('tc-old', 'slope', { typ: 1 })],
+        knows: { 'temperature-coefficient': known(-7.5e-4), 'chosen-slope': known(1) },
+      },
+      -7.5e-4,
+    ],
+    [
+      'no slope of a type that has one by the way, as film has',
+      'tc-old',
+      {
+        rows: [at('tc-old', 'slope', { typ: 1 })],
+        knows: { 'temperature-coefficient': known(-2.5e-4) },
+      },
+      0,
+    ],
+    [
+      'no slope where none is known',
+      'tc-old',
+      { rows: [at('tc-old', 'slope', { typ: 1 })], knows: { 'chosen-slope': known(1) } },
       0,
     ],
     // 10 ohm of 1.592 µH less 0.159 ohm of 1 µF at 1 MHz, and 3 ohm at worst: √(9.84² + 3²).

@@ -169,6 +169,7 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
     }),
   },
   drift,
+  'balanced-drift': drift,
   'pitch-drift': drift,
   ageing: { values: decades(1e-9, 1e3), spoil: property('life-change') },
   absorption: { values: decades(1e-12, 1e3), spoil: property('dielectric-absorption') },
