@@ -80,6 +80,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,
   'body-side': ({ typ, min }) => `${printNumber(typ)} × the usual length of ${ofBody(min)}`,
   'series-resistance': ({ typ }) => `${printNumber(typ)} × that of a new part of the old type`,
+  reactive: () =>
+    'what the alternating voltage drives through the old value at the working frequency',
   slope: () => 'that of the old type, where it was chosen to balance what is round it, else 0',
   impedance: ({ catalogue, typ, unit }) =>
     `that of a new part of the old type at worst, at least ${print(catalogue, typ, unit)}`,

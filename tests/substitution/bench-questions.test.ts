@@ -83,3 +83,25 @@ describe('what was made to compensate is replaced by its like, or the circuit dr
     expect(answered('ceramic-class1-other', 'rf-tuned-circuit', address)).toMatch(wanted);
   });
 });
+
+describe('a spark suppressor', () => {
+  test.each([
+    // The mains stands across it while the set is off: only what is approved may.
+    [
+      'paper-x-safety',
+      'switch-suppressor',
+      'c=100n&v=250VAC',
+      /^X2 film fits, such as 100 nF .* AC/,
+    ],
+    ['ceramic-disc-unknown', 'switch-suppressor', 'c=10n&v=1000', /^X2 film fits/],
+    // At a relay of 24 V, once a second, hardly any current flows in it on average.
+    [
+      'pet-metallized',
+      'snubber',
+      'c=100n&v=250&vac=0&vdc=24&v-surge=150&f-work=1',
+      /^Metallized polypropylene fits, such as 100 nF/,
+    ],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toMatch(wanted);
+  });
+});

@@ -120,6 +120,22 @@ export const powerSchematics: Readonly<Record<string, Schematic>> = {
       box('set', [25, 1.5], 6, 11),
     ],
   },
+  'switch-suppressor': {
+    name: 'A mains switch in the live wire ahead of the equipment; the capacitor and a resistor in series lie across the switch.',
+    size: [30, 14],
+    draw: [
+      input('L', [1, 8], [7, 8]),
+      openSwitch([7, 8], [18, 8]),
+      wire([18, 8], [22, 8]),
+      input('N', [1, 12], [22, 12]),
+      wire([7, 8], [7, 3]),
+      capacitor([7, 3], [12.5, 3]),
+      resistor([12.5, 3], [18, 3], { name: 'R' }),
+      wire([18, 3], [18, 8]),
+      joints([7, 8], [18, 8]),
+      box('set', [22, 5.5], 6, 8),
+    ],
+  },
   'mains-y': {
     name: 'One capacitor from live and one from neutral to the earthed chassis of the equipment.',
     size: [26, 14],

@@ -3,6 +3,7 @@ import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
 import { crestOf } from '../equations/crest.ts';
+import { reactiveCurrent } from '../equations/mains.ts';
 import { rangeOf } from '../findings/model.ts';
 import { impedanceAt } from '../findings/series-elements.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
@@ -110,6 +111,12 @@ const chargeOver = (
   return Math.min(charge / (typ ?? 1), (max ?? Infinity) * factorOf(catalogue, condition));
 };
 
+/** Current (A) that the alternating voltage drives through the old value at the working frequency. */
+const currentThroughOld = (
+  { capacitance }: Part,
+  { vac, 'f-work': hertz }: Before['conditions'],
+): number => reactiveCurrent(hertz?.typ ?? 0, exactly(capacitance), vac?.typ ?? 0).typ;
+
 /** Slope (1/K) of an old part that was chosen for it, and so for what balances it; 0 for others. */
 const slopeCounted = (catalogue: Catalogue, original: Part): number =>
   (rangeOf({ catalogue }, original, 'chosen-slope')?.typ ?? 0) *
@@ -146,6 +153,8 @@ const derivedDefault = (
       return exactly(rule * resistanceOfOld(catalogue, original, conditions));
     case 'slope':
       return exactly(rule * slopeCounted(catalogue, original));
+    case 'reactive':
+      return exactly(rule * currentThroughOld(original, conditions));
     case 'impedance':
       return exactly(impedanceOfOld(catalogue, row, original, conditions));
     case 'body-height':
@@ -157,10 +166,11 @@ const derivedDefault = (
   }
 };
 
-/** What is kept of the old part and its resistance depend on temperatures, years and frequency. */
+/** What is kept of the old part, its resistance and its current depend on temperatures, years, frequency and voltage. */
 const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = [
   'kept',
   'series-resistance',
+  'reactive',
   'impedance',
 ];
 

@@ -185,6 +185,25 @@ describe('what follows from the old part', () => {
       { rows: [at('esr-max', 'series-resistance', { typ: 2 })], knows: {} },
       0,
     ],
+    // 2π × 1 kHz × 1 µF × 10 V.
+    [
+      'what 10 V drive through it at 1 kHz',
+      'ripple-current',
+      {
+        rows: [
+          at('ripple-current', 'reactive', { typ: 1 }),
+          row('vac', { typ: 10 }),
+          row('f-work', { typ: 1000 }),
+        ],
+      },
+      0.06283,
+    ],
+    [
+      'no current where no alternating voltage is asked about',
+      'ripple-current',
+      { rows: [at('ripple-current', 'reactive', { typ: 1 }), row('f-work', { typ: 1000 })] },
+      0,
+    ],
     [
       'the slope of a type that is chosen for it',
       'tc-old',
