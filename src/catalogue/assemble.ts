@@ -104,6 +104,9 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     guidelines: byId(valuesOf(tables, 'guidelines.csv')),
     derating: valuesOf(tables, 'derating.csv'),
     categoryVoltages: valuesOf(tables, 'category-voltages.csv'),
+    mountings: Object.fromEntries(
+      valuesOf(tables, 'styles.csv').map(({ style, mounting }) => [style, mounting]),
+    ),
     rulesOfThumb: Object.fromEntries(
       valuesOf(tables, 'rules-of-thumb.csv').map(({ id, values, unit }) => [
         id,

@@ -6,6 +6,7 @@ import type {
   FigureRow,
   OfferRow,
   PropertyRow,
+  StyleRow,
   TypeRow,
 } from '../schemas/types.ts';
 import type {
@@ -94,6 +95,8 @@ export interface Catalogue {
   bands: Record<TypeId, Record<PropertyId, readonly Band[]>>;
   absorptionTests: Record<string, AbsorptionTestRow>;
   offers: OfferRow[];
+  /** How parts are wired up, by their style. */
+  mountings: Readonly<Record<string, StyleRow['mounting']>>;
   /** Kinds of part besides capacitors, with their types, their positions and what is to be had. */
   kinds: Record<KindId, KindRow>;
   kindTypes: Record<TypeId, KindTypeRow>;

@@ -75,7 +75,7 @@ export {
 } from './assessment/conditions.ts';
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
-export { isChip } from './assessment/rank.ts';
+export { isChip, type WithMountings } from './mounting.ts';
 export { ruleOf, type WithRules } from './rule-of-thumb.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
 export { filledKindSum } from './kinds/filled-sum.ts';

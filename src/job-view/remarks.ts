@@ -1,5 +1,11 @@
 import { verdictWords } from '../components/verdict-shape.ts';
-import { isChip, type Assessment, type Habit, type WithRules } from '../engine/index.ts';
+import {
+  isChip,
+  type Assessment,
+  type Habit,
+  type WithMountings,
+  type WithRules,
+} from '../engine/index.ts';
 import {
   decidingOf,
   isCapacitor,
@@ -11,6 +17,7 @@ import {
   type Ask,
   type PlannedLine,
 } from '../job/index.ts';
+import { needsPads } from '../substitution/any-kind.ts';
 import { alternating } from '../substitution/rated-voltage.ts';
 import { capital, listed, sentence } from '../text/words.ts';
 
@@ -26,8 +33,8 @@ export interface RemarkWords {
   typeName: (id: string) => string;
   /** What is asked of the line first; nothing where it is understood. */
   askOf: (planned: PlannedLine) => Ask | undefined;
-  /** Rules of thumb of the papers; nothing before they are fetched. */
-  rules: WithRules | undefined;
+  /** Of the catalogue of papers what remarks go by; nothing before it is fetched. */
+  common: (WithRules & WithMountings) | undefined;
   habit?: Habit | undefined;
 }
 
@@ -116,17 +123,21 @@ const isRatedForAlternating = ({ part, line: { volts, marking } }: PlannedLine):
   [volts, ...marking.split(/\s+/u)].some((text) => alternating(text) !== undefined);
 
 /** The best single part with leads; a board made for leads has no pads for others. */
-const bestWithLeads = ({ worked }: PlannedLine): Assessment | undefined =>
+const bestWithLeads = (common: WithMountings, { worked }: PlannedLine): Assessment | undefined =>
   worked
     ?.rest()
     .standIns.filter(isCapacitor)
     .find(
       ({ candidate, buy }) =>
-        candidate.made === undefined && buy !== undefined && !isChip(buy.style),
+        candidate.made === undefined && buy !== undefined && !isChip(common, buy.style),
     );
 
-const onLeads = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark => {
-  const leaded = bestWithLeads(planned);
+const onLeads = (
+  common: WithMountings,
+  planned: PlannedLine,
+  { typeName, habit }: RemarkWords,
+): Remark => {
+  const leaded = bestWithLeads(common, planned);
   const other =
     leaded === undefined
       ? 'None with leads serves.'
@@ -137,10 +148,11 @@ const onLeads = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark
 /** What the looks and ratings of old and new part do not have in common; nobody has to act on it. */
 const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
   const { standIn } = planned;
-  if (standIn === undefined || !isCapacitor(standIn)) return [];
+  const { common } = words;
+  if (common === undefined || standIn === undefined || !isCapacitor(standIn)) return [];
   const isForDc = standIn.candidate.voltageKind === 'dc';
   return [
-    ...(isChip(standIn.buy?.style ?? '') ? [onLeads(planned, words)] : []),
+    ...(needsPads(common, standIn) ? [onLeads(common, planned, words)] : []),
     ...(isForDc && isRatedForAlternating(planned)
       ? [
           tell(
@@ -152,8 +164,8 @@ const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
 };
 
 /** That what goes in is rated for less than the old part, by no more than a usual voltage of its place. */
-const ofLowerRating = (planned: PlannedLine, { rules }: RemarkWords): Remark[] => {
-  const lower = rules && lowerRatingOfLine(rules, planned);
+const ofLowerRating = (planned: PlannedLine, { common }: RemarkWords): Remark[] => {
+  const lower = common && lowerRatingOfLine(common, planned);
   if (lower === undefined) return [];
   const said = `Rated for ${lower.now}, the old part for ${lower.old}: nobody typed the voltage across it.`;
   return [

@@ -133,8 +133,8 @@ const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
 });
 
 /** What a part without leads needs on a board made for leads, as the boards of this work are. */
-const fittingNote = ({ style }: Bought): string =>
-  isChip(style) ? 'a chip without leads: it needs pads or short wires' : '';
+const fittingNote = ({ style }: Bought, catalogue: Catalogue): string =>
+  isChip(catalogue, style) ? 'a chip without leads: it needs pads or short wires' : '';
 
 /** That the old part was made for more volts, which an order must not hide. */
 const ratingNote = (planned: PlannedLine, catalogue: Catalogue): string => {
@@ -188,7 +188,7 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
   const thing = capacitor(standIn.candidate, standIn, catalogue);
   const notes = [
     ratingNote(planned, catalogue),
-    fittingNote(thing),
+    fittingNote(thing, catalogue),
     formingNote(line, standIn, catalogue),
   ];
   return { things: [{ thing, each: 1, notes: notes.filter((note) => note !== '') }] };

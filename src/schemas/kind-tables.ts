@@ -65,7 +65,7 @@ export const kindTables = {
   'kinds/offers.csv': {
     row: kindOfferRow,
     key: ['type', 'style', 'value_min', 'ratings'],
-    references: [source, type],
+    references: [source, type, { column: 'style', table: 'styles.csv' }],
     about: 'What of such parts can be bought today.',
   },
 } as const satisfies Record<string, Table>;

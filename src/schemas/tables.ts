@@ -41,6 +41,7 @@ import {
   figureRow,
   offerRow,
   propertyRow,
+  styleRow,
   typeRow,
 } from './types.ts';
 import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
@@ -145,8 +146,18 @@ export const tables = {
   'market.csv': {
     row: offerRow,
     key: ['type', 'style', 'c_min', 'voltages'],
-    references: [source, { column: 'type', table: 'types.csv' }],
+    references: [
+      source,
+      { column: 'type', table: 'types.csv' },
+      { column: 'style', table: 'styles.csv' },
+    ],
     about: 'What can be bought today.',
+  },
+  'styles.csv': {
+    row: styleRow,
+    key: ['style'],
+    references: [source],
+    about: 'How parts that can be bought are wired up.',
   },
   'bodies.csv': {
     row: bodyRow,

@@ -100,6 +100,18 @@ export const figureRow = z.strictObject({
 });
 export type FigureRow = z.output<typeof figureRow>;
 
+/** How parts of a style, which the market offers, are wired up. */
+export const styleRow = z.strictObject({
+  style: text.describe('as in market.csv and kinds/offers.csv'),
+  mounting: z
+    .enum(['leads', 'pads', 'screws'])
+    .describe(
+      'leads: wires, pins or lugs that are soldered; pads: chips, for which a board made for leads has no place; screws: wired up by them, for which no board has a place',
+    ),
+  ...provenance,
+});
+export type StyleRow = z.output<typeof styleRow>;
+
 /** How an absorption figure was measured. */
 export const absorptionTestRow = z.strictObject({
   id,

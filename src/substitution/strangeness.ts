@@ -1,11 +1,5 @@
-import {
-  isChip,
-  type Assessment,
-  type Catalogue,
-  type Leaning,
-  type TypeId,
-} from '../engine/index.ts';
-import { madeOf, typeRowOf } from './any-kind.ts';
+import { type Assessment, type Catalogue, type Leaning, type TypeId } from '../engine/index.ts';
+import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
 import type { AnyPart } from './phrases.ts';
 
 /** What counts against a part, the weightier the more: pairs, then what is not stocked with leads. */
@@ -43,7 +37,7 @@ export const strangeness = (
   }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
   const ofType = strangenessOfType(catalogue, original, candidate.type);
-  const chip = buy !== undefined && isChip(buy.style);
+  const chip = needsPads(catalogue, { candidate, buy });
   return (madeOf(candidate) === undefined ? 0 : MADE) + ofType + (chip && ofType < RARE ? RARE : 0);
 };
 

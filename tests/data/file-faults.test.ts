@@ -290,7 +290,7 @@ describe('rows that contradict or miss each other', () => {
 
   test('an offer of a type that is not sold', () => {
     const file = 'market.csv';
-    const row = 'film-unknown,box,1e-9,1e-6,100,dc,10,E6,5,trade,,memory,';
+    const row = 'film-unknown,radial box,1e-9,1e-6,100,dc,10,E6,5,trade,,memory,';
     expect(newFaults({ [file]: added(file, row) })).toEqual([
       `${file}:${lastLine(file) + 1}:1: market-complete`,
     ]);

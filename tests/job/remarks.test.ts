@@ -11,7 +11,7 @@ const catalogue = loadCatalogue();
 const words = {
   typeName: (id: string) => catalogue.types[id]?.name ?? id,
   askOf: (planned: Parameters<typeof firstAsk>[1]) => firstAsk(catalogue, planned),
-  rules: catalogue,
+  common: catalogue,
 };
 const tools = { catalogueAt: () => catalogue, understand: understandWith(catalogue) };
 

@@ -76,7 +76,7 @@ const fieldsOf = ({ line, part }: PlannedLine): LineFields | undefined => {
 const words = (): PlanWords => ({
   typeName: (id) => nameOf('type', id),
   askOf: (planned) => (common === undefined ? undefined : firstAsk(common, planned)),
-  rules: common,
+  common,
   fieldsOf,
   pageOf,
   habit: habit(),

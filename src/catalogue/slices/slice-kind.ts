@@ -1,5 +1,13 @@
 import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
-import { askedBy, eachWithout, nothing, pick, sumInputsOf, without } from './slice-pieces.ts';
+import {
+  askedBy,
+  eachWithout,
+  nothing,
+  pick,
+  sumInputsOf,
+  without,
+  withoutLeads,
+} from './slice-pieces.ts';
 
 /** Words of types and positions that only their own pages show. */
 const TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
@@ -77,6 +85,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     knowledge,
     bands,
     ...askedBy(catalogue, { conditions, demands, findings }),
+    mountings: withoutLeads(catalogue),
     rulesOfThumb: pick(catalogue.rulesOfThumb, ['resistor-power-in-hand']),
     sumInputs,
     verdictRules: catalogue.verdictRules,

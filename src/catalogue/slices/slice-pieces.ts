@@ -40,6 +40,10 @@ export const tellingFamilies = ({ families }: Catalogue): Catalogue['families'] 
       .map(([id, row]) => [id, dropped(row, ['source', 'locator', 'basis', 'note'])]),
   );
 
+/** How styles are wired up that have no leads; all others have. */
+export const withoutLeads = ({ mountings }: Catalogue): Catalogue['mountings'] =>
+  Object.fromEntries(Object.entries(mountings).filter(([, mounting]) => mounting !== 'leads'));
+
 /** A catalogue with nothing in it, to lay parts into. */
 export const nothing = (catalogue: Catalogue): Catalogue => ({
   sources: {},
@@ -80,6 +84,7 @@ export const nothing = (catalogue: Catalogue): Catalogue => ({
   guidelines: {},
   derating: [],
   categoryVoltages: [],
+  mountings: {},
   rulesOfThumb: {},
   combinations: {},
   triage: [],

@@ -10,6 +10,7 @@ import {
   pick,
   sumInputsOf,
   without,
+  withoutLeads,
 } from './slice-pieces.ts';
 import { sliceSizes } from './slice-sizes.ts';
 
@@ -103,6 +104,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     reforming: catalogue.reforming.map((row) => without(row, ['locator', 'note'])),
     derating,
     categoryVoltages,
+    mountings: withoutLeads(catalogue),
     rulesOfThumb: catalogue.rulesOfThumb,
     combinations: eachWithout(catalogue.combinations, ['locator', 'note']),
   };
@@ -259,6 +261,7 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
     ),
   },
   cautions: catalogue.cautions,
+  mountings: withoutLeads(catalogue),
   rulesOfThumb: pick(catalogue.rulesOfThumb, ['valve-rating']),
   job: {
     ...nothing(catalogue).job,

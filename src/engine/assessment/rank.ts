@@ -1,6 +1,7 @@
 import type { TypeRow } from '../../schemas/types.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
+import { isChip } from '../mounting.ts';
 import type { OfferedPart, Part } from './parts.ts';
 import type { Finding, Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';
@@ -71,9 +72,6 @@ export const valueDistance = (value: number, old: number): number =>
 
 /** How a type can be had, the easiest first; what is in none of these cannot be bought. */
 export const MARKETS: readonly TypeRow['market'][] = ['common', 'current', 'niche'];
-
-/** A style of parts without leads, which a board made for leads has no place for. */
-export const isChip = (style: string): boolean => style.startsWith('chip');
 
 /** What a part is ordered by besides what its findings come to. */
 export interface Standing {
@@ -156,7 +154,8 @@ export const score = <P extends Part | OfferedPart>(
   scoreBy(tryOut(part, judged), {
     made: part.made !== undefined,
     distance: valueDistance(part.capacitance, original.capacitance),
-    chip: 'style' in part && isChip(part.style),
+    chip:
+      'style' in part && (part.made?.parts ?? [part]).some(({ style }) => isChip(catalogue, style)),
     market: catalogue.types[part.type]?.market,
     last: [-part.tolerance.plus, part.ratedVoltage],
   });

@@ -3,6 +3,7 @@ import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
+import { isScrewed } from '../mounting.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { nearestMade, valuesBetween, type ValuePolicy } from '../values/index.ts';
 import { madeValues } from './made-values.ts';
@@ -160,15 +161,12 @@ const sensiblyRated = (
   return sensible.length > 0 ? sensible : parts;
 };
 
-/** A style that is wired up by its screws, which a board has no place for. */
-const isScrewed = (style: string): boolean => style.startsWith('screw');
-
 /** Parts without those with screws, where others bear as much: boards have holes for wires and pins. */
 const forBoards = (
   parts: readonly OfferedPart[],
   circumstances: Circumstances,
 ): readonly OfferedPart[] => {
-  const others = parts.filter(({ style }) => !isScrewed(style));
+  const others = parts.filter(({ style }) => !isScrewed(circumstances.catalogue, style));
   const bears = (part: OfferedPart): boolean =>
     suffices(part.ratedVoltage, neededRating(part, circumstances));
   return others.some(bears) ? others : parts;

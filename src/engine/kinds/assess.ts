@@ -7,7 +7,6 @@ import {
   compareScores,
   decisiveDemand,
   improves,
-  isChip,
   MARKETS,
   scoreBy,
   tryOut,
@@ -15,6 +14,7 @@ import {
   type Tried,
 } from '../assessment/rank.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
+import { isChip } from '../mounting.ts';
 import { kindModels } from './findings/index.ts';
 import { offeredKindParts, unofferedKindPart } from './offered.ts';
 import type {
@@ -111,7 +111,7 @@ const scored = (tried: Tried<AnyPart>, { catalogue, original }: KindCircumstance
       part.value === undefined || original.value === undefined
         ? 0
         : valueDistance(part.value, original.value),
-    chip: isOffered(part) && isChip(part.style),
+    chip: isOffered(part) && isChip(catalogue, part.style),
     market: catalogue.kindTypes[part.type]?.market,
     last: [-(part.tolerance?.plus ?? 0), part.rating ?? 0],
   });

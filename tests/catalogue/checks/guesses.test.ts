@@ -282,7 +282,11 @@ describe('all rules together', () => {
   });
 
   test('keep a guess to themselves where a firm rule speaks of the line, and only there', () => {
-    const made = { 'plausible.csv': PLAUSIBLE, 'market.csv': ['style,c_max', 'can,2', 'box,0.1'] };
+    const made = {
+      'plausible.csv': PLAUSIBLE,
+      'styles.csv': ['style', 'can', 'box'],
+      'market.csv': ['style,c_max', 'can,2', 'box,0.1'],
+    };
     expect(rulesAt(made, 'market.csv:2')).toEqual(['out-of-bounds']);
     expect(rulesAt(made, 'market.csv:3')).toEqual(['plausible']);
   });

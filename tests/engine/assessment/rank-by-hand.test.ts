@@ -8,7 +8,6 @@ import {
   emptyTally,
   fallsLessShort,
   improves,
-  isChip,
   meanMargin,
   score,
   tryOut,
@@ -16,6 +15,7 @@ import {
   worstMargin,
   type Tally,
 } from '../../../src/engine/assessment/rank.ts';
+import { isChip, isScrewed } from '../../../src/engine/mounting.ts';
 import { judged } from './judged.ts';
 import { circumstancesOf } from './setting.ts';
 
@@ -105,13 +105,17 @@ test.each([
   expect(valueDistance(value, 1e-6)).toBe(tenths);
 });
 
+/** As the table has them; a slice leaves out styles with leads. */
+const mountings = { chip: 'pads', 'chip 1206': 'pads', 'screw-terminal can': 'screws' } as const;
 test.each([
-  ['chip', true],
-  ['chip 1206', true],
-  ['radial box', false],
-  ['a chip', false],
-])('%s is a chip: %s', (style, chip) => {
-  expect(isChip(style)).toBe(chip);
+  ['chip', true, false],
+  ['chip 1206', true, false],
+  ['radial box', false, false],
+  ['chip of another name', false, false],
+  ['screw-terminal can', false, true],
+])('%s is a chip: %s, or screwed: %s', (style, chip, screwed) => {
+  expect(isChip({ mountings }, style)).toBe(chip);
+  expect(isScrewed({ mountings }, style)).toBe(screwed);
 });
 
 describe('where all margins that decide are alike', () => {
@@ -143,6 +147,14 @@ describe('where all margins that decide are alike', () => {
       scored([], { made: { kind: 'parallel', parts: [], why: '' } }),
     ],
     ['a part with leads is before a chip', scored([]), scored([], { style: 'chip' })],
+    [
+      'a pair with leads is before one with a chip in it, whichever comes first',
+      scored([], { made: { kind: 'parallel', parts: [box, box], why: '' } }),
+      scored([], {
+        style: 'radial box and chip',
+        made: { kind: 'parallel', parts: [box, { ...box, style: 'chip' }], why: '' },
+      }),
+    ],
     [
       'the mean of the strong demands decides',
       scored([

@@ -119,6 +119,11 @@ describe('of parts with screws', () => {
       ['4.7 16 0.2', '4.7 40 0.2'],
     ],
     ['none where another just bears it', [offer({ voltages: [20] }), screwed], ['4.7 20 0.2']],
+    [
+      'none of doorknobs either, whose name begins otherwise',
+      [offer({ voltages: [20] }), offer({ voltages: [63], style: 'doorknob with screw ends' })],
+      ['4.7 20 0.2'],
+    ],
     ['all where no other does', [offer({ voltages: [16] }), screwed], ['4.7 16 0.2', '4.7 63 0.2']],
   ])('%s', (_what, offers, parts) => {
     expect(offered(place(offers))).toEqual(parts);
