@@ -62,6 +62,7 @@ export type { FilledSum } from './assessment/sum-fields.ts';
 export type { Circumstances } from './findings/model.ts';
 export { DEFAULT_GUIDELINE } from './equations/derating.ts';
 export { readTolerance } from './candidates/generate.ts';
+export { mountedOtherwise, type MountedOtherwise } from './candidates/mounted-otherwise.ts';
 export { crestOf } from './equations/crest.ts';
 export { voltageKindOf } from './candidates/voltage-kind.ts';
 export { bodyOf, type Sized } from './sizes/body-of.ts';

@@ -7,6 +7,7 @@ import {
 } from '../engine/index.ts';
 import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
+import { wordsBeside } from './ask-capacitor.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
 import { lowerRatingOfLine } from './lower-rating.ts';
@@ -152,6 +153,24 @@ const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): Thi
   return { ...bought, notes: [note, ...bought.notes] };
 };
 
+/** A capacitor, with what to mind when it is bought for a line. */
+const capacitorFor = (
+  planned: PlannedLine,
+  standIn: Assessment,
+  catalogue: Catalogue,
+): ThingFor => {
+  const { line, worked } = planned;
+  const thing = capacitor(standIn.candidate, standIn, catalogue);
+  const words = `${wordsBeside(line)}, ${line.type}, ${line.note}`;
+  const notes = [
+    ratingNote(planned, catalogue),
+    fittingNote(thing, catalogue),
+    worked?.soldAsOld?.(standIn, words) ?? '',
+    formingNote(line, standIn, catalogue),
+  ];
+  return { thing, each: 1, notes: notes.filter((note) => note !== '') };
+};
+
 /** What one place of a line takes; the designators are not counted here. */
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
   const { state, standIn, line, part } = planned;
@@ -185,11 +204,5 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
   if (standIn.candidate.made !== undefined) {
     return { things: madeThings(standIn, catalogue, where) };
   }
-  const thing = capacitor(standIn.candidate, standIn, catalogue);
-  const notes = [
-    ratingNote(planned, catalogue),
-    fittingNote(thing, catalogue),
-    formingNote(line, standIn, catalogue),
-  ];
-  return { things: [{ thing, each: 1, notes: notes.filter((note) => note !== '') }] };
+  return { things: [capacitorFor(planned, standIn, catalogue)] };
 };

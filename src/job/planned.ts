@@ -1,4 +1,11 @@
-import type { Advice, Finding, Judgement, Request, ResolvedCondition } from '../engine/index.ts';
+import type {
+  Advice,
+  Assessment,
+  Finding,
+  Judgement,
+  Request,
+  ResolvedCondition,
+} from '../engine/index.ts';
 import type { Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
 import type { StandIn } from './stand-in.ts';
@@ -36,6 +43,8 @@ export interface Worked {
    * where it serves or is only no longer made.
    */
   misfit: Finding | undefined;
+  /** That what goes in is sold as the words of the list say the old part is mounted; of capacitors alone. */
+  soldAsOld?: (standIn: Assessment, words: string) => string;
   /** What is looked at of few lines only, worked out when it is first asked for. */
   rest: () => Rest;
 }

@@ -1,10 +1,24 @@
-import { assess, judgeFirst, rankStandIns, type Catalogue, type Finding } from '../engine/index.ts';
+import {
+  assess,
+  judgeFirst,
+  rankStandIns,
+  verdictOrder,
+  type Assessment,
+  type Catalogue,
+  type Finding,
+} from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
 import { leaningFrom } from '../substitution/strangeness.ts';
 import { asOrdered, misfitOf, restOf, type Server } from './asked.ts';
 import { readCandidate } from './choice.ts';
 import type { Rest, Worked } from './planned.ts';
 import { questionOf, type Question } from './question.ts';
+import { soldAsOldNote } from './sold-as-old.ts';
+import { isCapacitor } from './stand-in.ts';
+
+/** Whether one part earns as good a verdict as another. */
+const servesNoWorse = (one: Assessment, other: Assessment): boolean =>
+  verdictOrder.indexOf(one.verdict) <= verdictOrder.indexOf(other.verdict);
 
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const ranking = rankStandIns(catalogue, request);
@@ -30,6 +44,11 @@ const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => 
     get misfit() {
       return (misfit ??= { found: findMisfit() }).found;
     },
+    soldAsOld: (standIn, words) =>
+      soldAsOldNote(catalogue, words, () => {
+        const others = (rest ??= findRest()).standIns.filter(isCapacitor);
+        return [standIn, ...others.filter((other) => servesNoWorse(other, standIn))];
+      }),
     rest: () => (rest ??= findRest()),
   };
 };

@@ -7,6 +7,7 @@ import {
   type Habit,
   type KindPart,
   type Made,
+  type MountedOtherwise,
   type Part,
   type Range,
   type Tolerance,
@@ -185,6 +186,17 @@ export const pitchPhrase = ({ buy }: Pick<Assessment, 'buy'>, habit?: Habit): st
 export const bodyPhrase = (assessment: Pick<Assessment, 'buy'>, habit?: Habit): string => {
   const pitch = pitchPhrase(assessment, habit);
   return [sizePhrase(assessment, habit), pitch && `pitch ${pitch}`].filter(Boolean).join(', ');
+};
+
+/** Rating and sides of another style, behind its name: ` for 40 V, ⌀8 × 18 mm`. */
+export const otherwisePhrase = (
+  { ratedVoltage, body }: MountedOtherwise,
+  habit?: Habit,
+): string => {
+  const volts = ` for ${formatValue(ratedVoltage, 'V', habit)}`;
+  if (body === undefined) return volts;
+  const { shape, length_mm: length, width_mm: width, height_mm: height } = body;
+  return `${volts}, ${inHabit(sidesInWords(shape, { length, width, height }), habit)}`;
 };
 
 /** Whether a part is only ruled out because nobody makes it. */

@@ -1,5 +1,5 @@
 import { verdictMark } from '../components/verdict-shape.ts';
-import type { Assessment, Catalogue, TypeId } from '../engine/index.ts';
+import { mountedOtherwise, type Assessment, type Catalogue, type TypeId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { sentence } from '../text/words.ts';
@@ -10,6 +10,7 @@ import {
   bodyPhrase,
   decidingFinding,
   isNotMade,
+  otherwisePhrase,
   type AnyPart,
   partPhrase,
   reasonPhrase,
@@ -73,6 +74,18 @@ const madeNote = <P extends AnyPart>(
   ];
 };
 
+/** How a capacitor that serves is sold with a lead at each end besides, as most old ones are made. */
+const otherwiseSold = (
+  { candidate, verdict, buy }: Assessment<AnyPart>,
+  { catalogue, habit }: Pick<Shown<AnyPart>, 'catalogue' | 'habit'>,
+): Markup[] => {
+  if (!('capacitance' in candidate) || buy === undefined || verdict === 'keep-out') return [];
+  const other = mountedOtherwise(catalogue, candidate, buy);
+  if (other === undefined) return [];
+  const market = link(`/types/${candidate.type}/#market`, other.style);
+  return ['; also sold as ', market, otherwisePhrase(other, habit)];
+};
+
 /** What a part is: its verdict, its name, what to buy, and why. */
 const itemHead = <P extends AnyPart>(assessment: Assessment<P>, parts: TableParts<P>): Markup[] => {
   const body = bodyPhrase(assessment, parts.shown.habit);
@@ -89,6 +102,7 @@ const itemHead = <P extends AnyPart>(assessment: Assessment<P>, parts: TablePart
       {},
       h('strong', {}, partPhrase(assessment.candidate, parts.shown.habit)),
       body && `, ${body}`,
+      ...otherwiseSold(assessment, parts.shown),
     ),
     ...madeNote(assessment, parts),
     ...reasonLines(assessment, parts),

@@ -114,3 +114,46 @@ test.each([
   const [group] = orderFor({ ...disc, position, volts });
   expect(group?.volts.replaceAll('\u00A0', ' ')).toBe(ordered);
 });
+
+/** An invented electrolytic on a rail. */
+const onRail: Partial<Line> = {
+  designators: 'C1',
+  kind: 'capacitor',
+  type: 'al-electrolytic-wet',
+  value: '47 µF',
+  volts: '25 V',
+  position: 'bulk-rail',
+};
+
+test.each<[string, Partial<Line>, boolean]>([
+  ['in its note', { note: 'blue, Axial' }, true],
+  ['in its marking', { marking: '47µ/25 axial' }, true],
+  ['nowhere', { note: 'blue' }, false],
+  ['only as part of a word', { note: 'coaxial socket beside it' }, false],
+])(
+  'an order tells what is sold with a lead at each end where the list says so %s',
+  (_where, said, isTold) => {
+    const [group] = orderFor({ ...onRail, ...said });
+    expect(group?.style).toBe('radial can');
+    const told = group?.notes.filter((note) => note.includes('the old one is axial')) ?? [];
+    expect(told.length).toBe(isTold ? 1 : 0);
+    // The low-impedance type that is offered first has no such style; the usual one has.
+    const can =
+      /Aluminium electrolytic, general purpose 47 µF ±20 % 25 V serves too and is sold as axial can for \d+ V, ⌀[\d.]+ × [\d.]+\u00A0mm$/u;
+    if (isTold) expect(told[0]?.replace(/\u00A0(?!mm)/gu, ' ')).toMatch(can);
+  },
+);
+
+test('an order tells that what goes in is also sold as the old part is mounted', () => {
+  const film: Partial<Line> = {
+    ...onRail,
+    type: 'pet-metallized',
+    value: '100 nF',
+    volts: '63 V',
+    position: 'interstage-coupling',
+    note: 'axial',
+  };
+  const [group] = orderFor(film);
+  const told = group?.notes.filter((note) => note.includes('the old one is axial')) ?? [];
+  expect(told).toEqual([expect.stringMatching(/^the old one is axial: also sold as axial/u)]);
+});

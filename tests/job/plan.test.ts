@@ -1,6 +1,13 @@
 import { describe, expect, test, vi } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { newPlanCache, planJob, planSteps, recordOf, sheetOf } from '../../src/job/index.ts';
+import {
+  isCapacitor,
+  newPlanCache,
+  planJob,
+  planSteps,
+  recordOf,
+  sheetOf,
+} from '../../src/job/index.ts';
 import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
 import { partAsTyped } from '../../src/job/part-of-line.ts';
 
@@ -158,7 +165,17 @@ describe('the whole board', () => {
     const plan = planJob(job, shared);
     expect(plan.workedOut).toBe(1);
     const told = ({ lines }: ReturnType<typeof planJob>) =>
-      lines.map((line) => ({ ...line, worked: { ...line.worked, rest: line.worked?.rest() } }));
+      lines.map(({ worked, ...line }) => ({
+        ...line,
+        worked: {
+          ...worked,
+          rest: worked?.rest(),
+          soldAsOld:
+            line.standIn !== undefined && isCapacitor(line.standIn)
+              ? worked?.soldAsOld?.(line.standIn, 'axial')
+              : undefined,
+        },
+      }));
     expect(told(plan)).toEqual(told(planJob(job, tools())));
   });
 
