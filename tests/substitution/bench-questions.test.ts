@@ -105,3 +105,9 @@ describe('a spark suppressor', () => {
     expect(answered(type, position, address)).toMatch(wanted);
   });
 });
+
+test('a wound surge resistor before a rectifier is replaced by its like of the same watts', () => {
+  expect(answered('wirewound', 'inrush-limiter', 'value=22&rating=5')).toMatch(
+    /^Wirewound fits, such as 22 Ω ±5 % 5 W/,
+  );
+});
