@@ -1,8 +1,8 @@
 import type { DeviceAssessment, Finding, Habit } from '../engine/index.ts';
-import type { UseRow } from '../schemas/devices.ts';
+import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { reasonPhrase } from '../substitution/phrases.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { listed } from '../text/words.ts';
+import { capital, listed } from '../text/words.ts';
 
 /** The finding that decides an assessment. */
 export const decidingOf = ({ findings, worst }: DeviceAssessment): Finding | undefined =>
@@ -49,6 +49,10 @@ const warning = (
     : ` Keep ${chosen.device.name} out: ${reasonOf(against, habit)}.`;
 };
 
+/** How one of the same number is had: what few stock is as a rule as old as what is in the equipment. */
+const likeOf = ({ market }: Pick<DeviceRow, 'market'>): string =>
+  market === 'common' || market === 'current' ? 'a new' : 'another';
+
 const WORDS = {
   fits: 'may stand in for',
   'fits-if': 'may stand in for',
@@ -61,7 +65,7 @@ const WORDS = {
  * others before it, since that is what one asks for, and the likeliest mistake.
  */
 export const deviceAnswer = (
-  old: { id: string; name: string },
+  old: Pick<DeviceRow, 'id' | 'name' | 'market'>,
   use: UseRow,
   assessments: readonly DeviceAssessment[],
   habit?: Habit,
@@ -80,10 +84,10 @@ export const deviceAnswer = (
       ? ''
       : `; check this first: ${reasonOf(deciding, habit)}`;
   if (others.length === 0)
-    return `As ${place}, ${one} is best replaced with a new one${check}.${keep}`;
+    return `As ${place}, ${one} is best replaced with ${likeOf(old)} one${check}.${keep}`;
   // Where nothing does better than the number itself, that comes first, as it does in the list.
   if (best === 'fits' && assessments[0]?.device.id === old.id)
-    return `A new ${old.name} fits as ${place}; ${namesOf(others)} may stand in for it.${keep}`;
-  const itself = firsts.length > others.length ? ` So may a new ${old.name}.` : '';
+    return `${capital(likeOf(old))} ${old.name} fits as ${place}; ${namesOf(others)} may stand in for it.${keep}`;
+  const itself = firsts.length > others.length ? ` So may ${likeOf(old)} ${old.name}.` : '';
   return `${namesOf(others)} ${WORDS[best]} ${one} as ${place}${check}.${itself}${keep}`;
 };

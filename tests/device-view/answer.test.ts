@@ -44,6 +44,9 @@ test.each([
   // What comes first in the list comes first in the sentence: the number itself, or what is better.
   ['tl072', 'amp-line', /^A new TL072 fits as audio line stage; .* may stand in for it\./u],
   ['741', 'amp-line', /^TL071, .* may stand in for a 741 as audio line stage\./u],
+  // Germanium is made no more: what is to be had is as old as what is replaced.
+  ['oc71', 'germanium-stage', /^Another OC71 fits as germanium stage; /u],
+  ['ac128', 'germanium-stage', /is best replaced with another one\./u],
   ['7815', 'reg-rail', /^As regulator .*, a 7815 is best replaced with a new one\./u],
 ])('the answer about a %s in %s', (old, place, words) => {
   const catalogue = loadCatalogue();
