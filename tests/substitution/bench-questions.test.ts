@@ -111,3 +111,23 @@ test('a wound surge resistor before a rectifier is replaced by its like of the s
     /^Wirewound fits, such as 22 Ω ±5 % 5 W/,
   );
 });
+
+describe('ratings and values as people type them', () => {
+  test.each([
+    [
+      'carbon-composition',
+      'plate-load',
+      'value=100k&rating=1/2W',
+      'Metal film fits, such as 100 kΩ ±1 % 0.5 W',
+    ],
+    [
+      'carbon-composition',
+      'plate-load',
+      'value=100кОм&rating=0,5Вт',
+      'Metal film fits, such as 100 kΩ ±1 % 0.5 W',
+    ],
+    ['metallized-paper', 'interstage-coupling', 'c=0,1мкФ&v=250В', 'fits, such as 100 nF '],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toContain(wanted);
+  });
+});

@@ -11,7 +11,7 @@ const catalogue = loadCatalogue();
 const factsOf = new Map(allSums.map((sum) => [sum.id, sum.facts?.(catalogue)]));
 
 /** What people may write into any field: nonsense, nothing sensible there, or just unusual. */
-const NONSENSE = ['abc', '5 parsec', '4.7.8', '1e', '0x10', '1/2', '±', '5..', 'NaN', '<>', 'µ'];
+const NONSENSE = ['abc', '5 parsec', '4.7.8', '1e', '0x10', '7/12', '±', '5..', 'NaN', '<>', 'µ'];
 const ODD = ['-5', '−5', '0', '20..10', '10 to 5', '4,7', '1e99', '-1e9', '1E-6', '<5', '0..1'];
 const WIDE = ['５', '１０．５', '－５', '５００％'];
 

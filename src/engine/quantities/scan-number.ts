@@ -28,7 +28,26 @@ const codedWith = (letters: string): RegExp => {
   return known;
 };
 
+/** Vulgar fractions that Unicode has a character for, and those that resistors are rated by. */
+const VULGAR: Readonly<Record<string, number>> = {
+  ...{ '¼': 1 / 4, '½': 1 / 2, '¾': 3 / 4, '⅛': 1 / 8, '⅜': 3 / 8, '⅝': 5 / 8, '⅞': 7 / 8 },
+};
+const FRACTION = /^(?:(\d+) ?)?([¼½¾⅛⅜⅝⅞])|^(?:(\d+) )?([1357])\/([248]|10|16)(?![\d/.,])/u;
+
+/** `1/2`, `½` and `1 1/2`: halves down to sixteenths, so that `10/63` stays two numbers. */
+const fraction = (rest: string): { digits: string; length: number } | undefined => {
+  const [all, before = '0', vulgar = '', whole = '0', above, below] = FRACTION.exec(rest) ?? [];
+  if (all === undefined) return undefined;
+  const value =
+    above === undefined
+      ? Number(before) + (VULGAR[vulgar] ?? 0)
+      : Number(whole) + Number(above) / Number(below);
+  return { digits: String(value), length: all.length };
+};
+
 const mantissa = (rest: string): { digits: string; length: number } | undefined => {
+  const parted = fraction(rest);
+  if (parted !== undefined) return parted;
   const grouped = GROUPED.exec(rest);
   if (grouped) {
     const digits = grouped[0].replace(/[ '’]/gu, '').replace(',', '.');

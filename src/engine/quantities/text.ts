@@ -1,6 +1,9 @@
 /** From a full-width character down to the usual one. */
 const FULL_WIDTH = 0xfee0;
 
+/** Latin letters for Cyrillic ones that stand for the decimal point, as in 4к7. */
+const POINTS: Readonly<Record<string, string>> = { к: 'k', К: 'K', М: 'M', п: 'p', н: 'n' };
+
 /** One character for every way of writing the same thing; length and indices stay the same. */
 export const plainText = (text: string): string =>
   text
@@ -12,6 +15,9 @@ export const plainText = (text: string): string =>
     .replace(/(?<=[cmd/ ]m)3(?![\d.,])/gu, '³')
     .replace(/[\u2212\u2011\u2010\ufe63\uff0d]/gu, '-')
     .replace(/\u2044|\u2215/gu, '/')
+    // Cyrillic letters for the decimal point, and the sign of a degree before a Cyrillic C.
+    .replace(/(?<!\p{L})[кКМпн](?=\d)/gu, (letter) => POINTS[letter] ?? letter)
+    .replace(/(?<=° ?)С/gu, 'C')
     // Full-width figures, letters and signs, as keyboards of East Asia give them.
     .replace(/[\uff01-\uff5e]/gu, (wide) => String.fromCharCode(wide.charCodeAt(0) - FULL_WIDTH))
     .replace(/\u3000/gu, ' ');

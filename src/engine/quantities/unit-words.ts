@@ -1,3 +1,4 @@
+import { inLatin } from './cyrillic-units.ts';
 import { PREFIXES, PREFIX_WORDS } from './unit.ts';
 import type { Scale, Unit } from './unit.ts';
 import { UNIT_FACTS, UNITS } from './unit-facts.ts';
@@ -20,13 +21,15 @@ const LONGEST = 32;
 
 /** How a unit is looked up: without spaces and full stops, in ASCII for the micro and ohm signs. */
 export const unitKey = (written: string): string =>
-  written
-    .replace(/\s+per\s+(?!cent)/gi, '/')
-    .replace(/[\s.]/g, '')
-    .replace(/µ/g, 'u')
-    .replace(/Ω/g, 'ohm')
-    .replace(/[·⋅]/g, '*')
-    .replace(/m3$/, 'm³');
+  inLatin(
+    written
+      .replace(/\s+per\s+(?!cent)/gi, '/')
+      .replace(/[\s.]/g, '')
+      .replace(/µ/g, 'u')
+      .replace(/Ω/g, 'ohm')
+      .replace(/[·⋅]/g, '*')
+      .replace(/m3$/, 'm³'),
+  );
 
 const collect = (unit: Unit): Words => {
   const facts = UNIT_FACTS[unit];

@@ -40,6 +40,9 @@ describe('a resistor in a position', () => {
     ['fusible-film', 'fusible-position', 'metal-film', 'keep-out'],
     ['fusible-film', 'fusible-position', 'fusible-wirewound', 'keep-out'],
     ['wirewound', 'hot-power', 'metal-film', 'keep-out'],
+    // A winding is no news where the old part was wound, and a coil in place of a solid rod.
+    ['wirewound', 'inrush-limiter', 'wirewound', 'fits'],
+    ['carbon-composition', 'inrush-limiter', 'wirewound', 'fits-if'],
     ['carbon-film', 'grid-stopper', 'wirewound', 'fits-if'],
     ['carbon-film', 'low-noise-input', 'metal-film', 'fits'],
   ])('%s in %s: %s is %s', (old, position, type, verdict) => {

@@ -9,7 +9,7 @@ import {
 } from '../../equations/resistor.ts';
 import { conditionOf } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import { mapRising, type Range } from '../../quantities/range.ts';
+import { exactly, mapRising, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
 import { effectiveVoltage, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
 
@@ -108,10 +108,15 @@ export const partNoise: KindModel = fromProperties(
   },
 );
 
-/** Reactance of the winding at the highest frequency against the resistance. */
+/** Whether the old part was as much of a coil: the circuit has proved itself with that. */
+const wasCoiled = ({ catalogue, original }: KindCircumstances, { type }: KindPart): boolean =>
+  type === original.type && catalogue.kindTypes[type]?.family === 'wire';
+
+/** Reactance of the winding at the highest frequency against the resistance, beyond that of the old part. */
 export const selfInductance: KindModel = fromProperties(
   ['winding-inductance'],
   ({ 'winding-inductance': inductance }, part, circumstances) => {
+    if (wasCoiled(circumstances, part)) return exactly(0);
     const hertz = conditionOf(circumstances, 'f-work').max;
     const { min, typ, max } = spreadOf(part);
     return {
@@ -121,6 +126,8 @@ export const selfInductance: KindModel = fromProperties(
     };
   },
   ({ 'winding-inductance': inductance }, part, circumstances, value) =>
-    `${formatQuantity(inductance, 'H')} at ${formatValue(conditionOf(circumstances, 'f-work').max, 'Hz')} ` +
-    `is ${formatValue(value.typ, 'fraction')} of ${formatValue(valueOf(part), 'ohm')}`,
+    wasCoiled(circumstances, part)
+      ? 'wound, as the old part was'
+      : `${formatQuantity(inductance, 'H')} at ${formatValue(conditionOf(circumstances, 'f-work').max, 'Hz')} ` +
+        `is ${formatValue(value.typ, 'fraction')} of ${formatValue(valueOf(part), 'ohm')}`,
 );
