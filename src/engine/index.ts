@@ -76,13 +76,14 @@ export {
 } from './assessment/conditions.ts';
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
-export { isChip, type WithMountings } from './mounting.ts';
+export { isChip, type WithMountings } from './assessment/mounting.ts';
 export { ruleOf, type WithRules } from './rule-of-thumb.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
 export { filledKindSum } from './kinds/filled-sum.ts';
 export type { KindCandidate, KindCircumstances, KindPart, KindRequest } from './kinds/part.ts';
 export { allKindPairings, kindPairing } from './kinds/pairs.ts';
 export { carriedSetting, useOf, type CarriedSetting, type NewTrimmer } from './kinds/setting.ts';
+export { isTaper } from './kinds/tapers.ts';
 export { kindCircumstances, resolveKindSituation } from './kinds/situation.ts';
 export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';

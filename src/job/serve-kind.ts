@@ -2,12 +2,12 @@ import {
   assessKind,
   findKindStandIns,
   formatQuantity,
+  isTaper,
   resolveKindSituation,
   type Catalogue,
   type KindAssessment,
   type KindRequest,
   type Range,
-  type Taper,
   type Unit,
 } from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
@@ -53,13 +53,10 @@ const detailsOf = (catalogue: Catalogue, type: string): string[] => {
   });
 };
 
-/** Tapers among what positions ask for. */
-const TAPERS: readonly string[] = ['linear', 'logarithmic'] satisfies Taper['law'][];
-
 /** How the track of a stand-in has to go: as the old one is marked, else as its place asks. */
 const taperOf = (catalogue: Catalogue, { part, position }: Asking): string[] => {
   const duties = catalogue.kindPositions[position]?.duties ?? [];
-  const taper = part.taper ?? duties.find((duty) => TAPERS.includes(duty));
+  const taper = part.taper ?? duties.find(isTaper);
   return taper === undefined ? [] : [`${taper} track`];
 };
 

@@ -1,8 +1,6 @@
 import {
   exactly,
-  formatValue,
   kindPairing,
-  writeQuantity,
   type Catalogue,
   type Range,
   type Reading,
@@ -21,11 +19,9 @@ import {
   type Read,
 } from '../substitution/typed-numbers.ts';
 import type { Ask } from './ask.ts';
+import { askWhichValue } from './ask-value.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
-
-/** Two values further apart than this, as a fraction, are not the same. */
-const SAME = 0.01;
 
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
 const told = (
@@ -103,21 +99,8 @@ const rowsOf = (catalogue: Catalogue, kind: KindRow): OfKind => ({
   positions: Object.values(catalogue.kindPositions).filter((row) => row.kind === kind.id),
 });
 
-const askValue = (kind: KindRow, part: PartOfLine, reading: Reading | undefined): Ask[] => {
-  const typed = part.value?.typ;
-  const marked = told(reading, kind).value;
-  if (typed === undefined || marked === undefined) return [];
-  if (Math.abs(typed - marked.typ) <= SAME * Math.max(typed, marked.typ)) return [];
-  const unit = kind.unit as Unit;
-  const [here, there] = [formatValue(typed, unit), formatValue(marked.typ, unit)];
-  return [
-    {
-      about: 'value',
-      question: `The list says ${here}, which is used; the marking reads as ${there}. Which is right?`,
-      choices: [{ label: there, set: { value: writeQuantity(marked, unit) } }],
-    },
-  ];
-};
+const askValue = (kind: KindRow, part: PartOfLine, reading: Reading | undefined): Ask[] =>
+  askWhichValue(part.value?.typ, told(reading, kind).value, kind.unit as Unit);
 
 /**
  * Types that words of the list name. One that is offered only where it is asked for, as a fusible part,

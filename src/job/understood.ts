@@ -1,15 +1,14 @@
 import {
   exactly,
-  formatValue,
   parseQuantity,
   readMarking,
-  writeQuantity,
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
 import { withoutName, type Called } from '../search/said-names.ts';
 import { typeNumberIn } from '../search/type-number.ts';
 import type { Ask } from './ask.ts';
+import { askWhichValue, isSameValue } from './ask-value.ts';
 import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
@@ -26,8 +25,6 @@ export interface Understood {
   asks: Ask[];
 }
 
-/** Two values further apart than this, as a fraction, are not the same. */
-const SAME = 0.01;
 /** Most answers that are offered to one question. */
 const MOST_CHOICES = 8;
 
@@ -237,18 +234,8 @@ const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading
 };
 
 const askValue = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
-  const typed = part.capacitance?.typ;
-  const marked = reading?.capacitance && valueOrdered(reading, reading.capacitance);
-  if (typed === undefined || marked === undefined) return [];
-  if (Math.abs(typed - marked) <= SAME * Math.max(typed, marked)) return [];
-  const [here, there] = [formatValue(typed, 'F'), formatValue(marked, 'F')];
-  return [
-    {
-      about: 'value',
-      question: `The list says ${here}, which is used; the marking reads as ${there}. Which is right?`,
-      choices: [{ label: there, set: { value: writeQuantity(exactly(marked), 'F') } }],
-    },
-  ];
+  const marked = reading?.capacitance && exactly(valueOrdered(reading, reading.capacitance));
+  return askWhichValue(part.capacitance?.typ, marked, 'F');
 };
 
 /** The reading of a marking that names types and no value; nothing for others. */
@@ -258,9 +245,7 @@ const ofWordsAlone = (readings: readonly Reading[]): Reading | undefined =>
 /** The reading that comes to the value which was chosen among several, for the types that it names. */
 const chosenOf = (readings: readonly Reading[], { capacitance }: PartOfLine): Reading | undefined =>
   readings.find(
-    (one) =>
-      capacitance !== undefined &&
-      Math.abs((one.capacitance?.typ ?? NaN) / capacitance.typ - 1) < SAME,
+    (one) => capacitance !== undefined && isSameValue(one.capacitance?.typ ?? NaN, capacitance.typ),
   );
 
 /** The words of a list, and what a style that is printed, such as `МЛТ-0,5`, says it is made of. */

@@ -1,7 +1,7 @@
 import type { TypeRow } from '../../schemas/types.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
-import { isChip } from '../mounting.ts';
+import { isChip } from './mounting.ts';
 import type { OfferedPart, Part } from './parts.ts';
 import type { Finding, Judged } from './finding.ts';
 import { verdictOrder, worse, type Verdict } from './verdict.ts';

@@ -1,4 +1,5 @@
 import type { FindingRow } from '../../schemas/positions.ts';
+import { BASES, weakestOf } from './basis.ts';
 import type { Basis, PropertyId } from '../catalogue.ts';
 import {
   knowledgeOf,
@@ -20,7 +21,6 @@ export interface Sureness {
   apart?: number | undefined;
 }
 
-const BASES: readonly Basis[] = ['published', 'common-practice', 'memory'];
 const WORDS = ['sure', 'likely', 'possible'] as const;
 
 /** Ends that lie further apart than this (ratio) leave a finding likely at best, or possible. */
@@ -29,8 +29,6 @@ const VERY_WIDE = 100;
 
 /** A figure below this share of its limit is as good as nothing: how small it is tells no more. */
 const NOTHING = 0.01;
-
-const weaker = (a: Basis, b: Basis): Basis => (BASES.indexOf(a) >= BASES.indexOf(b) ? a : b);
 
 /**
  * How many times apart the ends of a figure lie, as far as its limit makes that count; nothing for
@@ -41,6 +39,20 @@ export const timesApart = ({ min, max }: Range, { low, high }: Limit): number | 
   const least = NOTHING * Math.max(0, high ?? low ?? 0);
   const from = Math.max(min, least);
   return from > 0 ? Math.max(max, least) / from : undefined;
+};
+
+/** How sure what rests on a basis is, whose ends lie so many times apart; nothing for what has no ratio. */
+export const sureBy = (
+  basis: Basis,
+  apart: number | undefined,
+): Pick<Sureness, 'sure' | 'basis' | 'apart'> => {
+  const bySpread = apart === undefined || apart < WIDE ? 0 : apart < VERY_WIDE ? 1 : 2;
+  const byBasis = BASES.indexOf(basis);
+  return {
+    sure: WORDS[Math.max(byBasis, bySpread)] ?? 'possible',
+    basis,
+    ...(apart !== undefined && bySpread > byBasis ? { apart } : {}),
+  };
 };
 
 /**
@@ -67,14 +79,9 @@ export const surenessOf = (
     ...(outcome.bases ?? []),
     ...(row.basis === 'memory' ? [row.basis] : []),
   ];
-  const basis = bases.reduce<Basis>(weaker, 'published');
-  const apart = row.unit === 'grade' ? undefined : timesApart(outcome.value, limit);
-  const bySpread = apart === undefined || apart < WIDE ? 0 : apart < VERY_WIDE ? 1 : 2;
-  const byBasis = BASES.indexOf(basis);
+  const basis = weakestOf(bases);
   return {
-    sure: WORDS[Math.max(byBasis, bySpread)] ?? 'possible',
-    basis,
+    ...sureBy(basis, row.unit === 'grade' ? undefined : timesApart(outcome.value, limit)),
     weakest: figures.filter((figure) => figure.basis === basis).map(({ property }) => property),
-    ...(apart !== undefined && bySpread > byBasis ? { apart } : {}),
   };
 };

@@ -3,7 +3,7 @@ import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
-import { isScrewed } from '../mounting.ts';
+import { isScrewed } from '../assessment/mounting.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { nearestMade, valuesBetween, type ValuePolicy } from '../values/index.ts';
 import { madeValues } from './made-values.ts';

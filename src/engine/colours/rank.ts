@@ -1,3 +1,4 @@
+import { LARGE } from '../markings/measured.ts';
 import type { Reading, Sureness } from '../markings/reading.ts';
 import { say } from '../markings/say.ts';
 import type { Candidate } from './candidate.ts';
@@ -84,9 +85,6 @@ const surenessOf = ({ candidate, reading }: Ranked, next: Ranked | undefined): S
     taking.taken.every(({ meanings }) => meanings[0]?.use !== 'rare');
   return known && plain && lead >= SURE_LEAD ? 'sure' : 'likely';
 };
-
-/** Above this a capacitance is measured at mains-ripple frequency, F. */
-const LARGE = 1e-6;
 
 const measuring = (all: readonly Ranked[]): string[] => {
   const values = [...new Map(all.map((ranked) => [valueKey(ranked), ranked])).values()].flatMap(

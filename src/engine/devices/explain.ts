@@ -1,11 +1,11 @@
 import type { DeviceRow } from '../../schemas/devices.ts';
 import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
 import { ExplainedFinding, siUnitOf } from '../assessment/explained.ts';
+import { weakestOf } from '../assessment/basis.ts';
 import type { SourceId } from '../catalogue.ts';
 import type { Finding, Judged } from '../assessment/finding.ts';
-import { timesApart, type Sureness } from '../assessment/sureness.ts';
+import { sureBy, timesApart, type Sureness } from '../assessment/sureness.ts';
 import type { Limit, Outcome } from '../findings/model.ts';
-import { weakestOf } from './known.ts';
 import type { DeviceCircumstances, DeviceModel } from './model.ts';
 
 /** A demand of a use with all that is needed to judge devices by it. */
@@ -18,24 +18,11 @@ export interface Prepared {
   limit: Limit;
 }
 
-/** From this ratio between its ends on, a finding is likely at best, and possible at its square. */
-const WIDE = 10;
-
-const SURE = ['sure', 'likely', 'possible'] as const;
-
 const surenessOf = (outcome: Outcome, limit: Limit, unit: string): Sureness => {
   if (outcome.status === 'unknown')
     return { sure: 'possible', basis: 'memory', weakest: outcome.missing };
-  const basis = weakestOf(outcome.bases ?? []);
   const apart = unit === 'grade' ? undefined : timesApart(outcome.value, limit);
-  const bySpread = apart === undefined || apart < WIDE ? 0 : apart < WIDE ** 2 ? 1 : 2;
-  const byBasis = ['published', 'common-practice', 'memory'].indexOf(basis);
-  return {
-    sure: SURE[Math.max(byBasis, bySpread)] ?? 'possible',
-    basis,
-    weakest: outcome.properties,
-    ...(apart !== undefined && bySpread > byBasis ? { apart } : {}),
-  };
+  return { ...sureBy(weakestOf(outcome.bases ?? []), apart), weakest: outcome.properties };
 };
 
 class DeviceFinding extends ExplainedFinding {

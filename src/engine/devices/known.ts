@@ -1,4 +1,5 @@
 import type { DeviceFigureRow, DeviceRow } from '../../schemas/devices.ts';
+import { weakestOf } from '../assessment/basis.ts';
 import type { Basis, Catalogue, PropertyId, SourceId } from '../catalogue.ts';
 import { hull, type Range } from '../quantities/range.ts';
 
@@ -11,16 +12,6 @@ export interface DeviceKnowledge {
   /** Supply (V) or current (A) that the figures were taken at, where they depend on it. */
   at?: Range;
 }
-
-/** Bases from the strongest to the weakest. */
-const BASES: readonly Basis[] = ['published', 'common-practice', 'memory'];
-
-/** The weakest of several bases. */
-export const weakestOf = (bases: readonly Basis[]): Basis =>
-  bases.reduce<Basis>(
-    (weak, one) => (BASES.indexOf(one) > BASES.indexOf(weak) ? one : weak),
-    'published',
-  );
 
 /** The rows that assessments take, by property and by the device or series that they are of. */
 type FiguresByProperty = ReadonlyMap<PropertyId, ReadonlyMap<string, DeviceFigureRow[]>>;

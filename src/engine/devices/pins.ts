@@ -1,6 +1,6 @@
 import type { DeviceRow, PinFunctionRow } from '../../schemas/devices.ts';
+import { weakestOf } from '../assessment/basis.ts';
 import type { Basis, Catalogue, SourceId } from '../catalogue.ts';
-import { weakestOf } from './known.ts';
 
 type Role = PinFunctionRow['role'];
 

@@ -14,7 +14,7 @@ import {
   type Tried,
 } from '../assessment/rank.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
-import { isChip } from '../mounting.ts';
+import { isChip } from '../assessment/mounting.ts';
 import { kindModels } from './findings/index.ts';
 import { offeredKindParts, unofferedKindPart } from './offered.ts';
 import type {

@@ -15,7 +15,7 @@ import {
   worstMargin,
   type Tally,
 } from '../../../src/engine/assessment/rank.ts';
-import { isChip, isScrewed } from '../../../src/engine/mounting.ts';
+import { isChip, isScrewed } from '../../../src/engine/assessment/mounting.ts';
 import { judged } from './judged.ts';
 import { circumstancesOf } from './setting.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { weakestOf } from '../../../src/engine/assessment/basis.ts';
 import { deviceKnowledge } from '../../../src/engine/index.ts';
-import { weakestOf } from '../../../src/engine/devices/known.ts';
 import type { DeviceFigureRow } from '../../../src/schemas/devices.ts';
 import { catalogueWith, device, figure } from './made-up.ts';
 

@@ -4,6 +4,7 @@ import { formatValue, type Unit } from '../../quantities/index.ts';
 import { exactly } from '../../quantities/range.ts';
 import { holds } from '../offered.ts';
 import type { KindModel, KindPart } from '../part.ts';
+import { isTaper } from '../tapers.ts';
 import { valueOf } from './of-part.ts';
 
 const SUITS = plain(0);
@@ -41,9 +42,6 @@ export const ratingKept: KindModel = {
     formatValue(ratio.typ, 'ratio'),
 };
 
-/** Duties that are a taper: a type is sold with each of its own. */
-const TAPERS: readonly string[] = ['linear', 'logarithmic'];
-
 /** Whether the part is made for every duty that the position asks. */
 export const duty: KindModel = {
   measure: ({ type }, { catalogue, position }) =>
@@ -55,8 +53,8 @@ export const duty: KindModel = {
     const has = catalogue.kindTypes[type]?.duties ?? [];
     const none = position.duties.length > 1 ? 'neither' : 'not';
     // A track is ordered with one taper or the other; what a type is besides says nothing here.
-    const isTaper = position.duties.every((one) => TAPERS.includes(one));
-    if (isTaper && position.duties.every((one) => has.includes(one)))
+    const asksTaper = position.duties.every(isTaper);
+    if (asksTaper && position.duties.every((one) => has.includes(one)))
       return `made ${position.duties.join(' and ')} is wanted, and this type is sold so`;
     return `made ${position.duties.join(' and ')} is wanted, and this type is ${has.join(' and ') || none}`;
   },

@@ -1,4 +1,4 @@
-import type { Catalogue } from './catalogue.ts';
+import type { Catalogue } from '../catalogue.ts';
 
 /** What a catalogue says of how parts are wired up; a slice leaves out styles with leads. */
 export type WithMountings = Pick<Catalogue, 'mountings'>;
