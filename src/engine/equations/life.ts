@@ -1,5 +1,7 @@
+import { HOUR } from '../quantities/si.ts';
+
 /** Time (s) beyond which no maker vouches for a wet electrolytic: fifteen years, as hours of their formulas. */
-export const LONGEST_LIFE = 131_400 * 3600;
+export const LONGEST_LIFE = 131_400 * HOUR;
 
 /**
  * How much longer a part lives below its rated voltage: (U/U_R)^-2.5, and no more than at 60 %

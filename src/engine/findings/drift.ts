@@ -4,6 +4,7 @@ import { ageingLoss, driftByLimits, driftBySlope, driftWithResistor } from '../e
 import { centsOfDrift } from '../equations/pitch.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, type Range } from '../quantities/range.ts';
+import { HOUR } from '../quantities/si.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 import { lostToDate, oldPartToday } from './service-capacitance.ts';
 
@@ -107,8 +108,6 @@ export const balancedDrift = driftModel((change) => change, 'fraction', unbalanc
 /** The same as a change of pitch where frequency goes with 1/(R*C). */
 export const pitchDrift = driftModel(centsOfDrift, 'cents', netDrift);
 
-const SECONDS_PER_HOUR = 3600;
-
 /** Capacitance lost over the years to come; of an old part, what it has lost to date. */
 export const ageing: FindingModel = {
   today: oldPartToday,
@@ -118,7 +117,7 @@ export const ageing: FindingModel = {
     const rate = rangeOf(circumstances, part, 'ageing');
     const life = rangeOf(circumstances, part, 'life-change');
     if (rate !== undefined && (rate.max > 0 || life === undefined)) {
-      const hours = conditionOf(circumstances, 'years').typ / SECONDS_PER_HOUR;
+      const hours = conditionOf(circumstances, 'years').typ / HOUR;
       return { status: 'known', value: ageingLoss(rate, hours), properties: ['ageing'] };
     }
     if (life !== undefined) return { status: 'known', value: life, properties: ['life-change'] };
@@ -130,7 +129,7 @@ export const ageing: FindingModel = {
     if (rate === undefined || rate.max === 0) {
       return `over the part's life: ${formatQuantity(value, 'fraction')}`;
     }
-    const decades = Math.log10(years / SECONDS_PER_HOUR);
+    const decades = Math.log10(years / HOUR);
     return (
       `${formatQuantity(rate, 'fraction')} per decade of hours × ` +
       `${formatValue(decades, 'grade')} decades = ${formatQuantity(value, 'fraction')}`

@@ -3,6 +3,7 @@ import { singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { offersOf } from '../candidates/offers.ts';
 import { exactly, mapRising, scale, type Range } from '../quantities/range.ts';
+import { MILLIMETRE } from '../quantities/si.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { bodyOf, DENSITY, type Sized } from '../sizes/body-of.ts';
 import type { Body } from '../sizes/body.ts';
@@ -17,8 +18,6 @@ import {
   type Outcome,
 } from './model.ts';
 import { covers } from './suitability.ts';
-
-const METRES_PER_MM = 1e-3;
 
 /** What a figure read from a body rests on. */
 const restingOn = (value: Range, { from, sources, bases }: Body): Outcome => ({
@@ -94,7 +93,7 @@ const shortestOffered = (part: Sized & Part, { catalogue }: Circumstances): numb
   );
   if (offers.length === 0) return undefined;
   const shortest = Math.min(...offers.map((offer) => Math.min(...offer.pitch_mm)));
-  return Number.isFinite(shortest) ? shortest * METRES_PER_MM : 0;
+  return Number.isFinite(shortest) ? shortest * MILLIMETRE : 0;
 };
 
 /** The same of a part that may be made of two: what the wider one needs. */

@@ -3,6 +3,7 @@ import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
 import { voltageLifeFactor, wearLife } from '../equations/life.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
+import { HOUR } from '../quantities/si.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import {
   conditionOf,
@@ -17,8 +18,6 @@ const RATED = 'rated-life';
 const DOUBLING = 'life-doubling';
 const RISE = 'rise-halving';
 const TEMPERATURE = 'temperature-max';
-
-const SECONDS_PER_HOUR = 3600;
 
 interface Life {
   /** In use, s. */
@@ -93,7 +92,7 @@ export const life: FindingModel = {
     const ambient = conditionOf(circumstances, 't-max').typ;
     const duty = conditionOf(circumstances, 'duty').typ;
     return (
-      `${formatQuantity(scale(own.rated, 1 / SECONDS_PER_HOUR), 'grade')} h at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
+      `${formatQuantity(scale(own.rated, 1 / HOUR), 'grade')} h at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
       `used at ${formatValue(ambient, 'degC')} and ${formatValue(own.rise.typ, 'K')} of its own ` +
       `heat, × ${formatValue(own.voltageFactor, 'grade')} for the voltage: ` +
       `${formatQuantity(own.life, 's')} of use; ` +

@@ -4,11 +4,11 @@ import { leftInService, factorUnderBias } from '../equations/bias.ts';
 import { ageingLoss } from '../equations/drift.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
+import { HOUR } from '../quantities/si.ts';
 import { conditionOr, rangeOf, type Circumstances, type Surroundings } from './model.ts';
 
 /** Temperature at which capacitance is marked, degC. */
 const MARKED_C = 25;
-const SECONDS_PER_HOUR = 3600;
 const AGEING = 'ageing';
 
 /** What moves capacitance away from the mark, as words. */
@@ -60,7 +60,7 @@ export const lostToDate = (
   const rate = rangeOf(circumstances, part, AGEING);
   return part.age === undefined || rate === undefined || rate.max === 0
     ? undefined
-    : ageingLoss(rate, part.age / SECONDS_PER_HOUR);
+    : ageingLoss(rate, part.age / HOUR);
 };
 
 const byAge = (part: Part, circumstances: Surroundings): Shift => {
@@ -68,7 +68,7 @@ const byAge = (part: Part, circumstances: Surroundings): Shift => {
   if (gone !== undefined) {
     return { factor: mapFalling(gone, (lost) => 1 - lost), property: AGEING };
   }
-  const hours = conditionOr(circumstances, 'years', 0).typ / SECONDS_PER_HOUR;
+  const hours = conditionOr(circumstances, 'years', 0).typ / HOUR;
   const rate = rangeOf(circumstances, part, AGEING);
   if (rate !== undefined && rate.max > 0) {
     const lost = ageingLoss(rate, hours);

@@ -1,4 +1,5 @@
 import { DERIVED_UNIT_FACTS } from './derived-unit-facts.ts';
+import { DAY, HOUR, MINUTE, YEAR } from './si.ts';
 import { alike, printed, printedWith, unprefixed } from './unit.ts';
 import type { Unit, UnitFacts } from './unit.ts';
 
@@ -8,11 +9,6 @@ const LIGHT = 299_792_458;
 const ELECTROSTATIC_CENTIMETRE = 1e5 / LIGHT ** 2;
 /** The Royal Navy's unit: 9e8 jars to the farad. */
 const JAR = 1 / 9e8;
-const MINUTE = 60;
-const HOUR = 60 * MINUTE;
-const DAY = 24 * HOUR;
-/** Of 365.25 days. */
-const YEAR = 365.25 * DAY;
 const INCH = 0.0254;
 
 /**

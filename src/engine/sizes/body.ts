@@ -1,10 +1,9 @@
 import type { BodyRow } from '../../schemas/sizes.ts';
 import type { Basis, SourceId } from '../catalogue.ts';
 import { add, hull, mapRising, type Range } from '../quantities/range.ts';
+import { MILLIMETRE } from '../quantities/si.ts';
 
 export type Shape = BodyRow['shape'];
-
-const METRES_PER_MM = 1e-3;
 
 /** Shapes that are as long as they are wide, or as wide as they are high. */
 const ROUND: readonly Shape[] = ['can', 'tube', 'disc'];
@@ -43,11 +42,11 @@ export interface Body {
 }
 
 const exact = (millimetres: number): Range => {
-  const metres = millimetres * METRES_PER_MM;
+  const metres = millimetres * MILLIMETRE;
   return { min: metres, typ: metres, max: metres };
 };
 
-const cubic = (range: Range): Range => mapRising(range, (volume) => volume * METRES_PER_MM ** 3);
+const cubic = (range: Range): Range => mapRising(range, (volume) => volume * MILLIMETRE ** 3);
 
 /** The body of one row as it stands. */
 export const bodyOfRow = (row: BodyRow, from: 'listed' | 'covering'): Body => {
@@ -58,8 +57,8 @@ export const bodyOfRow = (row: BodyRow, from: 'listed' | 'covering'): Body => {
     width: exact(row.width_mm),
     height: exact(row.height_mm),
     volume: cubic({ min: volume, typ: volume, max: volume }),
-    pitch: row.pitch_mm.map((pitch) => pitch * METRES_PER_MM),
-    lead: row.lead_mm === undefined ? undefined : row.lead_mm * METRES_PER_MM,
+    pitch: row.pitch_mm.map((pitch) => pitch * MILLIMETRE),
+    lead: row.lead_mm === undefined ? undefined : row.lead_mm * MILLIMETRE,
     row,
     from,
     rows: [row],
@@ -75,8 +74,8 @@ export const bodyOfRow = (row: BodyRow, from: 'listed' | 'covering'): Body => {
 export const bodyBetween = (smaller: BodyRow, larger: BodyRow, volume: number): Body => {
   const [least, most] = [Math.min(volumeOf(smaller), volume), volumeOf(larger)];
   const sides = (millimetres: number): Range => {
-    const shrunk = (share: number): number => millimetres * METRES_PER_MM * Math.cbrt(share / most);
-    return { min: shrunk(least), typ: shrunk(volume), max: millimetres * METRES_PER_MM };
+    const shrunk = (share: number): number => millimetres * MILLIMETRE * Math.cbrt(share / most);
+    return { min: shrunk(least), typ: shrunk(volume), max: millimetres * MILLIMETRE };
   };
   return {
     ...bodyOfRow(larger, 'covering'),

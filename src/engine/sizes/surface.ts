@@ -2,6 +2,7 @@ import type { CoreRiseRow } from '../../schemas/sizes.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import { boxSurface, canSurface, cylinderSurface, usualDiameter } from '../equations/surface.ts';
 import { mapRising, type Range } from '../quantities/range.ts';
+import { MILLIMETRE } from '../quantities/si.ts';
 import type { Body } from './body.ts';
 import { ROUNDING } from './interpolate.ts';
 
@@ -33,8 +34,6 @@ const diameterOf = ({ shape, length, width, volume }: Body): number | undefined 
   }
 };
 
-const METRES_PER_MM = 1e-3;
-
 /** The row that says how much more the core of a can of a type and diameter (m) warms than its surface. */
 export const coreRiseOfCan = (
   { coreRises }: Pick<Catalogue, 'coreRises'>,
@@ -44,7 +43,7 @@ export const coreRiseOfCan = (
   const rising = coreRises
     .filter(({ types }) => types.includes(type))
     .toSorted((a, b) => a.diameter_mm - b.diameter_mm);
-  const wide = diameter / METRES_PER_MM;
+  const wide = diameter / MILLIMETRE;
   return rising.find(({ diameter_mm: most }) => wide <= most * (1 + ROUNDING)) ?? rising.at(-1);
 };
 

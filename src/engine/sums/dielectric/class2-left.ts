@@ -2,6 +2,7 @@ import type { Knowledge } from '../../catalogue.ts';
 import { leftBy, factorUnderBias } from '../../equations/bias.ts';
 import { ageingLoss } from '../../equations/drift.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
+import { HOUR } from '../../quantities/si.ts';
 import { choice, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 interface Kind {
@@ -14,8 +15,6 @@ interface Kind {
 
 const known = (knowledge: Knowledge | undefined): Range | undefined =>
   knowledge?.status === 'known' ? knowledge.range : undefined;
-
-const SECONDS_PER_HOUR = 3600;
 
 /** What is left of a class 2 ceramic under bias, over temperature and with age. */
 export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
@@ -99,7 +98,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       };
     }
     const underBias = factorUnderBias(curve === undefined ? own.bias : exactly(curve), v, rating);
-    const lost = ageingLoss(own.ageing, age / SECONDS_PER_HOUR);
+    const lost = ageingLoss(own.ageing, age / HOUR);
     const cold = Math.min(0, own.temperature.min);
     return {
       left: leftBy(c, [underBias.typ, 1 - lost.typ]),
