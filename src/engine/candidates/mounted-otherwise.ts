@@ -1,7 +1,7 @@
 import type { BodyRow } from '../../schemas/sizes.ts';
+import { isChip, isScrewed } from '../assessment/mounting.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Catalogue } from '../catalogue.ts';
-import { isChip, isScrewed } from '../mounting.ts';
 import { tabulatedBody } from '../sizes/body-table.ts';
 import { readTolerance } from './generate.ts';
 import { madeValues } from './made-values.ts';
