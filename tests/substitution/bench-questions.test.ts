@@ -131,3 +131,23 @@ describe('ratings and values as people type them', () => {
     expect(answered(type, position, address)).toContain(wanted);
   });
 });
+
+describe('a string of kilovolts takes bodies that are made for them', () => {
+  test.each([
+    // By the sheet a body of 0.25, 0.5 and 1 W stands 1.6, 3.5 and 10 kV.
+    [
+      'value=10M&rating=1&vdc=2000&v-surge=2500&v-fault=2500',
+      'High-voltage glaze fits, such as 10 MΩ',
+    ],
+    [
+      'value=47M&rating=1&vdc=5000&v-surge=6000&v-fault=6000',
+      'High-voltage glaze fits, such as 47 MΩ ±5 % 1 W',
+    ],
+    [
+      'value=47M&rating=1&vdc=12k&v-surge=12k&v-fault=12k',
+      'No part made today fits here as it stands.',
+    ],
+  ])('%s', (address, wanted) => {
+    expect(answered('carbon-composition', 'hv-dropper', address)).toContain(wanted);
+  });
+});
