@@ -151,3 +151,20 @@ describe('a string of kilovolts takes bodies that are made for them', () => {
     expect(answered('carbon-composition', 'hv-dropper', address)).toContain(wanted);
   });
 });
+
+describe('high power', () => {
+  test.each([
+    // 44 A at 10 MHz: 2π × 10 MHz × 1 nF × 700 V, in the tank of a transmitter.
+    ['mica-clamped', 'rf-tuned-circuit', 'c=1n&v=2500&vac=700', /^No part made today fits/],
+    ['silvered-mica', 'rf-tuned-circuit', 'c=100p&v=500', /^Silver mica fits, such as 100 pF/],
+    // Film of 1.1 kV for oil and paper of 1 kV, as one part.
+    [
+      'paper-oil',
+      'reservoir',
+      'c=8u&v=1000',
+      /^Metallized polypropylene, such as (6\.8|10) µF ±5 % 1\.1 kV, fits if/,
+    ],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toMatch(wanted);
+  });
+});
