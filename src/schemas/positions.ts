@@ -88,6 +88,7 @@ export const conditionRow = z.strictObject({
         'slope',
         'reactive',
         'impedance',
+        'body-pitch',
         'body-height',
         'body-side',
         'power',
@@ -95,7 +96,7 @@ export const conditionRow = z.strictObject({
       ]),
     ])
     .describe(
-      'rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family; value: typ is a product with the old value in SI; power (resistors): typ is the share of its rating that the voltage or the current would put into the old part, and max the most that it is taken for, in the definition unit; charge: typ is the time in s for which the charge in the old part at its rating would feed it, and max the most that it is taken for, in the definition unit; rating (devices): typ, or what the hard demand on it lets the old part bear, if that is less, or half of that, if it is more than max; kept: typ is a share of the least that tolerance, temperature, age and bias leave of the old part; series-resistance: typ is a multiple of that of a new part of the old type at the working frequency; slope: typ is a multiple of the temperature coefficient of an old type that was chosen for it; reactive: typ is a multiple of the current that the alternating voltage drives through the old value at the working frequency; impedance: what a new part of the old type has at worst at the working frequency, but no less than typ, in the definition unit; body-height, body-side: typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
+      'rated-voltage: typ is a share of the old rating; corner: typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family; value: typ is a product with the old value in SI; power (resistors): typ is the share of its rating that the voltage or the current would put into the old part, and max the most that it is taken for, in the definition unit; charge: typ is the time in s for which the charge in the old part at its rating would feed it, and max the most that it is taken for, in the definition unit; rating (devices): typ, or what the hard demand on it lets the old part bear, if that is less, or half of that, if it is more than max; kept: typ is a share of the least that tolerance, temperature, age and bias leave of the old part; series-resistance: typ is a multiple of that of a new part of the old type at the working frequency; slope: typ is a multiple of the temperature coefficient of an old type that was chosen for it; reactive: typ is a multiple of the current that the alternating voltage drives through the old value at the working frequency; impedance: what a new part of the old type has at worst at the working frequency, but no less than typ, in the definition unit; body-pitch: typ, in the definition unit, but no less than the length of the old part; body-height, body-side: typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
     ),
   ...provenance,
 });

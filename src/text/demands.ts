@@ -77,6 +77,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   'rated-voltage': ({ typ }) => `${printNumber(typ)} × the old part's rated voltage`,
   corner: ({ catalogue, row, typ }) =>
     `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value${row.min === undefined ? '' : `, at ${print(catalogue, row.min, 'Hz')} with an electrolytic`}`,
+  'body-pitch': ({ catalogue, typ, unit }) =>
+    `${print(catalogue, typ, unit)}, but no less than the usual length of the old part`,
   'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,
   'body-side': ({ typ, min }) => `${printNumber(typ)} × the usual length of ${ofBody(min)}`,
   'series-resistance': ({ typ }) => `${printNumber(typ)} × that of a new part of the old type`,

@@ -128,6 +128,14 @@ const loadFor = (catalogue: Catalogue, { min, typ = 0 }: ConditionRow, original:
     resistanceForCorner(original.capacitance, isRoomy(catalogue, original) ? (min ?? typ) : typ),
   );
 
+/** Room (m) that follows from the body of the old part. */
+const roomAfter = (catalogue: Catalogue, row: ConditionRow, old: Part, pitch: number): Range => {
+  const body = bodyOf(catalogue, old);
+  if (row.follows === 'body-pitch')
+    return exactly(Math.max(plainDefault(catalogue, row).typ, body?.length.typ ?? 0));
+  return roomFor(row, row.follows === 'body-height' ? body?.height : body?.length, pitch);
+};
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
@@ -157,10 +165,10 @@ const derivedDefault = (
       return exactly(rule * currentThroughOld(original, conditions));
     case 'impedance':
       return exactly(impedanceOfOld(catalogue, row, original, conditions));
+    case 'body-pitch':
     case 'body-height':
-      return roomFor(row, bodyOf(catalogue, original)?.height, room);
     case 'body-side':
-      return roomFor(row, bodyOf(catalogue, original)?.length, room);
+      return roomAfter(catalogue, row, original, room);
     default:
       throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
   }
@@ -198,7 +206,8 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
     effective: highest(ALTERNATING),
   });
   const pitch = rows.find(({ condition }) => condition === 'room');
-  const room = (pitch && known(pitch))?.typ ?? 0;
+  const room =
+    (request.conditions?.['room'] ?? (pitch && plainDefault(catalogue, pitch)))?.typ ?? 0;
   const resolve = (row: ConditionRow, conditions: Before['conditions']): ResolvedCondition => {
     const given = request.conditions?.[row.condition];
     if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };

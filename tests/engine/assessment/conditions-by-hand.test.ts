@@ -301,6 +301,25 @@ describe('what follows from the old part', () => {
       },
       176.777,
     ],
+    // The body is 12 mm long.
+    [
+      'the usual pitch where the old part is shorter',
+      'room',
+      { rows: [at('room', 'body-pitch', { typ: 15 })] },
+      0.015,
+    ],
+    [
+      'as far as the old part is long',
+      'room',
+      { rows: [at('room', 'body-pitch', { typ: 10 })] },
+      0.012,
+    ],
+    [
+      'the usual pitch where no size is known',
+      'room',
+      { rows: [at('room', 'body-pitch', { typ: 10 })], bodies: [], knows: {} },
+      0.01,
+    ],
     [
       'the lead pitch alone where no size is known',
       'height-room',
