@@ -13,7 +13,7 @@ export const habitChoices = {
 export type HabitKey = keyof typeof habitChoices;
 
 /** What was kept, as far as it is one of the choices; it may have been written by anybody. */
-export const readHabit = (kept: string): Habit => {
+const readHabit = (kept: string): Habit => {
   const given = new URLSearchParams(kept);
   const chosen = <Choice extends string>(key: HabitKey, choices: readonly Choice[]) => {
     const choice = choices.find((one) => one === given.get(key));

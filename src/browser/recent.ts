@@ -29,7 +29,7 @@ const isLookUp = (value: unknown): value is LookUp =>
   /^(?:\?[^#]*)?$/.test(value.query);
 
 /** Look-ups in a text that was kept, as far as they are sound. */
-export const readLookUps = (kept: string): LookUp[] => {
+const readLookUps = (kept: string): LookUp[] => {
   try {
     const all: unknown = JSON.parse(kept);
     return Array.isArray(all) ? all.filter(isLookUp).slice(0, MOST) : [];
@@ -39,7 +39,7 @@ export const readLookUps = (kept: string): LookUp[] => {
 };
 
 /** The same with one more in front; the same page is listed once for each thing it was asked. */
-export const withLookUp = (all: readonly LookUp[], one: LookUp): LookUp[] =>
+const withLookUp = (all: readonly LookUp[], one: LookUp): LookUp[] =>
   isLookUp(one)
     ? [one, ...all.filter(({ title }) => title !== one.title)].slice(0, MOST)
     : [...all];

@@ -14,7 +14,7 @@ export type Term =
   | { kind: 'fraction'; over: Term; under: Term }
   | { kind: 'row'; items: Term[] };
 
-export const functions: ReadonlySet<string> = new Set(
+const functions: ReadonlySet<string> = new Set(
   'log2 log10 ln exp sqrt max min sin cos tan atan'.split(' '),
 );
 

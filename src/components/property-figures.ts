@@ -7,11 +7,7 @@ import { axisOver } from './range-axis.ts';
 import type { Axis } from './range-axis.ts';
 
 /** A property's range in SI, brought to the unit that its pages print. */
-export const inPropertyUnit = (
-  catalogue: Catalogue,
-  property: PropertyRow,
-  range: Range,
-): Range => {
+const inPropertyUnit = (catalogue: Catalogue, property: PropertyRow, range: Range): Range => {
   const factor = catalogue.units[property.unit]?.factor ?? 1;
   return { min: range.min / factor, typ: range.typ / factor, max: range.max / factor };
 };

@@ -63,7 +63,7 @@ export const scaleThatShows = (
     : 'linear';
 
 /** The numbers that a bar draws, as one phrase. */
-export const rangePhrase = (range: Range, print: (value: number) => string): string =>
+const rangePhrase = (range: Range, print: (value: number) => string): string =>
   range.min === range.max
     ? print(range.typ)
     : `${print(range.min)} to ${print(range.max)}, typically ${print(range.typ)}`;
@@ -75,7 +75,7 @@ const limitPhrase = ({ low, high }: RangeBarLimit, print: (value: number) => str
 };
 
 /** Everything that a range bar shows, in words. */
-export const rangeBarName = ({ title, rows, limit, print }: RangeBar): string => {
+const rangeBarName = ({ title, rows, limit, print }: RangeBar): string => {
   const parts = rows.map(({ label, range }) => `${label} ${rangePhrase(range, print)}`.trim());
   const allowed = limit ? limitPhrase(limit, print) : '';
   return `${title}: ${[...parts, allowed].filter(Boolean).join('; ')}`;

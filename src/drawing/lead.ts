@@ -14,7 +14,7 @@ const unit = ([ax, ay]: Point, [bx, by]: Point): Point => {
 };
 
 /** A wire along places, so many millimetres thick, with mitred bends. */
-export const wirePath = (points: readonly Point[], thickness: number): Path => {
+const wirePath = (points: readonly Point[], thickness: number): Path => {
   const side = (sign: number): Point[] =>
     points.map((point, i) => {
       const before = unit(points[i - 1] ?? point, i === 0 ? (points[1] ?? point) : point);

@@ -66,7 +66,7 @@ const split = (text: string, delimiter: string, most: number): Split => {
 const SAMPLE = 40;
 
 /** The delimiter that cuts the first rows into the most cells, alike from row to row. */
-export const guessDelimiter = (text: string): Delimiter => {
+const guessDelimiter = (text: string): Delimiter => {
   const score = (delimiter: Delimiter): number => {
     const rows = split(text, delimiter, SAMPLE).rows.filter((cells) => cells.join('') !== '');
     const width = rows[0]?.length ?? 1;

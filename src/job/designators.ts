@@ -9,7 +9,7 @@ export interface Designators {
 }
 
 /** Most designators that one range stands for. */
-export const LONGEST_RANGE = 1000;
+const LONGEST_RANGE = 1000;
 /** Most designators of one line. */
 const MOST = 20_000;
 

@@ -74,7 +74,7 @@ const ofOthers = (
  * @param catalogue of the line's position
  * @param cautions the table of cautions, which slices of the catalogue leave out
  */
-export const lineCautions = (
+const lineCautions = (
   planned: PlannedLine,
   catalogue: Catalogue | undefined,
   cautions: readonly CautionRow[],

@@ -45,7 +45,7 @@ const eachLine = (job: Readonly<Raw>, change: (line: unknown) => unknown): Raw =
 };
 
 /** How a job of an older version, by its number, becomes one of the next. */
-export const steps: ReadonlyMap<number, Step> = new Map([
+const steps: ReadonlyMap<number, Step> = new Map([
   [1, (job) => ({ ...eachLine(job, lineOfVersion2), adjustments: [] })],
   [2, (job) => eachLine(job, lineOfVersion3)],
 ]);

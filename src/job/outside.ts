@@ -37,7 +37,7 @@ const markOf = (
  * What is to be said of a reading after the work that lies outside what the new part may be by its
  * own mark, with the numbers; nothing where it lies inside, or where nothing can be said.
  */
-export const outsideOf = (planned: PlannedLine, field: BenchField): string => {
+const outsideOf = (planned: PlannedLine, field: BenchField): string => {
   const { row, time, range, display } = field;
   const mark =
     planned.decision === 'replace' && time === 'after' ? markOf(planned, field) : undefined;
@@ -64,7 +64,7 @@ export const outsideOf = (planned: PlannedLine, field: BenchField): string => {
  * What is to be said of a trimmer that was set otherwise than its setting asks, by more than the new
  * one can be set; nothing where it is right, or where nothing can be said.
  */
-export const offSetting = (
+const offSetting = (
   { standIn }: PlannedLine,
   { row, time, range }: BenchField,
   { set, total, from }: PresetSteps,

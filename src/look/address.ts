@@ -66,7 +66,7 @@ const bounded = (
 };
 
 /** Reads a number that answers a question, in SI. */
-export const readNumberText = (catalogue: Catalogue, question: QuestionRow, text: string): Read => {
+const readNumberText = (catalogue: Catalogue, question: QuestionRow, text: string): Read => {
   if (text.length > LONGEST) return { message: `Please keep to ${LONGEST} characters.` };
   const bounds = boundsOf(catalogue, question);
   if (question.id === YEAR) return readYear(text, question.lowest ?? 0, bounds[1]);

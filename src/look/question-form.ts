@@ -8,7 +8,7 @@ import { styleDrawing } from './style-drawing.ts';
 const EFFORTS = ['a look', 'a meter', 'a bench test'];
 
 /** What it takes to answer a question, in words. */
-export const effortWord = ({ effort }: QuestionRow): string =>
+const effortWord = ({ effort }: QuestionRow): string =>
   EFFORTS[Math.min(EFFORTS.length, Math.round(effort)) - 1] ?? '';
 
 const choice = (

@@ -48,7 +48,7 @@ const likeliestType = (catalogue: Catalogue, types: readonly TypeId[]): TypeId |
 const LEEWAY = 3;
 
 /** Positions in which a part of this type and value is met, the commonest first. */
-export const positionsFor = (
+const positionsFor = (
   catalogue: Catalogue,
   type: TypeId,
   capacitance: number | undefined,

@@ -13,7 +13,7 @@ import type { Field } from './field.ts';
 import { readRange, type Measure, type Taker } from './typed-numbers.ts';
 
 /** SI unit of a condition, as the engine names it. */
-export const conditionUnit = (catalogue: Catalogue, id: string): Unit => {
+const conditionUnit = (catalogue: Catalogue, id: string): Unit => {
   const unit = catalogue.conditionDefinitions[id]?.unit ?? '';
   return (catalogue.units[unit]?.si ?? 'ratio') as Unit;
 };

@@ -54,7 +54,7 @@ export const opening = (
   );
 
 /** What brings a caution up, where a script finds it. */
-export const triggerData = ({ trigger, due }: PageCaution) => ({
+const triggerData = ({ trigger, due }: PageCaution) => ({
   hidden: !due,
   'data-condition': trigger.condition,
   'data-from': trigger.from,

@@ -40,7 +40,7 @@ export const writeRated = ({ volts, kind }: Rated): string =>
   kind === 'ac' ? `${String(volts.typ)} VAC` : writeQuantity(exactly(volts.typ), 'V');
 
 /** What follows the volts of a part that is rated for AC though others of its type are for DC. */
-export const alternatingSign = (
+const alternatingSign = (
   { types }: Pick<Catalogue, 'types'>,
   { type, voltageKind }: Pick<Part, 'type' | 'voltageKind'>,
 ): string => {

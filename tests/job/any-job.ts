@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
 
 /** Texts with what is awkward in tables, files and addresses. */
-export const anyText = fc.oneof(
+const anyText = fc.oneof(
   fc.string({ unit: 'grapheme', maxLength: 12 }),
   fc.constantFrom('=1+1', '-40', "'=x", '@a', '\tb', 'a\r\nb', '"q"', 'a;b', '4,7 nF', '</script>'),
 );

@@ -8,7 +8,7 @@ const STEP = 10;
 export const scaled = (length: number): string => String(Math.round(length * STEP * 10) / 10);
 
 /** A place as a path of SVG writes it. */
-export const at = ([x, y]: Point): string => `${scaled(x)} ${scaled(y)}`;
+const at = ([x, y]: Point): string => `${scaled(x)} ${scaled(y)}`;
 
 /** Straight strokes from place to place. */
 export const strokes = (...points: Point[]): string => `M${points.map(at).join('L')}`;

@@ -4,7 +4,7 @@ import type { Note, Shape } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 
 /** How far the leads of a lying part are drawn, mm. */
-export const lyingLead = (spec: PartSpec): number => Math.min(12, Math.max(6, spec.length * 0.35));
+const lyingLead = (spec: PartSpec): number => Math.min(12, Math.max(6, spec.length * 0.35));
 
 /** The leads of a lying part, from its ends outwards. */
 export const lyingLeads = (spec: PartSpec, inset = 0): Shape[] => {
@@ -13,7 +13,7 @@ export const lyingLeads = (spec: PartSpec, inset = 0): Shape[] => {
 };
 
 /** Where the end of a lead of a lying part is, on its left or right. */
-export const leadEnd = (spec: PartSpec, side: -1 | 1): Point => [
+const leadEnd = (spec: PartSpec, side: -1 | 1): Point => [
   side * (spec.length / 2 + lyingLead(spec)),
   -spec.width / 2,
 ];

@@ -2,7 +2,7 @@ import { answered, likelihoods } from './likelihood.ts';
 import type { LookAnswers, LookModel } from './model.ts';
 
 /** Shares that sum to one, of weights given as logarithms. */
-export const normalised = (logs: readonly number[]): number[] => {
+const normalised = (logs: readonly number[]): number[] => {
   const most = Math.max(...logs);
   const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((sum, weight) => sum + weight, 0);

@@ -1,2 +1,2 @@
-export { waysPrinted, type PrintingCatalogue } from './ways-printed.ts';
+export { waysPrinted } from './ways-printed.ts';
 export type { PartToPrint, Way } from './way.ts';

@@ -20,7 +20,7 @@ interface Words {
 const LONGEST = 32;
 
 /** How a unit is looked up: without spaces and full stops, in ASCII for the micro and ohm signs. */
-export const unitKey = (written: string): string =>
+const unitKey = (written: string): string =>
   inLatin(
     written
       .replace(/\s+per\s+(?!cent)/gi, '/')

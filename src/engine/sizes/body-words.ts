@@ -32,7 +32,7 @@ export const sidesInWords = (
 };
 
 /** Sides of a tabulated body. */
-export const rowInWords = ({ shape, length_mm, width_mm, height_mm }: BodyRow): string =>
+const rowInWords = ({ shape, length_mm, width_mm, height_mm }: BodyRow): string =>
   `${SHAPES[shape]} of ${sidesInWords(shape, { length: length_mm, width: width_mm, height: height_mm })}`;
 
 const holding = ({ c_max: farads, voltage }: BodyRow): string =>

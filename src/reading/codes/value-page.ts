@@ -10,7 +10,7 @@ import { rivalsSection } from './rivals.ts';
 import { plainNumber, sayToleranceOf, shortBody } from './say.ts';
 
 /** The capacitance that a three-figure code says, F. */
-export const codeValue = (code: string): number =>
+const codeValue = (code: string): number =>
   Number(`${code.slice(0, 2)}e${Number(code.slice(2)) - 12}`);
 
 /** A value in its usual unit, then in those that old parts and drawings count in. */

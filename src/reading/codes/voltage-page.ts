@@ -9,7 +9,7 @@ import { rivalsSection } from './rivals.ts';
 const volts = (range: Range): string => formatQuantity(range, 'V');
 
 /** The rated voltage that a code first says, V. */
-export const codeVolts = (catalogue: Catalogue, code: string): number =>
+const codeVolts = (catalogue: Catalogue, code: string): number =>
   readVoltageCode(catalogue.markings, code)[0]?.volts.typ ?? NaN;
 
 /** The same voltage in the other codes. */

@@ -65,7 +65,7 @@ export const formChoice = (catalogue: Catalogue, { form }: ColourState): Element
   );
 
 /** Layouts of one body, the fewest places first. */
-export const layoutsOf = ({ markings }: Catalogue, form: string): LayoutRow[] =>
+const layoutsOf = ({ markings }: Catalogue, form: string): LayoutRow[] =>
   markings.colourLayouts.filter((row) => row.form === form);
 
 /** How many coloured places it has; nothing where there is but one way. */

@@ -6,7 +6,7 @@ import { LINE, NAME, OFF, round, text, WIDTH, type Page, type Side } from './ent
 const LETTER = 8;
 
 /** What the colour of a place is called. */
-export const nameOf = ({ state, colours }: Pick<Page, 'state' | 'colours'>, at: number): string => {
+const nameOf = ({ state, colours }: Pick<Page, 'state' | 'colours'>, at: number): string => {
   const mark = state.marks[at];
   return mark === undefined ? '?' : (colours(mark)?.name ?? mark);
 };

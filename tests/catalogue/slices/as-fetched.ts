@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import type { Catalogue, Finding } from '../../../src/engine/index.ts';
 
 /** What is left of a result once it is written out, as numbers that are not finite are not. */
-export const written = (result: unknown): unknown => JSON.parse(JSON.stringify(result));
+const written = (result: unknown): unknown => JSON.parse(JSON.stringify(result));
 
 /** A slice of the catalogue as a browser gets it: written out and read in again. */
 export const asFetched = (slice: Catalogue): Catalogue => written(slice) as Catalogue;

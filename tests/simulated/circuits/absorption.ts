@@ -26,7 +26,7 @@ const endOf = ({ soak = 0, short, open }: AbsorptionTimes): number => soak + sho
  * Charged, shorted through 1 milliohm, left open. A soak without a length is one that never ended:
  * every branch begins charged.
  */
-export const soakageNetlist = ({ capacitance, perDecade, step, times, span }: Soakage): string => {
+const soakageNetlist = ({ capacitance, perDecade, step, times, span }: Soakage): string => {
   const { soak, short } = times;
   const from = soak === undefined ? step : 0;
   const edge = short * 1e-4;
@@ -58,7 +58,7 @@ const QUARTER_HOUR: AbsorptionTimes = { soak: 900, short: 10, open: 900 };
 const ONE_MINUTE: AbsorptionTimes = { soak: 60, short: 6, open: 60 };
 
 /** From where nothing survives the short to where nothing more comes back in the open time. */
-export const spanFor = (times: AbsorptionTimes, branchesPerDecade: number): LadderSpan => ({
+const spanFor = (times: AbsorptionTimes, branchesPerDecade: number): LadderSpan => ({
   fastest: times.short / 100,
   slowest: 1000 * (times.short + times.open),
   branchesPerDecade,

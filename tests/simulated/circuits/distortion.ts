@@ -19,7 +19,7 @@ export interface Drive {
 }
 
 /** Peak of the source (V) that puts the wanted peak across the part. */
-export const sourcePeak = ({ frequency, peakShare }: Drive): number =>
+const sourcePeak = ({ frequency, peakShare }: Drive): number =>
   (peakShare * RATED) / shareAcross(frequency, CORNER);
 
 /** End of the simulation, s: the last periods follow fourteen time constants of settling. */

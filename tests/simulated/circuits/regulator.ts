@@ -13,7 +13,7 @@ const LOAD = 100;
 const OUTPUT = 22e-6;
 
 /** Phase (degrees) that a loop must have left to be called steady, as is customary. */
-export const STEADY = 45;
+const STEADY = 45;
 
 /** Ten series resistances a decade from 1 milliohm to 100 ohm. */
 export const resistances = Array.from({ length: 51 }, (_, index) => 10 ** (index / 10 - 3));

@@ -29,8 +29,7 @@ const BRIDGE = [
 ];
 
 /** Drop (V) of two junctions of the bridge at a current (A). */
-export const bridgeDrop = (current: number): number =>
-  2 * 1.6 * 0.025865 * Math.log(current / 1e-9);
+const bridgeDrop = (current: number): number => 2 * 1.6 * 0.025865 * Math.log(current / 1e-9);
 
 /** What the winding and the load do in one simulation. */
 interface Run {

@@ -10,7 +10,7 @@ import { effectiveVoltage, fromProperties, spreadOf, valueOf, type Known } from 
 type Line = 'full-power-to' | 'no-power-from';
 
 /** Share of its rated power that a part has where it sits. */
-export const shareLeft = (
+const shareLeft = (
   { 'full-power-to': knee, 'no-power-from': end }: Known<Line>,
   circumstances: KindCircumstances,
 ): number => powerShare(knee.typ, end.typ, conditionOf(circumstances, 't-max').max) ?? 0;
