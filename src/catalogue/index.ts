@@ -1,4 +1,3 @@
-export { assembleCatalogue } from './assemble.ts';
 export { DataFaults, printFault, type Fault } from './fault.ts';
 export { checkFolder, loadCatalogue } from './load.ts';
 export { readFolder, tableNames, type TableName, type Tables } from './read-folder.ts';

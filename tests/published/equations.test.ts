@@ -7,7 +7,7 @@ import {
 } from '../../src/engine/equations/coupling.ts';
 import { driftBySlope } from '../../src/engine/equations/drift.ts';
 import { seriesImpedance } from '../../src/engine/equations/impedance.ts';
-import { droop, leakageCurrent, leakageOffset } from '../../src/engine/equations/leakage.ts';
+import { droop, leakageOfPart, leakageOffset } from '../../src/engine/equations/leakage.ts';
 import { cents } from '../../src/engine/equations/pitch.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 
@@ -97,14 +97,19 @@ const cases: Case[] = [
   {
     what: 'leakage of 1 µF at 100 V with 100 000 MΩ·µF',
     source: 'film comparison table of a maker, 100 000 MΩ·µF at 25 °C',
-    got: leakageCurrent(100, 1e-6, exactly(1e5)).typ,
+    got: leakageOfPart({ constant: exactly(1e5), halving: exactly(10) }, 1e-6, 100, 25).current.typ,
     expected: 1e-9,
     within: 0.01,
   },
   {
     what: 'leakage limit by 0.01CV: 2200 µF at 35 V',
     source: 'printed answer, frequently asked questions of an electrolytic maker',
-    got: leakageCurrent(35, 2200e-6, exactly(100), 3e-6).max,
+    got: leakageOfPart(
+      { constant: exactly(100), halving: exactly(10), floor: 3e-6 },
+      2200e-6,
+      35,
+      25,
+    ).current.max,
     expected: 770e-6,
     within: 0.001,
   },

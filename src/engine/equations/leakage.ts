@@ -6,17 +6,18 @@ import { edgeByCurrent } from './edge.ts';
 const REFERENCE_C = 25;
 
 /**
- * Insulation time constant (s) of a part that is warmer than the 25 degC its figure is for.
- * @param timeConstant at 25 degC, s
+ * Insulation of a part that is warmer than the 25 degC its figure is for, in the unit of the figure: a
+ * resistance (ohm), or the time constant (s) that it is known by.
+ * @param insulation at 25 degC
  * @param halving kelvin per halving
  * @param temperature of the part, degC; below 25 degC the figure is not improved
  */
-export const insulationAt = (timeConstant: Range, halving: Range, temperature: number): Range => {
+export const insulationAt = (insulation: Range, halving: Range, temperature: number): Range => {
   const kelvin = Math.max(0, temperature - REFERENCE_C);
   return {
-    min: timeConstant.min * 2 ** (-kelvin / halving.min),
-    typ: timeConstant.typ * 2 ** (-kelvin / halving.typ),
-    max: timeConstant.max * 2 ** (-kelvin / halving.max),
+    min: insulation.min * 2 ** (-kelvin / halving.min),
+    typ: insulation.typ * 2 ** (-kelvin / halving.typ),
+    max: insulation.max * 2 ** (-kelvin / halving.max),
   };
 };
 
@@ -82,18 +83,6 @@ export const leakageOfPart = (
   const insulation = insulationAt(cold, halving, temperature);
   return { insulation, current: leakageThrough(voltage, insulation, floor) };
 };
-
-/**
- * Leakage current (A) of a part by its dielectric alone: V*C/tau, but no less than the floor.
- * @param capacitance marked, F
- * @param timeConstant insulation time constant at the working temperature, s
- */
-export const leakageCurrent = (
-  voltage: number,
-  capacitance: number,
-  timeConstant: Range,
-  floor = 0,
-): Range => leakageThrough(voltage, insulationResistance(timeConstant, capacitance), floor);
 
 /**
  * Voltage (V) that leaks through a part into the resistance behind it: V*R/(R_ins + R).

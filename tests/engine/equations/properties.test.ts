@@ -7,7 +7,7 @@ import { thirdHarmonic } from '../../../src/engine/equations/distortion.ts';
 import { ageingLoss, driftByLimits, driftBySlope } from '../../../src/engine/equations/drift.ts';
 import { impedanceSpan } from '../../../src/engine/equations/impedance.ts';
 import { centsOfDrift } from '../../../src/engine/equations/pitch.ts';
-import { droop, insulationAt, leakageCurrent } from '../../../src/engine/equations/leakage.ts';
+import { droop, insulationAt, leakageOfPart } from '../../../src/engine/equations/leakage.ts';
 import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { DeratingRow } from '../../../src/schemas/derating.ts';
 
@@ -22,11 +22,15 @@ const range = fc
   )
   .map(([min, up, more]): Range => ({ min, typ: min * up, max: min * up * more }));
 
+/** What leaks (A) at 25 °C through a part with a time constant (s). */
+const leaking = (voltage: number, capacitance: number, constant: Range, floor = 0): Range =>
+  leakageOfPart({ constant, halving: exactly(10), floor }, capacitance, voltage, 25).current;
+
 describe('equations keep ranges in order', () => {
   it.each([
     ['insulation when warm', (r: Range) => insulationAt(r, { min: 4, typ: 10, max: 18 }, 55)],
-    ['leakage current', (r: Range) => leakageCurrent(10, 1e-6, r)],
-    ['leakage current with a floor', (r: Range) => leakageCurrent(10, 1e-6, r, 3e-6)],
+    ['leakage current', (r: Range) => leaking(10, 1e-6, r)],
+    ['leakage current with a floor', (r: Range) => leaking(10, 1e-6, r, 3e-6)],
     ['corner frequency', (r: Range) => cornerFrequency(r, 1e5)],
     ['absorption error', (r: Range) => absorptionError(5, r, { short: 1e-5, open: 1e-2 })],
     ['drift by slope', (r: Range) => driftBySlope(r, 30)],
@@ -51,12 +55,12 @@ describe('equations behave as the physics', () => {
   });
 
   it('lets a leakage floor raise only the unfavourable end, and nothing at no voltage', () => {
-    expect(leakageCurrent(10, 1e-9, exactly(100), 3e-6)).toEqual({
+    expect(leaking(10, 1e-9, exactly(100), 3e-6)).toEqual({
       min: 1e-10,
       typ: 1e-10,
       max: 3e-6,
     });
-    expect(leakageCurrent(0, 1e-9, exactly(100), 3e-6).max).toBe(0);
+    expect(leaking(0, 1e-9, exactly(100), 3e-6).max).toBe(0);
   });
 
   it('never droops below zero volts', () => {

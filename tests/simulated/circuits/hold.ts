@@ -1,4 +1,4 @@
-import { droop, leakageCurrent } from '../../../src/engine/equations/leakage.ts';
+import { droop, leakageOfPart } from '../../../src/engine/equations/leakage.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { netlistOf, PRECISE, within, type SimulatedCase } from '../case.ts';
 import { valueAt } from '../waves.ts';
@@ -29,7 +29,8 @@ const holdCase = (
   bounds: Pick<SimulatedCase, 'ratio' | 'because'>,
 ): SimulatedCase => {
   const { voltage, capacitance, insulation, other, time } = hold;
-  const own = leakageCurrent(voltage, capacitance, exactly(insulation));
+  const dielectric = { constant: exactly(insulation), halving: exactly(10) };
+  const own = leakageOfPart(dielectric, capacitance, voltage, 25).current;
   return {
     what,
     circuit: `${capacitance} F at ${voltage} V, insulation ${insulation} s, ${other} A drawn`,
