@@ -10,7 +10,8 @@ const REFERENCE: Budget = { html: 14_000, css: 10_000, script: 15_000 };
 /** A page that one opens to have something worked out. */
 const CALCULATOR: Budget = { ...REFERENCE, script: 40_000 };
 
-const CALCULATORS: readonly string[] = [
+/** Kinds of pages that work something out. */
+export const CALCULATORS: readonly string[] = [
   '/',
   '/colours/',
   '/job/',
