@@ -106,20 +106,26 @@ describe('what a page answers is what the reader says', () => {
     expect(someReading(code, slope) || someReading(`101J ${code}`, slope), answer).toBe(true);
   });
 
-  test.each(ofKind('letter'))('$own.code', ({ own: { code }, page: { answer } }) => {
+  // 473V is 473 volts to anyone: only letters that are printed behind a value are read there.
+  const letters = ofKind('letter').flatMap(({ own: { code }, page: { answer } }) => {
     const said = /: (?:±|−)([\d.]+)(?:\s%)?(?: to \+([\d.]+))?.*on a capacitor/.exec(answer);
-    if (said === null) return;
-    const [, minus = '', plus = minus] = said;
+    const [, minus = '', plus = minus] = said ?? [];
     const tolerance = { minus: +minus / 100, plus: +plus / 100, unit: 'fraction' } as const;
-    // 473V is 473 volts to anyone; the letter is no tolerance there.
-    const printed = waysPrinted(catalogue, { capacitance: 4.7e-8, tolerance });
-    if (!printed.some(({ text }) => text === `473${code}`)) return;
+    const printed = said === null ? [] : waysPrinted(catalogue, { capacitance: 4.7e-8, tolerance });
+    return printed.some(({ text }) => text === `473${code}`) ? [{ code, answer, tolerance }] : [];
+  });
+
+  test('the letters of usual tolerances are among them', () => {
+    expect(letters.map(({ code }) => code)).toEqual(expect.arrayContaining(['J', 'K', 'M', 'Z']));
+  });
+
+  test.each(letters)('$code behind a value', ({ code, answer, tolerance: { minus, plus } }) => {
     expect(
       someReading(
         `473${code}`,
         ({ tolerance }) =>
-          Math.abs((tolerance?.minus ?? NaN) * 100 - Number(minus)) < 1e-6 &&
-          Math.abs((tolerance?.plus ?? NaN) * 100 - Number(plus)) < 1e-6,
+          Math.abs((tolerance?.minus ?? NaN) - minus) < 1e-8 &&
+          Math.abs((tolerance?.plus ?? NaN) - plus) < 1e-8,
       ),
       answer,
     ).toBe(true);
