@@ -1,10 +1,12 @@
 /** One line of the table; `beside` is what the figure may be at most, or what a peer takes. */
 export type Row = readonly [what: string, figure: string, unit: string, beside?: string];
 
+/** Runs of which the median is told. */
 export const RUNS = 5;
 /** In a second, and as many microseconds in each. */
 export const MILLISECONDS = 1000;
 
+/** The value that a share of them stay below, from 0 to 1; not a number where there is none. */
 export const quantile = (values: readonly number[], share: number): number => {
   const rising = values.toSorted((a, b) => a - b);
   return rising[Math.round((rising.length - 1) * share)] ?? NaN;
@@ -20,6 +22,7 @@ export const timed = (work: () => unknown): number => {
   return (user + system) / MILLISECONDS;
 };
 
+/** The processor time of each of several runs, ms. */
 export const repeat = (times: number, work: () => unknown): number[] =>
   Array.from({ length: times }, () => timed(work));
 

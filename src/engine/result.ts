@@ -6,6 +6,7 @@ export interface Fault {
   at?: number;
 }
 
+/** A value that was read, or what kept it from being read. */
 export type Result<T> = { ok: true; value: T } | { ok: false; fault: Fault };
 
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });

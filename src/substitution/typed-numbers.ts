@@ -60,6 +60,7 @@ export interface Measure {
   highest: number;
 }
 
+/** A range as a person writes it, SI, or a sentence where it cannot be read or lies outside its limits. */
 export const readRange = (text: string, { unit, bare, lowest, highest }: Measure): Read<Range> => {
   if (text.length > LONGEST) return { message: `Please keep to ${LONGEST} characters.` };
   const parsed = parseQuantity(text, unit, bare);

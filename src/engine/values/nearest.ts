@@ -11,17 +11,14 @@ export interface ValuePolicy {
   high: number;
 }
 
-/** A preferred value that may be bought in place of a wanted one. */
-export interface Preferred {
+/** A value near a wanted one, whatever it is a member of. */
+export interface Near {
   /** In the unit of the wanted value. */
   value: number;
   /** To the wanted value. */
   ratio: number;
-  series: SeriesName;
   /** Whether the policy allows it. */
   allowed: boolean;
-  /** How it lies to the wanted value, and what is allowed. */
-  why: string;
 }
 
 /** Within the tolerance of ordinary parts: what stands for the same value where nothing is known. */
@@ -40,35 +37,7 @@ const ONE_DECADE = 10;
 const reach = (ratio: number): number =>
   Number.isNaN(ratio) ? 1 : Math.min(FARTHEST, Math.max(1 / FARTHEST, ratio));
 
-/** A value near a wanted one, whatever it is a member of. */
-export type Near = Pick<Preferred, 'value' | 'ratio' | 'allowed'>;
-
 const distance = ({ ratio }: Near): number => Math.abs(Math.log(ratio));
-
-const percent = (share: number): string => {
-  const figure = share * 100;
-  return `${String(Number(figure.toPrecision(figure < 1 ? 1 : figure < 100 ? 2 : 3)))} %`;
-};
-
-const times = (ratio: number): string => `${String(Number(ratio.toPrecision(2)))} times`;
-
-const comparison = (ratio: number): string => {
-  if (Math.abs(ratio - 1) <= ROUNDING) return 'The wanted value itself';
-  if (ratio >= 2) return `${times(ratio)} the wanted value`;
-  return ratio > 1
-    ? `${percent(ratio - 1)} above the wanted value`
-    : `${percent(1 - ratio)} below the wanted value`;
-};
-
-const explain = (ratio: number, { low, high }: ValuePolicy): string => {
-  const verdict =
-    ratio < low - ROUNDING
-      ? `less than the ${percent(low)} of it that must be kept`
-      : ratio > high + ROUNDING
-        ? `more than the ${percent(high)} of it that is allowed`
-        : `allowed from ${percent(low)} to ${percent(high)} of it`;
-  return `${comparison(ratio)}; ${verdict}.`;
-};
 
 /**
  * Values near a wanted one, in the order of `nearestPreferred`, of those that are made.
@@ -116,12 +85,7 @@ export const nearestPreferred = (
   value: number,
   series: SeriesName,
   policy: ValuePolicy = NEARLY_THE_SAME,
-): Preferred[] =>
-  nearestMade(value, policy, (low, high) => valuesBetween(series, low, high)).map((near) => ({
-    ...near,
-    series,
-    why: explain(near.ratio, policy),
-  }));
+): Near[] => nearestMade(value, policy, (low, high) => valuesBetween(series, low, high));
 
 /**
  * The smallest offered rating that is not below the wanted one: 630 V for 600 V.
