@@ -37,6 +37,7 @@ import { marketBounds } from './market-bounds.ts';
 import { marketComplete } from './market-complete.ts';
 import { marketSeries } from './market-series.ts';
 import { marketVoltages } from './market-voltages.ts';
+import { guidelinesComplete, rulesComplete } from './named-rows.ts';
 import { noteFigures } from './note-figures.ts';
 import { notesComplete } from './notes-complete.ts';
 import { numberOrder } from './number-order.ts';
@@ -46,7 +47,6 @@ import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
 import { remembered } from './remembered.ts';
 import { rippleAt } from './ripple-at.ts';
-import { rulesComplete } from './rules-complete.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { sumsKnown } from './sums-known.ts';
@@ -93,6 +93,7 @@ export const checks: readonly Check[] = [
   sizeOffers,
   rippleAt,
   rulesComplete,
+  guidelinesComplete,
   basisRules,
   disagreement,
   deratingSpans,

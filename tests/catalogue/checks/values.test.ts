@@ -4,7 +4,7 @@ import { inReadingOrder } from '../../../src/catalogue/fault.ts';
 import { marketSeries } from '../../../src/catalogue/checks/market-series.ts';
 import { marketVoltages } from '../../../src/catalogue/checks/market-voltages.ts';
 import { preferredValues } from '../../../src/catalogue/checks/preferred-values.ts';
-import { rulesComplete } from '../../../src/catalogue/checks/rules-complete.ts';
+import { guidelinesComplete, rulesComplete } from '../../../src/catalogue/checks/named-rows.ts';
 import { valueWindow } from '../../../src/catalogue/checks/value-window.ts';
 import { ruleOfThumbRow } from '../../../src/schemas/rules-of-thumb.ts';
 import { madeTables, testRule } from './made-tables.ts';
@@ -238,6 +238,19 @@ testRule('rules-complete', rulesComplete, [
       { at: 'rules-of-thumb.csv:2:id', got: '', says: ['no rule of thumb halving', 'a row for'] },
       { at: 'rules-of-thumb.csv:2:id', got: '', says: ['no rule of thumb least-body'] },
     ],
+  },
+]);
+
+testRule('guidelines-complete', guidelinesComplete, [
+  {
+    what: 'the two that are always asked for, and others',
+    tables: { 'guidelines.csv': ['id', 'agency', 'workshop', '!maker'] },
+    faults: [],
+  },
+  {
+    what: 'one of them under another name',
+    tables: { 'guidelines.csv': ['id', 'makers', 'workshop'] },
+    faults: [{ at: 'guidelines.csv:2:id', got: '', says: ['no guideline maker', 'a row for'] }],
   },
 ]);
 
