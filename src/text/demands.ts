@@ -75,6 +75,8 @@ interface Told {
 /** How a default that follows from the old part follows from it. */
 const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>> = {
   'rated-voltage': ({ typ }) => `${printNumber(typ)} × the old part's rated voltage`,
+  'direct-voltage': ({ catalogue, row, typ, max }) =>
+    `${printNumber(typ)} × the direct voltage${row.min === undefined ? '' : `, above ${print(catalogue, max, 'V')} ${printNumber(row.min)} × the old part's rated voltage`}`,
   corner: ({ catalogue, row, typ }) =>
     `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value${row.min === undefined ? '' : `, at ${print(catalogue, row.min, 'Hz')} with an electrolytic`}`,
   'body-pitch': ({ catalogue, typ, unit }) =>

@@ -168,3 +168,15 @@ describe('high power', () => {
     expect(answered(type, position, address)).toMatch(wanted);
   });
 });
+
+describe('a rail whose voltage somebody said needs no more than that, as far as no valves are near', () => {
+  test.each([
+    // Half the rating for a bead: 10 V on a rail of 5 V.
+    ['ta-mno2-solid', 'local-decoupling', 'c=10u&v=10&vdc=5', '10 µF ±10 % 10 V'],
+    ['ta-mno2-solid', 'regulator-output', 'c=10u&v=35&vdc=5', '10 µF ±10 % 10 V'],
+    ['al-electrolytic-wet', 'output-coupling', 'c=1000u&v=50&vdc=12', '1000 µF ±20 % 25 V'],
+    ['al-electrolytic-wet', 'bulk-rail', 'c=33u&v=450&vdc=250', '33 µF ±20 % 400 V'],
+  ])('%s in %s, %s', (type, position, address, part) => {
+    expect(answered(type, position, address)).toContain(`such as ${part}`);
+  });
+});

@@ -79,6 +79,22 @@ interface Before {
   conditions: Record<ConditionId, Range>;
 }
 
+/** Whether a direct voltage (V) tells no more, since before valves are warm far more may stand there. */
+const tellsLittle = ({ max }: ConditionRow, direct: number): boolean => direct > (max ?? Infinity);
+
+/** Voltage (V) that follows from the direct one, or from the rating where that tells more. */
+const afterDirect = (
+  catalogue: Catalogue,
+  row: ConditionRow,
+  original: Part,
+  conditions: Before['conditions'],
+): number => {
+  const direct = conditions['vdc']?.max ?? 0;
+  return tellsLittle(row, direct)
+    ? (row.min ?? 0) * tellingRating(catalogue, original)
+    : (row.typ ?? 0) * direct;
+};
+
 /** Series resistance (ohm) of a new part like the old one at the working frequency; 0 if not known. */
 const resistanceOfOld = (
   catalogue: Catalogue,
@@ -147,6 +163,8 @@ const derivedDefault = (
   switch (row.follows) {
     case 'rated-voltage':
       return exactly(rule * tellingRating(catalogue, original));
+    case 'direct-voltage':
+      return exactly(afterDirect(catalogue, row, original, conditions));
     case 'corner':
       return exactly(loadFor(catalogue, row, original));
     case 'value':
@@ -174,8 +192,9 @@ const derivedDefault = (
   }
 };
 
-/** What is kept of the old part, its resistance and its current depend on temperatures, years, frequency and voltage. */
+/** What is kept of the old part, its resistance, its current and a rail at its limit depend on temperatures, years, frequency and voltage. */
 const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = [
+  'direct-voltage',
   'kept',
   'series-resistance',
   'reactive',
@@ -193,9 +212,17 @@ const ALTERNATING = ['vac'];
 export const resolveSituation = (catalogue: Catalogue, request: Request): Situation => {
   const position = rowNamed(catalogue.positions, request.position, 'position');
   const rows = rowsAt(catalogue.conditions, position.id);
-  const known = (row: ConditionRow): Range | undefined =>
+  const said = (row: ConditionRow): Range | undefined =>
     request.conditions?.[row.condition] ??
     (row.follows === '' ? plainDefault(catalogue, row) : undefined);
+  const steady = rows.find(({ condition }) => condition === 'vdc');
+  const direct = (steady && said(steady))?.max;
+  /** What is known of a voltage before the rating of the old part is. */
+  const known = (row: ConditionRow): Range | undefined =>
+    said(row) ??
+    (row.follows !== 'direct-voltage' || direct === undefined || tellsLittle(row, direct)
+      ? undefined
+      : exactly((row.typ ?? 0) * direct));
   const highest = (stresses: readonly ConditionId[]): number =>
     Math.max(
       0,

@@ -1,82 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { plainDefault, resolveSituation } from '../../../src/engine/assessment/conditions.ts';
-import type { Original } from '../../../src/engine/assessment/parts.ts';
-import type { Catalogue, Knowledge } from '../../../src/engine/catalogue.ts';
+import { plainDefault } from '../../../src/engine/assessment/conditions.ts';
 import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { ConditionRow } from '../../../src/schemas/positions.ts';
-import type { BodyRow } from '../../../src/schemas/sizes.ts';
-import { catalogue, given, known } from './setting.ts';
+import { knowledge, row, settled, type Given } from './invented-place.ts';
+import { catalogue, known } from './setting.ts';
 
 /** What a position's conditions come to for an old part of 1 µF 100 V, worked out by hand. */
-
-const OLD = 'invented-type';
-const PLACE = 'invented-place';
-
-const row = (condition: string, more: Partial<ConditionRow> = {}): ConditionRow => ({
-  position: PLACE,
-  condition,
-  min: undefined,
-  typ: undefined,
-  max: undefined,
-  follows: '',
-  source: 'trade',
-  locator: '',
-  basis: 'common-practice',
-  note: '',
-  ...more,
-});
-
-/** 12 × 4 × 20 mm. */
-const body: BodyRow = {
-  ...{ type: OLD, style: 'radial box', shape: 'box', c_min: 1e-6, c_max: 1e-6 },
-  ...{ voltage: 100, voltage_kind: 'dc', length_mm: 12, width_mm: 4, height_mm: 20 },
-  ...{ pitch_mm: [10], lead_mm: 0.6 },
-  ...{ source: 'trade', locator: '', basis: 'common-practice', note: '' },
-};
-
-/** 1 % of loss at 1 kHz; 2 ohm near 100 kHz; a microhenry and a half. */
-const knowledge: Record<string, Knowledge> = {
-  'dissipation-factor-1khz': known(0.01),
-  'esr-100khz': known({ min: 1, typ: 2, max: 3 }),
-  inductance: known(1.59155e-6),
-};
-
-interface Given {
-  rows: ConditionRow[];
-  knows?: Record<string, Knowledge>;
-  original?: Partial<Original>;
-  type?: Partial<NonNullable<Catalogue['types'][string]>>;
-  bodies?: BodyRow[];
-  conditions?: Record<string, number>;
-}
-
-const settled = ({ rows, knows = knowledge, bodies = [body], ...more }: Given) => {
-  const type = catalogue.types['pet-metallized'];
-  const position = catalogue.positions['interstage-coupling'];
-  if (type === undefined || position === undefined) throw new Error('an empty catalogue');
-  const invented: Catalogue = {
-    ...catalogue,
-    bodies,
-    types: {
-      ...catalogue.types,
-      [OLD]: { ...type, id: OLD, old_ample_below: undefined, old_v_typical: 63, ...more.type },
-    },
-    positions: { ...catalogue.positions, [PLACE]: { ...position, id: PLACE } },
-    conditions: rows,
-    knowledge: { ...catalogue.knowledge, [OLD]: knows },
-  };
-  return resolveSituation(invented, {
-    original: {
-      type: OLD,
-      capacitance: exactly(1e-6),
-      ratedVoltage: exactly(100),
-      tolerance: { minus: 0.2, plus: 0.2 },
-      ...more.original,
-    },
-    position: PLACE,
-    conditions: given(more.conditions ?? {}),
-  });
-};
 
 const found = (all: Given, id: string): Range => {
   const one = settled(all).conditions.find((condition) => condition.id === id);
@@ -183,6 +112,47 @@ describe('what follows from the old part', () => {
       'none where no resistance is known',
       'esr-max',
       { rows: [at('esr-max', 'series-resistance', { typ: 2 })], knows: {} },
+      0,
+    ],
+    [
+      '1.2 times the direct voltage that another row gives',
+      'v-surge',
+      {
+        rows: [
+          at('v-surge', 'direct-voltage', { typ: 1.2 }),
+          row('vdc', { follows: 'rated-voltage', typ: 0.5 }),
+        ],
+      },
+      60,
+    ],
+    [
+      '1.2 times the direct voltage that the visitor gives, though the part is made for more',
+      'v-surge',
+      {
+        rows: [
+          at('v-surge', 'direct-voltage', { min: 0.9, typ: 1.2, max: 20 }),
+          row('vdc', { follows: 'rated-voltage', typ: 0.5 }),
+        ],
+        conditions: { vdc: 20 },
+      },
+      24,
+    ],
+    [
+      'nine tenths of the rating with a direct voltage above 20 V',
+      'v-surge',
+      {
+        rows: [
+          at('v-surge', 'direct-voltage', { min: 0.9, typ: 1.2, max: 20 }),
+          row('vdc', { follows: 'rated-voltage', typ: 0.5 }),
+        ],
+        conditions: { vdc: 21 },
+      },
+      90,
+    ],
+    [
+      'none where no direct voltage is asked about',
+      'v-surge',
+      { rows: [at('v-surge', 'direct-voltage', { typ: 1.2 })] },
       0,
     ],
     // 2π × 1 kHz × 1 µF × 10 V.
@@ -355,31 +325,5 @@ describe('a default of the position', () => {
     ['nothing', {}, [0, 0, 0]],
   ])('%s', (_what, cells, [min, typ, max]) => {
     expect(plainDefault(catalogue, row('touch-limit', cells))).toEqual({ min, typ, max });
-  });
-});
-
-describe('the rating of an old part whose mark cannot be read', () => {
-  // 63 V are usual for the type; 75 and 100 V the next preferred ratings.
-  test.each<[string, ConditionRow[], Record<string, number>, number]>([
-    ['is the usual one', [row('vdc', { typ: 10 }), row('v-surge', { typ: 63 })], {}, 63],
-    [
-      'bears what it is switched on with',
-      [row('vdc', { typ: 10 }), row('v-surge', { typ: 70 })],
-      {},
-      75,
-    ],
-    ['bears the direct voltage', [row('vdc', { typ: 70 }), row('v-surge', { typ: 10 })], {}, 75],
-    ['bears the most that may be', [row('vdc', { typ: 10, max: 90 })], {}, 100],
-    ['bears what the visitor says', [row('vdc', { typ: 10 })], { vdc: 90 }, 100],
-    ['is not asked to bear another voltage', [row('vac', { typ: 500 })], {}, 63],
-    [
-      'does not follow from what follows from it',
-      [row('v-surge', { follows: 'rated-voltage', typ: 5 })],
-      {},
-      63,
-    ],
-  ])('%s', (_what, rows, conditions, volts) => {
-    const { original } = settled({ rows, conditions, original: { ratedVoltage: undefined } });
-    expect(original.ratedVoltage).toBe(volts);
   });
 });
