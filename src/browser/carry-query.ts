@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { asked, withAsked } from './address.ts';
 
 /** Hands the numbers in this page's address on to the substitution pages that it leads to. */

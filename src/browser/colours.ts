@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import type { Catalogue } from '../engine/index.ts';
 import type { Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';

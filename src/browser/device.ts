@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { given } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';

@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { href } from '../components/links.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';

@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { isBlank } from '../job/index.ts';
 import { fragment, listenForFragment } from './address.ts';
 import { setBusy } from './busy.ts';

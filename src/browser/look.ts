@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import {
   lookKey,
   type Catalogue,

@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { href } from '../components/links.ts';
 import './trusted.ts';
 import { isBusy, whenDone } from './busy.ts';

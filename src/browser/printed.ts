@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { printedKeys, readAsked, type PrintedKey } from '../reading/printed/asked.ts';
 import { paintedMarkup } from '../reading/printed/painted.ts';

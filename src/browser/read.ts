@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import type { Catalogue, Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { choiceKeys } from '../reading/marking-hints.ts';

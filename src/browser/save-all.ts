@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { href } from '../components/links.ts';
 import type { Lists } from '../offline/lists.ts';
 import type { Progress } from '../offline/progress.ts';

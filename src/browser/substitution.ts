@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { guidelineKey } from '../substitution/keys.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';

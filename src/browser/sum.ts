@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { readInputs, readSeed } from '../engine/sums/read-inputs.ts';
 import { answerTo, resultWith } from '../engine/sums/run-sum.ts';
 import type { Sum } from '../engine/sums/sum.ts';

@@ -1,3 +1,4 @@
+import './older-browsers.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { readAskedValue } from '../values/asked.ts';
 import { nearestMarkup } from '../values/series-view.ts';

@@ -1,3 +1,4 @@
+import '../browser/older-browsers.ts';
 import { byId } from '../browser/by-id.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';

@@ -1,3 +1,4 @@
+import '../browser/older-browsers.ts';
 import type { Progress } from '../offline/progress.ts';
 import { carryOverPages, carryOverShell } from './carry-over.ts';
 import { answerEarlier, dropEarlier, noteEarlierPages } from './earlier-pages.ts';
