@@ -5,6 +5,7 @@ import type { KindRow, KindTypeRow } from '../schemas/kinds.ts';
 import { kindPartKeys } from '../substitution/keys.ts';
 import { toleranceTold } from '../substitution/told-by-marking.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
+import { chips } from './chips.ts';
 
 /** The query that carries a reading to the pages about resistors and trimmers; nothing without a value. */
 export const kindQuery = (reading: Reading): string => {
@@ -42,15 +43,9 @@ export const kindOnward = (catalogue: Catalogue, reading: Reading): Markup | und
     h('p', {}, 'What stands in for it depends on what it is made of and where it sits. Choose:'),
     ...lists.flatMap(({ kind, types }) => [
       h('p', { class: 'small quiet' }, `As a ${kind.name}:`),
-      h(
-        'ul',
-        { class: 'chips' },
-        ...types.map((type) =>
-          h(
-            'li',
-            {},
-            h('a', { href: href(`/types/${type.id}/${query}#positions`) }, type.short_name),
-          ),
+      chips(
+        types.map((type) =>
+          h('a', { href: href(`/types/${type.id}/${query}#positions`) }, type.short_name),
         ),
       ),
     ]),

@@ -16,6 +16,7 @@ import { partKeys } from '../substitution/keys.ts';
 import { writeRated } from '../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';
+import { chips } from './chips.ts';
 import { kindOnward } from './kind-onward.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 
@@ -87,18 +88,12 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
       h('a', { href: href(`/look/${lookQuery(reading)}`) }, 'Find out by its look'),
       ', or, for what replaces it, choose:',
     ),
-    h(
-      'ul',
-      { class: 'chips' },
-      ...possible.map((type) =>
+    chips(
+      possible.map((type) =>
         h(
-          'li',
-          {},
-          h(
-            'a',
-            { href: href(`/replace/${type.id}/${readingQuery(catalogue, reading, type.id)}`) },
-            type.short_name,
-          ),
+          'a',
+          { href: href(`/replace/${type.id}/${readingQuery(catalogue, reading, type.id)}`) },
+          type.short_name,
         ),
       ),
     ),
@@ -118,18 +113,12 @@ const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined 
     'div',
     { class: 'onward' },
     h('p', {}, `What stands in for ${midSentence(row.short_name)} depends on where it sits:`),
-    h(
-      'ul',
-      { class: 'chips' },
-      ...positions.map((position) =>
+    chips(
+      positions.map((position) =>
         h(
-          'li',
-          {},
-          h(
-            'a',
-            { href: href(`/replace/${row.id}/in/${position}/${query}`) },
-            catalogue.positions[position]?.name ?? position,
-          ),
+          'a',
+          { href: href(`/replace/${row.id}/in/${position}/${query}`) },
+          catalogue.positions[position]?.name ?? position,
         ),
       ),
     ),

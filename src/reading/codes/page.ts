@@ -46,10 +46,6 @@ export const table = (
     ),
   );
 
-/** Links in a row, to be pressed with a finger. */
-export const chips = (links: readonly Markup[]): Markup =>
-  h('ul', { class: 'chips' }, ...links.map((one) => h('li', {}, one)));
-
 /** Pieces parted by commas. */
 export const parted = (pieces: readonly Markup[]): Markup[] =>
   pieces.flatMap((piece, index) => (index === 0 ? [piece] : [', ', piece]));

@@ -3,7 +3,8 @@ import { inOrderOfUse } from '../../engine/markings/use.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import { listed as joined, sentence, typeset } from '../../text/words.ts';
 import { codePath, type ListedCode } from './listed.ts';
-import { chips, link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
+import { chips } from '../chips.ts';
+import { link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
 import { partsOf, useWords } from './say.ts';
 
 type Row = Catalogue['markings']['tapers'][number];

@@ -8,7 +8,8 @@ import { h, type Markup } from '../../markup/node.ts';
 import { listed as joined, sentence } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
 import { codePath } from './listed.ts';
-import { chips, link, mark, sourceLink, table, type CodePage } from './page.ts';
+import { chips } from '../chips.ts';
+import { link, mark, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';
 
 type Characteristic = TemperatureMeaning['characteristic'];

@@ -5,7 +5,8 @@ import { capital, listed, sentence } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
 import { isShort } from '../printed/view.ts';
 import { codePath } from './listed.ts';
-import { chips, link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
+import { chips } from '../chips.ts';
+import { link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';
 import { plainNumber, sayToleranceOf, shortBody } from './say.ts';
 
