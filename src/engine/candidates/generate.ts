@@ -4,6 +4,7 @@ import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
 import { isScrewed } from '../assessment/mounting.ts';
+import { isAtLeast, isBetween, ROUNDING } from '../quantities/within.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { nearestMade, valuesBetween, type ValuePolicy } from '../values/index.ts';
 import { madeValues } from './made-values.ts';
@@ -12,9 +13,6 @@ import { voltageKindOf } from './voltage-kind.ts';
 
 /** Values of a band that are tried: the nearest few that the position allows. */
 const VALUES_PER_BAND = 5;
-
-/** Share by which a value may lie outside a band and still count as its end: rounding only. */
-const ROUNDING = 1e-6;
 
 /** What has been read: tables say the same few tolerances over and over. */
 const readBefore = new Map<string, Tolerance>();
@@ -53,18 +51,13 @@ const valuesOfSeries = (series: string, circumstances: Circumstances): number[] 
 /** The preferred values of a band nearest to the old one, the allowed ones first. */
 const valuesFor = (offer: OfferRow, circumstances: Circumstances): number[] =>
   valuesOfSeries(offer.series, circumstances)
-    .filter(
-      (farad) => farad >= offer.c_min * (1 - ROUNDING) && farad <= offer.c_max * (1 + ROUNDING),
-    )
+    .filter((farad) => isBetween(farad, offer.c_min, offer.c_max))
     .slice(0, VALUES_PER_BAND);
-
-/** Whether a rating serves, V. */
-const suffices = (volts: number, needed: number): boolean => volts >= needed * (1 - ROUNDING);
 
 /** Which of its ratings serve: the lowest that suffices and the next one up; the highest there is where none does. */
 const ratingsFor = (offer: OfferRow, circumstances: Circumstances): Ratings => {
   const needed = neededRating({ type: offer.type, voltageKind: offer.voltage_kind }, circumstances);
-  const first = offer.voltages.findIndex((volts) => suffices(volts, needed));
+  const first = offer.voltages.findIndex((volts) => isAtLeast(volts, needed));
   return first < 0 ? [-1] : [first, first + 2];
 };
 
@@ -168,7 +161,7 @@ const forBoards = (
 ): readonly OfferedPart[] => {
   const others = parts.filter(({ style }) => !isScrewed(circumstances.catalogue, style));
   const bears = (part: OfferedPart): boolean =>
-    suffices(part.ratedVoltage, neededRating(part, circumstances));
+    isAtLeast(part.ratedVoltage, neededRating(part, circumstances));
   return others.some(bears) ? others : parts;
 };
 

@@ -2,13 +2,11 @@ import type { BodyRow } from '../../schemas/sizes.ts';
 import { isChip, isScrewed } from '../assessment/mounting.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Catalogue } from '../catalogue.ts';
+import { ROUNDING } from '../quantities/within.ts';
 import { tabulatedBody } from '../sizes/body-table.ts';
 import { readTolerance } from './generate.ts';
 import { madeValues } from './made-values.ts';
 import { offersOf } from './offers.ts';
-
-/** Share by which a number may lie outside a bound: rounding only. */
-const ROUNDING = 1e-6;
 
 /** How a part is sold besides. */
 export interface MountedOtherwise {

@@ -2,6 +2,7 @@ import type { OfferedPart, Tolerance } from '../assessment/parts.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
+import { ROUNDING } from '../quantities/within.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { readTolerance } from './generate.ts';
 import { madeValues } from './made-values.ts';
@@ -9,9 +10,6 @@ import { offersOf } from './offers.ts';
 
 /** Values from one to another, F. */
 export type Span = readonly [low: number, high: number];
-
-/** Share by which a number may lie outside a bound: rounding only. */
-const ROUNDING = 1e-6;
 
 /** The span of values that the position allows. */
 export const allowedSpan = ({ original, position }: Circumstances): Span => [

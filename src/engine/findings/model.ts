@@ -13,6 +13,7 @@ import type {
   TypeId,
 } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
+import { isBetween } from '../quantities/within.ts';
 
 /** What a finding about any kind of part is worked out from. */
 export interface CommonCircumstances<P> {
@@ -83,13 +84,10 @@ export interface FindingModel<P = Part, C = Circumstances> {
 /** What is known of types and of the circuit, where neither the old part nor the position counts. */
 export type Surroundings = Pick<Circumstances, 'catalogue' | 'conditions'>;
 
-/** Share by which a number may lie outside a band and still count as its end: rounding only. */
-const ROUNDING = 1e-6;
-
 const UNKNOWN: Knowledge = { status: 'unknown', sources: [] };
 
 const isWithin = (value: number | undefined, { least = 0, most = Infinity }: Bounds): boolean =>
-  value !== undefined && value >= least * (1 - ROUNDING) && value <= most * (1 + ROUNDING);
+  value !== undefined && isBetween(value, least, most);
 
 /** The band that a part's value and rating fall into. Apart, so that asking without bands makes nothing. */
 const bandOf = (bands: readonly Band[], part: KnownPart): Band | undefined =>

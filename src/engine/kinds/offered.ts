@@ -3,18 +3,16 @@ import { madeValues } from '../candidates/made-values.ts';
 import { readTolerance } from '../candidates/generate.ts';
 import type { TypeId } from '../catalogue.ts';
 import type { Unit } from '../quantities/index.ts';
+import { isAtLeast, isBetween, ROUNDING } from '../quantities/within.ts';
 import { nearestMade } from '../values/index.ts';
 import type { KindCircumstances, KindPart, OfferedKindPart } from './part.ts';
 
 /** Values of a band that are tried: the nearest few that the position allows. */
 const VALUES_PER_BAND = 3;
 
-/** Share by which a value may lie outside a band and still count as its end: rounding only. */
-const ROUNDING = 1e-6;
-
 /** Whether an offer has parts of a value. */
 export const holds = ({ value_min, value_max }: KindOfferRow, value: number): boolean =>
-  value >= (value_min ?? 0) * (1 - ROUNDING) && value <= (value_max ?? Infinity) * (1 + ROUNDING);
+  isBetween(value, value_min ?? 0, value_max ?? Infinity);
 
 const valuesOf = (
   offer: KindOfferRow,
@@ -38,7 +36,7 @@ const ratingsOf = (
 ): (number | undefined)[] => {
   const { rating } = original;
   if (offer.ratings.length === 0 || rating === undefined) return [offer.ratings[0]];
-  const enough = offer.ratings.filter((one) => one >= rating * (1 - ROUNDING));
+  const enough = offer.ratings.filter((one) => isAtLeast(one, rating));
   return [...enough, ...offer.ratings.filter((one) => !enough.includes(one)).toReversed()];
 };
 
