@@ -78,7 +78,7 @@ const askNear = (
   if (near.length === 0) return [];
   const question =
     `${known.number} is ${known.what}; there are no figures of it here. ` +
-    `Judge it as if it were ${near.length === 1 ? 'this one' : 'one of these'}?`;
+    `${known.look_out === '' ? '' : `${known.look_out} `}Judge it as if it were ${near.length === 1 ? 'this one' : 'one of these'}?`;
   const choices = near.map(({ id, name }) => ({ label: name, set: { type: id } }));
   return [{ about: 'type', question, choices }];
 };

@@ -5,6 +5,7 @@ import {
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
+import type { KnownNumber } from '../search/known-numbers.ts';
 import { withoutName, type Called } from '../search/said-names.ts';
 import { typeNumberIn } from '../search/type-number.ts';
 import type { Ask } from './ask.ts';
@@ -135,6 +136,21 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
   return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
 };
 
+/** What parts lists call all that is in a list of numbers, but for what they have a word of its own for. */
+const IN_LIST: Partial<Record<KnownNumber['list'], string>> = { chips: 'ic', logic: 'ic' };
+
+/** What a parts list calls a number without a page: a driver with diodes in it is no diode. */
+const kindOfKnown = (catalogue: Catalogue, { list, what }: KnownNumber): string | undefined => {
+  const inWords = kindInWords(catalogue, what);
+  return inWords === 'regulator' ? inWords : (IN_LIST[list] ?? inWords);
+};
+
+/** What a parts list calls the numbers of a register; what is in them or what they may be does not count. */
+const kindOfSystem = (catalogue: Catalogue, names: string): string | undefined => {
+  const [first = ''] = names.split(/ such as | with | or |[,;]/u);
+  return kindInWords(catalogue, first);
+};
+
 /** What a parts list calls the part that has a type number; nothing for what may as well be a value. */
 const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined => {
   const number = typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
@@ -143,9 +159,10 @@ const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined =>
   // Two letters before the figures are a type's, though a value may be read out of them as well.
   if (!number.sure && !(device !== undefined && /^\p{L}{2}/u.test(mark.trim()))) return undefined;
   const [known] = number.known;
-  return device === undefined
-    ? kindInWords(catalogue, known?.what ?? number.system?.names ?? '')
-    : kindOfDevice(catalogue, device.id);
+  if (device !== undefined) return kindOfDevice(catalogue, device.id);
+  return known === undefined
+    ? kindOfSystem(catalogue, number.system?.names ?? '')
+    : kindOfKnown(catalogue, known);
 };
 
 /** Whether the best of some readings has a value and leaves nothing of the text aside but by the way. */

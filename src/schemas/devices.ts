@@ -178,7 +178,9 @@ export const numberSystemRow = z.strictObject({
   starts: text.describe('what its numbers begin with, capital; * stands for any one letter'),
   fewest: count.describe('digits after that, at least'),
   most: count.describe('digits after that, at most'),
-  ends: list.describe('letters that may follow the digits; * where any may'),
+  ends: list.describe(
+    'letters that may follow the digits; * where any may; with % for one to three digits and a letter of a grade, one of them must',
+  ),
   names: text.describe('what a number of it names, in a sentence'),
   left_off: optionalText.describe(
     'the beginning that small bodies leave off, or print on a line of its own',

@@ -6,6 +6,8 @@ import { remembered } from './remembered.ts';
 /** A number without a page, with the figures of the mark put into its words. */
 export interface KnownNumber {
   number: string;
+  /** List that it stands in. */
+  list: KnownNumberRow['list'];
   what: string;
   near: readonly string[];
   look_out: string;
@@ -79,11 +81,18 @@ const formsOf = (catalogue: Catalogue, text: string): PrintedForm[] => {
 };
 
 const known = (
-  { what, near, look_out }: KnownNumberRow,
+  { list, what, near, look_out }: KnownNumberRow,
   number: string,
   letters: KnownNumber['letters'],
   figures: readonly string[] = [],
-): KnownNumber => ({ number, what: filled(what, figures), near, look_out, letters });
+): KnownNumber => ({
+  number,
+  list,
+  what: filled(what, figures),
+  near,
+  look_out,
+  letters,
+});
 
 /**
  * What a mark is among the numbers that are known without figures, letters of makers before and of

@@ -33,10 +33,20 @@ type What = Omit<TypeNumber, 'sure'>;
 /** Letters that may follow where a row says that any may. */
 const ANY_LETTERS = '[A-Z]{0,5}';
 
+/** What follows letters that tell the sort of a chip: `708` of УД708, `3А` of ЛА3А. */
+const VARIANT = String.raw`\d{1,3}\p{L}?`;
+
+/** What follows the digits of a number. */
+const endOf = (ends: readonly string[]): string => {
+  if (ends.includes('*')) return ANY_LETTERS;
+  const one = `(?:${ends.map(asSeen).join('|').replaceAll('%', VARIANT)})`;
+  return ends.some((end) => end.includes('%')) ? one : `${one}?`;
+};
+
 /** The form of the numbers of a register, as they are seen. */
 const shapeOf = remembered(({ starts, fewest, most, ends }: NumberSystemRow) => {
   const beginning = asSeen(starts).replaceAll('*', '[A-Z]');
-  const letters = ends.includes('*') ? ANY_LETTERS : `(?:${ends.map(asSeen).join('|')})?`;
+  const letters = endOf(ends);
   return new RegExp(String.raw`^${beginning}\d{${fewest},${most}}${letters}$`, 'u');
 });
 

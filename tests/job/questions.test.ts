@@ -55,6 +55,13 @@ test.each([
 test.each([
   // Some type numbers are listed here without figures, and their words say what they are.
   ['U1', '4066', 'ic'],
+  // Drivers with diodes in them are no diode, and analogue switches no switch.
+  ['X1', 'ULN2003A', 'ic'],
+  ['X1', 'DG201', 'ic'],
+  ['X1', 'LM386N', 'ic'],
+  ['DA1', 'К140УД7', 'ic'],
+  ['DD1', 'КР1533ЛА3', 'ic'],
+  ['VT1', 'МП42Б', 'transistor'],
   ['IC3', '7815', 'regulator'],
   ['D4', '1S1555', 'diode'],
   ['V1', 'ECC83', 'valve'],

@@ -14,7 +14,7 @@ const boxed = (text: string): string => answerHtml(catalogue, text);
 const firstPart = (html: string): string => /<h2>([^<]*)<\/h2>/u.exec(html)?.[1] ?? '';
 
 describe('a mark that is the type number of a device, with letters of makers', () => {
-  it.each(['П213', 'МП42Б', 'КТ315Б', 'КТ805БМ', 'Д226Б', 'КС156А'])(
+  it.each(['П213', 'МП42Б', 'КТ315Б', 'КТ805БМ', 'Д226Б', 'КС156А', 'К174ХА2', 'КР544УД2А'])(
     '%s is of a Soviet register, and no value',
     (mark) => {
       expect(numberIn(mark)).toMatchObject({ sure: true });
@@ -109,7 +109,16 @@ describe('a number that has no page', () => {
     ['MC14013BCP', 'two D flip-flops', ''],
     ['74LS74AN', 'two D flip-flops', ''],
     ['SN7490N', 'a decade counter', ''],
-    ['78L12', 'positive fixed regulator for 12', '7812'],
+    ['78M12', 'positive fixed regulator for 12', '7812'],
+    // In a TO-92 body its leads lie the other way round.
+    ['78L12', 'positive fixed regulator for 12', ''],
+    ['К140УД7', 'like a 741', '741'],
+    ['КР140УД708', 'like a 741', '741'],
+    ['K155LA3', 'like a 7400', '7400'],
+    ['К561ЛА7', 'like a 4011', '4011A'],
+    ['МП42Б', 'germanium PNP', 'OC71'],
+    ['КТ361Г', 'PNP', 'BC557'],
+    ['Д226Б', 'silicon rectifier', '1N4007'],
     ['2N3819', 'N-channel JFET', 'BF245'],
     ['C945', 'NPN', '2SC1815'],
     ['BZX79-C5V1', 'Zener diode of 5.1', ''],
