@@ -49,7 +49,17 @@ export const safetyClassRow = z.strictObject({
 /** Words on a body that tell something, though no figure. */
 export const bodyMarkRow = z.strictObject({
   mark: text,
-  group: z.enum(['polarity', 'approval', 'foil', 'duty', 'material', 'pins', 'gang', 'grade']),
+  group: z.enum([
+    'polarity',
+    'approval',
+    'foil',
+    'duty',
+    'material',
+    'pins',
+    'gang',
+    'grade',
+    'size',
+  ]),
   printed: yesNo.describe(
     'yes: found among printed words; no: a thing to look for, for the reader',
   ),

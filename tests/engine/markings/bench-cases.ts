@@ -56,6 +56,14 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['4R7C', {}, { c: 4.7 * p, lost: none }],
   ['2R2 100V', {}, { c: 2.2 * p, volts: 100, lost: none }],
   ['104K250V CBB', {}, { c: 100 * n, types: ['pp-metallized', 'pp-film-foil'], lost: none }],
+  // Sizes and pitches as lists have them beside the value are no dates and no values.
+  ['2512 R010', {}, { r: 0.01, lost: none }],
+  ['0805 4n7', {}, { c: 4.7 * n, lost: none }],
+  ['1210 22u 25V', {}, { c: 22 * u, volts: 25, lost: none }],
+  ['104 8312', {}, { c: 100 * n, date: '1983-W12', lost: none }],
+  ['470µ/25 axial', {}, { c: 470 * u, volts: 25, lost: none }],
+  ['0,1µF RM 7,5', {}, { c: 100 * n, lost: none }],
+  ['4n7 RM22,5 630V', {}, { c: 4.7 * n, volts: 630, lost: none }],
   // A precise style of resistor without its watts.
   ['С2-29В 10К', {}, { r: 10e3, lost: none }],
   // Two numbers are the microfarads and volts of a small polar part, not a date.

@@ -36,6 +36,16 @@ describe('the best reading', () => {
   });
 });
 
+test.each([
+  ['2512 R010', undefined],
+  ['0805 4n7', undefined],
+  ['1210 22u 25V', undefined],
+  ['104 1205', '2012-W05'],
+  ['104 8312', '1983-W12'],
+])('the size of a chip in a list is no date: %s', (text, date) => {
+  expect(readMarking(catalogue, text)[0]?.date).toBe(date);
+});
+
 /** Markings of capacitors that can be taken in more than one way, and the values in their order. */
 const ambiguous: [string, Hints, number[]][] = [
   ['10K', {}, [10 * p, 10 * n]],
