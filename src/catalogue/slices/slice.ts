@@ -152,6 +152,18 @@ const markingsOf = (
     ]),
   ) as unknown as Catalogue['markings'];
 
+/** Where rows were found, which readers are told by their source alone. */
+type Found = Partial<Record<'locator' | 'basis', unknown>>;
+
+/** Marking tables without where each row was found: a first visit keeps them. */
+const withoutFound = (markings: Catalogue['markings']): Catalogue['markings'] =>
+  Object.fromEntries(
+    Object.entries(markings).map(([table, rows]) => [
+      table,
+      rows.map((row: Found) => dropped(row, ['locator', 'basis'])),
+    ]),
+  ) as unknown as Catalogue['markings'];
+
 /** Words of types besides capacitors that only their own pages show. */
 const KIND_TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
 
@@ -159,7 +171,7 @@ const KIND_TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] 
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
   units: catalogue.units,
-  series: catalogue.series,
+  series: catalogue.series.map((row) => dropped(row, PROVENANCE)),
   types: eachWithout(catalogue.types, ['appearance', 'failure', 'locator', 'note']),
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', 'locator', 'note']),
   // That they are not met is all that is asked of them here, and they grow as types times positions.
@@ -198,7 +210,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
   },
   markings: {
-    ...markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table)),
+    ...withoutFound(markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table))),
     // By their names one sees that someone typed colours.
     colours: catalogue.markings.colours.map((row) =>
       without(row, ['fill', 'locator', 'note', 'source']),
