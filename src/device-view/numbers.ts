@@ -32,8 +32,13 @@ export const deviceFields = (catalogue: Catalogue, use: UseRow, old?: DeviceRow)
     const definition = catalogue.devices.conditionDefinitions.find(({ id }) => id === condition);
     const unit = definition && catalogue.units[definition.unit];
     if (definition === undefined || unit === undefined) return [];
-    const borne = `what ${withArticle(old?.name ?? '')} bears`;
-    const from = { all: borne, half: `half of ${borne}`, none: 'usual' }[ofBorne ?? 'none'];
+    const whose = withArticle(old?.name ?? '');
+    const from = {
+      all: `what ${whose} bears`,
+      half: `half of what ${whose} bears`,
+      needed: `what ${whose} itself needs`,
+      none: 'usual',
+    }[ofBorne ?? 'none'];
     const isBorne = ofBorne !== undefined;
     return [{ definition, unit: unit.si as Unit, usual: range.typ, isBorne, from }];
   });

@@ -37,6 +37,13 @@ describe('what a use is reckoned with where nothing is said', () => {
     ['tip41c', 'transistor-power', 'top-voltage', 45, 'usual'],
     // 3000 mA in its row.
     ['2n3055', 'transistor-power', 'top-current', 3, 'usual'],
+    // Chosen for what stands far above low voltages.
+    ['1n4007', 'diode-switching', 'reverse-peak', 400, 'half of what a 1N4007 bears'],
+    // The circuit has proved itself with what the old part asks of it.
+    ['lm2940-5', 'reg-rail', 'output-capacitor', 22e-6, 'what an LM2940-5 itself needs'],
+    ['7805', 'reg-rail', 'output-capacitor', 10e-6, 'usual'],
+    ['1n4007', 'diode-polarity', 'drop-allowed', 1.0384, 'what a 1N4007 itself needs'],
+    ['1n5817', 'diode-polarity', 'drop-allowed', 0.7, 'usual'],
     // The mains is what it is, whatever stood there.
     ['1n4001', 'diode-direct', 'reverse-peak', 650, 'usual'],
     ['4011a', 'logic-12v', 'supply', 12, 'usual'],
@@ -44,7 +51,7 @@ describe('what a use is reckoned with where nothing is said', () => {
     const field = deviceFields(catalogue, useOf(use), device(old)).find(
       ({ definition }) => definition.id === condition,
     );
-    expect(field?.usual).toBeCloseTo(si);
+    expect((field?.usual ?? 0) / si).toBeCloseTo(1, 3);
     expect(field?.from).toBe(from);
   });
 
@@ -57,7 +64,7 @@ describe('what a use is reckoned with where nothing is said', () => {
       ))
         for (const [index, { range, ofBorne }] of usualNumbers(catalogue, use, old).entries())
           expect(Math.sign(range.typ - (plain[index]?.range.typ ?? 0))).toBe(
-            { all: -1, half: 1, none: 0 }[ofBorne ?? 'none'],
+            { all: -1, half: 1, needed: 1, none: 0 }[ofBorne ?? 'none'],
           );
     }
   });
@@ -123,5 +130,84 @@ describe('what the old part bears', () => {
     ['a finding that there is not', usual(undefined, [])],
   ])('is not asked for by %s', (_what, found) => {
     expect(found).toEqual(asEver);
+  });
+});
+
+describe('what the old part needs', () => {
+  // What the invented regulator needs is 20 µF, and an invented diode drops half a volt.
+  const figures = [
+    figure('old', 'output-capacitor-min', { typ: 20, unit: 'uF' }),
+    figure('old', 'reverse-leakage', { typ: 500, unit: 'nA' }),
+  ];
+  const share = finding('output-capacitor', {
+    unit: '%',
+    better: 'high',
+    properties: ['output-capacitor-min'],
+    conditions: ['output-capacitor'],
+  });
+  const leakage = finding('reverse-leakage', {
+    unit: 'nA',
+    better: 'low',
+    properties: ['reverse-leakage'],
+    conditions: [],
+  });
+  const capacitor = condition('output-capacitor', 10, { follows: 'needed' });
+  const allowed = condition('leakage-allowed', 0.1, { follows: 'needed' });
+  const shareAsked = demand('output-capacitor', { limit: 100 });
+  const leakageAsked = demand('reverse-leakage', { limit: 1, limit_of: 'leakage-allowed' });
+  const needed = (
+    conditions: ReturnType<typeof condition>[],
+    demands: ReturnType<typeof demand>[],
+    known = figures,
+  ) =>
+    usualNumbers(
+      catalogueWith({ demands, findings: [share, leakage], figures: known, conditions }),
+      use,
+      madeUp('old'),
+    ).map(({ range, ofBorne }) => [range.typ, ofBorne]);
+
+  test.each<[string, ReturnType<typeof needed>, number, string | undefined]>([
+    ['all of what it needs', needed([capacitor], [shareAsked]), 20e-6, 'needed'],
+    [
+      'twice what it needs, where the use asks twice',
+      needed([capacitor], [demand('output-capacitor', { limit: 200 })]),
+      40e-6,
+      'needed',
+    ],
+    ['what it has of what is allowed', needed([allowed], [leakageAsked]), 500e-9, 'needed'],
+    [
+      'half of that where the use allows twice',
+      needed([allowed], [demand('reverse-leakage', { limit: 2, limit_of: 'leakage-allowed' })]),
+      250e-9,
+      'needed',
+    ],
+    [
+      'the usual number, where that is enough',
+      needed([condition('output-capacitor', 30, { follows: 'needed' })], [shareAsked]),
+      30e-6,
+      undefined,
+    ],
+    ['the usual number, where nobody asks', needed([capacitor], [leakageAsked]), 10e-6, undefined],
+    [
+      'the usual number, where another use asks',
+      needed([capacitor], [demand('output-capacitor', { limit: 100, position: 'there' })]),
+      10e-6,
+      undefined,
+    ],
+    [
+      'the usual number, where nobody knows',
+      needed([capacitor], [shareAsked], []),
+      10e-6,
+      undefined,
+    ],
+    [
+      'the usual number, where the row does not follow',
+      needed([condition('output-capacitor', 10)], [shareAsked]),
+      10e-6,
+      undefined,
+    ],
+  ])('is %s', (_what, [only], si, from) => {
+    expect(Number(only?.[0]) / si).toBeCloseTo(1, 6);
+    expect(only?.[1]).toBe(from);
   });
 });

@@ -22,6 +22,7 @@ import { pins, pinsInDoubt, trimPins } from './pins.ts';
 import {
   sameCollectorCurrent,
   sameCurrent,
+  sameDropout,
   sameIdss,
   sameLoad,
   sameOutput,
@@ -69,6 +70,7 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'same-current': sameCurrent,
   'same-collector-current': sameCollectorCurrent,
   'same-load': sameLoad,
+  'same-dropout': sameDropout,
   'input-floor': inputFloor,
   'input-ceiling': inputCeiling,
   swing,

@@ -29,6 +29,7 @@ export const samePitch = ratioToOld('pin-pitch', 'm');
 export const sameCurrent = ratioToOld('forward-current', 'A');
 export const sameCollectorCurrent = ratioToOld('current-max', 'A');
 export const sameLoad = ratioToOld('load-max', 'A');
+export const sameDropout = ratioToOld('dropout', 'V');
 export const sameTransconductance = ratioToOld('transconductance', 'S');
 
 const idss = ratioToOld('idss', 'A');
