@@ -1,5 +1,6 @@
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
+import { printMoment } from '../text/moment.ts';
 
 /** A labelled field of the bench sheet. */
 export const benchInput = (
@@ -28,5 +29,5 @@ export const tickedAt = (at: string): Element =>
   h(
     'p',
     { class: 'small quiet bench-time', 'data-live': 'time' },
-    at === '' ? '' : `Ticked ${at.slice(0, 16).replace('T', ' ')} UTC`,
+    at === '' ? '' : `Ticked ${printMoment(at)} UTC`,
   );

@@ -1,4 +1,4 @@
-import type { Line } from '../job/model.ts';
+import { LONGEST_TEXT, type Line } from '../job/model.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 
@@ -61,7 +61,7 @@ export const partRow = (line: Line, row: number, textOf: CellText): Element =>
           'aria-label': `${label}, row ${String(row)}`,
           list,
           value: onOneLine(textOf(line, field)) || undefined,
-          maxlength: 2000,
+          maxlength: LONGEST_TEXT,
           autocomplete: 'off',
           spellcheck: 'false',
         }),

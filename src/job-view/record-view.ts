@@ -2,11 +2,11 @@ import type { JobRecord, RecordEntry } from '../job/index.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
+import { printMoment } from '../text/moment.ts';
 import { designatorsMarkup } from './designators-view.ts';
 import { cardTable } from './table.ts';
 
-const timeOf = (at: string): string =>
-  at === '' ? '' : `${at.slice(0, 16).replace('T', ' ')} UTC`;
+const timeOf = (at: string): string => (at === '' ? '' : `${printMoment(at)} UTC`);
 
 const joined = (...texts: string[]): string =>
   texts

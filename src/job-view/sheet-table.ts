@@ -2,6 +2,7 @@ import { isDevice, lineName, readInWords, whyOf, type SheetStep } from '../job/i
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 import { capital, listed, sentence } from '../text/words.ts';
+import { printMoment } from '../text/moment.ts';
 import { assumedShort } from './assumed-words.ts';
 import { cautionList } from './caution-list.ts';
 
@@ -115,7 +116,7 @@ const stepRows = (step: SheetStep, drawings: ReadonlyMap<string, number>): Eleme
     written(step, 'before'),
     written(step, 'after'),
     [planned.line.note, fitted.note].filter((text) => text !== '').join('; '),
-    isDone ? `✓ ${fitted.at.slice(0, 16).replace('T', ' ')}` : '☐',
+    isDone ? `✓ ${printMoment(fitted.at)}` : '☐',
   ];
   return [
     ...(first.length === 0
