@@ -75,6 +75,10 @@ export const kindInWords = (catalogue: Catalogue, text: string): string | undefi
   return others.length === 0 ? only : undefined;
 };
 
+/** Whether some capacitors are called by the name of a kind as well, as `trimmer capacitor` says. */
+export const namesCapacitorsToo = ({ job: { kindWords } }: Catalogue, name: string): boolean =>
+  kindWords.some(({ word, kind }) => kind === 'capacitor' && word.startsWith(`${name} `));
+
 /** The kind of part that a text means; what is not known stays as it was typed. */
 export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();

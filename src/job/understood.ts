@@ -13,7 +13,7 @@ import { askWhichValue, isSameValue } from './ask-value.ts';
 import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
-import { kindInWords, kindMeant, kindWord, withoutPlace } from './kinds.ts';
+import { kindInWords, kindMeant, kindWord, namesCapacitorsToo, withoutPlace } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
@@ -204,7 +204,8 @@ const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string 
   const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';
   // Trimmers are of resistance and of capacitance, and the value says which.
   const isTold =
-    isCapacitance(catalogue, value) || (inWords === 'trimmer' && isCapacitance(catalogue, marking));
+    isCapacitance(catalogue, value) ||
+    (namesCapacitorsToo(catalogue, inWords ?? '') && isCapacitance(catalogue, marking));
   return isOther && isTold ? 'capacitor' : inWords;
 };
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
-import { kindInWords, withoutPlace } from '../../src/job/kinds.ts';
+import { kindInWords, namesCapacitorsToo, withoutPlace } from '../../src/job/kinds.ts';
 import type { BesideKindWordRow } from '../../src/schemas/job.ts';
 
 /** What words beside the name of a kind make of it, by `job/beside-kind-words.csv`. */
@@ -33,6 +33,16 @@ test.each([
   ['regulator', 'regulator'],
 ])('“%s” names %s', (text, kind) => {
   expect(kindOf(catalogue, text)).toBe(kind);
+});
+
+test.each([
+  ['trimmer', true],
+  // Of resistance alone, and no name at all.
+  ['resistor', false],
+  ['trim', false],
+  ['', false],
+])('capacitors are called “%s” as well: %s', (kind, too) => {
+  expect(namesCapacitorsToo(catalogue, kind)).toBe(too);
 });
 
 const RELAY = 'relay driver behind the capacitor';
