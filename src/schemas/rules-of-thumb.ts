@@ -22,6 +22,7 @@ export const ruleOfThumbRow = z.strictObject({
     'loose-value',
     'smallest-second-part',
     'valve-rating',
+    'can-shape',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

@@ -35,7 +35,7 @@ const findThermal = (part: Part, circumstances: Circumstances): Thermal | Proper
   return {
     resistance,
     body,
-    surface: coolingSurface(body),
+    surface: coolingSurface(circumstances.catalogue, body),
     core: core?.ratio ?? 1,
     properties: [...resistance.properties, ...(body.from === 'estimate' ? [DENSITY] : [])],
     sources: [...new Set([...resistance.sources, ...body.sources, ...(core ? [core.source] : [])])],
@@ -65,7 +65,9 @@ export const heatFor = (
   rise: number,
 ): Range | undefined => {
   const body = bodyOf(catalogue, part);
-  return body && mapRising(coolingSurface(body), (surface) => heatForRise(rise, surface));
+  return (
+    body && mapRising(coolingSurface(catalogue, body), (surface) => heatForRise(rise, surface))
+  );
 };
 
 /** Current (A) that warms the core of a single part by so much (K). */

@@ -1,8 +1,9 @@
 import type { CoreRiseRow } from '../../schemas/sizes.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
-import { boxSurface, canSurface, cylinderSurface, usualDiameter } from '../equations/surface.ts';
+import { boxSurface, canDiameter, canSurface, cylinderSurface } from '../equations/surface.ts';
 import { mapRising, type Range } from '../quantities/range.ts';
 import { MILLIMETRE } from '../quantities/si.ts';
+import { ruleOf, type WithRules } from '../rule-of-thumb.ts';
 import type { Body } from './body.ts';
 import { ROUNDING } from './interpolate.ts';
 
@@ -21,14 +22,17 @@ const surfaceOf = ({ shape }: Body, length: number, width: number, height: numbe
 };
 
 /** Diameter (m) of a round body; of one whose volume alone is known, that of a usual can; else none. */
-const diameterOf = ({ shape, length, width, volume }: Body): number | undefined => {
+const diameterOf = (
+  rules: WithRules,
+  { shape, length, width, volume }: Body,
+): number | undefined => {
   switch (shape) {
     case 'can':
       return length.typ;
     case 'tube':
       return width.typ;
     case undefined:
-      return usualDiameter(volume.typ);
+      return canDiameter(volume.typ, ruleOf(rules, 'can-shape'));
     default:
       return undefined;
   }
@@ -53,7 +57,7 @@ export const coreRiseOf = (
   type: TypeId,
   body: Body,
 ): CoreRiseRow | undefined => {
-  const diameter = diameterOf(body);
+  const diameter = diameterOf(catalogue, body);
   return diameter === undefined ? undefined : coreRiseOfCan(catalogue, type, diameter);
 };
 
@@ -61,10 +65,10 @@ export const coreRiseOf = (
  * Surface (m2) that cools a part, from its listed sides; of a body of which only the volume is
  * known, that of a can of the usual shape.
  */
-export const coolingSurface = (body: Body): Range => {
+export const coolingSurface = (rules: WithRules, body: Body): Range => {
   const { shape, length, width, height, volume } = body;
   return shape === undefined
-    ? mapRising(volume, canSurface)
+    ? mapRising(volume, (one) => canSurface(one, ruleOf(rules, 'can-shape')))
     : {
         min: surfaceOf(body, length.min, width.min, height.min),
         typ: surfaceOf(body, length.typ, width.typ, height.typ),

@@ -18,11 +18,7 @@ import {
   voltageStood,
 } from '../../../src/engine/equations/resistor.ts';
 import { heatForRise, riseByHeat } from '../../../src/engine/equations/ripple.ts';
-import {
-  boxSurface,
-  cylinderSurface,
-  usualDiameter,
-} from '../../../src/engine/equations/surface.ts';
+import { boxSurface, canDiameter, cylinderSurface } from '../../../src/engine/equations/surface.ts';
 import { greaterOf, presetOf, wiperCurrent } from '../../../src/engine/equations/trimmer.ts';
 import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { CategoryVoltageRow, DeratingRow } from '../../../src/schemas/derating.ts';
@@ -76,7 +72,7 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['box of 3, 2 and 1 cm: 10 cm² of sides, 6 of top', boxSurface(0.03, 0.02, 0.01), 16e-4],
   ['can of 2 by 5 cm with its top: 11π cm²', cylinderSurface(0.02, 0.05, 1), 11e-4 * Math.PI],
   ['can of 2 by 5 cm, both ends: 12π cm²', cylinderSurface(0.02, 0.05, 2), 12e-4 * Math.PI],
-  ['can of 10 by 16 mm by its volume', usualDiameter((Math.PI / 4) * 1e-4 * 0.016), 0.01],
+  ['can of 10 by 16 mm by its volume', canDiameter((Math.PI / 4) * 1e-4 * 0.016, 1.6), 0.01],
   [
     'divider at a fifth, on 20 kΩ of 20 turns',
     presetOf({ use: 'divider', reading: 2e3, oldTotal: 1e4, total: 2e4, turns: 20 }),

@@ -9,7 +9,7 @@ import { madeBody } from './setting.ts';
 
 /** Surface in square millimetres. */
 const surfaceOf = (row: Partial<BodyRow>): number =>
-  coolingSurface(bodyOfRow(madeBody(row), 'listed')).typ * 1e6;
+  coolingSurface(catalogue, bodyOfRow(madeBody(row), 'listed')).typ * 1e6;
 
 const ROUND = Math.PI / 4;
 
@@ -44,17 +44,25 @@ describe('the surface that cools a body', () => {
 
   test('of a body whose volume alone is known is that of a usual can', () => {
     const volume = ROUND * 0.01 ** 2 * 0.016;
-    expect(coolingSurface(estimatedBody(exactly(volume), LEAST)).typ * 1e6).toBeCloseTo(
+    const body = estimatedBody(exactly(volume), LEAST);
+    expect(coolingSurface(catalogue, body).typ * 1e6).toBeCloseTo(
       4 * ROUND * 10 * 16 + ROUND * 100,
       6,
     );
+  });
+
+  test('of such a body goes by how high a can is taken to be', () => {
+    // As high as wide, and 10 mm of each.
+    const rules = { rulesOfThumb: { 'can-shape': [1] } };
+    const body = estimatedBody(exactly(ROUND * 0.01 ** 3), LEAST);
+    expect(coolingSurface(rules, body).typ * 1e6).toBeCloseTo(5 * ROUND * 100, 6);
   });
 
   test('of a body between two lies between theirs', () => {
     const part = { type: 'al-electrolytic-wet', capacitance: 680e-6, ratedVoltage: 25 };
     const body = bodyOf(catalogue, part);
     if (body === undefined) throw new Error('no body');
-    const { min, typ, max } = coolingSurface(body);
+    const { min, typ, max } = coolingSurface(catalogue, body);
     expect(body.from).toBe('between');
     expect(min).toBeLessThan(typ);
     expect(typ).toBeLessThan(max);
