@@ -25,7 +25,7 @@ const TOGETHER = {
     'markup/to-dom',
     'search/word-index',
   ],
-  words: ['engine/quantities/range', 'text/mid-sentence', 'text/words'],
+  words: ['engine/quantities/range', 'engine/quantities/si', 'text/mid-sentence', 'text/words'],
 };
 const groups = Object.entries(TOGETHER).map(([name, paths]) => ({
   name,
