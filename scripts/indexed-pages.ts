@@ -3,25 +3,31 @@ import { join, sep } from 'node:path';
 import { loadCatalogue } from '../src/catalogue/index.ts';
 import { apart } from '../src/search/full-stops.ts';
 import { indexedHtml } from '../src/search/indexed-html.ts';
+import { typeRowOf } from '../src/substitution/any-kind.ts';
 import { isFurther } from './further-pages.ts';
 import { descriptionOf, headingOf } from './page-text.ts';
 import { SITE } from './site-folder.ts';
 
 /** What the indexes of words are made from: the built pages, all but those that are not to be found. */
 
-const PAIR_PAGE = /^replace\/([^/]+)\/in\/([^/]+)\/$/;
-const DEVICE_PAGE = /^devices\/([^/]+)\/in\/([^/]+)\/$/;
+/** A page about what stands in for a part, of whatever kind, in one place. */
+const PAIR_PAGE = /^([^/]+)\/([^/]+)\/in\/([^/]+)\/$/;
+const OF_DEVICES = 'devices';
 
 const catalogue = loadCatalogue();
 
 /** Other words for the type and the position of a substitution page. */
-const pairAliases = (type: string, position: string): string[] => [
-  catalogue.types[type]?.name ?? '',
-  ...(catalogue.types[type]?.also_called ?? []),
-  catalogue.types[type]?.family ?? '',
-  catalogue.positions[position]?.name ?? '',
-  ...(catalogue.positions[position]?.also_called ?? []),
-];
+const pairAliases = (id: string, place: string): string[] => {
+  const type = typeRowOf(catalogue, id);
+  const position = catalogue.positions[place] ?? catalogue.kindPositions[place];
+  return [
+    type?.name ?? '',
+    ...(type?.also_called ?? []),
+    type?.family ?? '',
+    position?.name ?? '',
+    ...(position?.also_called ?? []),
+  ];
+};
 
 /** Other words for the device and the use of a page where devices stand in. */
 const deviceAliases = (id: string, place: string): string[] => {
@@ -37,10 +43,9 @@ const deviceAliases = (id: string, place: string): string[] => {
 
 /** What is looked for on a page that is all numbers, beside its title and its answer. */
 const aliasesOf = (path: string): string[] | undefined => {
-  const [, type, position] = PAIR_PAGE.exec(path) ?? [];
-  if (type !== undefined && position !== undefined) return pairAliases(type, position);
-  const [, device, use] = DEVICE_PAGE.exec(path) ?? [];
-  return device !== undefined && use !== undefined ? deviceAliases(device, use) : undefined;
+  const [, group, id, place] = PAIR_PAGE.exec(path) ?? [];
+  if (id === undefined || place === undefined) return undefined;
+  return group === OF_DEVICES ? deviceAliases(id, place) : pairAliases(id, place);
 };
 
 /** A page to be found. */
