@@ -58,3 +58,15 @@ test('of a mark that tells no type, each type takes the rating that it counts in
   expect(html).toContain('/replace/film-x2/?c=100n&amp;v=250"');
   expect(html).toContain('/replace/pet-metallized/?c=100n&amp;v=630"');
 });
+
+// No bead of tantalum was made for more than 150 V, nor an electrolytic for more than 600 V (bodies.csv).
+test.each([
+  ['1 µF 63V', true, true],
+  ['1 µF 250V', false, true],
+  ['1 µF 1000V', false, false],
+])('%s is offered as a tantalum: %s, as an electrolytic: %s', (marking, isBead, isCan) => {
+  const html = linksOf(marking);
+  expect(html).toContain('/replace/film-unknown/');
+  expect(html.includes('/replace/ta-mno2-solid/')).toBe(isBead);
+  expect(html.includes('/replace/al-electrolytic-wet/')).toBe(isCan);
+});
