@@ -132,76 +132,86 @@ const multipliersAt = ({ lexicon, marking }: Scan, at: number): Multiplier[] => 
   return [...rows.map((row) => ({ row, assumed: [], cost: 0 })), ...others];
 };
 
-const MISSING: Multiplier[] = [];
-
 /** Whether nothing else is printed. */
 const isAlone = ({ marking }: Scan, at: number, end: number): boolean =>
   at === 0 && end === marking.text.length;
 
-/** Two figures and a letter, or a letter and two figures, of small chips. */
-export const chipResistorsAt = (scan: Scan, at: number): Token[] => {
-  if (!wordBegins(scan.marking, at)) return [];
-  const { resistors, origins, hints } = scan.lexicon;
-  const make = (
-    row: CodeRow,
-    multiplier: Multiplier,
-    figures: { end: number; assumed: readonly Assumed[]; cost: number },
-    end: number,
-    base: number,
-  ): Token[] => {
-    const assumed = [...figures.assumed, ...multiplier.assumed];
-    if (assumed.length > 1) return [];
-    const share = row.tolerance_percent / 100;
-    return [
-      valueToken({
-        at,
-        end,
-        quantity: 'resistance',
-        value: times(row.significand, multiplier.row.factor),
-        figures: significant(String(row.significand)),
-        weight:
-          weightOf(weights.mantissaLetter, multiplier.row.use) +
-          base +
-          (multiplier.row.bodies.includes(hints.body ?? '') ? weights.chipKnown : 0) +
-          multiplier.cost +
-          figures.cost,
-        needs: WHOLE_WORD,
-        bodies: multiplier.row.bodyBits,
-        origins: origins.all,
-        source: multiplier.row.use === 'usual' ? row.source : multiplier.row.source,
-        settle: multiplier.row.settle,
-        implies: { minus: share, plus: share, unit: 'fraction' },
-        assumed,
-      }),
-    ];
-  };
-  const first = scan.marking.text.charAt(at);
-  const second = figuresAt(scan, at + 1, 2);
-  const letters = isFigure(first) || second.length === 0 ? MISSING : multipliersAt(scan, at);
+/** The figures of a code and the letter that multiplies them, as they were found. */
+interface ChipCode {
+  row: CodeRow;
+  figures: ReturnType<typeof figuresAt>[number];
+  multiplier: Multiplier;
+  end: number;
+  /** What the order of the two adds. */
+  weight: number;
+}
+
+/** A code as a token; none with more than one character made up, since figures and letter are all there is. */
+const chipToken = (
+  { lexicon: { origins, hints } }: Scan,
+  at: number,
+  { row, figures, multiplier, end, weight }: ChipCode,
+): Token[] => {
+  const assumed = [...figures.assumed, ...multiplier.assumed];
+  if (assumed.length > 1) return [];
+  const { factor, use, bodies, bodyBits, source, settle } = multiplier.row;
+  const share = row.tolerance_percent / 100;
   return [
-    ...figuresAt(scan, at, 2).flatMap((run) => {
-      const row = resistors.eia96.get(run.digits);
-      if (row === undefined) return [];
-      return multipliersAt(scan, run.end).flatMap((multiplier) =>
-        make(
-          row,
-          multiplier,
-          run,
-          run.end + 1,
-          weights.chipCode +
-            (multiplier.row.use === 'usual' && isAlone(scan, at, run.end + 1)
-              ? weights.chipCodeAlone
-              : 0),
-        ),
-      );
+    valueToken({
+      at,
+      end,
+      quantity: 'resistance',
+      value: times(row.significand, factor),
+      figures: significant(String(row.significand)),
+      weight:
+        weightOf(weights.mantissaLetter, use) +
+        weight +
+        (bodies.includes(hints.body ?? '') ? weights.chipKnown : 0) +
+        multiplier.cost +
+        figures.cost,
+      needs: WHOLE_WORD,
+      bodies: bodyBits,
+      origins: origins.all,
+      source: use === 'usual' ? row.source : source,
+      settle,
+      implies: { minus: share, plus: share, unit: 'fraction' },
+      assumed,
     }),
-    ...letters.flatMap((multiplier) =>
-      second.flatMap((run) => {
-        const row = resistors.letterFirst.get(run.digits);
-        return row === undefined
-          ? []
-          : make(row, multiplier, run, run.end, weights.letterFirstCode);
-      }),
-    ),
   ];
 };
+
+/** Two figures and the letter behind them. */
+const figuresFirst = (scan: Scan, at: number): ChipCode[] =>
+  figuresAt(scan, at, 2).flatMap((figures) => {
+    const row = scan.lexicon.resistors.eia96.get(figures.digits);
+    if (row === undefined) return [];
+    const end = figures.end + 1;
+    return multipliersAt(scan, figures.end).map((multiplier) => {
+      const isPlain = multiplier.row.use === 'usual' && isAlone(scan, at, end);
+      const weight = weights.chipCode + (isPlain ? weights.chipCodeAlone : 0);
+      return { row, figures, multiplier, end, weight };
+    });
+  });
+
+/** A letter and two figures behind it. */
+const letterFirst = (scan: Scan, at: number): ChipCode[] => {
+  const found = isFigure(scan.marking.text.charAt(at)) ? [] : figuresAt(scan, at + 1, 2);
+  if (found.length === 0) return [];
+  return multipliersAt(scan, at).flatMap((multiplier) =>
+    found.flatMap((figures): ChipCode[] => {
+      const row = scan.lexicon.resistors.letterFirst.get(figures.digits);
+      const { end } = figures;
+      return row === undefined
+        ? []
+        : [{ row, figures, multiplier, end, weight: weights.letterFirstCode }];
+    }),
+  );
+};
+
+/** Two figures and a letter, or a letter and two figures, of small chips. */
+export const chipResistorsAt = (scan: Scan, at: number): Token[] =>
+  wordBegins(scan.marking, at)
+    ? [...figuresFirst(scan, at), ...letterFirst(scan, at)].flatMap((code) =>
+        chipToken(scan, at, code),
+      )
+    : [];
