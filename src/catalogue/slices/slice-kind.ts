@@ -86,7 +86,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     bands,
     ...askedBy(catalogue, { conditions, demands, findings }),
     mountings: withoutLeads(catalogue),
-    rulesOfThumb: pick(catalogue.rulesOfThumb, ['resistor-power-in-hand']),
+    rulesOfThumb: pick(catalogue.rulesOfThumb, ['halving', 'resistor-power-in-hand']),
     sumInputs,
     verdictRules: catalogue.verdictRules,
   };

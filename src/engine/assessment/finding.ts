@@ -127,7 +127,7 @@ export const judge = <P, C extends CommonCircumstances<P>>(
     const beyond = { unfavourable: 1, typical: 1 };
     return { demand, row, outcome, limit, beyond, verdict: 'fits-if' };
   }
-  const beyond = beyondLimit(model, outcome.value, limit);
+  const beyond = beyondLimit(model, outcome.value, limit, circumstances.catalogue);
   const verdict = verdictFor(rules, demand.weight, beyond);
   return { demand, row, outcome, limit, beyond, verdict };
 };

@@ -1,6 +1,7 @@
 import type { DemandRow, VerdictRuleRow } from '../../schemas/positions.ts';
 import type { FindingModel, Limit } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
+import type { WithRules } from '../rule-of-thumb.ts';
 
 export type Verdict = 'fits' | 'fits-if' | 'stopgap' | 'keep-out';
 
@@ -37,8 +38,13 @@ const shortOf = (value: number, limit: number): number => {
   return value >= limit ? 0 : Infinity;
 };
 
-const ratioOf = (model: Pick<FindingModel, 'beyond'>, value: number, limit: Limit): number => {
-  if (model.beyond !== undefined) return model.beyond(value, limit);
+const ratioOf = (
+  model: Pick<FindingModel, 'beyond'>,
+  value: number,
+  limit: Limit,
+  rules: WithRules,
+): number => {
+  if (model.beyond !== undefined) return model.beyond(value, limit, rules);
   const high = limit.high === undefined ? 0 : against(value, limit.high);
   const low = limit.low === undefined ? 0 : shortOf(value, limit.low);
   return Math.max(high, low);
@@ -49,9 +55,13 @@ export const beyondLimit = (
   model: Pick<FindingModel, 'beyond'>,
   value: Range,
   limit: Limit,
+  rules: WithRules,
 ): Beyond => ({
-  unfavourable: Math.max(ratioOf(model, value.min, limit), ratioOf(model, value.max, limit)),
-  typical: ratioOf(model, value.typ, limit),
+  unfavourable: Math.max(
+    ratioOf(model, value.min, limit, rules),
+    ratioOf(model, value.max, limit, rules),
+  ),
+  typical: ratioOf(model, value.typ, limit, rules),
 });
 
 /** The verdict that a finding earns: the worst of the rules for its weight that apply. */

@@ -97,8 +97,9 @@ const judge = (one: Prepared, device: DeviceRow, circumstances: DeviceCircumstan
     const verdict = demand.weight === 'mild' ? 'fits' : 'fits-if';
     return { demand, row, outcome, limit, beyond: { unfavourable: 1, typical: 1 }, verdict };
   }
-  const beyond = beyondLimit({}, outcome.value, limit);
-  const verdict = verdictFor(circumstances.catalogue.verdictRules, demand.weight, beyond);
+  const { catalogue } = circumstances;
+  const beyond = beyondLimit({}, outcome.value, limit, catalogue);
+  const verdict = verdictFor(catalogue.verdictRules, demand.weight, beyond);
   return { demand, row, outcome, limit, beyond, verdict };
 };
 

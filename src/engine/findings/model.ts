@@ -14,6 +14,7 @@ import type {
 } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
 import { isBetween } from '../quantities/within.ts';
+import type { WithRules } from '../rule-of-thumb.ts';
 
 /** What a finding about any kind of part is worked out from. */
 export interface CommonCircumstances<P> {
@@ -78,7 +79,7 @@ export interface FindingModel<P = Part, C = Circumstances> {
    * How far beyond its limit a single value is, as a ratio: 1 at the limit, more beyond it. Only
    * for findings whose unit has no zero to take ratios from.
    */
-  beyond?: (value: number, limit: Limit) => number;
+  beyond?: (value: number, limit: Limit, rules: WithRules) => number;
 }
 
 /** What is known of types and of the circuit, where neither the old part nor the position counts. */

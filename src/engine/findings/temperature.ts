@@ -1,5 +1,6 @@
 import { formatValue } from '../quantities/index.ts';
 import { exactly } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import {
   conditionOf,
   rangeOf,
@@ -7,9 +8,6 @@ import {
   type FindingModel,
   type KnownPart,
 } from './model.ts';
-
-/** Kelvin that count as a factor of two: life and leakage of most types halve in about ten. */
-const KELVIN_PER_DOUBLING = 10;
 
 /** Kelvin to spare at the nearer end of the rated temperature span. */
 export const temperature: FindingModel<KnownPart, CommonCircumstances<unknown>> = {
@@ -47,5 +45,6 @@ export const temperature: FindingModel<KnownPart, CommonCircumstances<unknown>> 
       `${degrees(conditionOf(circumstances, 't-max').max)}: ${formatValue(value.typ, 'K')} to spare`
     );
   },
-  beyond: (value, { low = 0 }) => 2 ** ((low - value) / KELVIN_PER_DOUBLING),
+  // Warmth that halves a life, or doubles what leaks, counts as a factor of two.
+  beyond: (value, { low = 0 }, rules) => 2 ** ((low - value) / ruleOf(rules, 'halving')),
 };

@@ -92,6 +92,8 @@ describe('the worse of two verdicts', () => {
 });
 
 describe('how far beyond a limit', () => {
+  /** None: a plain ratio goes by no rule of thumb. */
+  const rules = { rulesOfThumb: {} };
   const plain: FindingModel = {
     measure: () => ({ status: 'unknown', missing: [] }),
     working: () => '',
@@ -116,29 +118,32 @@ describe('how far beyond a limit', () => {
     ['nothing against a lower limit of nothing', 0, { low: 0 }, 0],
     ['without any limit', 7, {}, 0],
   ])('%s', (_name, value, limit, beyond) => {
-    expect(beyondLimit(plain, exactly(value), limit)).toEqual({
+    expect(beyondLimit(plain, exactly(value), limit, rules)).toEqual({
       unfavourable: beyond,
       typical: beyond,
     });
   });
 
   test('is judged at the end of a range that is worse', () => {
-    expect(beyondLimit(plain, { min: 1, typ: 5, max: 20 }, { high: 10 })).toEqual({
+    expect(beyondLimit(plain, { min: 1, typ: 5, max: 20 }, { high: 10 }, rules)).toEqual({
       unfavourable: 2,
       typical: 0.5,
     });
-    expect(beyondLimit(plain, { min: 1, typ: 5, max: 20 }, { low: 2 })).toEqual({
+    expect(beyondLimit(plain, { min: 1, typ: 5, max: 20 }, { low: 2 }, rules)).toEqual({
       unfavourable: 2,
       typical: 0.4,
     });
   });
 
   test.each([
-    [0, 1],
-    [-10, 2],
-    [20, 0.25],
-  ])('counts %d K to spare as a factor of %d', (kelvin, beyond) => {
+    [0, 10, 1],
+    [-10, 10, 2],
+    [20, 10, 0.25],
+    [20, 20, 0.5],
+  ])('counts %d K to spare, of which %d halve, as a factor of %d', (kelvin, halving, beyond) => {
     if (temperature === undefined) throw new Error('no model of temperature');
-    expect(beyondLimit(temperature, exactly(kelvin), { low: 0 }).typical).toBeCloseTo(beyond, 12);
+    const halvedBy = { rulesOfThumb: { halving: [halving] } };
+    const { typical } = beyondLimit(temperature, exactly(kelvin), { low: 0 }, halvedBy);
+    expect(typical).toBeCloseTo(beyond, 12);
   });
 });

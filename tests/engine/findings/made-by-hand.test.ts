@@ -203,11 +203,11 @@ describe('kelvin to spare', () => {
     ['twenty to spare', 20, 0, 0.25],
     ['ten short of five to spare', -5, 5, 2],
   ])('%s', (_what, value, low, beyond) => {
-    expect(temperature.beyond?.(value, { low })).toBeCloseTo(beyond, 9);
+    expect(temperature.beyond?.(value, { low }, base.catalogue)).toBeCloseTo(beyond, 9);
   });
 
   test('a limit of none is one of zero', () => {
-    expect(temperature.beyond?.(-10, {})).toBeCloseTo(2, 9);
+    expect(temperature.beyond?.(-10, {}, base.catalogue)).toBeCloseTo(2, 9);
   });
 
   test('both ends that are not known are told', () => {
