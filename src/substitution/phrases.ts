@@ -25,16 +25,32 @@ const isTiny = (value: number, unit: string): boolean =>
 
 const tinyWords = (habit?: Habit): string => `under ${formatValue(NO_SHARE, 'fraction', habit)}`;
 
+/** Shares beyond this are all the same to a reader, as where nothing at all is allowed. */
+const ALL_SHARES = 1000;
+
+const isHuge = (value: number, unit: string): boolean => unit === 'fraction' && value > ALL_SHARES;
+
+const hugeWords = (habit?: Habit): string => `over ${formatValue(ALL_SHARES, 'fraction', habit)}`;
+
+/** One figure in the unit of a finding, or words where it is too small or too large to be told. */
+const printFigure = (value: number, unit: string, habit?: Habit): string => {
+  if (isTiny(value, unit)) return tinyWords(habit);
+  return isHuge(value, unit) ? hugeWords(habit) : formatValue(value, unit as Unit, habit);
+};
+
 /** A range in the unit of a finding, as a reader sees it. */
 export const printRange = (range: Range, unit: string, habit?: Habit): string => {
   if (isTiny(range.max, unit)) return tinyWords(habit);
   const min = isTiny(Math.abs(range.min), unit) ? 0 : range.min;
+  if (isHuge(range.min, unit)) return hugeWords(habit);
+  if (isHuge(range.max, unit))
+    return `${formatValue(min, unit as Unit, habit)} to ${hugeWords(habit)}`;
   return formatQuantity({ ...range, min }, unit as Unit, habit);
 };
 
 /** The headline of a range: its typical value. */
 export const printTypical = (range: Range, unit: string, habit?: Habit): string =>
-  isTiny(range.typ, unit) ? tinyWords(habit) : formatValue(range.typ, unit as Unit, habit);
+  printFigure(range.typ, unit, habit);
 
 /** The limit of a finding in words. */
 export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {

@@ -45,6 +45,8 @@ export const reverseVoltage: FindingModel = {
     const reverse = conditionOf(circumstances, 'v-reverse').max;
     if (reverse === 0) return 'no reverse voltage occurs here';
     const limit = reverseWithstood(part, circumstances);
+    if (limit?.max === 0)
+      return `${formatValue(reverse, 'V')} on a part that withstands none the wrong way round`;
     return (
       `${formatValue(reverse, 'V')} the wrong way round / ` +
       `${limit ? formatQuantity(limit, 'V') : 'not known'} withstood = ` +

@@ -77,6 +77,12 @@ describe('a finding about what may come to harm', () => {
       [0.5, 0.5, 0.5],
       '2 V',
     ],
+    [
+      'reverse-voltage',
+      reverse(1, { figures: { 'reverse-voltage': known(0) } }),
+      [Number.MAX_VALUE, Number.MAX_VALUE, Number.MAX_VALUE],
+      '1 V on a part that withstands none the wrong way round',
+    ],
     ['reverse-voltage', reverse(1, { type: { polarity: 'non-polar' } }), [0, 0, 0], 'either way'],
     ['reverse-voltage', reverse(0), [0, 0, 0], 'no reverse voltage'],
     // 400 V of DC are 200 V of AC, or what its gaps bear.
