@@ -83,7 +83,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
     `${print(catalogue, typ, unit)}, but no less than the usual length of the old part`,
   'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,
   'body-side': ({ typ, min }) => `${printNumber(typ)} × the usual length of ${ofBody(min)}`,
-  'series-resistance': ({ typ }) => `${printNumber(typ)} × that of a new part of the old type`,
+  'series-resistance': ({ catalogue, row, typ, max, unit }) =>
+    `${printNumber(typ)} × that of a new part of the old type${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
   reactive: () =>
     'what the alternating voltage drives through the old value at the working frequency',
   slope: () => 'that of the old type, where it was chosen to balance what is round it, else 0',

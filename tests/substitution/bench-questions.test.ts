@@ -180,3 +180,14 @@ describe('a rail whose voltage somebody said needs no more than that, as far as 
     expect(answered(type, position, address)).toContain(`such as ${part}`);
   });
 });
+
+describe('a crossover keeps its value and its level', () => {
+  test.each([
+    // Whole microfarads are sold for crossovers.
+    ['al-electrolytic-bipolar', 'c=8u&v=50', /^Bipolar electrolytic fits, such as 8 µF ±10 % 50 V/],
+    ['al-electrolytic-bipolar', 'c=72u&v=100', /^Bipolar electrolytic fits, such as 72 µF /],
+    ['paper-oil', 'c=4u&v=150', /^Metallized polypropylene fits, such as 4 µF /],
+  ])('%s of %s', (type, address, wanted) => {
+    expect(answered(type, 'speaker-crossover', address)).toMatch(wanted);
+  });
+});

@@ -176,7 +176,12 @@ const derivedDefault = (
         rule * serviceCapacitance(original, { catalogue, conditions }).capacitance.min,
       );
     case 'series-resistance':
-      return exactly(rule * resistanceOfOld(catalogue, original, conditions));
+      return exactly(
+        Math.min(
+          rule * resistanceOfOld(catalogue, original, conditions),
+          (row.max ?? Infinity) * factorOf(catalogue, row.condition),
+        ),
+      );
     case 'slope':
       return exactly(rule * slopeCounted(catalogue, original));
     case 'reactive':

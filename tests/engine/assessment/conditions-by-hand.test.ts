@@ -109,6 +109,17 @@ describe('what follows from the old part', () => {
       4,
     ],
     [
+      'no more than the row says, where that is more',
+      'esr-max',
+      {
+        rows: [
+          at('esr-max', 'series-resistance', { typ: 2, max: 1.5 }),
+          row('f-work', { typ: 1000 }),
+        ],
+      },
+      1.5,
+    ],
+    [
       'none where no resistance is known',
       'esr-max',
       { rows: [at('esr-max', 'series-resistance', { typ: 2 })], knows: {} },
