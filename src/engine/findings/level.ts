@@ -2,16 +2,25 @@ import type { Part } from '../assessment/parts.ts';
 import { magnitude } from '../equations/drift.ts';
 import { levelChange, seriesForChange } from '../equations/level.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import type { Range } from '../quantities/range.ts';
+import { exactly, type Range } from '../quantities/range.ts';
 import { conditionOf, type Circumstances, type FindingModel, type Limit } from './model.ts';
 import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
-
-const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined =>
-  resistanceOf(part, circumstances, conditionOf(circumstances, 'f-work').typ);
 
 const loadOf = (circumstances: Circumstances): number => conditionOf(circumstances, 'load').typ;
 
 const oldOf = (circumstances: Circumstances): number => conditionOf(circumstances, 'esr-old').typ;
+
+/** Whether a part is another of the old type and value. */
+const isLikeOld = ({ type, capacitance, made }: Part, { original }: Circumstances): boolean =>
+  made === undefined && type === original.type && capacitance === original.capacitance;
+
+/** Series resistance; of a part like the old one what that one brought when it was sound. */
+const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined => {
+  const own = resistanceOf(part, circumstances, conditionOf(circumstances, 'f-work').typ);
+  return own !== undefined && isLikeOld(part, circumstances)
+    ? { ...own, range: exactly(oldOf(circumstances)) }
+    : own;
+};
 
 /** Louder (dB) with the part than with the old one, above zero; the load is one and the same. */
 const changeBy = ({ range }: PartResistance, circumstances: Circumstances): Range =>

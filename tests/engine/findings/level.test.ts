@@ -64,12 +64,18 @@ describe('the level at a driver', () => {
     expect(softer.working).toMatch(/softer$/);
   });
 
-  test('of a part like the old one is unchanged', () => {
-    const like = assess(catalogue, request(BIPOLAR), {
-      type: BIPOLAR,
-      capacitance: 6.8e-6,
-      ratedVoltage: 50,
-    });
+  test.each([
+    ['the usual resistance', 6.8e-6, {}],
+    ['more than a crossover part is taken to bring', 2.7e-6, {}],
+    ['what the visitor measured', 6.8e-6, { 'esr-old': 0.4 }],
+  ])('of a part like the old one is unchanged, with %s', (_what, capacitance, conditions) => {
+    const asked = request(BIPOLAR, conditions);
+    const original = { ...asked.original, capacitance: exactly(capacitance) };
+    const like = assess(
+      catalogue,
+      { ...asked, original },
+      { type: BIPOLAR, capacitance, ratedVoltage: 50 },
+    );
     expect(levelOf(like).standIn?.typ).toBeCloseTo(0, 6);
     expect(levelOf(like).working).toMatch(/usually none$/);
   });
@@ -79,9 +85,12 @@ describe('the resistance of the old part', () => {
   test('is that of a new part of its type and value, unless the visitor measured it', () => {
     const of = (type: string): number =>
       circumstancesOf(request(type)).conditions['esr-old']?.typ ?? NaN;
+    // No more than an ohm of a small one, whose loss below the crossover is in the oxide.
+    const small = { ...request(BIPOLAR), original: { type: BIPOLAR, capacitance: exactly(1e-6) } };
     expect(of(BIPOLAR)).toBeGreaterThan(0.3);
     expect(of(BIPOLAR)).toBeLessThan(2);
     expect(of('pp-metallized')).toBeLessThan(0.05);
+    expect(circumstancesOf(small).conditions['esr-old']?.typ).toBe(1);
     expect(circumstancesOf(request(BIPOLAR, { 'esr-old': 0.7 })).conditions['esr-old']).toEqual(
       exactly(0.7),
     );
