@@ -107,6 +107,9 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     mountings: Object.fromEntries(
       valuesOf(tables, 'styles.csv').map(({ style, mounting }) => [style, mounting]),
     ),
+    seldomStyles: valuesOf(tables, 'styles.csv')
+      .filter(({ kept_by: by }) => by === 'few')
+      .map(({ style }) => style),
     rulesOfThumb: Object.fromEntries(
       valuesOf(tables, 'rules-of-thumb.csv').map(({ id, values, unit }) => [
         id,

@@ -97,6 +97,8 @@ export interface Catalogue {
   offers: OfferRow[];
   /** How parts are wired up, by their style. */
   mountings: Readonly<Record<string, StyleRow['mounting']>>;
+  /** Styles that few dealers keep, or that are made to order. */
+  seldomStyles: readonly string[];
   /** Kinds of part besides capacitors, with their types, their positions and what is to be had. */
   kinds: Record<KindId, KindRow>;
   kindTypes: Record<TypeId, KindTypeRow>;

@@ -24,6 +24,9 @@ export const familyRow = z.strictObject({
   roomy: yesNo.describe(
     'whether circuits leave room for what its parts lack by tolerance and lose by age, as for electrolytics',
   ),
+  film_up_to: optionalNumber.describe(
+    'F, largest value for which one rather takes a part of another family that serves as well, such as film for a small electrolytic',
+  ),
   ...provenance,
 });
 export type FamilyRow = z.output<typeof familyRow>;
@@ -108,6 +111,7 @@ export const styleRow = z.strictObject({
     .describe(
       'leads: wires, pins or lugs that are soldered; pads: chips, for which a board made for leads has no place; screws: wired up by them, for which no board has a place',
     ),
+  kept_by: z.enum(['dealers', 'few']).describe('few: kept by few dealers, or made to order'),
   ...provenance,
 });
 export type StyleRow = z.output<typeof styleRow>;

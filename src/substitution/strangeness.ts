@@ -9,6 +9,11 @@ const OTHER_FAMILY = 1;
 /** Sold by many, but not what lies in every drawer; a part of the old one's family still comes first. */
 const LESS_COMMON = 0.5;
 
+/** Weightier than another family that is as common: film before a small electrolytic. */
+const SMALL = 1.25;
+/** Share by which a value may lie above a bound: rounding only. */
+const ROUNDING = 1e-9;
+
 /** What the market of a type counts against it. */
 const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
 
@@ -24,9 +29,19 @@ export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: 
   return (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) + (isKin ? 0 : OTHER_FAMILY);
 };
 
+/** Whether a part is one of those small ones of its family that one rather replaces by film. */
+const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
+  const family = catalogue.families[typeRowOf(catalogue, candidate.type)?.family ?? ''];
+  return (
+    'capacitance' in candidate &&
+    candidate.capacitance <= (family?.film_up_to ?? 0) * (1 + ROUNDING)
+  );
+};
+
 /**
  * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
- * and stocked types with leads of the old part's family before others of the same verdict.
+ * and stocked types with leads of the old part's family before others of the same verdict, save
+ * for electrolytics as small as film.
  */
 export const strangeness = (
   catalogue: Catalogue,
@@ -38,7 +53,14 @@ export const strangeness = (
 ): number => {
   const ofType = strangenessOfType(catalogue, original, candidate.type);
   const chip = needsPads(catalogue, { candidate, buy });
-  return (madeOf(candidate) === undefined ? 0 : MADE) + ofType + (chip && ofType < RARE ? RARE : 0);
+  const isSeldom = buy !== undefined && catalogue.seldomStyles.includes(buy.style);
+  return (
+    (madeOf(candidate) === undefined ? 0 : MADE) +
+    ofType +
+    (chip && ofType < RARE ? RARE : 0) +
+    (isSmall(catalogue, candidate) ? SMALL : 0) +
+    (isSeldom ? LESS_COMMON : 0)
+  );
 };
 
 /** Leans towards what the answer of a substitution page names first, from an old part's type. */

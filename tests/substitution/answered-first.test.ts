@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { slicePosition } from '../../src/catalogue/slices/slice.ts';
-import { findStandIns, type Catalogue } from '../../src/engine/index.ts';
+import { exactly, findStandIns, type Catalogue } from '../../src/engine/index.ts';
 import { answerSentence } from '../../src/substitution/answer.ts';
 import { answeredFirst, strangenessOfType } from '../../src/substitution/strangeness.ts';
 
@@ -74,4 +74,39 @@ describe('whose family a type is taken for is what families.csv says', () => {
       types.flatMap((one) => types.map((other) => strangenessOfType(tables, one, other)));
     expect(told(slice)).toEqual(told(catalogue));
   });
+});
+
+describe('small electrolytics and seldom styles', () => {
+  const firstFor = (type: string, capacitance: number, position: string) => {
+    const ranked = findStandIns(catalogue, {
+      original: { type, capacitance: exactly(capacitance) },
+      position,
+    });
+    return answeredFirst(catalogue, type, ranked)[0];
+  };
+
+  // Up to the value of families.csv film goes in for an electrolytic; above it, one like the old part.
+  test.each([
+    [0.22e-6, 'film'],
+    [0.47e-6, 'film'],
+    [1e-6, 'film'],
+    [2.2e-6, 'aluminium'],
+    [10e-6, 'aluminium'],
+  ])('%d F of an electrolytic between stages is first of all of %s', (farads, family) => {
+    const first = firstFor('al-electrolytic-wet', farads, 'interstage-coupling');
+    expect(first?.verdict).toBe('fits');
+    expect(catalogue.types[first?.candidate.type ?? '']?.family).toBe(family);
+  });
+
+  // Film of 1 % that few keep has more to spare there, and comes after what every dealer has.
+  test.each(['interstage-coupling', 'peak-detector', 'agc-bypass', 'rc-filter-audio'])(
+    'no part that is made to order comes first in %s where one from any dealer fits',
+    (position) => {
+      const first = firstFor('al-electrolytic-bipolar', 0.47e-6, position);
+      expect(catalogue.seldomStyles).toContain('axial precision');
+      expect(first?.verdict).toBe('fits');
+      expect(first?.candidate.type).toBe('pet-metallized');
+      expect(catalogue.seldomStyles).not.toContain(first?.buy?.style);
+    },
+  );
 });

@@ -86,6 +86,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     bands,
     ...askedBy(catalogue, { conditions, demands, findings }),
     mountings: withoutLeads(catalogue),
+    seldomStyles: catalogue.seldomStyles,
     rulesOfThumb: pick(catalogue.rulesOfThumb, ['halving', 'resistor-power-in-hand']),
     sumInputs,
     verdictRules: catalogue.verdictRules,

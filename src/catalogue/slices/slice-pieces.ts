@@ -36,7 +36,10 @@ export const eachWithout = <Row extends object>(
 export const tellingFamilies = ({ families }: Catalogue): Catalogue['families'] =>
   Object.fromEntries(
     Object.entries(families)
-      .filter(([, { kin, set_by_hand: isSet, roomy }]) => kin !== '' || isSet || roomy)
+      .filter(
+        ([, { kin, set_by_hand: isSet, roomy, film_up_to: least }]) =>
+          kin !== '' || isSet || roomy || least !== undefined,
+      )
       .map(([id, row]) => [id, dropped(row, ['source', 'locator', 'basis', 'note'])]),
   );
 
@@ -85,6 +88,7 @@ export const nothing = (catalogue: Catalogue): Catalogue => ({
   derating: [],
   categoryVoltages: [],
   mountings: {},
+  seldomStyles: [],
   rulesOfThumb: {},
   combinations: {},
   triage: [],

@@ -105,6 +105,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     derating,
     categoryVoltages,
     mountings: withoutLeads(catalogue),
+    seldomStyles: catalogue.seldomStyles,
     rulesOfThumb: catalogue.rulesOfThumb,
     combinations: eachWithout(catalogue.combinations, ['locator', 'note']),
   };
