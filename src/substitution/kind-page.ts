@@ -1,4 +1,3 @@
-import { href } from '../components/links.ts';
 import {
   filledKindSum,
   kindCircumstances,
@@ -21,12 +20,10 @@ import { typedAsIs } from './form.ts';
 import { carriesSetting, newTrimmerForm } from './new-trimmer.ts';
 import { numbersForm } from './numbers-form.ts';
 import {
-  askedBesides,
-  cautionsPart,
+  belowResults,
   dangerStrip,
   opening,
   part,
-  whatDecides,
   type Leads,
   type SubstitutionPage,
 } from './page-pieces.ts';
@@ -112,15 +109,7 @@ export const kindPage = (
     }),
     hasSetting ? settingPart(settingMarkup(shown, circumstances)) : undefined,
     h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
-    ...askedBesides(),
-    whatDecides(position),
-    cautionsPart(cautions),
-    h('div', { id: 'grounds', class: 'results' }, groundsMarkup(shown)),
-    h(
-      'p',
-      { class: 'actions' },
-      h('a', { href: href(figures) }, 'All figures of this page as JSON'),
-    ),
+    ...belowResults({ position, cautions, grounds: groundsMarkup(shown), figures }),
   ].filter((piece) => piece !== undefined);
   return { title: `${capital(type.short_name)} in ${where}: what to fit`, answer, main };
 };

@@ -94,7 +94,7 @@ export const emptyForm = (id: string): Markup =>
   h('form', { id, class: 'numbers', novalidate: true, ...typedAsIs });
 
 /** A part that the visitor asks about, and two parts side by side: both filled by scripts. */
-export const askedBesides = (): Markup[] => [
+const askedBesides = (): Markup[] => [
   folded(
     'have',
     'Ask about a part that you have',
@@ -143,7 +143,7 @@ const changedValue = (word: string, said: string): Markup[] =>
   said === '' ? [] : [h('dt', {}, word), h('dd', {}, sentence(said))];
 
 /** What decides in a position, and what another value does there. */
-export const whatDecides = (position: PositionRow | KindPositionRow): Markup =>
+const whatDecides = (position: PositionRow | KindPositionRow): Markup =>
   part(
     'asks',
     'What decides here',
@@ -163,3 +163,27 @@ export const whatDecides = (position: PositionRow | KindPositionRow): Markup =>
       ...changedValue('A smaller value', position.smaller),
     ),
   );
+
+/** What stands below the results of a page. */
+interface BelowResults {
+  position: PositionRow | KindPositionRow;
+  cautions: readonly PageCaution[];
+  /** What the findings that are shown rest on. */
+  grounds: readonly Markup[];
+  /** Address of all figures of the page. */
+  figures: `/${string}`;
+}
+
+/** What may be asked besides, what decides in the position, cautions, sources and all figures. */
+export const belowResults = ({
+  position,
+  cautions,
+  grounds,
+  figures,
+}: BelowResults): (Markup | undefined)[] => [
+  ...askedBesides(),
+  whatDecides(position),
+  cautionsPart(cautions),
+  h('div', { id: 'grounds', class: 'results' }, grounds),
+  h('p', { class: 'actions' }, h('a', { href: href(figures) }, 'All figures of this page as JSON')),
+];

@@ -1,4 +1,3 @@
-import { href } from '../components/links.ts';
 import {
   circumstancesOf,
   filledSum,
@@ -19,13 +18,11 @@ import { groundsMarkup } from './grounds.ts';
 import { judgementMarkup } from './judge-view.ts';
 import { guidelineChoice, numbersForm } from './numbers-form.ts';
 import {
-  askedBesides,
-  cautionsPart,
+  belowResults,
   dangerStrip,
   emptyForm,
   folded,
   opening,
-  whatDecides,
   type Leads,
   type SubstitutionPage,
 } from './page-pieces.ts';
@@ -96,15 +93,7 @@ export const substitutionPage = (
       h('div', { id: 'drawn-parts' }),
     ),
     h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
-    ...askedBesides(),
-    whatDecides(position),
-    cautionsPart(cautions),
-    h('div', { id: 'grounds', class: 'results' }, groundsMarkup(shown)),
-    h(
-      'p',
-      { class: 'actions' },
-      h('a', { href: href(figures) }, 'All figures of this page as JSON'),
-    ),
+    ...belowResults({ position, cautions, grounds: groundsMarkup(shown), figures }),
   ].filter((piece) => piece !== undefined);
   return { title: `${capital(type.short_name)} in ${where}: what to fit`, answer, main };
 };
