@@ -12,6 +12,20 @@ export interface RippleFactor {
 /** Ripple current is listed for frequencies from this share of the lowest one on. */
 const LOWEST_SHARE = 0.4;
 
+/** What a factor at one place comes to against that at another; nothing where either is not known. */
+const factorBy = (
+  rows: readonly { source: SourceId; basis: Basis }[],
+  here: number | undefined,
+  there: number | undefined,
+): RippleFactor | undefined =>
+  here === undefined || there === undefined
+    ? undefined
+    : {
+        factor: there / here,
+        sources: [...new Set(rows.map(({ source }) => source))],
+        bases: rows.map(({ basis }) => basis),
+      };
+
 /**
  * How much more ripple current a part takes at one frequency (Hz) than at another, by the rows for
  * its type, value and voltage: between two of them on a logarithmic scale of frequency, above the
@@ -46,14 +60,7 @@ export const frequencyFactor = (
     const share = logShare(hertz, lower.frequency_hz, upper.frequency_hz);
     return lower.factor + share * (upper.factor - lower.factor);
   };
-  const [here, there] = [at(from), at(to)];
-  return here === undefined || there === undefined
-    ? undefined
-    : {
-        factor: there / here,
-        sources: [...new Set(rows.map(({ source }) => source))],
-        bases: rows.map(({ basis }) => basis),
-      };
+  return factorBy(rows, at(from), at(to));
 };
 
 /**
@@ -79,12 +86,5 @@ export const temperatureFactor = (
     const share = span === 0 ? 0 : (celsius - lower.temperature_c) / span;
     return lower.factor + share * (upper.factor - lower.factor);
   };
-  const [here, there] = [at(from), at(to)];
-  return here === undefined || there === undefined
-    ? undefined
-    : {
-        factor: there / here,
-        sources: [...new Set(rows.map(({ source }) => source))],
-        bases: rows.map(({ basis }) => basis),
-      };
+  return factorBy(rows, at(from), at(to));
 };
