@@ -1,6 +1,11 @@
 import type { PositionId, Range, Taper, Tolerance, TypeId } from '../engine/index.ts';
 import { readRated } from '../substitution/rated-voltage.ts';
-import { PART_LIMITS, readRange, readToleranceText } from '../substitution/typed-numbers.ts';
+import {
+  PART_LIMITS,
+  readRange,
+  readToleranceText,
+  type Read,
+} from '../substitution/typed-numbers.ts';
 import type { Ask } from './ask.ts';
 import { expandDesignators } from './designators.ts';
 import type { Line } from './model.ts';
@@ -69,20 +74,36 @@ export const atDesignators = (part: PartOfLine, text: string): PartOfLine => {
   return { ...part, designators, rejected };
 };
 
+/** Cells of a line as they are read one by one, and what was wrong with those that cannot be. */
+interface Cells {
+  /** What a cell says; nothing for an empty one, or for one that is rejected. */
+  take: <T>(
+    field: 'value' | 'tolerance' | 'volts',
+    read: (text: string) => Read<T>,
+  ) => T | undefined;
+  /** Sentences by field. */
+  rejected: Record<string, string>;
+}
+
+/** The cells of a line, none of them read yet. */
+export const cellsOf = (line: Line): Cells => {
+  const rejected: Record<string, string> = {};
+  return {
+    rejected,
+    take: (field, read) => {
+      const text = line[field].trim();
+      if (text === '') return undefined;
+      const result = read(text);
+      if ('value' in result) return result.value;
+      rejected[field] = result.message;
+      return undefined;
+    },
+  };
+};
+
 /** Takes the cells of a line at their word: nothing is read out of its marking. */
 export const partAsTyped: Understand = (line) => {
-  const rejected: Record<string, string> = {};
-  const take = <T>(
-    field: 'value' | 'tolerance' | 'volts',
-    read: (text: string) => { value: T } | { message: string },
-  ): T | undefined => {
-    const text = line[field].trim();
-    if (text === '') return undefined;
-    const result = read(text);
-    if ('value' in result) return result.value;
-    rejected[field] = result.message;
-    return undefined;
-  };
+  const { rejected, take } = cellsOf(line);
   const isCapacitor = line.kind === 'capacitor' || (line.kind === '' && line.type !== '');
   const rated = isCapacitor ? take('volts', readRated) : undefined;
   const part: PartOfLine = {

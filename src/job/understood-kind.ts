@@ -16,12 +16,11 @@ import {
   readToleranceText,
   withoutFraction,
   type Measure,
-  type Read,
 } from '../substitution/typed-numbers.ts';
 import type { Ask } from './ask.ts';
 import { askWhichValue } from './ask-value.ts';
 import type { Line } from './model.ts';
-import { atDesignators, type PartOfLine } from './part-of-line.ts';
+import { atDesignators, cellsOf, type PartOfLine } from './part-of-line.ts';
 
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
 const told = (
@@ -45,18 +44,7 @@ const isOther = (text: string): boolean => /\d\s*(?:k?V|mA|A)\b/u.test(text);
 
 /** What was typed, and what a settled reading adds where nothing was. */
 const partOf = (kind: KindRow, line: Line, reading: Reading | undefined): PartOfLine => {
-  const rejected: Record<string, string> = {};
-  const take = <T>(
-    field: 'value' | 'tolerance' | 'volts',
-    read: (text: string) => Read<T>,
-  ): T | undefined => {
-    const text = line[field].trim();
-    if (text === '') return undefined;
-    const result = read(text);
-    if ('value' in result) return result.value;
-    rejected[field] = result.message;
-    return undefined;
-  };
+  const { rejected, take } = cellsOf(line);
   const number = (field: 'value' | 'volts', measure: Measure): Range | undefined =>
     take(field, (text) => readRange(withoutFraction(text), measure));
   const marked = told(reading, kind);
