@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
-import { expect } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import type { Range } from '../../src/engine/quantities/range.ts';
 
@@ -82,4 +82,36 @@ export const expectGiven = (
     expect(got.min).toBeLessThanOrEqual(Number(expected));
     expect(got.max).toBeGreaterThanOrEqual(Number(expected));
   }
+};
+
+/** What the code answers to cases, by their kind. */
+export type Answers = Readonly<Record<string, (one: Given) => number | string | Range>>;
+
+/** Holds answers to the cases of a table, of which there are so many at least. */
+export const describeAnswers = (
+  title: string,
+  cases: readonly GivenCase[],
+  answers: Answers,
+  least: number,
+): void => {
+  describe(title, () => {
+    test.each(named(cases))('%s, %s', (_id, _source, one) => {
+      const answer = answers[one.kind];
+      if (answer === undefined) throw new Error(`no answer for ${one.kind}`);
+      expectGiven(answer(one.given), one);
+    });
+
+    test('there are enough of them, and none twice', () => {
+      expect(cases.length).toBeGreaterThanOrEqual(least);
+      expect(new Set(cases.map(({ id }) => id)).size).toBe(cases.length);
+    });
+
+    test('each fails with an answer that is a tenth off', () => {
+      for (const one of cases) {
+        const answer = answers[one.kind]?.(one.given);
+        if (typeof answer !== 'number') continue;
+        expect(() => expectGiven(answer * 1.1, one), one.id).toThrow();
+      }
+    });
+  });
 };
