@@ -4,6 +4,7 @@ import type { Candidate, Request } from '../../../src/engine/assessment/parts.ts
 import { assess, findStandIns, verdictOrder } from '../../../src/engine/index.ts';
 import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import { catalogue, given, known, knowing, notKnown } from './setting.ts';
+import { findingOf } from './finding-of.ts';
 
 const hold: Request = {
   original: {
@@ -12,12 +13,6 @@ const hold: Request = {
     ratedVoltage: exactly(100),
   },
   position: 'sample-hold',
-};
-
-const findingOf = (assessment: Assessment, finding: string): Assessment['findings'][number] => {
-  const found = assessment.findings.find((one) => one.finding === finding);
-  if (found === undefined) throw new Error(`no finding ${finding}`);
-  return found;
 };
 
 describe('a candidate', () => {

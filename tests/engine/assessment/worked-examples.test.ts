@@ -6,22 +6,19 @@ import { serviceCapacitance } from '../../../src/engine/findings/service-capacit
 import { assess, findStandIns, resolveSituation } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { catalogue, circumstancesOf, given, known, knowing } from './setting.ts';
+import { findingOf } from './finding-of.ts';
 
 /*
  * Three assessments worked out by hand. Figures are held to two or three digits, as they were
  * worked out; where the hand and the engine take different figures of a type, the text says so.
  */
 
-const findingOf = (
+const foundIn = (
   request: Request,
   candidate: Candidate,
   finding: string,
   from = catalogue,
-): Finding => {
-  const found = assess(from, request, candidate).findings.find((one) => one.finding === finding);
-  if (found === undefined) throw new Error(`no finding ${finding}`);
-  return found;
-};
+): Finding => findingOf(assess(from, request, candidate), finding);
 
 /** Relative distance of a figure from the one worked out by hand. */
 const off = (figure: number | undefined, byHand: number): number =>
@@ -64,7 +61,7 @@ describe('a 10 nF Z5U disc between audio stages', () => {
     expect(off(min, 2.3e-9)).toBeLessThan(0.01);
     expect(off(max, 14.6e-9)).toBeLessThan(0.01);
     const again: Candidate = { ...fresh, voltageKind: 'dc' };
-    const { standIn } = findingOf(request, again, 'corner');
+    const { standIn } = foundIn(request, again, 'corner');
     expect(off(standIn?.min, 10.9)).toBeLessThan(0.01);
     expect(off(standIn?.max, 69)).toBeLessThan(0.01);
   });
@@ -85,7 +82,7 @@ describe('a 10 nF Z5U disc between audio stages', () => {
     const { min, max } = serviceCapacitance(circumstances.original, circumstances).capacitance;
     expect(off(min, low)).toBeLessThan(0.002);
     expect(off(max, high)).toBeLessThan(0.002);
-    const { original, working } = findingOf(aged, film('pp-metallized'), 'corner');
+    const { original, working } = foundIn(aged, film('pp-metallized'), 'corner');
     expect(off(original?.min, 1 / (2 * Math.PI * 1e6 * high))).toBeLessThan(0.002);
     expect(off(original?.max, 1 / (2 * Math.PI * 1e6 * low))).toBeLessThan(0.002);
     expect(working.replaceAll(/\s/gu, ' ')).toContain(
@@ -119,7 +116,7 @@ describe('a 10 nF Z5U disc between audio stages', () => {
     ['ceramic-c0g', 15.1, 16.8],
   ])('as %s of 5 %% has a corner of about 15 to 17 Hz', (type, low, high) => {
     const fresh = { ...request, conditions: given({ vdc: 0, years: 0 }) };
-    const { standIn, verdict } = findingOf(fresh, film(type), 'corner');
+    const { standIn, verdict } = foundIn(fresh, film(type), 'corner');
     expect(off(standIn?.min, low)).toBeLessThan(0.01);
     expect(off(standIn?.max, high)).toBeLessThan(0.01);
     expect(verdict).toBe('fits');
@@ -130,7 +127,7 @@ describe('a 10 nF Z5U disc between audio stages', () => {
     expect(levelPassed(20, 60)).toBeCloseTo(-10, 1);
     expect(levelPassed(20, 15)).toBeCloseTo(-1.9, 1);
     expect(levelPassed(20, 17)).toBeCloseTo(-2.4, 1);
-    expect(findingOf(request, film('ceramic-z5u'), 'corner').working).toContain('dB');
+    expect(foundIn(request, film('ceramic-z5u'), 'corner').working).toContain('dB');
   });
 
   test.each([
@@ -153,20 +150,20 @@ describe('a 10 nF Z5U disc between audio stages', () => {
 
   test('distorts far more than any film, most as the same disc again', () => {
     const third = (type: string): number =>
-      findingOf(request, { type, capacitance: 10e-9, ratedVoltage: 50 }, 'distortion').standIn
-        ?.max ?? NaN;
+      foundIn(request, { type, capacitance: 10e-9, ratedVoltage: 50 }, 'distortion').standIn?.max ??
+      NaN;
     expect(third('ceramic-z5u')).toBeGreaterThan(third('ceramic-x7r'));
     expect(third('ceramic-x7r')).toBeGreaterThan(100 * third('pet-metallized'));
     expect(third('pp-metallized')).toBeLessThanOrEqual(third('pet-metallized'));
   });
 
   test('is microphonic, films are not', () => {
-    expect(findingOf(request, { type: 'ceramic-z5u' }, 'microphony').verdict).toBe('stopgap');
-    expect(findingOf(request, { type: 'pp-metallized' }, 'microphony').verdict).toBe('fits');
+    expect(foundIn(request, { type: 'ceramic-z5u' }, 'microphony').verdict).toBe('stopgap');
+    expect(foundIn(request, { type: 'pp-metallized' }, 'microphony').verdict).toBe('fits');
   });
 
   test('as 47 nF of film is allowed, with a corner of 3.4 Hz, but not chosen unasked', () => {
-    const { standIn } = findingOf(
+    const { standIn } = foundIn(
       request,
       { ...film('pp-metallized'), capacitance: 47e-9 },
       'corner',
@@ -188,7 +185,7 @@ describe('a 0.1 uF wax paper part before a grid of 470 kohm, with 300 V across i
     conditions: given({ vdc: 300, load: 470e3, 't-max': 25 }),
   };
   const shiftWith = (megohmMicrofarad: number): number =>
-    findingOf(
+    foundIn(
       request,
       { type: 'pp-metallized' },
       'leakage-offset',
@@ -208,7 +205,7 @@ describe('a 0.1 uF wax paper part before a grid of 470 kohm, with 300 V across i
   });
 
   test('as it is met today shifts the grid by a volt or more', () => {
-    const { original } = findingOf(request, { type: 'pp-metallized' }, 'leakage-offset');
+    const { original } = foundIn(request, { type: 'pp-metallized' }, 'leakage-offset');
     expect(original?.typ).toBeGreaterThan(1);
     expect(off(original?.max, 13.5)).toBeLessThan(0.01);
   });
@@ -217,7 +214,7 @@ describe('a 0.1 uF wax paper part before a grid of 470 kohm, with 300 V across i
     ['pet-metallized', 1.41e-3, 9e9],
     ['pp-metallized', 0.47e-3, 100e9],
   ])('as %s shifts it by millivolts, and fits', (type, volts, promised) => {
-    const { standIn, verdict } = findingOf(request, { type }, 'leakage-offset');
+    const { standIn, verdict } = foundIn(request, { type }, 'leakage-offset');
     // The catalogue takes 3000 to 30 000 s for polyester, 30 000 to 100 000 s for polypropylene.
     expect(standIn?.min).toBeLessThan(volts);
     expect(standIn?.max).toBeGreaterThan(volts * 0.99);
@@ -228,7 +225,7 @@ describe('a 0.1 uF wax paper part before a grid of 470 kohm, with 300 V across i
   });
 
   test('as an electrolytic is kept out by its leakage', () => {
-    const kept = findingOf(request, { type: 'al-electrolytic-wet' }, 'leakage-offset');
+    const kept = foundIn(request, { type: 'al-electrolytic-wet' }, 'leakage-offset');
     expect(kept.verdict).toBe('keep-out');
     // 300 V times 0.1 uF at 0.01CV is 300 nA; the promise of 3 uA at the least weighs more.
     expect(kept.standIn?.max).toBeGreaterThan(0.14);
@@ -241,7 +238,7 @@ describe('a 0.1 uF wax paper part before a grid of 470 kohm, with 300 V across i
   });
 
   test('has 48 % of 630 V across it in use', () => {
-    const { working } = findingOf(request, { type: 'pp-metallized' }, 'voltage-margin');
+    const { working } = foundIn(request, { type: 'pp-metallized' }, 'voltage-margin');
     expect(working).toContain('300');
     expect(off(300 / 630, 0.48)).toBeLessThan(0.01);
     const start = resolveSituation(catalogue, request).conditions.find(
@@ -269,7 +266,7 @@ describe('a 47 uF 16 V electrolytic on a rail of 15 V', () => {
   });
 
   test('is at 94 % of its rating, and one of 35 V at 43 %', () => {
-    const { original, standIn } = findingOf(request, electrolytic(220e-6, 35), 'rated-voltage');
+    const { original, standIn } = foundIn(request, electrolytic(220e-6, 35), 'rated-voltage');
     expect(off(original?.typ, 0.94)).toBeLessThan(0.01);
     expect(off(standIn?.typ, 0.43)).toBeLessThan(0.01);
   });

@@ -1,21 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Assessment } from '../../../src/engine/assessment/assess.ts';
 import { seriesCapacitance } from '../../../src/engine/equations/combinations.ts';
 import { findStandIns, verdictOrder, type Made, type Request } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { catalogue } from '../assessment/setting.ts';
+import { findingOf } from '../assessment/finding-of.ts';
 
 const request = (type: string, farad: number, volts: number, position: string): Request => ({
   original: { type, capacitance: exactly(farad), ratedVoltage: exactly(volts) },
   position,
 });
-
-const findingOf = ({ findings }: Assessment, id: string): Assessment['findings'][number] => {
-  const found = findings.find(({ finding }) => finding === id);
-  if (found === undefined) throw new Error(`no finding ${id}`);
-  return found;
-};
 
 describe('whatever is asked', () => {
   const whole = ({ kind, parts }: Made): number => {

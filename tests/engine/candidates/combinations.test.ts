@@ -4,6 +4,7 @@ import { assess, findStandIns, type Made, type Request } from '../../../src/engi
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { partPhrase } from '../../../src/substitution/phrases.ts';
 import { catalogue, given } from '../assessment/setting.ts';
+import { findingOf } from '../assessment/finding-of.ts';
 
 const request = (
   type: string,
@@ -26,12 +27,6 @@ const ofType = (all: readonly Assessment[], type: string): Assessment => {
 const madeOf = ({ candidate }: Assessment): Made => {
   if (candidate.made === undefined) throw new Error(`${candidate.type} is a single part`);
   return candidate.made;
-};
-
-const findingOf = ({ findings }: Assessment, id: string): Assessment['findings'][number] => {
-  const found = findings.find(({ finding }) => finding === id);
-  if (found === undefined) throw new Error(`no finding ${id}`);
-  return found;
 };
 
 /** With plain spaces: a number and its unit are set with one that does not break. */

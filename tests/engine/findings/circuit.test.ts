@@ -3,16 +3,7 @@ import { assess, type Assessment, type Candidate } from '../../../src/engine/ind
 import type { Finding } from '../../../src/engine/assessment/finding.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { catalogue, given } from '../assessment/setting.ts';
-
-const findingOf = ({ findings }: Assessment, id: string): Finding => {
-  const found = findings.find(({ finding }) => finding === id);
-  if (found === undefined) throw new Error(`no finding ${id}`);
-  return found;
-};
-
-/** The working with plain spaces between numbers and units. */
-const workingOf = (assessment: Assessment, id: string): string =>
-  findingOf(assessment, id).working.replaceAll(/\s/gu, ' ');
+import { findingOf, workingOf } from '../assessment/finding-of.ts';
 
 const judged = (
   position: string,

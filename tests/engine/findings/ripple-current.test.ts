@@ -6,6 +6,7 @@ import { sideBySide } from '../../../src/engine/candidates/combine.ts';
 import { rippleCurrent } from '../../../src/engine/findings/ripple-current.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { catalogue, circumstancesOf, given } from '../assessment/setting.ts';
+import { findingOf, workingOf } from '../assessment/finding-of.ts';
 
 const original = {
   type: 'al-electrolytic-wet',
@@ -30,17 +31,12 @@ const reservoir = (
     { type, capacitance, ratedVoltage },
   );
 
-const findingOf = ({ findings }: Assessment): Finding => {
-  const found = findings.find(({ finding }) => finding === 'ripple-current');
-  if (found === undefined) throw new Error('no ripple current');
-  return found;
-};
-
-const workingOf = (one: Assessment): string => findingOf(one).working.replaceAll(/\s/gu, ' ');
+const ripple = (one: Assessment): Finding => findingOf(one, 'ripple-current');
+const working = (one: Assessment): string => workingOf(one, 'ripple-current');
 
 describe('ripple current against the rating', () => {
   test('a listed one is brought to the frequency and temperature of the position', () => {
-    expect(workingOf(reservoir('al-electrolytic-low-esr', 1000e-6))).toBe(
+    expect(working(reservoir('al-electrolytic-low-esr', 1000e-6))).toBe(
       '1 A / (1.66 A listed at 100 kHz and 105 °C × 0.63 at 100 Hz × 2.1 at 55 °C) = 45.5 %; ' +
         'what the cool allows more costs life',
     );
@@ -48,29 +44,29 @@ describe('ripple current against the rating', () => {
 
   test('a part listed for the mains is not helped by its frequency', () => {
     const general = reservoir('al-electrolytic-wet', 1000e-6, { 't-max': 85 }, 10);
-    expect(workingOf(general)).toBe(
+    expect(working(general)).toBe(
       '1 A / (650 mA listed at 100 Hz and 85 °C × 1 at 100 Hz × 1 at 85 °C) = 154 %',
     );
-    expect(findingOf(general).verdict).toBe('stopgap');
+    expect(ripple(general).verdict).toBe('stopgap');
   });
 
   test('a part for 100 kHz may be the weaker one at the mains', () => {
     const [mains, switcher] = [100, 1e5].map(
       (hertz) =>
-        findingOf(reservoir('al-electrolytic-low-esr', 1000e-6, { 'f-work': hertz })).standIn?.typ,
+        ripple(reservoir('al-electrolytic-low-esr', 1000e-6, { 'f-work': hertz })).standIn?.typ,
     );
     expect((mains ?? 0) / (switcher ?? 0)).toBeCloseTo(1 / 0.63, 6);
   });
 
   test('without factors for frequency a solid part takes what heats it as much', () => {
     const solid = reservoir('ta-mno2-solid', 10e-6, { 'ripple-current': 0.1 });
-    expect(workingOf(solid)).toMatch(
+    expect(working(solid)).toMatch(
       /^100 mA \/ \([\d.]+ mA listed at 100 kHz and 25 °C × 0\.\d+ at 100 Hz × 0\.95 at 55 °C\)/,
     );
   });
 
   test('what no row covers is estimated by heat, and says so', () => {
-    const { working, standIn, sure } = findingOf(reservoir('al-electrolytic-wet', 2200e-6));
+    const { working, standIn, sure } = ripple(reservoir('al-electrolytic-wet', 2200e-6));
     expect(working).toContain('not listed; what warms its body by 10');
     expect(standIn?.min).toBeLessThan(standIn?.max ?? 0);
     expect(sure).not.toBe('sure');
@@ -78,7 +74,7 @@ describe('ripple current against the rating', () => {
 
   test('an estimate warms no part past its highest temperature', () => {
     const at = (celsius: number): string =>
-      workingOf(reservoir('al-electrolytic-bipolar', 47e-6, { 't-max': celsius }));
+      working(reservoir('al-electrolytic-bipolar', 47e-6, { 't-max': celsius }));
     const highest = catalogue.knowledge['al-electrolytic-bipolar']?.['temperature-max'];
     if (highest?.status !== 'known') throw new Error('no highest temperature');
     expect(at(highest.range.typ - 5)).toContain('warms its body by 5 K');
@@ -88,7 +84,7 @@ describe('ripple current against the rating', () => {
   test('twice the current is twice the share', () => {
     const [one, two] = [1, 2].map(
       (ampere) =>
-        findingOf(reservoir('al-electrolytic-wet', 2200e-6, { 'ripple-current': ampere })).standIn,
+        ripple(reservoir('al-electrolytic-wet', 2200e-6, { 'ripple-current': ampere })).standIn,
     );
     expect(two?.typ).toBeCloseTo(2 * (one?.typ ?? 0), 9);
     expect(two?.max).toBeCloseTo(2 * (one?.max ?? 0), 9);
