@@ -235,7 +235,11 @@ const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading
   const isAnswered = line.value.trim() !== '' || (line.kind !== '' && !readings.some(hasValue));
   if (isAnswered || readings.length === 0 || settledOf(catalogue, readings, line) !== undefined)
     return [];
-  const several = differing(catalogue, readings, line);
+  // What tells a kind and no more, as of `10mH` that it may be a capacitor, answers nothing.
+  const several = differing(catalogue, readings, line).filter((reading) =>
+    Object.keys(typedFrom(catalogue, reading, line)).some((field) => field !== 'kind'),
+  );
+  if (several.length === 0) return [];
   const choices = several.slice(0, MOST_CHOICES).map((reading) => {
     return { label: inWords(catalogue, reading, line), set: typedFrom(catalogue, reading, line) };
   });

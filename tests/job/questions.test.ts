@@ -177,3 +177,16 @@ test('a row without designators is called by what is printed on its part', () =>
   const [first] = ask({ marking: 'TL072' });
   expect(first?.lines).toEqual([{ id: '0', name: 'TL072' }]);
 });
+
+test.each([
+  ['L1', '10mH'],
+  ['F1', 'T1A'],
+  ['MOV1', 'V275LA20A'],
+])(
+  '%s with %s is not asked whether it is a capacitor, of which nothing is told',
+  (designators, marking) => {
+    const asked = ask({ designators, marking });
+    expect(asked.filter(({ about }) => about === 'marking')).toEqual([]);
+    expect(asked[0]?.about).toBe('kind');
+  },
+);
