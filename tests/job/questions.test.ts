@@ -58,6 +58,7 @@ test.each([
   // Drivers with diodes in them are no diode, and analogue switches no switch.
   ['X1', 'ULN2003A', 'ic'],
   ['X1', 'DG201', 'ic'],
+  ['LDR1', 'ORP12', 'other'],
   ['X1', 'LM386N', 'ic'],
   ['DA1', 'К140УД7', 'ic'],
   ['DD1', 'КР1533ЛА3', 'ic'],
