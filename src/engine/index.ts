@@ -39,6 +39,7 @@ export { circumstancesOf } from './assessment/circumstances.ts';
 export { filledSum } from './assessment/filled-sum.ts';
 export type { FilledSum } from './assessment/sum-fields.ts';
 export { DEFAULT_GUIDELINE } from './equations/derating.ts';
+export { familyBears } from './markings/family-bears.ts';
 export { readTolerance } from './candidates/generate.ts';
 export { mountedOtherwise, type MountedOtherwise } from './candidates/mounted-otherwise.ts';
 export { crestOf } from './equations/crest.ts';

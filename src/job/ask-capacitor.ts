@@ -1,4 +1,5 @@
 import {
+  familyBears,
   formatValue,
   pairing,
   writeQuantity,
@@ -62,6 +63,7 @@ const typesOffered = (
   // What has a plus sign by a lead is a polar part.
   const made = Object.values(catalogue.types)
     .filter((row) => takes(row.old_c_min, row.old_c_max, part))
+    .filter(({ family }) => familyBears(catalogue, family, part.ratedVoltage?.typ ?? 0))
     .filter((row) => reading?.polarity === undefined || row.polarity === 'polar')
     .toSorted((a, b) => lateness(a, part) - lateness(b, part));
   // A marking that suggests types leaves no others; words may be used loosely.

@@ -1,6 +1,7 @@
 import { href } from '../components/links.ts';
 import {
   exactly,
+  familyBears,
   formatQuantity,
   formatValue,
   pairing,
@@ -72,19 +73,13 @@ const lookQuery = ({ capacitance }: Reading): string =>
     ? ''
     : `?${new URLSearchParams({ capacitance: writeQuantity(exactly(capacitance.typ), 'F') }).toString()}`;
 
-/** Whether bodies of a family are met with a voltage as high, V; of some families there is none to tell by. */
-const standsSuch = ({ markings }: Catalogue, family: string, volts: number): boolean => {
-  const bodies = markings.bodies.filter((row) => row.family === family);
-  return bodies.length === 0 || bodies.some((row) => volts <= row.v_max);
-};
-
 /** Types to choose from where the marking does not say what the part is, unknown ones first. */
 const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
   const value = reading.capacitance?.typ ?? 0;
   const volts = reading.ratedVoltage?.typ ?? 0;
   const possible = Object.values(catalogue.types)
     .filter((type) => value >= type.old_c_min && value <= type.old_c_max)
-    .filter(({ family }) => standsSuch(catalogue, family, volts))
+    .filter(({ family }) => familyBears(catalogue, family, volts))
     .toSorted((a, b) => b.union_of.length - a.union_of.length);
   return h(
     'div',

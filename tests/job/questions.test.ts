@@ -191,3 +191,21 @@ test.each([
     expect(asked[0]?.about).toBe('kind');
   },
 );
+
+// No bead of tantalum was made for more than 150 V, nor an electrolytic for more than 600 V (bodies.csv).
+test.each([
+  ['63 V', true, true],
+  ['250 V', false, true],
+  ['1000 V', false, false],
+])(
+  '1 µF of %s is asked about as a tantalum: %s, as an electrolytic: %s',
+  (volts, isBead, isCan) => {
+    const asked = ask({ designators: 'C1', kind: 'capacitor', value: '1 µF', volts });
+    const types = asked
+      .find(({ about }) => about === 'type')
+      ?.choices.map(({ set }) => ('type' in set ? set.type : ''));
+    expect(types).toContain('pet-metallized');
+    expect(types?.includes('ta-mno2-solid')).toBe(isBead);
+    expect(types?.includes('al-electrolytic-wet')).toBe(isCan);
+  },
+);
