@@ -219,10 +219,12 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   },
 });
 
-/** The same for reading colours. */
+/** The same for reading colours, which nothing but a capacitor or a resistor is marked with here. */
 export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   ...sliceReading(catalogue),
   series: [],
+  devices: nothing(catalogue).devices,
+  job: nothing(catalogue).job,
   markings: {
     ...markingsOf(catalogue, (table) => WITH_COLOURS.includes(table)),
     colours: catalogue.markings.colours.map((row) => without(row, ['locator', 'note', 'source'])),
