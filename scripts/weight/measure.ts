@@ -37,7 +37,7 @@ interface Script {
 /** Data that a page of some address asks for first, besides what its forms name. */
 const DATA: readonly (readonly [RegExp, string])[] = [
   [/^\/$|^\/read\/$|^\/read\/printed\/$/, '/catalogue/reading.json'],
-  [/^\/read\/colours\/$/, '/catalogue/colours.json'],
+  [/^\/read\/(?:colours|printed)\/$/, '/catalogue/colours.json'],
   [/^\/look\/$/, '/catalogue/look.json'],
   [/^\/job\/$/, '/catalogue/job.json'],
 ];
