@@ -4,6 +4,7 @@ import { valuesPrinted } from '../../../src/engine/printed/values.ts';
 import type { ValuePiece } from '../../../src/engine/printed/way.ts';
 import { markings } from '../markings/tables.ts';
 import { printed, within, type Short } from './value-pieces.ts';
+import { ALL_BUT_BRITISH } from './origins.ts';
 
 const pF = 1e-12;
 const nF = 1e-9;
@@ -148,16 +149,7 @@ describe('a capacitance in figures alone', () => {
       writing: 'figures',
       source: 'antentop-code',
       note: 'Not used on British tubes and discs before about 1970.',
-      origins: [
-        'international',
-        'soviet',
-        'german',
-        'french',
-        'american',
-        'chinese',
-        'japanese',
-        'czech',
-      ],
+      origins: ALL_BUT_BRITISH,
     });
     const [less] = valuesPrinted(markings, { capacitance: 4.7 * pF }, true);
     expect(less).toMatchObject({ text: '479', source: 'oriedza-table' });

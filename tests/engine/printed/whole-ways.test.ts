@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
 import { waysPrinted } from '../../../src/engine/printed/index.ts';
 import { catalogue } from '../markings/tables.ts';
+import { ALL_BUT_BRITISH } from './origins.ts';
 
 const within = (share: number) => ({ minus: share, plus: share, unit: 'fraction' as const });
 
@@ -22,16 +23,7 @@ describe('everything that is said of a way', () => {
         shows: ['tolerance'],
         use: 'usual',
         bodies: ['ceramic', 'film', 'mica', 'tantalum'],
-        origins: [
-          'international',
-          'soviet',
-          'german',
-          'french',
-          'american',
-          'chinese',
-          'japanese',
-          'czech',
-        ],
+        origins: ALL_BUT_BRITISH,
         notes: ['Not used on British tubes and discs before about 1970.'],
         sources: ['antentop-code', 'kenwood-chart'],
       },
@@ -46,16 +38,7 @@ describe('everything that is said of a way', () => {
         shows: ['dielectric', 'tolerance', 'voltage'],
         use: 'other',
         bodies: ['film'],
-        origins: [
-          'international',
-          'soviet',
-          'german',
-          'french',
-          'american',
-          'chinese',
-          'japanese',
-          'czech',
-        ],
+        origins: ALL_BUT_BRITISH,
         notes: [],
         sources: ['wiki-rkm', 'ees-help', 'siemens-mk-1978', 'kenwood-chart', 'identity'],
       },
