@@ -16,6 +16,7 @@ export const ruleOfThumbRow = z.strictObject({
     'resistor-tolerance',
     'resistor-powers',
     'resistor-power-in-hand',
+    'thermal-noise-over',
     'largest-resistor',
     'hottest-resistor',
     'as-good-as-nearest',

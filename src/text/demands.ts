@@ -95,6 +95,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
     `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, unit)}`,
   power: ({ catalogue, row, typ, max, unit }) =>
     `what puts ${formatValue(typ, 'fraction')} of its rating into the old part${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
+  thermal: ({ catalogue, typ, unit }) =>
+    `${print(catalogue, typ, unit)}, but no less than the thermal noise of the old value and a little more`,
   value: ({ catalogue, row, typ }) => byTheValue(catalogue, row, typ),
 };
 

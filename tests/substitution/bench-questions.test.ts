@@ -191,3 +191,14 @@ describe('a crossover keeps its value and its level', () => {
     expect(answered(type, 'speaker-crossover', address)).toMatch(wanted);
   });
 });
+
+describe('a resistor that hisses by its warmth alone is replaced by its like, however large it is', () => {
+  test.each([
+    // 4.06 µV of 47 kΩ, as across every pickup: no part of that value has less.
+    ['carbon-film', 'low-noise-input', 'value=47k&rating=0.25', /^Metal film fits, such as 47 kΩ/],
+    ['carbon-film', 'low-noise-input', 'value=1M&rating=0.25', /^Metal film fits, such as 1 MΩ/],
+    ['metal-film', 'gain-resistor', 'value=470k&rating=0.25', /^Metal film fits, such as 470 kΩ/],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toMatch(wanted);
+  });
+});

@@ -87,7 +87,11 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     ...askedBy(catalogue, { conditions, demands, findings }),
     mountings: withoutLeads(catalogue),
     seldomStyles: catalogue.seldomStyles,
-    rulesOfThumb: pick(catalogue.rulesOfThumb, ['halving', 'resistor-power-in-hand']),
+    rulesOfThumb: pick(catalogue.rulesOfThumb, [
+      'halving',
+      'resistor-power-in-hand',
+      'thermal-noise-over',
+    ]),
     sumInputs,
     verdictRules: catalogue.verdictRules,
   };

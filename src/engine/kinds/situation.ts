@@ -1,12 +1,12 @@
 import { dissipation } from '../equations/heat.ts';
-import { voltageStood } from '../equations/resistor.ts';
+import { thermalNoise, voltageStood } from '../equations/resistor.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
 import { rowNamed } from '../assessment/original.ts';
 import { plainDefault, type ResolvedCondition } from '../assessment/conditions.ts';
 import { readTolerance } from '../candidates/generate.ts';
-import type { Catalogue } from '../catalogue.ts';
+import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { rangeOf } from '../findings/model.ts';
 import type { Unit } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
@@ -73,10 +73,34 @@ const mostCurrent = (catalogue: Catalogue, { max, condition }: ConditionRow): nu
 const borneBy = (catalogue: Catalogue, original: KindPart): number =>
   rangeOf({ catalogue }, original, 'voltage-limit')?.min ?? Infinity;
 
+/** Numbers of a position that are given or plain defaults, SI; 0 where it does not ask. */
+type Settled = (condition: ConditionId) => number;
+
+/** Noise (V) of the old part by its warmth alone, which none of its value is below. */
+const noiseOfOld = ({ value = 0 }: KindPart, settled: Settled): number =>
+  thermalNoise(
+    value,
+    settled('t-max'),
+    Math.min(settled('frequency'), settled('f-work')),
+    Math.max(settled('frequency'), settled('f-work')),
+  );
+
 /** A default that follows from the old part. */
-const derivedDefault = (catalogue: Catalogue, row: ConditionRow, original: KindPart): Range => {
+const derivedDefault = (
+  catalogue: Catalogue,
+  row: ConditionRow,
+  original: KindPart,
+  settled: Settled,
+): Range => {
   const rule = row.typ ?? 0;
   switch (row.follows) {
+    case 'thermal':
+      return exactly(
+        Math.max(
+          plainDefault(catalogue, row).typ,
+          ruleOf(catalogue, 'thermal-noise-over') * noiseOfOld(original, settled),
+        ),
+      );
     case 'value':
       return exactly(rule * (original.value ?? 0));
     case 'power':
@@ -130,22 +154,26 @@ export interface KindSituation {
 export const resolveKindSituation = (catalogue: Catalogue, request: KindRequest): KindSituation => {
   const position = rowNamed(catalogue.kindPositions, request.position, 'position');
   const original = completeOriginal(catalogue, request, position);
-  const conditions = catalogue.conditions
-    .filter((row) => row.position === position.id)
-    .map((row): ResolvedCondition => {
-      const given = request.conditions?.[row.condition];
-      if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
-      if (row.follows === '' && request.original.value !== undefined)
-        return { id: row.condition, ...usualOrBorne(catalogue, row, original), row };
-      return row.follows === ''
-        ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
-        : {
-            id: row.condition,
-            range: derivedDefault(catalogue, row, original),
-            from: 'derived',
-            row,
-          };
-    });
+  const rows = catalogue.conditions.filter((row) => row.position === position.id);
+  const settled: Settled = (condition) => {
+    const row = rows.find((one) => one.condition === condition);
+    const plain = row?.follows === '' ? plainDefault(catalogue, row) : undefined;
+    return (request.conditions?.[condition] ?? plain)?.max ?? 0;
+  };
+  const conditions = rows.map((row): ResolvedCondition => {
+    const given = request.conditions?.[row.condition];
+    if (given !== undefined) return { id: row.condition, range: given, from: 'given', row };
+    if (row.follows === '' && request.original.value !== undefined)
+      return { id: row.condition, ...usualOrBorne(catalogue, row, original), row };
+    return row.follows === ''
+      ? { id: row.condition, range: plainDefault(catalogue, row), from: 'default', row }
+      : {
+          id: row.condition,
+          range: derivedDefault(catalogue, row, original, settled),
+          from: 'derived',
+          row,
+        };
+  });
   return { original, conditions };
 };
 
