@@ -64,6 +64,9 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['470µ/25 axial', {}, { c: 470 * u, volts: 25, lost: none }],
   ['0,1µF RM 7,5', {}, { c: 100 * n, lost: none }],
   ['4n7 RM22,5 630V', {}, { c: 4.7 * n, volts: 630, lost: none }],
+  // One word for waxed paper, and Cyrillic microfarads typed in Latin letters.
+  ['.05/400 wax', {}, { c: 50 * n, volts: 400, types: ['paper-wax'], lost: none }],
+  ['100 mkF 25 V', {}, { c: 100 * u, volts: 25, lost: none }],
   // A precise style of resistor without its watts.
   ['С2-29В 10К', {}, { r: 10e3, lost: none }],
   // Two numbers are the microfarads and volts of a small polar part, not a date.
