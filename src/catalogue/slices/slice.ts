@@ -330,6 +330,7 @@ export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue =>
   const figures = devices.figures.filter((row) => owners.has(row.of) && row.use === 'used');
   const pins = devices.pins.filter((row) => orders.has(row.pinout));
   const demands = devices.demands.filter(ofUse);
+  const asked = new Set(demands.map(({ finding }) => finding));
   const cited = new Set([...figures, ...pins, ...demands].map((row) => row.source));
   return {
     ...nothing(catalogue),
@@ -340,8 +341,10 @@ export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue =>
       ...devices,
       devices: own.map((row) => without(row, ['locator', 'note'])),
       figures: figures.map((row) => without(row, ['locator', 'note', 'conditions'])),
+      pinouts: devices.pinouts.filter(({ id }) => orders.has(id)),
       pins: pins.map((row) => without(row, ['locator', 'note'])),
       uses,
+      findings: devices.findings.filter(({ id }) => asked.has(id)),
       conditions: devices.conditions.filter(ofUse),
       demands: demands.map((row) => without(row, ['locator', 'note'])),
       affixes: [],

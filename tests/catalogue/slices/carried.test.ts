@@ -366,6 +366,7 @@ describe('a family of devices', () => {
     expect(own.devices.figures.every((row) => row.conditions === '')).toBe(true);
     const pinouts = devices.flatMap((device) => device.pinouts);
     expect(new Set(own.devices.pins.map(({ pinout }) => pinout))).toEqual(new Set(pinouts));
+    expect(new Set(own.devices.pinouts.map(({ id }) => id))).toEqual(new Set(pinouts));
   });
 
   test('has the uses that one of its devices may be put to, with what they ask', () => {
@@ -382,6 +383,9 @@ describe('a family of devices', () => {
         catalogue.devices[table].filter(({ position }) => uses.includes(position)).length,
       );
     }
+    expect(new Set(own.devices.findings.map(({ id }) => id))).toEqual(
+      new Set(own.devices.demands.map(({ finding }) => finding)),
+    );
   });
 
   test('cites no source without its title, and has no title beside', () => {
