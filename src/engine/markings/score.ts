@@ -240,6 +240,7 @@ const isOtherAlone = ({ taken }: Parse): boolean =>
 export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   parse.score +
   (parse.value === undefined ? weights.noValue : 0) +
+  (parse.value === undefined && said(parse, 'size').length > 0 ? weights.sizeAlone : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
   typesAgree(lexicon, parse) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +

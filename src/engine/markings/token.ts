@@ -96,6 +96,8 @@ export type Content =
   | { says: 'other'; is: string }
   /** So many alike on one shaft. */
   | { says: 'gangs'; count: number }
+  /** How large the part is or how it is mounted, which lists name beside its value. */
+  | { says: 'size' }
   | { says: 'remark' };
 
 /** Another meaning of a tolerance letter, for the capacitances in its span, F. */

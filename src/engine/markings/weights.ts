@@ -171,6 +171,8 @@ export const weights = {
   ohmsAlone: 2.4,
   /** A reading without a value. */
   noValue: -0.5,
+  /** A size that is named beside no value: its figures are rather the value or a date. */
+  sizeAlone: -4,
 } as const;
 
 /** The weight of a use among the three of a kind. */

@@ -205,6 +205,7 @@ type MarkRow = MarkingTables['bodyMarks'][number];
 /** What a mark says beside its meaning in words. */
 const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
   if (group === 'gang') return { says: 'gangs', count: Number(/\d/.exec(mark)) };
+  if (group === 'size') return { says: 'size' };
   return polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity };
 };
 

@@ -60,6 +60,8 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['2512 R010', {}, { r: 0.01, lost: none }],
   ['0805 4n7', {}, { c: 4.7 * n, lost: none }],
   ['1210 22u 25V', {}, { c: 22 * u, volts: 25, lost: none }],
+  // Without a value beside it a size is none.
+  ['1808', {}, { c: 1.8 * p, lost: none }],
   ['104 8312', {}, { c: 100 * n, date: '1983-W12', lost: none }],
   ['470µ/25 axial', {}, { c: 470 * u, volts: 25, lost: none }],
   ['0,1µF RM 7,5', {}, { c: 100 * n, lost: none }],
