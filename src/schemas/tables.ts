@@ -4,7 +4,6 @@ import { changeRow } from './changes.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
 import { deviceTables } from './device-tables.ts';
-import { drawingReferences, typeLookRow } from './drawings.ts';
 import {
   conditionDefinitionRow,
   conditionRow,
@@ -22,14 +21,7 @@ import { kindTables } from './kind-tables.ts';
 import { lookTables } from './look-tables.ts';
 import { markingTables } from './marking-tables.ts';
 import { reformingRow } from './reforming.ts';
-import {
-  bodyRow,
-  coreRiseRow,
-  pulseRatingRow,
-  rippleFrequencyRow,
-  rippleTemperatureRow,
-  seriesResistanceRow,
-} from './sizes.ts';
+import { sizeTables } from './size-tables.ts';
 import { ruleOfThumbRow } from './rules-of-thumb.ts';
 import { soughtDeviceRow, soughtRow } from './sought.ts';
 import { sourceRow } from './sources.ts';
@@ -159,48 +151,7 @@ export const tables = {
     references: [source],
     about: 'How parts that can be bought are wired up.',
   },
-  'bodies.csv': {
-    row: bodyRow,
-    key: ['type', 'style', 'c_min', 'voltage', 'length_mm', 'width_mm', 'height_mm'],
-    references: [source, { column: 'type', table: 'types.csv' }],
-    about: 'Sizes of parts by value and rated voltage.',
-  },
-  'type-looks.csv': {
-    row: typeLookRow,
-    key: ['type', 'style', 'form'],
-    references: [source, { column: 'type', table: 'types.csv' }, ...drawingReferences],
-    about: 'How parts of each type look, as drawings.',
-  },
-  'series-resistance.csv': {
-    row: seriesResistanceRow,
-    key: ['type', 'capacitance', 'v_min', 'frequency_hz'],
-    references: [source, { column: 'type', table: 'types.csv' }],
-    about: 'Series resistance by value and rated voltage.',
-  },
-  'ripple-by-frequency.csv': {
-    row: rippleFrequencyRow,
-    key: ['type', 'v_min', 'c_min', 'frequency_hz'],
-    references: [source, { column: 'type', table: 'types.csv' }],
-    about: 'How the ripple current that a part takes goes with frequency.',
-  },
-  'ripple-by-temperature.csv': {
-    row: rippleTemperatureRow,
-    key: ['type', 'temperature_c'],
-    references: [source, { column: 'type', table: 'types.csv' }],
-    about: 'How the ripple current that a part takes goes with temperature.',
-  },
-  'core-rise.csv': {
-    row: coreRiseRow,
-    key: ['types', 'diameter_mm'],
-    references: [source, { column: 'types', table: 'types.csv', many: true }],
-    about: 'How much more the core of a can warms than its surface.',
-  },
-  'pulse-ratings.csv': {
-    row: pulseRatingRow,
-    key: ['type', 'style', 'c_min', 'voltage'],
-    references: [source, { column: 'type', table: 'types.csv' }],
-    about: 'Steepest edges that film parts withstand, by value and rated voltage.',
-  },
+  ...sizeTables,
   'e-series.csv': {
     row: seriesRow,
     key: ['series', 'position'],
