@@ -46,6 +46,7 @@ export { crestOf } from './equations/crest.ts';
 export { voltageKindOf } from './candidates/voltage-kind.ts';
 export { bodyOf, type Sized } from './sizes/body-of.ts';
 export { bodyOfRow, volumeOf, type Body, type Shape } from './sizes/body.ts';
+export { isAtLeast } from './quantities/within.ts';
 export { sidesInWords } from './sizes/body-words.ts';
 export { plainDefault, resolveSituation, type ResolvedCondition } from './assessment/conditions.ts';
 export type { Finding } from './assessment/finding.ts';

@@ -1,4 +1,10 @@
-import { type Assessment, type Catalogue, type Leaning, type TypeId } from '../engine/index.ts';
+import {
+  isAtLeast,
+  type Assessment,
+  type Catalogue,
+  type Leaning,
+  type TypeId,
+} from '../engine/index.ts';
 import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
 import type { AnyPart } from './phrases.ts';
 
@@ -11,8 +17,6 @@ const LESS_COMMON = 0.5;
 
 /** Weightier than another family that is as common: film before a small electrolytic. */
 const SMALL = 1.25;
-/** Share by which a value may lie above a bound: rounding only. */
-const ROUNDING = 1e-9;
 
 /** What the market of a type counts against it. */
 const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
@@ -32,10 +36,7 @@ export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: 
 /** Whether a part is one of those small ones of its family that one rather replaces by film. */
 const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
   const family = catalogue.families[typeRowOf(catalogue, candidate.type)?.family ?? ''];
-  return (
-    'capacitance' in candidate &&
-    candidate.capacitance <= (family?.film_up_to ?? 0) * (1 + ROUNDING)
-  );
+  return 'capacitance' in candidate && isAtLeast(family?.film_up_to ?? 0, candidate.capacitance);
 };
 
 /**
