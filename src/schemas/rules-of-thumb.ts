@@ -20,6 +20,7 @@ export const ruleOfThumbRow = z.strictObject({
     'largest-resistor',
     'hottest-resistor',
     'as-good-as-nearest',
+    'rather-more',
     'loose-value',
     'smallest-second-part',
     'valve-rating',

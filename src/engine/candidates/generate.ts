@@ -77,7 +77,8 @@ interface Preference {
 /**
  * How far a value lies from the old one: nothing for the neighbours of a value that is made no more,
  * where the position does not ask for it closely, or 51 nF of 1 % would come before 47 nF: where so much
- * less would do, a few per cent decide nothing.
+ * less would do, a few per cent decide nothing. Where at least the old value is asked for, one that is
+ * less lies further off than the next larger one, if that is near.
  */
 const distanceFrom = (circumstances: Circumstances): ((farad: number) => number) => {
   const { catalogue, original, position } = circumstances;
@@ -85,9 +86,13 @@ const distanceFrom = (circumstances: Circumstances): ((farad: number) => number)
   const isMade = valuesBetween('E24', old * (1 - ROUNDING), old * (1 + ROUNDING)).length > 0;
   const loose = !isMade && position.value_low <= ruleOf(catalogue, 'loose-value');
   const near = Math.log1p(ruleOf(catalogue, 'as-good-as-nearest'));
+  const rather =
+    position.value_policy === 'at-least' ? Math.log(ruleOf(catalogue, 'rather-more')) : 0;
   return (farad) => {
-    const distance = Math.abs(Math.log(farad / old));
-    return loose && distance < near ? 0 : distance;
+    const more = Math.log(farad / old);
+    const distance = Math.abs(more);
+    if (distance < near) return loose ? 0 : distance;
+    return more < 0 ? Math.max(distance, rather) : distance;
   };
 };
 

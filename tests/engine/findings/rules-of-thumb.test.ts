@@ -137,6 +137,41 @@ describe('what is offered', () => {
     expect(first(rules)).toBeCloseTo(farad, 12);
   });
 
+  /** What an electrolytic of a value that is made no more is replaced by, first of all. */
+  const instead = (microfarad: number, position: string, rules: object = {}): number => {
+    const circumstances = circumstancesOf(
+      {
+        original: { type: 'al-electrolytic-wet', capacitance: exactly(microfarad * 1e-6) },
+        position,
+      },
+      { ...base.catalogue, ...rules },
+    );
+    const [part] = offeredParts(circumstances.catalogue, 'al-electrolytic-wet', circumstances);
+    return Math.round((part?.capacitance ?? NaN) * 1e7) / 10;
+  };
+
+  test.each<[string, old: number, position: string, instead: number, rules?: object]>([
+    ['at least 8: a quarter more rather than 15 % less', 8, 'bulk-rail', 10],
+    ['at least 40: a sixth more', 40, 'bulk-rail', 47],
+    ['at least 18: a fifth more', 18, 'emitter-bypass', 22],
+    ['at least 56: a fifth more', 56, 'screen-bypass', 68],
+    ['at least 25: 12 % less, since the next is a third more', 25, 'cathode-bypass', 22],
+    ['at least 16: 6 % less are as good as nothing', 16, 'bulk-rail', 15],
+    ['at least 50: as well', 50, 'output-coupling', 47],
+    ['at least 100, which is made', 100, 'bulk-rail', 100],
+    ['a place that wants the same value: the nearest', 8, 'meter-damping', 6.8],
+    [
+      'with less than a quarter more for the most',
+      8,
+      'bulk-rail',
+      6.8,
+      withRule('rather-more', 1.2),
+    ],
+    ['with half more for the most', 25, 'cathode-bypass', 33, withRule('rather-more', 1.5)],
+  ])('%s', (_what, old, position, wanted, rules) => {
+    expect(instead(old, position, rules)).toBe(wanted);
+  });
+
   test('a second part is no smaller than its share of the whole', () => {
     const { circumstances } = probeIn(base, {});
     const { capacitance } = circumstances.original;
