@@ -59,6 +59,9 @@ export const typeRow = z.strictObject({
     'tolerance commonly found on the old part, percent each way or minus/plus',
   ),
   old_age: positive.describe('age of one commonly met in old equipment, years'),
+  chosen_for: optionalId.describe(
+    'what one takes it for instead of the plain part of its family, which is named before it where that fits as well, unless the old part was taken for the same',
+  ),
   ...provenance,
 });
 export type TypeRow = z.output<typeof typeRow>;

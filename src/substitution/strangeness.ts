@@ -15,6 +15,9 @@ const OTHER_FAMILY = 1;
 /** Sold by many, but not what lies in every drawer; a part of the old one's family still comes first. */
 const LESS_COMMON = 0.5;
 
+/** Made for something that nothing asked for: low resistance in a bypass, where the plain part fits. */
+const SPECIAL = 0.25;
+
 /** Weightier than another family that is as common: film before a small electrolytic. */
 const SMALL = 1.25;
 
@@ -27,10 +30,22 @@ const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
   return catalogue.families[family ?? '']?.kin || family;
 };
 
+/** What one takes a type for instead of the plain part of its family; nothing for plain ones. */
+const chosenFor = (catalogue: Catalogue, type: TypeId): string =>
+  catalogue.types[type]?.chosen_for ?? '';
+
+/** Whether parts of a type are made for something that the old part was not taken for. */
+const isSpecial = (catalogue: Catalogue, original: TypeId, type: TypeId): boolean =>
+  !['', chosenFor(catalogue, original)].includes(chosenFor(catalogue, type));
+
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
 export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: TypeId): number => {
   const isKin = kinOf(catalogue, type) === kinOf(catalogue, original);
-  return (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) + (isKin ? 0 : OTHER_FAMILY);
+  return (
+    (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) +
+    (isKin ? 0 : OTHER_FAMILY) +
+    (isSpecial(catalogue, original, type) ? SPECIAL : 0)
+  );
 };
 
 /** Whether a part is one of those small ones of its family that one rather replaces by film. */

@@ -36,6 +36,7 @@ const type = (id: string, union_of: string[] = []): TypeRow => ({
   old_ample_below: undefined,
   old_tolerance: '10',
   old_age: 40,
+  chosen_for: '',
   ...provenance,
 });
 

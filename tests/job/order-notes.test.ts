@@ -115,11 +115,11 @@ test.each([
   expect(group?.volts.replaceAll('\u00A0', ' ')).toBe(ordered);
 });
 
-/** An invented electrolytic on a rail. */
+/** An invented electrolytic of low impedance on a rail. */
 const onRail: Partial<Line> = {
   designators: 'C1',
   kind: 'capacitor',
-  type: 'al-electrolytic-wet',
+  type: 'al-electrolytic-low-esr',
   value: '47 µF',
   volts: '25 V',
   position: 'bulk-rail',
@@ -137,7 +137,7 @@ test.each<[string, Partial<Line>, boolean]>([
     expect(group?.style).toBe('radial can');
     const told = group?.notes.filter((note) => note.includes('the old one is axial')) ?? [];
     expect(told.length).toBe(isTold ? 1 : 0);
-    // The low-impedance type that is offered first has no such style; the usual one has.
+    // The type that is offered first, as the old part, has no such style; the plain one has.
     const can =
       /Aluminium electrolytic, general purpose 47 µF ±20 % 25 V serves too and is sold as axial can for \d+ V, ⌀[\d.]+ × [\d.]+\u00A0mm$/u;
     if (isTold) expect(told[0]?.replace(/\u00A0(?!mm)/gu, ' ')).toMatch(can);

@@ -110,3 +110,39 @@ describe('small electrolytics and seldom styles', () => {
     },
   );
 });
+
+describe('a plain part comes before one that is made for what nothing asked for', () => {
+  // One takes an electrolytic of low impedance for its ripple current at the rate of a converter; under
+  // an emitter, beside a rectifier at 100 Hz and at a regulator the plain one is what was there.
+  test.each([
+    ['al-electrolytic-wet', 'emitter-bypass', 'al-electrolytic-wet'],
+    ['al-electrolytic-wet', 'cathode-bypass', 'al-electrolytic-wet'],
+    ['al-electrolytic-wet', 'reservoir', 'al-electrolytic-wet'],
+    ['al-electrolytic-wet', 'bulk-rail', 'al-electrolytic-wet'],
+    ['al-electrolytic-wet', 'output-coupling', 'al-electrolytic-wet'],
+    ['al-solid-mno2', 'emitter-bypass', 'al-electrolytic-wet'],
+    // What was there was taken for the same.
+    ['al-electrolytic-low-esr', 'reservoir', 'al-electrolytic-low-esr'],
+    ['al-electrolytic-low-esr', 'bulk-rail', 'al-electrolytic-low-esr'],
+    ['al-polymer', 'reservoir', 'al-electrolytic-low-esr'],
+  ])('%s in %s: %s', (type, position, first) => {
+    const ranked = findStandIns(catalogue, { original: { type }, position });
+    const [answer] = answeredFirst(catalogue, type, ranked);
+    expect([answer?.candidate.type, answer?.verdict]).toEqual([first, 'fits']);
+  });
+
+  test('what a type is made for is what types.csv says', () => {
+    const counted = (original: string, type: string, tables: Catalogue = catalogue): number =>
+      strangenessOfType(tables, original, type);
+    const low = 'al-electrolytic-low-esr';
+    expect(counted('al-electrolytic-wet', 'al-electrolytic-wet')).toBe(0);
+    expect(counted('al-electrolytic-wet', low)).toBeGreaterThan(0);
+    expect(counted('al-electrolytic-wet', low)).toBeLessThan(counted('ta-mno2-solid', low));
+    expect(counted(low, low)).toBe(0);
+    expect(counted('al-low-leakage', low)).toBe(counted('al-electrolytic-wet', low));
+    const row = catalogue.types[low];
+    if (row === undefined) throw new Error('no such type');
+    const plain = { ...catalogue.types, [low]: { ...row, chosen_for: '' } };
+    expect(counted('al-electrolytic-wet', low, { ...catalogue, types: plain })).toBe(0);
+  });
+});
