@@ -48,7 +48,7 @@ export { bodyOf, type Sized } from './sizes/body-of.ts';
 export { bodyOfRow, volumeOf, type Body, type Shape } from './sizes/body.ts';
 export { isAtLeast } from './quantities/within.ts';
 export { sidesInWords } from './sizes/body-words.ts';
-export { plainDefault, resolveSituation, type ResolvedCondition } from './assessment/conditions.ts';
+export { resolveSituation, type ResolvedCondition } from './assessment/conditions.ts';
 export type { Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { isChip, type WithMountings } from './assessment/mounting.ts';

@@ -51,14 +51,16 @@ export const readAddress = (
       ? { value: text }
       : { message: 'There is no such guideline.' },
   );
+  const original = {
+    ...{ type, capacitance, tolerance, age },
+    ...{ ratedVoltage: rated?.volts, voltageKind: rated?.kind },
+  };
+  const usual = () => resolveSituation(catalogue, { original, position }).conditions;
   return {
     request: {
-      original: {
-        ...{ type, capacitance, tolerance, age },
-        ...{ ratedVoltage: rated?.volts, voltageKind: rated?.kind },
-      },
+      original,
       position,
-      conditions: readConditions(catalogue, position, take),
+      conditions: readConditions(catalogue, position, usual, take),
       guideline: guideline ?? DEFAULT_GUIDELINE,
     },
     rejected,

@@ -1,7 +1,6 @@
 import {
   formatQuantity,
   formatValue,
-  plainDefault,
   type Catalogue,
   type Habit,
   type PositionId,
@@ -39,23 +38,21 @@ const IN_ORDER = [
   ['esr-min', 'esr-max'],
 ] as const;
 
+/** What a condition is where nobody says it, SI; nothing where the position does not ask for it. */
+type Usual = (id: string) => Range | undefined;
+
 /**
  * The conditions without those of such a pair that contradict the other number, be it said or usual: a
  * coldest above the warmest would leave no span to drift over, which any part bears.
  */
 const withoutContradictions = (
   catalogue: Catalogue,
-  position: PositionId,
   said: Readonly<Record<string, Range>>,
+  usual: Usual,
   take: Taker['take'],
 ): Record<string, Range> => {
   let conditions = { ...said };
-  const rangeOf = (id: string): Range | undefined => {
-    const row = catalogue.conditions.find(
-      (one) => one.position === position && one.condition === id && one.follows === '',
-    );
-    return conditions[id] ?? (row && plainDefault(catalogue, row));
-  };
+  const rangeOf: Usual = (id) => conditions[id] ?? usual(id);
   const refuse = (id: string, way: 'less' | 'more', other: string, value: number): void => {
     const name = catalogue.conditionDefinitions[other]?.name ?? other;
     const limit = formatValue(value, conditionUnit(catalogue, other));
@@ -64,8 +61,9 @@ const withoutContradictions = (
   };
   for (const [low, high] of IN_ORDER) {
     for (const refused of [high, low]) {
+      if (conditions[refused] === undefined) continue;
       const [lower, upper] = [rangeOf(low), rangeOf(high)];
-      if (conditions[refused] === undefined || !lower || !upper || lower.min <= upper.max) continue;
+      if (!lower || !upper || lower.min <= upper.max) continue;
       if (refused === high) refuse(high, 'less', low, lower.min);
       else refuse(low, 'more', high, upper.max);
     }
@@ -73,10 +71,14 @@ const withoutContradictions = (
   return conditions;
 };
 
-/** What an address says of the conditions of a position, SI. */
+/**
+ * What an address says of the conditions of a position, SI.
+ * @param resolved all of its conditions as they usually are, asked for only if a number has to agree with them
+ */
 export const readConditions = (
   catalogue: Catalogue,
   position: PositionId,
+  resolved: () => readonly ResolvedCondition[],
   take: Taker['take'],
 ): Record<string, Range> => {
   const conditions: Record<string, Range> = {};
@@ -84,7 +86,8 @@ export const readConditions = (
     const range = take(id, (text) => readRange(text, conditionMeasure(catalogue, id)));
     if (range !== undefined) conditions[id] = range;
   }
-  return withoutContradictions(catalogue, position, conditions, take);
+  const usual: Usual = (id) => resolved().find((one) => one.id === id)?.range;
+  return withoutContradictions(catalogue, conditions, usual, take);
 };
 
 /** A condition written out; no time at all in the unit that people give it in, as `0 years`. */

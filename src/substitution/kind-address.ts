@@ -63,16 +63,18 @@ export const readKindAddress = (
     measure === undefined || (measure.unit as string) === ''
       ? undefined
       : take(key, (text) => readRange(withoutFraction(text), measure));
+  const original = {
+    type,
+    value: measured(kindPartKeys.value, kind && valueMeasure(kind)),
+    tolerance: take(kindPartKeys.tolerance, readToleranceText),
+    rating: measured(kindPartKeys.rating, kind && ratingMeasure(kind)),
+  };
+  const usual = () => resolveKindSituation(catalogue, { original, position }).conditions;
   return {
     request: {
-      original: {
-        type,
-        value: measured(kindPartKeys.value, kind && valueMeasure(kind)),
-        tolerance: take(kindPartKeys.tolerance, readToleranceText),
-        rating: measured(kindPartKeys.rating, kind && ratingMeasure(kind)),
-      },
+      original,
       position,
-      conditions: readConditions(catalogue, position, take),
+      conditions: readConditions(catalogue, position, usual, take),
     },
     rejected,
   };

@@ -72,6 +72,9 @@ interface Told {
   unit: string;
 }
 
+const atWorst = ({ catalogue, typ, unit }: Told): string =>
+  `that of a new part of the old type at worst, at least ${print(catalogue, typ, unit)}`;
+
 /** How a default that follows from the old part follows from it. */
 const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>> = {
   'rated-voltage': ({ typ }) => `${printNumber(typ)} × the old part's rated voltage`,
@@ -88,8 +91,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   reactive: () =>
     'what the alternating voltage drives through the old value at the working frequency',
   slope: () => 'that of the old type, where it was chosen to balance what is round it, else 0',
-  impedance: ({ catalogue, typ, unit }) =>
-    `that of a new part of the old type at worst, at least ${print(catalogue, typ, unit)}`,
+  'worst-resistance': atWorst,
+  impedance: atWorst,
   kept: ({ typ }) => `${printNumber(typ)} × the least that the old part itself gives`,
   charge: ({ catalogue, typ, max, unit }) =>
     `what the charge in the old part at its rating would feed for ${formatValue(typ, 's')}, at most ${print(catalogue, max, unit)}`,

@@ -100,9 +100,23 @@ const resistanceOfOld = (
   catalogue: Catalogue,
   original: Part,
   conditions: Before['conditions'],
-): number => {
+): Range => {
   const hertz = conditions['f-work']?.typ ?? TABLE_FREQUENCY;
-  return resistanceOf(original, { catalogue }, hertz)?.range.typ ?? 0;
+  return resistanceOf(original, { catalogue }, hertz)?.range ?? exactly(0);
+};
+
+/** Resistance (ohm) that follows from the usual one of the old part, or from its highest. */
+const resistanceAfterOld = (
+  catalogue: Catalogue,
+  { follows, typ = 0, max = Infinity, condition }: ConditionRow,
+  original: Part,
+  conditions: Before['conditions'],
+): number => {
+  const old = resistanceOfOld(catalogue, original, conditions);
+  const factor = factorOf(catalogue, condition);
+  return follows === 'worst-resistance'
+    ? Math.max(typ * factor, old.max)
+    : Math.min(typ * old.typ, max * factor);
 };
 
 /** Impedance (ohm) that a new part like the old one has at worst, but no less than a given one. */
@@ -176,12 +190,8 @@ const derivedDefault = (
         rule * serviceCapacitance(original, { catalogue, conditions }).capacitance.min,
       );
     case 'series-resistance':
-      return exactly(
-        Math.min(
-          rule * resistanceOfOld(catalogue, original, conditions),
-          (row.max ?? Infinity) * factorOf(catalogue, row.condition),
-        ),
-      );
+    case 'worst-resistance':
+      return exactly(resistanceAfterOld(catalogue, row, original, conditions));
     case 'slope':
       return exactly(rule * slopeCounted(catalogue, original));
     case 'reactive':
@@ -202,6 +212,7 @@ const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = [
   'direct-voltage',
   'kept',
   'series-resistance',
+  'worst-resistance',
   'reactive',
   'impedance',
 ];

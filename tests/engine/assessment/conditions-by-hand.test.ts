@@ -120,6 +120,30 @@ describe('what follows from the old part', () => {
       1.5,
     ],
     [
+      'the most that it may have',
+      'esr-max',
+      {
+        rows: [at('esr-max', 'worst-resistance', { typ: 5 })],
+        knows: { 'esr-100khz': known({ min: 1, typ: 2, max: 8 }) },
+      },
+      8,
+    ],
+    [
+      'no less than the row says, where that is less',
+      'esr-max',
+      {
+        rows: [at('esr-max', 'worst-resistance', { typ: 5 })],
+        knows: { 'esr-100khz': known({ min: 1, typ: 2, max: 3 }) },
+      },
+      5,
+    ],
+    [
+      'what the row says where no resistance is known',
+      'esr-max',
+      { rows: [at('esr-max', 'worst-resistance', { typ: 5 })], knows: {} },
+      5,
+    ],
+    [
       'none where no resistance is known',
       'esr-max',
       { rows: [at('esr-max', 'series-resistance', { typ: 2 })], knows: {} },
