@@ -144,3 +144,29 @@ test('tabulated resistance never leaves the two rows beside the value', () => {
     { numRuns: 500 },
   );
 });
+
+describe('the tables', () => {
+  const rows = catalogue.seriesResistance;
+  const types = [...new Set(rows.map(({ type }) => type))];
+
+  // The loss in the dielectric makes a resistance that falls with the frequency; leads and foils stay.
+  // What sheets of two makers say lies up to a half apart.
+  test.each(types)('let the usual resistance of %s not rise with the frequency', (type) => {
+    const own = rows.filter((row) => row.type === type);
+    const hertz = [...new Set(own.map((row) => row.frequency_hz))].toSorted((a, b) => a - b);
+    const volts = new Set(own.flatMap((row) => [row.v_min, row.v_max]));
+    const farads = new Set(own.map((row) => row.capacitance));
+    const rising: unknown[] = [];
+    for (const ratedVoltage of volts)
+      for (const capacitance of farads) {
+        const told = hertz.flatMap((at) => {
+          const found = esrOf(catalogue, { type, capacitance, ratedVoltage }, at);
+          return found?.by === 'value' ? [{ at, ohm: found.range.typ }] : [];
+        });
+        for (const [index, { at, ohm }] of told.entries())
+          for (const lower of told.slice(0, index))
+            if (ohm > lower.ohm * 1.5) rising.push({ ratedVoltage, capacitance, at, ohm, lower });
+      }
+    expect(rising).toEqual([]);
+  });
+});
