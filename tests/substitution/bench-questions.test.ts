@@ -152,6 +152,18 @@ describe('a string of kilovolts takes bodies that are made for them', () => {
   });
 });
 
+describe('hundreds of megohm, as at the capsule of a condenser microphone', () => {
+  // By offers.csv glaze is sold up to 68 MΩ at 5 % in E24, and in small bodies up to 1 GΩ, usually at 10 %.
+  test.each([
+    ['value=68M', 'High-voltage glaze fits, such as 68 MΩ'],
+    ['value=100M', 'High-voltage glaze fits, such as 100 MΩ ±10 % 0.25 W'],
+    ['value=1G', 'High-voltage glaze fits, such as 1 GΩ ±10 % 0.25 W'],
+    ['value=10G', 'No part made today fits'],
+  ])('%s', (address, wanted) => {
+    expect(answered('carbon-film', 'grid-leak', address)).toContain(wanted);
+  });
+});
+
 describe('high power', () => {
   test.each([
     // 44 A at 10 MHz: 2π × 10 MHz × 1 nF × 700 V, in the tank of a transmitter.
