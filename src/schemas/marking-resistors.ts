@@ -15,8 +15,10 @@ import { context, met, use } from './marking-context.ts';
 export const resistorFormRow = z.strictObject({
   id,
   shape: z
-    .enum(['multiplier', 'plain', 'link'])
-    .describe('multiplier: the last figure counts zeros; plain: as written; link: noughts alone'),
+    .enum(['multiplier', 'plain', 'decimal', 'link'])
+    .describe(
+      'multiplier: the last figure counts zeros; plain: as written; decimal: with a point; link: noughts alone',
+    ),
   figures_min: positive.describe('fewest figures, counting all of them'),
   figures_max: positive.describe('most figures'),
   value_min: number.describe('smallest value that is written so, ohm'),

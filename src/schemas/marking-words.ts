@@ -59,6 +59,7 @@ export const bodyMarkRow = z.strictObject({
     'gang',
     'grade',
     'size',
+    'designator',
   ]),
   printed: yesNo.describe(
     'yes: found among printed words; no: a thing to look for, for the reader',

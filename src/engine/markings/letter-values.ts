@@ -180,7 +180,7 @@ const isOfResistor = (
  * that it is no tolerance.
  */
 const OHMS_ALONE =
-  /^(?:\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d+(?:[.,]\d+)?\s*%)$/u;
+  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d+(?:[.,]\d+)?\s*%)$/u;
 
 /** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
 const POINT_AND_TOLERANCE = /^\d{1,3}R\d{1,2}\s?[FGJKM]$/u;
@@ -211,7 +211,7 @@ const hasPreciseFigures = ({ place, written }: LetterForm): boolean =>
   place !== 'end' && written >= PRECISE_FIGURES;
 
 const mayBeTolerance = ({ lexicon }: Scan, { letter }: PointLetterRow): boolean =>
-  lexicon.tables.toleranceLetters.some((row) => row.letter === letter);
+  lexicon.tables.toleranceLetters.some((row) => row.letter === letter && row.met !== 'seldom');
 
 /** Values in which a letter stands for the decimal point. */
 export const letterValuesAt = (scan: Scan, at: number): Token[] => {

@@ -143,6 +143,8 @@ const decimalsAt = (
   at: number,
   wholes: readonly FigureRun[],
 ): WrittenNumber[] => {
+  // A comma at once behind a letter parts two words, as in `47uf,450v`.
+  if (marking.text.charAt(at) === ',' && isLetter(marking.text.charAt(at - 1))) return [];
   const starts = isPoint(marking.text.charAt(at)) ? [undefined] : wholes;
   return starts.flatMap((before) => {
     const point = before?.end ?? at;

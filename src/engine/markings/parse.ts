@@ -9,6 +9,7 @@ import {
   isFigure,
   isLetter,
   isSeparator,
+  isTimesAt,
   isWornSign,
   wordBegins,
 } from './text.ts';
@@ -114,6 +115,8 @@ const passagesAt = (marking: Marking, at: number, tokens: readonly Token[]): Pas
     const parts = !isBlank(character) && character !== '(';
     return [{ end: at + 1, cost: 0, leaves: false, parts }];
   }
+  if (isTimesAt(marking, at))
+    return [{ end: at + 1, cost: weights.times, leaves: false, parts: true }];
   const end = endOfWord(marking, passable ? at + 1 : at);
   if (wordBegins(marking, at))
     return [leaving(marking, at, end, 0), ...leavingLetters(marking, at, tokens)];

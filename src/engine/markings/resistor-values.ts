@@ -52,14 +52,13 @@ const valueIn = (form: Form, { digits, value }: WrittenNumber): number =>
 
 const WHOLE_WORD: readonly Need[] = ['whole-word'];
 
-const WATTS = /\d\s*W(?!\p{L})/u;
-const LETTER_NEXT = /^\s*\p{L}/u;
+const LETTER_NEXT = /^\p{L}|^\s+\p{L}(?![\p{L}\d])/u;
 
-/** What it adds to plain figures by themselves that the part bears its watts. */
-const besideWatts = ({ marking: { text } }: Scan, { shape }: Form, end: number): number =>
-  shape === 'plain' && !LETTER_NEXT.test(text.slice(end)) && WATTS.test(text)
-    ? weights.plainBesideWatts
-    : 0;
+/** Whether figures count zeros; of plain ones nothing is said where a letter that may be their unit follows. */
+const countsZeros = ({ marking: { text } }: Scan, { shape }: Form, end: number) => {
+  if (shape === 'multiplier') return true;
+  return shape === 'link' || LETTER_NEXT.test(text.slice(end)) ? undefined : false;
+};
 
 const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Token[] => {
   const { digits, assumed } = number;
@@ -78,11 +77,8 @@ const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Toke
       quantity: 'resistance',
       value,
       figures,
-      weight:
-        weightOf(weights.value, form.use) +
-        besideWatts(scan, form, number.end) +
-        added +
-        number.cost,
+      weight: weightOf(weights.value, form.use) + added + number.cost,
+      countsZeros: countsZeros(scan, form, number.end),
       needs: form.shape === 'link' ? WHOLE_WORD : [],
       bodies: form.bodyBits,
       origins: form.originBits,
@@ -101,9 +97,11 @@ const inForm = (scan: Scan, at: number, form: Form, number: WrittenNumber): Toke
 /** Resistances written in figures alone. */
 export const resistorFiguresAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
-    .filter((number) => !number.grouped && !number.decimal)
+    .filter((number) => !number.grouped)
     .flatMap((number) =>
-      scan.lexicon.resistors.forms.flatMap((form) => inForm(scan, at, form, number)),
+      scan.lexicon.resistors.forms
+        .filter(({ shape }) => (shape === 'decimal') === number.decimal)
+        .flatMap((form) => inForm(scan, at, form, number)),
     );
 
 interface Multiplier {

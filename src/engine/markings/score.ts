@@ -2,6 +2,7 @@ import type { TypeId } from '../catalogue.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Parse } from './parse.ts';
 import { isKnown } from './other-marks.ts';
+import type { Said } from './said.ts';
 import { kindOf, said, valueSaid } from './said.ts';
 import { beyondSeriesOf } from './series-places.ts';
 import { madeUp } from './text.ts';
@@ -106,6 +107,36 @@ const isStyleOfOthers = ({ value, taken }: Parse): boolean =>
       (content.says === 'style' && (origins & value.meaning.origins) === 0) ||
       (countsZeros === false && value.meaning.countsZeros === true),
   );
+
+/** Whether a tolerance is written out in per cent rather than as a letter. */
+const isInPercent = ({ of, tolerance }: Said<'tolerance'>): boolean =>
+  of === undefined && tolerance.unit === 'fraction';
+
+/** Ohms that need watts beside them: below, the letters of a film may as well be those of microfarads. */
+const LEAST_WITHOUT_WATTS = 10;
+
+/** Whether a code ends in a nought, which counts no zeros: `100` for 10 pF or 10 ohm. */
+const countsNone = ({ says, value }: Said<'capacitance' | 'resistance'>): boolean =>
+  value < (says === 'resistance' ? 100 : 100e-12);
+
+/**
+ * What words beside figures make of them, as in `0.47 5W`, `220 carbon film`, `R5 220` and `180 5%`: who
+ * writes those out writes no code for the value. Watts, what a resistor is made of and its designator tell
+ * its plain ohms.
+ */
+const besideWords = (parse: Parse): number => {
+  const { countsZeros } = parse.value?.meaning ?? {};
+  const content = valueSaid(parse);
+  const isListed = said(parse, 'designator').length > 0;
+  if (countsZeros === false && content?.says === 'resistance') {
+    const isFilm = content.value >= LEAST_WITHOUT_WATTS && said(parse, 'material').length > 0;
+    const isTold = isFilm || isListed || said(parse, 'power').length > 0;
+    return isTold ? weights.plainBesideWords : 0;
+  }
+  const mayBePlain = countsZeros === true && content !== undefined && countsNone(content);
+  const isWritten = isListed || said(parse, 'tolerance').some(isInPercent);
+  return mayBePlain && isWritten ? weights.codeBesideWords : 0;
+};
 
 /** Whether the voltage is lower than parts with such a value have. */
 const voltageTooLow = (parse: Parse): boolean =>
@@ -230,6 +261,11 @@ const isToleranceAboveValue = (parse: Parse): boolean => {
   );
 };
 
+/** Whether a size or a designator stands beside no value. */
+const isBesideNothing = (parse: Parse): boolean =>
+  parse.value === undefined &&
+  (said(parse, 'size').length > 0 || said(parse, 'designator').length > 0);
+
 /** Whether nothing is read but what is not of a capacitor or resistor. */
 const isOtherAlone = ({ taken }: Parse): boolean =>
   taken.every(
@@ -240,7 +276,7 @@ const isOtherAlone = ({ taken }: Parse): boolean =>
 export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   parse.score +
   (parse.value === undefined ? weights.noValue : 0) +
-  (parse.value === undefined && said(parse, 'size').length > 0 ? weights.sizeAlone : 0) +
+  (isBesideNothing(parse) ? weights.besideNothing : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
   typesAgree(lexicon, parse) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
@@ -252,6 +288,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +
   voltsBeside(parse) +
   strokeVolts(lexicon, parse) +
+  besideWords(parse) +
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
   (isToleranceAboveValue(parse) ? weights.toleranceAboveValue : 0) +

@@ -305,8 +305,7 @@ const bareListsAt = (scan: Scan, at: number, list: List): Token[] =>
       return listToken(at, list, unit, isStroke);
     });
 
-/** Trimmers reach no further, F, and their range is as wide as this at least. */
-const MOST_OF_TRIMMER = 1e-10;
+/** The range of a trimmer is as wide as this at least. */
 const LEAST_RANGE = 2.5;
 
 /** A range without its unit, such as `3-30`: the picofarads of a trimmer. */
@@ -314,18 +313,20 @@ const bareRangeAt = (scan: Scan, at: number, list: List): Token[] => {
   const [low = 0, high = 0] = list.numbers.map(({ value }) => times(value, 1e-12));
   if (scan.marking.text.slice(at, list.end).includes('/')) return [];
   if (list.numbers.some(({ padded }) => padded === true)) return [];
-  if (high > MOST_OF_TRIMMER || high < low * LEAST_RANGE) return [];
-  return scan.lexicon.values.forms.range.flatMap((form) =>
-    rangeToken(scan, at, list, {
-      factor: form.unit_f,
-      name: '',
-      end: list.end,
-      weight: weightOf(weights.value, form.use) + weights.range,
-      bodies: form.bodyBits,
-      origins: form.originBits,
-      source: form.source,
-    }).map((token) => ({ ...token, needs: ['whole-word'] as const })),
-  );
+  if (high < low * LEAST_RANGE) return [];
+  return scan.lexicon.values.forms.range
+    .filter((form) => low >= form.value_min && high <= form.value_max)
+    .flatMap((form) =>
+      rangeToken(scan, at, list, {
+        factor: form.unit_f,
+        name: '',
+        end: list.end,
+        weight: weightOf(weights.value, form.use) + weights.range,
+        bodies: form.bodyBits,
+        origins: form.originBits,
+        source: form.source,
+      }).map((token) => ({ ...token, needs: ['whole-word'] as const })),
+    );
 };
 
 /** Several sections in one can, such as `16+16+8 µF`, `2x50 µF` or `32+32`. */

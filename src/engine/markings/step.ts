@@ -72,6 +72,8 @@ const met: Readonly<Record<Need, (step: Step) => boolean>> = {
   'after-value': (step) => step.near && isValue(step.last),
   'after-rating': (step) => step.near && step.last !== undefined && isRating(step.last),
   'touching-value': (step) => isValue(step.last) && step.last?.end === step.at,
+  'touching-rating': (step) =>
+    step.last !== undefined && step.last.end === step.at && isRating(step.last),
   'touching-tolerance': (step) => touching(step, 'tolerance'),
   'after-tolerance': (step) => step.near && step.last?.meaning.content.says === 'tolerance',
   'touching-temperature': (step) => touching(step, 'temperature'),

@@ -1,5 +1,5 @@
 /** Characters that may stand between tokens without a meaning of their own. */
-const SEPARATORS = new Set(',;:/|()[]{}"\'’`*·•.-–—');
+const SEPARATORS = new Set(',;:/|()[]{}"\'’`*·•.-–—@');
 
 /** Whether a character is white space. */
 export const isBlank = (character: string): boolean =>
@@ -150,6 +150,14 @@ const setsApart = ({ text }: Marking, at: number): boolean => {
   );
 };
 
+const TIMES = /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)x(?=\s+\d))/uy;
+
+/** Whether the sign between a value and its volts stands at an index, as in `100 µF × 25 V` and `100µF x 25V`. */
+export const isTimesAt = ({ text }: Marking, at: number): boolean => {
+  TIMES.lastIndex = at;
+  return TIMES.test(text);
+};
+
 /** Whether a word may begin at an index: nothing but a separator is before it. */
 export const wordBegins = (marking: Marking, at: number): boolean =>
   at === 0 || parts(marking, at - 1) || setsApart(marking, at - 1);
@@ -180,6 +188,13 @@ export const skipBlanks = ({ text }: Marking, at: number): number => {
   let end = at;
   while (end < text.length && isBlank(text.charAt(end))) end += 1;
   return end;
+};
+
+/** Index behind the last character before an index that is not white space. */
+export const skipBlanksBack = ({ text }: Marking, at: number): number => {
+  let from = at;
+  while (isBlank(text.charAt(from - 1))) from -= 1;
+  return from;
 };
 
 const CODE = /[1-9]\d{2}(?!\d)/y;

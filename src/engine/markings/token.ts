@@ -14,6 +14,8 @@ export type Need =
   | 'after-rating'
   /** As `after-value`, without a gap. */
   | 'touching-value'
+  /** As `after-rating`, without a gap. */
+  | 'touching-rating'
   /** The token before is a tolerance letter, without a gap. */
   | 'touching-tolerance'
   /** The same with blanks between. */
@@ -98,6 +100,10 @@ export type Content =
   | { says: 'gangs'; count: number }
   /** How large the part is or how it is mounted, which lists name beside its value. */
   | { says: 'size' }
+  /** What the part is made of, in words as lists have it. */
+  | { says: 'material' }
+  /** Which part on the board it is, not what it is. */
+  | { says: 'designator' }
   | { says: 'remark' };
 
 /** Another meaning of a tolerance letter, for the capacitances in its span, F. */

@@ -4,7 +4,15 @@ import type { Names } from './names.ts';
 import type { Tolerance } from './reading.ts';
 import { sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { isBlank, isFigure, isLetter, madeUp } from './text.ts';
+import {
+  isBlank,
+  isFigure,
+  isLetter,
+  isTimesAt,
+  madeUp,
+  skipBlanksBack,
+  wordEnds,
+} from './text.ts';
 import type { ElsewhereTolerance, Meaning, Need, Token, Use } from './token.ts';
 import { inOrderOfUse } from './use.ts';
 import { weightOf, weights } from './weights.ts';
@@ -61,20 +69,32 @@ export const readToleranceLetter = (
     source: row.source,
   }));
 
+/** What of a row decides how its letter is found. */
+type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
+
 const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
 const AFTER_RATING: readonly Need[] = ['after-rating', 'whole-word'];
 const BEFORE_VOLTS: readonly Need[] = ['after-value'];
 const TOUCHING: readonly Need[] = ['touching-value'];
+const TOUCHING_RATING: readonly Need[] = ['touching-rating'];
+
+const VOLTS_AND_LETTER = /\s(\d{2,3})\p{L}$/u;
+
+/** Whether the letter before an index ends a word of figures that are usual volts, as in `226 16K`. */
+const isBehindVolts = ({ lexicon, marking }: Scan, end: number): boolean =>
+  wordEnds(marking, end) &&
+  lexicon.usualVolts.has(Number(VOLTS_AND_LETTER.exec(marking.text.slice(0, end))?.[1]));
 
 /** What a tolerance letter must have about it, behind a gap or without one; volts may touch a common one. */
 const toleranceNeeds = (
+  scan: Scan,
+  { met }: LetterRow,
   gap: boolean,
-  met: ToleranceRow['met'],
-  beforeVolts: boolean,
+  end: number,
 ): readonly Need[] => {
-  if (!gap) return TOUCHING;
+  if (!gap) return met === 'often' && isBehindVolts(scan, end) ? TOUCHING_RATING : TOUCHING;
   if (met !== 'often') return AFTER_GAP;
-  return beforeVolts ? BEFORE_VOLTS : AFTER_RATING;
+  return areVoltsBehind(scan, end) ? BEFORE_VOLTS : AFTER_RATING;
 };
 
 /** What a letter adds that cannot be read, by how often it is met. */
@@ -84,9 +104,6 @@ const completedLetter = (found: FoundWord<Item>, met: ToleranceRow['met']): numb
 /** Whether figures run on behind a gap, so that the letter belongs to them. */
 const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
   gap && isFigure(text.charAt(at));
-
-/** What of a row decides how its letter is found. */
-type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
 
 /** Figures of the codes that a tolerance letter follows at once. */
 const FIGURES_OF_CODE = 3;
@@ -129,8 +146,11 @@ const isPadded = (text: string, at: number): boolean =>
 const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: number): boolean => {
   const { text } = scan.marking;
   const letter = text.charAt(at);
-  if (!isFigure(text.charAt(at - 1)) || isBehindPoint(scan, at) || isPadded(text, at)) return false;
-  const isNoCode = !isFigure(text.charAt(at - FIGURES_OF_CODE)) || text.charAt(at - 1) === '0';
+  const behind = skipBlanksBack(scan.marking, at);
+  if (!isFigure(text.charAt(behind - 1)) || isBehindPoint(scan, behind) || isPadded(text, behind))
+    return false;
+  const isNoCode =
+    !isFigure(text.charAt(behind - FIGURES_OF_CODE)) || text.charAt(behind - 1) === '0';
   const isSeldom = met === 'seldom' && isNoCode;
   if (isLetter(text.charAt(end))) return mayBeUnit(scan, letter, 'end', USUAL);
   const place = isFigure(text.charAt(end)) ? 'middle' : 'end';
@@ -163,7 +183,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
     const before = text.charAt(at - 1);
     const gap = isBlank(before) || before === '(';
     if (row.script === 'cyrillic' && !found.sameCase) return undefined;
-    if (isFigureAfterGap(text, at, gap)) return undefined;
+    if (isFigureAfterGap(text, at, gap) || isTimesAt(scan.marking, at)) return undefined;
     return {
       at,
       end: found.end,
@@ -178,7 +198,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
           : 0) +
         (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
         found.cost,
-      needs: toleranceNeeds(gap, row.met, areVoltsBehind(scan, found.end)),
+      needs: toleranceNeeds(scan, row, gap, found.end),
       assumed: found.assumed,
     };
   };

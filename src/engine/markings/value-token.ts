@@ -36,7 +36,7 @@ export interface Value {
   source: SourceId;
   settle: string;
   voltsFrom?: number;
-  countsZeros?: boolean;
+  countsZeros?: boolean | undefined;
   ofTypes?: readonly TypeId[];
   implies?: Tolerance;
   voltsBeside?: boolean;

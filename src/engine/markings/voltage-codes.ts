@@ -5,7 +5,7 @@ import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { say } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import { unitsFoundAt } from './scan.ts';
+import { unitsFoundAt, voltsFoundAt } from './scan.ts';
 import {
   hasNanoInLatin,
   isCodeAt,
@@ -144,6 +144,20 @@ const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
 const isBesideCode = (scan: Scan, at: number, stands: Stands, end: number): boolean =>
   stands === 'behind-style' ? isCodeAt(scan.marking, end) : behindThreeFigures(scan, at, end);
 
+/** Whether a letter touches the figures that is none of a tolerance, as that of `226 16K` is. */
+const isLetterBehind = (scan: Scan, stands: Stands, end: number): boolean => {
+  const letter = scan.marking.text.charAt(end);
+  if (!isLetter(letter)) return false;
+  const mayBeTolerance =
+    stands === 'behind-value' &&
+    wordEnds(scan.marking, end + 1) &&
+    voltsFoundAt(scan, end).length === 0 &&
+    scan.lexicon.tables.toleranceLetters.some(
+      (row) => row.met === 'often' && row.letter === letter,
+    );
+  return !mayBeTolerance;
+};
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
@@ -157,7 +171,7 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
   if (stands === 'before-figures') return beforeThreeFigures(scan, found.end - 1, found.end);
-  if (isLetter(text.charAt(found.end))) return false;
+  if (isLetterBehind(scan, stands, found.end)) return false;
   // A letter first makes a lot code of it sooner than a number that was misread.
   return stands !== 'behind-value' || (inFigures && !figuresRunOn(scan, found.end));
 };

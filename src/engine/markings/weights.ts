@@ -44,6 +44,8 @@ export const weights = {
   /** A voltage beside a range without a unit, which is then a value and its volts. */
   voltageOfRange: -3,
   symbol: 0.3,
+  /** A sign between a value and its volts that rather sets sections apart, as in `2 x 50 µF`. */
+  times: -1,
   /** A shorter word behind the figures than stands there, such as the V of `V SURGE`. */
   shorterVolts: -0.6,
   /** A test or surge voltage below the rating. */
@@ -151,8 +153,10 @@ export const weights = {
   /** Tokens that belong to different bodies or origins. */
   bodiesClash: -3,
   originsClash: -2,
-  /** Plain ohms on a part that bears its watts, which are on no chip: wire on ceramic, as a rule. */
-  plainBesideWatts: 3.5,
+  /** Plain ohms beside watts or what the part is made of, which are on no chip. */
+  plainBesideWords: 3.5,
+  /** A code for the value beside per cents, which those who write codes write as a letter. */
+  codeBesideWords: -1.5,
   /** A style with a value as those who use the style do not write it, as a code behind `МЛТ-2`. */
   styleOfOthers: -2,
   /** The technician says what it is. */
@@ -171,8 +175,8 @@ export const weights = {
   ohmsAlone: 2.4,
   /** A reading without a value. */
   noValue: -0.5,
-  /** A size that is named beside no value: its figures are rather the value or a date. */
-  sizeAlone: -4,
+  /** A size or a designator beside no value: its figures are rather the value or a date. */
+  besideNothing: -4,
 } as const;
 
 /** The weight of a use among the three of a kind. */

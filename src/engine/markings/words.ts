@@ -9,6 +9,7 @@ import {
   isGangAt,
   isInThousandsAt,
   isLetter,
+  madeUp,
   wordBegins,
   wordEnds,
 } from './text.ts';
@@ -61,6 +62,7 @@ const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { marking } = scan;
     if (short && !standsAsCode(marking, at, found)) return undefined;
+    if (word.length < SHORT && madeUp(found.assumed) > 0) return undefined;
     if (cutsRun(marking, at) || cutsRun(marking, found.end) || joins(marking, at)) return undefined;
     const inCase = short && !found.sameCase ? weights.otherCase : 0;
     return tokenOf(at, found.end, meaning, weight + inCase, found);
@@ -94,6 +96,21 @@ const pinsLetter = (word: string, meaning: Meaning, weight: number): [string, It
       ? { ...tokenOf(at, found.end, meaning, weight, found), needs: BEFORE_OHMS }
       : undefined;
   return [word, { kind: 'word', take }];
+};
+
+const DESIGNATOR = /\d{1,4}[a-zA-Z]?(?:\s*[:=]|(?=\s))(?=.*\d)/y;
+
+/** The designator that a list begins its line with, as in `R5 10k` and `C3: 22n`; what it stands for follows. */
+const designator = (letters: string, meaning: Meaning, weight: number): [string, Item] => {
+  const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+    if (marking.text.slice(0, at).trim() !== '' || found.assumed.length > 0) return undefined;
+    DESIGNATOR.lastIndex = found.end;
+    const rest = DESIGNATOR.exec(marking.text)?.[0];
+    return rest === undefined
+      ? undefined
+      : tokenOf(at, found.end + rest.length, meaning, weight, found);
+  };
+  return [letters, { kind: 'word', take }];
 };
 
 const STYLE = /\d{1,4}[A-Za-zА-Яа-я]?(?![\p{L}\d])/uy;
@@ -205,7 +222,7 @@ type MarkRow = MarkingTables['bodyMarks'][number];
 /** What a mark says beside its meaning in words. */
 const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
   if (group === 'gang') return { says: 'gangs', count: Number(/\d/.exec(mark)) };
-  if (group === 'size') return { says: 'size' };
+  if (group === 'size' || group === 'material' || group === 'designator') return { says: group };
   return polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity };
 };
 
@@ -213,6 +230,7 @@ const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
 const markTaken = ({ group }: MarkRow) => {
   if (group === 'gang') return gangWord;
   if (group === 'grade') return grade;
+  if (group === 'designator') return designator;
   return group === 'pins' ? pinsLetter : freeWord;
 };
 

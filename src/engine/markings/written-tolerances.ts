@@ -15,8 +15,11 @@ const TWO = new RegExp(
   'y',
 );
 const BARE = new RegExp(String.raw`${NUMBER}\s?%`, 'y');
-/** Without its sign: `+50-20`, and the middle one of `0,1/10/250`, a value, its tolerance and its volts. */
+/**
+ * Without its sign: `+50-20`, `±10`, and the middle one of `0,1/10/250`, a value, its tolerance and its volts.
+ */
 const TWO_BARE = /([-−–+])\s?(\d{1,3})\s?\/?\s?([-−–+])\s?(\d{1,3})(?![\d.,])/y;
+const BOTH_BARE = /(?<=[\p{L}\d]\s*)±\s?(\d{1,2})(?=$|\s(?!\s*(?:%|[pnuµμ]F)))/uy;
 const BETWEEN_STROKES = new RegExp(
   String.raw`(?<=\d\s?/\s?)${NUMBER}(?=\s?/\s?(\d{2,4})(?![\d.,/]|\s\d))`,
   'y',
@@ -103,6 +106,11 @@ const wornTolerancesAt = ({ lexicon, marking }: Scan, at: number): Made[] =>
 const bareSizesAt = ({ lexicon, marking: { text } }: Scan, at: number): Written | undefined => {
   const two = twoSizes(matchAt(TWO_BARE, text, at), at);
   if (two !== undefined) return two;
+  const both = matchAt(BOTH_BARE, text, at);
+  if (both !== null) {
+    const size = numberOf(both[1]);
+    return { end: at + both[0].length, minus: size, plus: size, unit: '%' };
+  }
   const [all, figures, volts] = matchAt(BETWEEN_STROKES, text, at) ?? [];
   if (all === undefined || !lexicon.usualVolts.has(Number(volts))) return undefined;
   const size = numberOf(figures);

@@ -80,7 +80,8 @@ describe('a resistance in figures alone', () => {
     ['0', [[1, '0 Ω', usual, 'whole-word']]],
     ['00000', []],
     ['010', []],
-    ['4.7', []],
+    // A decimal, of which the watts beside it tell that it is ohms.
+    ['4.7', [[3, '4.7 Ω', rare + coarse]]],
     ['10 000', [[2, '10 Ω', rare + coarse]]],
     // A worn figure is one that a series has.
     [

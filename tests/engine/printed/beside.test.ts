@@ -286,6 +286,7 @@ describe('letters of the material and of the taper', () => {
         ['КСО', 'usual', 'mica', 'soviet'],
         ['КСГ', 'usual', 'mica', 'soviet'],
         ['СГМ', 'usual', 'mica', 'soviet'],
+        ['SM', 'usual', 'mica'],
       ],
     ],
     [{ type: 'no-such-type' }, 'dielectric', []],

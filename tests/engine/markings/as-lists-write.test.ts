@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest';
+import { readMarking } from '../../../src/engine/markings/index.ts';
+import { loadCatalogue } from '../../../src/catalogue/load.ts';
+import { n, p, u } from './cases.ts';
+
+const catalogue = loadCatalogue();
+
+/** Markings as people put them into lists, with what the best reading takes them for: F or ohm, volts. */
+interface Listed {
+  c?: number;
+  r?: number;
+  volts?: number;
+  /** Tolerance each way, as a fraction. */
+  within?: number;
+  types?: string[];
+}
+
+// Worked out by hand from what is written; that lists write so is common practice, no source.
+describe('what a list writes beside the value', () => {
+  test.each<[text: string, listed: Listed]>([
+    // The designator first, which is no value.
+    ['R5 10k', { r: 10e3 }],
+    ['R5: 470', { r: 470 }],
+    ['R5 = 4k7', { r: 4700 }],
+    ['R5 0.47', { r: 0.47 }],
+    ['R5 103', { r: 10e3 }],
+    ['R12 220 1/4W', { r: 220 }],
+    ['RV2 4k7 lin', { r: 4700 }],
+    ['C12 0.1 50V', { c: 100 * n, volts: 50 }],
+    ['C3=22n 100V', { c: 22 * n, volts: 100 }],
+    ['c3 22n', { c: 22 * n }],
+    ['C1 104', { c: 100 * n }],
+    ['C1 100', { c: 100 * p }],
+    ['C7 10/16', { c: 10 * u, volts: 16 }],
+    // By itself it is a value.
+    ['R10', { r: 0.1 }],
+    ['R10 5%', { r: 0.1, within: 0.05 }],
+    ['R47 5W', { r: 0.47 }],
+    ['R100 J', { r: 0.1, within: 0.05 }],
+    // What a resistor is made of, and watts, which tell plain ohms.
+    ['2k2 5% CF', { r: 2200, within: 0.05 }],
+    ['CC 10k', { r: 10e3 }],
+    ['5K WW', { r: 5000 }],
+    ['10 WW', { r: 10 }],
+    ['220 CF', { r: 220 }],
+    ['MOX 1W 47k', { r: 47e3 }],
+    ['cermet 10K', { r: 10e3 }],
+    ['4M7 VR37', { r: 4.7e6 }],
+    ['10k x8 SIL', { r: 10e3 }],
+    ['0.47 5W', { r: 0.47 }],
+    ['4.7 10W', { r: 4.7 }],
+    ['.47 5W', { r: 0.47 }],
+    ['0.47', { c: 470 * n }],
+    // Letters of a film that are as well a unit.
+    ['10 MF 450', { c: 10 * u, volts: 450 }],
+    ['.1 MF 400', { c: 100 * n, volts: 400 }],
+    // Per cents in full go with figures that are no code, wherever they stand.
+    ['180 5% 500', { c: 180 * p, within: 0.05, volts: 500 }],
+    ['100 ± 1%', { c: 100 * p, within: 0.01 }],
+    ['104 10%', { c: 100 * n, within: 0.1 }],
+    ['0.47 ± 10', { c: 470 * n, within: 0.1 }],
+    ['1% 10k', { r: 10e3, within: 0.01 }],
+    ['5 % 4.7K', { r: 4700, within: 0.05 }],
+    // A sign between value and volts.
+    ['100µF x 25V', { c: 100 * u, volts: 25 }],
+    ['100 µF × 25 V', { c: 100 * u, volts: 25 }],
+    ['К50-6 100мк×25В', { c: 100 * u, volts: 25, types: ['al-electrolytic-wet'] }],
+    ['К52-1 100×16', { c: 100 * u, volts: 16, types: ['ta-wet'] }],
+    ['16 µF x 450/525V', { c: 16 * u, volts: 450 }],
+    ['47uF@450V', { c: 47 * u, volts: 450 }],
+    ['47uf,450v', { c: 47 * u, volts: 450 }],
+    ['16MF 450VW PK500V', { c: 16 * u, volts: 450 }],
+    // The letter of a tolerance at once behind the volts.
+    ['226 16K', { c: 22 * u, volts: 16, within: 0.1 }],
+    ['475 25K', { c: 4.7 * u, volts: 25, within: 0.1 }],
+    ['103 50K', { c: 10 * n, volts: 50, within: 0.1 }],
+    // A letter with a gap that is seldom a tolerance.
+    ['470 P', { c: 470 * p }],
+    ['33 P 500V', { c: 33 * p, volts: 500 }],
+    ['0.1 X 250V', { c: 100 * n, volts: 250, types: ['paper-x-safety', 'film-x2'] }],
+    ['2,2 µF / 50 V bip.', { c: 2.2 * u, volts: 50, types: ['al-electrolytic-bipolar'] }],
+    ['SM 100 5% 500V', { c: 100 * p, within: 0.05, volts: 500, types: ['silvered-mica'] }],
+  ])('%s', (text, { c, r, volts, within, types }) => {
+    const [best] = readMarking(catalogue, text);
+    expect(best?.kind).toBe(r === undefined ? 'capacitor' : 'resistor');
+    expect((best?.capacitance ?? best?.resistance)?.typ).toBeCloseTo(c ?? r ?? NaN, 15);
+    expect(best?.ratedVoltage?.typ).toBe(volts);
+    if (within !== undefined)
+      expect(best?.tolerance).toEqual({ minus: within, plus: within, unit: 'fraction' });
+    if (types !== undefined) expect(best?.types).toEqual(types);
+    expect(best?.notUnderstood).toEqual([]);
+  });
+
+  test('a sign between sections stays what it is', () => {
+    const [best] = readMarking(catalogue, '2 x 50 µF 350/385V');
+    expect(best?.sections?.map(({ capacitance }) => capacitance.typ)).toEqual([50e-6, 50e-6]);
+    expect(best?.ratedVoltage?.typ).toBe(350);
+  });
+
+  test('a trimmer has no range from hundredths of a picofarad on', () => {
+    const [best] = readMarking(catalogue, '.022-6');
+    expect(best?.capacitance?.typ).toBeCloseTo(22 * n, 15);
+    const { min, max } = readMarking(catalogue, '0.5-5')[0]?.capacitance ?? {};
+    expect([min, max]).toEqual([0.5e-12, 5e-12]);
+  });
+});
+
+test('designators that a marking may begin with are those of parts lists', () => {
+  const kinds = new Map(
+    catalogue.job.designatorLetters.map(({ letters, kind }) => [letters, kind]),
+  );
+  const bodies = new Map(catalogue.markings.bodies.map(({ id, kind }) => [id, kind]));
+  const listed = catalogue.markings.bodyMarks.filter(({ group }) => group === 'designator');
+  expect(listed.length).toBeGreaterThan(0);
+  for (const { mark, bodies: own } of listed) {
+    const isCapacitor = own.every((id) => bodies.get(id) === 'capacitor');
+    const kind = kinds.get(mark);
+    expect([mark, kind === 'capacitor']).toEqual([mark, isCapacitor]);
+    expect(['capacitor', 'resistor', 'trimmer', 'pot']).toContain(kind);
+  }
+});
