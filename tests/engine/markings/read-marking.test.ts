@@ -196,3 +196,17 @@ test.each([
 ])('%j has its unit before its tolerance, which is %s', (text, plus) => {
   expect(readMarking(catalogue, text)[0]?.tolerance?.plus).toBe(plus);
 });
+
+describe('a figure with an F behind it', () => {
+  // Double-layer parts are marked in farads beside 5.5 or 2.7 V, which no film below 1 µF is rated for; on
+  // film the letter is a tolerance of 1 %.
+  test.each<[text: string, farads: number[]]>([
+    ['0.1F 5.5V', [0.1, 0.1e-6]],
+    ['5.5V 0.047F', [0.047, 0.047e-6]],
+    ['.1F', [0.1e-6, 0.1]],
+    ['.1F 100V', [0.1e-6]],
+  ])('%s', (text, farads) => {
+    const read = readMarking(catalogue, text).map(({ capacitance }) => capacitance?.typ ?? NaN);
+    expect(read.slice(0, farads.length).map((each) => Number(each.toPrecision(6)))).toEqual(farads);
+  });
+});
