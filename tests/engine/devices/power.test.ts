@@ -42,6 +42,14 @@ describe('regulators, diodes and transistors in the place of another', () => {
     ['1n4007', 'diode-switching', '1n5819', 'reverse', {}, 'keep-out'],
     ['1n4007', 'diode-switching', 'uf4007', 'drop', {}, 'fits-if'],
     ['1n4007', 'diode-polarity', '1n4007', 'drop', {}, 'fits'],
+    // 30 V the wrong way round on parts for 20, 40 and 50 V; on one for 20 V where nothing more was borne.
+    ['1n4007', 'diode-polarity', '1n5817', 'reverse', {}, 'keep-out'],
+    ['1n4007', 'diode-polarity', '1n5819', 'reverse', {}, 'fits'],
+    ['1n4007', 'diode-polarity', '1n4001', 'reverse', {}, 'fits'],
+    ['1n5817', 'diode-polarity', '1n5817', 'reverse', {}, 'fits'],
+    // Half of the 800 V that four fifths of its rating are.
+    ['1n4007', 'diode-rectifier', '1n4004', 'reverse', {}, 'keep-out'],
+    ['1n4007', 'diode-rectifier', '1n4006', 'reverse', {}, 'fits'],
     ['1n5817', 'diode-polarity', '1n4007', 'drop', {}, 'stopgap'],
     ['lm2940-5', 'reg-rail', 'lm2940-5', 'output-capacitor', {}, 'fits'],
     ['7805', 'reg-rail', 'lm2940-5', 'output-capacitor', {}, 'stopgap'],

@@ -29,7 +29,10 @@ describe('what a use is reckoned with where nothing is said', () => {
     ['78l05', 'reg-rail', 'load-current', 0.1, 'what a 78L05 bears'],
     ['7805', 'reg-rail', 'load-current', 0.5, 'usual'],
     ['1n4001', 'diode-rectifier', 'reverse-peak', 40, 'what a 1N4001 bears'],
-    ['1n4007', 'diode-rectifier', 'reverse-peak', 60, 'usual'],
+    ['1n4004', 'diode-rectifier', 'reverse-peak', 60, 'usual'],
+    ['1n4007', 'diode-rectifier', 'reverse-peak', 400, 'half of what a 1N4007 bears'],
+    ['1n4007', 'diode-polarity', 'reverse-peak', 30, 'usual'],
+    ['1n5817', 'diode-polarity', 'reverse-peak', 16, 'what a 1N5817 bears'],
     // Chosen for a high voltage: half of four fifths of 300 V, 160 V and 140 V.
     ['mje340', 'transistor-power', 'top-voltage', 120, 'half of what an MJE340 bears'],
     ['2n5551', 'transistor-stage', 'top-voltage', 64, 'half of what a 2N5551 bears'],
