@@ -1,6 +1,12 @@
 import { h } from '../markup/node.ts';
 import type { Element, Markup } from '../markup/node.ts';
 
+/**
+ * From so many rows on their columns are alike in width, whatever stands in them: then a row that is
+ * out of sight need not be laid out.
+ */
+const MANY_ROWS = 200;
+
 /** A table that scrolls sideways by itself and becomes cards where it is narrow. */
 export const cardTable = (
   caption: string,
@@ -12,7 +18,7 @@ export const cardTable = (
     { class: 'table-scroll', role: 'region', 'aria-label': caption, tabindex: 0 },
     h(
       'table',
-      { class: 'cards' },
+      { class: rows.length < MANY_ROWS ? 'cards' : 'cards many-rows' },
       h('caption', { class: 'hidden-text' }, caption),
       h(
         'thead',

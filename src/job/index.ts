@@ -22,7 +22,8 @@ export type { PlacedCaution } from './placed-cautions.ts';
 export { splitLine } from './split-line.ts';
 export { recordCsv } from './record-csv.ts';
 export { whyOf } from './why.ts';
-export { recordOf, type JobRecord, type RecordEntry } from './record.ts';
+export { resultOf, type Steps } from './steps.ts';
+export { recordOf, recordSteps, type JobRecord, type RecordEntry } from './record.ts';
 export { safeCell } from './safe-cell.ts';
 export { demoIds, demoJob } from './demo.ts';
 export {

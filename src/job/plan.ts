@@ -18,6 +18,7 @@ import { capacitors } from './serve-capacitor.ts';
 import { devices } from './serve-device.ts';
 import { kinds } from './serve-kind.ts';
 import { isSame, type StandIn } from './stand-in.ts';
+import { resultOf, type Steps } from './steps.ts';
 
 /** How each family of parts is served. */
 const SERVERS: Readonly<Record<Family, Server>> = {
@@ -149,7 +150,7 @@ const fittingOf = (
 export function* planSteps(
   job: Job,
   { catalogueAt, cache = newPlanCache(), understand = partAsTyped }: PlanTools,
-): Generator<undefined, Plan, undefined> {
+): Steps<Plan> {
   const before = cache.worked.worked();
   const wanted = new Set<string>();
   const wholeKey = JSON.stringify(job.whole);
@@ -237,10 +238,4 @@ export function* planSteps(
 }
 
 /** What is to be done with every part of a board. */
-export const planJob = (job: Job, tools: PlanTools): Plan => {
-  const steps = planSteps(job, tools);
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done === true) return value;
-  }
-};
+export const planJob = (job: Job, tools: PlanTools): Plan => resultOf(planSteps(job, tools));

@@ -19,6 +19,7 @@ import type { Plan, PlannedLine } from './planned.ts';
 import { presetFor, presetSteps, turnsInWords } from './preset.ts';
 import { decidingOf, whyWords } from './stand-in.ts';
 import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
+import { resultOf, type Steps } from './steps.ts';
 import { whyOf } from './why.ts';
 
 /** What became of one designator, in words that can be printed. */
@@ -191,21 +192,35 @@ const recordedChecks = (job: Job, plan: Plan, common: Catalogue): RecordCheck[] 
   return [...due, ...rest];
 };
 
-/** The record of a job, in the order of its lines; nothing of the plan is left out. */
-export const recordOf = (
+/** Lines that are written down in one step. */
+const LINES_A_STEP = 100;
+
+/** The record of a job, in the order of its lines, some lines a step; nothing of the plan is left out. */
+export function* recordSteps(
   job: Job,
   plan: Plan,
   common: Catalogue,
   catalogueAt: (slice: string) => Catalogue | undefined,
-): JobRecord => ({
-  title: job.title,
-  equipment: job.equipment,
-  note: job.note,
-  invented: job.invented,
-  entries: plan.lines
-    .filter(({ line }) => !isBlank(line))
-    .flatMap((planned) => entriesOf(planned, common, catalogueAt(planned.part.slice ?? ''))),
-  badRows: job.badRows,
-  adjustments: adjustmentsOf(job, plan.lines, common.kinds),
-  checks: recordedChecks(job, plan, common),
-});
+): Steps<JobRecord> {
+  const entries: RecordEntry[] = [];
+  for (const [index, planned] of plan.lines.entries()) {
+    if (isBlank(planned.line)) continue;
+    entries.push(...entriesOf(planned, common, catalogueAt(planned.part.slice ?? '')));
+    if (index % LINES_A_STEP === LINES_A_STEP - 1) yield;
+  }
+  const { title, equipment, note, invented, badRows } = job;
+  return {
+    title,
+    equipment,
+    note,
+    invented,
+    entries,
+    badRows,
+    adjustments: adjustmentsOf(job, plan.lines, common.kinds),
+    checks: recordedChecks(job, plan, common),
+  };
+}
+
+/** The same at once. */
+export const recordOf = (...of: Parameters<typeof recordSteps>): JobRecord =>
+  resultOf(recordSteps(...of));

@@ -1,10 +1,20 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { orderOf, orderText, recordOf, sheetOf, type Plan } from '../../job/index.ts';
+import {
+  orderOf,
+  orderText,
+  recordOf,
+  recordSteps,
+  resultOf,
+  sheetOf,
+  type Plan,
+  type Steps,
+} from '../../job/index.ts';
 import { orderMarkup } from '../../job-view/order-view.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../by-id.ts';
-import { painted } from '../turns.ts';
+import { drawInSteps } from '../drawn-rows.ts';
+import { drawingInTurns } from '../turns.ts';
 import { downloadTable, tablesOut } from './download-table.ts';
 import { catalogueAt } from './planning.ts';
 import { showSheet, startSheet } from './sheet-part.ts';
@@ -30,18 +40,25 @@ export const takeMade = (now: Made): void => {
 /** More lines than this take seconds to write down, which is said before it begins. */
 const MANY = 2000;
 
+const recordList = byId('record-list', HTMLElement);
+const inTurns = drawingInTurns(recordList);
+/** What is left to do of the record that is written now; nothing once it stands. */
+let writing: Steps | undefined;
+
 /** Writes the record; where nothing stands yet and it takes long, the page says so first. */
-const showRecord = async (of: Made): Promise<void> => {
-  const place = byId('record-list', HTMLElement);
-  if (of.plan.lines.length > MANY && place.childElementCount === 0) {
-    place.textContent = `Writing down ${String(of.plan.lines.length)} lines …`;
-    await painted();
-    // A newer plan, or paper, may have come meanwhile.
-    if (of !== made || place.childElementCount > 0) return;
+function* writeRecord({ plan, common }: Made): Steps {
+  if (plan.lines.length > MANY) {
+    if (recordList.childElementCount === 0)
+      recordList.textContent = `Writing down ${String(plan.lines.length)} lines …`;
+    yield;
   }
-  const parts = recordMarkup(recordOf(current(), of.plan, of.common, catalogueAt));
-  place.replaceChildren(...parts.map((one) => toDom(one)));
-};
+  const parts = recordMarkup(yield* recordSteps(current(), plan, common, catalogueAt));
+  // Whoever reads far down stays there until the rows are back.
+  recordList.style.minHeight = `${String(recordList.offsetHeight)}px`;
+  recordList.replaceChildren();
+  yield* drawInSteps(recordList, parts);
+  recordList.style.minHeight = '';
+}
 
 /** Draws a paper from the plan that was taken last. */
 export const showPaper = (part: string): void => {
@@ -54,7 +71,10 @@ export const showPaper = (part: string): void => {
     byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
   }
   if (part === 'sheet') showSheet(sheetOf(job, plan, { catalogueAt, common }));
-  if (part === 'record') void showRecord(made);
+  if (part === 'record') {
+    writing = writeRecord(made);
+    void inTurns(writing);
+  }
 };
 
 const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void => {
@@ -66,6 +86,9 @@ const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void
 /** Makes the papers answer to their buttons. */
 export const startPapers = (): void => {
   startSheet();
+  addEventListener('beforeprint', () => {
+    if (writing !== undefined) resultOf(writing);
+  });
   const order = (plan: Plan, common: Catalogue) => orderOf(plan, current().whole, common);
   const copied = byId('order-copied', HTMLElement);
   const copy = async (write: () => string | Promise<string>): Promise<void> => {
