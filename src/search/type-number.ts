@@ -56,6 +56,9 @@ const isOf = (row: NumberSystemRow, mark: string): boolean => shapeOf(row).test(
 /** A number in one word, or with a gap behind its first letters: `BC 999`. */
 const ONE_NUMBER = /^(?:\S+|\d?[A-Z]+\s\S+)$/iu;
 
+/** A number without the figures behind a dash, which are a grade or a voltage: `BT138-600`. */
+const ungraded = (number: string): string => number.replace(/-\d+$/u, '');
+
 /** Beginnings of fewer characters are of values too: `1n33K` is no diode with a letter of a package. */
 const LONG_BEGINNING = 3;
 
@@ -63,8 +66,7 @@ const LONG_BEGINNING = 3;
 const systemOf = (catalogue: Catalogue, number: string): NumberSystemRow | undefined => {
   if (!ONE_NUMBER.test(number)) return undefined;
   const rows = catalogue.devices.numberSystems;
-  // Figures behind a dash are a grade or a voltage.
-  const bare = [plain(number), plain(number.replace(/-\d+$/u, ''))];
+  const bare = [plain(number), plain(ungraded(number))];
   const own = rows.find((row) => bare.some((one) => isOf(row, one)));
   if (own !== undefined) return own;
   const long = rows.filter(({ starts }) => starts.length >= LONG_BEGINNING);
@@ -100,7 +102,7 @@ const whatIs = (catalogue: Catalogue, { number, beside }: NumberIn): What | unde
     .flatMap((one) => devicesCalled(catalogue, [one]))
     .filter((device) => !devices.includes(device));
   // A device of the tables says more of itself than a line about its number.
-  const known = devices.length > 0 ? [] : knownOf(catalogue, [number, ...whole]);
+  const known = devices.length > 0 ? [] : knownOf(catalogue, [number, ungraded(number), ...whole]);
   if (devices.length + shortened.length + known.length === 0 && !system) return undefined;
   return {
     devices,

@@ -126,6 +126,12 @@ describe('a number that has no page', () => {
     ['BZX55C12', 'Zener diode of 12', ''],
     ['1N4733A', 'Zener diode of 5.1', ''],
     ['4N25', 'optocoupler', ''],
+    ['Z80A', 'microprocessor', ''],
+    ['27C256', 'EPROM', ''],
+    ['MK4116', 'dynamic memory', ''],
+    ['OPA604', 'operational amplifier', 'TL071'],
+    ['BT138-600', 'triac', ''],
+    ['2SK134', 'lateral power MOSFET', ''],
     ['3006P', 'trimmer', ''],
     ['AD741', '741 of closer limits', '741'],
   ])('%s is %s, and leads on to %s', (mark, what, near) => {
