@@ -34,7 +34,7 @@ const MAKERS = {
   },
   kind: (catalogue: Catalogue, old: string, place: string): Drawn => {
     const request = { original: { type: old }, position: place };
-    const assessments = answeredFirst(catalogue, old, findKindStandIns(catalogue, request));
+    const assessments = answeredFirst(catalogue, request, findKindStandIns(catalogue, request));
     return {
       page: kindPage(catalogue, old, place, assessments),
       figures: kindFigures(old, place, assessments),

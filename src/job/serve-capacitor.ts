@@ -23,7 +23,7 @@ const servesNoWorse = (one: Assessment, other: Assessment): boolean =>
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const ranking = rankStandIns(catalogue, request);
   const { original } = ranking;
-  const leaning = leaningFrom(catalogue, original.type);
+  const leaning = leaningFrom(catalogue, { original, position: request.position });
   const first = ranking.first(leaning);
   const findMisfit = (): Finding | undefined => {
     const { type, capacitance, tolerance, ratedVoltage, voltageKind } = original;

@@ -87,7 +87,7 @@ const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly stri
   const all = findKindStandIns(catalogue, request);
   const { verdict, findings } = assessKind(catalogue, request, original);
   const rest = restOf(
-    asOrdered(all, (one) => strangeness(catalogue, original.type, one)),
+    asOrdered(all, (one) => strangeness(catalogue, request, one)),
     (one) => standInOf(catalogue, one, ordered),
   );
   return {

@@ -33,7 +33,7 @@ const pairView = (
   const pair = pairing(catalogue, type, position);
   if (pair.met) {
     const request = { original: { type: typeId }, position: positionId };
-    const standIns = answeredFirst(catalogue, typeId, findStandIns(catalogue, request));
+    const standIns = answeredFirst(catalogue, request, findStandIns(catalogue, request));
     return substitutionPage(catalogue, typeId, positionId, standIns);
   }
   const title = `${capital(type.name)}: not met in ${midSentence(position.name)}`;
@@ -55,7 +55,7 @@ const kindView = (
     catalogue.kinds[type.kind]?.plural === plural && kindPairing(catalogue, type, position).met;
   if (!isMet) return undefined;
   const request = { original: { type: typeId }, position: positionId };
-  const standIns = answeredFirst(catalogue, typeId, findKindStandIns(catalogue, request));
+  const standIns = answeredFirst(catalogue, request, findKindStandIns(catalogue, request));
   return kindPage(catalogue, typeId, positionId, standIns);
 };
 

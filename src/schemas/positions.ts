@@ -42,6 +42,9 @@ export const positionRow = z.strictObject({
   safety: list.describe(
     'mains duty that a part must be approved for, any one of them: X1;X2, Y1;Y2, motor',
   ),
+  chosen_for: optionalId.describe(
+    'what a part is best made for here, as in types.csv: such a part comes before a plain one that fits as well',
+  ),
   reference_c: positive.describe('value that pages show, F'),
   usual_c_min: positive.describe('F'),
   usual_c_max: positive.describe('F'),

@@ -4,7 +4,7 @@ import { capital, listed } from '../text/words.ts';
 import { typeRowOf } from './any-kind.ts';
 import { lowerRating } from './lower-rating.ts';
 import { decidingFinding, isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
-import { strangeness } from './strangeness.ts';
+import { strangeness, type OldInPlace } from './strangeness.ts';
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): string =>
   midSentence(typeRowOf(catalogue, candidate.type)?.short_name ?? candidate.type);
@@ -82,18 +82,18 @@ const reminder = (
 /** The sentence that answers: what fits, what to buy, what to keep out and why. */
 export const answerSentence = (
   catalogue: Catalogue,
-  original: TypeId,
+  old: OldInPlace,
   assessments: readonly Assessment<AnyPart>[],
   habit?: Habit,
   asked?: Request,
 ): string => {
   const leading = assessments[0];
-  const keepOut = warning(catalogue, original, assessments, habit);
+  const keepOut = warning(catalogue, old.original.type, assessments, habit);
   if (leading === undefined || leading.verdict === 'keep-out')
     return `No part made today fits here as it stands.${nearest(catalogue, assessments, habit) || keepOut}`;
   const [best = leading, ...others] = assessments
     .filter(({ verdict }) => verdict === leading.verdict)
-    .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b))
+    .toSorted((a, b) => strangeness(catalogue, old, a) - strangeness(catalogue, old, b))
     .slice(0, NAMED);
   const last = keepOut + reminder(catalogue, asked, best, habit);
   const name = capital(nameOf(catalogue, best));

@@ -77,7 +77,7 @@ export const kindPage = (
   if (type === undefined || position === undefined || kind === undefined)
     throw new Error(`no type ${typeId} or position ${positionId}`);
   const asked = readKindAddress(catalogue, typeId, positionId, new URLSearchParams());
-  const answer = answerSentence(catalogue, typeId, assessments);
+  const answer = answerSentence(catalogue, asked.request, assessments);
   const { conditions } = resolveKindSituation(catalogue, asked.request);
   const circumstances = kindCircumstances(catalogue, asked.request);
   const shown = {

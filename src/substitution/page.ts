@@ -54,7 +54,7 @@ export const substitutionPage = (
     throw new Error(`no type ${typeId} or position ${positionId}`);
   const asked = readAddress(catalogue, typeId, positionId, new URLSearchParams());
   const { request } = asked;
-  const answer = answerSentence(catalogue, typeId, assessments);
+  const answer = answerSentence(catalogue, request, assessments);
   const circumstances = circumstancesOf(catalogue, request);
   const shown = {
     catalogue,

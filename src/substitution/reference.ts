@@ -13,15 +13,15 @@ import { answeredFirst, leaningFrom } from './strangeness.ts';
 /** Stand-ins for a type in a position at reference conditions, that which the answer names first. */
 export const referenceStandIns = (type: TypeId, position: PositionId): Assessment[] => {
   const catalogue = loadCatalogue();
-  return answeredFirst(catalogue, type, findStandIns(catalogue, { original: { type }, position }));
+  const request = { original: { type }, position };
+  return answeredFirst(catalogue, request, findStandIns(catalogue, request));
 };
 
 /** The one that the answer of their page names first, without the work of explaining any. */
 export const firstStandIn = (type: TypeId, position: PositionId): RankedStandIn | undefined => {
   const catalogue = loadCatalogue();
-  return rankStandIns(catalogue, { original: { type }, position }).first(
-    leaningFrom(catalogue, type),
-  );
+  const request = { original: { type }, position };
+  return rankStandIns(catalogue, request).first(leaningFrom(catalogue, request));
 };
 
 /** Every pair of type and position, with a page of its own if the two are met together. */

@@ -3,10 +3,17 @@ import {
   type Assessment,
   type Catalogue,
   type Leaning,
+  type PositionId,
   type TypeId,
 } from '../engine/index.ts';
 import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
 import type { AnyPart } from './phrases.ts';
+
+/** The old part by its type, and where it sits: what every request says. */
+export interface OldInPlace {
+  original: { type: TypeId };
+  position: PositionId;
+}
 
 /** What counts against a part, the weightier the more: pairs, then what is not stocked with leads. */
 const MADE = 4;
@@ -34,17 +41,36 @@ const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
 const chosenFor = (catalogue: Catalogue, type: TypeId): string =>
   catalogue.types[type]?.chosen_for ?? '';
 
-/** Whether parts of a type are made for something that the old part was not taken for. */
-const isSpecial = (catalogue: Catalogue, original: TypeId, type: TypeId): boolean =>
-  !['', chosenFor(catalogue, original)].includes(chosenFor(catalogue, type));
+/** Whether parts of a type are made for what neither the old part was taken for nor the place wants. */
+const isSpecial = (
+  catalogue: Catalogue,
+  { original, position }: OldInPlace,
+  type: TypeId,
+): boolean => {
+  const wanted = catalogue.positions[position]?.chosen_for ?? '';
+  return !['', wanted, chosenFor(catalogue, original.type)].includes(chosenFor(catalogue, type));
+};
+
+/** Whether a place wants more than a plain part is made for, and parts of a type are plain. */
+const isTooPlain = (catalogue: Catalogue, { position }: OldInPlace, type: TypeId): boolean => {
+  const wanted = catalogue.positions[position]?.chosen_for ?? '';
+  const family = catalogue.types[type]?.family;
+  return (
+    wanted !== '' &&
+    chosenFor(catalogue, type) === '' &&
+    Object.values(catalogue.types).some(
+      (other) => other.family === family && other.chosen_for === wanted,
+    )
+  );
+};
 
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
-export const strangenessOfType = (catalogue: Catalogue, original: TypeId, type: TypeId): number => {
-  const isKin = kinOf(catalogue, type) === kinOf(catalogue, original);
+export const strangenessOfType = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number => {
+  const isKin = kinOf(catalogue, type) === kinOf(catalogue, old.original.type);
   return (
     (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) +
     (isKin ? 0 : OTHER_FAMILY) +
-    (isSpecial(catalogue, original, type) ? SPECIAL : 0)
+    (isSpecial(catalogue, old, type) || isTooPlain(catalogue, old, type) ? SPECIAL : 0)
   );
 };
 
@@ -61,13 +87,13 @@ const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
  */
 export const strangeness = (
   catalogue: Catalogue,
-  original: TypeId,
+  old: OldInPlace,
   {
     candidate,
     buy,
   }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
-  const ofType = strangenessOfType(catalogue, original, candidate.type);
+  const ofType = strangenessOfType(catalogue, old, candidate.type);
   const chip = needsPads(catalogue, { candidate, buy });
   const isSeldom = buy !== undefined && catalogue.seldomStyles.includes(buy.style);
   return (
@@ -79,10 +105,10 @@ export const strangeness = (
   );
 };
 
-/** Leans towards what the answer of a substitution page names first, from an old part's type. */
-export const leaningFrom = (catalogue: Catalogue, type: TypeId): Leaning => ({
-  ofType: (other) => strangenessOfType(catalogue, type, other),
-  ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
+/** Leans towards what the answer of a substitution page names first, from an old part in its place. */
+export const leaningFrom = (catalogue: Catalogue, old: OldInPlace): Leaning => ({
+  ofType: (other) => strangenessOfType(catalogue, old, other),
+  ofPart: (candidate, style) => strangeness(catalogue, old, { candidate, buy: { style } }),
 });
 
 /**
@@ -93,12 +119,12 @@ export const answeredFirst = <
   One extends Pick<Assessment<AnyPart>, 'candidate' | 'verdict' | 'buy'>,
 >(
   catalogue: Catalogue,
-  original: TypeId,
+  old: OldInPlace,
   assessments: readonly One[],
 ): One[] => {
   const [answered] = assessments
     .filter(({ verdict }) => verdict === assessments[0]?.verdict && verdict !== 'keep-out')
-    .toSorted((a, b) => strangeness(catalogue, original, a) - strangeness(catalogue, original, b));
+    .toSorted((a, b) => strangeness(catalogue, old, a) - strangeness(catalogue, old, b));
   return answered === undefined
     ? [...assessments]
     : [answered, ...assessments.filter((one) => one !== answered)];

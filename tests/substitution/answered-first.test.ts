@@ -7,6 +7,9 @@ import { answeredFirst, strangenessOfType } from '../../src/substitution/strange
 
 const catalogue = loadCatalogue();
 
+/** An old part of a type, in a place that wants nothing special of it unless another is named. */
+const at = (type: string, position = 'interstage-coupling') => ({ original: { type }, position });
+
 describe('the list begins with what the answer names, and keeps its ranking behind it', () => {
   test.each([
     // A Y2 film where a Y2 film was, though a ceramic disc has more to spare.
@@ -18,22 +21,21 @@ describe('the list begins with what the answer names, and keeps its ranking behi
     // What everybody stocks before what some do, here mica.
     ['pet-metallized', 'vco-timing', 'ceramic-c0g'],
   ])('%s in %s', (original, position, first) => {
-    const ranked = findStandIns(catalogue, { original: { type: original }, position });
-    const listed = answeredFirst(catalogue, original, ranked);
+    const request = { original: { type: original }, position };
+    const ranked = findStandIns(catalogue, request);
+    const listed = answeredFirst(catalogue, request, ranked);
     expect(listed[0]?.candidate.type).toBe(first);
     expect(listed.slice(1)).toEqual(ranked.filter((one) => one !== listed[0]));
     const { short_name: name } = catalogue.types[first] ?? { short_name: '' };
-    const sentence = answerSentence(catalogue, original, ranked);
+    const sentence = answerSentence(catalogue, request, ranked);
     expect(sentence.toLowerCase().startsWith(name.toLowerCase())).toBe(true);
   });
 
   test('where nothing fits, nothing is moved', () => {
-    const ranked = findStandIns(catalogue, {
-      original: { type: 'film-y2' },
-      position: 'mains-y',
-    }).filter(({ verdict }) => verdict === 'keep-out');
-    expect(answeredFirst(catalogue, 'film-y2', ranked)).toEqual(ranked);
-    expect(answeredFirst(catalogue, 'film-y2', [])).toEqual([]);
+    const request = { original: { type: 'film-y2' }, position: 'mains-y' };
+    const ranked = findStandIns(catalogue, request).filter(({ verdict }) => verdict === 'keep-out');
+    expect(answeredFirst(catalogue, request, ranked)).toEqual(ranked);
+    expect(answeredFirst(catalogue, request, [])).toEqual([]);
   });
 });
 
@@ -59,30 +61,27 @@ describe('whose family a type is taken for is what families.csv says', () => {
     ['slate', 'chalk', 1],
     ['chalk', 'shale', 1],
   ])('%s for %s counts %s against it, both stocked by all', (type, original, strange) => {
-    expect(strangenessOfType(made(kin), original, type)).toBe(strange);
+    expect(strangenessOfType(made(kin), at(original), type)).toBe(strange);
   });
 
   test('a family without a row is its own', () => {
-    expect(strangenessOfType(made({}), 'slate', 'slate')).toBe(0);
-    expect(strangenessOfType(made({}), 'slate', 'shale')).toBe(1);
+    expect(strangenessOfType(made({}), at('slate'), 'slate')).toBe(0);
+    expect(strangenessOfType(made({}), at('slate'), 'shale')).toBe(1);
   });
 
   test('the slice of a position says the same of all types', () => {
     const slice = slicePosition(catalogue, 'interstage-coupling');
     const types = Object.keys(catalogue.types);
     const told = (tables: Catalogue): number[] =>
-      types.flatMap((one) => types.map((other) => strangenessOfType(tables, one, other)));
+      types.flatMap((one) => types.map((other) => strangenessOfType(tables, at(one), other)));
     expect(told(slice)).toEqual(told(catalogue));
   });
 });
 
 describe('small electrolytics and seldom styles', () => {
   const firstFor = (type: string, capacitance: number, position: string) => {
-    const ranked = findStandIns(catalogue, {
-      original: { type, capacitance: exactly(capacitance) },
-      position,
-    });
-    return answeredFirst(catalogue, type, ranked)[0];
+    const request = { original: { type, capacitance: exactly(capacitance) }, position };
+    return answeredFirst(catalogue, request, findStandIns(catalogue, request))[0];
   };
 
   // Up to the value of families.csv film goes in for an electrolytic; above it, one like the old part.
@@ -125,15 +124,18 @@ describe('a plain part comes before one that is made for what nothing asked for'
     ['al-electrolytic-low-esr', 'reservoir', 'al-electrolytic-low-esr'],
     ['al-electrolytic-low-esr', 'bulk-rail', 'al-electrolytic-low-esr'],
     ['al-polymer', 'reservoir', 'al-electrolytic-low-esr'],
+    // The place wants it, whatever was there.
+    ['al-electrolytic-wet', 'converter-output', 'al-electrolytic-low-esr'],
+    ['al-electrolytic-low-esr', 'converter-output', 'al-electrolytic-low-esr'],
   ])('%s in %s: %s', (type, position, first) => {
-    const ranked = findStandIns(catalogue, { original: { type }, position });
-    const [answer] = answeredFirst(catalogue, type, ranked);
+    const request = at(type, position);
+    const [answer] = answeredFirst(catalogue, request, findStandIns(catalogue, request));
     expect([answer?.candidate.type, answer?.verdict]).toEqual([first, 'fits']);
   });
 
   test('what a type is made for is what types.csv says', () => {
     const counted = (original: string, type: string, tables: Catalogue = catalogue): number =>
-      strangenessOfType(tables, original, type);
+      strangenessOfType(tables, at(original), type);
     const low = 'al-electrolytic-low-esr';
     expect(counted('al-electrolytic-wet', 'al-electrolytic-wet')).toBe(0);
     expect(counted('al-electrolytic-wet', low)).toBeGreaterThan(0);
@@ -145,4 +147,15 @@ describe('a plain part comes before one that is made for what nothing asked for'
     const plain = { ...catalogue.types, [low]: { ...row, chosen_for: '' } };
     expect(counted('al-electrolytic-wet', low, { ...catalogue, types: plain })).toBe(0);
   });
+});
+
+test('where a place wants what some parts of a family are made for, its plain ones come after', () => {
+  const counted = (original: string, type: string): number =>
+    strangenessOfType(catalogue, at(original, 'converter-output'), type);
+  const [plain, low] = ['al-electrolytic-wet', 'al-electrolytic-low-esr'];
+  expect(counted(plain, low)).toBe(0);
+  expect(counted(plain, plain)).toBeGreaterThan(0);
+  expect(counted(low, plain)).toBeGreaterThan(0);
+  // No film is made for it, so none is too plain.
+  expect(counted('pet-metallized', 'pp-metallized')).toBe(0);
 });

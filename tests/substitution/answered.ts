@@ -15,10 +15,10 @@ export const answered = (type: string, position: string, address: string): strin
   const query = new URLSearchParams(address);
   if (Object.hasOwn(catalogue.kindTypes, type)) {
     const { request } = readKindAddress(catalogue, type, position, query);
-    const listed = answeredFirst(catalogue, type, findKindStandIns(catalogue, request));
-    return plain(answerSentence(catalogue, type, listed));
+    const listed = answeredFirst(catalogue, request, findKindStandIns(catalogue, request));
+    return plain(answerSentence(catalogue, request, listed));
   }
   const { request } = readAddress(catalogue, type, position, query);
-  const listed = answeredFirst(catalogue, type, findStandIns(catalogue, request));
-  return plain(answerSentence(catalogue, type, listed, undefined, request));
+  const listed = answeredFirst(catalogue, request, findStandIns(catalogue, request));
+  return plain(answerSentence(catalogue, request, listed, undefined, request));
 };

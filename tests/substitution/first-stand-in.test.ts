@@ -14,7 +14,11 @@ describe('the stand-in that is named first', () => {
     .map(({ params }) => params);
 
   test.each(pairs)('$type in $position', ({ type, position }) => {
-    const answer = answerSentence(catalogue, type, referenceStandIns(type, position));
+    const answer = answerSentence(
+      catalogue,
+      { original: { type }, position },
+      referenceStandIns(type, position),
+    );
     const first = firstStandIn(type, position);
     if (first === undefined || first.verdict === 'keep-out')
       expect(answer).toMatch(/^No part made today fits/);

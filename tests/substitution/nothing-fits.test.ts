@@ -7,7 +7,7 @@ import { answerSentence } from '../../src/substitution/answer.ts';
 const catalogue = loadCatalogue();
 
 const answerTo = (request: Request): string =>
-  answerSentence(catalogue, request.original.type, findStandIns(catalogue, request));
+  answerSentence(catalogue, request, findStandIns(catalogue, request));
 
 describe('where nothing that is made fits', () => {
   // 250 V through 10 megohm: the insulation promised of small parts lets more than 20 mV stand there.

@@ -33,7 +33,11 @@ const readHad = (catalogue: Catalogue) => readHaving(catalogue, askedNow());
 
 /** What the page shows of all that was reckoned: findings of the first, the open, the compared. */
 const shownOf = (catalogue: Catalogue, asked: Asked): Shown => {
-  const assessments = answeredFirst(catalogue, type, findStandIns(catalogue, asked.request));
+  const assessments = answeredFirst(
+    catalogue,
+    asked.request,
+    findStandIns(catalogue, asked.request),
+  );
   const circumstances = circumstancesOf(catalogue, asked.request);
   const wanted = new Set([...openTypes(), ...comparedTypes()]);
   const { candidate } = readHad(catalogue);
@@ -73,7 +77,9 @@ export const showNumbers = (catalogue: Catalogue): void => {
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
-  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit, asked.request));
+  showAnswer(
+    answerSentence(catalogue, asked.request, shown.assessments, shown.habit, asked.request),
+  );
   yield;
   showNumbers(catalogue);
   const guideline = inputFor(guidelineKey);

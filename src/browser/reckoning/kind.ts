@@ -35,7 +35,7 @@ export const showNumbers = (catalogue: Catalogue): void => {
 };
 
 const shownOf = (catalogue: Catalogue, { request }: KindAsked): Shown<KindPart> => {
-  const assessments = answeredFirst(catalogue, type, findKindStandIns(catalogue, request));
+  const assessments = answeredFirst(catalogue, request, findKindStandIns(catalogue, request));
   const circumstances = kindCircumstances(catalogue, request);
   const wanted = new Set([...openTypes(), ...comparedTypes()]);
   const { candidate } = readKindHaving(catalogue, circumstances.kind, askedNow());
@@ -65,7 +65,7 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
-  showAnswer(answerSentence(catalogue, type, shown.assessments, shown.habit));
+  showAnswer(answerSentence(catalogue, asked.request, shown.assessments, shown.habit));
   yield;
   showNumbers(catalogue);
   yield;

@@ -29,12 +29,13 @@ test.each(spreadPairs(catalogue, 17))(
 test.each(spreadPairs(catalogue, 7))(
   'what stands first for %s in %s is known without the rest',
   (type, position) => {
-    const ranking = rankStandIns(catalogue, { original: { type }, position });
+    const request = { original: { type }, position };
+    const ranking = rankStandIns(catalogue, request);
     const lean = (one: RankedStandIn): number =>
-      strangeness(catalogue, type, { candidate: one.candidate, buy: { style: one.style } });
+      strangeness(catalogue, request, { candidate: one.candidate, buy: { style: one.style } });
     const first = ranking.first({
-      ofType: (other) => strangenessOfType(catalogue, type, other),
-      ofPart: (candidate, style) => strangeness(catalogue, type, { candidate, buy: { style } }),
+      ofType: (other) => strangenessOfType(catalogue, request, other),
+      ofPart: (candidate, style) => strangeness(catalogue, request, { candidate, buy: { style } }),
     });
     const [expected] = ranking
       .standIns()

@@ -222,8 +222,8 @@ export const sweeps: Readonly<Record<string, Sweep>> = {
   'ac-voltage': { values: decades(1e3, 1e-9), spoil: property('ac-share') },
   'self-resonance': { values: decades(1e-15, 1e3), spoil: property('inductance') },
   'level-shift': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
-  'ripple-current': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
-  'ripple-heating': { values: decades(1e-9, 1e9), spoil: property(...LOSSES) },
+  'ripple-current': { values: decades(1e-9, 1e9), spoil: property(...LOSSES, 'esr-100khz') },
+  'ripple-heating': { values: decades(1e-9, 1e9), spoil: property(...LOSSES, 'esr-100khz') },
   shelf: {
     values: decades(1e12, 1),
     spoil: (seconds) => ({
