@@ -1,7 +1,8 @@
+import type { Steps } from '../job/steps.ts';
+
 /** Work in steps, so that typing and painting never wait for long. */
 
-/** Work that stops between its steps, and what it comes to. */
-export type Steps<Result = void> = Generator<undefined, Result, undefined>;
+export type { Steps };
 
 /** Lets the page do what waits; timers would make each turn wait for some milliseconds more. */
 export const pause = (): Promise<void> =>
