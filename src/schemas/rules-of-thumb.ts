@@ -13,6 +13,7 @@ export const ruleOfThumbRow = z.strictObject({
     'times-needed',
     'high-times-needed',
     'highest-low-rating',
+    'highest-plain-rating',
     'resistor-tolerance',
     'resistor-powers',
     'resistor-power-in-hand',

@@ -91,6 +91,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   reactive: () =>
     'what the alternating voltage drives through the old value at the working frequency',
   slope: () => 'that of the old type, where it was chosen to balance what is round it, else 0',
+  'least-resistance': ({ catalogue, typ, unit }) =>
+    `that of a new part of the old type at least, at most ${print(catalogue, typ, unit)}`,
   'worst-resistance': atWorst,
   impedance: atWorst,
   kept: ({ typ }) => `${printNumber(typ)} × the least that the old part itself gives`,

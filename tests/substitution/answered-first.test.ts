@@ -127,6 +127,16 @@ describe('a plain part comes before one that is made for what nothing asked for'
     // The place wants it, whatever was there.
     ['al-electrolytic-wet', 'converter-output', 'al-electrolytic-low-esr'],
     ['al-electrolytic-low-esr', 'converter-output', 'al-electrolytic-low-esr'],
+    // Steady ceramics are for places that ask for steadiness; a decoupling disc was the plain kind.
+    ['ceramic-z5u', 'local-decoupling', 'ceramic-x7r'],
+    ['ceramic-x7r', 'agc-bypass', 'ceramic-x7r'],
+    ['ceramic-z5u', 'rc-filter-audio', 'ceramic-c0g'],
+    ['silvered-mica', 'vco-timing', 'silvered-mica'],
+    // What is made for the mains has no place in a loudspeaker, and its place across a winding.
+    ['pp-metallized', 'speaker-crossover', 'pp-metallized'],
+    ['pp-metallized', 'transformer-snubber', 'film-x2'],
+    // What the regulator has lived with needs no resistor.
+    ['ceramic-x7r', 'regulator-output', 'ceramic-x7r'],
   ])('%s in %s: %s', (type, position, first) => {
     const request = at(type, position);
     const [answer] = answeredFirst(catalogue, request, findStandIns(catalogue, request));

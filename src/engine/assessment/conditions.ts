@@ -95,17 +95,24 @@ const afterDirect = (
     : (row.typ ?? 0) * direct;
 };
 
-/** Series resistance (ohm) of a new part like the old one at the working frequency; 0 if not known. */
+/** Series resistance (ohm) of a new part like the old one at the working frequency, if it is known. */
 const resistanceOfOld = (
   catalogue: Catalogue,
   original: Part,
   conditions: Before['conditions'],
-): Range => {
+): Range | undefined => {
   const hertz = conditions['f-work']?.typ ?? TABLE_FREQUENCY;
-  return resistanceOf(original, { catalogue }, hertz)?.range ?? exactly(0);
+  return resistanceOf(original, { catalogue }, hertz)?.range;
 };
 
-/** Resistance (ohm) that follows from the usual one of the old part, or from its highest. */
+/** Ways to follow from the series resistance of the old part. */
+const FOLLOW_RESISTANCE: readonly ConditionRow['follows'][] = [
+  'series-resistance',
+  'least-resistance',
+  'worst-resistance',
+];
+
+/** Resistance (ohm) that follows from the usual one of the old part, from its lowest or its highest. */
 const resistanceAfterOld = (
   catalogue: Catalogue,
   { follows, typ = 0, max = Infinity, condition }: ConditionRow,
@@ -114,9 +121,9 @@ const resistanceAfterOld = (
 ): number => {
   const old = resistanceOfOld(catalogue, original, conditions);
   const factor = factorOf(catalogue, condition);
-  return follows === 'worst-resistance'
-    ? Math.max(typ * factor, old.max)
-    : Math.min(typ * old.typ, max * factor);
+  if (follows === 'least-resistance') return Math.min(typ * factor, old?.min ?? Infinity);
+  if (follows === 'worst-resistance') return Math.max(typ * factor, old?.max ?? 0);
+  return Math.min(typ * (old?.typ ?? 0), max * factor);
 };
 
 /** Impedance (ohm) that a new part like the old one has at worst, but no less than a given one. */
@@ -174,6 +181,8 @@ const derivedDefault = (
   { room, conditions }: Before,
 ): Range => {
   const rule = row.typ ?? 0;
+  if (FOLLOW_RESISTANCE.includes(row.follows))
+    return exactly(resistanceAfterOld(catalogue, row, original, conditions));
   switch (row.follows) {
     case 'rated-voltage':
       return exactly(rule * tellingRating(catalogue, original));
@@ -189,9 +198,6 @@ const derivedDefault = (
       return exactly(
         rule * serviceCapacitance(original, { catalogue, conditions }).capacitance.min,
       );
-    case 'series-resistance':
-    case 'worst-resistance':
-      return exactly(resistanceAfterOld(catalogue, row, original, conditions));
     case 'slope':
       return exactly(rule * slopeCounted(catalogue, original));
     case 'reactive':
@@ -211,10 +217,9 @@ const derivedDefault = (
 const FOLLOW_CONDITIONS: readonly ConditionRow['follows'][] = [
   'direct-voltage',
   'kept',
-  'series-resistance',
-  'worst-resistance',
   'reactive',
   'impedance',
+  ...FOLLOW_RESISTANCE,
 ];
 
 const STEADY = ['vdc', 'v-surge'];

@@ -138,24 +138,32 @@ const byPreference = (a: Preference, b: Preference): number =>
   b.part.tolerance.plus - a.part.tolerance.plus ||
   a.part.ratedVoltage - b.part.ratedVoltage;
 
-/**
- * Parts of a type without those rated absurdly high, where there are others: by a rule of thumb of
- * types that are chosen near their voltage.
- */
+/** The highest rating (V) of a type that is not absurd where so much is needed. */
+const highestSensible = (
+  { types, rulesOfThumb }: Catalogue,
+  type: TypeId,
+  needed: number,
+): number => {
+  const rules = { rulesOfThumb };
+  const far = ruleOf(rules, 'high-times-needed') * needed;
+  // Films and discs lie about for a few hundred volts; beyond that they are made for pulses and tubes.
+  if (types[type]?.old_ample_below !== undefined)
+    return Math.max(ruleOf(rules, 'highest-plain-rating'), far);
+  const most = ruleOf(rules, 'times-needed') * needed;
+  return Math.min(most, Math.max(ruleOf(rules, 'highest-low-rating'), far));
+};
+
+/** Parts of a type without those rated absurdly high, where there are others, by rules of thumb. */
 const sensiblyRated = (
   type: TypeId,
   parts: readonly OfferedPart[],
   circumstances: Circumstances,
 ): readonly OfferedPart[] => {
-  if (circumstances.catalogue.types[type]?.old_ample_below !== undefined) return parts;
-  const { catalogue } = circumstances;
-  const most = ruleOf(catalogue, 'times-needed');
-  const high = ruleOf(catalogue, 'high-times-needed');
-  const low = ruleOf(catalogue, 'highest-low-rating');
-  const sensible = parts.filter((part) => {
-    const needed = neededRating(part, circumstances);
-    return part.ratedVoltage <= Math.min(most * needed, Math.max(low, high * needed));
-  });
+  const sensible = parts.filter(
+    (part) =>
+      part.ratedVoltage <=
+      highestSensible(circumstances.catalogue, type, neededRating(part, circumstances)),
+  );
   return sensible.length > 0 ? sensible : parts;
 };
 

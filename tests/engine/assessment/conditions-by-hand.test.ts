@@ -138,6 +138,30 @@ describe('what follows from the old part', () => {
       5,
     ],
     [
+      'the least that it may have',
+      'esr-min',
+      {
+        rows: [at('esr-min', 'least-resistance', { typ: 5 })],
+        knows: { 'esr-100khz': known({ min: 1, typ: 2, max: 8 }) },
+      },
+      1,
+    ],
+    [
+      'no more than the row says, where that is less than it has at least',
+      'esr-min',
+      {
+        rows: [at('esr-min', 'least-resistance', { typ: 0.5 })],
+        knows: { 'esr-100khz': known({ min: 1, typ: 2, max: 8 }) },
+      },
+      0.5,
+    ],
+    [
+      'no less than the row says where no resistance is known',
+      'esr-min',
+      { rows: [at('esr-min', 'least-resistance', { typ: 5 })], knows: {} },
+      5,
+    ],
+    [
       'what the row says where no resistance is known',
       'esr-max',
       { rows: [at('esr-max', 'worst-resistance', { typ: 5 })], knows: {} },

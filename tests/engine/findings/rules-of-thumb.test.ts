@@ -172,6 +172,24 @@ describe('what is offered', () => {
     expect(instead(old, position, rules)).toBe(wanted);
   });
 
+  // 15 V are needed of a memory for a few volts, 1500 V of a part across 1 kV.
+  test.each<[string, volts: number, has1600: boolean, rules?: object]>([
+    ['none for pulses where a few volts stand', 5, false],
+    ['one where a third of its rating is needed', 1000, true],
+    ['one where as much counts as plain', 5, true, withRule('highest-plain-rating', 1600)],
+  ])('%s', (_what, volts, has1600, rules) => {
+    const circumstances = circumstancesOf(
+      {
+        original: { type: 'silvered-mica', capacitance: exactly(10e-9) },
+        position: 'memory-hold',
+        conditions: given({ vdc: volts, 'v-surge': volts }),
+      },
+      { ...base.catalogue, ...rules },
+    );
+    const parts = offeredParts(circumstances.catalogue, 'pp-metallized', circumstances);
+    expect(parts.some(({ ratedVoltage }) => ratedVoltage === 1600)).toBe(has1600);
+  });
+
   test('a second part is no smaller than its share of the whole', () => {
     const { circumstances } = probeIn(base, {});
     const { capacitance } = circumstances.original;
