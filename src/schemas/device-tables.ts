@@ -63,6 +63,7 @@ export const deviceTables = {
       { column: 'series', table: 'devices/series.csv', many: true },
       { column: 'pinouts', table: 'devices/pinouts.csv', many: true },
       { column: 'usual_in', table: 'devices/uses.csv', many: true },
+      { column: 'never_in', table: 'devices/uses.csv', many: true },
     ],
     about: 'Switches, amplifiers, regulators, diodes and transistors by their type numbers.',
   },

@@ -42,6 +42,9 @@ export const deviceRow = z.strictObject({
   usual_in: idList.describe(
     'uses that it is met in most, likeliest first; of those that its function has, they are named first',
   ),
+  never_in: idList.describe(
+    'uses of its function that nobody put it to, such as a point-contact diode at the mains',
+  ),
   market: z
     .enum(['common', 'current', 'niche', 'old-stock'])
     .describe('as for types of capacitor; old-stock is no longer made and never a stand-in'),

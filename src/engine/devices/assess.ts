@@ -125,7 +125,7 @@ const compare = (a: readonly number[], b: readonly number[]): number =>
 
 /** Whether a device can be put to a use. */
 export const isMetIn = (device: DeviceRow, use: UseRow): boolean =>
-  use.functions.includes(device.function);
+  use.functions.includes(device.function) && !device.never_in.includes(use.id);
 
 /** The uses that a device can be put to, those that it is met in most first. */
 export const usesOf = ({ devices: { uses } }: Catalogue, device: DeviceRow): UseRow[] => {

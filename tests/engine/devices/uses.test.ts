@@ -16,7 +16,7 @@ const called = (id: string) => {
 test.each([
   // A signal diode bears 75 mA or 0.2 A: nobody rectifies the mains with one.
   ['1n4148', 'diode-clamp', 'diode-rectifier'],
-  ['1n60', 'diode-detector', 'diode-rectifier'],
+  ['1n60', 'diode-detector', 'diode-clamp'],
   ['1n4007', 'diode-rectifier', 'diode-clamp'],
   ['1n5819', 'diode-switching', 'diode-rectifier'],
   ['op07', 'amp-dc', 'amp-hold'],
@@ -28,7 +28,23 @@ test.each([
   expect(asks[0]?.choices.map(({ set }) => set.position)).toEqual(offered);
 });
 
-test('every device keeps all uses of its function, and is usual in some of those alone', () => {
+test.each([
+  // 0.1 A at the most, and a point of wire: neither mains nor supply ran through one.
+  ['1n34a', ['diode-detector', 'diode-clamp']],
+  ['oa91', ['diode-detector', 'diode-clamp']],
+  // A rectifier for mains frequency is still open after many cycles of an intermediate frequency.
+  [
+    '1n4007',
+    ['diode-rectifier', 'diode-direct', 'diode-switching', 'diode-clamp', 'diode-polarity'],
+  ],
+  ['1n5404', ['diode-rectifier', 'diode-direct', 'diode-switching', 'diode-polarity']],
+  // 40 V at the mains.
+  ['1n5819', ['diode-switching', 'diode-polarity', 'diode-rectifier', 'diode-clamp']],
+])('a %s is met in no other use than %j', (id, met) => {
+  expect(usesOf(catalogue, called(id)).map((use) => use.id)).toEqual(met);
+});
+
+test('every device keeps all uses that it is met in, and is usual in some of those alone', () => {
   for (const device of devices) {
     const met = uses.filter((use) => isMetIn(device, use)).map(({ id }) => id);
     expect(
