@@ -60,6 +60,22 @@ const WORDS = {
   'keep-out': 'does not fit in place of',
 } as const;
 
+/** The number itself as the first choice, then those that do no better. */
+const itselfFirst = (
+  old: Pick<DeviceRow, 'name' | 'market'>,
+  place: string,
+  itself: DeviceAssessment,
+  others: readonly DeviceAssessment[],
+  habit: Habit | undefined,
+): string => {
+  const fits = `${capital(likeOf(old))} ${old.name} fits as ${place}`;
+  const may = `${namesOf(others)} may stand in for it`;
+  const deciding = decidingOf(itself);
+  if (itself.verdict === 'fits' || deciding === undefined) return `${fits}; ${may}.`;
+  const whose = others.length === 1 ? 'its' : 'their';
+  return `${fits}; check this first: ${reasonOf(deciding, habit)}. On conditions of ${whose} own ${may}.`;
+};
+
 /**
  * What may stand in, in a sentence or two: the number itself first where nothing does better, else
  * others before it, since that is what one asks for, and the likeliest mistake.
@@ -86,8 +102,8 @@ export const deviceAnswer = (
   if (others.length === 0)
     return `As ${place}, ${one} is best replaced with ${likeOf(old)} one${check}.${keep}`;
   // Where nothing does better than the number itself, that comes first, as it does in the list.
-  if (best === 'fits' && assessments[0]?.device.id === old.id)
-    return `${capital(likeOf(old))} ${old.name} fits as ${place}; ${namesOf(others)} may stand in for it.${keep}`;
+  if (best !== 'stopgap' && assessments[0]?.device.id === old.id)
+    return itselfFirst(old, place, assessments[0], others, habit) + keep;
   const itself = firsts.length > others.length ? ` So may ${likeOf(old)} ${old.name}.` : '';
   return `${namesOf(others)} ${WORDS[best]} ${one} as ${place}${check}.${itself}${keep}`;
 };

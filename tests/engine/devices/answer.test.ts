@@ -29,6 +29,20 @@ describe('the answer of a page about a device', () => {
         expect(answer(old.id, place.id).startsWith(`${old.name} may`)).toBe(false);
   });
 
+  it.each([
+    ['bc547', 'transistor-stage', 'A new BC547 fits as small-signal stage; check this first: '],
+    ['7905', 'reg-tight', 'On conditions of its own 79M05 may stand in for it.'],
+    [
+      'lm317',
+      'reg-large-capacitor',
+      'On conditions of their own LM317M or LM350 may stand in for it.',
+    ],
+    ['lm317', 'reg-adjusted', 'A new LM317 fits as regulator of an adjustable supply; LM350 may'],
+  ])('names the number itself first where nothing does better: %s in %s', (old, at, words) => {
+    expect(answer(old, at)).toContain(words);
+    expect(answer(old, at)).toMatch(/^(?:A new|Another) /u);
+  });
+
   it('warns of the part that fits the holes rather than of another voltage', () => {
     expect(answer('7805', 'reg-tight')).toContain('Keep LM1117-5 out');
   });
