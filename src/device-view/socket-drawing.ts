@@ -1,9 +1,8 @@
 import { isForm, partsDrawing, type PartSpec } from '../drawing/index.ts';
 import { deviceKnowledge, type Catalogue } from '../engine/index.ts';
+import { MILLIMETRE } from '../engine/quantities/si.ts';
 import { h, type Element } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
-
-const MM_PER_M = 1e3;
 
 /** Contacts of a socket, by its function; nothing for other devices. */
 export const pinsOfSocket = (
@@ -19,7 +18,7 @@ export const socketSpec = (catalogue: Catalogue, device: DeviceRow): PartSpec | 
   const pins = pinsOfSocket(catalogue, device);
   const known = (property: string): number | undefined => {
     const typ = deviceKnowledge(catalogue, device, property)?.range.typ;
-    return typ === undefined ? undefined : typ * MM_PER_M;
+    return typ === undefined ? undefined : typ / MILLIMETRE;
   };
   const pitch = known('row-pitch');
   if (pins === undefined || pitch === undefined) return undefined;

@@ -9,6 +9,7 @@ import {
   type SourceId,
   type TypeId,
 } from '../engine/index.ts';
+import { MILLIMETRE } from '../engine/quantities/si.ts';
 import type { TypeLookRow } from '../schemas/drawings.ts';
 import { specOfRow } from './of-row.ts';
 import { printedOn, type Printed } from './printed-on.ts';
@@ -47,8 +48,6 @@ const lookFor = (
   return styled.find((look) => lookMayHave(look, shape)) ?? styled[0] ?? own[0];
 };
 
-const MM = 1e3;
-
 const sidesOf = (look: TypeLookRow, spec: PartSpec, body: Body | undefined): DrawnPart => {
   const usual = { spec, sides: 'usual', source: look.source, basis: look.basis } as const;
   if (body === undefined || body.from === 'together') return usual;
@@ -63,7 +62,7 @@ const sidesOf = (look: TypeLookRow, spec: PartSpec, body: Body | undefined): Dra
   }
   const volume = volumeOf({ ...look, shape: shapeOf(spec) });
   return {
-    spec: withVolume(spec, volume, body.volume.typ * MM ** 3),
+    spec: withVolume(spec, volume, body.volume.typ / MILLIMETRE ** 3),
     sides: 'estimated',
     source: undefined,
     basis: 'memory',

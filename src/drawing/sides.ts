@@ -1,9 +1,8 @@
 import type { Body } from '../engine/index.ts';
+import { MILLIMETRE } from '../engine/quantities/si.ts';
 import type { PartSpec } from './spec.ts';
 
-const MM = 1e3;
-
-const inMillimetres = (metres: number): number => Math.round(metres * MM * 10) / 10;
+const inMillimetres = (metres: number): number => Math.round((metres / MILLIMETRE) * 10) / 10;
 
 /** Of several pitches the widest that the leads need not be spread for. */
 const pitchOf = (pitches: readonly number[], length: number): number | undefined =>

@@ -1,9 +1,9 @@
 import { formatValue, parseQuantity, type Assessment, type Catalogue } from '../engine/index.ts';
+import { MILLIMETRE } from '../engine/quantities/si.ts';
 import type { Line } from './model.ts';
 
 /** Pitches (mm) as near as this are the same. */
 const SAME = 0.3;
-const METRES_PER_MM = 1e-3;
 
 const diameters = (times: number): string =>
   `${String(times)} lead ${times === 1 ? 'diameter' : 'diameters'}`;
@@ -32,7 +32,7 @@ export const formingNote = (line: Line, { buy }: Assessment, { job }: Catalogue)
   const asked = room.trim() === '' ? undefined : parseQuantity(room, 'm', 'mm');
   const pitches = buy?.body?.pitch.length ? buy.body.pitch : (buy?.pitch ?? []);
   if (asked === undefined || !asked.ok || pitches.length === 0) return '';
-  const place = asked.value.typ / METRES_PER_MM;
+  const place = asked.value.typ / MILLIMETRE;
   if (pitches.some((pitch) => Math.abs(pitch - place) <= SAME)) return '';
   const pitch = `form the leads for a pitch of ${formatValue(asked.value.typ, 'm')}`;
   return pitch + bending(buy?.body?.lead, job);

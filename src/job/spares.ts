@@ -1,4 +1,5 @@
 import { parseQuantity } from '../engine/index.ts';
+import { FLOAT_ERROR } from '../engine/quantities/within.ts';
 import type { Job } from './model.ts';
 
 /** How many more than needed are bought of each thing. */
@@ -26,9 +27,6 @@ export const spareRuleOf = ({ spareShare, spareLeast }: Job['whole']): SpareRule
   return { share: typ >= 0 && typ <= MOST_SHARE ? typ : 0, least: isCount ? least : 0, faults };
 };
 
-/** Rounding of shares such as 0.1 × 30 only. */
-const ROUNDING = 1e-9;
-
-/** Spares for a quantity, rounded up. */
+/** Spares for a quantity, rounded up; a tenth of 30 are 3, though sums of a computer make it more. */
 export const sparesFor = (needed: number, { share, least }: SpareRule): number =>
-  needed === 0 ? 0 : Math.max(Math.ceil(needed * share - ROUNDING), least);
+  needed === 0 ? 0 : Math.max(Math.ceil(needed * share - FLOAT_ERROR), least);

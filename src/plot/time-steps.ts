@@ -1,7 +1,4 @@
-const MINUTE = 60;
-const HOUR = 3600;
-const DAY = 24 * HOUR;
-const YEAR = 365.25 * DAY;
+import { DAY, HOUR, MINUTE, YEAR } from '../engine/quantities/si.ts';
 
 /** The unit (s) that marks along a plain time axis are counted in: the largest that fits in twice. */
 export const timeUnit = (longest: number): number =>

@@ -1,12 +1,10 @@
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 import { toSi } from '../to-si.ts';
 import { cellFault, type Check } from './check.ts';
 import { FIGURE_TABLES, figureRows, PROPERTY_TABLES, propertiesOf } from './figure-rows.ts';
 import { unitsOf } from './lookups.ts';
 
 const rule = 'out-of-bounds';
-
-/** Room for the rounding of unit conversions at the very edge of a bound. */
-const ROUNDING = 1e-9;
 
 export const figureBounds: Check = {
   id: rule,
@@ -21,9 +19,9 @@ export const figureBounds: Check = {
       if (property === undefined || own === undefined || own.si !== asked?.si) return [];
       const lowest = toSi(property.lowest, property.unit, units) ?? -Infinity;
       const highest = toSi(property.highest, property.unit, units) ?? Infinity;
-      const slack = ROUNDING * (highest - lowest);
+      const slack = FLOAT_ERROR * (highest - lowest);
       // A bound near zero of a property that spans decades must not drown in the slack of the other.
-      const lowSlack = lowest > 0 ? ROUNDING * lowest : slack;
+      const lowSlack = lowest > 0 ? FLOAT_ERROR * lowest : slack;
       return (['min', 'typ', 'max'] as const).flatMap((column) => {
         const number = row.value[column];
         const value = number === undefined ? undefined : number * own.factor;

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 import type { ladderRow } from '../../schemas/ladders.ts';
 import { valuesOf, type TableName, type Tables } from '../read-folder.ts';
 import type { Fault } from '../fault.ts';
@@ -19,9 +20,6 @@ interface Rung {
   value: number;
 }
 
-/** Room for the rounding of printed figures that ought to be equal. */
-const ROUNDING = 1e-9;
-
 const rungsOf = (tables: Tables, file: TableName, { among, by, column }: Ladder): Rung[][] => {
   const groups = new Map<string, Rung[]>();
   for (const row of tables[file].rows) {
@@ -40,9 +38,9 @@ const inStep = (low: Rung | undefined, high: Rung | undefined, { goes, step }: L
   const [from, to] = [low.value, high.value];
   if (from <= 0 || to <= 0) return Math.sign(from) === Math.sign(to);
   const ratio = to / from;
-  if (Math.max(ratio, 1 / ratio) > step * (1 + ROUNDING)) return false;
+  if (Math.max(ratio, 1 / ratio) > step * (1 + FLOAT_ERROR)) return false;
   if (low.at === high.at || goes === 'near') return true;
-  return goes === 'up' ? ratio >= 1 - ROUNDING : ratio <= 1 + ROUNDING;
+  return goes === 'up' ? ratio >= 1 - FLOAT_ERROR : ratio <= 1 + FLOAT_ERROR;
 };
 
 /** Of two neighbours that do not follow each other, those without which their neighbours do. */

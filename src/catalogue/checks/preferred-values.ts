@@ -1,16 +1,14 @@
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 import { valuesOf } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
 import { goodRows } from './lookups.ts';
 
 const rule = 'preferred-value';
 
-/** Relative room for numbers such as 4.7e-9 that a computer cannot hold exactly. */
-const ROUNDING = 1e-9;
-
 /** The number without its power of ten: from 1 up to 10. */
 const mantissa = (value: number): number => {
   const within = value / 10 ** Math.floor(Math.log10(value));
-  return within >= 10 - ROUNDING ? within / 10 : within;
+  return within >= 10 - FLOAT_ERROR ? within / 10 : within;
 };
 
 export const preferredValues: Check = {
@@ -23,7 +21,7 @@ export const preferredValues: Check = {
     );
     return goodRows(tables, 'positions.csv').flatMap((row) => {
       const own = mantissa(row.value.reference_c);
-      if (preferred.some((value) => Math.abs(value - own) <= ROUNDING * value)) return [];
+      if (preferred.some((value) => Math.abs(value - own) <= FLOAT_ERROR * value)) return [];
       return [
         cellFault(rule, 'positions.csv', row, 'reference_c', {
           wrong: 'not a preferred value',

@@ -1,6 +1,7 @@
 import { crestOf } from '../equations/crest.ts';
 import type { SumInputRow } from '../../schemas/sums.ts';
 import { alternatingRating } from '../findings/alternating.ts';
+import { COMPARED_RISE } from '../equations/ripple.ts';
 import { heatFor, heatingOf, thermalOf } from '../findings/heating.ts';
 import { nearestLoss } from '../findings/loss.ts';
 import { rangeOf, type Circumstances } from '../findings/model.ts';
@@ -15,9 +16,6 @@ import type { Finding } from './finding.ts';
 import type { Part } from './parts.ts';
 import { fillSum, isOfKind, type FilledSum, type KindTakes } from './sum-fields.ts';
 import { writtenRange } from './written-range.ts';
-
-/** Rise (K) that heat is filled in for. */
-const TEN = 10;
 
 /** The mark with its tolerance, F. */
 const marked = ({ capacitance, tolerance }: Part): Range => ({
@@ -133,7 +131,10 @@ const fillings: Readonly<
     nearestLoss(part, circumstances, frequencyOf(circumstances))?.range,
     'fraction',
   ],
-  'heat-for-ten-kelvin': ({ part, circumstances }) => [heatFor(part, circumstances, TEN), 'W'],
+  'heat-for-ten-kelvin': ({ part, circumstances }) => [
+    heatFor(part, circumstances, COMPARED_RISE),
+    'W',
+  ],
   'core-rise': (ask) => [coreRise(ask), 'x'],
   'alternating-rating': ({ part, circumstances }) => [alternatingRating(part, circumstances), 'V'],
   'pulse-rating': ({ part, circumstances }) => [

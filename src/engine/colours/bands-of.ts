@@ -1,4 +1,5 @@
 import type { ColourTables } from '../../schemas/marking-colours.ts';
+import { ROUNDING } from '../quantities/within.ts';
 
 type Meaning = ColourTables['colourMeanings'][number];
 type Scheme = ColourTables['colourSchemes'][number];
@@ -12,8 +13,6 @@ export interface Banded {
 /** Schemes that bands are drawn by, in the order in which they are tried. */
 export const drawnSchemes = ({ colourSchemes }: Pick<ColourTables, 'colourSchemes'>): Scheme[] =>
   colourSchemes.filter((row) => row.drawn_from_percent !== undefined);
-
-const ROUNDING = 1e-6;
 
 const alike = (a: number, b: number): boolean => Math.abs(a - b) <= ROUNDING * Math.abs(b);
 

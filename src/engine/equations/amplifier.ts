@@ -1,4 +1,5 @@
 import { add, mapRising, scale, type Range } from '../quantities/range.ts';
+import { REFERENCE_CELSIUS } from './reference.ts';
 import { thermalNoise } from './resistor.ts';
 
 /** Elementary charge, C (SI, exact). */
@@ -45,7 +46,7 @@ export const noiseWithSource = (
   noise: Range,
   bias: Range,
   source: number,
-  temperature = 25,
+  temperature = REFERENCE_CELSIUS,
 ): Range => {
   const thermal = thermalNoise(source, temperature, 0, 1);
   const at = (end: keyof Range): number =>

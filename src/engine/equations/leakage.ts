@@ -1,9 +1,7 @@
 import { mapFalling, mapRising, type Range } from '../quantities/range.ts';
 import { shareOf } from './divider.ts';
 import { edgeByCurrent } from './edge.ts';
-
-/** Temperature at which insulation figures are given, degC. */
-const REFERENCE_C = 25;
+import { REFERENCE_CELSIUS } from './reference.ts';
 
 /**
  * Insulation of a part that is warmer than the 25 degC its figure is for, in the unit of the figure: a
@@ -13,7 +11,7 @@ const REFERENCE_C = 25;
  * @param temperature of the part, degC; below 25 degC the figure is not improved
  */
 export const insulationAt = (insulation: Range, halving: Range, temperature: number): Range => {
-  const kelvin = Math.max(0, temperature - REFERENCE_C);
+  const kelvin = Math.max(0, temperature - REFERENCE_CELSIUS);
   return {
     min: insulation.min * 2 ** (-kelvin / halving.min),
     typ: insulation.typ * 2 ** (-kelvin / halving.typ),

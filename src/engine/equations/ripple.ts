@@ -39,12 +39,12 @@ const heatPerKelvin = (surface: number): number =>
 /** Heat (W) that warms a surface (m2) by so much (K) above its surroundings. */
 export const heatForRise = (rise: number, surface: number): number => rise * heatPerKelvin(surface);
 
-/** Heat that a body gives off when its surface is so much (K) warmer is what its rise is told by. */
-const TOLD_BY = 10;
+/** Rise (K) of a surface that bodies are compared at: the heat that makes it tells every other. */
+export const COMPARED_RISE = 10;
 
 /** Kelvin by which heat (W) warms a surface that gives off so much (W) when it is ten kelvin warmer. */
 export const riseByHeat = (heat: number, heatForTen: number): number =>
-  (TOLD_BY * heat) / heatForTen;
+  (COMPARED_RISE * heat) / heatForTen;
 
 /**
  * Kelvin by which current warms a can above its surroundings: I^2*R/(beta*S) with
@@ -55,7 +55,7 @@ export const riseByHeat = (heat: number, heatForTen: number): number =>
  * @param surface m2
  */
 export const canRise = (current: number, resistance: number, surface: number): number =>
-  riseByHeat(heatByCurrent(current, resistance), heatForRise(TOLD_BY, surface));
+  riseByHeat(heatByCurrent(current, resistance), heatForRise(COMPARED_RISE, surface));
 
 /** The same turned round: current (A, effective value) that warms a can by so much (K). */
 export const currentForRise = (rise: number, resistance: number, surface: number): number =>

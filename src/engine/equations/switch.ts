@@ -1,11 +1,9 @@
 import { mapRising, type Range } from '../quantities/range.ts';
 import { shareOf } from './divider.ts';
+import { REFERENCE_CELSIUS } from './reference.ts';
 
 /** Kelvin in which the leakage of a junction doubles (common practice; sheets of JFET inputs say so). */
 const DOUBLING = 10;
-
-/** Temperature at which leakage is given, degC. */
-const REFERENCE_C = 25;
 
 /** Share of a signal that stays in a resistance (ohm) before a load (ohm): R/(R + R_L). */
 export const seriesLoss = (resistance: Range, load: number): Range =>
@@ -26,6 +24,6 @@ export const gainChange = (peak: Range, rail: Range, load: number): Range => {
  * ten kelvin; below 25 degC the figure is not improved.
  */
 export const leakageWhenWarm = (current: Range, temperature: number): Range => {
-  const factor = 2 ** (Math.max(0, temperature - REFERENCE_C) / DOUBLING);
+  const factor = 2 ** (Math.max(0, temperature - REFERENCE_CELSIUS) / DOUBLING);
   return mapRising(current, (ampere) => ampere * factor);
 };

@@ -1,6 +1,7 @@
 import { leakageOfWhole, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { leakageOfPart } from '../equations/leakage.ts';
+import { REFERENCE_CELSIUS } from '../equations/reference.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { exactly, type Range } from '../quantities/range.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
@@ -14,9 +15,6 @@ export interface Leak {
   insulation: Range;
   properties: PropertyId[];
 }
-
-/** Temperature (degC) that insulation is judged at where the position names none. */
-const ROOM_C = 25;
 
 const leakOfSingle = (
   part: Part,
@@ -37,7 +35,7 @@ const leakOfSingle = (
     },
     part.capacitance,
     voltage,
-    conditionOr(circumstances, 't-max', ROOM_C).max,
+    conditionOr(circumstances, 't-max', REFERENCE_CELSIUS).max,
   );
   return {
     current,

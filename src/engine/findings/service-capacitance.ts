@@ -2,13 +2,12 @@ import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
 import { leftInService, factorUnderBias } from '../equations/bias.ts';
 import { ageingLoss } from '../equations/drift.ts';
+import { REFERENCE_CELSIUS } from '../equations/reference.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
 import { HOUR } from '../quantities/si.ts';
 import { conditionOr, rangeOf, type Circumstances, type Surroundings } from './model.ts';
 
-/** Temperature at which capacitance is marked, degC. */
-const MARKED_C = 25;
 const AGEING = 'ageing';
 
 /** What moves capacitance away from the mark, as words. */
@@ -32,8 +31,8 @@ const byTolerance = ({ tolerance }: Part): Range => ({
 
 const byTemperature = (part: Part, circumstances: Surroundings): Shift => {
   const slope = rangeOf(circumstances, part, 'temperature-coefficient');
-  const cold = conditionOr(circumstances, 't-min', MARKED_C).min - MARKED_C;
-  const hot = conditionOr(circumstances, 't-max', MARKED_C).max - MARKED_C;
+  const cold = conditionOr(circumstances, 't-min', REFERENCE_CELSIUS).min - REFERENCE_CELSIUS;
+  const hot = conditionOr(circumstances, 't-max', REFERENCE_CELSIUS).max - REFERENCE_CELSIUS;
   if (slope !== undefined) {
     const corners = [slope.min * cold, slope.max * cold, slope.min * hot, slope.max * hot];
     return {

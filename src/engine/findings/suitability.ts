@@ -4,6 +4,7 @@ import { plain, rangeOf } from './model.ts';
 import { keepsItsSign, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { offersOf } from '../candidates/offers.ts';
+import { TABLE_ROUNDING } from '../sizes/interpolate.ts';
 
 const SUITS = plain(0);
 const DOES_NOT = plain(1);
@@ -60,14 +61,11 @@ export const safetyClass: FindingModel = {
   },
 };
 
-/** Share by which a value may lie outside an offer's band: rounding only. */
-const ROUNDING = 1e-4;
-
 /** Whether an offer covers a part's type, value and rating. */
 export const covers = (offer: OfferRow, part: Part): boolean =>
   offer.type === part.type &&
-  offer.c_min <= part.capacitance * (1 + ROUNDING) &&
-  offer.c_max >= part.capacitance * (1 - ROUNDING) &&
+  offer.c_min <= part.capacitance * (1 + TABLE_ROUNDING) &&
+  offer.c_max >= part.capacitance * (1 - TABLE_ROUNDING) &&
   offer.voltages.includes(part.ratedVoltage);
 
 /** Whether such a part is made today. */

@@ -9,6 +9,7 @@ import {
   ratingBorders,
   type Rated,
 } from '../equations/derating.ts';
+import { REFERENCE_CELSIUS } from '../equations/reference.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { formatValue } from '../quantities/index.ts';
 import { conditionOr, type Circumstances, type FindingModel } from './model.ts';
@@ -44,9 +45,6 @@ const highestStress = (part: Pick<Part, 'voltageKind'>, circumstances: Circumsta
   };
 };
 
-/** Temperature (degC) taken where a position names none. */
-const ROOM_C = 25;
-
 /** What a guideline says of a type at the highest temperature of the position. */
 interface Allowed {
   /** Share of the rated voltage; the whole rating where no guideline speaks of the type. */
@@ -58,7 +56,8 @@ interface Allowed {
 }
 
 /** Highest temperature (degC) of the position. */
-const warmest = ({ conditions }: Circumstances): number => conditions['t-max']?.max ?? ROOM_C;
+const warmest = ({ conditions }: Circumstances): number =>
+  conditions['t-max']?.max ?? REFERENCE_CELSIUS;
 
 /** For a part of unknown class, the strictest of what it can be. */
 const ruleFor = (

@@ -1,16 +1,13 @@
 import { formatValue } from '../quantities/index.ts';
+import { HOUR, MINUTE } from '../quantities/si.ts';
 import type { ReformingPlan } from './plan.ts';
 
 const listed = (items: readonly string[]): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1) ?? ''}`;
 
-const SECONDS_PER_MINUTE = 60;
-
 /** A time as a bench says it: minutes below an hour, hours beyond. */
 const timeInWords = (seconds: number): string =>
-  seconds < 60 * SECONDS_PER_MINUTE
-    ? `${formatValue(seconds / SECONDS_PER_MINUTE, 'grade')}\u00a0min`
-    : formatValue(seconds, 's');
+  seconds < HOUR ? `${formatValue(seconds / MINUTE, 'grade')}\u00a0min` : formatValue(seconds, 's');
 
 /** A re-forming as one sentence without its full stop, for a working. */
 export const reformingInWords = (plan: ReformingPlan): string => {

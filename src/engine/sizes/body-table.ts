@@ -1,7 +1,7 @@
 import type { BodyRow } from '../../schemas/sizes.ts';
 import type { TypeId } from '../catalogue.ts';
 import { bodyBetween, bodyOfRow, volumeOf, type Body } from './body.ts';
-import { alike, logBetween, logShare, ROUNDING } from './interpolate.ts';
+import { alike, logBetween, logShare, TABLE_ROUNDING } from './interpolate.ts';
 
 /** What is asked for: a value (F) and a rated voltage (V) of a type, of one style or of any. */
 export interface Wanted {
@@ -76,7 +76,7 @@ interface Found {
 /** The largest body that holds less than the value, and the value that it holds. */
 const nextBelow = (entries: readonly Entry[], farads: number): Entry | undefined =>
   entries
-    .filter(({ row }) => row.c_max < farads * (1 - ROUNDING))
+    .filter(({ row }) => row.c_max < farads * (1 - TABLE_ROUNDING))
     .reduce<Entry | undefined>(
       (largest, entry) =>
         largest === undefined || entry.row.c_max > largest.row.c_max ? entry : largest,
@@ -86,7 +86,7 @@ const nextBelow = (entries: readonly Entry[], farads: number): Entry | undefined
 /** What one shelf has for the part: a listed body, one between two values, or a larger one. */
 const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined => {
   const farads = wanted.capacitance;
-  const cover = entries.find(({ row }) => row.c_max >= farads * (1 - ROUNDING));
+  const cover = entries.find(({ row }) => row.c_max >= farads * (1 - TABLE_ROUNDING));
   if (cover === undefined) return undefined;
   const { row, volume } = cover;
   const near = row.c_min <= farads * HIGHEST_VALUE;
@@ -95,7 +95,7 @@ const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined =
     near,
     body: () => bodyOfRow(row, from),
   });
-  if (row.c_min <= farads * (1 + ROUNDING)) {
+  if (row.c_min <= farads * (1 + TABLE_ROUNDING)) {
     return whole(alike(volts, wanted.ratedVoltage) ? 'listed' : 'covering');
   }
   const below = nextBelow(entries, farads);
@@ -120,7 +120,7 @@ export const tabulatedBody = (rows: readonly BodyRow[], wanted: Wanted): Body | 
     const chip = shelf.entries[0]?.row.shape === 'chip';
     const suits =
       (style === undefined ? !chip : shelf.style === style) &&
-      shelf.volts >= ratedVoltage * (1 - ROUNDING) &&
+      shelf.volts >= ratedVoltage * (1 - TABLE_ROUNDING) &&
       shelf.volts <= ratedVoltage * HIGHEST_STEP;
     const found = suits ? onShelf(shelf, wanted) : undefined;
     if (found === undefined) continue;

@@ -3,7 +3,7 @@ import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, SourceId, TypeId } from '../catalogue.ts';
 import { resistanceBetween } from '../equations/series-resistance.ts';
 import { hull, mapRising, type Range } from '../quantities/range.ts';
-import { alike, logBetweenRanges, logShare, ROUNDING } from './interpolate.ts';
+import { alike, logBetweenRanges, logShare, TABLE_ROUNDING } from './interpolate.ts';
 
 /** A single part as far as its series resistance is concerned. */
 export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage'>;
@@ -68,10 +68,10 @@ const rangeOfRow = ({ esr_min: min, esr_typ: typ, esr_max: max }: SeriesResistan
 
 /** Read between the two rows beside the value, both scales logarithmic; never beyond the rows. */
 const readBand = ({ rows }: Band, farads: number): SeriesResistance | undefined => {
-  const after = rows.findIndex((row) => row.capacitance >= farads * (1 - ROUNDING));
+  const after = rows.findIndex((row) => row.capacitance >= farads * (1 - TABLE_ROUNDING));
   const upper = rows[after];
   if (upper === undefined) return undefined;
-  const lower = upper.capacitance <= farads * (1 + ROUNDING) ? upper : rows[after - 1];
+  const lower = upper.capacitance <= farads * (1 + TABLE_ROUNDING) ? upper : rows[after - 1];
   if (lower === undefined) return undefined;
   const share = logShare(farads, lower.capacitance, upper.capacitance);
   return {
@@ -96,7 +96,7 @@ const pointsFor = (
   bandsFor(seriesResistance, type)
     .filter(
       ({ low, high }) =>
-        low <= ratedVoltage * (1 + ROUNDING) && high >= ratedVoltage * (1 - ROUNDING),
+        low <= ratedVoltage * (1 + TABLE_ROUNDING) && high >= ratedVoltage * (1 - TABLE_ROUNDING),
     )
     .flatMap((band) => {
       const read = readBand(band, capacitance);
@@ -124,7 +124,7 @@ const byValue = (
   frequency: number,
 ): SeriesResistance | undefined => {
   const points = pointsFor(catalogue, part);
-  const after = points.findIndex((point) => point.frequency >= frequency * (1 - ROUNDING));
+  const after = points.findIndex((point) => point.frequency >= frequency * (1 - TABLE_ROUNDING));
   const upper = points[after];
   if (upper !== undefined && alike(upper.frequency, frequency)) return upper.read;
   const lower = upper === undefined ? points.at(-1) : points[after - 1];

@@ -19,7 +19,7 @@ export const logBetweenRanges = (from: Range, to: Range, share: number): Range =
 });
 
 /** Share by which a value may lie beside a tabulated one and still be it: rounding only. */
-export const ROUNDING = 1e-4;
+export const TABLE_ROUNDING = 1e-4;
 
 /** Whether two numbers are the same but for rounding. */
-export const alike = (a: number, b: number): boolean => Math.abs(a / b - 1) <= ROUNDING;
+export const alike = (a: number, b: number): boolean => Math.abs(a / b - 1) <= TABLE_ROUNDING;

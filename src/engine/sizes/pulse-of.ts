@@ -2,7 +2,7 @@ import type { PulseRatingRow } from '../../schemas/sizes.ts';
 import type { Basis, Catalogue, SourceId, TypeId } from '../catalogue.ts';
 import { hull, type Range } from '../quantities/range.ts';
 import type { Sized } from './body-of.ts';
-import { ROUNDING } from './interpolate.ts';
+import { TABLE_ROUNDING } from './interpolate.ts';
 
 /** Steepest repeated edge (V/s) that a part withstands. */
 export interface PulseRating {
@@ -40,12 +40,13 @@ const rowOfStyle = (
 ): PulseRatingRow | undefined => {
   const covering = rows.filter(
     (row) =>
-      row.voltage <= ratedVoltage * (1 + ROUNDING) && row.c_max >= capacitance * (1 - ROUNDING),
+      row.voltage <= ratedVoltage * (1 + TABLE_ROUNDING) &&
+      row.c_max >= capacitance * (1 - TABLE_ROUNDING),
   );
   const volts = Math.max(...covering.map(({ voltage }) => voltage));
   const own = rows.filter(({ voltage }) => voltage === volts);
   const least = Math.min(...own.map(({ c_min: farads }) => farads));
-  if (!(capacitance >= least * (1 - ROUNDING))) return undefined;
+  if (!(capacitance >= least * (1 - TABLE_ROUNDING))) return undefined;
   return covering
     .filter(({ voltage }) => voltage === volts)
     .toSorted((a, b) => a.c_max - b.c_max)[0];

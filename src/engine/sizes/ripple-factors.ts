@@ -1,6 +1,6 @@
 import type { Basis, Catalogue, SourceId } from '../catalogue.ts';
 import type { Resisting } from './esr-of.ts';
-import { logShare, ROUNDING } from './interpolate.ts';
+import { logShare, TABLE_ROUNDING } from './interpolate.ts';
 
 /** A factor on ripple current, and where it is from. */
 export interface RippleFactor {
@@ -42,15 +42,15 @@ export const frequencyFactor = (
     .filter(
       (row) =>
         row.type === type &&
-        row.v_min <= ratedVoltage * (1 + ROUNDING) &&
-        row.v_max >= ratedVoltage * (1 - ROUNDING) &&
-        row.c_min <= capacitance * (1 + ROUNDING) &&
-        row.c_max > capacitance * (1 + ROUNDING),
+        row.v_min <= ratedVoltage * (1 + TABLE_ROUNDING) &&
+        row.v_max >= ratedVoltage * (1 - TABLE_ROUNDING) &&
+        row.c_min <= capacitance * (1 + TABLE_ROUNDING) &&
+        row.c_max > capacitance * (1 + TABLE_ROUNDING),
     )
     .toSorted((a, b) => a.frequency_hz - b.frequency_hz);
   const at = (hertz: number): number | undefined => {
-    const upper = rows.find((row) => row.frequency_hz >= hertz * (1 - ROUNDING));
-    const lower = rows.findLast((row) => row.frequency_hz <= hertz * (1 + ROUNDING));
+    const upper = rows.find((row) => row.frequency_hz >= hertz * (1 - TABLE_ROUNDING));
+    const lower = rows.findLast((row) => row.frequency_hz <= hertz * (1 + TABLE_ROUNDING));
     if (lower === undefined) {
       return upper === undefined || hertz < upper.frequency_hz * LOWEST_SHARE
         ? undefined

@@ -1,7 +1,7 @@
 import type { SeriesResistanceRow } from '../../schemas/sizes.ts';
 import type { Basis, Catalogue, SourceId } from '../catalogue.ts';
 import type { Resisting } from './esr-of.ts';
-import { logBetween, logShare, ROUNDING } from './interpolate.ts';
+import { logBetween, logShare, TABLE_ROUNDING } from './interpolate.ts';
 
 /** Ripple current of a part as its sheet gives it. */
 export interface ListedRipple {
@@ -43,8 +43,8 @@ const ratedRows = (rows: readonly SeriesResistanceRow[], type: string): readonly
 
 /** Read between the rows beside the value, both scales logarithmic; never beyond the rows. */
 const readAt = (rows: readonly RatedRow[], farads: number): ListedRipple | undefined => {
-  const upper = rows.find((row) => row.capacitance >= farads * (1 - ROUNDING));
-  const lower = rows.findLast((row) => row.capacitance <= farads * (1 + ROUNDING));
+  const upper = rows.find((row) => row.capacitance >= farads * (1 - TABLE_ROUNDING));
+  const lower = rows.findLast((row) => row.capacitance <= farads * (1 + TABLE_ROUNDING));
   if (upper === undefined || lower === undefined) return undefined;
   const share = logShare(farads, lower.capacitance, upper.capacitance);
   return {
@@ -67,7 +67,7 @@ export const listedRipple = (
 ): ListedRipple | undefined => {
   const own = ratedRows(seriesResistance, type).filter(
     ({ v_min: low, v_max: high }) =>
-      low <= ratedVoltage * (1 + ROUNDING) && high >= ratedVoltage * (1 - ROUNDING),
+      low <= ratedVoltage * (1 + TABLE_ROUNDING) && high >= ratedVoltage * (1 - TABLE_ROUNDING),
   );
   return [...new Set(own.map((row) => row.frequency_hz))]
     .toSorted((a, b) => distance(a, frequency) - distance(b, frequency))

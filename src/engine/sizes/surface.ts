@@ -5,7 +5,7 @@ import { mapRising, type Range } from '../quantities/range.ts';
 import { MILLIMETRE } from '../quantities/si.ts';
 import { ruleOf, type WithRules } from '../rule-of-thumb.ts';
 import type { Body } from './body.ts';
-import { ROUNDING } from './interpolate.ts';
+import { TABLE_ROUNDING } from './interpolate.ts';
 
 /** Surface (m2) that cools a body of three sides (m), by its shape; the side on the board counts not. */
 const surfaceOf = ({ shape }: Body, length: number, width: number, height: number): number => {
@@ -48,7 +48,9 @@ export const coreRiseOfCan = (
     .filter(({ types }) => types.includes(type))
     .toSorted((a, b) => a.diameter_mm - b.diameter_mm);
   const wide = diameter / MILLIMETRE;
-  return rising.find(({ diameter_mm: most }) => wide <= most * (1 + ROUNDING)) ?? rising.at(-1);
+  return (
+    rising.find(({ diameter_mm: most }) => wide <= most * (1 + TABLE_ROUNDING)) ?? rising.at(-1)
+  );
 };
 
 /** The same of a body; nothing for one that is not round. */

@@ -1,5 +1,5 @@
 import type { EsrOfNewRow } from '../../schemas/triage.ts';
-import { logBetween, logShare, ROUNDING } from '../sizes/interpolate.ts';
+import { logBetween, logShare, TABLE_ROUNDING } from '../sizes/interpolate.ts';
 
 /** A row at or below and a row at or above a value, the same one where it is tabulated. */
 const around = <Row>(
@@ -8,8 +8,8 @@ const around = <Row>(
   at: (row: Row) => number,
 ): [Row, Row] | undefined => {
   const sorted = rows.toSorted((a, b) => at(a) - at(b));
-  const below = sorted.findLast((row) => at(row) <= value * (1 + ROUNDING));
-  const above = sorted.find((row) => at(row) >= value * (1 - ROUNDING));
+  const below = sorted.findLast((row) => at(row) <= value * (1 + TABLE_ROUNDING));
+  const above = sorted.find((row) => at(row) >= value * (1 - TABLE_ROUNDING));
   return below === undefined || above === undefined ? undefined : [below, above];
 };
 

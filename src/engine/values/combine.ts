@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import { decadeOf, inDecade, valuesBetween, type SeriesName } from './series.ts';
 
 /** Preferred values that add up, one way or the other, to a wanted one. */
@@ -13,9 +14,6 @@ export interface Combined {
 
 /** Parts smaller than this share of the whole add less than tolerances take away. */
 const SMALLEST_SHARE = 1e-3;
-
-/** Equal but for rounding. */
-const ROUNDING = 1e-9;
 
 /** The member of a series nearest to a value, by ratio. */
 const nearest = (value: number, series: SeriesName): number => {
@@ -40,10 +38,10 @@ const reciprocal: Turn = (value) => 1 / value;
 const setsOf = (goal: number, series: SeriesName, parts: number, turn: Turn): number[][] => {
   if (parts === 1) return [[nearest(turn(goal), series)]];
   // The largest contribution is at least an equal share.
-  const [low, high] = [turn((goal / parts) * (1 - ROUNDING)), turn(goal * (1 - SMALLEST_SHARE))];
+  const [low, high] = [turn((goal / parts) * (1 - FLOAT_ERROR)), turn(goal * (1 - SMALLEST_SHARE))];
   return valuesBetween(series, Math.min(low, high), Math.max(low, high)).flatMap((first) =>
     setsOf(goal - turn(first), series, parts - 1, turn)
-      .filter(([second = 0]) => turn(second) <= turn(first) * (1 + ROUNDING))
+      .filter(([second = 0]) => turn(second) <= turn(first) * (1 + FLOAT_ERROR))
       .map((rest) => [first, ...rest]),
   );
 };

@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import { SERIES_NAMES, valuesBetween, type SeriesName } from './series.ts';
 
 /** The values of a series on either side of a wanted one; both the same where it is a member. */
@@ -6,9 +7,6 @@ export interface Neighbours {
   below: number;
   above: number;
 }
-
-/** Equal but for rounding. */
-const ROUNDING = 1e-9;
 
 /**
  * For every series, the coarsest first, the nearest values at or below and at or above a wanted one.
@@ -19,8 +17,8 @@ export const nearestEach = (value: number): Neighbours[] =>
     ? SERIES_NAMES.map((series) => {
         // Every series has a value within a decade to either side.
         const members = valuesBetween(series, value / 10.1, value * 10.1);
-        const below = members.findLast((member) => member <= value * (1 + ROUNDING)) ?? value;
-        const above = members.find((member) => member >= value * (1 - ROUNDING)) ?? value;
+        const below = members.findLast((member) => member <= value * (1 + FLOAT_ERROR)) ?? value;
+        const above = members.find((member) => member >= value * (1 - FLOAT_ERROR)) ?? value;
         return { series, below, above };
       })
     : [];

@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import { valuesBetween } from './series.ts';
 import type { SeriesName } from './series.ts';
 
@@ -23,9 +24,6 @@ export interface Near {
 
 /** Within the tolerance of ordinary parts: what stands for the same value where nothing is known. */
 const NEARLY_THE_SAME: ValuePolicy = { kind: 'same', low: 0.9, high: 1.1 };
-
-/** Ratios nearer to each other than this are equal but for rounding. */
-const ROUNDING = 1e-9;
 
 /** No policy reaches further than this, which bounds the search. */
 const FARTHEST = 1e6;
@@ -53,7 +51,7 @@ export const nearestMade = (
   const high = value * reach(policy.high) * ONE_DECADE;
   const candidates = made(low, high).map((member): Near => {
     const ratio = member / value;
-    const allowed = ratio >= policy.low - ROUNDING && ratio <= policy.high + ROUNDING;
+    const allowed = ratio >= policy.low - FLOAT_ERROR && ratio <= policy.high + FLOAT_ERROR;
     return { value: member, ratio, allowed };
   });
   const larger = policy.kind === 'at-least' ? -1 : 1;
@@ -61,7 +59,9 @@ export const nearestMade = (
     .map((near) => ({ near, far: distance(near) }))
     .sort((a, b) => {
       const difference = a.far - b.far;
-      return Math.abs(difference) > ROUNDING ? difference : larger * (a.near.value - b.near.value);
+      return Math.abs(difference) > FLOAT_ERROR
+        ? difference
+        : larger * (a.near.value - b.near.value);
     })
     .map(({ near }) => near);
   return [

@@ -1,6 +1,6 @@
 import { heatByCurrent, currentForHeat } from '../../equations/heat.ts';
 import type { Catalogue } from '../../catalogue.ts';
-import { heatForRise, riseByHeat } from '../../equations/ripple.ts';
+import { COMPARED_RISE, heatForRise, riseByHeat } from '../../equations/ripple.ts';
 import { cylinderSurface } from '../../equations/surface.ts';
 import { coreRiseOfCan } from '../../sizes/surface.ts';
 import { optionalQuantity, quantity, withFacts } from '../sum.ts';
@@ -11,8 +11,6 @@ const factsOf = ({ coreRises }: Catalogue) => {
   return { can, coreRises: coreRises.filter(({ types }) => types.includes(can)) };
 };
 
-/** Surface rise (K) that the heat of a body is told by. */
-const TEN = 10;
 /** Own heat (K) above which an electrolytic is usually said to be worked too hard. */
 const WARM = 10;
 
@@ -91,7 +89,7 @@ export const rippleHeating = withFacts(factsOf)({
   ],
   at: ({ i, esr, diameter, length, heat, core }, facts) => {
     const surface = cylinderSurface(diameter, length, 1);
-    const heatForTen = heat ?? heatForRise(TEN, surface);
+    const heatForTen = heat ?? heatForRise(COMPARED_RISE, surface);
     const ratio = core ?? coreRiseOfCan(facts, facts.can, diameter)?.ratio ?? 1;
     const power = heatByCurrent(i, esr);
     return {

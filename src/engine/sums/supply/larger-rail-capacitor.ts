@@ -3,12 +3,10 @@ import { rippleVoltage } from '../../equations/ripple.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { formatValue } from '../../quantities/index.ts';
 import { exactly } from '../../quantities/range.ts';
+import { FLOAT_ERROR } from '../../quantities/within.ts';
 import { optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 const DIODE_FREE = 'diode-free';
-
-/** Share by which a value may lie above a limit and still count as it: rounding only. */
-const ROUNDING = 1e-9;
 
 /** The least capacitance (F) behind a regulator that a position takes to need no diode. */
 const factsOf = ({ conditions, conditionDefinitions, units }: Catalogue) => {
@@ -141,7 +139,7 @@ export const largerRail = withFacts(factsOf)({
           },
         ]
       : []),
-    ...(diodeFree !== null && next > diodeFree * (1 + ROUNDING)
+    ...(diodeFree !== null && next > diodeFree * (1 + FLOAT_ERROR)
       ? [
           {
             kind: 'limit' as const,
