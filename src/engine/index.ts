@@ -62,7 +62,7 @@ export { isTaper } from './kinds/tapers.ts';
 export { kindCircumstances, resolveKindSituation } from './kinds/situation.ts';
 export { verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
-export { reformingPlan, type ReformingPlan } from './reforming/plan.ts';
+export type { ReformingPlan } from './reforming/plan.ts';
 export { reformingInWords } from './reforming/words.ts';
 export {
   judgeFirst,
@@ -73,7 +73,6 @@ export {
   type TriageReason,
 } from './triage/judge-first.ts';
 export type { Evidence } from './triage/readings.ts';
-export { runSum } from './sums/index.ts';
 export { lookKey, type LikelyStyle, type LookResult } from './look/look-key.ts';
 export type { Apart, Expected } from './look/apart.ts';
 export type { Ground } from './look/grounds.ts';

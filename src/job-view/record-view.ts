@@ -22,9 +22,7 @@ interface RecordGroup {
 /** Designators of which the very same is to be said stand together. */
 const grouped = (entries: readonly RecordEntry[]): RecordGroup[] =>
   [
-    ...Map.groupBy(entries, (entry) =>
-      JSON.stringify({ ...entry, designator: '', lineId: '' }),
-    ).values(),
+    ...Map.groupBy(entries, (entry) => JSON.stringify({ ...entry, designator: '' })).values(),
   ].flatMap((alike) => {
     const [entry] = alike;
     return entry === undefined

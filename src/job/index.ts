@@ -5,12 +5,10 @@ export type { Plan, PlannedLine } from './planned.ts';
 export { choiceOf } from './choice.ts';
 export { decidingOf, isCapacitor, isDevice, isKind, standInWords, whyWords } from './stand-in.ts';
 export { typeNameIn } from './type-name.ts';
-export { orderCsv, orderTabbed } from './order-csv.ts';
 export { orderOf, orderText, type Order } from './order.ts';
-export { sparesFor, spareRuleOf } from './spares.ts';
-export { presetSteps, turnsInWords, type PresetSteps } from './preset.ts';
+export { turnsInWords, type PresetSteps } from './preset.ts';
 export { sheetOf, type Sheet, type SheetCheck, type SheetStep } from './sheet.ts';
-export { adjustmentsOf, moved } from './adjustments.ts';
+export { moved } from './adjustments.ts';
 export { readInWords, type BenchField, type Time } from './bench-fields.ts';
 export { foundOf } from './found-at.ts';
 export { pageQuery } from './page-query.ts';
@@ -20,12 +18,10 @@ export { isBlank, isNoteAlone } from './is-blank.ts';
 export type { Assumed } from './assumed.ts';
 export type { PlacedCaution } from './placed-cautions.ts';
 export { splitLine } from './split-line.ts';
-export { recordCsv } from './record-csv.ts';
 export { whyOf } from './why.ts';
-export { resultOf, type Steps } from './steps.ts';
+export { finished, type Steps } from './steps.ts';
 export { recordOf, recordSteps, type JobRecord, type RecordEntry } from './record.ts';
-export { safeCell } from './safe-cell.ts';
-export { demoIds, demoJob } from './demo.ts';
+export { demoJob } from './demo.ts';
 export {
   emptyCheck,
   emptyFitted,
@@ -52,7 +48,7 @@ export { tableOfList } from './plain-list.ts';
 export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
 export { guessDecimal, isDecimalAsked, type DecimalSign } from './decimal-sign.ts';
 export { linesFromRows, type LinesIn } from './lines-in.ts';
-export { understandWith, understoodLine } from './understood.ts';
+export { understandWith } from './understood.ts';
 export { haveColours, type ReadColourRow } from './colours-of-line.ts';
 export type { Ask, AskChoice } from './ask.ts';
 export {

@@ -6,20 +6,15 @@ export interface Memory<T> {
   get: (key: string, work: () => T) => T;
   has: (key: string) => boolean;
   sweep: () => void;
-  /** How many results have been worked out so far. */
-  worked: () => number;
 }
 
 /** An empty memory. */
 export const newMemory = <T>(): Memory<T> => {
   let kept = new Map<string, { value: T }>();
   let used = new Map<string, { value: T }>();
-  let worked = 0;
   return {
     get: (key, work) => {
-      const known = used.get(key) ?? kept.get(key);
-      if (known === undefined) worked += 1;
-      const entry = known ?? { value: work() };
+      const entry = used.get(key) ?? kept.get(key) ?? { value: work() };
       used.set(key, entry);
       return entry.value;
     },
@@ -28,6 +23,5 @@ export const newMemory = <T>(): Memory<T> => {
       kept = used;
       used = new Map();
     },
-    worked: () => worked,
   };
 };

@@ -18,7 +18,7 @@ import { capacitors } from './serve-capacitor.ts';
 import { devices } from './serve-device.ts';
 import { kinds } from './serve-kind.ts';
 import { isSame, type StandIn } from './stand-in.ts';
-import { resultOf, type Steps } from './steps.ts';
+import { finished, type Steps } from './steps.ts';
 
 /** How each family of parts is served. */
 const SERVERS: Readonly<Record<Family, Server>> = {
@@ -151,7 +151,6 @@ export function* planSteps(
   job: Job,
   { catalogueAt, cache = newPlanCache(), understand = partAsTyped }: PlanTools,
 ): Steps<Plan> {
-  const before = cache.worked.worked();
   const wanted = new Set<string>();
   const wholeKey = JSON.stringify(job.whole);
 
@@ -234,8 +233,8 @@ export function* planSteps(
     return doubled === undefined ? one : { ...one, doubled };
   });
   for (const memory of Object.values(cache) as Memory<unknown>[]) memory.sweep();
-  return { lines, wanted: [...wanted], workedOut: cache.worked.worked() - before };
+  return { lines, wanted: [...wanted] };
 }
 
 /** What is to be done with every part of a board. */
-export const planJob = (job: Job, tools: PlanTools): Plan => resultOf(planSteps(job, tools));
+export const planJob = (job: Job, tools: PlanTools): Plan => finished(planSteps(job, tools));

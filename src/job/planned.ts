@@ -84,6 +84,4 @@ export interface Plan {
   lines: readonly PlannedLine[];
   /** Positions whose catalogue is still to be fetched. */
   wanted: readonly string[];
-  /** How many assessments had to be worked out anew. */
-  workedOut: number;
 }

@@ -19,13 +19,12 @@ import type { Plan, PlannedLine } from './planned.ts';
 import { presetFor, presetSteps, turnsInWords } from './preset.ts';
 import { decidingOf, whyWords } from './stand-in.ts';
 import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
-import { resultOf, type Steps } from './steps.ts';
+import { finished, type Steps } from './steps.ts';
 import { whyOf } from './why.ts';
 
 /** What became of one designator, in words that can be printed. */
 export interface RecordEntry {
   designator: string;
-  lineId: string;
   /** What was there, as typed. */
   old: string;
   /** Readings and signs that were taken of it, those at the bench among them. */
@@ -142,7 +141,6 @@ const entriesOf = (
 ): RecordEntry[] => {
   const { line, part, decision, decidedBy, chosenBy } = planned;
   const entry = {
-    lineId: line.id,
     old: oldInWords(planned, common),
     decision,
     decidedBy,
@@ -223,4 +221,4 @@ export function* recordSteps(
 
 /** The same at once. */
 export const recordOf = (...of: Parameters<typeof recordSteps>): JobRecord =>
-  resultOf(recordSteps(...of));
+  finished(recordSteps(...of));

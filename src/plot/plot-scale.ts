@@ -5,8 +5,6 @@ import { timeMarks, timeUnit } from './time-steps.ts';
 export interface PlotScale {
   at: (value: number) => number;
   ticks: readonly number[];
-  /** Ends of the axis, after rounding out. */
-  ends: readonly [number, number];
 }
 
 /** Decades shown by their powers of ten alone from here on. */
@@ -51,12 +49,12 @@ export const plotScale = (
     ).nice(count);
     const [from = 0, to = 1] = inUnits.domain().map((end) => end * unit);
     const at = scaleLinear([from, to], [...place]);
-    return { at, ticks: inUnits.ticks(count).map((tick) => tick * unit), ends: [from, to] };
+    return { at, ticks: inUnits.ticks(count).map((tick) => tick * unit) };
   }
   const scale = scaleLog([...domain], [...place]);
   const [from = 1, to = 10] = scale.domain();
   const decades = Math.abs(Math.log10(to / from));
   const ticks = scale.ticks().filter(decades >= MANY_DECADES ? isPower : isStep);
   const marks = isTime && to >= LONG ? timeMarks(ticks, from, to, decades < MANY_DECADES) : ticks;
-  return { at: scale, ticks: thinned(marks), ends: [from, to] };
+  return { at: scale, ticks: thinned(marks) };
 };

@@ -9,7 +9,6 @@ const pins: Finding = {
   finding: 'pins',
   name: 'Pins with another function',
   weight: 'hard',
-  property: 'pins',
   unit: 'grade',
   limit: { high: 0 },
   margin: 1,

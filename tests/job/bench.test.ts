@@ -1,19 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import {
-  adjustmentsOf,
   emptyFitted,
   moved,
   openJob,
   planJob,
-  presetSteps,
-  recordCsv,
   recordOf,
   sheetOf,
   splitLine,
   understandWith,
   writeJob,
 } from '../../src/job/index.ts';
+import { adjustmentsOf } from '../../src/job/adjustments.ts';
+import { presetSteps } from '../../src/job/preset.ts';
+import { recordCsv } from '../../src/job/record-csv.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
 import { emptyJob, emptyLine, emptyPreset, type Fitted, type Job } from '../../src/job/model.ts';
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { sliceColours, sliceReading } from '../../src/catalogue/slices/slice.ts';
-import { haveColours, understandWith, understoodLine } from '../../src/job/index.ts';
+import { haveColours, understandWith } from '../../src/job/index.ts';
+import { understoodLine } from '../../src/job/understood.ts';
 import { emptyLine, type Line } from '../../src/job/model.ts';
 import { readColourRow } from '../../src/reading/colours/row.ts';
 import { colourAnswer } from '../../src/search/colour-answer.ts';

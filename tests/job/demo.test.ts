@@ -6,7 +6,6 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { slicePosition, sliceJob } from '../../src/catalogue/slices/slice.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
 import {
-  demoIds,
   demoJob,
   orderOf,
   planJob,
@@ -14,6 +13,7 @@ import {
   sheetOf,
   understandWith,
 } from '../../src/job/index.ts';
+import { demoIds } from '../../src/job/demo.ts';
 import { guessColumns } from '../../src/job/columns.ts';
 import { readDelimited } from '../../src/job/delimited.ts';
 import { linesFromRows } from '../../src/job/lines-in.ts';

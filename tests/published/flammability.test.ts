@@ -43,7 +43,7 @@ describe('what burns counts where it matters', () => {
       conditions: { 'v-fault': exactly(fault) },
     }).find(({ candidate }) => candidate.type === type);
   const finding = (position: string, type: string, fault: number) =>
-    found(position, type, fault)?.findings.find(({ property }) => property === 'flame');
+    found(position, type, fault)?.findings.find((one) => one.finding === 'flammability');
 
   test.each([
     ['inrush-limiter', 'ceramic-composition', 230, 'fits'],

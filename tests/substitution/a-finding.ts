@@ -8,7 +8,6 @@ const FINDING: Finding = {
   finding: 'life-used',
   name: 'Life used up',
   weight: 'mild',
-  property: 'life',
   unit: 'fraction',
   original: { min: 0.3, typ: 0.8, max: 3 },
   standIn: { min: 0.2, typ: 0.7, max: 2.8 },

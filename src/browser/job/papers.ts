@@ -4,7 +4,7 @@ import {
   orderText,
   recordOf,
   recordSteps,
-  resultOf,
+  finished,
   sheetOf,
   type Plan,
   type Steps,
@@ -87,7 +87,7 @@ const onClick = (id: string, act: (plan: Plan, common: Catalogue) => void): void
 export const startPapers = (): void => {
   startSheet();
   addEventListener('beforeprint', () => {
-    if (writing !== undefined) resultOf(writing);
+    if (writing !== undefined) finished(writing);
   });
   const order = (plan: Plan, common: Catalogue) => orderOf(plan, current().whole, common);
   const copied = byId('order-copied', HTMLElement);

@@ -22,7 +22,6 @@ export abstract class ExplainedFinding implements Finding {
   readonly finding: FindingId;
   readonly name: string;
   readonly weight: Finding['weight'];
-  readonly property: PropertyId;
   readonly unit: string;
   declare readonly original?: Range;
   declare readonly standIn?: Range;
@@ -51,12 +50,10 @@ export abstract class ExplainedFinding implements Finding {
     this.unit = unit;
     if (before.status === 'known') this.original = before.value;
     if (outcome.status === 'known') {
-      this.property = outcome.properties[0] ?? row.id;
       this.standIn = outcome.value;
       this.margin = 1 / Math.max(beyond.unfavourable, LEAST_BEYOND);
       this.missing = [];
     } else {
-      this.property = outcome.missing[0] ?? row.id;
       this.margin = 0;
       this.missing = outcome.missing;
     }

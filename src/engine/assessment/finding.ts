@@ -26,8 +26,6 @@ export interface Finding extends Sureness {
   finding: FindingId;
   name: string;
   weight: DemandRow['weight'];
-  /** The property that it chiefly rests on, or the finding itself where it rests on none. */
-  property: PropertyId;
   /** SI unit of the figures below. */
   unit: string;
   original?: Range;

@@ -7,9 +7,7 @@ import type { LookAnswers, LookModel, QuestionId } from './model.ts';
 /** A question that is still open, and what asking it is worth. */
 export interface NextQuestion {
   question: QuestionId;
-  /** Bits of what is still open that its answer is expected to settle. */
-  bits: number;
-  /** Bits for the effort that it takes: what the list goes by. */
+  /** Bits of what is still open that its answer is expected to settle, for the effort it takes. */
   worth: number;
 }
 
@@ -94,9 +92,9 @@ export const nextQuestions = (
   return model.questions
     .filter((question) => givenTo(model, question, answers) === undefined)
     .filter((question) => !counted.has(question.unless))
-    .map((question) => {
-      const bits = expectedBits(narrow, question, answers);
-      return { question: question.id, bits, worth: bits / question.effort };
-    })
+    .map((question) => ({
+      question: question.id,
+      worth: expectedBits(narrow, question, answers) / question.effort,
+    }))
     .toSorted((a, b) => b.worth - a.worth);
 };

@@ -87,7 +87,6 @@ describe('a property without data', () => {
     const finding = findingOf(unknown, 'absorption');
     expect(finding).toMatchObject({
       missing: ['dielectric-absorption'],
-      property: 'dielectric-absorption',
       margin: 0,
       verdict: 'fits-if',
       working: 'not known',

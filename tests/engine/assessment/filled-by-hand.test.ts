@@ -16,7 +16,7 @@ const SUM = 'invented-sum';
 const provenance = { source: 'trade', locator: '', basis: 'common-practice' as const, note: '' };
 
 const finding = (more: Partial<Finding> = {}): Finding => ({
-  ...{ demand: 'invented', finding: FINDING, name: '', weight: 'hard', property: '', unit: 'V' },
+  ...{ demand: 'invented', finding: FINDING, name: '', weight: 'hard', unit: 'V' },
   ...{ margin: 1, verdict: 'fits', missing: [], working: '', why: '', sources: [] },
   ...{ sure: 'sure', basis: 'published', weakest: [], standIn: exactly(2e-3) },
   ...more,

@@ -134,7 +134,7 @@ describe('a finding', () => {
     const one = found({ model: { today: () => 'and today so much' } });
     expect(one).toMatchObject({
       ...{ demand: 'invented-demand', finding: 'invented', name: 'An invented thing' },
-      ...{ weight: 'strong', property: 'loss', unit: 'A', limit: { high: 4e-3 } },
+      ...{ weight: 'strong', unit: 'A', limit: { high: 4e-3 } },
       original: span(1e-3, 2e-3, 5e-3),
       standIn: span(1e-3, 2e-3, 5e-3),
       ...{ verdict: 'fits-if', missing: [], why: 'because' },
@@ -152,13 +152,9 @@ describe('a finding', () => {
     expect(found({ model: { measure } }).sources).toEqual(['sheet', 'table', 'law', 'handbook']);
   });
 
-  test('is named after itself where no property counts', () => {
+  test('rests on the rule and the demand alone where no property counts', () => {
     const one = found({ model: { measure: () => outcome({ properties: [] }) } });
-    expect([one.property, one.sources, one.basis]).toEqual([
-      'invented',
-      ['handbook', 'law'],
-      'published',
-    ]);
+    expect([one.sources, one.basis]).toEqual([['handbook', 'law'], 'published']);
   });
 
   test.each<[string, FindingModel['today'], string]>([
@@ -176,7 +172,7 @@ describe('a finding', () => {
       },
     });
     expect(one).toMatchObject({
-      ...{ property: 'loss', missing: ['loss', 'ageing'], margin: 0, verdict: 'fits-if' },
+      ...{ missing: ['loss', 'ageing'], margin: 0, verdict: 'fits-if' },
       ...{ working: 'not known', sources: ['sheet', 'trade', 'handbook', 'law'], sure: 'possible' },
       original: span(1e-3, 2e-3, 5e-3),
     });

@@ -300,7 +300,7 @@ describe('a part serves better than another', () => {
 
 describe('findings in the order of their concern', () => {
   const one = (demand: string, more: Partial<Finding>): Finding => ({
-    ...{ demand, finding: 'droop', name: '', property: '', unit: 'V', weight: 'strong' },
+    ...{ demand, finding: 'droop', name: '', unit: 'V', weight: 'strong' },
     ...{ margin: 1, verdict: 'fits', missing: [], working: '', why: '' },
     ...{ sources: [], sure: 'sure', basis: 'published', weakest: [], limit: {} },
     ...more,

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { carriedSetting, kindCircumstances, runSum, useOf } from '../../../src/engine/index.ts';
+import { carriedSetting, kindCircumstances, useOf } from '../../../src/engine/index.ts';
+import { trimmerPreset } from '../../../src/engine/sums/resistor/trimmer-preset.ts';
+import { runSumOf } from '../../../src/engine/sums/run-sum.ts';
 import type { KindCircumstances, KindPart } from '../../../src/engine/kinds/part.ts';
 import type { NewTrimmer } from '../../../src/engine/kinds/setting.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
@@ -98,7 +100,7 @@ describe('the old setting carried over', () => {
         (position, reading, oldTotal, total, now) => {
           const circumstances = circumstancesFor(position, reading, oldTotal);
           const carried = carriedSetting(part, circumstances, { total, now, turns: 25 });
-          const { outputs } = runSum(catalogue, 'trimmer-preset', {
+          const { outputs } = runSumOf(trimmerPreset, catalogue, {
             use: useOf(circumstances),
             reading: exactly(reading),
             oldTotal: exactly(oldTotal),

@@ -50,17 +50,16 @@ describe('what a question is worth, by hand', () => {
     lookKey(tables, answers).next.find((one) => one.question === id);
 
   // A symmetric binary channel that is wrong in one of twenty carries 1 - H(0.05) bits (Shannon).
-  test.each<[id: string, bits: number, worth: number]>([
-    ['plain', 1 - entropy(0.95, 0.05), 1 - entropy(0.95, 0.05)],
-    ['hard', 1 - entropy(0.95, 0.05), (1 - entropy(0.95, 0.05)) / 4],
-    ['half', 1 - entropy(0.95 ** 0.5, 0.05 ** 0.5), 1 - entropy(0.95 ** 0.5, 0.05 ** 0.5)],
-    ['same', 0, 0],
-    ['unknown', 0, 0],
+  test.each<[id: string, bits: number, effort: number]>([
+    ['plain', 1 - entropy(0.95, 0.05), 1],
+    ['hard', 1 - entropy(0.95, 0.05), 4],
+    ['half', 1 - entropy(0.95 ** 0.5, 0.05 ** 0.5), 1],
+    ['same', 0, 1],
+    ['unknown', 0, 1],
     // In the middle of one range; outside of the other only by mistake.
-    ['year', 1 - entropy(0.9 / 20 + 0.001, 0.001), 1 - entropy(0.9 / 20 + 0.001, 0.001)],
-  ])('%s', (id, bits, worth) => {
-    expect(worthOf(id)?.bits).toBeCloseTo(bits, 9);
-    expect(worthOf(id)?.worth).toBeCloseTo(worth, 9);
+    ['year', 1 - entropy(0.9 / 20 + 0.001, 0.001), 1],
+  ])('%s', (id, bits, effort) => {
+    expect(worthOf(id)?.worth).toBeCloseTo(bits / effort, 9);
   });
 
   test('the best for its effort comes first', () => {
@@ -72,8 +71,9 @@ describe('what a question is worth, by hand', () => {
     // Answers agree with 0.95² + 0.05², and leave nothing open to speak of; or they cancel out.
     const [agree, cancel] = [0.95 ** 2 + 0.05 ** 2, 2 * 0.95 * 0.05];
     const left = agree * entropy(0.95 ** 2, 0.05 ** 2) + cancel;
+    // With an effort of four.
     const found = worthOf('hard', { chosen: { plain: ['yes'] } });
-    expect(found?.bits).toBeCloseTo(entropy(0.95, 0.05) - left, 9);
+    expect(found?.worth).toBeCloseTo((entropy(0.95, 0.05) - left) / 4, 9);
   });
 
   test('what is answered, or said better already, is not asked', () => {
@@ -98,7 +98,7 @@ describe('what a question is worth, by hand', () => {
     });
     const [inside, outside] = [0.9 / 20 + 0.001, 0.001];
     const left = entropy(inside, outside, (inside + outside) / 2);
-    expect(lookKey(three, {}).next[0]?.bits).toBeCloseTo((2 / 3) * (Math.log2(3) - left), 9);
+    expect(lookKey(three, {}).next[0]?.worth).toBeCloseTo((2 / 3) * (Math.log2(3) - left), 9);
   });
 
   test('only leading parts count: 98 in a hundred, 30 at most', () => {
@@ -120,11 +120,11 @@ describe('what a question is worth, by hand', () => {
         feature({ kind: id }, 'seventh', [i === 6 ? 'yes' : 'no'], 'usual'),
       ]),
     });
-    const bits = Object.fromEntries(
-      lookKey(halving, {}).next.map((one) => [one.question, one.bits]),
+    const worth = Object.fromEntries(
+      lookKey(halving, {}).next.map((one) => [one.question, one.worth]),
     );
-    expect(bits['sixth']).toBeGreaterThan(0.01);
-    expect(bits['seventh']).toBeCloseTo(0, 12);
+    expect(worth['sixth']).toBeGreaterThan(0.01);
+    expect(worth['seventh']).toBeCloseTo(0, 12);
 
     const ids = Array.from({ length: 32 }, (_, i) => `part-${i + 1}`);
     const many = small({
@@ -139,7 +139,7 @@ describe('what a question is worth, by hand', () => {
     });
     const [first, second] = lookKey(many, {}).next;
     expect([first?.question, second?.question]).toEqual(['thirtieth', 'next']);
-    expect(second?.bits).toBeCloseTo(0, 12);
+    expect(second?.worth).toBeCloseTo(0, 12);
   });
 });
 

@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import {
-  assess,
-  judgeFirst,
-  reformingInWords,
-  reformingPlan,
-  type ReformingPlan,
-} from '../../../src/engine/index.ts';
+import { assess, judgeFirst, reformingInWords } from '../../../src/engine/index.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
+import { reformingPlan, type ReformingPlan } from '../../../src/engine/reforming/plan.ts';
 import { catalogue, given } from '../assessment/setting.ts';
 
 const YEAR = 31_557_600;

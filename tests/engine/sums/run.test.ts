@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { runSum } from '../../../src/engine/index.ts';
 import type { Habit } from '../../../src/engine/quantities/index.ts';
 import { chanceOf } from '../../../src/engine/sums/chance.ts';
 import { readInputs, readSeed } from '../../../src/engine/sums/read-inputs.ts';
@@ -90,10 +89,6 @@ describe('what is asked of a sum by keys', () => {
   ])('refuses %s', (_what, inputs, said) => {
     expect(() => run(inputs)).toThrow(said);
     expect(() => run(inputs)).toThrow(RangeError);
-  });
-
-  test('refuses a sum that there is not', () => {
-    expect(() => runSum(catalogue, 'line', {})).toThrow(RangeError);
   });
 });
 

@@ -4,15 +4,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nearestMade } from '../../../src/engine/values/nearest.ts';
 import {
-  decadeOf,
   isSeriesName,
   nearestPreferred,
   nearestVoltage,
-  SERIES_NAMES,
   valuesBetween,
   type SeriesName,
   type ValuePolicy,
 } from '../../../src/engine/values/index.ts';
+import { decadeOf, SERIES_NAMES } from '../../../src/engine/values/series.ts';
 
 const atLeast = (low: number, high: number): ValuePolicy => ({ kind: 'at-least', low, high });
 const same = (low: number, high: number): ValuePolicy => ({ kind: 'same', low, high });
