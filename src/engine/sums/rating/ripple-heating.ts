@@ -34,7 +34,7 @@ export const rippleHeating = withFacts(factsOf)({
       symbol: 'R',
       unit: 'ohm',
       usual: '50 to 150 mΩ',
-      lowest: 1e-6,
+      lowest: 1e-9,
       highest: 1e5,
     }),
     diameter: quantity({
@@ -60,7 +60,7 @@ export const rippleHeating = withFacts(factsOf)({
       symbol: 'P_g',
       unit: 'W',
       lowest: 1e-6,
-      highest: 1000,
+      highest: 1e5,
       hint: 'may stay empty: then from the can',
     }),
     core: optionalQuantity({
