@@ -1,5 +1,6 @@
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
+  formatValue,
   isChip,
   type Assessment,
   type Habit,
@@ -11,6 +12,7 @@ import {
   isCapacitor,
   isNoteAlone,
   kindName,
+  lowerPowerOfLine,
   lowerRatingOfLine,
   standInWords,
   whyWords,
@@ -177,6 +179,18 @@ const ofLowerRating = (planned: PlannedLine, { common }: RemarkWords): Remark[] 
   ];
 };
 
+/** The same of watts: a place that asks for few now may have been given many for a reason. */
+const ofLowerPower = (planned: PlannedLine, { habit }: RemarkWords): Remark[] => {
+  const lower = lowerPowerOfLine(planned);
+  if (lower === undefined) return [];
+  const [now, old] = [lower.now, lower.old].map((watts) => formatValue(watts, 'W', habit));
+  return [
+    tell(
+      `Rated for ${now}, the old part for ${old}: nobody typed the voltage across it. It is enough for what is usual here; measure it, or take as much as the old one.`,
+    ),
+  ];
+};
+
 /** What is to be said of the part that goes in. */
 const ofStandIn = (planned: PlannedLine, { typeName, habit }: RemarkWords): Remark[] => {
   const { worked, decision, state, missing, standIn, part, chosenBy, setAside, choiceFault } =
@@ -215,6 +229,7 @@ const toLookAt = (planned: PlannedLine, words: RemarkWords): Remark[] => [
   ...(planned.wantsReason ? [act('This differs from the rules: give the reason.')] : []),
   ...ofStandIn(planned, words),
   ...ofLowerRating(planned, words),
+  ...ofLowerPower(planned, words),
   ...ofPlace(planned, words),
 ];
 

@@ -10,6 +10,7 @@ import { printTolerance } from '../substitution/typed-numbers.ts';
 import { wordsBeside } from './ask-capacitor.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
+import { lowerPowerOfLine } from './lower-power.ts';
 import { lowerRatingOfLine } from './lower-rating.ts';
 import { formingNote } from './lead-forming.ts';
 import { unreadOf, type PartOfLine } from './part-of-line.ts';
@@ -145,6 +146,16 @@ const ratingNote = (planned: PlannedLine, catalogue: Catalogue): string => {
     : '';
 };
 
+/** That the old part took more watts, likewise. */
+const powerNotes = (planned: PlannedLine): string[] => {
+  const lower = lowerPowerOfLine(planned);
+  return lower === undefined
+    ? []
+    : [
+        `the old part was for ${formatValue(lower.old, 'W')}: measure the voltage across it before buying`,
+      ];
+};
+
 /** A device, with what the old one is where it was judged as if it were another. */
 const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): ThingFor => {
   const bought = deviceThing(standIn, kind);
@@ -198,7 +209,8 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
   }
   if (!isCapacitor(standIn)) {
     const what = typeNameIn(catalogue, standIn.candidate.type);
-    return { things: [kindThing(standIn, part.kind, what)] };
+    const bought = kindThing(standIn, part.kind, what);
+    return { things: [{ ...bought, notes: [...powerNotes(planned), ...bought.notes] }] };
   }
   const where = part.designators.join(' ');
   if (standIn.candidate.made !== undefined) {

@@ -12,6 +12,7 @@ export { moved } from './adjustments.ts';
 export { readInWords, type BenchField, type Time } from './bench-fields.ts';
 export { foundOf } from './found-at.ts';
 export { pageQuery } from './page-query.ts';
+export { lowerPowerOfLine } from './lower-power.ts';
 export { lowerRatingOfLine } from './lower-rating.ts';
 export { lineName } from './line-name.ts';
 export { isBlank, isNoteAlone } from './is-blank.ts';

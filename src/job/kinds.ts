@@ -84,7 +84,8 @@ export const kindMeant = (catalogue: Catalogue, text: string): string =>
   kindWord(catalogue, text)?.kind ?? text.trim();
 
 /** How a kind is written within a sentence; what has two letters is an abbreviation. */
-export const kindName = (kind: string): string => (kind.length <= 2 ? kind.toUpperCase() : kind);
+export const kindName = (kind: string): string =>
+  kind.length <= 2 ? kind.toUpperCase() : kind.replaceAll('-', ' ');
 
 /** A kind as the name of a thing to buy. */
 export const kindTitle = (kind: string): string => capital(kindName(kind));

@@ -2,7 +2,9 @@ import { usesOf, type Catalogue } from '../engine/index.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { devicesCalled, devicesLike, runsOf } from '../search/devices.ts';
 import { knownNumber } from '../search/known-numbers.ts';
+import { saidAmong } from '../search/said-names.ts';
 import type { Ask } from './ask.ts';
+import { wordsBeside } from './ask-capacitor.ts';
 import type { Line } from './model.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
 
@@ -83,9 +85,11 @@ const askNear = (
   return [{ about: 'type', question, choices }];
 };
 
-const askUse = (catalogue: Catalogue, device: DeviceRow, { position }: Line): Ask[] => {
-  const uses = usesOf(catalogue, device);
-  if (uses.some(({ id }) => id === position)) return [];
+const askUse = (catalogue: Catalogue, device: DeviceRow, line: Line): Ask[] => {
+  const { position, note } = line;
+  const usual = usesOf(catalogue, device);
+  if (usual.some(({ id }) => id === position)) return [];
+  const uses = new Set([...saidAmong(usual, `${wordsBeside(line)}, ${note}`), ...usual]);
   return [
     {
       about: 'position',
@@ -93,7 +97,7 @@ const askUse = (catalogue: Catalogue, device: DeviceRow, { position }: Line): As
         position === ''
           ? `What is the ${device.name} used for?`
           : `“${position}” is no use of the ${device.name} that is known here. What is it used for?`,
-      choices: uses.map(({ id, name }) => ({ label: name, set: { position: id } })),
+      choices: [...uses].map(({ id, name }) => ({ label: name, set: { position: id } })),
     },
   ];
 };

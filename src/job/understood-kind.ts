@@ -181,7 +181,7 @@ export const understoodKind = (
     asks: [
       ...askValue(kind, part, reading),
       ...askType(kind, rows, part, words),
-      ...askPosition(catalogue, rows, part, words),
+      ...askPosition(catalogue, rows, part, `${words}, ${line.note}`),
     ],
   };
 };

@@ -94,6 +94,27 @@ test.each<[string, Partial<Line>, RegExp[]]>([
   );
 });
 
+const oxide: Partial<Line> = {
+  designators: 'R1',
+  kind: 'resistor',
+  type: 'metal-oxide',
+  value: '470',
+  position: 'gain-resistor',
+};
+
+test.each<[string, Partial<Line>, RegExp[]]>([
+  ['of more watts', { volts: '3 W' }, [/^the old part was for 3 W: measure the voltage/u]],
+  ['of more watts, measured', { volts: '3 W', conditions: { vdc: '3 V' } }, []],
+  ['of as few', { volts: '2 W' }, []],
+  ['of unknown watts', {}, []],
+])('an old resistor %s is told beside the order: %o', (_what, said, notes) => {
+  const [group] = orderFor({ ...oxide, ...said });
+  expect(group?.power).not.toBe('');
+  expect(group?.notes.map((note) => note.replaceAll('\u00A0', ' '))).toEqual(
+    notes.map((note) => expect.stringMatching(note) as string),
+  );
+});
+
 test('a part that was judged as if it were another is ordered with what the old one is', () => {
   const pass: Partial<Line> = { designators: 'Q1', type: '2n3055', position: 'transistor-power' };
   const notesOf = (marking: string): string =>

@@ -24,6 +24,12 @@ describe('where a part sits', () => {
     ],
     [{ kind: 'capacitor', marking: '25/25', note: 'cathode bypass' }, 'cathode-bypass'],
     [{ kind: 'resistor', marking: '1M 1/2W grid leak' }, 'grid-leak'],
+    [{ kind: 'resistor', marking: '1M', note: 'grid leak' }, 'grid-leak'],
+    [{ kind: 'resistor', marking: '100k 1/2W', note: 'plate load, V1' }, 'plate-load'],
+    [{ kind: 'capacitor', marking: '220uF x 25V', note: '+15V supply rail' }, 'bulk-rail'],
+    [{ kind: 'capacitor', marking: '.005 1kV disc', note: 'power cord to chassis' }, 'mains-y'],
+    [{ kind: 'ic', marking: 'TL072', note: 'head amplifier' }, 'amp-mic'],
+    [{ kind: 'diode', marking: '1N4148', note: 'AM detector' }, 'diode-detector'],
     [{ kind: 'resistor', value: '1k 10W', marking: 'bleeder' }, 'hv-dropper'],
   ])('is offered first where the list says so: %o', (said, position) => {
     expect(offered(said, 'position')[0]).toBe(position);
@@ -51,6 +57,14 @@ describe('where a part sits', () => {
 });
 
 describe('what a part is', () => {
+  test.each([
+    [{ designators: 'R7', marking: '10k x8 SIL' }],
+    [{ designators: 'R7', marking: 'resistor network 4k7' }],
+  ])('several resistors in one body are no single one: %o', (said) => {
+    expect(read(said).part).toMatchObject({ kind: 'resistor-network' });
+    expect(read(said).part.family).toBeUndefined();
+  });
+
   test.each([
     ['47k carbon comp 1/2W', 'carbon-composition'],
     ['1k5 wirewound 5W', 'wirewound'],
@@ -141,7 +155,8 @@ describe('a column that describes parts beside one of values', () => {
 });
 
 test('a mark with its watts is offered with them', () => {
-  const [ask] = read({ kind: 'resistor', marking: '470 1W' }).asks;
+  // Four plain figures or three and a nought: 4700 Ω or 470 Ω.
+  const [ask] = read({ kind: 'resistor', marking: '4700 1W' }).asks;
   expect(ask?.choices[0]?.set).toMatchObject({ volts: '1 W' });
 });
 

@@ -29,16 +29,22 @@ const valuesOf = (
     .slice(0, VALUES_PER_BAND);
 };
 
-/** Ratings from that of the old part upwards, then the ones below it, the highest first. */
-const ratingsOf = (
-  offer: KindOfferRow,
-  { original }: KindCircumstances,
-): (number | undefined)[] => {
-  const { rating } = original;
-  if (offer.ratings.length === 0 || rating === undefined) return [offer.ratings[0]];
-  const enough = offer.ratings.filter((one) => isAtLeast(one, rating));
-  return [...enough, ...offer.ratings.filter((one) => !enough.includes(one)).toReversed()];
+/** A rating below that of the old part comes behind every one above it: decades that no offer spans. */
+const BELOW = 100;
+
+/** How far a rating is from what one would choose: that of the old part, the next above, the next below. */
+const ratingStep = (rating: number | undefined, old: number | undefined): number => {
+  if (rating === undefined || old === undefined) return 0;
+  const above = Math.log10(rating / old);
+  return isAtLeast(rating, old) ? Math.max(0, above) : BELOW - above;
 };
+
+/** All ratings of an offer; the lowest where nothing says what the old part had. */
+const ratingsOf = (
+  { ratings }: KindOfferRow,
+  { original: { rating } }: KindCircumstances,
+): readonly (number | undefined)[] =>
+  ratings.length === 0 || rating === undefined ? [ratings[0]] : ratings;
 
 interface Preference {
   part: OfferedKindPart;
@@ -49,7 +55,7 @@ const partsOf = (offer: KindOfferRow, circumstances: KindCircumstances): Prefere
   const { kind, original } = circumstances;
   const tolerances = offer.tolerances.length === 0 ? [undefined] : offer.tolerances;
   return valuesOf(offer, circumstances).flatMap((value) =>
-    ratingsOf(offer, circumstances).flatMap((rating, step) =>
+    ratingsOf(offer, circumstances).flatMap((rating) =>
       tolerances.map((cell, usual) => ({
         part: {
           type: offer.type,
@@ -62,7 +68,7 @@ const partsOf = (offer: KindOfferRow, circumstances: KindCircumstances): Prefere
         },
         order: [
           value === undefined ? 0 : Math.abs(Math.log(value / (original.value ?? value))),
-          step,
+          ratingStep(rating, original.rating),
           usual,
         ],
       })),

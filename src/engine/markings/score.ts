@@ -127,15 +127,15 @@ const countsNone = ({ says, value }: Said<'capacitance' | 'resistance'>): boolea
 const besideWords = (parse: Parse): number => {
   const { countsZeros } = parse.value?.meaning ?? {};
   const content = valueSaid(parse);
+  if (content === undefined) return 0;
+  const isOfResistor = content.says === 'resistance';
   const isListed = said(parse, 'designator').length > 0;
-  if (countsZeros === false && content?.says === 'resistance') {
-    const isFilm = content.value >= LEAST_WITHOUT_WATTS && said(parse, 'material').length > 0;
-    const isTold = isFilm || isListed || said(parse, 'power').length > 0;
-    return isTold ? weights.plainBesideWords : 0;
-  }
-  const mayBePlain = countsZeros === true && content !== undefined && countsNone(content);
-  const isWritten = isListed || said(parse, 'tolerance').some(isInPercent);
-  return mayBePlain && isWritten ? weights.codeBesideWords : 0;
+  const isFilm = said(parse, 'material').length > 0 && content.value >= LEAST_WITHOUT_WATTS;
+  const isTold = isOfResistor && (isFilm || said(parse, 'power').length > 0);
+  if (countsZeros === false && isOfResistor)
+    return isTold || isListed ? weights.plainBesideWords : 0;
+  const isWritten = isTold || isListed || said(parse, 'tolerance').some(isInPercent);
+  return countsZeros === true && countsNone(content) && isWritten ? weights.codeBesideWords : 0;
 };
 
 /** Whether the voltage is lower than parts with such a value have. */

@@ -50,14 +50,36 @@ describe('a resistor in a position', () => {
   });
 
   // Half of the rating in the whole: of 25 W and 10 ohm √(12.5/10) = 1.118 A, which 5 W bear no more.
-  test.each([
-    ['rated like the old one', {}, 25],
-    ['for a current that was measured', { 'wiper-current': 0.2 }, 5],
-  ])('a rheostat of tens of watts is %s', (_, conditions, watts) => {
+  test('a rheostat of tens of watts is rated like the old one', () => {
     const old = { type: 'wirewound-pot', value: 10, rating: 25 };
-    const found = standIn(old, 'panel-rheostat', 'wirewound-pot', conditions);
+    const found = standIn(old, 'panel-rheostat', 'wirewound-pot');
     expect(found.verdict).toBe('fits');
-    expect(found.candidate.rating).toBe(watts);
+    expect(found.candidate.rating).toBe(25);
+  });
+
+  test.each([
+    ['nobody measured', {}, false],
+    ['was measured', { 'wiper-current': exactly(0.2) }, true],
+  ])('one of 5 W in its place, for a current that %s', (_, conditions, fits) => {
+    const request = {
+      original: { type: 'wirewound-pot', value: exactly(10), rating: exactly(25) },
+      position: 'panel-rheostat',
+      conditions,
+    };
+    const part = { type: 'wirewound-pot', value: 10, rating: 5 };
+    expect(assessKind(catalogue, request, part).verdict === 'fits').toBe(fits);
+  });
+
+  // By offers.csv metal film is sold for 0.25, 0.5, 1 and 2 W, in rows of their own.
+  test.each([
+    [0.25, 0.25],
+    [0.6, 1],
+    [1, 1],
+    [2, 2],
+    [3, 2],
+  ])('of an old resistor of %d W one of %d W is taken', (old, watts) => {
+    const request = { type: 'metal-oxide', value: 470, rating: old };
+    expect(standIn(request, 'gain-resistor', 'metal-film').candidate.rating).toBe(watts);
   });
 
   test('is not offered as fusible where nobody asks for that', () => {

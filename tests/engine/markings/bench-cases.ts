@@ -247,7 +247,7 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['470K', { kind: 'resistor' }, { r: 470e3, sure: 'sure' }],
   ['4K7K', { kind: 'resistor' }, { r: 4.7e3, tolerance: [0.1, 0.1, 'fraction'] }],
   // What bears its watts has leads, and rather plain ohms than the code of a chip.
-  ['470 5W', {}, { r: 470, sure: 'possible', lost: none }],
+  ['470 5W', {}, { r: 470, sure: 'likely', lost: none }],
   ['471J 2W', {}, { r: 470, tolerance: [0.05, 0.05, 'fraction'], lost: none }],
   // Behind the watts of a Soviet film part plain figures are ohms.
   ['МЛТ-2 470', {}, { r: 470, sure: 'likely' }],
