@@ -164,11 +164,35 @@ describe('hundreds of megohm, as at the capsule of a condenser microphone', () =
   });
 });
 
+describe('what one orders for electrolytics of old values', () => {
+  // The next of E6 on the shelf: rather more than less on a rail, 22 for 25 where an eighth decides nothing.
+  test.each([
+    ['bulk-rail', 'c=8u&v=350', 'Aluminium electrolytic fits, such as 10 µF ±20 % 350 V'],
+    ['bulk-rail', 'c=500u&v=25', 'Aluminium electrolytic fits, such as 470 µF ±20 % 25 V'],
+    ['reservoir', 'c=2500u&v=50', 'Aluminium electrolytic fits, such as 2200 µF ±20 % 50 V'],
+    ['reservoir', 'c=8u&v=450', 'Aluminium electrolytic fits, such as 10 µF ±20 % 450 V'],
+    ['cathode-bypass', 'c=25u&v=25', 'Aluminium electrolytic fits, such as 22 µF ±20 % 25 V'],
+    ['reservoir', 'c=100000u&v=25', 'Aluminium electrolytic fits, such as 100 000 µF ±20 % 40 V'],
+    // A level meter lets its reading fall by a resistor: what creeps back shows in no needle.
+    ['peak-detector', 'c=10u&v=16', 'Aluminium electrolytic, such as 10 µF ±20 % 16 V, fits if'],
+  ])('%s, %s', (position, address, answer) => {
+    expect(answered('al-electrolytic-wet', position, address)).toContain(answer);
+  });
+});
+
 describe('high power', () => {
   test.each([
     // 44 A at 10 MHz: 2π × 10 MHz × 1 nF × 700 V, in the tank of a transmitter.
     ['mica-clamped', 'rf-tuned-circuit', 'c=1n&v=2500&vac=700', /^No part made today fits/],
     ['silvered-mica', 'rf-tuned-circuit', 'c=100p&v=500', /^Silver mica fits, such as 100 pF/],
+    // By the notes of the position parts of 1.6 or 2 kV stand at a line-output transistor.
+    ['pet-film-foil', 'flyback-pulse', 'c=10n&v=1500', /^Polypropylene foil .* 10 nF ±5 % 1\.6 kV/],
+    [
+      'pp-film-foil',
+      'flyback-pulse',
+      'c=470n&v=400&v-surge=250&vac=50',
+      /^Polypropylene foil .* 470 nF ±5 % 400 V/,
+    ],
     // Film of 1.1 kV for oil and paper of 1 kV, as one part.
     [
       'paper-oil',

@@ -85,7 +85,8 @@ describe('ripple and life', () => {
     );
     const { standIn, limit } = findingOf(spread, 'ripple-voltage');
     const certain = findingOf(rail('al-electrolytic-wet', 2200e-6), 'ripple-voltage');
-    const designed = 0.3 / (100 * 0.9 * 2200e-6);
+    // A reservoir may be an eighth less.
+    const designed = 0.3 / (100 * 0.87 * 2200e-6);
     expect((standIn?.max ?? NaN) / (limit?.high ?? NaN)).toBeCloseTo(
       (certain.standIn?.max ?? NaN) / designed,
       1,
