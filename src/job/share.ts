@@ -4,7 +4,7 @@ import type { Job } from './model.ts';
 /** Longest fragment that is offered, characters; longer ones are cut by programs that pass them on. */
 export const LONGEST_FRAGMENT = 16_000;
 /** Most that a fragment may unpack to, bytes. */
-export const LARGEST_UNPACKED = 5_000_000;
+const LARGEST_UNPACKED = 5_000_000;
 
 /** A job as the fragment of an address, with its length in characters. */
 export type Shared =

@@ -57,7 +57,7 @@ export const colourLayoutRow = z.strictObject({
 });
 
 /** What a coloured place may tell. */
-export const colourRoles = [
+const colourRoles = [
   'digit',
   'multiplier',
   'tolerance',

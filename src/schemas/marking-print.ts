@@ -3,10 +3,10 @@ import { id, list, positive, provenance, text } from './cells.ts';
 import { context, use } from './marking-context.ts';
 
 /** How a number is written before its unit. */
-export const figureStyles = ['plain', 'bare-point', 'comma', 'grouped'] as const;
+const figureStyles = ['plain', 'bare-point', 'comma', 'grouped'] as const;
 
 /** What the ways of printing a value differ in. */
-export const valueWriting = [
+const valueWriting = [
   'figures',
   'four-figures',
   'letter',

@@ -69,6 +69,43 @@ export const conditionDefinitionRow = z.strictObject({
 });
 export type ConditionDefinitionRow = z.output<typeof conditionDefinitionRow>;
 
+/** Ways in which the default of a condition follows from the old part, with what its numbers then are. */
+const followings = {
+  'rated-voltage': 'typ is a share of the old rating',
+  'direct-voltage':
+    'typ is a multiple of the direct voltage, and where that is more than max, in V, min is a share of the old rating instead',
+  corner:
+    'typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family',
+  value: 'typ is a product with the old value in SI',
+  power:
+    'of resistors, typ is the share of its rating that the voltage or the current would put into the old part, and max the most that it is taken for, in the definition unit',
+  thermal:
+    'of resistors, typ, in the definition unit, but no less than a rule of thumb times the thermal noise of the old value in the band of the position',
+  charge:
+    'typ is the time in s for which the charge in the old part at its rating would feed it, and max the most that it is taken for, in the definition unit',
+  rating:
+    'of devices, typ, or what the hard demand on it lets the old part bear, if that is less, or half of that, if it is more than max',
+  needed:
+    'of devices, typ, or what the old part itself needs of it by the demands of the use, if that is more',
+  kept: 'typ is a share of the least that tolerance, temperature, age and bias leave of the old part',
+  'series-resistance':
+    'typ is a multiple of that of a new part of the old type at the working frequency, and max the most that it is taken for, in the definition unit',
+  'least-resistance':
+    'that of a new part of the old type at least, but no more than typ, in the definition unit',
+  'worst-resistance':
+    'that of a new part of the old type at worst, but no less than typ, in the definition unit',
+  slope: 'typ is a multiple of the temperature coefficient of an old type that was chosen for it',
+  reactive:
+    'typ is a multiple of the current that the alternating voltage drives through the old value at the working frequency',
+  impedance:
+    'what a new part of the old type has at worst at the working frequency, but no less than typ, in the definition unit',
+  'body-pitch': 'typ, in the definition unit, but no less than the length of the old part',
+  'body-height':
+    'typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
+  'body-side':
+    'typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
+} as const;
+
 /** The default of one condition at one position; its presence makes the condition editable there. */
 export const conditionRow = z.strictObject({
   position: id,
@@ -79,32 +116,11 @@ export const conditionRow = z.strictObject({
   ),
   max: optionalNumber,
   follows: z
-    .union([
-      z.literal(''),
-      z.enum([
-        'rated-voltage',
-        'direct-voltage',
-        'corner',
-        'value',
-        'charge',
-        'kept',
-        'series-resistance',
-        'least-resistance',
-        'worst-resistance',
-        'slope',
-        'reactive',
-        'impedance',
-        'body-pitch',
-        'body-height',
-        'body-side',
-        'power',
-        'thermal',
-        'rating',
-        'needed',
-      ]),
-    ])
+    .union([z.literal(''), z.enum(Object.keys(followings) as (keyof typeof followings)[])])
     .describe(
-      'rated-voltage: typ is a share of the old rating; direct-voltage: typ is a multiple of the direct voltage, and where that is more than max, in V, min is a share of the old rating instead; corner: typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family; value: typ is a product with the old value in SI; power (resistors): typ is the share of its rating that the voltage or the current would put into the old part, and max the most that it is taken for, in the definition unit; thermal (resistors): typ, in the definition unit, but no less than a rule of thumb times the thermal noise of the old value in the band of the position; charge: typ is the time in s for which the charge in the old part at its rating would feed it, and max the most that it is taken for, in the definition unit; rating (devices): typ, or what the hard demand on it lets the old part bear, if that is less, or half of that, if it is more than max; needed (devices): typ, or what the old part itself needs of it by the demands of the use, if that is more; kept: typ is a share of the least that tolerance, temperature, age and bias leave of the old part; series-resistance: typ is a multiple of that of a new part of the old type at the working frequency, and max the most that it is taken for, in the definition unit; least-resistance: that of a new part of the old type at least, but no more than typ, in the definition unit; worst-resistance: that of a new part of the old type at worst, but no less than typ, in the definition unit; slope: typ is a multiple of the temperature coefficient of an old type that was chosen for it; reactive: typ is a multiple of the current that the alternating voltage drives through the old value at the working frequency; impedance: what a new part of the old type has at worst at the working frequency, but no less than typ, in the definition unit; body-pitch: typ, in the definition unit, but no less than the length of the old part; body-height, body-side: typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
+      Object.entries(followings)
+        .map(([way, numbers]) => `${way}: ${numbers}`)
+        .join('; '),
     ),
   ...provenance,
 });

@@ -92,8 +92,13 @@ export const leakageOffset = (voltage: number, resistance: number, insulation: R
   mapFalling(insulation, (ohm) => voltage * shareOf(resistance, ohm));
 
 /**
- * Droop (V) of a held voltage: I*t/C by what is round the part, V*t/tau by the part itself.
+ * Droop (V) of a held voltage by two currents, I*t/C each and no more than all of it, and the part
+ * itself as a share (0 to 1) of the typical whole.
+ * @param voltage held, V
+ * @param capacitance that holds it, F
  * @param other current of switch, amplifier and board, A
+ * @param own leakage current of the part itself, A
+ * @param time of the hold, s
  */
 export const droop = (
   voltage: number,

@@ -1,6 +1,22 @@
 import { exactly } from '../quantities/range.ts';
 import { rippleVoltage } from './ripple.ts';
 
+/** A rectifier and what it feeds. */
+interface Rectifier {
+  /** Effective voltage of the winding, V. */
+  effective: number;
+  /** Drop of all diodes in the path, V. */
+  drop: number;
+  /** Current drawn, A. */
+  current: number;
+  /** Frequency of the mains, Hz. */
+  mains: number;
+  /** Reservoir, F. */
+  farad: number;
+  /** Pulses in a cycle: two behind a full-wave rectifier, one behind a single diode. */
+  pulses: 1 | 2;
+}
+
 /** What a rectifier and its reservoir do, taken as ideal but for the drop of the diodes. */
 export interface Rectified {
   /** V, at the crest. */
@@ -23,22 +39,15 @@ export interface Rectified {
  * a cycle. The charge between two pulses, I/f, goes through in that time; a pulse that falls from its start in a
  * straight line is twice its mean. Worked out from these identities; resistance of transformer and
  * diodes lowers and lengthens the pulse.
- *
- * @param effective voltage of the winding, V
- * @param drop of all diodes in the path, V
- * @param current drawn, A
- * @param mains frequency, Hz
- * @param farad reservoir, F
- * @param pulses in a cycle: two behind a full-wave rectifier, one behind a single diode
  */
-export const rectified = (
-  effective: number,
-  drop: number,
-  current: number,
-  mains: number,
-  farad: number,
-  pulses: 1 | 2,
-): Rectified => {
+export const rectified = ({
+  effective,
+  drop,
+  current,
+  mains,
+  farad,
+  pulses,
+}: Rectifier): Rectified => {
   const peak = Math.max(0, effective * Math.SQRT2 - drop);
   const ripple = Math.min(peak, rippleVoltage(current, pulses * mains, exactly(farad)).typ);
   const angle = peak === 0 ? Math.PI / 2 : Math.acos(1 - ripple / peak);

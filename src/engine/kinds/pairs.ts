@@ -1,6 +1,6 @@
 import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
 import type { Catalogue } from '../catalogue.ts';
-import { isNoted, valuesApart, type Pairing } from '../positions/pairs.ts';
+import { notedAsUnmet, valuesApart, type Pairing } from '../positions/pairs.ts';
 import type { Unit } from '../quantities/index.ts';
 
 /** Whether a type of some kind is met as the old part in a position of that kind. */
@@ -9,7 +9,7 @@ export const kindPairing = (
   type: KindTypeRow,
   position: KindPositionRow,
 ): Pairing => {
-  const noted = isNoted(catalogue, type.id, position.id);
+  const noted = notedAsUnmet(catalogue, type.id, position.id);
   if (noted !== undefined) return noted;
   const { old_min: from, old_max: to } = type;
   const { usual_min: least, usual_max: most } = position;

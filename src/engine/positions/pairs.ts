@@ -51,7 +51,7 @@ const notedPairs = ({ unlikelyPairs }: Catalogue): Noted => {
 };
 
 /** That a type is noted as not met in a position. */
-export const isNoted = (
+export const notedAsUnmet = (
   catalogue: Catalogue,
   type: TypeId,
   position: PositionId,
@@ -59,7 +59,7 @@ export const isNoted = (
 
 /** Whether a type is met as the old part in a position. */
 export const pairing = (catalogue: Catalogue, type: TypeRow, position: PositionRow): Pairing => {
-  const noted = isNoted(catalogue, type.id, position.id);
+  const noted = notedAsUnmet(catalogue, type.id, position.id);
   if (noted !== undefined) return noted;
   const made = [type.old_c_min, type.old_c_max] as const;
   const taken = [position.usual_c_min, position.usual_c_max] as const;

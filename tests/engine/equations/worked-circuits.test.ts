@@ -37,6 +37,9 @@ import { expectNear } from './near.ts';
 
 const to = (min: number, typ: number, max: number): Range => ({ min, typ, max });
 
+/** Two diodes of 1 V in the path, full wave, whose crest is 10 V. */
+const supply = { effective: 12 / Math.SQRT2, drop: 2, current: 1, mains: 50, pulses: 2 } as const;
+
 /** Hz, for so many radians a second. */
 const hertz = (omega: number): number => omega / (2 * Math.PI);
 
@@ -119,22 +122,22 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ],
   [
     'crest of 10 V that sags by half: conducts from 60 degrees before the crest',
-    rectified(12 / Math.SQRT2, 2, 1, 50, 2e-3, 2),
+    rectified({ ...supply, farad: 2e-3 }),
     { peak: 10, ripple: 5, trough: 5, conduction: 1 / 3, pulse: 6 },
   ],
   [
     'too small a reservoir empties',
-    rectified(12 / Math.SQRT2, 2, 1, 50, 1e-4, 2),
+    rectified({ ...supply, farad: 1e-4 }),
     { peak: 10, ripple: 10, trough: 0, conduction: 0.5, pulse: 4 },
   ],
   [
     'a winding below the drop of its diodes',
-    rectified(1, 2, 1, 50, 1e-3, 2),
+    rectified({ ...supply, effective: 1, farad: 1e-3 }),
     { peak: 0, ripple: 0, trough: 0, conduction: 0.5, pulse: 4 },
   ],
   [
     'no load',
-    rectified(12 / Math.SQRT2, 2, 0, 50, 1e-3, 2),
+    rectified({ ...supply, current: 0, farad: 1e-3 }),
     { peak: 10, ripple: 0, trough: 10, conduction: 0, pulse: 0 },
   ],
   [

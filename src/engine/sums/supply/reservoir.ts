@@ -128,7 +128,14 @@ export const reservoir = defineSum({
   equationsFor: ({ way }) => equationsOf(way),
   at: ({ way, vac, drop, i, f, c, r, reg, dropout }) => {
     const { share, pulses } = wayOf(way);
-    const { peak, ripple, trough, conduction, pulse } = rectified(vac, drop, i, f, c, pulses);
+    const { peak, ripple, trough, conduction, pulse } = rectified({
+      effective: vac,
+      drop,
+      current: i,
+      mains: f,
+      farad: c,
+      pulses,
+    });
     return {
       ripple,
       rms: triangularRms(ripple),
