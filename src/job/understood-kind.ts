@@ -139,13 +139,15 @@ const askPosition = (
 ): Ask[] => {
   if (positions.some(({ id }) => id === part.position)) return [];
   const said = part.position ?? '';
+  const isUsual = (row: KindPositionRow): boolean => takes(row.usual_min, row.usual_max, part);
+  // The emitter resistor of a tenth of an ohm and that of a kilohm sit in places of their own.
   const named = [
     ...(said === '' ? [] : findNamesAmong(types, positions, said).positions),
     ...saidAmong(positions, words),
-  ];
+  ].toSorted((a, b) => Number(isUsual(b)) - Number(isUsual(a)));
   const type = types.find(({ id }) => id === part.type);
   const usual = positions
-    .filter((row) => takes(row.usual_min, row.usual_max, part))
+    .filter(isUsual)
     .filter((row) => type === undefined || kindPairing(catalogue, type, row).met);
   // Of a value that is usual nowhere, as 100 MΩ is, all places may be meant.
   const rows = [...new Set([...named, ...(usual.length > 0 ? usual : positions)])];

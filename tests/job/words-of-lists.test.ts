@@ -25,6 +25,9 @@ describe('where a part sits', () => {
     [{ kind: 'capacitor', marking: '25/25', note: 'cathode bypass' }, 'cathode-bypass'],
     [{ kind: 'resistor', marking: '1M 1/2W grid leak' }, 'grid-leak'],
     [{ kind: 'resistor', marking: '1M', note: 'grid leak' }, 'grid-leak'],
+    // The same words name two places, and the value says which.
+    [{ kind: 'resistor', marking: '0.33 5W', note: 'emitter resistor' }, 'output-emitter'],
+    [{ kind: 'resistor', marking: '1k', note: 'emitter resistor' }, 'bias-resistor'],
     [{ kind: 'resistor', marking: '100k 1/2W', note: 'plate load, V1' }, 'plate-load'],
     [{ kind: 'capacitor', marking: '220uF x 25V', note: '+15V supply rail' }, 'bulk-rail'],
     [{ kind: 'capacitor', marking: '.005 1kV disc', note: 'power cord to chassis' }, 'mains-y'],
