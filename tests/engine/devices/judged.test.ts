@@ -154,7 +154,6 @@ describe('what a finding tells', () => {
       standIn: { typ: 0.5 },
       limit: { high: 1 },
       margin: 2,
-      property: 'load-max',
       missing: [],
       sources: ['sheet-of-tried', 'guide'],
       basis: 'common-practice',
@@ -168,7 +167,6 @@ describe('what a finding tells', () => {
     expect(found).toMatchObject({
       original: { typ: 0.25 },
       margin: 0,
-      property: 'load-max',
       missing: ['load-max'],
       sources: ['guide'],
       basis: 'memory',
