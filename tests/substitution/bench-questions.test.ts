@@ -180,6 +180,20 @@ describe('what one orders for electrolytics of old values', () => {
   });
 });
 
+describe('dividers by ten, and shunts', () => {
+  // By offers.csv the nines are kept at 0.1 % beside E96, and low values at 1 % to sense current with.
+  test.each([
+    ['metal-film', 'value=9k&tol=0.5', 'Metal film fits, such as 9 kΩ ±0.1 % 0.25 W'],
+    ['metal-film', 'value=90k&tol=0.5', 'Metal film fits, such as 90 kΩ ±0.1 % 0.25 W'],
+    ['metal-film', 'value=9M&tol=1', 'Metal film, such as 9 MΩ ±1 % 0.5 W, fits if'],
+    // Two volts and a quarter put a fifth of a quarter watt into 100 ohm.
+    ['metal-film', 'value=100&tol=0.1', 'Metal film fits, such as 100 Ω ±0.1 % 0.25 W'],
+    ['wirewound', 'value=0.1&rating=1', 'Wirewound, such as 100 mΩ ±1 % 1 W, fits if'],
+  ])('%s, %s', (type, address, wanted) => {
+    expect(answered(type, 'precision-divider', address)).toContain(wanted);
+  });
+});
+
 describe('high power', () => {
   test.each([
     // 44 A at 10 MHz: 2π × 10 MHz × 1 nF × 700 V, in the tank of a transmitter.
