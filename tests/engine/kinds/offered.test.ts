@@ -269,8 +269,8 @@ describe('conditions', () => {
     // A link has no heat, and of a part without a rating nobody knows what it bears.
     ['hv-dropper', 0, 10, 400, 'default'],
     ['hv-dropper', 1e3, 0, 400, 'default'],
-    // 2.5 W in a shunt of 0.1 ohm.
-    ['precision-divider', 0.1, 5, 0.5, 'derived'],
+    // A fifth of 5 W in a shunt of 0.1 ohm.
+    ['precision-divider', 0.1, 5, Math.sqrt(0.1), 'derived'],
   ])(
     'burn no old part: in %s of %d ohm and %d W they are %d V',
     (position, ohm, watt, volts, from) => {
