@@ -10,7 +10,24 @@ const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): strin
   midSentence(typeRowOf(catalogue, candidate.type)?.short_name ?? candidate.type);
 
 /** Findings that say only that a type does not come in such a rating or value. */
-const DULL: readonly string[] = ['rated-voltage', 'value'];
+const DULL: readonly string[] = ['rated-voltage', 'voltage-margin', 'value'];
+
+/** A share of what is asked below which nobody reaches for a part: half the voltage, twice the value. */
+const TEMPTING = 0.5;
+
+/** How parts are had that somebody may reach for. */
+const AT_HAND: readonly string[] = ['common', 'current'];
+
+/**
+ * Whether all that keeps a part out is that it is not made for the voltage or the value, by so far that
+ * nobody would take it, or of a type that nobody has at hand.
+ */
+const isNoTemptation = (catalogue: Catalogue, assessment: Assessment<AnyPart>): boolean => {
+  const against = decidingFinding(assessment);
+  if (against === undefined || !DULL.includes(against.finding)) return false;
+  const market = typeRowOf(catalogue, assessment.candidate.type)?.market ?? '';
+  return against.margin < TEMPTING || !AT_HAND.includes(market);
+};
 
 /** The kept-out part that a reader is likeliest to reach for: one of the old part's own family. */
 const temptation = (
@@ -20,7 +37,10 @@ const temptation = (
 ): Assessment<AnyPart> | undefined => {
   const family = typeRowOf(catalogue, original)?.family;
   const kept = assessments.filter(
-    (assessment) => assessment.verdict === 'keep-out' && !isNotMade(assessment),
+    (assessment) =>
+      assessment.verdict === 'keep-out' &&
+      !isNotMade(assessment) &&
+      !isNoTemptation(catalogue, assessment),
   );
   // That a type is not made for the voltage or the value teaches less than what it does wrong.
   const dullness = (assessment: Assessment<AnyPart>): number =>

@@ -194,6 +194,22 @@ describe('dividers by ten, and shunts', () => {
   });
 });
 
+describe('what to keep out is what somebody may reach for', () => {
+  // A bead is made up to 50 V, and 48 V stand there at the most; niobium for 6 V nobody takes for a rail of
+  // 18 V, nor 1 µF for 100 nF.
+  test.each([
+    ['al-electrolytic-wet', 'phantom-blocking', '', ' Keep solid tantalum out: '],
+    ['ceramic-disc-unknown', 'mains-y', '', ' out: approval for Y1 or Y2 is wanted'],
+    ['al-electrolytic-wet', 'bulk-rail', 'c=47u&v=25', ''],
+    ['pet-metallized', 'spring-reverb-driver', '', ''],
+    ['al-electrolytic-wet', 'reservoir', 'c=32u&v=450', ''],
+  ])('%s in %s, %s', (type, position, address, warning) => {
+    const sentence = answered(type, position, address);
+    if (warning === '') expect(sentence).not.toContain('Keep');
+    else expect(sentence).toContain(warning);
+  });
+});
+
 describe('high power', () => {
   test.each([
     // 44 A at 10 MHz: 2π × 10 MHz × 1 nF × 700 V, in the tank of a transmitter.
