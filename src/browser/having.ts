@@ -8,6 +8,7 @@ import { typeName, type Shown } from '../substitution/shown.ts';
 import { given, keepGiven } from './address-bar.ts';
 import { byId } from './by-id.ts';
 import { drawerIn } from './drawn-place.ts';
+import { fieldOf } from './field-of.ts';
 import { foldedIn } from './folded.ts';
 import { writeNote } from './note.ts';
 
@@ -17,13 +18,6 @@ const folded = foldedIn(byId('have', HTMLDetailsElement));
 const form = byId('having', HTMLFormElement);
 const drawResult = drawerIn(byId('having-result', HTMLElement));
 const said = byId('having-said', HTMLElement);
-
-const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
-  const field = form.elements.namedItem(key);
-  return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
-    ? field
-    : undefined;
-};
 
 /** What a page asks of a part that the visitor has. */
 export interface HavingAsked {
@@ -39,7 +33,7 @@ const drawForm = ({ types, fields }: HavingAsked): void => {
   if (form.elements.length > 0) return;
   form.replaceChildren(...havingForm(types, fields).map((piece) => toDom(piece)));
   for (const { key } of fields) {
-    const field = fieldOf(key);
+    const field = fieldOf(form, key);
     if (field !== undefined) field.value = given.get(key) ?? '';
   }
 };
@@ -48,7 +42,7 @@ const showNote = ({ key, label, note, fault }: HavingField): void => {
   writeNote(key, note, fault);
   const written = form.querySelector(`label[for="field-${key}"]`);
   if (written !== null) written.textContent = label;
-  const field = fieldOf(key);
+  const field = fieldOf(form, key);
   if (fault) field?.setAttribute('aria-invalid', 'true');
   else field?.removeAttribute('aria-invalid');
   field?.closest('.field')?.setAttribute('data-from', given.has(key) ? 'given' : 'default');

@@ -1,5 +1,5 @@
 import './older-browsers.ts';
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { Answered } from '../search/answer.ts';
@@ -107,9 +107,7 @@ const showRecent = (): void => {
   const section = document.querySelector<HTMLElement>('#recent');
   const all = lookUps();
   if (section === null || all.length === 0) return;
-  const items = all.map(({ path, query, title }) =>
-    h('li', {}, h('a', { href: href(`${path}${query}`) }, title)),
-  );
+  const items = all.map(({ path, query, title }) => h('li', {}, link(`${path}${query}`, title)));
   section.querySelector('ul')?.replaceChildren(...items.map((item) => toDom(item)));
   section.querySelector('button')?.addEventListener('click', () => {
     forgetLookUps();

@@ -13,17 +13,12 @@ import { readLook, writeTicked, type Looked } from '../look/address.ts';
 import { answerNames, numberText } from '../look/phrases.ts';
 import { isAnswered } from '../look/is-answered.ts';
 import { dropGiven, given, keepGiven } from './address-bar.ts';
+import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { fetchedOnce } from './fetched-once.ts';
 
 /** The key that names a part by its look: all that was answered lives in the address. */
-
-const byId = <E extends HTMLElement>(id: string, kind: new () => E): E => {
-  const element = document.getElementById(id);
-  if (!(element instanceof kind)) throw new Error(`the page has no ${id}`);
-  return element;
-};
 
 const form = byId('look', HTMLFormElement);
 const list = byId('questions', HTMLElement);

@@ -7,6 +7,7 @@ import { asked, keepAsked } from './address.ts';
 import { byId } from './by-id.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
+import { fieldOf } from './field-of.ts';
 import { writeNote } from './note.ts';
 
 /** The page that says how a part may be marked; the whole state is the address. */
@@ -15,15 +16,8 @@ const form = byId('printed-form', HTMLFormElement);
 const place = byId('printed', HTMLElement);
 const common = byId('common', HTMLElement);
 
-const fieldOf = (key: PrintedKey): HTMLInputElement | HTMLSelectElement | undefined => {
-  const field = form.elements.namedItem(key);
-  return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
-    ? field
-    : undefined;
-};
-
 const texts = (): Record<PrintedKey, string> =>
-  Object.fromEntries(printedKeys.map((key) => [key, fieldOf(key)?.value ?? ''])) as Record<
+  Object.fromEntries(printedKeys.map((key) => [key, fieldOf(form, key)?.value ?? ''])) as Record<
     PrintedKey,
     string
   >;
@@ -57,7 +51,7 @@ const show = (): void => {
 
 const query = new URLSearchParams(asked());
 for (const key of printedKeys) {
-  const field = fieldOf(key);
+  const field = fieldOf(form, key);
   const given = query.get(key);
   if (field !== undefined && given !== null) field.value = given;
 }

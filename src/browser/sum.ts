@@ -11,6 +11,7 @@ import { byId } from './by-id.ts';
 import { copyLinkButton } from './copy-link.ts';
 import { drawerIn } from './drawn-place.ts';
 import { fetchedOnce } from './fetched-once.ts';
+import { fieldOf } from './field-of.ts';
 import { habit, hasHabit, listenForHabit } from './habits.ts';
 import { siteFile } from './site-file.ts';
 import { loadSum } from './sum-loaders.ts';
@@ -37,19 +38,12 @@ const loaded = fetchedOnce(async (): Promise<Loaded> => {
   return { sum, facts };
 });
 
-const fieldOf = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
-  const field = form.elements.namedItem(key);
-  return field instanceof HTMLInputElement || field instanceof HTMLSelectElement
-    ? field
-    : undefined;
-};
-
 const showFault = (key: string, fault: string | undefined, hint: string): void => {
   const note = document.getElementById(`${key}-note`);
   if (note !== null && note.textContent !== (fault ?? hint)) note.textContent = fault ?? hint;
   if (note !== null) note.className = fault === undefined ? 'hint' : 'fault';
-  if (fault === undefined) fieldOf(key)?.removeAttribute('aria-invalid');
-  else fieldOf(key)?.setAttribute('aria-invalid', 'true');
+  if (fault === undefined) fieldOf(form, key)?.removeAttribute('aria-invalid');
+  else fieldOf(form, key)?.setAttribute('aria-invalid', 'true');
 };
 
 /** The pieces that the result shows; nothing yet while it shows those that were built. */
@@ -59,13 +53,13 @@ const drawPieces = drawerIn(place);
 
 /** Draws in the place of what was built, and leaves open what stood open, and the keyboard. */
 const drawFirst = (pieces: Markup[]): void => {
-  const isAtSeed = document.activeElement === fieldOf('seed');
+  const isAtSeed = document.activeElement === fieldOf(form, 'seed');
   const open = [...place.querySelectorAll('details')].map((details) => details.open);
   drawPieces(pieces);
   for (const [index, details] of place.querySelectorAll('details').entries()) {
     details.open = open[index] ?? false;
   }
-  if (isAtSeed) fieldOf('seed')?.focus();
+  if (isAtSeed) fieldOf(form, 'seed')?.focus();
 };
 
 /** Shows other pieces. */
@@ -77,7 +71,7 @@ const draw = (pieces: Markup[]): void => {
 
 /** Leaves the field of the seed as it was written, and lets one write into it. */
 const showSeed = (written: string): void => {
-  const field = fieldOf('seed');
+  const field = fieldOf(form, 'seed');
   if (!(field instanceof HTMLInputElement)) return;
   field.readOnly = false;
   if (field !== document.activeElement) field.value = written;
@@ -137,7 +131,7 @@ for (const field of form.elements) {
   if (field instanceof HTMLSelectElement) field.disabled = false;
 }
 for (const [key, text] of given) {
-  const field = fieldOf(key);
+  const field = fieldOf(form, key);
   if (field !== undefined) field.value = text;
 }
 for (const element of document.querySelectorAll<HTMLElement>('.script-only')) {

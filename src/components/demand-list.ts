@@ -2,7 +2,7 @@ import { h, type Markup } from '../markup/node.ts';
 import type { DemandRow } from '../schemas/positions.ts';
 import { sentence } from '../text/words.ts';
 import { basisMark } from './basis-mark.ts';
-import { href } from './links.ts';
+import { link } from './link.ts';
 
 /** What a list of demands says of one, beside its own words. */
 export interface Told {
@@ -24,7 +24,7 @@ const demandItem = ({ why, note, basis, source }: DemandRow, told: Told): Markup
   h(
     'li',
     { id: told.id },
-    h('strong', {}, h('a', { href: href(told.path) }, told.name)),
+    h('strong', {}, link(told.path, told.name)),
     // Spaces part the words for those that read the text alone.
     ' ',
     h('span', {}, told.limit),

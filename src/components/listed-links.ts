@@ -1,6 +1,6 @@
-import { h, type Markup } from '../markup/node.ts';
+import { type Markup } from '../markup/node.ts';
 import { toHtml } from '../markup/to-html.ts';
-import { href } from './links.ts';
+import { link } from './link.ts';
 
 /** A word with the page that it leads to, if it leads to one. */
 export interface LinkedWord {
@@ -14,8 +14,6 @@ export interface LinkedWord {
  */
 export const listedLinks = (words: readonly LinkedWord[]): string =>
   words
-    .map(({ word, path }): Markup =>
-      path === undefined ? word : h('a', { href: href(path) }, word),
-    )
+    .map(({ word, path }): Markup => (path === undefined ? word : link(path, word)))
     .map(toHtml)
     .join(', ');

@@ -1,12 +1,13 @@
-import type { DeviceAssessment, Finding, Habit } from '../engine/index.ts';
+import {
+  type DeviceAssessment,
+  type Finding,
+  type Habit,
+  decidingFinding,
+} from '../engine/index.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { reasonPhrase } from '../substitution/phrases.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
-
-/** The finding that decides an assessment. */
-export const decidingOf = ({ findings, worst }: DeviceAssessment): Finding | undefined =>
-  findings.find(({ demand }) => demand === worst) ?? findings[0];
 
 /** One finding as a reason; of a count, the pins themselves, without its name where none is to blame. */
 export const reasonOf = (finding: Finding, habit?: Habit): string => {
@@ -41,9 +42,9 @@ const warning = (
   const kept = assessments.filter(
     ({ device, verdict }) => verdict === 'keep-out' && device.id !== old,
   );
-  const telling = kept.find((one) => !DULL.includes(decidingOf(one)?.finding ?? ''));
+  const telling = kept.find((one) => !DULL.includes(decidingFinding(one)?.finding ?? ''));
   const chosen = telling ?? kept[0];
-  const against = chosen && decidingOf(chosen);
+  const against = chosen && decidingFinding(chosen);
   return chosen === undefined || against === undefined
     ? ''
     : ` Keep ${chosen.device.name} out: ${reasonOf(against, habit)}.`;
@@ -70,7 +71,7 @@ const itselfFirst = (
 ): string => {
   const fits = `${capital(likeOf(old))} ${old.name} fits as ${place}`;
   const may = `${namesOf(others)} may stand in for it`;
-  const deciding = decidingOf(itself);
+  const deciding = decidingFinding(itself);
   if (itself.verdict === 'fits' || deciding === undefined) return `${fits}; ${may}.`;
   const whose = others.length === 1 ? 'its' : 'their';
   return `${fits}; check this first: ${reasonOf(deciding, habit)}. On conditions of ${whose} own ${may}.`;
@@ -94,7 +95,7 @@ export const deviceAnswer = (
   const firsts = assessments.filter(({ verdict }) => verdict === best);
   const others = firsts.filter(({ device }) => device.id !== old.id);
   const [first] = [...others, ...firsts];
-  const deciding = first && decidingOf(first);
+  const deciding = first && decidingFinding(first);
   const check =
     best === 'fits' || deciding === undefined
       ? ''

@@ -1,3 +1,4 @@
+import { link } from '../components/link.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
   filledDeviceSum,
@@ -13,7 +14,7 @@ import type { DeviceRow } from '../schemas/devices.ts';
 import { findingBar } from '../substitution/finding-bar.ts';
 import { BASIS, figureText, spreadWords } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
-import { link, sourceMarks } from '../substitution/shown.ts';
+import { sourceMarks } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/in-habit.ts';
 

@@ -1,10 +1,10 @@
 import { basisMark } from '../components/basis-mark.ts';
+import { link } from '../components/link.ts';
 import { deviceCircumstances, type Catalogue, type DeviceAssessment } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { numbersForm } from '../substitution/numbers-form.ts';
 import { cautionsPart, dangerStrip, opening, part } from '../substitution/page-pieces.ts';
-import { link } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { sentence } from '../text/words.ts';
 import { deviceAnswer } from './answer.ts';

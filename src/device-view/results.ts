@@ -1,10 +1,10 @@
+import { link } from '../components/link.ts';
 import { verdictMark } from '../components/verdict-shape.ts';
-import type { DeviceAssessment, SourceId } from '../engine/index.ts';
+import { type DeviceAssessment, type SourceId, decidingFinding } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { link } from '../substitution/shown.ts';
 import { isDocument } from '../text/cited-documents.ts';
 import { countOf, sentence, typeset } from '../text/words.ts';
-import { decidingOf, reasonOf } from './answer.ts';
+import { reasonOf } from './answer.ts';
 import { deviceFindingTable, grounds, workingOf, type DeviceShown } from './findings.ts';
 
 /** The documents behind the findings, in the order in which the page cites them. */
@@ -20,7 +20,7 @@ export const citedBy = (
 };
 
 const reasonLines = (assessment: DeviceAssessment, shown: DeviceShown): Markup[] => {
-  const deciding = decidingOf(assessment);
+  const deciding = decidingFinding(assessment);
   if (deciding === undefined) return [];
   const others = assessment.findings.filter(
     ({ verdict, demand }) => verdict !== 'fits' && demand !== deciding.demand,

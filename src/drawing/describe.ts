@@ -2,8 +2,9 @@ import { listed } from '../text/words.ts';
 import { forms } from './forms/index.ts';
 import type { Form } from './forms/form.ts';
 import type { Colours, PartSpec, PolarityMark } from './spec.ts';
+import { toTenth } from './to-tenth.ts';
 
-const print = (millimetres: number): string => String(Math.round(millimetres * 10) / 10);
+const print = (millimetres: number): string => String(toTenth(millimetres));
 
 /** Sides of a part in words: `10 mm across and 4 mm thick`. */
 const sidesOf = (spec: PartSpec): string => {

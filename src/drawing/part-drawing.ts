@@ -5,6 +5,7 @@ import type { Form } from './forms/form.ts';
 import { RULE_HEIGHT, ruleMarkup } from './rule.ts';
 import { SCALES, scaleWords, USUAL_SCALE } from './scale.ts';
 import type { Colours, PartSpec } from './spec.ts';
+import { toTenth } from './to-tenth.ts';
 import { viewMarkup, type Drawn } from './view-markup.ts';
 
 export interface DrawingOptions {
@@ -65,8 +66,6 @@ const inRow = (groups: readonly (readonly Drawn[])[]): Placed[] => {
   );
 };
 
-const round = (value: number): number => Math.round(value * 10) / 10;
-
 /**
  * Parts beside each other, to one scale, over a millimetre rule that begins at the first body's
  * left edge. All stand or lie on the same board.
@@ -118,7 +117,7 @@ export const partsDrawing = (
         : { role: 'img', 'aria-label': `${label}.` }),
       width: Math.ceil(width),
       height: Math.ceil(height),
-      viewBox: `${-EDGE} ${round(top - EDGE)} ${Math.ceil(width)} ${Math.ceil(height)}`,
+      viewBox: `${-EDGE} ${toTenth(top - EDGE)} ${Math.ceil(width)} ${Math.ceil(height)}`,
       fill: 'none',
       stroke: 'currentColor',
       'stroke-width': 1.3,
@@ -131,7 +130,7 @@ export const partsDrawing = (
       const [head] = own;
       return [
         ...own.map(({ x, elements }) =>
-          h('g', { transform: `translate(${round(x)} 0)` }, elements),
+          h('g', { transform: `translate(${toTenth(x)} 0)` }, elements),
         ),
         ...(name === undefined || head === undefined
           ? []
@@ -140,8 +139,8 @@ export const partsDrawing = (
                 'text',
                 {
                   class: 'pd-name',
-                  x: round(head.x + head.from),
-                  y: round(bottom + NAME + 6),
+                  x: toTenth(head.x + head.from),
+                  y: toTenth(bottom + NAME + 6),
                   'font-size': NAME,
                 },
                 name,
@@ -154,7 +153,12 @@ export const partsDrawing = (
       words !== '' &&
       h(
         'text',
-        { class: 'pd-note', x: round(start), y: round(below + RULE_HEIGHT + 9), 'font-size': 10 },
+        {
+          class: 'pd-note',
+          x: toTenth(start),
+          y: toTenth(below + RULE_HEIGHT + 9),
+          'font-size': 10,
+        },
         words,
       ),
   );

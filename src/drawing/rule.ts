@@ -1,6 +1,7 @@
 import { h, type Element } from '../markup/node.ts';
 import { written } from './path-text.ts';
 import { line } from './path.ts';
+import { toTenth } from './to-tenth.ts';
 
 /** A millimetre rule from a place to the right: px. */
 export interface Rule {
@@ -29,7 +30,7 @@ const tick = (millimetre: number): number => {
 /** A rule with a stroke a millimetre where there is room, and a number every ten. */
 export const ruleMarkup = ({ x, y, length, scale }: Rule): Element => {
   const step = [1, 5, 10].find((size) => size * scale >= CLOSEST) ?? 10;
-  const at = (millimetre: number): number => Math.round((x + millimetre * scale) * 10) / 10;
+  const at = (millimetre: number): number => toTenth(x + millimetre * scale);
   const marks = Array.from({ length: Math.floor(length / step) + 1 }, (_, i) => i * step);
   const every = [10, 20, 50].find((size) => size * scale >= ROOM_OF_NUMBER) ?? 50;
   const numbered = marks.filter((mark) => mark % every === 0);

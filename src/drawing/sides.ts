@@ -1,8 +1,9 @@
 import type { Body } from '../engine/index.ts';
 import { MILLIMETRE } from '../engine/quantities/si.ts';
 import type { PartSpec } from './spec.ts';
+import { toTenth } from './to-tenth.ts';
 
-const inMillimetres = (metres: number): number => Math.round((metres / MILLIMETRE) * 10) / 10;
+const inMillimetres = (metres: number): number => toTenth(metres / MILLIMETRE);
 
 /** Of several pitches the widest that the leads need not be spread for. */
 const pitchOf = (pitches: readonly number[], length: number): number | undefined =>
@@ -24,7 +25,7 @@ export const withSides = (spec: PartSpec, body: Body): PartSpec => {
 /** A part with its sides shrunk or grown alike, from one volume to another. */
 export const withVolume = (spec: PartSpec, from: number, to: number): PartSpec => {
   const times = Math.cbrt(to / from);
-  const side = (millimetres: number): number => Math.round(millimetres * times * 10) / 10;
+  const side = (millimetres: number): number => toTenth(millimetres * times);
   return {
     ...spec,
     length: side(spec.length),

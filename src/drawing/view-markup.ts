@@ -5,6 +5,7 @@ import { written } from './path-text.ts';
 import { extentOf, type Extent } from './path.ts';
 import type { Note, Print, Shape, View } from './shape.ts';
 import type { Colours, PartSpec } from './spec.ts';
+import { toTenth } from './to-tenth.ts';
 
 /** Sizes of print on a body, px: smaller cannot be read, larger shouts. */
 const SIZES = { least: 7.5, most: 13 } as const;
@@ -35,8 +36,6 @@ interface Page {
   fine?: number | undefined;
 }
 
-const round = (value: number): number => Math.round(value * 10) / 10;
-
 const shapeMarkup = (shape: Shape, spec: PartSpec, { scale, colours, fine }: Page): Element => {
   const stroke = {
     ink: undefined,
@@ -59,7 +58,7 @@ const linesMarkup = (
   lines.map((text, i) =>
     h(
       'text',
-      { x: round(x), y: round(y + i * size * LINE), 'font-size': size, ...attributes },
+      { x: toTenth(x), y: toTenth(y + i * size * LINE), 'font-size': size, ...attributes },
       text,
     ),
   );
@@ -73,7 +72,7 @@ const printed = (fit: Fitted, print: Print, spec: PartSpec, page: Page): Element
     class: 'pd-print',
     'text-anchor': 'middle',
     fill: ink === 'currentColor' ? undefined : ink,
-    transform: print.upright ? `rotate(-90 ${round(x)} ${round(y)})` : undefined,
+    transform: print.upright ? `rotate(-90 ${toTenth(x)} ${toTenth(y)})` : undefined,
   });
 };
 
@@ -102,7 +101,7 @@ const beside = (
     elements: [
       h('path', {
         class: 'pd-leader',
-        d: `M${round(x * scale)} ${round(y * scale)}L${round(left - 4)} ${round(middle)}`,
+        d: `M${toTenth(x * scale)} ${toTenth(y * scale)}L${toTenth(left - 4)} ${toTenth(middle)}`,
       }),
       ...linesMarkup({ lines: words, size: BESIDE }, [left, top], { class: 'pd-print' }),
     ],
@@ -130,8 +129,8 @@ const noteMarkup = ({ text, at, side }: Note, { scale }: Page): Drawn => {
         'text',
         {
           class: 'pd-note',
-          x: round(x),
-          y: round(y),
+          x: toTenth(x),
+          y: toTenth(y),
           'font-size': NOTE,
           'text-anchor': anchor === 'start' ? undefined : anchor,
         },

@@ -49,7 +49,7 @@ export { bodyOfRow, volumeOf, type Body, type Shape } from './sizes/body.ts';
 export { isAtLeast } from './quantities/within.ts';
 export { sidesInWords } from './sizes/body-words.ts';
 export { resolveSituation, type ResolvedCondition } from './assessment/conditions.ts';
-export type { Finding } from './assessment/finding.ts';
+export { decidingFinding, type Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { isChip, type WithMountings } from './assessment/mounting.ts';
 export { ruleOf, type WithRules } from './rule-of-thumb.ts';

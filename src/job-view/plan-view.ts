@@ -1,6 +1,6 @@
 import { verdictMark } from '../components/verdict-shape.ts';
+import { decidingFinding } from '../engine/index.ts';
 import {
-  decidingOf,
   foundOf,
   shortenDesignators,
   standInWords,
@@ -68,7 +68,7 @@ const alternatives = (
     'ol',
     { class: 'rows' },
     all.map((one, index) => {
-      const finding = decidingOf(one);
+      const finding = decidingFinding(one);
       return h(
         'li',
         {},
@@ -176,7 +176,7 @@ export const planRow = (
   { isOpen, fieldsOpen }: { isOpen: boolean; fieldsOpen: boolean },
 ): Element => {
   const { line, part, decision, standIn, state, missing } = group.planned;
-  const finding = standIn === undefined ? undefined : decidingOf(standIn);
+  const finding = standIn === undefined ? undefined : decidingFinding(standIn);
   const type = line.type === '' && part.family === 'device' ? (part.type ?? '') : line.type;
   // Many lists have the type number in the column of values, which says it once more.
   const said = new Set([words.typeName(type), line.value, line.volts]);

@@ -6,9 +6,9 @@ import {
   type Habit,
   type WithMountings,
   type WithRules,
+  decidingFinding,
 } from '../engine/index.ts';
 import {
-  decidingOf,
   isCapacitor,
   isNoteAlone,
   kindName,
@@ -114,7 +114,7 @@ const ofPlace = (
 /** That nothing serves, and why the best of those to keep out does not. */
 const nothingServes = ({ worked, part }: PlannedLine, habit: Habit | undefined): Remark => {
   const keptOut = worked?.rest().keptOut;
-  const because = keptOut === undefined ? undefined : decidingOf(keptOut);
+  const because = keptOut === undefined ? undefined : decidingFinding(keptOut);
   const why = because === undefined ? '.' : `: ${sentence(whyWords(because, part.family, habit))}`;
   return act(`Nothing that is made today serves here${why}`);
 };

@@ -1,6 +1,6 @@
 import { verdictMark } from '../components/verdict-shape.ts';
+import { decidingFinding } from '../engine/index.ts';
 import {
-  decidingOf,
   shortenDesignators,
   standInWords,
   whyWords,
@@ -23,7 +23,7 @@ const whyOf = (planned: PlannedLine, words: RemarkWords): string[] => [
 
 const standInOf = ({ standIn, decision, part }: PlannedLine, words: RemarkWords): Markup[] => {
   if (standIn === undefined) return [''];
-  const finding = decidingOf(standIn);
+  const finding = decidingFinding(standIn);
   return [
     decision === 'replace' ? '' : 'if replaced: ',
     verdictMark(standIn.verdict),

@@ -1,4 +1,4 @@
-import { readJson } from './json-text.ts';
+import { readJson, isObject, type Raw } from './json-text.ts';
 import { migrated } from './migrate.ts';
 import {
   emptyJob,
@@ -15,11 +15,6 @@ export const LARGEST_FILE = 50_000_000;
 
 /** A job read from a file, with a sentence for each thing that is not as it was. */
 export type Opened = { ok: true; job: Job; said: string[] } | { ok: false; message: string };
-
-type Raw = Record<string, unknown>;
-
-const isObject = (value: unknown): value is Raw =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** The text of a job's file, which `openJob` reads back exactly. */
 export const writeJob = (job: Job): string => `${JSON.stringify(job, undefined, 1)}\n`;

@@ -3,7 +3,7 @@
 export { planJob, planSteps, newPlanCache } from './plan.ts';
 export type { Plan, PlannedLine } from './planned.ts';
 export { choiceOf } from './choice.ts';
-export { decidingOf, isCapacitor, isDevice, isKind, standInWords, whyWords } from './stand-in.ts';
+export { isCapacitor, isDevice, isKind, standInWords, whyWords } from './stand-in.ts';
 export { typeNameIn } from './type-name.ts';
 export { orderOf, orderText, type Order } from './order.ts';
 export { turnsInWords, type PresetSteps } from './preset.ts';

@@ -1,3 +1,10 @@
+/** An object of a JSON text, of which nothing is known yet. */
+export type Raw = Readonly<Record<string, unknown>>;
+
+/** Whether a value of a JSON text is an object. */
+export const isObject = (value: unknown): value is Raw =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
 /** Deepest nesting that a job needs, with room to spare. */
 const DEEPEST = 30;
 

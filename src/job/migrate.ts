@@ -1,12 +1,8 @@
 import { expandDesignators } from './designators.ts';
+import { isObject, type Raw } from './json-text.ts';
 
 /** Takes a job of one version to the next; what it gets is not checked yet. */
 export type Step = (job: Readonly<Record<string, unknown>>) => Record<string, unknown>;
-
-type Raw = Record<string, unknown>;
-
-const isObject = (value: unknown): value is Raw =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const UNREAD = { did: '', found: {}, measured: {}, preset: null };
 

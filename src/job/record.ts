@@ -1,5 +1,5 @@
 import { verdictWords } from '../components/verdict-shape.ts';
-import { formatQuantity, type Catalogue } from '../engine/index.ts';
+import { formatQuantity, type Catalogue, decidingFinding } from '../engine/index.ts';
 import { evidenceFields } from '../substitution/old-part.ts';
 import { PART_LIMITS } from '../substitution/typed-numbers.ts';
 import { adjustmentsOf } from './adjustments.ts';
@@ -17,7 +17,7 @@ import {
 } from './model.ts';
 import type { Plan, PlannedLine } from './planned.ts';
 import { presetFor, presetSteps, turnsInWords } from './preset.ts';
-import { decidingOf, whyWords } from './stand-in.ts';
+import { whyWords } from './stand-in.ts';
 import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
 import { finished, type Steps } from './steps.ts';
 import { whyOf } from './why.ts';
@@ -109,7 +109,7 @@ const foundInWords = ({ line }: PlannedLine, catalogue: Catalogue | undefined): 
 const verdictOf = ({ standIn, decision, state, part }: PlannedLine): string => {
   if (decision !== 'replace') return '';
   if (standIn === undefined) return state === 'other' ? 'not assessed' : '';
-  const finding = decidingOf(standIn);
+  const finding = decidingFinding(standIn);
   const word = verdictWords[standIn.verdict];
   return finding === undefined ? word : `${word}: ${whyWords(finding, part.family)}`;
 };

@@ -10,6 +10,7 @@ import {
   type Range,
   type Unit,
 } from '../engine/index.ts';
+import { knownRange } from '../engine/known-range.ts';
 import { ok } from '../engine/result.ts';
 import { readKindAddress } from '../substitution/kind-address.ts';
 import { strangeness } from '../substitution/strangeness.ts';
@@ -36,10 +37,8 @@ const withPreset = (line: Line, designators: readonly string[]): Line => {
   return { ...line, conditions: { ...Object.fromEntries(read), ...Object.fromEntries(said) } };
 };
 
-const known = (catalogue: Catalogue, type: string, property: string): Range | undefined => {
-  const knowledge = catalogue.knowledge[type]?.[property];
-  return knowledge?.status === 'known' ? knowledge.range : undefined;
-};
+const known = (catalogue: Catalogue, type: string, property: string): Range | undefined =>
+  knownRange(catalogue.knowledge[type]?.[property]);
 
 /** What one orders a type by besides value and rating: `temperature coefficient ±100 ppm/K`. */
 const detailsOf = (catalogue: Catalogue, type: string): string[] => {

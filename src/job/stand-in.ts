@@ -65,10 +65,6 @@ export const standInWords = (
     ? nameOf(one.candidate.type)
     : `${nameOf(one.candidate.type)}, ${partPhrase(one.candidate, habit)}`;
 
-/** The finding that decides. */
-export const decidingOf = ({ findings, worst }: StandIn): Finding | undefined =>
-  findings.find(({ demand }) => demand === worst) ?? findings[0];
-
 /** A finding as a reason; what a device is counted by is said with its name. */
 export const whyWords = (finding: Finding, family: Family | undefined, habit?: Habit): string =>
   family === 'device' ? reasonOf(finding, habit) : reasonPhrase(finding, habit);

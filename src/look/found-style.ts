@@ -1,5 +1,5 @@
 import { basisMark } from '../components/basis-mark.ts';
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import {
   writeQuantity,
   type Catalogue,
@@ -73,10 +73,7 @@ const dangers = ({ cautions, look }: Catalogue, { id, kinds }: LikelyStyle): Mar
     { class: 'small' },
     h('strong', { class: 'caution-word' }, 'Danger'),
     ' ',
-    due.map((caution, i) => [
-      i > 0 && ' · ',
-      h('a', { href: href(`/look/${id}/#${caution.id}`) }, caution.title),
-    ]),
+    due.map((caution, i) => [i > 0 && ' · ', link(`/look/${id}/#${caution.id}`, caution.title)]),
   );
 };
 
@@ -96,7 +93,7 @@ export const foundStyle = (found: Found, style: LikelyStyle, open: boolean): Mar
       h(
         'h3',
         {},
-        h('a', { href: href(`/look/${style.id}/`) }, row?.name ?? style.id),
+        link(`/look/${style.id}/`, row?.name ?? style.id),
         ' ',
         likelihoodMark(style.likelihood),
       ),

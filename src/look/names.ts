@@ -1,3 +1,4 @@
+import { link } from '../components/link.ts';
 import { href } from '../components/links.ts';
 import type { Catalogue, KindId, StyleId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
@@ -22,7 +23,7 @@ export const kindLinks = (catalogue: Catalogue, ids: readonly KindId[], query = 
     return h(
       'li',
       {},
-      h('a', { href: href(`/types/${kind.type}/`) }, name),
+      link(`/types/${kind.type}/`, name),
       ': ',
       h(
         'a',

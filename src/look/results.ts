@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import type { LikelyStyle, StyleId } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { printNumber } from '../text/numbers.ts';
@@ -60,7 +60,7 @@ export const resultsMarkup = (found: Found, open: (style: StyleId) => boolean): 
       'p',
       { class: 'small quiet' },
       'Reckoned by rules of thumb: common practice. ',
-      h('a', { href: href('/look/how/') }, 'How'),
+      link('/look/how/', 'How'),
       '.',
     ),
   ];

@@ -1,4 +1,5 @@
 import { coloursOf, partDrawing, specOfRow, USUAL_SCALE } from '../drawing/index.ts';
+import { toTenth } from '../drawing/to-tenth.ts';
 import type { Catalogue, StyleId } from '../engine/index.ts';
 import type { Markup } from '../markup/node.ts';
 
@@ -25,7 +26,7 @@ type Place = 'list' | 'page' | 'choice';
  */
 const CHOICE = { length: 40, fine: 2 } as const;
 const scaleOfChoice = (millimetres: number): number =>
-  Math.min(USUAL_SCALE * LARGER, Math.round((CHOICE.length / millimetres) * 10) / 10);
+  Math.min(USUAL_SCALE * LARGER, toTenth(CHOICE.length / millimetres));
 
 /**
  * A style drawn to scale beside a millimetre rule, with an invented marking; nothing where the data

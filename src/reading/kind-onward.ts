@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import { exactly, writeQuantity, type Catalogue, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { KindRow, KindTypeRow } from '../schemas/kinds.ts';
@@ -43,11 +43,7 @@ export const kindOnward = (catalogue: Catalogue, reading: Reading): Markup | und
     h('p', {}, 'What stands in for it depends on what it is made of and where it sits. Choose:'),
     ...lists.flatMap(({ kind, types }) => [
       h('p', { class: 'small quiet' }, `As a ${kind.name}:`),
-      chips(
-        types.map((type) =>
-          h('a', { href: href(`/types/${type.id}/${query}#positions`) }, type.short_name),
-        ),
-      ),
+      chips(types.map((type) => link(`/types/${type.id}/${query}#positions`, type.short_name))),
     ]),
   );
 };

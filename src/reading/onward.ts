@@ -1,3 +1,4 @@
+import { link } from '../components/link.ts';
 import { href } from '../components/links.ts';
 import {
   exactly,
@@ -88,7 +89,7 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
       'p',
       {},
       'The marking does not say what the part is made of. ',
-      h('a', { href: href(`/look/${lookQuery(reading)}`) }, 'Find out by its look'),
+      link(`/look/${lookQuery(reading)}`, 'Find out by its look'),
       ', or, for what replaces it, choose:',
     ),
     chips(

@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import {
   formatQuantity,
   formatValue,
@@ -32,8 +32,8 @@ const typeNames = (catalogue: Catalogue, types: readonly TypeId[]): Markup[] =>
   types.flatMap((id, index) => {
     const row = catalogue.types[id];
     if (row === undefined) return [];
-    const link = h('a', { href: href(`/types/${id}/`) }, row.short_name);
-    return index === 0 ? [link] : [', ', link];
+    const page = link(`/types/${id}/`, row.short_name);
+    return index === 0 ? [page] : [', ', page];
   });
 
 /** Sections with their voltages and signs, one after another. */

@@ -1,5 +1,5 @@
+import { link } from '../components/link.ts';
 import { askedMark } from './asked-mark.ts';
-import { href } from '../components/links.ts';
 import { pairing, readMarking, type Catalogue, type Habit, type Reading } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { codePath, listedCodes } from '../reading/codes/listed.ts';
@@ -16,8 +16,6 @@ import { isKnown, typeNumberIn, type TypeNumber } from './type-number.ts';
 
 /** Rows that one answer may list of a kind. */
 const MOST = { readings: 3, names: 6, pairs: 8 } as const;
-
-const link = (path: `/${string}`, text: string): Markup => h('a', { href: href(path) }, text);
 
 const section = (title: string, ...content: Markup[]): Markup =>
   h('section', { class: 'answer-part' }, h('h2', {}, title), ...content);

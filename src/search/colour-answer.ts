@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import type { Catalogue, Habit } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { valueText } from '../reading/colours/results.ts';
@@ -21,7 +21,7 @@ const partLine = (
     line: h(
       'li',
       {},
-      h('a', { href: href(`/read/colours/${searchOf(state)}`) }, state.form.name),
+      link(`/read/colours/${searchOf(state)}`, state.form.name),
       ': ',
       valueText(best, habit),
       marking === undefined ? '' : h('small', { class: 'quiet' }, ` ${marking.name}`),

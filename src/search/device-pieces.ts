@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import { usesOf, type Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
@@ -12,8 +12,6 @@ export const TYPE_NUMBER = 'By type number';
 
 /** Devices that one answer may list. */
 const MOST = 8;
-
-const link = (path: `/${string}`, text: string): Markup => h('a', { href: href(path) }, text);
 
 const deviceLink = (catalogue: Catalogue, device: DeviceRow): Markup => {
   const does = catalogue.devices.functions.find(({ id }) => id === device.function)?.name ?? '';

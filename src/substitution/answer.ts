@@ -1,9 +1,16 @@
-import type { Assessment, Catalogue, Habit, Request, TypeId } from '../engine/index.ts';
+import {
+  type Assessment,
+  type Catalogue,
+  type Habit,
+  type Request,
+  type TypeId,
+  decidingFinding,
+} from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
 import { typeRowOf } from './any-kind.ts';
 import { lowerRating } from './lower-rating.ts';
-import { decidingFinding, isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
+import { isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
 import { strangeness, type OldInPlace } from './strangeness.ts';
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): string =>

@@ -1,3 +1,4 @@
+import { link } from '../components/link.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
   formatValue,
@@ -13,7 +14,7 @@ import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { findingBar } from './finding-bar.ts';
 import { type AnyPart, printLimit, printMargin, printRange, printTypical } from './phrases.ts';
-import { demandLink, link, sourceMarks, typeName, type Shown } from './shown.ts';
+import { demandLink, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** Words for what a finding rests on. */
 export const BASIS = {

@@ -1,7 +1,8 @@
+import { link } from '../components/link.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { countOf, typeset } from '../text/words.ts';
 import type { AnyPart } from './phrases.ts';
-import { citedSources, link, type Shown } from './shown.ts';
+import { citedSources, type Shown } from './shown.ts';
 
 /** The documents behind the figures. */
 export const groundsMarkup = <P extends AnyPart>(shown: Shown<P>): Markup[] => {

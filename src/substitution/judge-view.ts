@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import {
   reformingInWords,
   type Advice,
@@ -30,7 +30,7 @@ const reasonItem = ({ why, working, source, note }: TriageReason): Markup =>
     note !== '' && ` ${sentence(note)}`,
     NO_DOCUMENT.includes(source)
       ? ' Common practice.'
-      : [' ', h('a', { href: href(`/sources/${source}/`) }, 'Source'), '.'],
+      : [' ', link(`/sources/${source}/`, 'Source'), '.'],
   );
 
 /** How to re-form the old part before it meets its supply. */
@@ -41,13 +41,13 @@ export const reformingPart = (plan: ReformingPlan | undefined): Markup | false =
     {},
     h('strong', {}, 'Before power: '),
     `${reformingInWords(plan)}. `,
-    h('a', { href: href('/cautions/#reform-old-stock') }, 'What to mind'),
+    link('/cautions/#reform-old-stock', 'What to mind'),
     '. ',
     ...plan.sources
       .filter((source) => !NO_DOCUMENT.includes(source))
       .flatMap((source, index) => [
         index === 0 ? 'Sources: ' : ', ',
-        h('a', { href: href(`/sources/${source}/`) }, String(index + 1)),
+        link(`/sources/${source}/`, String(index + 1)),
       ]),
     '.',
   );

@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import type { Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf, sentence } from '../text/words.ts';
@@ -42,7 +42,7 @@ const withoutScripts = (figures: `/${string}` | undefined): Markup =>
       'Shown for these usual numbers. With scripts allowed, the page reckons with yours.',
       figures !== undefined && [
         ' Without them it shows all findings of the first stand-in and what decides each of the others; ',
-        h('a', { href: href(figures) }, 'the figures as JSON'),
+        link(figures, 'the figures as JSON'),
         ' hold the rest.',
       ],
     ),
@@ -106,7 +106,7 @@ export const numbersForm = ({
     h(
       'p',
       { class: 'small quiet' },
-      h('a', { href: href(usual) }, 'Where the usual numbers come from'),
+      link(usual, 'Where the usual numbers come from'),
       '. ',
       partNotes(fields)
         .map(({ label, note }) => `${label}: ${sentence(note)}`)

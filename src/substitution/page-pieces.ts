@@ -1,6 +1,6 @@
 import { basisMark } from '../components/basis-mark.ts';
 import { cautionMarkup } from '../components/caution-markup.ts';
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import { h, type Markup } from '../markup/node.ts';
 import type { KindPositionRow } from '../schemas/kinds.ts';
 import type { PositionRow } from '../schemas/positions.ts';
@@ -154,7 +154,7 @@ const whatDecides = (position: PositionRow | KindPositionRow): Markup =>
       ' ',
       basisMark(position),
       ' ',
-      h('a', { href: href(`/positions/${position.id}/`) }, 'All demands of this position'),
+      link(`/positions/${position.id}/`, 'All demands of this position'),
     ),
     h(
       'dl',
@@ -185,5 +185,5 @@ export const belowResults = ({
   whatDecides(position),
   cautionsPart(cautions),
   h('div', { id: 'grounds', class: 'results' }, grounds),
-  h('p', { class: 'actions' }, h('a', { href: href(figures) }, 'All figures of this page as JSON')),
+  h('p', { class: 'actions' }, link(figures, 'All figures of this page as JSON')),
 ];

@@ -112,13 +112,6 @@ export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
   return notes.length === 0 ? figure : `${figure} (${notes.join(', ')})`;
 };
 
-/** The finding that decides an assessment. */
-export const decidingFinding = ({
-  findings,
-  worst,
-}: Pick<Assessment, 'findings' | 'worst'>): Finding | undefined =>
-  findings.find((finding) => finding.demand === worst) ?? findings[0];
-
 /** A capacitor, or a part of another kind, whose value and rating bring their units along. */
 export type AnyPart = Part | KindPart;
 

@@ -1,5 +1,12 @@
+import { link } from '../components/link.ts';
 import { verdictMark } from '../components/verdict-shape.ts';
-import { mountedOtherwise, type Assessment, type Catalogue, type TypeId } from '../engine/index.ts';
+import {
+  mountedOtherwise,
+  type Assessment,
+  type Catalogue,
+  type TypeId,
+  decidingFinding,
+} from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { sentence } from '../text/words.ts';
@@ -8,14 +15,13 @@ import { HAVE } from './comparison.ts';
 import { findingTable, groundWords, workingWords, type TableParts } from './finding-table.ts';
 import {
   bodyPhrase,
-  decidingFinding,
   isNotMade,
   otherwisePhrase,
   type AnyPart,
   partPhrase,
   reasonPhrase,
 } from './phrases.ts';
-import { citedSources, link, sourceMarks, typeName, type Shown } from './shown.ts';
+import { citedSources, sourceMarks, typeName, type Shown } from './shown.ts';
 
 /** What rules a part out, or where it has least to spare, and the working of what decides. */
 const reasonLines = <P extends AnyPart>(

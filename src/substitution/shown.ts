@@ -1,18 +1,19 @@
-import { href } from '../components/links.ts';
-import type {
-  Assessment,
-  Catalogue,
-  FilledSum,
-  Finding,
-  Habit,
-  Part,
-  SourceId,
-  TypeId,
+import { link } from '../components/link.ts';
+import {
+  type Assessment,
+  type Catalogue,
+  type FilledSum,
+  type Finding,
+  type Habit,
+  type Part,
+  type SourceId,
+  type TypeId,
+  decidingFinding,
 } from '../engine/index.ts';
-import { h, type Markup } from '../markup/node.ts';
+import { type Markup } from '../markup/node.ts';
 import { isDocument } from '../text/cited-documents.ts';
 import { madeOf, typeRowOf } from './any-kind.ts';
-import { decidingFinding, type AnyPart } from './phrases.ts';
+import { type AnyPart } from './phrases.ts';
 
 /** What the pieces of a substitution page are drawn from. */
 export interface Shown<P extends AnyPart = Part> {
@@ -30,9 +31,6 @@ export interface Shown<P extends AnyPart = Part> {
   ledTo?: boolean;
   habit?: Habit | undefined;
 }
-
-export const link = (path: `/${string}`, ...children: Markup[]): Markup =>
-  h('a', { href: href(path) }, ...children);
 
 /** What is asked, leading to where its position says why. */
 export const demandLink = <P extends AnyPart>(

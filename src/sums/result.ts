@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { link } from '../components/link.ts';
 import { formatQuantity, formatValue, type Habit, type Range } from '../engine/index.ts';
 import { DRAWS } from '../engine/sums/chance.ts';
 import type { SumPlot } from '../engine/sums/picture.ts';
@@ -62,7 +62,7 @@ const noteMarkup = ({ kind, text, source }: SumNote): Markup =>
     { class: `sum-note sum-note-${kind}` },
     NOTE_WORDS[kind] !== '' && h('strong', {}, `${NOTE_WORDS[kind]}: `),
     text,
-    source !== undefined && [' ', h('a', { href: href(`/sources/${source}/`) }, 'Source')],
+    source !== undefined && [' ', link(`/sources/${source}/`, 'Source')],
   );
 
 const cellText = (cell: SumCell, habit?: Habit): string => {

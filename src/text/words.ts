@@ -8,6 +8,9 @@ export const listed = (words: readonly string[], last = 'and'): string =>
     ? words.join('')
     : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
 
+/** Words as addresses and anchors have them: `hold and integrate` as `hold-and-integrate`. */
+export const hyphenated = (words: string): string => words.replaceAll(' ', '-');
+
 /** The sign of micro, whose capital looks like an M. */
 const MICRO = /^[µμ]/u;
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { decidingFinding } from '../../src/engine/index.ts';
 import { withAlternating } from '../../src/job/alternating.ts';
 import { alternating } from '../../src/substitution/rated-voltage.ts';
 import {
   choiceOf,
-  decidingOf,
   firstAsk,
   isDevice,
   orderOf,
@@ -124,7 +124,7 @@ describe('a line of each family is planned', () => {
     expect(planned.state).toBe(state);
     const { standIn } = planned;
     expect(standIn === undefined ? '' : standInWords(standIn, nameOf)).toMatch(fit);
-    if (standIn !== undefined) expect(decidingOf(standIn)).toBeDefined();
+    if (standIn !== undefined) expect(decidingFinding(standIn)).toBeDefined();
   });
 });
 

@@ -186,3 +186,12 @@ export const explain = <P extends KnownPart, C extends CommonCircumstances<P>>(
   part: P,
   circumstances: C,
 ): Finding => new PartFinding(prepared, judged, part, circumstances);
+
+/** The finding that decides an assessment: the one that it names as the worst. */
+export const decidingFinding = ({
+  findings,
+  worst,
+}: {
+  findings: readonly Finding[];
+  worst: string;
+}): Finding | undefined => findings.find(({ demand }) => demand === worst) ?? findings[0];

@@ -12,6 +12,7 @@ import type {
   SourceId,
   TypeId,
 } from '../catalogue.ts';
+import { knownRange } from '../known-range.ts';
 import type { Range } from '../quantities/range.ts';
 import { isBetween } from '../quantities/within.ts';
 import type { WithRules } from '../rule-of-thumb.ts';
@@ -114,10 +115,7 @@ export const rangeOf = (
   circumstances: Pick<Circumstances, 'catalogue'>,
   part: KnownPart,
   property: PropertyId,
-): Range | undefined => {
-  const knowledge = knowledgeOf(circumstances, part, property);
-  return knowledge.status === 'known' ? knowledge.range : undefined;
-};
+): Range | undefined => knownRange(knowledgeOf(circumstances, part, property));
 
 /**
  * One condition of the position.

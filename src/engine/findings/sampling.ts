@@ -5,7 +5,7 @@ import { add, exactly, timesPositive, type Range } from '../quantities/range.ts'
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { asPitch } from './as-pitch.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
-import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
+import { originOf, highFrequencyResistance } from './series-resistance.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
 
 /** Step of the held voltage when the switch opens. */
@@ -29,13 +29,9 @@ export const holdStep: FindingModel = {
     asPitch(circumstances, value),
 };
 
-/** Resistance (ohm) of the part itself; a new voltage is taken in microseconds. */
-const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined =>
-  resistanceOf(part, circumstances, TABLE_FREQUENCY);
-
 /** Time constant (s) of a part by its own resistance, where that is known. */
 const ownConstant = (part: Part, circumstances: Circumstances): Range => {
-  const own = ownResistance(part, circumstances);
+  const own = highFrequencyResistance(part, circumstances);
   const farad = capacitanceAsBought(part);
   if (own === undefined) return exactly(0);
   const { min, typ, max } = own.range;
@@ -58,7 +54,7 @@ const errorOf = (circumstances: Circumstances) =>
 /** Time until the part has taken a new voltage within the error allowed. */
 export const acquisition: FindingModel = {
   measure: (part, circumstances) => {
-    const own = ownResistance(part, circumstances);
+    const own = highFrequencyResistance(part, circumstances);
     return {
       status: 'known',
       value: settlingTime(timeConstant(part, circumstances), ...errorOf(circumstances)),
@@ -69,7 +65,7 @@ export const acquisition: FindingModel = {
   },
   working: (part, circumstances, value) => {
     const [step, error] = errorOf(circumstances);
-    const own = ownResistance(part, circumstances);
+    const own = highFrequencyResistance(part, circumstances);
     const switched = conditionOf(circumstances, 'switch-resistance');
     const resistance =
       own === undefined

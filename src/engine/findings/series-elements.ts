@@ -5,7 +5,7 @@ import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
 import { RESISTANCE, TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
-import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
+import { highFrequencyResistance, originOf, type PartResistance } from './series-resistance.ts';
 
 const INDUCTANCE = 'inductance';
 
@@ -14,12 +14,6 @@ export const inductanceOf = (
   part: Part,
   circumstances: Pick<Circumstances, 'catalogue'>,
 ): Range | undefined => inThePath(part, (single) => rangeOf(circumstances, single, INDUCTANCE));
-
-/** Series resistance where regulators and bypasses need it low: near 100 kHz. */
-const highFrequencyResistance = (
-  part: Part,
-  circumstances: Pick<Circumstances, 'catalogue'>,
-): PartResistance | undefined => resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
 /** What a finding that uses a series resistance rests on. */
 const restingOn = ({ properties, sources, bases }: PartResistance) => ({

@@ -4,7 +4,7 @@ import type { Basis, Catalogue, FindingId, PropertyId, SourceId } from '../catal
 import { lossResistance } from '../equations/loss.ts';
 import { formatValue } from '../quantities/index.ts';
 import { add, exactly, type Range } from '../quantities/range.ts';
-import { esrOf, RESISTANCE } from '../sizes/esr-of.ts';
+import { esrOf, RESISTANCE, TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { nearestLoss } from './loss.ts';
 import type { Circumstances } from './model.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
@@ -123,6 +123,12 @@ export const resistanceOf = (
   own.set(hertz, fresh);
   return fresh;
 };
+
+/** The same near 100 kHz, where regulators, bypasses and anything sudden meet it. */
+export const highFrequencyResistance = (
+  part: Part,
+  circumstances: Pick<Circumstances, 'catalogue'>,
+): PartResistance | undefined => resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
 /** Where a series resistance is from, for a working. */
 export const originOf = ({ by }: PartResistance, hertz: number): string => {

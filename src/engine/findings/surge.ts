@@ -1,15 +1,11 @@
-import type { Part } from '../assessment/parts.ts';
 import { surgeShare } from '../equations/inrush.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
-import { RESISTANCE, TABLE_FREQUENCY } from '../sizes/esr-of.ts';
-import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
-import { resistanceOf, type PartResistance } from './series-resistance.ts';
+import { RESISTANCE } from '../sizes/esr-of.ts';
+import { conditionOf, rangeOf, type FindingModel } from './model.ts';
+import { highFrequencyResistance } from './series-resistance.ts';
 
 const TEST = 'surge-resistance';
-
-const ownResistance = (part: Part, circumstances: Circumstances): PartResistance | undefined =>
-  resistanceOf(part, circumstances, TABLE_FREQUENCY);
 
 /**
  * Charging current at switch-on as a share of what the maker proves each part with. Only where a
@@ -19,7 +15,7 @@ export const ownSurge: FindingModel = {
   measure: (part, circumstances) => {
     const test = rangeOf(circumstances, part, TEST);
     if (test === undefined) return { status: 'known', value: exactly(0), properties: [] };
-    const own = ownResistance(part, circumstances);
+    const own = highFrequencyResistance(part, circumstances);
     if (own === undefined) return { status: 'unknown', missing: [RESISTANCE] };
     const voltage = conditionOf(circumstances, 'v-surge');
     const source = conditionOf(circumstances, 'source-resistance');
@@ -43,7 +39,7 @@ export const ownSurge: FindingModel = {
   },
   working: (part, circumstances, value) => {
     const test = rangeOf(circumstances, part, TEST);
-    const own = ownResistance(part, circumstances);
+    const own = highFrequencyResistance(part, circumstances);
     if (test === undefined || own === undefined) return 'no such limit for this type';
     const esr = formatQuantity(own.range, 'ohm');
     return (

@@ -1,3 +1,4 @@
+import { link } from '../../components/link.ts';
 import { formatValue, type Catalogue } from '../../engine/index.ts';
 import { toleranceOf } from '../../engine/markings/tolerances.ts';
 import { inOrderOfUse } from '../../engine/markings/use.ts';
@@ -6,7 +7,7 @@ import { listed as joined, typeset } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
 import { codePath } from './listed.ts';
 import { chips } from '../chips.ts';
-import { link, mark, sourceLink, table, type CodePage } from './page.ts';
+import { mark, sourceLink, table, type CodePage } from './page.ts';
 import { partsOf, sayToleranceOf, useWords } from './say.ts';
 import { lettersTapers } from './taper-page.ts';
 

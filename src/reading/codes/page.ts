@@ -15,10 +15,6 @@ export interface CodePage {
   sections: { id: string; title: string; content: Markup[] }[];
 }
 
-/** A link within the site. */
-export const link = (path: `/${string}`, ...content: Markup[]): Markup =>
-  h('a', { href: href(path) }, ...content);
-
 /** A marking, in the face that markings are set in. */
 export const mark = (text: string): Markup => h('code', {}, text);
 

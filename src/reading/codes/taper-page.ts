@@ -1,10 +1,11 @@
+import { link } from '../../components/link.ts';
 import type { Catalogue } from '../../engine/index.ts';
 import { inOrderOfUse } from '../../engine/markings/use.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import { listed as joined, sentence, typeset } from '../../text/words.ts';
 import { codePath, type ListedCode } from './listed.ts';
 import { chips } from '../chips.ts';
-import { link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
+import { mark, parted, sourceLink, table, type CodePage } from './page.ts';
 import { partsOf, useWords } from './say.ts';
 
 type Row = Catalogue['markings']['tapers'][number];

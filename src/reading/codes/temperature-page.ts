@@ -1,3 +1,4 @@
+import { link } from '../../components/link.ts';
 import { formatQuantity, formatValue, type Catalogue, type Range } from '../../engine/index.ts';
 import {
   readTemperatureCharacteristic,
@@ -9,7 +10,7 @@ import { listed as joined, sentence } from '../../text/words.ts';
 import type { ListedCode } from './listed.ts';
 import { codePath } from './listed.ts';
 import { chips } from '../chips.ts';
-import { link, mark, sourceLink, table, type CodePage } from './page.ts';
+import { mark, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';
 
 type Characteristic = TemperatureMeaning['characteristic'];

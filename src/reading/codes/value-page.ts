@@ -1,3 +1,4 @@
+import { link } from '../../components/link.ts';
 import { formatQuantity, formatValue, waysPrinted, type Catalogue } from '../../engine/index.ts';
 import { readToleranceLetter, type Tolerance } from '../../engine/markings/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
@@ -6,7 +7,7 @@ import type { ListedCode } from './listed.ts';
 import { isShort } from '../printed/view.ts';
 import { codePath } from './listed.ts';
 import { chips } from '../chips.ts';
-import { link, mark, parted, sourceLink, table, type CodePage } from './page.ts';
+import { mark, parted, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';
 import { plainNumber, sayToleranceOf, shortBody } from './say.ts';
 

@@ -1,10 +1,11 @@
+import { link } from '../../components/link.ts';
 import { formatQuantity, formatValue, type Catalogue, type Range } from '../../engine/index.ts';
 import { readVoltageCode } from '../../engine/markings/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import type { ListedCode } from './listed.ts';
 import { codePath } from './listed.ts';
 import { chips } from '../chips.ts';
-import { link, mark, sourceLink, table, type CodePage } from './page.ts';
+import { mark, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';
 
 const volts = (range: Range): string => formatQuantity(range, 'V');

@@ -3,22 +3,12 @@ import { written } from '../../drawing/path-text.ts';
 import { extentOf, mapped } from '../../drawing/path.ts';
 import type { View } from '../../drawing/shape.ts';
 import type { PartSpec } from '../../drawing/spec.ts';
+import { toTenth } from '../../drawing/to-tenth.ts';
 import { viewMarkup } from '../../drawing/view-markup.ts';
 import type { Catalogue } from '../../engine/index.ts';
 import { h, type Element } from '../../markup/node.ts';
 import { currentMark, labelOf, linesOf, nameMark } from './entry-names.ts';
-import {
-  ABOVE,
-  BELOW,
-  LINE,
-  NAME,
-  OFF,
-  round,
-  text,
-  WIDTH,
-  type Page,
-  type Side,
-} from './entry-sheet.ts';
+import { ABOVE, BELOW, LINE, NAME, OFF, text, WIDTH, type Page, type Side } from './entry-sheet.ts';
 import { target } from './entry-targets.ts';
 import { specOf } from './part-spec.ts';
 import { arrangementOf, placesIn, type PlaceBox } from './places.ts';
@@ -63,7 +53,7 @@ const edges = ({ scale }: Page, { shapes }: View): Element[] =>
 const dot = ({ state, colours }: Page, at: number, { x, y, right }: PlaceBox): Element => {
   const fill = colours(state.marks[at] ?? '')?.fill ?? '';
   const paint = fill === '' ? { class: 'pd-open' } : { fill };
-  return h('circle', { cx: round(x), cy: round(y), r: round(right - x), ...paint });
+  return h('circle', { cx: toTenth(x), cy: toTenth(y), r: toTenth(right - x), ...paint });
 };
 
 /** Leads cut off at the edges of the drawing; nothing else reaches there. */
@@ -103,7 +93,7 @@ const sideMarkup = (plain: Omit<Page, 'lines'>, side: Side): Element => {
         page,
         places.map(({ at }) => at),
       ),
-      viewBox: `${-WIDTH / 2} ${round(top - ABOVE)} ${WIDTH} ${round(foot - top + ABOVE)}`,
+      viewBox: `${-WIDTH / 2} ${toTenth(top - ABOVE)} ${WIDTH} ${toTenth(foot - top + ABOVE)}`,
       fill: 'none',
       stroke: 'currentColor',
       'stroke-width': 1.3,

@@ -1,6 +1,7 @@
 import { inkOn } from '../../drawing/paints.ts';
+import { toTenth } from '../../drawing/to-tenth.ts';
 import { h, type Element } from '../../markup/node.ts';
-import { LINE, NAME, OFF, round, text, WIDTH, type Page, type Side } from './entry-sheet.ts';
+import { LINE, NAME, OFF, text, WIDTH, type Page, type Side } from './entry-sheet.ts';
 
 /** How wide a letter is with its share of the gap between names, px. */
 const LETTER = 8;
@@ -57,10 +58,10 @@ export const currentMark = (page: Page, { places, arrangement }: Side): Element[
   const frame = ['current-halo', 'current-frame'].map((name) =>
     h('rect', {
       class: name,
-      x: round(box.left - gap),
-      y: round(box.top - gap),
-      width: round(box.right - box.left + 2 * gap),
-      height: round(box.bottom - box.top + 2 * gap),
+      x: toTenth(box.left - gap),
+      y: toTenth(box.top - gap),
+      width: toTenth(box.right - box.left + 2 * gap),
+      height: toTenth(box.bottom - box.top + 2 * gap),
       rx: 3,
     }),
   );

@@ -1,5 +1,6 @@
 import type { View } from '../../drawing/shape.ts';
 import type { Colours, PartSpec } from '../../drawing/spec.ts';
+import { toTenth } from '../../drawing/to-tenth.ts';
 import { h, type Element } from '../../markup/node.ts';
 import type { Arrangement, PlaceBox } from './places.ts';
 import type { ColourState } from './state.ts';
@@ -14,9 +15,6 @@ export const LINE = 16;
 /** Room above and below the body, px. */
 export const ABOVE = 36;
 export const BELOW = 42;
-/** To a tenth of a px. */
-export const round = (value: number): number => Math.round(value * 10) / 10;
-
 /** One view of the part with the places that are on it. */
 export interface Side {
   view: View;
@@ -51,6 +49,6 @@ export const text = (
 ): Element =>
   h(
     'text',
-    { x: round(x), y: round(y), 'font-size': NAME, 'text-anchor': 'middle', ...more },
+    { x: toTenth(x), y: toTenth(y), 'font-size': NAME, 'text-anchor': 'middle', ...more },
     words,
   );

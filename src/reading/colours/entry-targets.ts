@@ -1,6 +1,7 @@
 import type { Extent } from '../../drawing/path.ts';
+import { toTenth } from '../../drawing/to-tenth.ts';
 import { h, type Element } from '../../markup/node.ts';
-import { ABOVE, BELOW, round, WIDTH, type Page, type Side } from './entry-sheet.ts';
+import { ABOVE, BELOW, WIDTH, type Page, type Side } from './entry-sheet.ts';
 import type { PlaceBox } from './places.ts';
 
 /** A fingertip, px. */
@@ -48,9 +49,9 @@ export const target = (page: Page, side: Side, n: number): Element => {
   return h('rect', {
     class: 'target',
     'data-mark': side.places[n]?.at,
-    x: round(left),
-    y: round(top),
-    width: round(right - left),
-    height: round(bottom - top),
+    x: toTenth(left),
+    y: toTenth(top),
+    width: toTenth(right - left),
+    height: toTenth(bottom - top),
   });
 };

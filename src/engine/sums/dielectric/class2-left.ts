@@ -1,6 +1,6 @@
-import type { Knowledge } from '../../catalogue.ts';
 import { leftBy, factorUnderBias } from '../../equations/bias.ts';
 import { ageingLoss } from '../../equations/drift.ts';
+import { knownRange } from '../../known-range.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { HOUR } from '../../quantities/si.ts';
 import { choice, optionalQuantity, quantity, withFacts } from '../sum.ts';
@@ -13,16 +13,13 @@ interface Kind {
   ageing: Range;
 }
 
-const known = (knowledge: Knowledge | undefined): Range | undefined =>
-  knowledge?.status === 'known' ? knowledge.range : undefined;
-
 /** What is left of a class 2 ceramic under bias, over temperature and with age. */
 export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
   Object.values(types).flatMap(({ id, name }) => {
     const own = knowledge[id];
-    const bias = known(own?.['voltage-coefficient']);
-    const temperature = known(own?.['capacitance-change-temperature']);
-    const ageing = known(own?.['ageing']);
+    const bias = knownRange(own?.['voltage-coefficient']);
+    const temperature = knownRange(own?.['capacitance-change-temperature']);
+    const ageing = knownRange(own?.['ageing']);
     return bias && temperature && ageing && ageing.max > 0
       ? [{ id, name, bias, temperature, ageing }]
       : [];

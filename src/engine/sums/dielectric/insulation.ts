@@ -1,5 +1,5 @@
-import type { Knowledge } from '../../catalogue.ts';
 import { leakageOfPart } from '../../equations/leakage.ts';
+import { knownRange } from '../../known-range.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { ruleOf } from '../../rule-of-thumb.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
@@ -13,23 +13,20 @@ interface Kind {
   floor: number;
 }
 
-const known = (knowledge: Knowledge | undefined): Range | undefined =>
-  knowledge?.status === 'known' ? knowledge.range : undefined;
-
 /** Insulation and leakage of a dielectric over value, temperature and voltage. */
 export const insulation = withFacts((catalogue): Kind[] =>
   Object.values(catalogue.types).flatMap(({ id, name }) => {
     const own = catalogue.knowledge[id];
-    const tau = known(own?.['insulation-rc']);
+    const tau = knownRange(own?.['insulation-rc']);
     if (tau === undefined) return [];
     return [
       {
         id,
         name,
         tau,
-        halving: known(own?.['insulation-halving']) ?? exactly(ruleOf(catalogue, 'halving')),
-        cap: known(own?.['insulation-cap'])?.typ ?? null,
-        floor: known(own?.['leakage-floor'])?.typ ?? 0,
+        halving: knownRange(own?.['insulation-halving']) ?? exactly(ruleOf(catalogue, 'halving')),
+        cap: knownRange(own?.['insulation-cap'])?.typ ?? null,
+        floor: knownRange(own?.['leakage-floor'])?.typ ?? 0,
       },
     ];
   }),

@@ -1,0 +1,7 @@
+import { h } from '../markup/node.ts';
+import type { Element, Markup } from '../markup/node.ts';
+import { href } from './links.ts';
+
+/** A link within the site. */
+export const link = (path: `/${string}`, ...content: Markup[]): Element =>
+  h('a', { href: href(path) }, ...content);
