@@ -143,7 +143,7 @@ describe('readings at the bench', () => {
     const [entry] = record(job).entries;
     expect(entry).toMatchObject({ decision: 'leave', why: 'reads well' });
     expect(entry?.found).toContain('Capacitance 104\u00A0µF');
-    expect(entry?.measured).toContain('400\u00A0mΩ');
+    expect(entry?.measured).toContain('0.4\u00A0Ω');
   });
 });
 

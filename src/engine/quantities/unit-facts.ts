@@ -75,7 +75,10 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       ...alike({ power: 6 }, 'meg', 'megs', 'megohm', 'megohms'),
       ...alike({ power: 9 }, 'gigohm', 'gigohms'),
     },
-    print: printedWith('Ω', 'um_kMGT'),
+    // Bodies, meters and shops write 0.33 Ω; milliohms begin where that has noughts behind the point.
+    print: printedWith('Ω', 'um_kMGT').map((scale) =>
+      scale.symbol === 'Ω' ? { ...scale, from: 0.1 } : scale,
+    ),
   },
   s: {
     kind: 'a time',

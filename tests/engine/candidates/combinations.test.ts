@@ -215,7 +215,7 @@ describe('what to order', () => {
       'a part and a resistor',
       request('ta-mno2-solid', 10e-6, 25, 'regulator-output'),
       'ceramic-x7r',
-      /^10 µF ±\d+ % \d+ V with \d+ mΩ in series$/u,
+      /^10 µF ±\d+ % \d+ V with 0\.\d+ Ω in series$/u,
     ],
     [
       'a single part as ever',

@@ -212,7 +212,7 @@ const CASES: readonly [string, Figures, Numbers, Three | number, readonly string
   ['seat-height', { 'seat-height': 0.005 }, {}, 0.005, ['5 mm']],
   ['contact', { 'contact-resistance': 0.02 }, {}, 0.02, ['20 mΩ']],
   ['built-in-capacitor', { 'built-in-capacitor': 1e-7 }, {}, 1e-7, ['100 nF']],
-  ['output-esr', { 'output-esr-min': 0.1 }, {}, 0.1, ['100 mΩ']],
+  ['output-esr', { 'output-esr-min': 0.1 }, {}, 0.1, ['0.1 Ω']],
   [
     'output-esr-most',
     { 'output-esr-max': [1, 2, 4] },

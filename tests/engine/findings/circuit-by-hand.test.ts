@@ -115,7 +115,7 @@ const cases: Record<string, ByHand> = {
       conditions: given({ 'esr-min': 0.1, 'esr-max': 10 }),
     },
     value: [1, 2, 4],
-    figures: '1–4 Ω, 100 mΩ, 10 Ω',
+    figures: '1–4 Ω, 0.1 Ω, 10 Ω',
     words: 'as of its type',
     ...byType,
   },

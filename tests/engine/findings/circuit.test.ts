@@ -99,7 +99,7 @@ describe('a hold capacitor', () => {
       /^100 pC \/ .*nF = .*mV; as a pitch at 1\sV\/octave .*cents$/,
     );
     expect(workingOf(holding(1e-8), 'acquisition')).toMatch(
-      /^ln\(5 V \/ 8 mV\) = 6\.44 time constants of \(300 Ω \+ .*mΩ for its value and voltage\) × .*nF: .*µs$/,
+      /^ln\(5 V \/ 8 mV\) = 6\.44 time constants of \(300 Ω \+ 0\.\d+–0\.\d+ Ω for its value and voltage\) × .*nF: .*µs$/,
     );
   });
 });

@@ -88,7 +88,7 @@ const cases: Record<string, ByHand> = {
     },
     value: [10.99e-9, 21.99e-9, 43.98e-9],
     // 0.001 / (2π × 100 kHz × 12.5 nF) = 0.127 ohm, 0.004 / (2π × 100 kHz × 8 nF) = 0.796 ohm.
-    figures: '10 V, 10 mV, 6.91, 0.001 µΩ, 127–796 mΩ, 100 kHz, 8–12.5 nF, 11–44 ns',
+    figures: '10 V, 10 mV, 6.91, 0.001 µΩ, 0.127–0.796 Ω, 100 kHz, 8–12.5 nF, 11–44 ns',
     words: 'by the loss of its type',
     properties: ['dissipation-factor-1mhz'],
   },

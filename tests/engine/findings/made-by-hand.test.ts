@@ -87,7 +87,7 @@ const cases: Record<string, ByHand> = {
     finding: 'esr-window',
     spoiling: resisting(made({ kind: 'parallel' }, [one, { ...one }])),
     value: [0.25, 0.5, 1],
-    figures: '0.25–1 Ω, 100 mΩ, 10 Ω',
+    figures: '0.25–1 Ω, 0.1 Ω, 10 Ω',
     words: 'for its value and voltage',
     ...byRow,
   },

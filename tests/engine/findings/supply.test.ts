@@ -35,7 +35,7 @@ describe('surge at switch-on', () => {
 
   test('the working carries the numbers', () => {
     expect(workingOf(reservoir(2200e-6), 'inrush')).toBe(
-      '22 V / (200 mΩ + 93.8 mΩ for its value and voltage) = 74.9 A at the first instant; as hot ' +
+      '22 V / (0.2 Ω + 93.8 mΩ for its value and voltage) = 74.9 A at the first instant; as hot ' +
         'as a half sine of 14.8–22.8 A; charge 2.2 × that of the old part, energy 532 mJ',
     );
   });
@@ -120,7 +120,7 @@ describe('ripple and life', () => {
       /^300 mA \/ \(100 Hz × [\d.]+–[\d.]+ µF\) = .* V from crest to trough, .* effective$/,
     );
     expect(workingOf(part, 'ripple-heating')).toMatch(
-      /^600 mA squared × 46\.8–187 mΩ for its value and voltage = 33\.8 mW in a listed can of ⌀12\.5/,
+      /^600 mA squared × 0\.0468–0\.187 Ω for its value and voltage = 33\.8 mW in a listed can of ⌀12\.5/,
     );
     expect(workingOf(part, 'life')).toMatch(/ at 55 °C and .* K of its own heat, × 2\.27 for/);
   });

@@ -336,7 +336,7 @@ describe('judgeFirst', () => {
     [
       { esr: 3 },
       [
-        '3 Ω, 9.38 × the 320 mΩ of a new one; at least 2 ×',
+        '3 Ω, 9.38 × the 0.32 Ω of a new one; at least 2 ×',
         '3 Ω, 2.14 × the 1.4 Ω of a new one; at least 1 ×',
       ],
     ],
