@@ -40,7 +40,7 @@ export const positionRow = z.strictObject({
     .enum(['one sign', 'both signs', 'ac'])
     .describe('what the voltage across the part does'),
   safety: list.describe(
-    'mains duty that a part must be approved for, any one of them: X1;X2, Y1;Y2, motor',
+    'mains duty that a part must be approved for, any one of them: X1;X2, Y1;Y2, motor, start',
   ),
   chosen_for: optionalId.describe(
     'what a part is best made for here, as in types.csv: such a part comes before a plain one that fits as well',

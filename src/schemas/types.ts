@@ -44,7 +44,7 @@ export const typeRow = z.strictObject({
       'common: stocked by every dealer in parts; current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class',
     ),
   polarity: z.enum(['non-polar', 'polar', 'unknown']),
-  safety_classes: list.describe('X1;X2;Y1;Y2 or motor: the mains duty it is approved for'),
+  safety_classes: list.describe('X1;X2;Y1;Y2 or motor, start: the mains duty it is approved for'),
   union_of: idList.describe('for an unmarked part: the types that it can be'),
   appearance: text.describe('how it looks'),
   summary: text.describe('what it is good for and what it is bad at, in our own words'),

@@ -210,6 +210,30 @@ describe('what to keep out is what somebody may reach for', () => {
   });
 });
 
+describe('a motor starts on a part of its own kind', () => {
+  // As many volts AC as before, of the value that the span begins with, and no run part, which is too small.
+  test.each([
+    [
+      'motor-start',
+      'c=88u&v=125',
+      'Motor-start electrolytic fits, such as 88 µF +20 %/−0 % 125 V AC',
+    ],
+    [
+      'motor-start',
+      'c=60u&v=330',
+      'Motor-start electrolytic fits, such as 60 µF +20 %/−0 % 330 V AC',
+    ],
+    [
+      'motor-start',
+      'c=100u&v=250',
+      'Motor-start electrolytic fits, such as 100 µF +20 %/−0 % 250 V AC',
+    ],
+    ['motor-run', 'c=25u&v=250', 'Motor-run film fits, such as 25 µF ±5 % 400 V AC'],
+  ])('%s, %s', (position, address, answer) => {
+    expect(answered('al-motor-start', position, address)).toContain(answer);
+  });
+});
+
 describe('high power', () => {
   test.each([
     // 44 A at 10 MHz: 2π × 10 MHz × 1 nF × 700 V, in the tank of a transmitter.

@@ -163,6 +163,20 @@ export const powerSchematics: Readonly<Record<string, Schematic>> = {
       coil([18, 15], [18, 7], { name: 'second' }),
     ],
   },
+  'motor-start': {
+    name: 'A motor with two windings: one across the mains, the other by way of the capacitor and a switch, which opens once the motor turns.',
+    size: [25, 19],
+    draw: [
+      input('L', [1, 2.5], [18, 2.5]),
+      input('N', [1, 17], [18, 17]),
+      joints([8, 2.5], [8, 17]),
+      coil([8, 2.5], [8, 17], { name: 'main', other: true }),
+      [stroke(circle([13, 11.5], 2)), label('M', [13, 11.9])],
+      openSwitch([18, 2.5], [18, 6.5], { name: 'start' }),
+      capacitor([18, 6.5], [18, 10.5]),
+      coil([18, 17], [18, 10.5], { name: 'second' }),
+    ],
+  },
   'power-factor': {
     name: 'The capacitor lies across the mains beside a lamp in series with its ballast coil.',
     size: [22, 15],

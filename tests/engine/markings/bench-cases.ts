@@ -313,7 +313,11 @@ export const benchCases: [string, Hints, Wanted][] = [
   // Millionths for each degree are of a resistor.
   ['10k 1% 100ppm', {}, { r: 10e3, tolerance: [0.01, 0.01, 'fraction'], lost: none }],
   // A starting capacitor is none for running.
-  ['motor start 200 MFD 125VAC', {}, { c: 200 * u, volts: 125, types: none, lost: none }],
+  [
+    'motor start 200 MFD 125VAC',
+    {},
+    { c: 200 * u, volts: 125, types: ['al-motor-start'], lost: none },
+  ],
   // Volts in three figures behind a gap, where a series of tantalum is named.
   ['TAP 106M 016', {}, { c: 10 * u, volts: 16, tolerance: [0.2, 0.2, 'fraction'], lost: none }],
   ['T350 106 K 025', {}, { c: 10 * u, volts: 25, lost: none }],
