@@ -188,7 +188,7 @@ describe('dividers by ten, and shunts', () => {
     ['metal-film', 'value=9M&tol=1', 'Metal film, such as 9 MΩ ±1 % 0.5 W, fits if'],
     // Two volts and a quarter put a fifth of a quarter watt into 100 ohm.
     ['metal-film', 'value=100&tol=0.1', 'Metal film fits, such as 100 Ω ±0.1 % 0.25 W'],
-    ['wirewound', 'value=0.1&rating=1', 'Wirewound, such as 100 mΩ ±1 % 1 W, fits if'],
+    ['wirewound', 'value=0.1&rating=1', 'Wirewound, such as 0.1 Ω ±1 % 1 W, fits if'],
   ])('%s, %s', (type, address, wanted) => {
     expect(answered(type, 'precision-divider', address)).toContain(wanted);
   });
