@@ -27,7 +27,13 @@ const TOGETHER = {
     'markup/to-dom',
     'search/word-index',
   ],
-  words: ['engine/quantities/range', 'engine/quantities/si', 'text/mid-sentence', 'text/words'],
+  words: [
+    'engine/known-range',
+    'engine/quantities/range',
+    'engine/quantities/si',
+    'text/mid-sentence',
+    'text/words',
+  ],
 };
 const groups = Object.entries(TOGETHER).map(([name, paths]) => ({
   name,

@@ -8,16 +8,18 @@ import {
   canTurn,
   emptyState,
   isApart,
-  layoutWith,
   searchOf,
   stateFrom,
   turnedRound,
-  usualLayout,
-  withLayout,
   withMark,
-  type ColourState,
 } from '../reading/colours/state.ts';
-import { colourOfKey, coloursWith, colourTyped } from '../reading/colours/typed.ts';
+import {
+  stepByKey,
+  stepByTyped,
+  stepToForm,
+  stepToLayout,
+  type Step,
+} from '../reading/colours/steps.ts';
 import { asked, keepAsked } from './address.ts';
 import { cataloguePart } from './catalogue-part.ts';
 import { copyLinkButton } from './copy-link.ts';
@@ -56,6 +58,40 @@ const fillGroup = (id: string, name: string, piece: Markup | undefined): void =>
       ?.focus();
 };
 
+/**
+ * A tap sets a colour and goes on to the next place; arrow keys, which pass over the colours between,
+ * stay at theirs.
+ */
+const listenForTaps = (
+  page: HTMLFormElement,
+  goTo: (place: number) => void,
+  setMark: (mark: string | undefined, onward: boolean) => void,
+): void => {
+  let tapped = false;
+  page.addEventListener('pointerdown', () => (tapped = true));
+  page.addEventListener('keydown', () => (tapped = false));
+  page.addEventListener('click', ({ target }) => {
+    if (!(target instanceof Element)) return;
+    const place = target.closest('[data-mark]')?.getAttribute('data-mark');
+    if (place !== null && place !== undefined) goTo(Number(place));
+    if (!(target instanceof HTMLInputElement) || target.name !== 'colour') return;
+    const mark = target.value === '' ? undefined : target.value;
+    const onward = tapped;
+    // The choice of the group that is pressed is the browser's until the click is over.
+    setTimeout(() => setMark(mark, onward));
+  });
+};
+
+/** @param press does what a key asks among places and colours, and says whether it asks anything */
+const listenForKeys = (page: HTMLFormElement, press: (key: string) => boolean): void => {
+  page.addEventListener('keydown', (event) => {
+    const { target, key, ctrlKey, metaKey, altKey } = event;
+    if (ctrlKey || metaKey || altKey || !(target instanceof HTMLInputElement)) return;
+    if (!['mark', 'colour'].includes(target.name) || !press(key)) return;
+    event.preventDefault();
+  });
+};
+
 const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
   const tables = catalogue.markings;
   let state = stateFrom(tables, asked());
@@ -87,7 +123,7 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
     showMarks();
   };
 
-  const change = (next: ColourState, at = current): void => {
+  const take = ({ state: next, at }: Step): void => {
     const rebuilt = next.layout !== state.layout;
     state = next;
     current = Math.min(at, state.marks.length - 1);
@@ -96,24 +132,10 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
     read();
   };
 
-  const setMark = (mark: string | undefined, onward: boolean): void =>
-    change(withMark(state, current, mark), onward ? current + 1 : current);
-
-  const chooseLayout = (id: string): void => {
-    const next = withLayout(tables, state, id);
-    const open = next.marks.indexOf(undefined);
-    change(next, open < 0 ? 0 : open);
-  };
-
   const chosen: Record<string, (value: string) => void> = {
-    form: (id) => {
-      // What is set already is kept where the other body has room for it.
-      const set = state.marks.some((mark) => mark !== undefined);
-      const alike = set ? layoutWith(tables, id, state.marks.length) : undefined;
-      chooseLayout(alike ?? usualLayout(tables, id));
-    },
-    layout: chooseLayout,
-    mark: (value) => change(state, Number(value)),
+    form: (id) => take(stepToForm(tables, state, id)),
+    layout: (id) => take(stepToLayout(tables, state, id)),
+    mark: (value) => take({ state, at: Number(value) }),
     apart: (value) => {
       state = { ...state, apart: isApart(value) ? value : undefined };
       read();
@@ -123,76 +145,36 @@ const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
     if (target instanceof HTMLInputElement) chosen[target.name]?.(target.value);
   });
 
-  // A tap sets a colour and goes on to the next place; arrow keys, which pass over the colours
-  // between, stay at theirs.
-  let tapped = false;
-  page.addEventListener('pointerdown', () => (tapped = true));
-  page.addEventListener('keydown', () => (tapped = false));
-  page.addEventListener('click', ({ target }) => {
-    if (!(target instanceof Element)) return;
-    const place = target.closest('[data-mark]')?.getAttribute('data-mark');
-    if (place !== null && place !== undefined) change(state, Number(place));
-    if (!(target instanceof HTMLInputElement) || target.name !== 'colour') return;
-    const mark = target.value === '' ? undefined : target.value;
-    const onward = tapped;
-    // The choice of the group that is pressed is the browser's until the click is over.
-    setTimeout(() => setMark(mark, onward));
-  });
-
-  /** Keys that set a colour while the keyboard is among places or colours. */
-  const keyed = (key: string): boolean => {
-    const figure = colourOfKey(tables, key);
-    if (figure !== undefined) setMark(figure, true);
-    else if (key === '?') setMark(undefined, true);
-    else if (key === 'Backspace' || key === 'Delete') {
-      const at = state.marks[current] === undefined ? Math.max(0, current - 1) : current;
-      change(withMark(state, at, undefined), at);
-    } else if (key === 'Enter') change(state, (current + 1) % state.marks.length);
-    else {
-      const begun = /^[a-z]$/i.test(key) ? coloursWith(tables, key) : [];
-      if (begun.length === 0) return false;
-      const now = begun.indexOf(state.marks[current] ?? '');
-      setMark(begun[(now + 1) % begun.length], false);
-    }
-    return true;
-  };
-  page.addEventListener('keydown', (event) => {
-    const { target, key, ctrlKey, metaKey, altKey } = event;
-    if (ctrlKey || metaKey || altKey || !(target instanceof HTMLInputElement)) return;
-    if (!['mark', 'colour'].includes(target.name) || !keyed(key)) return;
-    event.preventDefault();
+  listenForTaps(
+    page,
+    (at) => take({ state, at }),
+    (mark, onward) =>
+      take({ state: withMark(state, current, mark), at: onward ? current + 1 : current }),
+  );
+  listenForKeys(page, (key) => {
+    const step = stepByKey(tables, { state, at: current }, key);
+    if (step !== undefined) take(step);
+    return step !== undefined;
   });
 
   const typed = page.querySelector<HTMLInputElement>('#typed');
   const typedNote = page.querySelector<HTMLElement>('#typed-note');
   const takeTyped = (): void => {
     if (typed === null) return;
-    const { marks, unknown } = colourTyped(tables, typed.value);
-    const layout = layoutWith(tables, state.form.id, marks.length);
-    const next = layout === undefined ? state : withLayout(tables, state, layout);
-    change(
-      { ...next, marks: next.marks.map((_, at) => marks[at]) },
-      Math.min(marks.length, next.marks.length - 1),
-    );
-    if (typedNote === null) return;
-    const over = marks.length - next.marks.length;
-    typedNote.textContent =
-      unknown.length > 0
-        ? `No colour: ${unknown.join(', ')}.`
-        : over > 0
-          ? `This body has ${next.marks.length} at most; ${over} more typed.`
-          : '';
+    const { said, ...step } = stepByTyped(tables, state, typed.value);
+    take(step);
+    if (typedNote !== null) typedNote.textContent = said;
   };
   typed?.addEventListener('input', takeTyped);
 
   turnButton?.addEventListener('click', () => {
     const { apart } = turnedRound(state);
-    change(turnedRound(state), current);
+    take({ state: turnedRound(state), at: current });
     for (const radio of radios('apart')) radio.checked = radio.value === (apart ?? '');
   });
   page.querySelector('#clear')?.addEventListener('click', () => {
     if (typed !== null) typed.value = '';
-    change(emptyState(tables, state.layout.id), 0);
+    take({ state: emptyState(tables, state.layout.id), at: 0 });
     for (const radio of radios('apart')) radio.checked = radio.value === '';
   });
   page.addEventListener('submit', (event) => event.preventDefault());
