@@ -1,5 +1,5 @@
 import { verdictOrder, type Advice, type Catalogue } from '../engine/index.ts';
-import type { Asked, Server } from './asked.ts';
+import type { Asked, Asking, Server } from './asked.ts';
 import { doubledDesignators } from './doubled.ts';
 import { foundOf } from './found-at.ts';
 import { isNoteAlone } from './is-blank.ts';
@@ -142,89 +142,107 @@ const fittingOf = (
   return { standIn, chosenBy: 'visitor', differsFromBest: !isSame(standIn, best) };
 };
 
+/** What the lines of one run are planned with. */
+interface Run {
+  whole: Job['whole'];
+  /** The same as a key of what was worked out. */
+  wholeKey: string;
+  catalogueAt: PlanTools['catalogueAt'];
+  cache: PlanCache;
+  understand: Understand;
+  /** Slices of the catalogue that are still to be fetched; lines add theirs. */
+  wanted: Set<string>;
+}
+
+/** A line that can be asked about. */
+interface Askable extends Pick<Asking, 'catalogue' | 'type' | 'position'> {
+  line: Line;
+  part: PartOfLine;
+  /** The part without its designators, which all lines share that say the same. */
+  alike: PartOfLine;
+  /** What those lines say, as a key. */
+  said: string;
+  server: Server;
+}
+
+const baseOf = (line: Line, part: PartOfLine) =>
+  ({ line, part, missing: [], rejected: part.rejected, differsFromBest: false }) as const;
+
+const assessedLine = (
+  { line, part, alike, said, catalogue, server, type, position }: Askable,
+  { whole, wholeKey, cache }: Run,
+): PlannedLine => {
+  const found = foundOf(line, part.designators);
+  const preset = presetOf(line, part);
+  const asked = cache.questions.get(
+    JSON.stringify([said, line.conditions, found, preset, wholeKey]),
+    () => {
+      const own = { ...alike, designators: part.designators };
+      return server.ask({ catalogue, line: { ...line, found }, part: own, type, position, whole });
+    },
+  );
+  const { key } = asked;
+  const worked = cache.worked.get(key, asked.work);
+  const isSized = !hasNoValue(catalogue, part);
+  return {
+    ...baseOf(line, part),
+    state: 'assessed',
+    missing: [...missingOf(part), ...(isSized ? [] : ['value' as const])],
+    rejected: { ...asked.rejected, ...part.rejected },
+    worked,
+    ...decide(line, worked),
+    ...fittingOf(line, worked, asked, {
+      isSized,
+      remember: (chosen, assess) => cache.chosen.get(key + chosen, assess),
+    }),
+  };
+};
+
+/** One line: as far as it says what it is, and where the catalogue knows that, with what may stand in. */
+const planLine = (line: Line, run: Run): PlannedLine => {
+  const { cache, catalogueAt, understand, wanted } = run;
+  const said = saidKey(line);
+  const alike = cache.parts.get(said, () => understand({ ...line, designators: '' }));
+  const part = atDesignators(alike, line.designators);
+  const base = baseOf(line, part);
+  const { type, position, slice, family } = part;
+  if (isNoteAlone(line))
+    return { ...base, state: 'other', decision: 'leave', decidedBy: 'nobody', wantsReason: false };
+  const undecided = { ...base, ...decide(line, undefined) };
+  if (family === undefined && part.kind !== '') return { ...undecided, state: 'other' };
+  if (
+    family === undefined ||
+    type === undefined ||
+    position === undefined ||
+    unreadOf(part) !== undefined
+  )
+    return { ...undecided, state: 'open', missing: missingOf(part) };
+  const catalogue = slice === undefined ? undefined : catalogueAt(slice);
+  if (catalogue === undefined) {
+    if (slice !== undefined) wanted.add(slice);
+    return { ...undecided, state: 'waiting' };
+  }
+  const server = SERVERS[family];
+  const unknown = unknownIn(server, catalogue, { type, position });
+  if (unknown !== undefined) return { ...undecided, state: 'open', missing: [unknown] };
+  return assessedLine({ line, part, alike, said, catalogue, server, type, position }, run);
+};
+
 /**
  * Plans line by line, so that a page may pause after each. Lines that ask the same are worked out
  * once, and with a cache that is handed in again only what changed; what a run that was broken off
  * has worked out stays in the cache.
  */
 export function* planSteps(
-  job: Job,
+  { lines: all, whole }: Job,
   { catalogueAt, cache = newPlanCache(), understand = partAsTyped }: PlanTools,
 ): Steps<Plan> {
   const wanted = new Set<string>();
-  const wholeKey = JSON.stringify(job.whole);
-
-  const plan = (line: Line): PlannedLine => {
-    const said = saidKey(line);
-    const alike = cache.parts.get(said, () => understand({ ...line, designators: '' }));
-    const part = atDesignators(alike, line.designators);
-    const base = { line, part, missing: [], rejected: part.rejected, differsFromBest: false };
-    const { type, position, slice, family } = part;
-    if (isNoteAlone(line))
-      return {
-        ...base,
-        state: 'other',
-        decision: 'leave',
-        decidedBy: 'nobody',
-        wantsReason: false,
-      };
-    if (family === undefined && part.kind !== '')
-      return { ...base, state: 'other', ...decide(line, undefined) };
-    if (
-      family === undefined ||
-      type === undefined ||
-      position === undefined ||
-      unreadOf(part) !== undefined
-    ) {
-      return { ...base, state: 'open', missing: missingOf(part), ...decide(line, undefined) };
-    }
-    const catalogue = slice === undefined ? undefined : catalogueAt(slice);
-    if (catalogue === undefined) {
-      if (slice !== undefined) wanted.add(slice);
-      return { ...base, state: 'waiting', ...decide(line, undefined) };
-    }
-    const server = SERVERS[family];
-    const unknown = unknownIn(server, catalogue, { type, position });
-    if (unknown !== undefined) {
-      return { ...base, state: 'open', missing: [unknown], ...decide(line, undefined) };
-    }
-    const found = foundOf(line, part.designators);
-    const preset = presetOf(line, part);
-    const asked = cache.questions.get(
-      JSON.stringify([said, line.conditions, found, preset, wholeKey]),
-      () => {
-        const own = { ...alike, designators: part.designators };
-        const { whole } = job;
-        return server.ask({
-          catalogue,
-          line: { ...line, found },
-          part: own,
-          type,
-          position,
-          whole,
-        });
-      },
-    );
-    const { key } = asked;
-    const worked = cache.worked.get(key, asked.work);
-    const isSized = !hasNoValue(catalogue, part);
-    return {
-      ...base,
-      state: 'assessed',
-      missing: [...missingOf(part), ...(isSized ? [] : ['value' as const])],
-      rejected: { ...asked.rejected, ...part.rejected },
-      worked,
-      ...decide(line, worked),
-      ...fittingOf(line, worked, asked, {
-        isSized,
-        remember: (chosen, assess) => cache.chosen.get(key + chosen, assess),
-      }),
-    };
-  };
-
+  const wholeKey = JSON.stringify(whole);
+  const run: Run = { whole, wholeKey, catalogueAt, cache, understand, wanted };
   const planned: PlannedLine[] = [];
-  for (const line of job.lines) {
-    planned.push(plan(line));
+  for (const line of all) {
+    planned.push(planLine(line, run));
     yield;
   }
   const twice = doubledDesignators(planned.map(({ part }) => part));
