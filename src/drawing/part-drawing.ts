@@ -66,6 +66,28 @@ const inRow = (groups: readonly (readonly Drawn[])[]): Placed[] => {
   );
 };
 
+/** What is said of parts instead of showing them. */
+const labelOf = (parts: readonly NamedPart[], colours: Colours, scaleSaid: string): string =>
+  [
+    ...parts.map(({ spec, name }) => [name, partInWords(spec, colours)].filter(Boolean).join(': ')),
+    scaleSaid,
+  ]
+    .filter((text) => text !== '')
+    .join('; ');
+
+/** The name of a part below its first view. */
+const nameMarkup = (name: string, { x, from }: Placed, bottom: number): Element =>
+  h(
+    'text',
+    {
+      class: 'pd-name',
+      x: toTenth(x + from),
+      y: toTenth(bottom + NAME + 6),
+      'font-size': NAME,
+    },
+    name,
+  );
+
 /**
  * Parts beside each other, to one scale, over a millimetre rule that begins at the first body's
  * left edge. All stand or lie on the same board.
@@ -97,16 +119,7 @@ export const partsDrawing = (
   const ruled = rule ? roomOfRule(start + length * scale, words) : NO_RULE;
   const width = Math.max(right, ruled.right) + 2 * EDGE;
   const height = below - top + ruled.height + 2 * EDGE;
-  const label =
-    options.label ??
-    [
-      ...parts.map(({ spec, name }) =>
-        [name, partInWords(spec, colours)].filter(Boolean).join(': '),
-      ),
-      words,
-    ]
-      .filter((text) => text !== '')
-      .join('; ');
+  const label = options.label ?? labelOf(parts, colours, words);
   let index = 0;
   return h(
     'svg',
@@ -132,20 +145,7 @@ export const partsDrawing = (
         ...own.map(({ x, elements }) =>
           h('g', { transform: `translate(${toTenth(x)} 0)` }, elements),
         ),
-        ...(name === undefined || head === undefined
-          ? []
-          : [
-              h(
-                'text',
-                {
-                  class: 'pd-name',
-                  x: toTenth(head.x + head.from),
-                  y: toTenth(bottom + NAME + 6),
-                  'font-size': NAME,
-                },
-                name,
-              ),
-            ]),
+        name !== undefined && head !== undefined && nameMarkup(name, head, bottom),
       ];
     }),
     rule && ruleMarkup({ x: start, y: below, length, scale }),
