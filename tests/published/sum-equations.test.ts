@@ -96,10 +96,25 @@ const ownNumbers = (sum: Sum): Record<string, string> => {
   );
 };
 
-/** The usual choices and numbers, other numbers, and each other choice where equations depend on it. */
+/** A number in every field that may stay empty, well within its ends. */
+const allFilled = (sum: Sum): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(sum.inputs).flatMap(([key, input]) => {
+      if (input.kind !== 'quantity' || !input.optional) return [];
+      const { lowest, highest } = input;
+      const middle = lowest > 0 ? Math.sqrt(lowest * highest) : (lowest + highest) / 2;
+      return [[key, `${middle}e0`]];
+    }),
+  );
+
+/**
+ * The usual choices and numbers, other numbers, a number in every field, and each other choice where
+ * equations depend on it.
+ */
 const choicesOf = (sum: Sum): Record<string, string>[] => [
   {},
   ownNumbers(sum),
+  allFilled(sum),
   ...Object.entries(sum.equationsFor === undefined ? {} : sum.inputs).flatMap(([key, input]) =>
     input.kind === 'choice' && typeof input.options !== 'function'
       ? input.options.map(({ id }) => ({ [key]: id }))
@@ -112,7 +127,7 @@ const equationsOf = (sum: Sum, choices: Readonly<Record<string, string>>): reado
   return sum.equationsFor?.(typicalOf(given)) ?? sum.equations;
 };
 
-const cases = allSums.flatMap((sum) =>
+const shown = allSums.flatMap((sum) =>
   choicesOf(sum).flatMap((choices) =>
     equationsOf(sum, choices)
       .flatMap(partsOf)
@@ -120,11 +135,19 @@ const cases = allSums.flatMap((sum) =>
   ),
 );
 
-/** Symbols of fields that may stay empty, and do at first. */
-const leftOut = (sum: Sum): string[] =>
+/** Symbols of fields that may stay empty. */
+const mayBeEmpty = (sum: Sum): string[] =>
   Object.values(sum.inputs).flatMap((input) =>
     input.kind === 'quantity' && input.optional ? (input.symbol ?? []) : [],
   );
+
+/** Equations with a number for what they say; what rests on a field that is left empty has none. */
+const cases = shown.filter(({ sum, choices, left, right }) => {
+  const symbols = symbolsOf(sum, choices);
+  const names: readonly string[] = right.match(/[a-zA-Z]\w*/gu) ?? [];
+  const isLeftOut = (name: string): boolean => names.includes(name) && !symbols.has(name);
+  return symbols.has(left) && !mayBeEmpty(sum).some(isLeftOut);
+});
 
 /** Angles come out of the library in radians. */
 const inOwnUnit = (value: number, unit: Unit): number => (unit === 'deg' ? value * DEGREES : value);
@@ -134,12 +157,15 @@ describe('equations of bench sums', () => {
     expect(cases.length).toBeGreaterThan(80);
   });
 
+  test('each that a page shows is worked out with some numbers', () => {
+    const keyOf = ({ id, left, right }: (typeof shown)[number]) => `${id}: ${left} = ${right}`;
+    expect(new Set(cases.map(keyOf))).toEqual(new Set(shown.map(keyOf)));
+  });
+
   test.each(cases)('$id: $left = $right', ({ sum, choices, left, right }) => {
     const symbols = symbolsOf(sum, choices);
     const own = symbols.get(left);
-    // What rests on an optional input that is left out is not shown either.
-    const names: readonly string[] = right.match(/[a-zA-Z]\w*/gu) ?? [];
-    if (own === undefined || leftOut(sum).some((name) => names.includes(name))) return;
+    if (own === undefined) throw new Error(`nothing is known of ${left}`);
     const scope = Object.fromEntries([...symbols].map(([name, { value }]) => [name, value]));
     const value: unknown = math.evaluate(forLibrary(right), { k: BOLTZMANN, ...scope });
     expect(typeof value).toBe('number');

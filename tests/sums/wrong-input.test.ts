@@ -24,6 +24,12 @@ const fields = allSums.flatMap((sum) =>
   ),
 );
 
+const choices = allSums.flatMap((sum) =>
+  Object.entries(sum.inputs).flatMap(([key, input]) =>
+    input.kind === 'choice' ? [{ id: sum.id, sum, key, usual: input.usual }] : [],
+  ),
+);
+
 /** What a page says for texts in its fields, and that it says something that can be read. */
 const saidFor = (sum: Sum, texts: Readonly<Record<string, string>>, what: string) => {
   const facts = factsOf.get(sum.id);
@@ -84,12 +90,9 @@ describe('whatever is written', () => {
     }
   });
 
-  test.each(allSums.map((sum) => [sum.id, sum] as const))('%s: a choice of none', (_, sum) => {
-    for (const [key, input] of Object.entries(sum.inputs)) {
-      if (input.kind !== 'choice') continue;
-      const { given, faults } = saidFor(sum, { [key]: 'no-such-thing' }, key);
-      expect(given[key]).toBe(input.usual);
-      expect(faults[key]).toMatch(/choose one of the list/u);
-    }
+  test.each(choices)('$id, $key: a choice of none', ({ sum, key, usual }) => {
+    const { given, faults } = saidFor(sum, { [key]: 'no-such-thing' }, key);
+    expect(given[key]).toBe(usual);
+    expect(faults[key]).toMatch(/choose one of the list/u);
   });
 });

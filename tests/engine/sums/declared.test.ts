@@ -73,14 +73,6 @@ describe.each(allSums.map((sum) => [sum.id, sum] as const))('%s', (_, sum) => {
     }
   });
 
-  test('takes a number without a unit for one in a unit of the field', () => {
-    for (const [key, { unit, bare }] of quantities(sum)) {
-      if (bare === undefined) continue;
-      expect(bare, key).toMatch(WORDS);
-      expect(parseQuantity('1', unit, bare), key).toEqual(parseQuantity(`1 ${bare}`, unit));
-    }
-  });
-
   test('is drawn over one of its fields, along an axis of some length', () => {
     expect(sum.plots.length + (sum.pictures === undefined ? 0 : 1)).toBeGreaterThan(0);
     const values = typicalOf(readInputs(sum, factsOf(sum), {}).given);
@@ -114,6 +106,18 @@ describe.each(allSums.map((sum) => [sum.id, sum] as const))('%s', (_, sum) => {
       expect(within).toBeLessThan(0.1);
     }
   });
+});
+
+/** Fields that take a number without a unit for one in a unit of their own. */
+const bareFields = allSums.flatMap((sum) =>
+  quantities(sum).flatMap(([key, { unit, bare }]) =>
+    bare === undefined ? [] : [[sum.id, key, unit, bare] as const],
+  ),
+);
+
+test.each(bareFields)('%s takes a number without a unit for %s', (_sum, _key, unit, bare) => {
+  expect(bare).toMatch(WORDS);
+  expect(parseQuantity('1', unit, bare)).toEqual(parseQuantity(`1 ${bare}`, unit));
 });
 
 /** Every choice of a sum, one at a time, the other fields as they stand at first. */
