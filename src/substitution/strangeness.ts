@@ -1,5 +1,6 @@
 import {
   isAtLeast,
+  isChip,
   type Assessment,
   type Catalogue,
   type Leaning,
@@ -80,6 +81,18 @@ const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
   return 'capacitance' in candidate && isAtLeast(family?.film_up_to ?? 0, candidate.capacitance);
 };
 
+/** Whether the old part will have been a chip as well, since none of its type has leads in such a value. */
+const wasChip = (catalogue: Catalogue, { original }: OldInPlace, candidate: AnyPart): boolean =>
+  candidate.type === original.type &&
+  'capacitance' in candidate &&
+  !catalogue.offers.some(
+    ({ type, style, c_min, c_max }) =>
+      type === original.type &&
+      !isChip(catalogue, style) &&
+      isAtLeast(candidate.capacitance, c_min) &&
+      isAtLeast(c_max, candidate.capacitance),
+  );
+
 /**
  * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
  * and stocked types with leads of the old part's family before others of the same verdict, save
@@ -94,7 +107,7 @@ export const strangeness = (
   }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
   const ofType = strangenessOfType(catalogue, old, candidate.type);
-  const chip = needsPads(catalogue, { candidate, buy });
+  const chip = needsPads(catalogue, { candidate, buy }) && !wasChip(catalogue, old, candidate);
   const isSeldom = buy !== undefined && catalogue.seldomStyles.includes(buy.style);
   return (
     (madeOf(candidate) === undefined ? 0 : MADE) +

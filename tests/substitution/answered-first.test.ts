@@ -135,6 +135,12 @@ describe('a plain part comes before one that is made for what nothing asked for'
     // What is made for the mains has no place in a loudspeaker, and its place across a winding.
     ['pp-metallized', 'speaker-crossover', 'pp-metallized'],
     ['pp-metallized', 'transformer-snubber', 'film-x2'],
+    // Where none of a type has leads in such a value, the old one was a chip, and so is the new one.
+    ['ta-polymer', 'bulk-rail', 'ta-polymer'],
+    ['ceramic-x5r', 'bulk-rail', 'ceramic-x5r'],
+    ['ta-mno2-solid', 'bootstrap', 'al-electrolytic-wet'],
+    // What switched with a polymer part is set up for its resistance.
+    ['al-polymer', 'converter-output', 'al-polymer'],
     // What the regulator has lived with needs no resistor.
     ['ceramic-x7r', 'regulator-output', 'ceramic-x7r'],
   ])('%s in %s: %s', (type, position, first) => {
