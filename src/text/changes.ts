@@ -5,6 +5,29 @@ import { rowsOf } from './open-data.ts';
 /** Changes of the data, the newest first. */
 export const changes = rowsOf('changes.csv') as unknown as readonly ChangeRow[];
 
+/** What changed on one day. */
+interface ChangedDay {
+  date: string;
+  rows: readonly ChangeRow[];
+}
+
+/** Changes by day, in their order. */
+export const changesByDay = (rows: readonly ChangeRow[]): ChangedDay[] =>
+  [...Map.groupBy(rows, ({ date }) => date)].map(([date, own]) => ({ date, rows: own }));
+
+/** So many changes are told in full on one page, so that it stays light however many there are. */
+const MOST_IN_FULL = 50;
+
+/** The first of several days, which are told in full on one page; of the others each has its own. */
+export const toldInFull = (days: readonly ChangedDay[]): readonly ChangedDay[] => {
+  let told = 0;
+  const end = days.findIndex(({ rows }, index) => {
+    told += rows.length;
+    return index > 0 && told > MOST_IN_FULL;
+  });
+  return end === -1 ? days : days.slice(0, end);
+};
+
 /** What kind of change it is, in a word before its title. */
 export const changeWords: Readonly<Record<ChangeRow['kind'], string>> = {
   new: 'New',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { atomFeed, changes } from '../../src/text/changes.ts';
+import { atomFeed, changes, changesByDay, toldInFull } from '../../src/text/changes.ts';
 
 const page = 'https://site.example/changes/';
 
@@ -17,4 +17,25 @@ test('text is text in the feed', () => {
   );
   expect(feed).toContain('<title>New: &lt;b&gt; &amp; &quot;c&quot;</title>');
   expect(feed).toContain('<summary>]]&gt;</summary>');
+});
+
+const madeOn = (date: string, count: number) =>
+  Array.from({ length: count }, (_, index) => ({
+    ...{ id: `${date}-${index}`, date, kind: 'new' as const, tables: [], title: '', text: '' },
+  }));
+
+// Fifty are told at most, by whole days, but the newest day always.
+test.each<[days: number[], inFull: number]>([
+  [[], 0],
+  [[3], 1],
+  [[80], 1],
+  [[80, 1], 1],
+  [[20, 30], 2],
+  [[20, 31], 1],
+  [[20, 20, 20, 1], 2],
+])('of days with %j changes %i are told in full', (counts, inFull) => {
+  const rows = counts.flatMap((count, index) => madeOn(`2026-01-${String(31 - index)}`, count));
+  const days = changesByDay(rows);
+  expect(days.map((day) => day.rows.length)).toEqual(counts);
+  expect(toldInFull(days)).toEqual(days.slice(0, inFull));
 });
