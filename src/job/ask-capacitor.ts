@@ -32,16 +32,20 @@ const OLD_YEARS = 25;
 /** A value within this factor of the least or the most of a type is seldom met in it. */
 const SELDOM = Math.sqrt(10);
 
+/** A type whose usual rating is so many times the marked one was not made for so little. */
+const FAR_BELOW = 6;
+
 /**
- * How late a type is offered where only its value speaks for it: what is seldom met in the value, or made
- * for AC that is not marked, later; what is of today last.
+ * How late a type is offered where only its value speaks for it: what is seldom met in the value or for so
+ * few volts, or made for AC that is not marked, later; what is of today last.
  */
-const lateness = (row: TypeRow, { voltageKind, capacitance }: PartOfLine): number => {
+const lateness = (row: TypeRow, { voltageKind, ratedVoltage, capacitance }: PartOfLine): number => {
   const isForAc = row.safety_classes.length > 0;
   if (voltageKind === 'ac' && isForAc) return 0;
   const value = capacitance?.typ;
   const isSeldom =
-    value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM);
+    (value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM)) ||
+    (ratedVoltage !== undefined && ratedVoltage.typ * FAR_BELOW < row.old_v_typical);
   return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
 };
 

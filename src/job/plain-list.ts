@@ -13,6 +13,9 @@ const TABLE = /[\t;|"]/u;
 /** Lines of lists are short; a longer one is not searched for what may stand anywhere in it. */
 const LONGEST_LINE = 500;
 
+/** Fewer figures behind a stroke are rather volts or a fraction, as in `C1/25`. */
+const FIGURES_BEHIND_STROKE = 3;
+
 /** Share of the lines which must begin with designators and say something of them. */
 const ENOUGH = 0.7;
 
@@ -29,9 +32,16 @@ const namesIn = (text: string): string => text.trim().replaceAll(/\s*\/\s*/gu, '
 const cutBefore = (line: string): Cut | undefined => {
   const [first, letters] = FIRST.exec(line) ?? [];
   if (first === undefined || letters === undefined || isRatherTypeNumber(first)) return undefined;
-  // More of the same letters, or a range; a type number has letters of its own.
+  // More of the same letters, a number of as many figures behind a stroke, or a range; a dash with gaps
+  // before a number is one only where no value begins there. A type number has letters of its own.
+  const figures = /\d+/u.exec(first)?.[0].length ?? 1;
   const more = new RegExp(
-    `^(?:(?:\\s*[,/]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}|\\s*(?:[-–…]|\\.{2,3})\\s*)\\d{1,4}[a-d]?(?!\\w)`,
+    [
+      `^(?:\\s*[,/]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}\\d{1,4}[a-d]?(?!\\w)`,
+      `^/\\d{${String(Math.max(figures, FIGURES_BEHIND_STROKE))}}(?!\\w)`,
+      `^(?:[-–…]|\\.{2,3})\\d{1,4}[a-d]?(?!\\w)`,
+      `^\\s*(?:[-–…]|\\.{2,3})\\s*\\d{1,4}[a-d]?(?=\\s*(?:$|[:=,;]\\s|[-–—]\\s))`,
+    ].join('|'),
     'iu',
   );
   let end = first.length;

@@ -116,8 +116,9 @@ const askType = (kind: KindRow, rowsOf: OfKind, part: PartOfLine, words: string)
   ];
   const inValue = types.filter((row) => takes(row.old_min, row.old_max, part));
   // Of a value that none is usually made in, as a shunt of milliohms, all may be meant.
+  // One that is sold only where it is asked for is none that one takes the old part for unasked.
   const made = (inValue.length > 0 ? inValue : types).toSorted(
-    (a, b) => apart(a, part) - apart(b, part),
+    (a, b) => Number(a.only_asked) - Number(b.only_asked) || apart(a, part) - apart(b, part),
   );
   const isStrict = named.some((row) => row.only_asked);
   const rows = [...new Set([...named, ...(isStrict ? [] : made)])];

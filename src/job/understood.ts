@@ -5,18 +5,18 @@ import {
   type Catalogue,
   type Reading,
 } from '../engine/index.ts';
-import type { KnownNumber } from '../search/known-numbers.ts';
 import { withoutName, type Called } from '../search/said-names.ts';
-import { typeNumberIn } from '../search/type-number.ts';
-import type { Ask } from './ask.ts';
-import { askWhichValue, isSameValue } from './ask-value.ts';
 import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.ts';
+import { askWhichValue, isSameValue } from './ask-value.ts';
+import type { Ask } from './ask.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
-import { kindInWords, kindMeant, kindWord, namesCapacitorsToo, withoutPlace } from './kinds.ts';
+import { kindOfDevice, kindTold } from './kind-told.ts';
+import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+import { hasValue, isReadWhole } from './read-whole.ts';
 import { familiesOf, understoodDevice } from './understood-device.ts';
 import { understoodKind } from './understood-kind.ts';
 
@@ -115,12 +115,6 @@ const settledOf = (
     ? readings[0]
     : undefined;
 
-/** What a parts list calls a device; nothing for what is none. */
-const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
-  const family = devices.devices.find((row) => row.id === id)?.family;
-  return devices.families.find((row) => row.id === family)?.kinds[0];
-};
-
 /**
  * The kind that is said, or that the type or a settled reading tells; nothing where none does. People
  * say pot and trimmer for each other, so of kinds that go by value the type says which.
@@ -134,79 +128,6 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
   const other = ofType ?? kindOfDevice(catalogue, type);
   if (other !== undefined) return other;
   return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
-};
-
-/** What parts lists call all that is in a list of numbers, but for what they have a word of its own for. */
-const IN_LIST: Partial<Record<KnownNumber['list'], string>> = { chips: 'ic', logic: 'ic' };
-
-/** What a parts list calls a number without a page: a driver with diodes in it is no diode. */
-const kindOfKnown = (catalogue: Catalogue, { list, what }: KnownNumber): string | undefined => {
-  const inWords = kindInWords(catalogue, what);
-  return inWords === 'regulator' ? inWords : (IN_LIST[list] ?? inWords);
-};
-
-/** What a parts list calls the numbers of a register; what is in them or what they may be does not count. */
-const kindOfSystem = (catalogue: Catalogue, names: string): string | undefined => {
-  const [first = ''] = names.split(/ such as | with | or |[,;]/u);
-  return kindInWords(catalogue, first);
-};
-
-/** What a parts list calls the part that has a type number; nothing for what may as well be a value. */
-const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined => {
-  const number = typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
-  if (number === undefined || number.guessed) return undefined;
-  const [device] = number.devices;
-  // Two letters before the figures are a type's, though a value may be read out of them as well.
-  if (!number.sure && !(device !== undefined && /^\p{L}{2}/u.test(mark.trim()))) return undefined;
-  const [known] = number.known;
-  if (device !== undefined) return kindOfDevice(catalogue, device.id);
-  return known === undefined
-    ? kindOfSystem(catalogue, number.system?.names ?? '')
-    : kindOfKnown(catalogue, known);
-};
-
-/** Whether the best of some readings has a value and leaves nothing of the text aside but by the way. */
-const isReadWhole = ([best]: readonly Reading[]): boolean =>
-  best !== undefined &&
-  hasValue(best) &&
-  (best.notUnderstood.length === 0 || best.sure !== 'possible');
-
-/** Whether a text is a value that only capacitors have, such as `100 µF 63 V`. */
-const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
-  const readings = readMarking(catalogue, text);
-  const [best] = readings;
-  return (
-    isReadWhole(readings) &&
-    best?.sure !== 'possible' &&
-    readings.every(({ kind }) => kind === 'capacitor')
-  );
-};
-
-/** A temperature coefficient as parts have it that are made to follow the temperature. */
-const COEFFICIENT = /(?<![\d.,])\+?[1-9]\d{3}\s*ppm/iu;
-
-/**
- * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
- * that do not tell its place.
- */
-const kindTold = (catalogue: Catalogue, { marking, value, type }: Line): string | undefined => {
-  if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
-    return undefined;
-  const texts = [marking, value, type].filter((text) => text.trim() !== '');
-  // What a part is for that follows warmth by thousands of ppm, no other resistor does.
-  if (texts.some((text) => COEFFICIENT.test(text))) return 'other';
-  const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
-  if (byNumber !== undefined) return byNumber;
-  const inWords = texts
-    .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
-    .find((kind) => kind !== undefined);
-  // A column that describes may name what a part belongs to.
-  const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';
-  // Trimmers are of resistance and of capacitance, and the value says which.
-  const isTold =
-    isCapacitance(catalogue, value) ||
-    (namesCapacitorsToo(catalogue, inWords ?? '') && isCapacitance(catalogue, marking));
-  return isOther && isTold ? 'capacitor' : inWords;
 };
 
 /** What was typed, and what a settled reading adds where nothing was. */
@@ -226,9 +147,6 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
     ...(isEmpty('type') ? { type: told.type } : {}),
   };
 };
-
-const hasValue = ({ capacitance, resistance, sections }: Reading): boolean =>
-  (capacitance ?? resistance ?? sections) !== undefined;
 
 const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading[]): Ask[] => {
   // Words such as “Capacitor, polyester” tell a kind that is said already, and no value.

@@ -75,7 +75,7 @@ const followings = {
   'direct-voltage':
     'typ is a multiple of the direct voltage, and where that is more than max, in V, min is a share of the old rating instead',
   corner:
-    'typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family',
+    'typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family, max the largest load that circuits have there, ohm',
   value: 'typ is a product with the old value in SI',
   power:
     'of resistors, typ is the share of its rating that the voltage or the current would put into the old part, and max the most that it is taken for, in the definition unit',

@@ -30,6 +30,11 @@ describe('a list that people type', () => {
     ['C1-C4 100uF 25V', ['Designators\tMarking', 'C1-C4\t100uF 25V']],
     // Letters of designators may be two, and their numbers of three figures.
     ['IC101 TL072\nTR102 BC109', ['Designators\tMarking', 'IC101\tTL072', 'TR102\tBC109']],
+    // A dash with gaps before a value is no range, and a stroke may leave the letters off.
+    ['C101, C201 - 4.7uF 25V', ['Designators\tMarking', 'C101, C201\t4.7uF 25V']],
+    ['C5 - 10 uF 25V', ['Designators\tMarking', 'C5\t10 uF 25V']],
+    ['C1 - 4: 10uF 25V', ['Designators\tMarking', 'C1 - 4\t10uF 25V']],
+    ['C102/202 = 47µ/10V', ['Designators\tMarking', 'C102, 202\t47µ/10V']],
     // What heads the lines below it is no part; what has a value may be one.
     [
       'Parts of the card\nC1 10uF\nCard 2:\nC2 22n',

@@ -69,6 +69,24 @@ describe('what a part is', () => {
   });
 
   test.each([
+    ['C302', '470/25 +12 V regulator out', 'capacitor'],
+    ['R7', '220R 1/4W regulator', 'resistor'],
+    ['Q7', '2SC1815 driver', 'transistor'],
+    ['M1', 'motor 12V', 'motor'],
+    ['C9', '4uF 400VAC motor run', 'capacitor'],
+    ['R8', '10k trimmer', 'trimmer'],
+  ])('%s, %s: its designator tells it from what it sits beside', (designators, marking, kind) => {
+    expect(read({ designators, marking }).part.kind).toBe(kind);
+  });
+
+  test('is no fusible resistor first where nobody says so, nor paper for a few volts', () => {
+    const types = offered({ kind: 'resistor', marking: '0.47 ohm 2W' }, 'type');
+    expect(types.indexOf('wirewound')).toBeLessThan(types.indexOf('fusible-wirewound'));
+    const [first] = offered({ kind: 'capacitor', marking: '4.7uF 25V' }, 'type');
+    expect(first).toBe('al-electrolytic-wet');
+  });
+
+  test.each([
     ['47k carbon comp 1/2W', 'carbon-composition'],
     ['1k5 wirewound 5W', 'wirewound'],
     ['10k metal film 1%', 'metal-film'],

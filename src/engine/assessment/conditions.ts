@@ -159,11 +159,15 @@ const slopeCounted = (catalogue: Catalogue, original: Part): number =>
   (rangeOf({ catalogue }, original, 'chosen-slope')?.typ ?? 0) *
   (rangeOf({ catalogue }, original, 'temperature-coefficient')?.typ ?? 0);
 
-/** Load (ohm) that puts the corner of the old part where circuits have it. */
-const loadFor = (catalogue: Catalogue, { min, typ = 0 }: ConditionRow, original: Part): number =>
-  asPreferred(
-    resistanceForCorner(original.capacitance, isRoomy(catalogue, original) ? (min ?? typ) : typ),
-  );
+/** Load (ohm) that puts the corner of the old part where circuits have it, but no larger than they have. */
+const loadFor = (
+  catalogue: Catalogue,
+  { min, typ = 0, max = Infinity }: ConditionRow,
+  original: Part,
+): number => {
+  const corner = isRoomy(catalogue, original) ? (min ?? typ) : typ;
+  return Math.min(max, asPreferred(resistanceForCorner(original.capacitance, corner)));
+};
 
 /** Room (m) that follows from the body of the old part. */
 const roomAfter = (catalogue: Catalogue, row: ConditionRow, old: Part, pitch: number): Range => {

@@ -51,6 +51,9 @@ const slotBits: Record<Slot, number> = {
 
 const bitOf = (slot: Slot | undefined): number => (slot === undefined ? 0 : slotBits[slot]);
 
+/** Places that hold the rated voltage, of dc and of ac. */
+const VOLTAGES = slotBits.voltage | slotBits['ac-voltage'];
+
 const touching = (step: Step, says: string): boolean =>
   step.last?.end === step.at && step.last.meaning.content.says === says;
 
@@ -82,6 +85,7 @@ const met: Readonly<Record<Need, (step: Step) => boolean>> = {
   'style-before': (step) => step.styled,
   'type-before': (step) => step.named,
   'value-before': (step) => step.value !== undefined,
+  'rating-before': (step) => (step.slots & VOLTAGES) !== 0,
   'touching-before-value': () => true,
   'whole-word': () => true,
 };
@@ -118,9 +122,6 @@ const fitsValue = (step: Step, { meaning }: Token): boolean => {
 /** After a chip's voltage letter, nothing but the value may come. */
 export const awaitsValue = (step: Step): boolean =>
   step.last?.needs.includes('touching-before-value') === true;
-
-/** Places that hold the rated voltage, of dc and of ac. */
-const VOLTAGES = slotBits.voltage | slotBits['ac-voltage'];
 
 /** Whether a value opens a further section of a can: behind the voltage or the sign of another. */
 const opensSection = (step: Step, { meaning: { content } }: Token): boolean => {

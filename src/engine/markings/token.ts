@@ -34,6 +34,8 @@ export type Need =
   | 'touching-before-value'
   /** A value stands somewhere before. */
   | 'value-before'
+  /** A rated voltage stands somewhere before. */
+  | 'rating-before'
   /** It fills a whole word. */
   | 'whole-word';
 

@@ -5,8 +5,8 @@ import { say } from './say.ts';
 import type { Scan } from './scan.ts';
 import { voltsFoundAt, writtenAt } from './scan.ts';
 import type { Assumed, Marking } from './text.ts';
-import { isFigure, isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
-import type { Token } from './token.ts';
+import { isBlank, isFigure, isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
+import type { Need, Token } from './token.ts';
 import { kindOf, sayVolts, voltageSlot } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
 
@@ -167,8 +167,33 @@ const wordBeforeAt = (scan: Scan, at: number): Token[] =>
       )
     : [];
 
+const SIGNS = '+-−±';
+const BEHIND_RATING: readonly Need[] = ['rating-before'];
+
+/** The voltage of a rail, with its sign, behind the rating of the part: the second of `470/25 +12 V`. */
+const railAt = (scan: Scan, at: number): Token[] => {
+  const { text } = scan.marking;
+  if (!SIGNS.includes(text.charAt(at) || ' ') || !isBlank(text.charAt(at - 1))) return [];
+  return wordBehindAt(scan, at + 1).map((token) => ({
+    ...token,
+    at,
+    meaning: {
+      content: { says: 'remark' },
+      bodies: token.meaning.bodies,
+      origins: token.meaning.origins,
+      types: [],
+      means: () => 'voltage of a rail in the circuit, not its rating',
+      source: token.meaning.source,
+    },
+    weight: weights.rail,
+    needs: BEHIND_RATING,
+    withUsualUnit: false,
+  }));
+};
+
 /** Voltages with a word or sign at an index. */
 export const writtenVoltagesAt = (scan: Scan, at: number): Token[] => [
+  ...railAt(scan, at),
   ...wordBehindAt(scan, at),
   ...pairAt(scan, at),
   ...wordBeforeAt(scan, at),

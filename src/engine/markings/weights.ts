@@ -44,6 +44,8 @@ export const weights = {
   /** A voltage beside a range without a unit, which is then a value and its volts. */
   voltageOfRange: -3,
   symbol: 0.3,
+  /** The voltage of a rail behind the rating of the part. */
+  rail: 0.3,
   /** A sign between a value and its volts that rather sets sections apart, as in `2 x 50 µF`. */
   times: -1,
   /** A shorter word behind the figures than stands there, such as the V of `V SURGE`. */

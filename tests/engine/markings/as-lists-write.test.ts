@@ -70,6 +70,11 @@ describe('what a list writes beside the value', () => {
     ['47uF@450V', { c: 47 * u, volts: 450 }],
     ['47uf,450v', { c: 47 * u, volts: 450 }],
     ['16MF 450VW PK500V', { c: 16 * u, volts: 450 }],
+    // A voltage with a sign behind the rating is that of a rail.
+    ['470/25 +12 V', { c: 470 * u, volts: 25 }],
+    ['47uF 25V -15V', { c: 47 * u, volts: 25 }],
+    ['10µF +25V', { c: 10 * u, volts: 25 }],
+    ['6800pF PP 630V', { c: 6.8 * n, volts: 630, types: ['pp-metallized', 'pp-film-foil'] }],
     // The letter of a tolerance at once behind the volts.
     ['226 16K', { c: 22 * u, volts: 16, within: 0.1 }],
     ['475 25K', { c: 4.7 * u, volts: 25, within: 0.1 }],
