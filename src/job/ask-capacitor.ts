@@ -2,10 +2,12 @@ import {
   familyBears,
   formatValue,
   pairing,
+  readMarking,
   writeQuantity,
   exactly,
   type Catalogue,
   type Reading,
+  type TypeId,
 } from '../engine/index.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
@@ -13,7 +15,7 @@ import { findNames } from '../search/names.ts';
 import { byUse } from '../search/position-order.ts';
 import { saidAmong } from '../search/said-names.ts';
 import { listed } from '../text/words.ts';
-import type { Ask } from './ask.ts';
+import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
 import type { Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
@@ -49,6 +51,19 @@ const lateness = (row: TypeRow, { voltageKind, ratedVoltage, capacitance }: Part
   return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
 };
 
+const byWords = (catalogue: Catalogue, texts: readonly string[]): readonly TypeId[] =>
+  texts.flatMap((text) => kindWord(catalogue, text)?.types ?? []);
+
+/** Types that the column of types may mean: by a word for one, by a mark such as `Keramik N150`, by a name. */
+const typesTyped = (catalogue: Catalogue, typed: string): readonly TypeId[] =>
+  typed === ''
+    ? []
+    : [
+        ...byWords(catalogue, [typed]),
+        ...(readMarking(catalogue, typed, { kind: 'capacitor' })[0]?.types ?? []),
+        ...findNames(catalogue, typed).types.map(({ id }) => id),
+      ];
+
 /** Types that the words of the list may mean, those that the marking allows, then all of the value. */
 const typesOffered = (
   catalogue: Catalogue,
@@ -57,12 +72,14 @@ const typesOffered = (
   reading: Reading | undefined,
 ): TypeRow[] => {
   const unread = reading?.notUnderstood ?? [];
-  const byWord = [said.kind, said.type, ...unread, unread.join(' ')].flatMap(
-    (text) => kindWord(catalogue, text)?.types ?? [],
-  );
-  const byName = said.type === '' ? [] : findNames(catalogue, said.type).types.map(({ id }) => id);
   const inNote = saidAmong(Object.values(catalogue.types), said.note).map(({ id }) => id);
-  const named = new Set([...byWord, ...(reading?.types ?? []), ...byName, ...inNote]);
+  const named = new Set([
+    ...byWords(catalogue, [said.kind]),
+    ...typesTyped(catalogue, said.type),
+    ...byWords(catalogue, [...unread, unread.join(' ')]),
+    ...(reading?.types ?? []),
+    ...inNote,
+  ]);
   const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
   // What has a plus sign by a lead is a polar part.
   const made = Object.values(catalogue.types)
@@ -104,14 +121,13 @@ export const askType = (
   reading: Reading | undefined,
 ): Ask[] => {
   if (part.type !== undefined && Object.hasOwn(catalogue.types, part.type)) return [];
-  const question =
-    part.type === undefined
-      ? 'What type of capacitor is it?'
-      : `“${part.type}” is not a type that is known here. What type of capacitor is it?`;
+  const question = 'What type of capacitor is it?';
+  const typed = part.type ?? '';
+  const isKnown = typesTyped(catalogue, typed).length > 0;
   return [
     {
       about: 'type',
-      question,
+      question: typed === '' ? question : `${unsureOf(typed, isKnown)} ${question}`,
       choices: typesOffered(catalogue, said, part, reading).map(({ id, name }) => ({
         label: name,
         set: { type: id },

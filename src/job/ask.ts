@@ -12,3 +12,7 @@ export interface Ask {
   question: string;
   choices: AskChoice[];
 }
+
+/** What is said of a type that is typed in a way that leaves it open, before it is asked for. */
+export const unsureOf = (typed: string, isKnown: boolean): string =>
+  isKnown ? `“${typed}” may be one of several.` : `“${typed}” is not a type that is known here.`;

@@ -17,8 +17,9 @@ import {
   withoutFraction,
   type Measure,
 } from '../substitution/typed-numbers.ts';
-import type { Ask } from './ask.ts';
+import { unsureOf, type Ask } from './ask.ts';
 import { askWhichValue } from './ask-value.ts';
+import { kindWord } from './kinds.ts';
 import type { Line } from './model.ts';
 import { atDesignators, cellsOf, type PartOfLine } from './part-of-line.ts';
 
@@ -106,7 +107,13 @@ const typesSaid = ({ types }: OfKind, words: string): KindTypeRow[] => {
 const apart = ({ old_rating: usual }: KindTypeRow, { rating }: PartOfLine): number =>
   usual === undefined || rating === undefined ? 0 : Math.abs(Math.log(rating.typ / usual));
 
-const askType = (kind: KindRow, rowsOf: OfKind, part: PartOfLine, words: string): Ask[] => {
+const askType = (
+  catalogue: Catalogue,
+  kind: KindRow,
+  rowsOf: OfKind,
+  part: PartOfLine,
+  words: string,
+): Ask[] => {
   const { types, positions } = rowsOf;
   if (types.some(({ id }) => id === part.type)) return [];
   const said = part.type ?? '';
@@ -123,10 +130,11 @@ const askType = (kind: KindRow, rowsOf: OfKind, part: PartOfLine, words: string)
   const isStrict = named.some((row) => row.only_asked);
   const rows = [...new Set([...named, ...(isStrict ? [] : made)])];
   const question = `What type of ${kind.name} is it?`;
+  const isNoType = said === '' || kindWord(catalogue, said)?.kind === kind.id;
   return [
     {
       about: 'type',
-      question: said === '' ? question : `“${said}” is not a type that is known here. ${question}`,
+      question: isNoType ? question : `${unsureOf(said, named.length > 0)} ${question}`,
       choices: rows.map(({ id, name }) => ({ label: name, set: { type: id } })),
     },
   ];
@@ -183,7 +191,7 @@ export const understoodKind = (
     part,
     asks: [
       ...askValue(kind, part, reading),
-      ...askType(kind, rows, part, words),
+      ...askType(catalogue, kind, rows, part, words),
       ...askPosition(catalogue, rows, part, `${words}, ${line.note}`),
     ],
   };

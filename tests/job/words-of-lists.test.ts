@@ -79,6 +79,24 @@ describe('what a part is', () => {
     expect(read({ designators, marking }).part.kind).toBe(kind);
   });
 
+  test.each([
+    ['Elko axial', 'may be one of several', 'al-electrolytic-wet'],
+    ['Tantal', 'may be one of several', 'ta-mno2-solid'],
+    ['Keramik N150', 'may be one of several', 'ceramic-disc-unknown'],
+    ['what I found', 'is not a type that is known here', undefined],
+  ])('where the column of types says %s, which %s', (type, says, first) => {
+    const ask = read({ kind: 'capacitor', value: '47p', type }).asks.find(
+      ({ about }) => about === 'type',
+    );
+    expect(ask?.question).toContain(`“${type}” ${says}`);
+    if (first !== undefined) expect(ask?.choices[0]?.set.type).toBe(first);
+  });
+
+  test('is asked of a pot without a word about what only names its kind', () => {
+    const [ask] = read({ kind: 'pot', value: '10k', type: 'poti' }).asks;
+    expect(ask?.question).toBe('What type of panel pot is it?');
+  });
+
   test('is no fusible resistor first where nobody says so, nor paper for a few volts', () => {
     const types = offered({ kind: 'resistor', marking: '0.47 ohm 2W' }, 'type');
     expect(types.indexOf('wirewound')).toBeLessThan(types.indexOf('fusible-wirewound'));
