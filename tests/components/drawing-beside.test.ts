@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceDrawings, slicePosition } from '../../src/catalogue/slices/slice.ts';
+import { sliceDrawings } from '../../src/catalogue/slices/slice-job.ts';
+import { slicePosition } from '../../src/catalogue/slices/slice-position.ts';
 import { findStandIns, resolveSituation, type Catalogue } from '../../src/engine/index.ts';
 import type { Element, Markup } from '../../src/markup/node.ts';
 import { toHtml } from '../../src/markup/to-html.ts';

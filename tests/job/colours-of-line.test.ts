@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceColours, sliceReading } from '../../src/catalogue/slices/slice.ts';
+import { sliceColours, sliceReading } from '../../src/catalogue/slices/slice-reading.ts';
 import { haveColours, understandWith } from '../../src/job/index.ts';
 import { understoodLine } from '../../src/job/understood.ts';
 import { emptyLine, type Line } from '../../src/job/model.ts';

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dataFolder } from '../../src/catalogue/data-folder.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { slicePosition, sliceJob } from '../../src/catalogue/slices/slice.ts';
+import { sliceJob } from '../../src/catalogue/slices/slice-job.ts';
+import { slicePosition } from '../../src/catalogue/slices/slice-position.ts';
 import type { Catalogue } from '../../src/engine/index.ts';
 import {
   demoJob,

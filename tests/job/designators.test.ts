@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { designatorLettersModule } from '../../scripts/generate-designator-letters.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceJob } from '../../src/catalogue/slices/slice.ts';
+import { sliceJob } from '../../src/catalogue/slices/slice-job.ts';
 import {
   expandDesignators,
   isRatherTypeNumber,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceDrawings } from '../../src/catalogue/slices/slice.ts';
+import { sliceDrawings } from '../../src/catalogue/slices/slice-job.ts';
 import { outlines } from '../../src/job-view/outline-sketch.ts';
 import { demoJob, planJob, sheetOf, understandWith } from '../../src/job/index.ts';
 

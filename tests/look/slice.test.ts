@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceLook } from '../../src/catalogue/slices/slice.ts';
+import { sliceLook } from '../../src/catalogue/slices/slice-look.ts';
 import { lookKey, type Catalogue } from '../../src/engine/index.ts';
 import { readLook } from '../../src/look/address.ts';
 import { answerText, resultsMarkup } from '../../src/look/results.ts';

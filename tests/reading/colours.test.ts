@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceColours } from '../../src/catalogue/slices/slice.ts';
+import { sliceColours } from '../../src/catalogue/slices/slice-reading.ts';
 import { readColours, type Catalogue } from '../../src/engine/index.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 import { offered } from '../../src/reading/colours/controls.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { sliceReading } from '../../src/catalogue/slices/slice.ts';
+import { sliceReading } from '../../src/catalogue/slices/slice-reading.ts';
 import { kindLinks } from '../../src/search/kinds.ts';
 import { answerHtml } from './answer-html.ts';
 

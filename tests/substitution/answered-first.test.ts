@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { slicePosition } from '../../src/catalogue/slices/slice.ts';
+import { slicePosition } from '../../src/catalogue/slices/slice-position.ts';
 import { exactly, findStandIns, type Catalogue } from '../../src/engine/index.ts';
 import { answerSentence } from '../../src/substitution/answer.ts';
 import { answeredFirst, strangenessOfType } from '../../src/substitution/strangeness.ts';

@@ -1,25 +1,17 @@
 import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
 import {
   askedBy,
+  CITED,
   eachWithout,
+  NOTED,
   nothing,
   pick,
+  POSITION_WORDS,
   sumInputsOf,
+  TYPE_WORDS,
   without,
   withoutLeads,
 } from './slice-pieces.ts';
-
-/** Words of types and positions that only their own pages show. */
-const TYPE_WORDS = ['appearance', 'summary', 'failure', 'locator', 'note'] as const;
-const POSITION_WORDS = [
-  'summary',
-  'decisive',
-  'larger',
-  'smaller',
-  'locator',
-  'note',
-  'source',
-] as const;
 
 /** Ids of the types of one kind. */
 const typesOf = ({ kindTypes }: Catalogue, kind: string): string[] =>
@@ -78,9 +70,12 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     units: catalogue.units,
     kinds: pick(catalogue.kinds, [kind]),
     kindTypes: eachWithout(pick(catalogue.kindTypes, types), TYPE_WORDS),
-    kindPositions: eachWithout(pick(catalogue.kindPositions, [position]), POSITION_WORDS),
-    kindOffers: offers.map((row) => without(row, ['locator', 'note'])),
-    kindValues: catalogue.kindValues.map((row) => without(row, ['locator', 'note', 'source'])),
+    kindPositions: eachWithout(pick(catalogue.kindPositions, [position]), [
+      ...POSITION_WORDS,
+      'source',
+    ]),
+    kindOffers: offers.map((row) => without(row, NOTED)),
+    kindValues: catalogue.kindValues.map((row) => without(row, CITED)),
     properties: eachWithout(pick(catalogue.properties, properties), ['meaning']),
     knowledge,
     bands,

@@ -1,6 +1,17 @@
 import type { Catalogue } from '../../engine/catalogue.ts';
 import type { SumInputRow } from '../../schemas/sums.ts';
 
+/** Where in its source a row was found, and what is noted of it: only pages of the data tell. */
+export const NOTED = ['locator', 'note'] as const;
+/** The same with the source, for rows that nobody is told the source of. */
+export const CITED = [...NOTED, 'source'] as const;
+/** All that says where a row comes from. */
+export const PROVENANCE = [...CITED, 'basis'] as const;
+/** Words of types that only their own pages show. */
+export const TYPE_WORDS = ['appearance', 'summary', 'failure', ...NOTED] as const;
+/** Words of positions that only their own pages show. */
+export const POSITION_WORDS = ['summary', 'decisive', 'larger', 'smaller', ...NOTED] as const;
+
 /** The keys of a record that are named. */
 export const pick = <Value>(
   record: Readonly<Record<string, Value>>,
@@ -40,7 +51,7 @@ export const tellingFamilies = ({ families }: Catalogue): Catalogue['families'] 
         ([, { kin, set_by_hand: isSet, roomy, film_up_to: least }]) =>
           kin !== '' || isSet || roomy || least !== undefined,
       )
-      .map(([id, row]) => [id, dropped(row, ['source', 'locator', 'basis', 'note'])]),
+      .map(([id, row]) => [id, dropped(row, PROVENANCE)]),
   );
 
 /** How styles are wired up that have no leads; all others have. */
@@ -136,12 +147,7 @@ export const askedBy = (
     ),
     ['meaning'],
   ),
-  conditions: conditions.map((row) => without(row, ['locator', 'note', 'source'])),
-  demands: demands.map((row) => without(row, ['locator', 'note'])),
-  findings: eachWithout(pick(catalogue.findings, findings), [
-    'equation',
-    'meaning',
-    'locator',
-    'note',
-  ]),
+  conditions: conditions.map((row) => without(row, CITED)),
+  demands: demands.map((row) => without(row, NOTED)),
+  findings: eachWithout(pick(catalogue.findings, findings), ['equation', 'meaning', ...NOTED]),
 });

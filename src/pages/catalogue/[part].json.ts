@@ -1,15 +1,11 @@
 import type { APIRoute } from 'astro';
 import { loadCatalogue } from '../../catalogue/index.ts';
 import type { Catalogue } from '../../engine/index.ts';
-import {
-  sliceColours,
-  sliceDevices,
-  sliceDrawings,
-  sliceJob,
-  sliceLook,
-  slicePosition,
-  sliceReading,
-} from '../../catalogue/slices/slice.ts';
+import { sliceDevices } from '../../catalogue/slices/slice-devices.ts';
+import { sliceDrawings, sliceJob } from '../../catalogue/slices/slice-job.ts';
+import { sliceLook } from '../../catalogue/slices/slice-look.ts';
+import { slicePosition } from '../../catalogue/slices/slice-position.ts';
+import { sliceColours, sliceReading } from '../../catalogue/slices/slice-reading.ts';
 import { sliceKindPosition } from '../../catalogue/slices/slice-kind.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { sliceDevices } from '../../../src/catalogue/slices/slice.ts';
+import { sliceDevices } from '../../../src/catalogue/slices/slice-devices.ts';
 
 /** What the slice of a family of devices carries. */
 

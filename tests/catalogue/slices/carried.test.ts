@@ -2,15 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { sliceKindPosition } from '../../../src/catalogue/slices/slice-kind.ts';
 import { dropped } from '../../../src/catalogue/slices/slice-pieces.ts';
-import {
-  sliceColours,
-  sliceDevices,
-  sliceDrawings,
-  sliceJob,
-  sliceLook,
-  slicePosition,
-  sliceReading,
-} from '../../../src/catalogue/slices/slice.ts';
+import { sliceDevices } from '../../../src/catalogue/slices/slice-devices.ts';
+import { sliceDrawings, sliceJob } from '../../../src/catalogue/slices/slice-job.ts';
+import { sliceLook } from '../../../src/catalogue/slices/slice-look.ts';
+import { slicePosition } from '../../../src/catalogue/slices/slice-position.ts';
+import { sliceColours, sliceReading } from '../../../src/catalogue/slices/slice-reading.ts';
 import type { Catalogue } from '../../../src/engine/index.ts';
 
 /** What a slice carries, of which every page that fetches it has the weight. */

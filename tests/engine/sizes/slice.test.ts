@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { slicePosition } from '../../../src/catalogue/slices/slice.ts';
+import { slicePosition } from '../../../src/catalogue/slices/slice-position.ts';
 import { allPairings, findStandIns } from '../../../src/engine/index.ts';
 import { catalogue } from '../assessment/setting.ts';
 

@@ -1,0 +1,116 @@
+import type { Catalogue } from '../../engine/catalogue.ts';
+import {
+  CITED,
+  dropped,
+  eachWithout,
+  NOTED,
+  nothing,
+  POSITION_WORDS,
+  PROVENANCE,
+  TYPE_WORDS,
+  without,
+} from './slice-pieces.ts';
+
+type MarkingTable = keyof Catalogue['markings'];
+
+/** Tables that only reading colours needs, and those of printed markings that it needs as well. */
+const COLOUR_TABLES: readonly MarkingTable[] = [
+  'colours',
+  'colourForms',
+  'colourLayouts',
+  'colourSchemes',
+  'colourMeanings',
+];
+const WITH_COLOURS: readonly MarkingTable[] = [
+  ...COLOUR_TABLES,
+  'temperatureSystems',
+  'class1Codes',
+  'oldMantissas',
+];
+
+/** The marking tables without the words that only the pages of codes show. */
+const withoutPageWords = (markings: Catalogue['markings']): Catalogue['markings'] => ({
+  ...markings,
+  temperatureSystems: markings.temperatureSystems.map((row) => dropped(row, ['letter_where'])),
+  metCodes: markings.metCodes.map((row) => dropped(row, PROVENANCE)),
+  voltageSchemes: markings.voltageSchemes.map((row) =>
+    dropped(row, ['name', 'where', ...PROVENANCE]),
+  ),
+});
+
+/** The marking tables with those left empty that are not kept. */
+const markingsOf = (
+  { markings }: Catalogue,
+  kept: (table: MarkingTable) => boolean,
+): Catalogue['markings'] =>
+  Object.fromEntries(
+    Object.entries(withoutPageWords(markings)).map(([table, rows]) => [
+      table,
+      kept(table as MarkingTable) ? rows : [],
+    ]),
+  ) as unknown as Catalogue['markings'];
+
+/** Where rows were found, which readers are told by their source alone. */
+type Found = Partial<Record<'locator' | 'basis', unknown>>;
+
+/** Marking tables without where each row was found: a first visit keeps them. */
+const withoutFound = (markings: Catalogue['markings']): Catalogue['markings'] =>
+  Object.fromEntries(
+    Object.entries(markings).map(([table, rows]) => [
+      table,
+      rows.map((row: Found) => dropped(row, ['locator', 'basis'])),
+    ]),
+  ) as unknown as Catalogue['markings'];
+
+/** The part of the catalogue that reading a marking and naming types and positions need. */
+export const sliceReading = (catalogue: Catalogue): Catalogue => ({
+  ...nothing(catalogue),
+  units: catalogue.units,
+  series: catalogue.series.map((row) => dropped(row, PROVENANCE)),
+  types: eachWithout(catalogue.types, ['appearance', 'failure', ...NOTED]),
+  positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', ...NOTED]),
+  // That they are not met is all that is asked of them here, and they grow as types times positions.
+  unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
+  kinds: catalogue.kinds,
+  kindTypes: eachWithout(catalogue.kindTypes, TYPE_WORDS),
+  kindPositions: eachWithout(catalogue.kindPositions, POSITION_WORDS),
+  devices: {
+    ...nothing(catalogue).devices,
+    functions: catalogue.devices.functions.map((row) => dropped(row, ['socket_pins'])),
+    devices: catalogue.devices.devices.map((row) => without(row, ['summary', 'trap', ...CITED])),
+    uses: catalogue.devices.uses.map((row) =>
+      without(row, ['summary', 'decisive', 'symptom', 'trap', ...CITED]),
+    ),
+    families: catalogue.devices.families.map((row) => without(row, ['name', 'one', 'summary'])),
+    affixes: catalogue.devices.affixes.map((row) => dropped(row, PROVENANCE)),
+    besideWords: catalogue.devices.besideWords.map((row) => dropped(row, PROVENANCE)),
+    numberSystems: catalogue.devices.numberSystems.map((row) => dropped(row, PROVENANCE)),
+    knownNumbers: catalogue.devices.knownNumbers.map((row) =>
+      dropped(row, ['list', ...PROVENANCE]),
+    ),
+    pinouts: catalogue.devices.pinouts.map((row) => dropped(row, ['name', 'view', 'name_body'])),
+  },
+  job: {
+    ...nothing(catalogue).job,
+    kindWords: catalogue.job.kindWords.map((row) => without(row, CITED)),
+    besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
+  },
+  markings: {
+    ...withoutFound(markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table))),
+    // By their names one sees that someone typed colours.
+    colours: catalogue.markings.colours.map((row) => without(row, ['fill', ...CITED])),
+  },
+});
+
+/** The same for reading colours, which nothing but a capacitor or a resistor is marked with here. */
+export const sliceColours = (catalogue: Catalogue): Catalogue => ({
+  ...sliceReading(catalogue),
+  series: [],
+  devices: nothing(catalogue).devices,
+  job: nothing(catalogue).job,
+  markings: {
+    ...markingsOf(catalogue, (table) => WITH_COLOURS.includes(table)),
+    colours: catalogue.markings.colours.map((row) => without(row, CITED)),
+    colourMeanings: catalogue.markings.colourMeanings.map((row) => without(row, NOTED)),
+  },
+});
