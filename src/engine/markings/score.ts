@@ -250,6 +250,16 @@ const isRangeWithVolts = (parse: Parse): boolean => {
   );
 };
 
+/** Whether both ends of what a part may have stand beside alternating volts. */
+const isSpanWithAc = (parse: Parse): boolean => {
+  const content = parse.value?.meaning.content;
+  return (
+    content?.says === 'capacitance' &&
+    content.span === true &&
+    said(parse, 'voltage').some(({ rated, kind }) => rated && kind === 'ac')
+  );
+};
+
 /** Whether the tolerance is greater than the value: nobody makes 0.27 pF of ±2 pF. */
 const isToleranceAboveValue = (parse: Parse): boolean => {
   const value = valueSaid(parse)?.value;
@@ -283,6 +293,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
+  (isSpanWithAc(parse) ? weights.spanWithAc : 0) +
   (isSafetyWithAc(parse) ? weights.safetyWithAc : 0) +
   safetyLetter(parse) +
   (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +

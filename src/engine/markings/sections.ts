@@ -254,6 +254,50 @@ const rangeToken = (scan: Scan, at: number, list: List, unit: Unit): Token[] => 
   ];
 };
 
+/** How far the ends of what one part may have are apart at least and at most, as a ratio. */
+const SPAN = { least: 1.1 - 1e-9, most: 1.3 + 1e-9 };
+
+const DASHES = '-–';
+
+/**
+ * `88-108 MFD`: between which values a part is, in the forms that the table has for its unit. The lower
+ * end counts as its value, and the upper as its tolerance.
+ */
+export const spansAt = (scan: Scan, at: number): Token[] => {
+  const { marking } = scan;
+  const low = plainNumberAt(scan, at);
+  const dash = skipBlanks(marking, behindUnit(scan, low?.end ?? at));
+  if (low === undefined || !DASHES.includes(marking.text.charAt(dash) || ' ')) return [];
+  const high = plainNumberAt(scan, skipBlanks(marking, dash + 1));
+  const ratio = (high?.value ?? 0) / low.value;
+  if (high === undefined || !(ratio >= SPAN.least && ratio <= SPAN.most)) return [];
+  return unitAt(scan, skipBlanks(marking, high.end)).flatMap((unit) =>
+    scan.lexicon.values.forms.span.flatMap((form): Token[] => {
+      const [value, most] = [times(low.value, unit.factor), times(high.value, unit.factor)];
+      if (form.unit_f !== unit.factor || value < form.value_min || most > form.value_max) return [];
+      return [
+        {
+          at,
+          end: unit.end,
+          meaning: {
+            slot: 'value',
+            content: { says: 'capacitance', value, span: true, figures: '', withUnit: true },
+            bodies: unit.bodies,
+            origins: unit.origins,
+            types: form.types,
+            means: () => `from ${say(value, 'F')} to ${say(most, 'F')}${unit.name}`,
+            implies: { minus: 0, plus: ratio - 1, unit: 'fraction' },
+            source: form.source,
+          },
+          weight: weightOf(weights.valueWithUnit, unit.use) + weights.span,
+          needs: [],
+          assumed: [],
+        },
+      ];
+    }),
+  );
+};
+
 /** Sections without a unit that strokes part, which are not all alike. */
 const LEAST_UNLIKE = 3;
 

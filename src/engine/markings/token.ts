@@ -60,6 +60,8 @@ export type Content =
       value: number;
       /** Lowest value of an adjustable part, F. */
       from?: number;
+      /** Whether both ends of what the part may have are marked. */
+      span?: true;
       figures: string;
       withUnit: boolean;
     }

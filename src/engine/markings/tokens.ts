@@ -8,7 +8,7 @@ import { otherShapesAt, otherUnitsAt } from './other-marks.ts';
 import { powersAt } from './powers.ts';
 import { chipResistorsAt, resistorFiguresAt } from './resistor-values.ts';
 import { ratedSectionsAt } from './rated-sections.ts';
-import { sectionsAt } from './sections.ts';
+import { sectionsAt, spansAt } from './sections.ts';
 import type { Scan } from './scan.ts';
 import { wordsFoundAt } from './scan.ts';
 import { singleCharactersAt } from './single-characters.ts';
@@ -47,6 +47,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     withoutUnit,
     words,
     sectionsAt(scan, at),
+    spansAt(scan, at),
     ratedSectionsAt(scan, at),
     mainsFiltersAt(scan, at),
     powers,

@@ -57,6 +57,7 @@ export const valueRowsOf = (
       decimal: ofShape('decimal'),
       sections: ofShape('sections'),
       range: ofShape('range'),
+      span: ofShape('span'),
       filter: ofShape('filter'),
     },
     multipliers: ofScheme('figures'),

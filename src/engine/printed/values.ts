@@ -104,8 +104,8 @@ const atVoltage = (form: Form, use: Use, volts: number | undefined): Use =>
 /** Values in figures alone: `473`, `4702`, `470`, `.047`. */
 const inFigures = (tables: MarkingTables, value: number, volts: number | undefined): ValuePiece[] =>
   tables.valueForms
-    // A range has two ends, and is printed of no single value.
-    .filter((form) => form.shape !== 'range' && form.shape !== 'filter')
+    // What has two ends is printed of no single value.
+    .filter(({ shape }) => !['range', 'span', 'filter'].includes(shape))
     .filter((form) => within(value, form.value_min, form.value_max))
     .flatMap((form) =>
       (form.shape === 'multiplier' ? multiplied : asItStands)(tables, form, value).map((piece) => ({

@@ -34,3 +34,37 @@ describe('the range of a trimmer', () => {
     expect(best?.evidence.map(({ means }) => means).join()).not.toContain('adjustable');
   });
 });
+
+const µ = 1e-6;
+
+describe('between which values a part is', () => {
+  test.each<[text: string, low: number, high: number, volts?: number]>([
+    ['88-108 MFD 125VAC', 88, 108, 125],
+    ['88-108 MFD 110 VAC motor start', 88, 108, 110],
+    ['88-108uF', 88, 108],
+    ['189-227MFD 330VAC', 189, 227, 330],
+    ['145 µF – 174 µF 220 V~', 145, 174, 220],
+    ['430-516 MFD 115 VAC 60Hz', 430, 516, 115],
+    ['40-50 µF 220V~', 40, 50, 220],
+    ['100-120 µF 125 V~', 100, 120, 125],
+    ['161-193 MFD 125V', 161, 193, 125],
+  ])('%s', (text, low, high, volts) => {
+    const [best] = readMarking(catalogue, text);
+    expect(best?.types).toEqual(['al-motor-start']);
+    expect((best?.capacitance?.typ ?? NaN) / (low * µ)).toBeCloseTo(1, 9);
+    expect(best?.capacitance?.min).toBe(best?.capacitance?.typ);
+    expect((best?.capacitance?.max ?? NaN) / (high * µ)).toBeCloseTo(1, 9);
+    expect(best?.ratedVoltage?.typ).toBe(volts);
+  });
+
+  test.each([
+    '40-50 MFD 450 VDC',
+    '40-50 MFD 150V',
+    '100-120 MFD 350V',
+    '40-40 µF 350 V',
+    '50-100 µF 350 V',
+    '32+32 µF 350 V',
+  ])('%s is of a can with two sections', (text) => {
+    expect(readMarking(catalogue, text)[0]?.sections).toHaveLength(2);
+  });
+});

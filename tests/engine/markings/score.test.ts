@@ -66,6 +66,9 @@ const capacitances: Case[] = [
   ['СГМ 471', ['СГМ', '471'], ['styleOfOthers']],
   ['К10-17 471', ['К10-17', '471'], []],
 
+  // Both ends are of a part that bears alternating volts.
+  ['88-108uF 110VAC', ['88-108uF', '110VAC'], ['spanWithAc']],
+  ['88-108uF 110V', ['88-108uF', '110V'], []],
   // A range is a trimmer's, which bears no volts.
   ['3-30', ['3-30'], []],
   ['3-30 63V', ['3-30', '63V'], ['voltageOfRange']],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ratedSectionsAt } from '../../../src/engine/markings/rated-sections.ts';
-import { sectionsAt } from '../../../src/engine/markings/sections.ts';
+import { sectionsAt, spansAt } from '../../../src/engine/markings/sections.ts';
 import { weights } from '../../../src/engine/markings/weights.ts';
 import { expected, inShort, saying, scanFor, type Short } from './scans.ts';
 
@@ -9,6 +9,7 @@ const {
   valueWithUnit,
   sections,
   range,
+  span,
   fineSeries: fine,
   coarseSeries: coarse,
   noSeries,
@@ -138,6 +139,52 @@ describe('sections of one can', () => {
 });
 
 const RANGE = usual + range;
+
+describe('between which values a part is', () => {
+  const SPAN = valueWithUnit.usual + span;
+  const ends = (low: string, high: string): string => `from ${low} to ${high} (microfarad)`;
+  test.each<[text: string, found: [end: number, means: string, weight: number]]>([
+    ['88-108 µF', [9, ends('88 µF', '108 µF'), SPAN]],
+    ['88 - 108 µF', [11, ends('88 µF', '108 µF'), SPAN]],
+    // From a tenth to three tenths apart.
+    ['100-110 µF', [10, ends('100 µF', '110 µF'), SPAN]],
+    ['100-130 µF', [10, ends('100 µF', '130 µF'), SPAN]],
+    // From 20 µF to 2 mF.
+    ['20-24 µF', [8, ends('20 µF', '24 µF'), SPAN]],
+    ['1600-2000 µF', [12, ends('1600 µF', '2000 µF'), SPAN]],
+  ])('%s', (text, found) => {
+    const tokens = saying(spansAt(scanFor(text), 0), 'capacitance').map(({ token }) => token);
+    expect(tokens.map(({ end, meaning, weight }) => [end, meaning.means(), weight])).toEqual([
+      found,
+    ]);
+  });
+
+  test.each([
+    '100-109 µF',
+    '100-131 µF',
+    '108-88 µF',
+    '19-23 µF',
+    '1650-2050 µF',
+    '88/108 µF',
+    '88+108 µF',
+    '88-108-130 µF',
+    '88-108 nF',
+    '88-108',
+  ])('%s is none', (text) => {
+    expect(saying(spansAt(scanFor(text), 0), 'capacitance')).toEqual([]);
+  });
+
+  test('says both ends, and is of parts that start a motor', () => {
+    const scan = scanFor('88-108 µF');
+    const [found] = saying(spansAt(scan, 0), 'capacitance');
+    expect(found?.content).toMatchObject({ value: 88e-6, span: true });
+    expect(found?.token.meaning).toMatchObject({
+      types: ['al-motor-start'],
+      source: 'trade',
+      implies: { minus: 0, plus: 108 / 88 - 1, unit: 'fraction' },
+    });
+  });
+});
 
 describe('the range of a trimmer', () => {
   test.each<[text: string, found: Short[]]>([
