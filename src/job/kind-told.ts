@@ -1,11 +1,10 @@
-import { readMarking, type Catalogue } from '../engine/index.ts';
+import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
 import type { KnownNumber } from '../search/known-numbers.ts';
 import { typeNumberIn } from '../search/type-number.ts';
 import { expandDesignators } from './designators.ts';
 import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import type { Line } from './model.ts';
 import { isReadWhole } from './read-whole.ts';
-import { familiesOf } from './understood-device.ts';
 
 /** What a parts list calls a device; nothing for what is none. */
 export const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
@@ -56,15 +55,18 @@ const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
 /** A temperature coefficient as parts have it that are made to follow the temperature. */
 const COEFFICIENT = /(?<![\d.,])\+?[1-9]\d{3}\s*ppm/iu;
 
-/** Whether parts of a kind are bought by a type number, and whether by a value. */
-const goesByNumber = (catalogue: Catalogue, kind: string): boolean =>
-  familiesOf(catalogue, kind).size > 0;
+/** The kind that a reading tells: only what is turned has a taper. */
+export const kindOfReading = ({ kind, taper }: Reading): string =>
+  taper === undefined ? kind : 'pot';
+
+/** What goes by a value, and what is typed as such a part but bought in a way of its own. */
 const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
   kind === 'capacitor' || Object.hasOwn(kinds, kind);
+const OF_ITS_OWN: ReadonlySet<string> = new Set(['other', 'resistor-network']);
 
 /**
- * The kind that designators stand for, of a value that is named beside another part, as `C302` is of
- * `470/25 regulator out`; nothing where the word may be meant.
+ * The kind of a value that is named beside another thing, as in `C302 470/25 regulator out`: the one that
+ * its designator stands for, or that of a sure capacitance; nothing where the word may be meant.
  */
 const kindBeside = (
   catalogue: Catalogue,
@@ -72,10 +74,18 @@ const kindBeside = (
   inWords: string,
   texts: readonly string[],
 ): string | undefined => {
-  const usual = usualKind(catalogue, expandDesignators(designators).list) ?? '';
-  if (!goesByNumber(catalogue, inWords) || !goesByValue(catalogue, usual)) return undefined;
+  if (inWords === '' || goesByValue(catalogue, inWords) || OF_ITS_OWN.has(inWords))
+    return undefined;
+  const usual = usualKind(catalogue, expandDesignators(designators).list);
+  if (usual === undefined)
+    return texts.some((text) => isCapacitance(catalogue, text)) ? 'capacitor' : undefined;
+  if (!goesByValue(catalogue, usual)) return undefined;
   const hints = usual === 'capacitor' ? ({ kind: usual } as const) : {};
-  return texts.some((text) => isReadWhole(readMarking(catalogue, text, hints))) ? usual : undefined;
+  const [best] = texts.flatMap((text) => {
+    const readings = readMarking(catalogue, text, hints);
+    return isReadWhole(readings) ? readings.slice(0, 1) : [];
+  });
+  return best === undefined ? undefined : usual === 'capacitor' ? usual : kindOfReading(best);
 };
 
 /**

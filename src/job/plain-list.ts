@@ -7,8 +7,8 @@ const FIRST = /^\s*(\p{L}{1,3})\d{1,4}[a-d]?(?![\p{L}\d_])/iu;
 /** What may stand between designators and what is said of them. */
 const BETWEEN = /^(?:\s*[:=]\s*|\s+[-–—]\s+|\s+)(?=[^\s,])/u;
 
-/** Signs that only tables have. */
-const TABLE = /[\t;|"]/u;
+/** Signs that only tables have; a quotation mark within a cell is one of inches or of a nickname. */
+const TABLE = /[\t;|]|(?:^|,)\s*"/u;
 
 /** Lines of lists are short; a longer one is not searched for what may stand anywhere in it. */
 const LONGEST_LINE = 500;

@@ -51,7 +51,13 @@ export interface PlanTools {
   understand?: Understand | undefined;
 }
 
-/** What the assessment of a line is understood from, its designators apart. */
+/** Of designators what tells of the part: their letters, with a number for all. */
+const withoutNumbers = (designators: string): string => {
+  const [letters = ''] = /^\s*\p{L}+/u.exec(designators) ?? [];
+  return letters.trim() === '' ? '' : `${letters.trim()}1`;
+};
+
+/** What the assessment of a line is understood from. */
 const saidKey = ({ kind, marking, type, value, tolerance, volts, position, note }: Line) =>
   JSON.stringify([kind, marking, type, value, tolerance, volts, position, note]);
 
@@ -201,8 +207,9 @@ const assessedLine = (
 /** One line: as far as it says what it is, and where the catalogue knows that, with what may stand in. */
 const planLine = (line: Line, run: Run): PlannedLine => {
   const { cache, catalogueAt, understand, wanted } = run;
-  const said = saidKey(line);
-  const alike = cache.parts.get(said, () => understand({ ...line, designators: '' }));
+  const designators = withoutNumbers(line.designators);
+  const said = designators + saidKey(line);
+  const alike = cache.parts.get(said, () => understand({ ...line, designators }));
   const part = atDesignators(alike, line.designators);
   const base = baseOf(line, part);
   const { type, position, slice, family } = part;

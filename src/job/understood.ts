@@ -11,7 +11,7 @@ import { askWhichValue, isSameValue } from './ask-value.ts';
 import type { Ask } from './ask.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
-import { kindOfDevice, kindTold } from './kind-told.ts';
+import { kindOfDevice, kindOfReading, kindTold } from './kind-told.ts';
 import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
 import type { Line } from './model.ts';
@@ -127,7 +127,7 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
   if (Object.hasOwn(catalogue.types, type)) return 'capacitor';
   const other = ofType ?? kindOfDevice(catalogue, type);
   if (other !== undefined) return other;
-  return reading?.kind ?? kindWord(catalogue, type)?.kind ?? '';
+  return reading === undefined ? (kindWord(catalogue, type)?.kind ?? '') : kindOfReading(reading);
 };
 
 /** What was typed, and what a settled reading adds where nothing was. */

@@ -35,6 +35,11 @@ describe('a list that people type', () => {
     ['C5 - 10 uF 25V', ['Designators\tMarking', 'C5\t10 uF 25V']],
     ['C1 - 4: 10uF 25V', ['Designators\tMarking', 'C1 - 4\t10uF 25V']],
     ['C102/202 = 47µ/10V', ['Designators\tMarking', 'C102, 202\t47µ/10V']],
+    // Quotation marks within a line are no sign of a table.
+    [
+      'C1 2uF 600V oil "bathtub"\nLS1 4" speaker',
+      ['Designators\tMarking', 'C1\t2uF 600V oil "bathtub"', 'LS1\t4" speaker'],
+    ],
     // What heads the lines below it is no part; what has a value may be one.
     [
       'Parts of the card\nC1 10uF\nCard 2:\nC2 22n',

@@ -10,6 +10,7 @@ import {
 } from '../../src/job/index.ts';
 import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
 import { partAsTyped } from '../../src/job/part-of-line.ts';
+import { understandWith } from '../../src/job/understood.ts';
 
 const catalogue = loadCatalogue();
 const tools = () => ({ catalogueAt: () => catalogue, cache: newPlanCache() });
@@ -44,6 +45,20 @@ describe('designators', () => {
   ])('%s', (text, expected) => {
     expect(partAsTyped(line('x', { designators: text })).designators).toEqual(expected);
   });
+});
+
+test('lines that say the same of parts with other letters are understood apart', () => {
+  const understand = vi.fn(understandWith(catalogue));
+  const marking = '470/25 regulator';
+  const job = jobOf(
+    line('a', { designators: 'C3', marking }),
+    line('b', { designators: 'C4', marking }),
+    line('c', { designators: 'IC5', marking }),
+  );
+  const { lines } = planJob(job, { ...tools(), understand });
+  expect(lines.map(({ part }) => part.kind)).toEqual(['capacitor', 'capacitor', 'regulator']);
+  // Those with the same letters once.
+  expect(understand).toHaveBeenCalledTimes(2);
 });
 
 describe('what to do with a line', () => {
