@@ -60,7 +60,7 @@ export { allKindPairings, kindPairing } from './kinds/pairs.ts';
 export { carriedSetting, useOf, type CarriedSetting, type NewTrimmer } from './kinds/setting.ts';
 export { isTaper } from './kinds/tapers.ts';
 export { kindCircumstances, resolveKindSituation } from './kinds/situation.ts';
-export { verdictOrder, type Verdict } from './assessment/verdict.ts';
+export { compareVerdicts, verdictOrder, type Verdict } from './assessment/verdict.ts';
 export { allPairings, pairing, type Pairing } from './positions/pairs.ts';
 export type { ReformingPlan } from './reforming/plan.ts';
 export { reformingInWords } from './reforming/words.ts';

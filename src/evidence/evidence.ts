@@ -48,21 +48,18 @@ export interface Evidence {
   remembered: Remembered[];
 }
 
-const bases = ['published', 'common-practice', 'memory'] as const;
-
 const rowsByBasis = (tables: Tables): RowsByBasis[] =>
   tableNames.flatMap((table) => {
     const { rows } = tables[table];
     if (!rows.some(({ cells }) => 'basis' in cells)) return [];
     const of = (basis: Basis): number =>
       rows.filter(({ cells }) => cells['basis'] === basis).length;
-    const [published, practice, memory] = bases.map(of);
     return [
       {
         table,
-        published: published ?? 0,
-        'common-practice': practice ?? 0,
-        memory: memory ?? 0,
+        published: of('published'),
+        'common-practice': of('common-practice'),
+        memory: of('memory'),
       },
     ];
   });

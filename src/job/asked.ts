@@ -1,4 +1,4 @@
-import { verdictOrder, type Catalogue, type Finding, type Verdict } from '../engine/index.ts';
+import { type Catalogue, type Finding, type Verdict, compareVerdicts } from '../engine/index.ts';
 import type { Result } from '../engine/result.ts';
 import type { Choice, Job, Line } from './model.ts';
 import type { PartOfLine } from './part-of-line.ts';
@@ -46,10 +46,7 @@ export const asOrdered = <One extends { verdict: Verdict }>(
   all: readonly One[],
   oddness: (one: One) => number,
 ): One[] =>
-  all.toSorted(
-    (a, b) =>
-      verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) || oddness(a) - oddness(b),
-  );
+  all.toSorted((a, b) => compareVerdicts(a.verdict, b.verdict) || oddness(a) - oddness(b));
 
 /** What speaks against a part like the old one in its place, other than that none is made. */
 export const misfitOf = (

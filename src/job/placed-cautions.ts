@@ -1,4 +1,5 @@
 import type { CautionRow } from '../schemas/cautions.ts';
+import { byGravity } from '../substitution/cautions.ts';
 import { highestAssumed, type Assumed } from './assumed.ts';
 import type { DueCaution } from './due-cautions.ts';
 
@@ -10,8 +11,6 @@ export interface PlacedCaution {
   /** The number that nobody typed, where nothing else brings the caution up here. */
   assumed: Assumed | undefined;
 }
-
-const GRAVITY: readonly CautionRow['severity'][] = ['danger', 'care'];
 
 /** What all of these rest on; nothing where one of them counts without an assumed number. */
 const restsOn = (alike: readonly DueCaution[]): Assumed | undefined => {
@@ -28,7 +27,7 @@ export const newPlacing = (): ((due: readonly DueCaution[]) => PlacedCaution[]) 
         const [first] = alike;
         return first === undefined ? [] : [{ row: first.row, assumed: restsOn(alike) }];
       })
-      .toSorted((a, b) => GRAVITY.indexOf(a.row.severity) - GRAVITY.indexOf(b.row.severity))
+      .toSorted((a, b) => byGravity(a.row, b.row))
       .map(({ row, assumed }) => {
         const isFirst = !seen.has(row.id);
         seen.add(row.id);

@@ -1,4 +1,4 @@
-import { verdictOrder, type Advice, type Catalogue } from '../engine/index.ts';
+import { type Advice, type Catalogue, compareVerdicts } from '../engine/index.ts';
 import type { Asked, Asking, Server } from './asked.ts';
 import { doubledDesignators } from './doubled.ts';
 import { foundOf } from './found-at.ts';
@@ -122,7 +122,7 @@ const givesWay = ({ locked, reason }: Choice, chosen: StandIn, best: StandIn | u
   !locked &&
   reason.trim() === '' &&
   best !== undefined &&
-  verdictOrder.indexOf(best.verdict) < verdictOrder.indexOf(chosen.verdict);
+  compareVerdicts(best.verdict, chosen.verdict) < 0;
 
 interface FittingTools {
   /** Whether the old value is known; without it nothing goes in but what the visitor names. */

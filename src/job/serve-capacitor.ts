@@ -2,10 +2,10 @@ import {
   assess,
   judgeFirst,
   rankStandIns,
-  verdictOrder,
   type Assessment,
   type Catalogue,
   type Finding,
+  compareVerdicts,
 } from '../engine/index.ts';
 import { ok } from '../engine/result.ts';
 import { leaningFrom } from '../substitution/strangeness.ts';
@@ -18,7 +18,7 @@ import { isCapacitor } from './stand-in.ts';
 
 /** Whether one part earns as good a verdict as another. */
 const servesNoWorse = (one: Assessment, other: Assessment): boolean =>
-  verdictOrder.indexOf(one.verdict) <= verdictOrder.indexOf(other.verdict);
+  compareVerdicts(one.verdict, other.verdict) <= 0;
 
 const work = (catalogue: Catalogue, { request, evidence }: Question): Worked => {
   const ranking = rankStandIns(catalogue, request);

@@ -51,6 +51,12 @@ export const isDue = (
 
 const GRAVITY: readonly CautionRow['severity'][] = ['danger', 'care'];
 
+/** Orders cautions, the gravest first. */
+export const byGravity = (
+  a: Pick<CautionRow, 'severity'>,
+  b: Pick<CautionRow, 'severity'>,
+): number => GRAVITY.indexOf(a.severity) - GRAVITY.indexOf(b.severity);
+
 const triggerOf = (catalogue: Catalogue, { condition, from, made }: CautionRow): Trigger => {
   const unit = catalogue.conditionDefinitions[condition]?.unit ?? '';
   return {
@@ -99,5 +105,5 @@ export const cautionsAt = (
   };
   return catalogue.cautions
     .flatMap(pageCaution)
-    .toSorted((a, b) => GRAVITY.indexOf(a.caution.severity) - GRAVITY.indexOf(b.caution.severity));
+    .toSorted((a, b) => byGravity(a.caution, b.caution));
 };

@@ -1,9 +1,9 @@
 import {
-  verdictOrder,
   type Assessment,
   type Catalogue,
   type Finding,
   type Habit,
+  compareVerdicts,
 } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { figureText } from './finding-table.ts';
@@ -38,8 +38,7 @@ const pairsOf = <P extends AnyPart>(own: Assessment<P>, other: Assessment<P>): P
     return match === undefined ? [] : [{ own: finding, other: match }];
   });
 
-const isWorse = ({ own, other }: Pair): boolean =>
-  verdictOrder.indexOf(own.verdict) > verdictOrder.indexOf(other.verdict);
+const isWorse = ({ own, other }: Pair): boolean => compareVerdicts(own.verdict, other.verdict) > 0;
 
 /** Less to spare, where that still earns something and where there are degrees at all. */
 const hasLess = ({ own, other }: Pair): boolean =>

@@ -18,7 +18,7 @@ import {
   type Tried,
 } from './rank.ts';
 import { bestOf, firstThatFits, servesBetter, settingFor, tryPart, type Setting } from './trial.ts';
-import { verdictOrder, type Verdict } from './verdict.ts';
+import { compareVerdicts, type Verdict } from './verdict.ts';
 
 /** What one stand-in comes to in a position. */
 export interface Assessment<P = Part> {
@@ -283,7 +283,7 @@ const firstBy = (leaning: Leaning, setting: Setting): Scored | undefined => {
     const difference =
       best === undefined
         ? -1
-        : verdictOrder.indexOf(scored.verdict) - verdictOrder.indexOf(best.scored.verdict) ||
+        : compareVerdicts(scored.verdict, best.scored.verdict) ||
           lean - best.lean ||
           compareScores(scored, best.scored);
     if (difference < 0) best = { scored, lean };

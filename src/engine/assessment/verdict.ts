@@ -8,15 +8,12 @@ export type Verdict = 'fits' | 'fits-if' | 'stopgap' | 'keep-out';
 /** From best to worst. */
 export const verdictOrder: readonly Verdict[] = ['fits', 'fits-if', 'stopgap', 'keep-out'];
 
-const PLACES: Readonly<Record<Verdict, number>> = {
-  fits: 0,
-  'fits-if': 1,
-  stopgap: 2,
-  'keep-out': 3,
-};
+/** Below zero where the first of two verdicts is the better one, zero where they are the same. */
+export const compareVerdicts = (a: Verdict, b: Verdict): number =>
+  verdictOrder.indexOf(a) - verdictOrder.indexOf(b);
 
 /** The worse of two verdicts. */
-export const worse = (a: Verdict, b: Verdict): Verdict => (PLACES[a] >= PLACES[b] ? a : b);
+export const worse = (a: Verdict, b: Verdict): Verdict => (compareVerdicts(a, b) >= 0 ? a : b);
 
 /** How far beyond its limit a finding is, as ratios: 1 at the limit, more beyond it. */
 export interface Beyond {
