@@ -84,6 +84,6 @@ export const deviceFieldsFor = (
       const own = given[id];
       const text = formatValue(own ?? usual, unit, habit);
       const from = own !== undefined ? 'given' : isBorne ? 'derived' : 'default';
-      return { key: id, group: 'circuit', label: name, unit, text, from, note: '' };
+      return { key: id, group: 'circuit', label: name, text, from, note: '' };
     })
     .map(fieldWith(rejected));

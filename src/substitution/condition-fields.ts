@@ -108,7 +108,6 @@ export const conditionFields = (
     key: id,
     group: catalogue.conditionDefinitions[id]?.group ?? 'circuit',
     label: catalogue.conditionDefinitions[id]?.name ?? id,
-    unit: conditionUnit(catalogue, id),
     text: printCondition(catalogue, id, range, habit),
     from,
     note: row.note,

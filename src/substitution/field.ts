@@ -1,4 +1,3 @@
-import type { Unit } from '../engine/index.ts';
 import type { ConditionDefinitionRow } from '../schemas/positions.ts';
 import type { Rejected } from './typed-numbers.ts';
 
@@ -10,7 +9,6 @@ export interface Field {
   key: string;
   group: FieldGroup;
   label: string;
-  unit: Unit;
   /** What stands in the field: the visitor's own text, or the default written out. */
   text: string;
   /** Whether the text is the visitor's, a default, or follows from the old part. */

@@ -94,14 +94,12 @@ export const kindFieldsFor = (
       unit !== undefined && {
         key: kindPartKeys.value,
         label: kind?.value_name ?? 'Value',
-        unit,
         text: formatValue(value, unit, habit),
         from: saidOr(request.original.value),
       },
     tolerance !== undefined && {
       key: kindPartKeys.tolerance,
       label: 'Tolerance',
-      unit: 'fraction',
       text: printTolerance(tolerance, habit),
       from: saidOr(request.original.tolerance),
     },
@@ -109,7 +107,6 @@ export const kindFieldsFor = (
       ratingUnit !== undefined && {
         key: kindPartKeys.rating,
         label: kind?.rating_name ?? 'Rating',
-        unit: ratingUnit,
         text: ratingPhrase(rating, ratingUnit, habit),
         from: saidOr(request.original.rating),
       },

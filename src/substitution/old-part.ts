@@ -1,4 +1,5 @@
 import { parseQuantity, type Evidence, type Range, type Unit } from '../engine/index.ts';
+import { YEAR } from '../engine/quantities/si.ts';
 import { meterDisplay } from './meter-display.ts';
 import { readRange, type Measure, type Read } from './typed-numbers.ts';
 
@@ -23,7 +24,7 @@ export const evidenceFields: readonly EvidenceField[] = [
     label: 'Without power for',
     unit: 's',
     bare: 'years',
-    highest: 150 * 31_557_600,
+    highest: 150 * YEAR,
     hint: 'years',
   },
   {

@@ -6,6 +6,7 @@ import {
   type Tolerance,
   type Unit,
 } from '../engine/index.ts';
+import { YEAR } from '../engine/quantities/si.ts';
 
 /** Numbers as people type them into a page or its address, and as a page writes them back. */
 
@@ -93,7 +94,7 @@ export const withoutFraction = (text: string): string =>
 export const PART_LIMITS = {
   capacitance: { unit: 'F', lowest: 1e-13, highest: 10 },
   ratedVoltage: { unit: 'V', lowest: 0.5, highest: 100_000 },
-  age: { unit: 's', bare: 'years', lowest: 0, highest: 150 * 31_557_600 },
+  age: { unit: 's', bare: 'years', lowest: 0, highest: 150 * YEAR },
 } as const satisfies Record<string, Measure>;
 
 const WORST_TOLERANCE = 2;

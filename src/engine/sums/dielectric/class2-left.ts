@@ -2,7 +2,7 @@ import { leftBy, factorUnderBias } from '../../equations/bias.ts';
 import { ageingLoss } from '../../equations/drift.ts';
 import { knownRange } from '../../known-range.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
-import { HOUR } from '../../quantities/si.ts';
+import { HOUR, YEAR } from '../../quantities/si.ts';
 import { choice, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 interface Kind {
@@ -70,7 +70,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       unit: 's',
       bare: 'years',
       usual: '10 years',
-      lowest: 3600,
+      lowest: HOUR,
       highest: 5e9,
       hint: 'heat above its Curie point, as in soldering, begins it anew',
     }),
@@ -126,7 +126,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       title: 'Typically left against age',
       x: 'age',
       scale: 'log',
-      span: () => [3600, 50 * 31_557_600],
+      span: () => [HOUR, 50 * YEAR],
       y: ['left'],
       yScale: 'linear',
     },

@@ -1,4 +1,5 @@
 import { LONGEST_LIFE, voltageLifeFactor, wearLife } from '../../equations/life.ts';
+import { HOUR } from '../../quantities/si.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** Life of a wet electrolytic by temperature, ripple heating and voltage. */
@@ -14,7 +15,7 @@ export const electrolyticLife = defineSum({
       unit: 's',
       bare: 'h',
       usual: '2000 h',
-      lowest: 3600,
+      lowest: HOUR,
       highest: 1e9,
     }),
     top: quantity({
@@ -135,14 +136,14 @@ export const electrolyticLife = defineSum({
     {
       what: 'Printed: 2000 h at 105 °C are 8000 h at 85 °C',
       inputs: { rated: '2000 h', top: '105', t: '85', rise: '0', v: '35', rating: '35' },
-      expected: { life: 8000 * 3600 },
+      expected: { life: 8000 * HOUR },
       within: 0.005,
       source: 'jp-forum-life',
     },
     {
       what: 'Printed: 1000 h at 105 °C are 32 000 h at 55 °C',
       inputs: { rated: '1000 h', top: '105', t: '55', rise: '0', v: '35', rating: '35' },
-      expected: { life: 32_000 * 3600 },
+      expected: { life: 32_000 * HOUR },
       within: 0.005,
       source: 'cosel-faq',
     },
@@ -157,7 +158,7 @@ export const electrolyticLife = defineSum({
         v: '35',
         rating: '35',
       },
-      expected: { life: 16_000 * 3600 },
+      expected: { life: 16_000 * HOUR },
       within: 0.005,
       source: 'dblectro-cn1a',
     },

@@ -1,4 +1,5 @@
 import { filmDrift, filmTemperature } from '../../equations/resistor.ts';
+import { HOUR, YEAR } from '../../quantities/si.ts';
 import { defineSum, quantity } from '../sum.ts';
 
 /** How far a film resistor drifts over the years, from the life test of its sheet. */
@@ -31,7 +32,7 @@ export const resistorDrift = defineSum({
       unit: 's',
       bare: 'h',
       usual: '1000 h',
-      lowest: 3600,
+      lowest: HOUR,
       highest: 1e9,
     }),
     film: quantity({
@@ -81,7 +82,7 @@ export const resistorDrift = defineSum({
       unit: 's',
       bare: 'years',
       usual: '20 years',
-      lowest: 3600,
+      lowest: HOUR,
       highest: 5e9,
       hint: 'switched on',
     }),
@@ -121,7 +122,7 @@ export const resistorDrift = defineSum({
       title: 'Drift against time',
       x: 'life',
       scale: 'log',
-      span: () => [3.6e5, 50 * 31_557_600],
+      span: () => [100 * HOUR, 50 * YEAR],
       y: ['drift'],
       yScale: 'log',
     },
