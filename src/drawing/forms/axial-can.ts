@@ -2,7 +2,7 @@ import { ellipse, line, rectangle, turned, type Path } from '../path.ts';
 import { inner, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { endSigns, lyingLeads } from './tube.ts';
+import { endSigns, lyingLeads, roundEnd } from './tube.ts';
 
 /** How far from the end the groove is rolled, mm. */
 const grooveAt = (length: number): number => Math.min(length * 0.14, 3);
@@ -66,19 +66,12 @@ const front = (spec: PartSpec): View => {
 };
 
 /** The end where the plus lead comes out of its seal. */
-const end = (spec: PartSpec): View => {
-  const radius = spec.width / 2;
-  const wire = (spec.leadWire ?? 0.8) / 2;
-  return {
-    name: 'side',
-    from: -radius,
-    shapes: [
-      solid(ellipse([0, -radius], radius), 'metal'),
-      solid(ellipse([0, -radius], radius * 0.8), 'dark'),
-      solid(rectangle([-wire, -radius - wire], wire * 2, wire * 2, wire), 'metal'),
-    ],
-  };
-};
+const end = (spec: PartSpec): View =>
+  roundEnd(spec, (middle, radius, wire) => [
+    solid(ellipse(middle, radius), 'metal'),
+    solid(ellipse(middle, radius * 0.8), 'dark'),
+    solid(rectangle([-wire, -radius - wire], wire * 2, wire * 2, wire), 'metal'),
+  ]);
 
 /** A lying aluminium can, its plus end grooved over a rubber seal. */
 export const axialCan: Form = {

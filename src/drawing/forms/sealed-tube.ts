@@ -2,7 +2,7 @@ import { ellipse, line, rectangle } from '../path.ts';
 import { inner, solid, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { endSigns, lyingLeads } from './tube.ts';
+import { endSigns, lyingLeads, roundEnd } from './tube.ts';
 
 /** The seal of glass or rubber and the eyelet in it, beyond the end of the tube, mm. */
 const sealOf = (width: number): number => Math.min(1.6, width * 0.16);
@@ -49,20 +49,13 @@ const front = (spec: PartSpec): View => {
   };
 };
 
-const end = (spec: PartSpec): View => {
-  const radius = spec.width / 2;
-  const wire = (spec.leadWire ?? 0.8) / 2;
-  return {
-    name: 'side',
-    from: -radius,
-    shapes: [
-      solid(ellipse([0, -radius], radius), 'metal'),
-      solid(ellipse([0, -radius], radius * 0.6), 'paper'),
-      solid(ellipse([0, -radius], Math.max(wire * 1.8, radius * 0.2)), 'metal'),
-      solid(ellipse([0, -radius], wire), 'metal'),
-    ],
-  };
-};
+const end = (spec: PartSpec): View =>
+  roundEnd(spec, (middle, radius, wire) => [
+    solid(ellipse(middle, radius), 'metal'),
+    solid(ellipse(middle, radius * 0.6), 'paper'),
+    solid(ellipse(middle, Math.max(wire * 1.8, radius * 0.2)), 'metal'),
+    solid(ellipse(middle, wire), 'metal'),
+  ]);
 
 /** A metal tube closed by a seal of glass, ceramic or rubber at one end or both. */
 export const sealedTube: Form = {

@@ -1,6 +1,6 @@
 import { wire, wireOf } from '../lead.ts';
 import type { Path, Point } from '../path.ts';
-import type { Note, Shape } from '../shape.ts';
+import type { Note, Shape, View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 
 /** How far the leads of a lying part are drawn, mm. */
@@ -10,6 +10,22 @@ const lyingLead = (spec: PartSpec): number => Math.min(12, Math.max(6, spec.leng
 export const lyingLeads = (spec: PartSpec, inset = 0): Shape[] => {
   const [half, y, out] = [spec.length / 2, -spec.width / 2, lyingLead(spec)];
   return [-1, 1].map((side) => wire(spec, [side * (half - inset), y], [side * (half + out), y]));
+};
+
+/**
+ * A lying round part from the side that a lead comes out of.
+ * @param shapes what its end is made of, by its radius and that of the lead, about its middle
+ */
+export const roundEnd = (
+  spec: PartSpec,
+  shapes: (middle: Point, radius: number, wireRadius: number) => readonly Shape[],
+): View => {
+  const radius = spec.width / 2;
+  return {
+    name: 'side',
+    from: -radius,
+    shapes: shapes([0, -radius], radius, (spec.leadWire ?? 0.8) / 2),
+  };
 };
 
 /** Where the end of a lead of a lying part is, on its left or right. */

@@ -2,7 +2,7 @@ import { ellipse, rectangle, type Path } from '../path.ts';
 import { paint, solid, type Shape, type View } from '../shape.ts';
 import type { PartSpec } from '../spec.ts';
 import type { Form } from './form.ts';
-import { foilNote, lyingLeads, ring } from './tube.ts';
+import { foilNote, lyingLeads, ring, roundEnd } from './tube.ts';
 
 /** A card tube that wax has softened: edges not quite straight, a drip below. */
 const tube = (length: number, width: number): Path => {
@@ -87,19 +87,12 @@ const front = (spec: PartSpec): View => {
 };
 
 /** The end: wax inside a card tube. */
-const end = (spec: PartSpec): View => {
-  const radius = spec.width / 2;
-  const wire = (spec.leadWire ?? 0.8) / 2;
-  return {
-    name: 'side',
-    from: -radius,
-    shapes: [
-      solid(ellipse([0, -radius], radius), 'body'),
-      solid(ellipse([0, -radius], radius * 0.84), { colour: 'honey' }),
-      solid(ellipse([0, -radius], wire), 'metal'),
-    ],
-  };
-};
+const end = (spec: PartSpec): View =>
+  roundEnd(spec, (middle, radius, wire) => [
+    solid(ellipse(middle, radius), 'body'),
+    solid(ellipse(middle, radius * 0.84), { colour: 'honey' }),
+    solid(ellipse(middle, wire), 'metal'),
+  ]);
 
 /** A card tube filled with wax. */
 export const waxTube: Form = {
