@@ -101,13 +101,17 @@ const valuesOf = (
   return ok(values);
 };
 
+/** What is read, and what for. */
+interface Written {
+  text: string;
+  /** The SI unit that is wanted. */
+  unit: Unit;
+  /** That of numbers without one. */
+  bare: string | undefined;
+}
+
 /** `10–20 V`, `4n7`, `10..12..20` from an index to the end of the text. */
-const untoleranced = (
-  text: string,
-  first: Part,
-  unit: Unit,
-  bare: string | undefined,
-): Result<Range> => {
+const untoleranced = ({ text, unit, bare }: Written, first: Part): Result<Range> => {
   const parts = readRange(text, first, unit);
   if (!parts.ok) return parts;
   const fault = leftOver(text, parts.value.at(-1)?.end ?? 0, unit);
@@ -125,11 +129,9 @@ const leftOver = (text: string, end: number, unit: Unit): Result<never> | undefi
 
 /** `10 nF ±5 %`: a part with the tolerance behind it. */
 const toleranced = (
-  text: string,
+  { text, unit, bare }: Written,
   part: Part,
   tolerance: Tolerance,
-  unit: Unit,
-  bare: string | undefined,
 ): Result<Range> => {
   const fault = leftOver(text, tolerance.end, unit);
   if (fault !== undefined) return fault;
@@ -146,12 +148,7 @@ const toleranced = (
 };
 
 /** `±10 %` with nothing before it is a range about zero, where the unit allows one. */
-const aboutZero = (
-  text: string,
-  tolerance: Tolerance,
-  unit: Unit,
-  bare: string | undefined,
-): Result<Range> => {
+const aboutZero = ({ text, unit, bare }: Written, tolerance: Tolerance): Result<Range> => {
   const fault = leftOver(text, tolerance.end, unit);
   if (fault !== undefined) return fault;
   const isShare = tolerance.minus.kind === 'share' || tolerance.plus.kind === 'share';
@@ -161,26 +158,23 @@ const aboutZero = (
   return spread(0, tolerance, usual, unit);
 };
 
-const readFigures = (
-  text: string,
-  from: number,
-  unit: Unit,
-  bare: string | undefined,
-): Result<Range> => {
+const readFigures = (written: Written, from: number): Result<Range> => {
+  const { text, unit } = written;
   const alone = findTolerance(text, from, unit);
-  if (alone !== undefined) return alone.ok ? aboutZero(text, alone.value, unit, bare) : alone;
+  if (alone !== undefined) return alone.ok ? aboutZero(written, alone.value) : alone;
   const first = readPart(text, from, unit);
   if (!first.ok) return first;
   const tolerance = findTolerance(text, first.value.end, unit);
-  if (tolerance === undefined) return untoleranced(text, first.value, unit, bare);
-  return tolerance.ok ? toleranced(text, first.value, tolerance.value, unit, bare) : tolerance;
+  if (tolerance === undefined) return untoleranced(written, first.value);
+  return tolerance.ok ? toleranced(written, first.value, tolerance.value) : tolerance;
 };
 
 /** Before a figure: an upper limit, or a sign that it is only about right, which has no width. */
 const LIMIT = /^(?:<=?|≤)/u;
 const ABOUT = /^[~≈]/u;
 
-const readQuantity = (text: string, unit: Unit, bare: string | undefined): Result<Range> => {
+const readQuantity = (written: Written): Result<Range> => {
+  const { text, unit } = written;
   if (text.length > LONGEST) return fail('That is too long for a quantity.', LONGEST);
   const start = skipSpaces(text, 0);
   const rest = text.slice(start);
@@ -189,7 +183,7 @@ const readQuantity = (text: string, unit: Unit, bare: string | undefined): Resul
     return fail('“>” gives no upper end; write a range such as 10..20.', start);
   const limit = LIMIT.exec(rest)?.[0];
   const about = ABOUT.exec(rest)?.[0];
-  const range = readFigures(text, start + (limit ?? about ?? '').length, unit, bare);
+  const range = readFigures(written, start + (limit ?? about ?? '').length);
   return range.ok && limit !== undefined ? upTo(range.value, unit, start) : range;
 };
 
@@ -211,4 +205,4 @@ const readQuantity = (text: string, unit: Unit, bare: string | undefined): Resul
  * @returns the range, or one sentence about what is wrong and where
  */
 export const parseQuantity = (text: string, unit: Unit, bare?: string): Result<Range> =>
-  readQuantity(plainText(text), unit, bare);
+  readQuantity({ text: plainText(text), unit, bare });
