@@ -14,8 +14,10 @@ const find = (html: string, pattern: RegExp): string =>
     (_, name: string) => ENTITIES[name] ?? '',
   );
 
+/** What stands at the head of a page. */
 export const headingOf = (html: string): string => find(html, /<h1[^>]*>([^<]*)<\/h1>/);
 
+/** What search engines are told of it. */
 export const descriptionOf = (html: string): string =>
   find(html, /<meta name="description" content="([^"]*)"/);
 

@@ -12,6 +12,7 @@ export const quantile = (values: readonly number[], share: number): number => {
   return rising[Math.round((rising.length - 1) * share)] ?? NaN;
 };
 
+/** The middle of several measurements. */
 export const median = (values: readonly number[]): number => quantile(values, 0.5);
 
 /** Processor time that some work takes, ms. */
@@ -26,6 +27,7 @@ export const timed = (work: () => unknown): number => {
 export const repeat = (times: number, work: () => unknown): number[] =>
   Array.from({ length: times }, () => timed(work));
 
+/** A number to three digits, or four where it is large. */
 export const show = (value: number): string =>
   value.toLocaleString('en', { maximumSignificantDigits: value < 1000 ? 3 : 4 });
 

@@ -51,8 +51,11 @@ export interface DeviceStandIn extends Pick<DeviceAssessment, 'verdict' | 'findi
 /** What may go in, of whatever family; each has a type, a verdict and its findings. */
 export type StandIn = Assessment | KindStandIn | DeviceStandIn;
 
+/** Whether a stand-in is a capacitor. */
 export const isCapacitor = (one: StandIn): one is Assessment => 'capacitance' in one.candidate;
+/** Whether it goes by a type number. */
 export const isDevice = (one: StandIn): one is DeviceStandIn => 'bodies' in one.candidate;
+/** Whether it is of another kind that goes by its value, such as a resistor. */
 export const isKind = (one: StandIn): one is KindStandIn => !isCapacitor(one) && !isDevice(one);
 
 /** A part with its name: `Metal film resistor, 47 kΩ ±1 % 0.5 W`; of a device its number alone. */

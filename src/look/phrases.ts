@@ -36,6 +36,7 @@ export const likelihoodPercent = (likelihood: number): string => {
   return `about ${Math.round(percent / STEP) * STEP}\u00A0%`;
 };
 
+/** The row of a question; nothing for one that the tables do not have. */
 export const questionOf = ({ look }: Catalogue, id: QuestionId): QuestionRow | undefined =>
   look.questions.find((question) => question.id === id);
 

@@ -8,6 +8,7 @@ export interface Picture {
 /** Share of a pixel that is inked, as it stands in a picture. */
 export const FULL = 255;
 
+/** A picture without any ink, its sides in px. */
 export const blank = (width: number, height: number): Picture => ({
   width,
   height,

@@ -32,6 +32,7 @@ export const typedAsIs = {
   spellcheck: 'false',
 } as const;
 
+/** A field with its label and what is said below it. */
 export const inputMarkup = (input: Input): Markup => {
   const { key, label, fault, filled } = input;
   return h(

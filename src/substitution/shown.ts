@@ -39,6 +39,7 @@ export const demandLink = <P extends AnyPart>(
   word: string,
 ): Markup => link(`/positions/${position}/#${demand}`, word);
 
+/** The type of a part by its name. */
 export const typeName = (
   catalogue: Catalogue,
   { candidate }: { candidate: { type: TypeId } },

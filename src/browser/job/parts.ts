@@ -26,6 +26,7 @@ const table = rowWindow(body, COLUMNS.length + 1);
 
 /** Ids of the selected lines. */
 export const pickedLines = (): ReadonlySet<string> => picked;
+/** Calls whenever other rows are picked. */
 export const listenForPicks = (listener: () => void): void => {
   pickListeners.push(listener);
 };

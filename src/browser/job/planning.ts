@@ -19,6 +19,7 @@ const TURN = 25;
 const loaded = new Map<string, Catalogue>();
 let cache = newPlanCache();
 
+/** A slice of the catalogue as far as it has been fetched. */
 export const catalogueAt = (slice: string): Catalogue | undefined => loaded.get(slice);
 
 let readColourRow: ReadColourRow | undefined;

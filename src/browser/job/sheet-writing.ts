@@ -14,6 +14,7 @@ import { change, changeLines, current } from './state.ts';
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
+/** Whether an event is about something to write in or to choose from. */
 export const isField = (target: EventTarget | null): target is Field =>
   target instanceof HTMLInputElement || target instanceof HTMLSelectElement;
 

@@ -40,12 +40,17 @@ let queue: Promise<void> = Promise.resolve();
 const changeListeners: ((change: Change) => void)[] = [];
 const keepListeners: ((keeping: Keeping) => void)[] = [];
 
+/** The open job as it is now. */
 export const current = (): Job => history.now;
+/** Whether there is a change to take back. */
 export const canUndo = (): boolean => history.past.length > 0;
+/** Whether there is one to make again that was taken back. */
 export const canRedo = (): boolean => history.future.length > 0;
+/** Calls after every change of the open job, and when another one is opened. */
 export const listenForChange = (listener: (change: Change) => void): void => {
   changeListeners.push(listener);
 };
+/** Calls whenever it stands otherwise with keeping the job. */
 export const listenForKeeping = (listener: (keeping: Keeping) => void): void => {
   keepListeners.push(listener);
 };
@@ -127,10 +132,12 @@ export const changeLines = (
   change({ ...job, lines: job.lines.map((line) => (ids.has(line.id) ? edit(line) : line)) }, cell);
 };
 
+/** Takes the last change back. */
 export const undo = (): void => {
   put(undone(history), { typed: false });
 };
 
+/** Makes the change again that was taken back last. */
 export const redo = (): void => {
   put(redone(history), { typed: false });
 };
@@ -156,6 +163,7 @@ export const keptJobs = async (): Promise<Listed[]> => {
   return 'message' in there ? [] : there.list();
 };
 
+/** Deletes a job from this browser. */
 export const forgetJob = async (id: string): Promise<void> => {
   const there = await store;
   if (!('message' in there)) await there.remove(id);

@@ -70,10 +70,12 @@ const showBesides = (shown: Shown, asked: Asked): void => {
 const readAsked = (catalogue: Catalogue): Asked =>
   readAddress(catalogue, type, position, askedNow());
 
+/** Puts into the form what each number is read or taken as. */
 export const showNumbers = (catalogue: Catalogue): void => {
   showFields(fieldsFor(catalogue, readAsked(catalogue), habit()));
 };
 
+/** Draws what the address asks: the answer first. */
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
@@ -96,6 +98,7 @@ export function* recompute(catalogue: Catalogue): Steps {
   showSought();
 }
 
+/** Calls whenever something but the numbers asks for another drawing. */
 export const listen = (update: () => void): void => {
   listenForEvidence(update);
   listenForHaving(update);

@@ -26,6 +26,7 @@ const placeIn = ({ devices: { devices, uses } }: Catalogue): { old: DeviceRow; u
   return { old, use };
 };
 
+/** Puts into the form what each number is read or taken as. */
 export const showNumbers = (catalogue: Catalogue): void => {
   const place = placeIn(catalogue);
   const asked = readDeviceNumbers(catalogue, place.use, askedNow());
@@ -37,6 +38,7 @@ const openItems = (): Set<string> =>
 
 const sourceList = (): HTMLDetailsElement | null => results.querySelector('#source-list');
 
+/** Draws what the address asks: the answer first. */
 export function* recompute(catalogue: Catalogue): Steps {
   const { old, use } = placeIn(catalogue);
   const { given } = readDeviceNumbers(catalogue, use, askedNow());

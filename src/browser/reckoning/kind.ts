@@ -30,6 +30,7 @@ import type { Steps } from '../turns.ts';
 const readAsked = (catalogue: Catalogue): KindAsked =>
   readKindAddress(catalogue, type, position, askedNow());
 
+/** Puts into the form what each number is read or taken as. */
 export const showNumbers = (catalogue: Catalogue): void => {
   showFields(kindFieldsFor(catalogue, readAsked(catalogue), habit()));
 };
@@ -62,6 +63,7 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
   showComparison(shown, (a, b) => kindPartRows(kind, original, a, b, habit));
 };
 
+/** Draws what the address asks: the answer first. */
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
@@ -80,6 +82,7 @@ export function* recompute(catalogue: Catalogue): Steps {
   showSought();
 }
 
+/** Calls whenever something but the numbers asks for another drawing. */
 export const listen = (update: () => void): void => {
   listenForHaving(update);
   listenForComparing(update);

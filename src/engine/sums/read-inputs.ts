@@ -9,6 +9,7 @@ export interface ReadInputs {
   faults: Readonly<Record<string, string>>;
 }
 
+/** What may be chosen, by the facts of its sum where it depends on the data. */
 export const optionsOf = (input: ChoiceInput, facts: unknown): readonly Option[] =>
   typeof input.options === 'function' ? input.options(facts) : input.options;
 

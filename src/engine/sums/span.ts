@@ -4,6 +4,7 @@ import type { InputValues, Sum } from './sum.ts';
 /** What a sum is asked with: ranges, choices by id, nothing for optional ones left out. */
 export type GivenValues = Readonly<Record<string, Range | string | undefined>>;
 
+/** Whether an input is a number rather than a choice or left empty. */
 export const isRange = (value: Range | string | undefined): value is Range =>
   typeof value === 'object';
 
