@@ -1,6 +1,6 @@
 import { DERIVED_UNIT_FACTS } from './derived-unit-facts.ts';
 import { DAY, HOUR, MINUTE, YEAR } from './si.ts';
-import { alike, printed, printedWith, unprefixed } from './unit.ts';
+import { alike, fromTenths, printed, printedWith, unprefixed } from './unit.ts';
 import type { Unit, UnitFacts } from './unit.ts';
 
 /** Speed of light in vacuum, m/s, exact by definition. */
@@ -76,9 +76,7 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       ...alike({ power: 9 }, 'gigohm', 'gigohms'),
     },
     // Bodies, meters and shops write 0.33 Ω; milliohms begin where that has noughts behind the point.
-    print: printedWith('Ω', 'um_kMGT').map((scale) =>
-      scale.symbol === 'Ω' ? { ...scale, from: 0.1 } : scale,
-    ),
+    print: fromTenths('Ω', printedWith('Ω', 'um_kMGT')),
   },
   s: {
     kind: 'a time',
@@ -195,7 +193,8 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
     prefixes: 'numk',
     prefixAlone: true,
     words: {},
-    print: printedWith('W', 'num_k'),
+    // Likewise a quarter watt.
+    print: fromTenths('W', printedWith('W', 'num_k')),
   },
   J: {
     kind: 'an energy',

@@ -117,3 +117,7 @@ export const printedWith = (symbol: string, prefixes: string): PrintScale[] =>
           Number(`1e${String(PREFIXES[prefix] ?? 0)}`),
         ),
   );
+
+/** The same with one symbol from its tenth on: 0.33 of it rather than 330 thousandths. */
+export const fromTenths = (symbol: string, scales: readonly PrintScale[]): PrintScale[] =>
+  scales.map((scale) => (scale.symbol === symbol ? { ...scale, from: 0.1 } : scale));

@@ -97,7 +97,7 @@ describe('32 uF at 600 V after a rectifier, where electrolytics end at 500 V', (
     const { bleeder, why } = madeOf(pair());
     expect(bleeder).toBe(120e3);
     expect(plainly(why)).toContain('120 kΩ across each');
-    expect(plainly(why)).toContain('259 V and 560 mW');
+    expect(plainly(why)).toContain('259 V and 0.56 W');
   });
 
   test('leaks through the resistors as well', () => {

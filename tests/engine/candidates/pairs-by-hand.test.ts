@@ -158,7 +158,7 @@ describe('a resistor in series', () => {
   test('says what it comes to', () => {
     expect(figuresIn(put({})?.why ?? '')).toBe('3.3 Ω, 0.1–0.3 Ω, 3.4–3.6 Ω, 1 Ω, 10 Ω');
     expect(figuresIn(put({}, 0.5)?.why ?? '')).toBe(
-      '3.3 Ω, 0.1–0.3 Ω, 3.4–3.6 Ω, 1 Ω, 10 Ω, 500 mA, 825 mW, 2 W',
+      '3.3 Ω, 0.1–0.3 Ω, 3.4–3.6 Ω, 1 Ω, 10 Ω, 500 mA, 0.825 W, 2 W',
     );
     expect(put({})).not.toHaveProperty('power');
     expect(put({})).toMatchObject({ kind: 'with-resistor', parts: [single] });

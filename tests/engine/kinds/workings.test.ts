@@ -31,9 +31,9 @@ describe('a working', () => {
       'rheostat',
       'thermal 2.08 µV; by 30 V at −20 to 0 dB 16.4 µV from 20 Hz to 20 kHz: together 16.6 µV',
     ],
-    ['rating-kept', 'rheostat', '500 mW / 250 mW = 2 ×'],
+    ['rating-kept', 'rheostat', '0.5 W / 0.25 W = 2 ×'],
     ['resistance-drift', 'rheostat', '−100 to 100 ppm/K over 120 K: 0–1.2 %'],
-    ['resistor-power', 'rheostat', '50 V on 10 kΩ is 250 mW; 500 mW × 50 % at 120 °C: 100 % of it'],
+    ['resistor-power', 'rheostat', '50 V on 10 kΩ is 0.25 W; 0.5 W × 50 % at 120 °C: 100 % of it'],
     ['resistor-voltage', 'rheostat', 'its power alone allows 70.7 V; 50 V is 70.7 % of that'],
     ['rotation-share', 'rheostat', '2000 of 10 000–50 000 turns: 4–20 %'],
     ['self-inductance', 'rheostat', '1–4 µH at 1 MHz is 0.126 % of 10 kΩ'],
@@ -63,7 +63,7 @@ describe('a working', () => {
     [
       'wiper-load',
       'rheostat',
-      '2 mA of 5 mA, which 500 mW in the whole 10 kΩ allow at any setting when warm: 40 %',
+      '2 mA of 5 mA, which 0.5 W in the whole 10 kΩ allow at any setting when warm: 40 %',
     ],
     ['wiper-noise', 'rheostat', 'up to 300 Ω at the wiper of 2 kΩ: up to 15 %'],
     ['wiper-noise', 'divider', 'up to 300 Ω at the wiper of 2.5 kΩ: up to 12 %'],
@@ -94,7 +94,7 @@ describe('a working', () => {
     const said = kindModels['surge-duty']?.working(part, circumstances(), value);
     // 100 µF × (100 V)² / 2, and (100 V)² / 10 kΩ.
     expect(said?.replaceAll('\u00a0', ' ')).toBe(
-      `charging 100 µF to 100 V puts 500 mJ into it, 1 W at first, 2 × its 500 mW: ${words}`,
+      `charging 100 µF to 100 V puts 500 mJ into it, 1 W at first, 2 × its 0.5 W: ${words}`,
     );
   });
 
@@ -106,7 +106,7 @@ describe('a working', () => {
     const value = range(grade, grade, grade);
     const said = kindModels['flammability']?.working({ ...part, rating }, circumstances(), value);
     expect(said?.replaceAll('\u00a0', ' ')).toBe(
-      `a fault with 100 V across 10 kΩ makes 1 W, 2 × its 500 mW: ${words}`,
+      `a fault with 100 V across 10 kΩ makes 1 W, 2 × its 0.5 W: ${words}`,
     );
   });
 
@@ -137,7 +137,7 @@ describe('a working', () => {
     const value = range(1, 1, 1);
     expect(
       kindModels['rating-kept']?.working(bare, circumstances(), value).replaceAll('\u00a0', ' '),
-    ).toBe('none / 250 mW = 1 ×');
+    ).toBe('none / 0.25 W = 1 ×');
   });
 
   it.each<[string, string[], string[], boolean, string]>([
