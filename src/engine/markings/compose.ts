@@ -9,7 +9,7 @@ import { hasSections, sectionsOf } from './sections-of.ts';
 import { overTemperature, withTolerance } from './spread.ts';
 import type { Assumed } from './text.ts';
 import type { Token } from './token.ts';
-import { typesOf } from './types-of.ts';
+import { isForAc, typesOf } from './types-of.ts';
 import { underlineOf } from './underline.ts';
 
 /** What is said of a resistor beside its value. */
@@ -79,7 +79,11 @@ const ratingsOf = (parse: Parse, tolerance: Tolerance | undefined) => {
   const [first] = sections;
   const volts = first?.ratedVoltage;
   const alike = sections.every(({ ratedVoltage }) => ratedVoltage?.typ === volts?.typ);
-  return { sections, ...given('ratedVoltage', alike ? volts : undefined) };
+  return {
+    sections,
+    ...given('ratedVoltage', alike ? volts : undefined),
+    ...given('voltageKind', isForAc(parse) ? ('ac' as const) : undefined),
+  };
 };
 
 /** The greatest of some figures, of those that are given. */

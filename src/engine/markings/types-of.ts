@@ -58,7 +58,7 @@ const bodyOfCan = ({ values, tables }: Lexicon, parse: Parse): string[] => {
 };
 
 /** Whether a voltage is marked as one for AC, by more than figures that are usual for such parts. */
-const isForAc = ({ taken }: Parse): boolean =>
+export const isForAc = ({ taken }: Parse): boolean =>
   taken.some(
     ({ at, end, meaning: { content } }) =>
       content.says === 'voltage' &&

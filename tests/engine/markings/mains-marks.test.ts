@@ -25,6 +25,21 @@ describe('marks of the mains frequency', () => {
     expect(first?.acVoltage).toBeUndefined();
   });
 
+  test.each([
+    ['35+5 MFD 370 VAC', 'ac'],
+    ['35/5 MFD 440VAC', 'ac'],
+    ['2x4 µF 400 V~', 'ac'],
+    ['0,1+2x2500p 250V~', 'ac'],
+    ['32+32 µF 350 V', undefined],
+    ['32+32 µF 350 V-', undefined],
+    // 275 V are usual on cans too.
+    ['100+100/275', undefined],
+  ])('%s: two parts in one body for alternating volts: %s', (text, kind) => {
+    const [first] = readMarking(catalogue, text);
+    expect(first?.sections?.length).toBeGreaterThan(1);
+    expect(first?.voltageKind).toBe(kind);
+  });
+
   test('volts and a frequency alone are no small capacitor', () => {
     for (const text of ['450V~ 50/60 Hz', '450V~ 50 Hz', '250 V~ 60Hz']) {
       const readings = readMarking(catalogue, text);
