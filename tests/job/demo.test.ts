@@ -127,7 +127,7 @@ describe('the traps', () => {
     ['mixer-card', 'C3, C4', 'ceramic-c0g', 'fits'],
     ['mixer-card', 'C7, C8', 'al-electrolytic-bipolar', 'fits'],
     // As close as the old one of 1 %.
-    ['mixer-card', 'C17, C18', 'silvered-mica', 'fits'],
+    ['mixer-card', 'C17, C18', 'ceramic-c0g', 'fits'],
     ['mixer-card', 'C20, C21', 'al-electrolytic-wet', 'fits'],
     ['mains-card', 'C1', 'film-x2', 'fits'],
     ['mains-card', 'C2, C3', 'ceramic-y-safety', 'fits'],

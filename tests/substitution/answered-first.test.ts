@@ -138,7 +138,12 @@ describe('a plain part comes before one that is made for what nothing asked for'
     // Where none of a type has leads in such a value, the old one was a chip, and so is the new one.
     ['ta-polymer', 'bulk-rail', 'ta-polymer'],
     ['ceramic-x5r', 'bulk-rail', 'ceramic-x5r'],
-    ['ta-mno2-solid', 'bootstrap', 'al-electrolytic-wet'],
+    // One with leads of the next rating comes before a chip of the lowest.
+    ['ta-mno2-solid', 'bootstrap', 'ta-mno2-solid'],
+    ['ps-film-foil', 'vco-timing', 'ceramic-c0g'],
+    // Film as small as a bead does not fail as a short.
+    ['ta-mno2-solid', 'interstage-coupling', 'pp-metallized'],
+    ['ta-mno2-solid', 'reset-delay', 'pet-metallized'],
     // What switched with a polymer part is set up for its resistance.
     ['al-polymer', 'converter-output', 'al-polymer'],
     // What the regulator has lived with needs no resistor.

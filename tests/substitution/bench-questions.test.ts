@@ -6,7 +6,7 @@ describe('coupling with nothing said of its load keeps the value, as everybody f
     ['al-electrolytic-wet', 'c=10u&v=25', '10 µF ±20 % 25 V'],
     ['al-electrolytic-wet', 'c=100u&v=25', '100 µF ±20 % 25 V'],
     ['al-electrolytic-bipolar', 'c=4.7u&v=50', '4.7 µF ±20 % 50 V'],
-    ['ta-mno2-solid', 'c=1u&v=35', '1 µF ±10 % 35 V'],
+    ['ta-mno2-solid', 'c=1u&v=35', '1 µF ±10 % 63 V'],
     ['pet-metallized', 'c=100n&v=100', '100 nF '],
   ])('%s of %s', (type, address, part) => {
     expect(answered(type, 'interstage-coupling', address)).toContain(`such as ${part}`);

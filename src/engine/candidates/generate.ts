@@ -3,7 +3,7 @@ import type { OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import type { Catalogue, TypeId } from '../catalogue.ts';
 import type { Circumstances } from '../findings/model.ts';
 import { neededRating } from '../findings/voltage.ts';
-import { isScrewed } from '../assessment/mounting.ts';
+import { isChip, isScrewed } from '../assessment/mounting.ts';
 import { isAtLeast, isBetween, ROUNDING } from '../quantities/within.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { nearestMade, valuesBetween, type ValuePolicy } from '../values/index.ts';
@@ -69,6 +69,8 @@ interface Preference {
   part: OfferedPart;
   /** How far its value lies from the old one. */
   distance: number;
+  /** Whether it is a chip, for which a board made for leads has no place. */
+  isChip: boolean;
   /** Place of its rating among those that suffice, of its tolerance among those that are stocked. */
   rating: number;
   usual: number;
@@ -106,6 +108,7 @@ const partsOf = (
   const distanceTo = distanceFrom(circumstances);
   const voltages = offer.voltages.slice(first, after);
   const tolerances = offer.tolerances.map(readTolerance);
+  const ofChips = isChip(circumstances.catalogue, offer.style);
   return values.flatMap((capacitance) => {
     const distance = distanceTo(capacitance);
     return voltages.flatMap((volts, rating) =>
@@ -121,6 +124,7 @@ const partsOf = (
           series: offer.series,
         },
         distance,
+        isChip: ofChips,
         rating,
         usual,
       })),
@@ -133,6 +137,7 @@ const nearer = (a: number, b: number): number => (Math.abs(a - b) > ROUNDING ? a
 
 const byPreference = (a: Preference, b: Preference): number =>
   nearer(a.distance, b.distance) ||
+  Number(a.isChip) - Number(b.isChip) ||
   a.rating - b.rating ||
   a.usual - b.usual ||
   b.part.tolerance.plus - a.part.tolerance.plus ||
@@ -229,7 +234,7 @@ const inOrder = (
 
 /**
  * Every part of a type that the market offers for the old value, voltage and position, in the
- * order in which one would choose if all were equally good: the nearest value, the lowest rating
+ * order in which one would choose if all were equally good: the nearest value, leads before pads, the lowest rating
  * that suffices, the tolerance that is usual, of two usual ones the looser.
  */
 export const offeredParts = (

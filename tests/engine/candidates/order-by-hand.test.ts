@@ -71,6 +71,21 @@ describe('one would choose first', () => {
       MIDWAY * (1 + 1e-9),
       ['4.7 25 0.2', '6.8 25 0.05'],
     ],
+    [
+      'of a value those with leads before chips, whatever their rating and tolerance',
+      [
+        offer({ style: 'chip can', voltages: [25, 40] }),
+        offer({ voltages: [63], tolerances: ['5'] }),
+      ],
+      5e-6,
+      ['4.7 63 0.05', '4.7 25 0.2', '4.7 40 0.2'],
+    ],
+    [
+      'a chip of the nearer value',
+      [offer(LARGER), offer({ style: 'chip can' })],
+      5e-6,
+      ['4.7 25 0.2', '6.8 25 0.2'],
+    ],
   ])('%s', (_what, offers, capacitance, parts) => {
     expect(offered(place(offers, capacitance))).toEqual(parts);
   });
