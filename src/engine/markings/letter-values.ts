@@ -82,6 +82,13 @@ const NO_PART: Part = { assumed: [] };
 const isReadable = (first: Part, second = NO_PART, third = NO_PART): boolean =>
   madeUp(first.assumed) + madeUp(second.assumed) + madeUp(third.assumed) < 2;
 
+/** How many figures of a run are letters that look alike. */
+const lookAlike = ({ assumed }: FigureRun): number => assumed.length - madeUp(assumed);
+
+/** Whether a figure is written among those before and behind a letter: `smo` is no 5µ0. */
+const hasFigure = (before: FigureRun, after: FigureRun): boolean =>
+  lookAlike(before) + lookAlike(after) < before.digits.length + after.digits.length;
+
 /** Every way to see a letter between figures, or before them, as their decimal point. */
 const insideAt = (scan: Scan, at: number): LetterForm[] => {
   const { marking } = scan;
@@ -93,7 +100,7 @@ const insideAt = (scan: Scan, at: number): LetterForm[] => {
       .flatMap((letter) =>
         figuresAt(scan, before.end + 1, MOST_AFTER)
           .filter((after) => before.digits.length + after.digits.length <= MOST_TOGETHER)
-          .filter((after) => isReadable(before, letter, after))
+          .filter((after) => isReadable(before, letter, after) && hasFigure(before, after))
           .map((after): LetterForm => ({
             place: before.digits === '' ? 'start' : 'middle',
             letter: letter.letter,

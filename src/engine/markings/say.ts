@@ -18,13 +18,17 @@ const inUse = {
   W: prefixes.filter(([size]) => size === 1),
 };
 
+/** Where a step begins: tenths of an ohm are said in ohms. */
+const from = (unit: keyof typeof inUse, size: number): number =>
+  unit === 'Ω' && size === 1 ? 0.1 : size;
+
 const trim = (value: number): string => String(Number(value.toPrecision(4)));
 
 /** A value in words beside a code, such as `47 nF`; four significant figures. */
 export const say = (value: number, unit: keyof typeof inUse): string => {
   if (value === 0) return `0 ${unit}`;
   const steps = inUse[unit];
-  const [size, prefix] = steps.find(([step]) => value * (1 + 1e-9) >= step) ??
+  const [size, prefix] = steps.find(([step]) => value * (1 + 1e-9) >= from(unit, step)) ??
     steps.at(-1) ?? [1, ''];
   return `${trim(value / size)} ${prefix}${unit}`;
 };

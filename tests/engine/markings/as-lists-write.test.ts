@@ -102,6 +102,12 @@ describe('what a list writes beside the value', () => {
     expect(best?.ratedVoltage?.typ).toBe(350);
   });
 
+  test('a word of letters alone is no value, whatever figures its letters look like', () => {
+    const [best] = readMarking(catalogue, 'X2 capacitor smoke');
+    expect(best?.capacitance).toBeUndefined();
+    expect(best?.safetyClass).toBe('X2');
+  });
+
   test('a trimmer has no range from hundredths of a picofarad on', () => {
     const [best] = readMarking(catalogue, '.022-6');
     expect(best?.capacitance?.typ).toBeCloseTo(22 * n, 15);

@@ -233,7 +233,7 @@ describe('a value with a letter for its point or unit', () => {
       [
         [3, '0.22 pF', rare + coarse],
         [3, '220 nF', other + coarse],
-        [3, '220 mΩ', usual + coarse + ohms],
+        [3, '0.22 Ω', usual + coarse + ohms],
       ],
     ],
     ['47R', [[3, '47 Ω', usual + coarse + ohms]]],
@@ -243,7 +243,7 @@ describe('a value with a letter for its point or unit', () => {
       [
         [4, '0.22 pF', rare + coarse + noughtBeforeLetter],
         [4, '220 nF', other + coarse + noughtBeforeLetter],
-        [4, '220 mΩ', usual + coarse],
+        [4, '0.22 Ω', usual + coarse],
       ],
     ],
     ['0n22', [[4, '220 pF', usual + coarse]]],
