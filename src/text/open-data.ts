@@ -75,6 +75,10 @@ export const csvOf = (name: TableName): string => readFileSync(join(dataFolder()
 /** A table's name without its ending, as addresses use it. */
 export const stemOf = (name: TableName): string => name.replace(/\.csv$/, '');
 
+/** Every table with its part of an address, for pages and files of which each table has one. */
+export const tablePaths = () =>
+  tableNames.map((name) => ({ params: { table: stemOf(name) }, props: { name } }));
+
 /** The page of a table: its columns, and where to download it. */
 export const pageOf = (name: TableName): `/${string}` => `/data/${stemOf(name)}/`;
 

@@ -1,8 +1,7 @@
 import type { APIRoute } from 'astro';
-import { rowsOf, stemOf, tableNames } from '../../text/open-data.ts';
+import { rowsOf, tablePaths, type TableName } from '../../text/open-data.ts';
 
-export const getStaticPaths = () =>
-  tableNames.map((name) => ({ params: { table: stemOf(name) }, props: { name } }));
+export const getStaticPaths = tablePaths;
 
-export const GET: APIRoute<{ name: (typeof tableNames)[number] }> = ({ props }) =>
+export const GET: APIRoute<{ name: TableName }> = ({ props }) =>
   new Response(JSON.stringify(rowsOf(props.name)));
