@@ -80,6 +80,7 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
           tell(
             `Not assessed (${kindName(part.kind)}): nothing here goes by what is said of it. It is kept and listed as typed.`,
           ),
+          ...knownRemarks(part),
           ...(line.decision === 'judge' && ask === undefined
             ? [act('Say what to do with it.')]
             : []),
@@ -94,6 +95,12 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
       : []),
   ];
 };
+
+/** What is known of the number of a part that nothing assesses; what to look out for wants attention. */
+const knownRemarks = ({ known }: PlannedLine['part']): Remark[] =>
+  known === undefined
+    ? []
+    : [tell(`${known.what}.`), ...(known.lookOut === '' ? [] : [tell(known.lookOut)])];
 
 /** What speaks against the old type in its place, however sound the part is. */
 const ofPlace = (

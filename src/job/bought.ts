@@ -7,6 +7,7 @@ import {
 } from '../engine/index.ts';
 import { pitchPhrase } from '../substitution/phrases.ts';
 import { printTolerance } from '../substitution/typed-numbers.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import { wordsBeside } from './ask-capacitor.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { kindTitle } from './kinds.ts';
@@ -131,7 +132,12 @@ const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
     details: line.value.trim() === '' ? '' : line.marking.trim(),
   },
   each: 1,
-  notes: ['as typed, not assessed'],
+  notes: [
+    'as typed, not assessed',
+    ...(part.known === undefined || part.known.lookOut === ''
+      ? []
+      : [midSentence(part.known.lookOut.replace(/\.$/u, ''))]),
+  ],
 });
 
 /** What a part without leads needs on a board made for leads, as the boards of this work are. */

@@ -37,6 +37,8 @@ export interface PartOfLine {
   gangs?: number | undefined;
   /** Of a device, the number without figures that it is judged in the place of, and what that is. */
   judgedFor?: string | undefined;
+  /** Of a part that nothing here assesses, what is known of its type number, and what to look out for. */
+  known?: { what: string; lookOut: string } | undefined;
   /** Of a device, the use that it is put to. */
   position?: PositionId | undefined;
   /** The part of the catalogue that it is assessed with; nothing until that is known. */

@@ -85,6 +85,16 @@ const askNear = (
   return [{ about: 'type', question, choices }];
 };
 
+/** What is known of the number that a line bears, where nothing here assesses such a part. */
+export const knownOf = (
+  catalogue: Catalogue,
+  { type, marking, value }: Line,
+): PartOfLine['known'] => {
+  const known = [type, marking, value].map((text) => knownNumber(catalogue, text)).find(Boolean);
+  if (known === undefined) return undefined;
+  return { what: `${known.number} is ${known.what}`, lookOut: known.look_out };
+};
+
 const askUse = (catalogue: Catalogue, device: DeviceRow, line: Line): Ask[] => {
   const { position, note } = line;
   const usual = usesOf(catalogue, device);

@@ -17,7 +17,7 @@ import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts
 import type { Line } from './model.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
-import { familiesOf, understoodDevice } from './understood-device.ts';
+import { familiesOf, knownOf, understoodDevice } from './understood-device.ts';
 import { understoodKind } from './understood-kind.ts';
 
 /** What is understood of a line, and what is left to ask. */
@@ -292,5 +292,6 @@ export const understandWith =
   (catalogue: Catalogue, readColourRow?: ReadColourRow): Understand =>
   (line) => {
     const { part, asks } = understoodLine(catalogue, line, readColourRow);
-    return { ...part, asks };
+    const isOther = part.family === undefined && part.kind !== '' && asks.length === 0;
+    return { ...part, asks, ...(isOther ? { known: knownOf(catalogue, line) } : {}) };
   };

@@ -94,6 +94,18 @@ test.each<[string, Partial<Line>, RegExp[]]>([
   );
 });
 
+test.each<[string, Partial<Line>, string[]]>([
+  [
+    'a chip',
+    { kind: 'ic', marking: 'BA6110' },
+    [expect.stringMatching(/^long out of production/u)],
+  ],
+  ['a diode of a number that nobody knows', { kind: 'diode', marking: 'XYZ1' }, []],
+])('what to look out for stands beside %s that nobody assesses', (_what, said, notes) => {
+  const [group] = orderFor({ designators: 'U9', ...said });
+  expect(group?.notes).toEqual(['as typed, not assessed', ...notes]);
+});
+
 const oxide: Partial<Line> = {
   designators: 'R1',
   kind: 'resistor',
