@@ -42,7 +42,7 @@ const MANY = 2000;
 
 const recordList = byId('record-list', HTMLElement);
 const inTurns = drawingInTurns(recordList);
-/** What is left to do of the record that is written now; nothing once it stands. */
+/** What is left to do of the record; one that stands has no steps left. */
 let writing: Steps | undefined;
 
 /** Writes the record; where nothing stands yet and it takes long, the page says so first. */
