@@ -80,8 +80,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   'rated-voltage': ({ typ }) => `${printNumber(typ)} × the old part's rated voltage`,
   'direct-voltage': ({ catalogue, row, typ, max }) =>
     `${printNumber(typ)} × the direct voltage${row.min === undefined ? '' : `, above ${print(catalogue, max, 'V')} ${printNumber(row.min)} × the old part's rated voltage`}`,
-  corner: ({ catalogue, row, typ }) =>
-    `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value${row.min === undefined ? '' : `, at ${print(catalogue, row.min, 'Hz')} with an electrolytic`}`,
+  corner: ({ catalogue, row, typ, max, unit }) =>
+    `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value${row.min === undefined ? '' : `, at ${print(catalogue, row.min, 'Hz')} with an electrolytic`}${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
   'body-pitch': ({ catalogue, typ, unit }) =>
     `${print(catalogue, typ, unit)}, but no less than the usual length of the old part`,
   'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,

@@ -69,6 +69,17 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
   };
 };
 
+/** Share of a life that is as good as none: beyond it nobody tells more from less. */
+const OF_NONE = 1000;
+
+/** A life in words: a part that boils in its own heat has none, be it minutes or microseconds. */
+const lifeInWords = (life: Range): string => {
+  if (life.min >= HOUR) return `${formatQuantity(life, 's')} of use`;
+  return life.max < HOUR
+    ? 'less than an hour of use'
+    : `less than an hour to ${formatValue(life.max, 's')} of use`;
+};
+
 /** Share of its life that a part uses up in the years to come. */
 export const life: FindingModel = {
   measure: (part, circumstances) => {
@@ -80,7 +91,7 @@ export const life: FindingModel = {
     const inUse = conditionOf(circumstances, 'years').max * conditionOf(circumstances, 'duty').max;
     return {
       status: 'known',
-      value: mapFalling(own.life, (seconds) => inUse / seconds),
+      value: mapFalling(own.life, (seconds) => Math.min(inUse / seconds, OF_NONE)),
       properties: own.properties,
       sources: own.sources,
       bases: own.bases,
@@ -95,7 +106,7 @@ export const life: FindingModel = {
       `${formatQuantity(scale(own.rated, 1 / HOUR), 'grade')} h at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
       `used at ${formatValue(ambient, 'degC')} and ${formatValue(own.rise.typ, 'K')} of its own ` +
       `heat, × ${formatValue(own.voltageFactor, 'grade')} for the voltage: ` +
-      `${formatQuantity(own.life, 's')} of use; ` +
+      `${lifeInWords(own.life)}; ` +
       `${formatValue(conditionOf(circumstances, 'years').typ, 's')} at ` +
       `${formatValue(duty, 'fraction')} of the time use up ${formatQuantity(value, 'fraction')}`
     );

@@ -323,6 +323,19 @@ const cases: Record<string, ByHand> = {
     sources: LISTED,
     bases: LISTED_BASES,
   },
+  // Ten times the current is a hundred times the heat: a thousand kelvin, and 2^-100 of the life at best.
+  'a part that boils has no life, and its share is not counted on': {
+    finding: 'life',
+    spoiling: {
+      ...lived,
+      conditions: { ...lived.conditions, ...given({ 'ripple-current': 2.9658 }) },
+    },
+    value: [1000, 1000, 1000],
+    words: 'less than an hour of use',
+    properties: ['rated-life', HIGHEST],
+    sources: LISTED,
+    bases: LISTED_BASES,
+  },
   'nothing dries out where a life has no meaning': {
     finding: 'life',
     spoiling: { ...lived, figures: { 'rated-life': { status: 'not-applicable', sources: [] } } },
