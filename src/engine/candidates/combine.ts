@@ -11,6 +11,7 @@ import { dissipation } from '../equations/heat.ts';
 import { leakOf } from '../findings/insulation.ts';
 import { conditionOr, type Circumstances } from '../findings/model.ts';
 import { formatValue } from '../quantities/index.ts';
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { valuesBetween } from '../values/index.ts';
 import type { Pair } from './side-by-side.ts';
@@ -55,12 +56,9 @@ export const sideBySide = (pair: Pair): OfferedPart => {
   );
 };
 
-/** Share by which a resistance may lie below a value and still count as it: rounding only. */
-const ROUNDING = 1e-9;
-
 /** The largest E12 value (ohm) that is not above a resistance. */
 const nextLower = (ohm: number): number | undefined =>
-  valuesBetween('E12', ohm / 2, ohm * (1 + ROUNDING)).at(-1);
+  valuesBetween('E12', ohm / 2, ohm * (1 + FLOAT_ERROR)).at(-1);
 
 interface Equalising {
   bleeder?: number;

@@ -2,6 +2,7 @@ import type { DeviceRow, DeviceSumInputRow } from '../../schemas/devices.ts';
 import type { FilledSum } from '../assessment/sum-fields.ts';
 import type { Finding } from '../assessment/finding.ts';
 import { writtenRange } from '../assessment/written-range.ts';
+import { REFERENCE_CELSIUS } from '../equations/reference.ts';
 import { leakageWhenWarm } from '../equations/switch.ts';
 import { exactly, type Range } from '../quantities/range.ts';
 import { deviceKnowledge } from './known.ts';
@@ -16,7 +17,7 @@ const rangeOf = (
 ): Range | undefined => deviceKnowledge(catalogue, device, of, conditions[at]?.typ)?.range;
 
 const temperatureIn = ({ conditions }: DeviceCircumstances): number =>
-  conditions['temperature']?.typ ?? 25;
+  conditions['temperature']?.typ ?? REFERENCE_CELSIUS;
 
 const biasOf = (
   device: DeviceRow,
