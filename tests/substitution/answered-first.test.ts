@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { slicePosition } from '../../src/catalogue/slices/slice-position.ts';
-import { exactly, findStandIns, type Catalogue } from '../../src/engine/index.ts';
+import { exactly, findStandIns, type Catalogue, type Request } from '../../src/engine/index.ts';
 import { answerSentence } from '../../src/substitution/answer.ts';
 import { answeredFirst, strangenessOfType } from '../../src/substitution/strangeness.ts';
 
@@ -179,4 +179,37 @@ test('where a place wants what some parts of a family are made for, its plain on
   expect(counted(low, plain)).toBeGreaterThan(0);
   // No film is made for it, so none is too plain.
   expect(counted('pet-metallized', 'pp-metallized')).toBe(0);
+});
+
+// What feeds a converter's load at 50 kHz is replaced by its like of whatever size, not by a larger plain one.
+describe('behind a converter', () => {
+  test.each([
+    [1000e-6, 50],
+    [470e-6, 63],
+    [1000e-6, 63],
+    [2200e-6, 16],
+    [3300e-6, 10],
+    [4700e-6, 10],
+    [1000e-6, 35],
+    [2200e-6, 35],
+    [2200e-6, 50],
+    [470e-6, 25],
+    [22e-6, 160],
+  ])('%f F for %d V', (farad, volts) => {
+    const request: Request = {
+      original: {
+        type: 'al-electrolytic-low-esr',
+        capacitance: exactly(farad),
+        ratedVoltage: exactly(volts),
+      },
+      position: 'converter-output',
+    };
+    const [first] = answeredFirst(catalogue, request, findStandIns(catalogue, request));
+    expect(first?.candidate).toMatchObject({
+      type: 'al-electrolytic-low-esr',
+      ratedVoltage: volts,
+    });
+    expect((first?.candidate.capacitance ?? 0) / farad).toBeCloseTo(1, 6);
+    expect(first?.verdict).toBe('fits');
+  });
 });
