@@ -116,6 +116,13 @@ describe('what a part is', () => {
     expect(read({ kind: 'resistor', marking }).part.type).toBe(type);
   });
 
+  test.each([
+    ['trimmer', 'TRIMMER 100K 20T CERMET TOP ADJ', 'cermet-multiturn'],
+    ['pot', '100 ohm hum pot WW', 'wirewound-pot'],
+  ])('of a %s: %s', (kind, marking, type) => {
+    expect(read({ kind, marking }).part.type).toBe(type);
+  });
+
   test.each(['4R7 fusible 1/4W', '10R metal film fusible', '10R safety resistor'])(
     '%s is offered as a fusible part and as no other',
     (marking) => {

@@ -56,13 +56,17 @@ const grade = (word: string, meaning: Meaning, weight: number): [string, Item] =
   return [word, { kind: 'word', take }];
 };
 
+/** Whether a word may be completed where a character is worn: two letters, or figures and one, are too little. */
+const mayBeCompleted = (word: string): boolean =>
+  word.length > SHORT || (word.length === SHORT && isShort(word));
+
 /** A word that is taken where it cuts no longer one. */
 const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item] => {
   const short = isShort(word);
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { marking } = scan;
     if (short && !standsAsCode(marking, at, found)) return undefined;
-    if (word.length < SHORT && madeUp(found.assumed) > 0) return undefined;
+    if (madeUp(found.assumed) > 0 && !mayBeCompleted(word)) return undefined;
     if (cutsRun(marking, at) || cutsRun(marking, found.end) || joins(marking, at)) return undefined;
     const inCase = short && !found.sameCase ? weights.otherCase : 0;
     return tokenOf(at, found.end, meaning, weight + inCase, found);

@@ -45,6 +45,8 @@ describe('what a list writes beside the value', () => {
     ['220 CF', { r: 220 }],
     ['MOX 1W 47k', { r: 47e3 }],
     ['cermet 10K', { r: 10e3 }],
+    ['100K 20T cermet', { r: 100e3 }],
+    ['10k 25 turn trimmer', { r: 10e3 }],
     ['4M7 VR37', { r: 4.7e6 }],
     ['10k x8 SIL', { r: 10e3 }],
     ['0.47 5W', { r: 0.47 }],
