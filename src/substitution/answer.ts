@@ -49,10 +49,16 @@ const temptation = (
       !isNotMade(assessment) &&
       !isNoTemptation(catalogue, assessment),
   );
-  // That a type is not made for the voltage or the value teaches less than what it does wrong.
-  const dullness = (assessment: Assessment<AnyPart>): number =>
-    (typeRowOf(catalogue, assessment.candidate.type)?.family === family ? 0 : 1) +
-    (DULL.includes(decidingFinding(assessment)?.finding ?? '') ? 2 : 0);
+  // That a type is not made for the voltage or the value teaches less than what it does wrong, and one
+  // that is hard to get tempts least of its family.
+  const dullness = (assessment: Assessment<AnyPart>): number => {
+    const row = typeRowOf(catalogue, assessment.candidate.type);
+    return (
+      (row?.family === family ? 0 : 2) +
+      (DULL.includes(decidingFinding(assessment)?.finding ?? '') ? 4 : 0) +
+      (AT_HAND.includes(row?.market ?? '') ? 0 : 1)
+    );
+  };
   return kept.toSorted((a, b) => dullness(a) - dullness(b))[0];
 };
 
