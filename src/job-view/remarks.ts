@@ -96,7 +96,7 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
   ];
 };
 
-/** What is known of the number of a part that nothing assesses; what to look out for wants attention. */
+/** What is known of the number of a part that nothing assesses, and what to look out for. */
 const knownRemarks = ({ known }: PlannedLine['part']): Remark[] =>
   known === undefined
     ? []

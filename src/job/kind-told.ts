@@ -4,7 +4,7 @@ import { typeNumberIn } from '../search/type-number.ts';
 import { expandDesignators } from './designators.ts';
 import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import type { Line } from './model.ts';
-import { isReadWhole } from './read-whole.ts';
+import { hasValue, isReadWhole } from './read-whole.ts';
 
 /** What a parts list calls a device; nothing for what is none. */
 export const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
@@ -80,12 +80,13 @@ const kindBeside = (
   if (usual === undefined)
     return texts.some((text) => isCapacitance(catalogue, text)) ? 'capacitor' : undefined;
   if (!goesByValue(catalogue, usual)) return undefined;
-  const hints = usual === 'capacitor' ? ({ kind: usual } as const) : {};
-  const [best] = texts.flatMap((text) => {
-    const readings = readMarking(catalogue, text, hints);
-    return isReadWhole(readings) ? readings.slice(0, 1) : [];
-  });
-  return best === undefined ? undefined : usual === 'capacitor' ? usual : kindOfReading(best);
+  const kind = usual === 'capacitor' ? 'capacitor' : 'resistor';
+  const best = texts
+    .flatMap((text) => readMarking(catalogue, text, { kind }).slice(0, 1))
+    .find((reading) => reading.kind === kind && hasValue(reading));
+  if (best === undefined) return undefined;
+  // The letter of a resistor stands for a panel control as well.
+  return usual === 'resistor' ? kindOfReading(best) : usual;
 };
 
 /**

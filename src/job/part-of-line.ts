@@ -54,7 +54,8 @@ export type Family = 'capacitor' | 'kind' | 'device';
 
 /**
  * How lines are understood; must depend on nothing but what is typed in the line of its part. A plan
- * asks once for all lines that say the same, and reads each line's designators itself.
+ * asks once for all lines that say the same of designators with the same letters, with one number for
+ * all, and reads each line's designators itself.
  */
 export type Understand = (line: Line) => PartOfLine;
 

@@ -73,6 +73,7 @@ describe('what a part is', () => {
     ['R7', '220R 1/4W regulator', 'resistor'],
     ['Q7', '2SC1815 driver', 'transistor'],
     ['R17', '1 meg audio taper w/switch', 'pot'],
+    ['RV3', '10k relay threshold', 'trimmer'],
     ['LS1', '4" speaker 3.2 ohm', 'speaker'],
     ['', '1000uF 35V speaker', 'capacitor'],
     ['M1', 'motor 12V', 'motor'],
