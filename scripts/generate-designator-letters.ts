@@ -1,11 +1,11 @@
 /**
- * Writes src/job/designator-letters.generated.ts from data/job/designator-letters.csv, so that a parts
+ * Writes src/job/model/designator-letters.generated.ts from data/job/designator-letters.csv, so that a parts
  * list can be cut before any table is fetched: `node scripts/generate-designator-letters.ts`.
  */
 import { formatted, rowsOf, writeIfRun } from './generated-module.ts';
 
 const TABLE = new URL('../data/job/designator-letters.csv', import.meta.url);
-const MODULE = new URL('../src/job/designator-letters.generated.ts', import.meta.url);
+const MODULE = new URL('../src/job/model/designator-letters.generated.ts', import.meta.url);
 
 /** A single letter begins no type number, and one of another script none that is met. */
 const SEVERAL = /^[A-Z]{2,3}$/;

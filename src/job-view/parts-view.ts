@@ -1,4 +1,4 @@
-import { LONGEST_TEXT, type Line } from '../job/model.ts';
+import { LONGEST_TEXT, type Line } from '../job/model/job.ts';
 import { h } from '../markup/node.ts';
 import type { Element } from '../markup/node.ts';
 

@@ -1,34 +1,35 @@
 /** The public face of the jobs. Pages and scripts take what they need from here. */
 
-export { planJob, planSteps, newPlanCache } from './plan.ts';
-export type { Plan, PlannedLine } from './planned.ts';
-export { choiceOf } from './choice.ts';
-export { isCapacitor, isDevice, isKind, standInWords, whyWords } from './stand-in.ts';
-export { typeNameIn } from './type-name.ts';
-export { orderOf, orderText, type Order } from './order.ts';
-export { turnsInWords, type PresetSteps } from './preset.ts';
-export { sheetOf, type Sheet, type SheetCheck, type SheetStep } from './sheet.ts';
-export { moved } from './adjustments.ts';
-export { readInWords, type BenchField, type Time } from './bench-fields.ts';
-export { foundOf } from './found-at.ts';
-export { pageQuery } from './page-query.ts';
-export { lowerPowerOfLine } from './lower-power.ts';
-export { lowerRatingOfLine } from './lower-rating.ts';
-export { lineName } from './line-name.ts';
-export { isBlank, isNoteAlone } from './is-blank.ts';
-export type { Assumed } from './assumed.ts';
-export type { PlacedCaution } from './placed-cautions.ts';
-export { splitLine } from './split-line.ts';
-export { whyOf } from './why.ts';
-export { finished, type Steps } from './steps.ts';
-export { recordOf, recordSteps, type JobRecord, type RecordEntry } from './record.ts';
-export { demoJob } from './demo.ts';
+export { planJob, planSteps, newPlanCache } from './planning/plan.ts';
+export type { Plan, PlannedLine } from './planning/planned.ts';
+export { choiceOf } from './planning/choice.ts';
+export { isCapacitor, isDevice, isKind, standInWords, whyWords } from './planning/stand-in.ts';
+export { typeNameIn } from './planning/type-name.ts';
+export { orderOf, orderText, type Order } from './ordering/order.ts';
+export { turnsInWords, type PresetSteps } from './bench/preset.ts';
+export { sheetOf, type Sheet, type SheetCheck, type SheetStep } from './bench/sheet.ts';
+export { moved } from './bench/adjustments.ts';
+export { readInWords, type BenchField, type Time } from './bench/bench-fields.ts';
+export { foundOf } from './model/found-at.ts';
+export { pageQuery } from './planning/page-query.ts';
+export { lowerPowerOfLine } from './planning/lower-power.ts';
+export { lowerRatingOfLine } from './planning/lower-rating.ts';
+export { lineName } from './model/line-name.ts';
+export { isBlank, isNoteAlone } from './model/is-blank.ts';
+export type { Assumed } from './bench/assumed.ts';
+export type { PlacedCaution } from './bench/placed-cautions.ts';
+export { splitLine } from './model/split-line.ts';
+export { whyOf } from './planning/why.ts';
+export { finished, type Steps } from './planning/steps.ts';
+export { recordOf, recordSteps, type JobRecord, type RecordEntry } from './bench/record.ts';
+export { demoJob } from './model/demo.ts';
 export {
   emptyCheck,
   emptyFitted,
   emptyJob,
   emptyLine,
   emptyPreset,
+  LARGEST_FILE,
   LONGEST_TEXT,
   MOST_LINES,
   type Adjustment,
@@ -37,21 +38,21 @@ export {
   type Job,
   type Line,
   type Preset,
-} from './model.ts';
-export { shortenDesignators } from './designators.ts';
-export { LARGEST_FILE, openJob, writeJob, type Opened } from './file.ts';
-export { changed, historyOf, redone, undone, type History } from './history.ts';
-export { textOfBytes } from './bytes.ts';
-export { readDelimited, type Delimited, type Row } from './delimited.ts';
-export { openStore, type Listed } from './store.ts';
-export { kindName } from './kinds.ts';
-export { tableOfList } from './plain-list.ts';
-export { guessColumns, type ColumnField, type Mapping } from './columns.ts';
-export { guessDecimal, isDecimalAsked, type DecimalSign } from './decimal-sign.ts';
-export { linesFromRows, type LinesIn } from './lines-in.ts';
-export { understandWith } from './understood.ts';
-export { haveColours, type ReadColourRow } from './colours-of-line.ts';
-export type { Ask, AskChoice } from './ask.ts';
+} from './model/job.ts';
+export { shortenDesignators } from './model/designators.ts';
+export { openJob, writeJob, type Opened } from './keeping/file.ts';
+export { changed, historyOf, redone, undone, type History } from './model/history.ts';
+export { textOfBytes } from './list/bytes.ts';
+export { readDelimited, type Delimited, type Row } from './list/delimited.ts';
+export { openStore, type Listed } from './keeping/store.ts';
+export { kindName } from './understanding/kinds.ts';
+export { tableOfList } from './list/plain-list.ts';
+export { guessColumns, type ColumnField, type Mapping } from './list/columns.ts';
+export { guessDecimal, isDecimalAsked, type DecimalSign } from './list/decimal-sign.ts';
+export { linesFromRows, type LinesIn } from './list/lines-in.ts';
+export { understandWith } from './understanding/understood.ts';
+export { haveColours, type ReadColourRow } from './understanding/colours-of-line.ts';
+export type { Ask, AskChoice } from './understanding/ask.ts';
 export {
   commonFields,
   fieldsOfLine,
@@ -59,5 +60,5 @@ export {
   withSign,
   type LineField,
   type LineFields,
-} from './line-fields.ts';
-export { firstAsk, questionsOf, type Question } from './questions.ts';
+} from './planning/line-fields.ts';
+export { firstAsk, questionsOf, type Question } from './planning/questions.ts';

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
+import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model/job.ts';
 
 /** Texts with what is awkward in tables, files and addresses. */
 const anyText = fc.oneof(

@@ -14,11 +14,11 @@ import {
   sheetOf,
   understandWith,
 } from '../../src/job/index.ts';
-import { demoIds } from '../../src/job/demo.ts';
-import { guessColumns } from '../../src/job/columns.ts';
-import { readDelimited } from '../../src/job/delimited.ts';
-import { linesFromRows } from '../../src/job/lines-in.ts';
-import { jobSchema, type Line } from '../../src/job/model.ts';
+import { demoIds } from '../../src/job/model/demo.ts';
+import { guessColumns } from '../../src/job/list/columns.ts';
+import { readDelimited } from '../../src/job/list/delimited.ts';
+import { linesFromRows } from '../../src/job/list/lines-in.ts';
+import { jobSchema, type Line } from '../../src/job/model/job.ts';
 
 const catalogue = loadCatalogue();
 const slices = new Map<string, Catalogue>();

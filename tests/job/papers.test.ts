@@ -11,11 +11,11 @@ import {
   recordOf,
   sheetOf,
 } from '../../src/job/index.ts';
-import { orderCsv, orderTabbed } from '../../src/job/order-csv.ts';
-import { presetSteps } from '../../src/job/preset.ts';
-import { recordCsv } from '../../src/job/record-csv.ts';
-import { safeCell } from '../../src/job/safe-cell.ts';
-import { sparesFor, spareRuleOf } from '../../src/job/spares.ts';
+import { orderCsv, orderTabbed } from '../../src/job/ordering/order-csv.ts';
+import { presetSteps } from '../../src/job/bench/preset.ts';
+import { recordCsv } from '../../src/job/bench/record-csv.ts';
+import { safeCell } from '../../src/job/list/safe-cell.ts';
+import { sparesFor, spareRuleOf } from '../../src/job/ordering/spares.ts';
 import {
   emptyFitted,
   emptyJob,
@@ -23,9 +23,9 @@ import {
   emptyPreset,
   type Job,
   type Line,
-} from '../../src/job/model.ts';
-import { formingNote } from '../../src/job/lead-forming.ts';
-import { understandWith } from '../../src/job/understood.ts';
+} from '../../src/job/model/job.ts';
+import { formingNote } from '../../src/job/ordering/lead-forming.ts';
+import { understandWith } from '../../src/job/understanding/understood.ts';
 
 const catalogue = loadCatalogue();
 const cache = newPlanCache();

@@ -7,7 +7,7 @@ import {
   type PlannedLine,
   type SheetStep,
 } from '../../src/job/index.ts';
-import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model.ts';
+import { emptyJob, emptyLine, type Job, type Line } from '../../src/job/model/job.ts';
 import { answerHtml } from '../search/answer-html.ts';
 
 /**

@@ -10,7 +10,7 @@ import {
   type LineFields,
   type PlannedLine,
 } from '../../job/index.ts';
-import type { Decision, Line } from '../../job/model.ts';
+import type { Decision, Line } from '../../job/model/job.ts';
 import {
   planDetail,
   planGroups,

@@ -8,7 +8,7 @@ import { current } from './state.ts';
 const MARK = 'job=';
 
 /** Packs and unpacks jobs; fetched apart, since few visits do either. */
-const packing = () => import('../../job/share.ts');
+const packing = () => import('../../job/keeping/share.ts');
 
 /** Makes the button work that copies a link with the job in it, and says how long that is. */
 export const startSharing = (): void => {

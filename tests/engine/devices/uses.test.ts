@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { isMetIn, usesOf } from '../../../src/engine/index.ts';
-import { emptyLine } from '../../../src/job/model.ts';
-import { understoodLine } from '../../../src/job/understood.ts';
+import { emptyLine } from '../../../src/job/model/job.ts';
+import { understoodLine } from '../../../src/job/understanding/understood.ts';
 import { answerHtml } from '../../search/answer-html.ts';
 
 const catalogue = loadCatalogue();

@@ -1,5 +1,0 @@
-import type { Line } from './model.ts';
-
-/** What a line is called: by its designators, else by what is printed on its part or said of it. */
-export const lineName = ({ designators, marking, value, type }: Line): string =>
-  [designators, marking, value, type].find((text) => text.trim() !== '') ?? 'No designator';

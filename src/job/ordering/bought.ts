@@ -1,0 +1,226 @@
+import {
+  formatValue,
+  isChip,
+  type Assessment,
+  type Catalogue,
+  type Part,
+} from '../../engine/index.ts';
+import { pitchPhrase } from '../../substitution/phrases.ts';
+import { printTolerance } from '../../substitution/typed-numbers.ts';
+import { midSentence } from '../../text/mid-sentence.ts';
+import { wordsBeside } from '../understanding/ask-capacitor.ts';
+import { deviceThing, kindThing } from './bought-other.ts';
+import { kindTitle } from '../understanding/kinds.ts';
+import { lowerPowerOfLine } from '../planning/lower-power.ts';
+import { lowerRatingOfLine } from '../planning/lower-rating.ts';
+import { formingNote } from './lead-forming.ts';
+import { unreadOf, type PartOfLine } from '../understanding/part-of-line.ts';
+import type { PlannedLine } from '../planning/planned.ts';
+import { printCapacitance, printVolts } from '../planning/print.ts';
+import { isCapacitor, isDevice, type DeviceStandIn } from '../planning/stand-in.ts';
+import { typeNameIn } from '../planning/type-name.ts';
+
+/** What tells one thing to buy from another, in words. */
+export interface Bought {
+  kind: string;
+  what: string;
+  value: string;
+  tolerance: string;
+  volts: string;
+  /** Rated power. */
+  power: string;
+  style: string;
+  pitch: string;
+  /** Height of the body, where one is listed. */
+  height: string;
+  /** What else one orders it by, such as its temperature coefficient or its turns. */
+  details: string;
+}
+
+/** A thing of which nothing is said. */
+export const nothingBought: Bought = {
+  kind: '',
+  what: '',
+  value: '',
+  tolerance: '',
+  volts: '',
+  power: '',
+  style: '',
+  pitch: '',
+  height: '',
+  details: '',
+};
+
+/** One thing of a stand-in, how many of it each place takes, and what to mind. */
+export interface ThingFor {
+  thing: Bought;
+  each: number;
+  notes: readonly string[];
+}
+
+/** What to buy for a line, or the reason why nothing can be ordered. */
+export interface BoughtFor {
+  things: readonly ThingFor[];
+  reason?: string;
+}
+
+const capacitor = (part: Part, assessment: Assessment, catalogue: Catalogue): Bought => {
+  const height = assessment.buy?.body?.height;
+  const single = part.made === undefined;
+  const offered = single ? assessment.buy : undefined;
+  return {
+    ...nothingBought,
+    kind: 'capacitor',
+    what: catalogue.types[part.type]?.name ?? part.type,
+    value: printCapacitance(part),
+    tolerance: printTolerance(part.tolerance),
+    volts: printVolts(part) + (part.voltageKind === 'ac' ? ' AC' : ''),
+    style: offered?.style ?? '',
+    pitch: offered === undefined ? '' : pitchPhrase(assessment),
+    height: offered === undefined || height === undefined ? '' : `${String(height)}\u00A0mm`,
+  };
+};
+
+const resistor = (ohm: number, watt: number | undefined): Bought => ({
+  ...nothingBought,
+  kind: 'resistor',
+  what: 'Resistor',
+  value: formatValue(ohm, 'ohm'),
+  power: watt === undefined ? '' : `${formatValue(watt, 'W')} or more`,
+});
+
+/** A stand-in that is made of several things: each is bought. */
+const madeThings = (assessment: Assessment, catalogue: Catalogue, where: string): ThingFor[] => {
+  const { made } = assessment.candidate;
+  if (made === undefined) return [];
+  const notes = [`goes with another part in ${where}`];
+  const parts = made.parts.map((part) => ({
+    thing: {
+      ...capacitor(part, assessment, catalogue),
+      style: part.style,
+      pitch: part.pitch.length === 0 ? '' : `${part.pitch.join(' or ')}\u00A0mm`,
+      height: '',
+    },
+    each: 1,
+    notes,
+  }));
+  const extra = [
+    ...(made.resistor === undefined ? [] : [{ ohm: made.resistor, watt: made.power, each: 1 }]),
+    ...(made.bleeder === undefined
+      ? []
+      : [{ ohm: made.bleeder, watt: undefined, each: made.parts.length }]),
+  ];
+  return [
+    ...parts,
+    ...extra.map(({ ohm, watt, each }) => ({ thing: resistor(ohm, watt), each, notes })),
+  ];
+};
+
+/** A part that is bought as it is typed, like for like. */
+const asTyped = ({ line, part }: PlannedLine, common: Catalogue): ThingFor => ({
+  thing: {
+    ...nothingBought,
+    kind: part.kind === '' ? 'other' : part.kind,
+    what:
+      line.type === ''
+        ? kindTitle(part.kind === '' ? 'part' : part.kind)
+        : typeNameIn(common, line.type),
+    // What is printed on it is often all that tells one from another: two valves are no pair.
+    value: line.value.trim() === '' ? line.marking.trim() : line.value,
+    tolerance: line.tolerance,
+    volts: line.volts,
+    details: line.value.trim() === '' ? '' : line.marking.trim(),
+  },
+  each: 1,
+  notes: [
+    'as typed, not assessed',
+    ...(part.known === undefined || part.known.lookOut === ''
+      ? []
+      : [midSentence(part.known.lookOut.replace(/\.$/u, ''))]),
+  ],
+});
+
+/** What a part without leads needs on a board made for leads, as the boards of this work are. */
+const fittingNote = ({ style }: Bought, catalogue: Catalogue): string =>
+  isChip(catalogue, style) ? 'a chip without leads: it needs pads or short wires' : '';
+
+/** That the old part was made for more volts, which an order must not hide. */
+const ratingNote = (planned: PlannedLine, catalogue: Catalogue): string => {
+  const lower = lowerRatingOfLine(catalogue, planned);
+  return lower?.isHigh === true
+    ? `the old part was for ${lower.old}: measure the voltage across it before buying`
+    : '';
+};
+
+/** That the old part took more watts, likewise. */
+const powerNotes = (planned: PlannedLine): string[] => {
+  const lower = lowerPowerOfLine(planned);
+  return lower === undefined
+    ? []
+    : [
+        `the old part was for ${formatValue(lower.old, 'W')}: measure the voltage across it before buying`,
+      ];
+};
+
+/** A device, with what the old one is where it was judged as if it were another. */
+const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): ThingFor => {
+  const bought = deviceThing(standIn, kind);
+  if (judgedFor === undefined) return bought;
+  const note = `the old one is ${judgedFor}: compare ratings, pins and body before buying`;
+  return { ...bought, notes: [note, ...bought.notes] };
+};
+
+/** A capacitor, with what to mind when it is bought for a line. */
+const capacitorFor = (
+  planned: PlannedLine,
+  standIn: Assessment,
+  catalogue: Catalogue,
+): ThingFor => {
+  const { line, worked } = planned;
+  const thing = capacitor(standIn.candidate, standIn, catalogue);
+  const words = `${wordsBeside(line)}, ${line.type}, ${line.note}`;
+  const notes = [
+    ratingNote(planned, catalogue),
+    fittingNote(thing, catalogue),
+    worked?.soldAsOld?.(standIn, words) ?? '',
+    formingNote(line, standIn, catalogue),
+  ];
+  return { thing, each: 1, notes: notes.filter((note) => note !== '') };
+};
+
+/** What one place of a line takes; the designators are not counted here. */
+export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
+  const { state, standIn, line, part } = planned;
+  if (state === 'waiting') return { things: [], reason: 'its position is still being fetched' };
+  const unread = unreadOf(part);
+  if (state === 'open' && unread !== undefined)
+    return { things: [], reason: `its ${unread} is not understood` };
+  if (state === 'open' && (part.family === undefined || part.family === 'capacitor'))
+    return { things: [], reason: `its ${planned.missing[0] ?? 'part'} is not known` };
+  if (state === 'other' || state === 'open') {
+    const said = line.value + line.marking + line.type;
+    return said.trim() === ''
+      ? { things: [], reason: 'nothing says what it is' }
+      : { things: [asTyped(planned, catalogue)] };
+  }
+  if (standIn === undefined) {
+    const isSized = !planned.missing.includes('value');
+    return {
+      things: [],
+      reason: isSized ? 'no stand-in serves in its place' : 'its value is not known',
+    };
+  }
+  if (isDevice(standIn)) {
+    return { things: [deviceFor(standIn, part)] };
+  }
+  if (!isCapacitor(standIn)) {
+    const what = typeNameIn(catalogue, standIn.candidate.type);
+    const bought = kindThing(standIn, part.kind, what);
+    return { things: [{ ...bought, notes: [...powerNotes(planned), ...bought.notes] }] };
+  }
+  const where = part.designators.join(' ');
+  if (standIn.candidate.made !== undefined) {
+    return { things: madeThings(standIn, catalogue, where) };
+  }
+  return { things: [capacitorFor(planned, standIn, catalogue)] };
+};

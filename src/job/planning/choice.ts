@@ -1,0 +1,97 @@
+import {
+  formatValue,
+  type Candidate,
+  type Catalogue,
+  type KindCandidate,
+  type Tolerance,
+} from '../../engine/index.ts';
+import { fail, ok, type Result } from '../../engine/result.ts';
+import { ratingMeasure, valueMeasure } from '../../substitution/kind-address.ts';
+import { ratingPhrase } from '../../substitution/phrases.ts';
+import {
+  PART_LIMITS,
+  printTolerance,
+  readRange,
+  readToleranceText,
+  type Measure,
+  type Read,
+} from '../../substitution/typed-numbers.ts';
+import type { Choice } from '../model/job.ts';
+import { printCapacitance, printVolts } from './print.ts';
+import { isCapacitor, isDevice, type StandIn } from './stand-in.ts';
+
+interface Numbers {
+  value: number | undefined;
+  tolerance: Tolerance | undefined;
+  rating: number | undefined;
+}
+
+/** The numbers of a choice, each in its measure, or the first fault; nothing where it says nothing. */
+const readNumbers = (
+  { value, tolerance, rating }: Choice,
+  measures: { value: Measure | undefined; rating: Measure | undefined },
+): Result<Numbers> => {
+  const faults: string[] = [];
+  const take = <T>(text: string, read: (text: string) => Read<T>): T | undefined => {
+    if (text.trim() === '') return undefined;
+    const result = read(text.trim());
+    if ('value' in result) return result.value;
+    faults.push(result.message);
+    return undefined;
+  };
+  const number = (text: string, measure: Measure | undefined): number | undefined =>
+    measure && take(text, (said) => readRange(said, measure))?.typ;
+  const numbers = {
+    value: number(value, measures.value),
+    tolerance: take(tolerance, readToleranceText),
+    rating: number(rating, measures.rating),
+  };
+  const [first] = faults;
+  return first === undefined ? ok(numbers) : fail(first);
+};
+
+/** The capacitor that a visitor chose; what is left empty is taken from the market for its type. */
+export const readCandidate = (catalogue: Catalogue, choice: Choice): Result<Candidate> => {
+  if (!Object.hasOwn(catalogue.types, choice.type)) return fail('There is no such type.');
+  const { capacitance, ratedVoltage } = PART_LIMITS;
+  const read = readNumbers(choice, { value: capacitance, rating: ratedVoltage });
+  if (!read.ok) return read;
+  const { value, tolerance, rating } = read.value;
+  return ok({ type: choice.type, capacitance: value, tolerance, ratedVoltage: rating });
+};
+
+/** The same for a part of another kind. */
+export const readKindCandidate = (catalogue: Catalogue, choice: Choice): Result<KindCandidate> => {
+  const row = catalogue.kindTypes[choice.type];
+  const kind = catalogue.kinds[row?.kind ?? ''];
+  if (row === undefined || kind === undefined) return fail('There is no such type.');
+  const read = readNumbers(choice, {
+    value: kind.unit === '' ? undefined : valueMeasure(kind),
+    rating: kind.rating_unit === '' ? undefined : ratingMeasure(kind),
+  });
+  return read.ok ? ok({ type: choice.type, ...read.value }) : read;
+};
+
+/** A stand-in of a plan as the choice of a visitor, to be kept in the line. */
+export const choiceOf = (standIn: StandIn, reason: string, locked: boolean): Choice => {
+  const kept = { type: standIn.candidate.type, reason, locked };
+  if (isDevice(standIn)) return { ...kept, value: '', tolerance: '', rating: '' };
+  if (isCapacitor(standIn)) {
+    const { candidate } = standIn;
+    const tolerance = printTolerance(candidate.tolerance);
+    return {
+      ...kept,
+      value: printCapacitance(candidate),
+      tolerance,
+      rating: printVolts(candidate),
+    };
+  }
+  const { value, unit, tolerance, rating, ratingUnit } = standIn.candidate;
+  return {
+    ...kept,
+    value: value === undefined || unit === undefined ? '' : formatValue(value, unit),
+    tolerance: tolerance === undefined ? '' : printTolerance(tolerance),
+    rating:
+      rating === undefined || ratingUnit === undefined ? '' : ratingPhrase(rating, ratingUnit),
+  };
+};

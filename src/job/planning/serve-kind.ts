@@ -1,0 +1,134 @@
+import {
+  assessKind,
+  findKindStandIns,
+  formatQuantity,
+  isTaper,
+  resolveKindSituation,
+  type Catalogue,
+  type KindAssessment,
+  type KindRequest,
+  type Range,
+  type Unit,
+} from '../../engine/index.ts';
+import { knownRange } from '../../engine/known-range.ts';
+import { ok } from '../../engine/result.ts';
+import { readKindAddress } from '../../substitution/kind-address.ts';
+import { strangeness } from '../../substitution/strangeness.ts';
+import { messagesOf } from '../../substitution/typed-numbers.ts';
+import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
+import { readKindCandidate } from './choice.ts';
+import type { Line } from '../model/job.ts';
+import type { Worked } from './planned.ts';
+import { addressOfLine } from './line-request.ts';
+import type { KindStandIn } from './stand-in.ts';
+
+/** What the conditions of a setting are read from at the bench, where the line does not say them. */
+const FROM_PRESET = { 'old-setting': 'old', 'old-total': 'oldTotal' } as const;
+
+/** Readings of a trimmer at the bench count for its line once it has the line to itself. */
+const withPreset = (line: Line, designators: readonly string[]): Line => {
+  const [only] = designators;
+  const preset = designators.length === 1 ? line.fitted[only ?? '']?.preset : undefined;
+  if (!preset) return line;
+  const read = Object.entries(FROM_PRESET).flatMap(([condition, field]) =>
+    preset[field].trim() === '' ? [] : [[condition, preset[field]] as const],
+  );
+  const said = Object.entries(line.conditions).filter(([, text]) => text.trim() !== '');
+  return { ...line, conditions: { ...Object.fromEntries(read), ...Object.fromEntries(said) } };
+};
+
+const known = (catalogue: Catalogue, type: string, property: string): Range | undefined =>
+  knownRange(catalogue.knowledge[type]?.[property]);
+
+/** What one orders a type by besides value and rating: `temperature coefficient ±100 ppm/K`. */
+const detailsOf = (catalogue: Catalogue, type: string): string[] => {
+  const kind = catalogue.kinds[catalogue.kindTypes[type]?.kind ?? ''];
+  return (kind?.ordered ?? []).flatMap((property) => {
+    const range = known(catalogue, type, property);
+    const row = catalogue.properties[property];
+    if (range === undefined || row === undefined) return [];
+    const unit = (catalogue.units[row.unit]?.si ?? row.unit) as Unit;
+    return [`${row.name.toLowerCase()} ${formatQuantity(range, unit)}`];
+  });
+};
+
+/** How the track of a stand-in has to go: as the old one is marked, else as its place asks. */
+const taperOf = (catalogue: Catalogue, { part, position }: Asking): string[] => {
+  const duties = catalogue.kindPositions[position]?.duties ?? [];
+  const taper = part.taper ?? duties.find(isTaper);
+  return taper === undefined ? [] : [`${taper} track`];
+};
+
+/** How many of a stand-in have to be on one shaft. */
+const gangsOf = ({ part }: Asking): string[] =>
+  part.gangs === undefined ? [] : [`${String(part.gangs)} on one shaft`];
+
+const standInOf = (
+  catalogue: Catalogue,
+  assessment: KindAssessment,
+  ordered: readonly string[],
+): KindStandIn => {
+  const { type } = assessment.candidate;
+  const turns = known(catalogue, type, 'turns');
+  const finest = {
+    rheostat: known(catalogue, type, 'adjust-rheostat'),
+    divider: known(catalogue, type, 'adjust-divider'),
+  };
+  return {
+    ...assessment,
+    details: [...ordered, ...detailsOf(catalogue, type)],
+    ...(turns === undefined ? {} : { turns, finest }),
+  };
+};
+
+const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly string[]): Worked => {
+  const { original, conditions } = resolveKindSituation(catalogue, request);
+  const all = findKindStandIns(catalogue, request);
+  const { verdict, findings } = assessKind(catalogue, request, original);
+  const rest = restOf(
+    asOrdered(all, (one) => strangeness(catalogue, request, one)),
+    (one) => standInOf(catalogue, one, ordered),
+  );
+  return {
+    conditions,
+    best: rest.standIns[0],
+    misfit: misfitOf(verdict, () => findings),
+    rest: () => rest,
+  };
+};
+
+const requestOf = ({ catalogue, line, part, type, position, whole }: Asking) => {
+  const { value, tolerance, rating, designators } = part;
+  const query = addressOfLine(withPreset(line, designators), whole);
+  const asked = readKindAddress(catalogue, type, position, query);
+  const request: KindRequest = {
+    ...asked.request,
+    original: { type, value, tolerance, rating },
+  };
+  return { request, rejected: { ...part.rejected, ...messagesOf(asked.rejected) } };
+};
+
+/** Resistors, trimmers and other kinds that go by value; no rules judge them first yet. */
+export const kinds: Server = {
+  knowsType: ({ kindTypes }, type) => Object.hasOwn(kindTypes, type),
+  knowsPosition: ({ kindPositions }, position) => Object.hasOwn(kindPositions, position),
+  ask: (asking) => {
+    const { catalogue, part } = asking;
+    const { request, rejected } = requestOf(asking);
+    const ordered = [...taperOf(catalogue, asking), ...gangsOf(asking)];
+    return {
+      key: JSON.stringify([part.kind, request, ordered]),
+      rejected,
+      work: () => work(catalogue, request, ordered),
+      choose: (choice) => {
+        const read = readKindCandidate(catalogue, choice);
+        if (!read.ok) return read;
+        const candidate = read.value;
+        return ok({
+          key: JSON.stringify(candidate),
+          assess: () => standInOf(catalogue, assessKind(catalogue, request, candidate), ordered),
+        });
+      },
+    };
+  },
+};

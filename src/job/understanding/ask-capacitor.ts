@@ -1,0 +1,171 @@
+import {
+  familyBears,
+  formatValue,
+  pairing,
+  readMarking,
+  writeQuantity,
+  exactly,
+  type Catalogue,
+  type Reading,
+  type TypeId,
+} from '../../engine/index.ts';
+import type { PositionRow } from '../../schemas/positions.ts';
+import type { TypeRow } from '../../schemas/types.ts';
+import { findNames } from '../../search/names.ts';
+import { byUse } from '../../search/position-order.ts';
+import { saidAmong } from '../../search/said-names.ts';
+import { listed } from '../../text/words.ts';
+import { unsureOf, type Ask } from './ask.ts';
+import { kindWord } from './kinds.ts';
+import type { Line } from '../model/job.ts';
+import type { PartOfLine } from './part-of-line.ts';
+
+/** What is asked about a capacitor that a line tells in part. */
+
+/** What a list says in words beside values: what a part is, and where it sits. */
+export const wordsBeside = ({ marking, value }: Line): string => `${marking}, ${value}`;
+
+const takes = (low: number, high: number, part: PartOfLine): boolean =>
+  part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
+
+/** Types that are met this long ago at the usual least (years) are what old boards carry. */
+const OLD_YEARS = 25;
+
+/** A value within this factor of the least or the most of a type is seldom met in it. */
+const SELDOM = Math.sqrt(10);
+
+/** A type whose usual rating is so many times the marked one was not made for so little. */
+const FAR_BELOW = 6;
+
+/**
+ * How late a type is offered where only its value speaks for it: what is seldom met in the value or for so
+ * few volts, or made for AC that is not marked, later; what is of today last.
+ */
+const lateness = (row: TypeRow, { voltageKind, ratedVoltage, capacitance }: PartOfLine): number => {
+  const isForAc = row.safety_classes.length > 0;
+  if (voltageKind === 'ac' && isForAc) return 0;
+  const value = capacitance?.typ;
+  const isSeldom =
+    (value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM)) ||
+    (ratedVoltage !== undefined && ratedVoltage.typ * FAR_BELOW < row.old_v_typical);
+  return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
+};
+
+const byWords = (catalogue: Catalogue, texts: readonly string[]): readonly TypeId[] =>
+  texts.flatMap((text) => kindWord(catalogue, text)?.types ?? []);
+
+/** Types that the column of types may mean: by a word for one, by a mark such as `Keramik N150`, by a name. */
+const typesTyped = (catalogue: Catalogue, typed: string): readonly TypeId[] =>
+  typed === ''
+    ? []
+    : [
+        ...byWords(catalogue, [typed]),
+        ...(readMarking(catalogue, typed, { kind: 'capacitor' })[0]?.types ?? []),
+        ...findNames(catalogue, typed).types.map(({ id }) => id),
+      ];
+
+/** Types that the words of the list may mean, those that the marking allows, then all of the value. */
+const typesOffered = (
+  catalogue: Catalogue,
+  said: Line,
+  part: PartOfLine,
+  reading: Reading | undefined,
+): TypeRow[] => {
+  const unread = reading?.notUnderstood ?? [];
+  const inNote = saidAmong(Object.values(catalogue.types), said.note).map(({ id }) => id);
+  const named = new Set([
+    ...byWords(catalogue, [said.kind]),
+    ...typesTyped(catalogue, said.type),
+    ...byWords(catalogue, [...unread, unread.join(' ')]),
+    ...(reading?.types ?? []),
+    ...inNote,
+  ]);
+  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
+  // What has a plus sign by a lead is a polar part.
+  const made = Object.values(catalogue.types)
+    .filter((row) => takes(row.old_c_min, row.old_c_max, part))
+    .filter(({ family }) => familyBears(catalogue, family, part.ratedVoltage?.typ ?? 0))
+    .filter((row) => reading?.polarity === undefined || row.polarity === 'polar')
+    .toSorted((a, b) => lateness(a, part) - lateness(b, part));
+  // A marking that suggests types leaves no others; words may be used loosely.
+  return reading !== undefined && reading.types.length > 0
+    ? rows
+    : [...rows, ...made.filter((row) => !named.has(row.id))];
+};
+
+/** Of a can, which of its sections a row is: each is bought, and sits, by itself. */
+export const askSection = (part: PartOfLine, reading: Reading | undefined): Ask[] => {
+  const sections = reading?.sections;
+  if (sections === undefined || part.capacitance !== undefined) return [];
+  const values = sections.map(({ capacitance }) => capacitance.typ);
+  const names = values.map((value) => formatValue(value, 'F'));
+  return [
+    {
+      about: 'value',
+      question:
+        `A can of ${String(values.length)} sections: ${listed(names)}. Each is replaced by a part of its own: ` +
+        'give each a row, such as C1a and C1b, with where it sits. Which one is this row?',
+      choices: [...new Set(values)].map((value) => ({
+        label: formatValue(value, 'F'),
+        set: { value: writeQuantity(exactly(value), 'F') },
+      })),
+    },
+  ];
+};
+
+/** Asks which type it is, where that is not known. */
+export const askType = (
+  catalogue: Catalogue,
+  said: Line,
+  part: PartOfLine,
+  reading: Reading | undefined,
+): Ask[] => {
+  if (part.type !== undefined && Object.hasOwn(catalogue.types, part.type)) return [];
+  const question = 'What type of capacitor is it?';
+  const typed = part.type ?? '';
+  const isKnown = typesTyped(catalogue, typed).length > 0;
+  return [
+    {
+      about: 'type',
+      question: typed === '' ? question : `${unsureOf(typed, isKnown)} ${question}`,
+      choices: typesOffered(catalogue, said, part, reading).map(({ id, name }) => ({
+        label: name,
+        set: { type: id },
+      })),
+    },
+  ];
+};
+
+/**
+ * Positions where the type is met and the value is usual: those that the words of the list name, then
+ * those that one looks up most.
+ */
+export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine): Ask[] => {
+  if (part.position !== undefined && Object.hasOwn(catalogue.positions, part.position)) return [];
+  const type = part.type === undefined ? undefined : catalogue.types[part.type];
+  const isMet = (row: PositionRow): boolean =>
+    type === undefined || pairing(catalogue, type, row).met;
+  const named = [
+    ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
+    ...saidAmong(
+      Object.values(catalogue.positions).filter(isMet),
+      `${wordsBeside(said)}, ${said.note}`,
+    ),
+  ];
+  const usual = Object.values(catalogue.positions)
+    .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
+    .filter(isMet)
+    .toSorted(byUse);
+  const rows = [...new Set([...named, ...usual])];
+  const question =
+    part.position === undefined
+      ? 'Where does it sit?'
+      : `“${part.position}” is not a position that is known here. Where does it sit?`;
+  return [
+    {
+      about: 'position',
+      question,
+      choices: rows.map(({ id, name }) => ({ label: name, set: { position: id } })),
+    },
+  ];
+};

@@ -1,0 +1,119 @@
+import { readMarking, type Catalogue, type Reading } from '../../engine/index.ts';
+import type { KnownNumber } from '../../search/known-numbers.ts';
+import { typeNumberIn } from '../../search/type-number.ts';
+import { expandDesignators } from '../model/designators.ts';
+import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
+import type { Line } from '../model/job.ts';
+import { hasValue, isReadWhole } from './read-whole.ts';
+
+/** What a parts list calls a device; nothing for what is none. */
+export const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
+  const family = devices.devices.find((row) => row.id === id)?.family;
+  return devices.families.find((row) => row.id === family)?.kinds[0];
+};
+
+/** What parts lists call all that is in a list of numbers, but for what they have a word of its own for. */
+const IN_LIST: Partial<Record<KnownNumber['list'], string>> = { chips: 'ic', logic: 'ic' };
+
+/** What a parts list calls a number without a page: a driver with diodes in it is no diode. */
+const kindOfKnown = (catalogue: Catalogue, { list, what }: KnownNumber): string | undefined => {
+  const inWords = kindInWords(catalogue, what);
+  return inWords === 'regulator' ? inWords : (IN_LIST[list] ?? inWords);
+};
+
+/** What a parts list calls the numbers of a register; what is in them or what they may be does not count. */
+const kindOfSystem = (catalogue: Catalogue, names: string): string | undefined => {
+  const [first = ''] = names.split(/ such as | with | or |[,;]/u);
+  return kindInWords(catalogue, first);
+};
+
+/** What a parts list calls the part that has a type number; nothing for what may as well be a value. */
+const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined => {
+  const number = typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
+  if (number === undefined || number.guessed) return undefined;
+  const [device] = number.devices;
+  // Two letters before the figures are a type's, though a value may be read out of them as well.
+  if (!number.sure && !(device !== undefined && /^\p{L}{2}/u.test(mark.trim()))) return undefined;
+  const [known] = number.known;
+  if (device !== undefined) return kindOfDevice(catalogue, device.id);
+  return known === undefined
+    ? kindOfSystem(catalogue, number.system?.names ?? '')
+    : kindOfKnown(catalogue, known);
+};
+
+/** Whether a text is a value that only capacitors have, such as `100 µF 63 V`. */
+const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
+  const readings = readMarking(catalogue, text);
+  const [best] = readings;
+  return (
+    isReadWhole(readings) &&
+    best?.sure !== 'possible' &&
+    readings.every(({ kind }) => kind === 'capacitor')
+  );
+};
+
+/** A temperature coefficient as parts have it that are made to follow the temperature. */
+const COEFFICIENT = /(?<![\d.,])\+?[1-9]\d{3}\s*ppm/iu;
+
+/** The kind that a reading tells: only what is turned has a taper. */
+export const kindOfReading = ({ kind, taper }: Reading): string =>
+  taper === undefined ? kind : 'pot';
+
+/** What goes by a value, and what is typed as such a part but bought in a way of its own. */
+const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
+  kind === 'capacitor' || Object.hasOwn(kinds, kind);
+const OF_ITS_OWN: ReadonlySet<string> = new Set(['other', 'resistor-network']);
+
+/**
+ * The kind of a value that is named beside another thing, as in `C302 470/25 regulator out`: the one that
+ * its designator stands for, or that of a sure capacitance; nothing where the word may be meant.
+ */
+const kindBeside = (
+  catalogue: Catalogue,
+  designators: string,
+  inWords: string,
+  texts: readonly string[],
+): string | undefined => {
+  if (inWords === '' || goesByValue(catalogue, inWords) || OF_ITS_OWN.has(inWords))
+    return undefined;
+  const usual = usualKind(catalogue, expandDesignators(designators).list);
+  if (usual === undefined)
+    return texts.some((text) => isCapacitance(catalogue, text)) ? 'capacitor' : undefined;
+  if (!goesByValue(catalogue, usual)) return undefined;
+  const kind = usual === 'capacitor' ? 'capacitor' : 'resistor';
+  const best = texts
+    .flatMap((text) => readMarking(catalogue, text, { kind }).slice(0, 1))
+    .find((reading) => reading.kind === kind && hasValue(reading));
+  if (best === undefined) return undefined;
+  // The letter of a resistor stands for a panel control as well.
+  return usual === 'resistor' ? kindOfReading(best) : usual;
+};
+
+/**
+ * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
+ * that do not tell its place.
+ */
+export const kindTold = (
+  catalogue: Catalogue,
+  { designators, marking, value, type }: Line,
+): string | undefined => {
+  if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
+    return undefined;
+  const texts = [marking, value, type].filter((text) => text.trim() !== '');
+  // What a part is for that follows warmth by thousands of ppm, no other resistor does.
+  if (texts.some((text) => COEFFICIENT.test(text))) return 'other';
+  const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
+  if (byNumber !== undefined) return byNumber;
+  const inWords = texts
+    .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
+    .find((kind) => kind !== undefined);
+  const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
+  if (byDesignator !== undefined) return byDesignator;
+  // A column that describes may name what a part belongs to.
+  const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';
+  // Trimmers are of resistance and of capacitance, and the value says which.
+  const isTold =
+    isCapacitance(catalogue, value) ||
+    (namesCapacitorsToo(catalogue, inWords ?? '') && isCapacitance(catalogue, marking));
+  return isOther && isTold ? 'capacitor' : inWords;
+};
