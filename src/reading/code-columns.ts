@@ -49,6 +49,7 @@ const HEADINGS: Readonly<Record<string, string>> = {
   peak_in_service_v: 'Peak in service, V',
   impulse_test_v: 'Impulse test, V',
   v_max: 'Highest, V',
+  tightest_percent: 'Closest, ± %',
   value: 'Value',
   years: 'Years',
   spread_known: 'Spread known',

@@ -53,6 +53,7 @@ export const bodyRow = z.strictObject({
   value_min: positive.describe('smallest value met in such a body, F or ohm'),
   value_max: positive.describe('largest value met in such a body, F or ohm'),
   v_max: positive.describe('highest rated voltage met, V'),
+  tightest_percent: positive.describe('closest tolerance met, ± per cent'),
   types: idList.describe('types that an otherwise unmarked part of this body may be'),
   ...provenance,
 });

@@ -4,6 +4,7 @@ import { calledIn, devicesCalled } from './devices.ts';
 import { guessedNumber } from './guessed-number.ts';
 import { knownNumber, type KnownNumber } from './known-numbers.ts';
 import { numbersIn, type NumberIn } from './numbers-in.ts';
+import { inOneScript } from './one-script.ts';
 import { asSeen, plain, printedForms } from './printed-forms.ts';
 import { remembered } from './remembered.ts';
 
@@ -146,7 +147,7 @@ export const typeNumberIn = (
   mark: string,
   readings: readonly Reading[],
 ): TypeNumber | undefined => {
-  const parts = numbersIn(catalogue, mark);
+  const parts = inOneScript(mark).flatMap((one) => numbersIn(catalogue, one));
   const found = parts.flatMap((part) => whatIs(catalogue, part) ?? []);
   const what = found.find(isKnown) ?? found[0] ?? guessIn(catalogue, mark);
   if (what === undefined) return undefined;

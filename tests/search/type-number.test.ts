@@ -14,12 +14,19 @@ const boxed = (text: string): string => answerHtml(catalogue, text);
 const firstPart = (html: string): string => /<h2>([^<]*)<\/h2>/u.exec(html)?.[1] ?? '';
 
 describe('a mark that is the type number of a device, with letters of makers', () => {
-  it.each(['П213', 'МП42Б', 'КТ315Б', 'КТ805БМ', 'Д226Б', 'КС156А', 'К174ХА2', 'КР544УД2А'])(
-    '%s is of a Soviet register, and no value',
-    (mark) => {
-      expect(numberIn(mark)).toMatchObject({ sure: true });
-    },
-  );
+  it.each([
+    'П213',
+    'МП42Б',
+    'MП42Б',
+    'КТ315Б',
+    'КТ805БМ',
+    'Д226Б',
+    'КС156А',
+    'К174ХА2',
+    'КР544УД2А',
+  ])('%s is of a Soviet register, and no value', (mark) => {
+    expect(numberIn(mark)).toMatchObject({ sure: true });
+  });
 
   it.each([
     ['LM741CN', '741'],
@@ -117,6 +124,19 @@ describe('a number that has no page', () => {
     ['K155LA3', 'like a 7400', '7400'],
     ['К561ЛА7', 'like a 4011', '4011A'],
     ['МП42Б', 'germanium PNP', 'OC71'],
+    // Typed with some letters of the other script, which look alike or sound alike.
+    ['MP42Б', 'germanium PNP', 'OC71'],
+    ['МP42Б', 'germanium PNP', 'OC71'],
+    ['KТ315', 'NPN', 'BC547'],
+    ['K140УД7', 'like a 741', '741'],
+    ['KP140УД708', 'like a 741', '741'],
+    ['D226Б', 'silicon rectifier', '1N4007'],
+    // No chip electrolytic is as close as its letter D would say.
+    ['C106D', 'a thyristor', ''],
+    ['HN462716', 'EPROM of 2 kB', ''],
+    ['HN462732G', 'EPROM of 4 kB', ''],
+    ['HN27C256', 'EPROM of 32 kB', ''],
+    ['HM62256', 'static memory of 32 kB', ''],
     ['КТ361Г', 'PNP', 'BC557'],
     ['Д226Б', 'silicon rectifier', '1N4007'],
     ['2N3819', 'N-channel JFET', 'BF245'],
@@ -142,8 +162,10 @@ describe('a number that has no page', () => {
   });
 
   it('puts a value first where that is sure and no device is called so', () => {
-    expect(firstPart(boxed('C106D'))).toBe('As a marking');
-    expect(boxed('C106D')).toContain('thyristor');
+    // 10 µF ±20 % at 16 V; with D for its letter no chip of that value is made.
+    expect(firstPart(boxed('C106M'))).toBe('As a marking');
+    expect(boxed('C106M')).toContain('thyristor');
+    expect(firstPart(boxed('C106D'))).toBe('By type number');
   });
 
   it('shows both where the start of a number may be left off, with what tells them apart', () => {

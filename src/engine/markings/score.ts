@@ -36,6 +36,9 @@ const isPreciseCode = ({ value, taken }: Parse): boolean =>
       assumed.length === 0,
   );
 
+/** Room for what binary fractions leave of a per cent. */
+const ROUNDING = 1e-9;
+
 /** Whether a value, F or ohm, is met in a body; a link of no ohms is. */
 const inBody = (row: { value_min: number; value_max: number }, value: number): boolean =>
   value === 0 || (value >= row.value_min * 0.999 && value <= row.value_max * 1.001);
@@ -43,12 +46,18 @@ const inBody = (row: { value_min: number; value_max: number }, value: number): b
 const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
   const bodies = bodiesOf(lexicon, parse);
   const value = valueSaid(parse)?.value;
-  const volts = said(parse, 'voltage').find((content) => content.rated)?.volts.typ;
+  const volts = said(parse, 'voltage').find((content) => content.rated)?.volts.typ ?? 0;
+  const tolerance = said(parse, 'tolerance').find(
+    (content) => content.tolerance.unit === 'fraction',
+  );
+  const percent = 100 * (tolerance?.tolerance.plus ?? Infinity);
   return (
     bodies.length === 0 ||
     bodies.some(
       (row) =>
-        (value === undefined || inBody(row, value)) && (volts === undefined || volts <= row.v_max),
+        (value === undefined || inBody(row, value)) &&
+        volts <= row.v_max &&
+        percent >= row.tightest_percent * (1 - ROUNDING),
     )
   );
 };

@@ -1,4 +1,5 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
+import { endsBehindVolts } from './behind-volts.ts';
 import type { Names } from './names.ts';
 import type { Item, Scan } from './scan.ts';
 import { voltsFoundAt } from './scan.ts';
@@ -70,7 +71,7 @@ export const temperatureCodesOf = (
 
 /** Whether a code may stand here: it cuts no run of letters or figures in two. */
 const standsFree = (marking: Marking, at: number, end: number): boolean =>
-  !cutsRun(marking, at) && !cutsRun(marking, end);
+  (!cutsRun(marking, at) || endsBehindVolts(marking, at, end)) && !cutsRun(marking, end);
 
 /** A letter by itself that seldom means anything is looked at only where the body is known. */
 const isAskedFor = ({ lexicon }: Scan, { said }: TiedMeaning): boolean =>

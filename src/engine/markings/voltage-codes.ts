@@ -1,6 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import { between } from '../quantities/range.ts';
 import type { Range } from '../quantities/range.ts';
+import { isWordBehind } from './behind-volts.ts';
 import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { say } from './say.ts';
@@ -144,7 +145,7 @@ const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
 const isBesideCode = (scan: Scan, at: number, stands: Stands, end: number): boolean =>
   stands === 'behind-style' ? isCodeAt(scan.marking, end) : behindThreeFigures(scan, at, end);
 
-/** Whether a letter touches the figures that is none of a tolerance, as that of `226 16K` is. */
+/** Whether a letter touches the figures that is none of a tolerance, as that of `226 16K` is, nor of a word. */
 const isLetterBehind = (scan: Scan, stands: Stands, end: number): boolean => {
   const letter = scan.marking.text.charAt(end);
   if (!isLetter(letter)) return false;
@@ -155,7 +156,7 @@ const isLetterBehind = (scan: Scan, stands: Stands, end: number): boolean => {
     scan.lexicon.tables.toleranceLetters.some(
       (row) => row.met === 'often' && row.letter === letter,
     );
-  return !mayBeTolerance;
+  return !mayBeTolerance && !(stands === 'behind-value' && isWordBehind(scan, end));
 };
 
 /** Whether a code of the table may stand where it was found. */

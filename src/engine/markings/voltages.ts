@@ -1,10 +1,11 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import { exactly } from '../quantities/range.ts';
+import { isWordBehind } from './behind-volts.ts';
 import type { WrittenNumber } from './numbers.ts';
 import { say } from './say.ts';
 import type { Scan } from './scan.ts';
 import { voltsFoundAt, writtenAt } from './scan.ts';
-import type { Assumed, Marking } from './text.ts';
+import type { Assumed } from './text.ts';
 import { isBlank, isFigure, isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { kindOf, sayVolts, voltageSlot } from './voltage-codes.ts';
@@ -54,12 +55,15 @@ const voltsToken = (
   };
 };
 
-/** Whether a word of the table may end here: letters do not run on, save for a capital one. */
-const endsWell = (marking: Marking, end: number, row: WordRow): boolean => {
+/** Whether a word of the table may end here: letters do not run on, save for a capital one or a word of its own. */
+const endsWell = (scan: Scan, end: number, row: WordRow): boolean => {
+  const { marking } = scan;
   if (row.ends_word) return wordEnds(marking, end);
   const next = marking.text.charAt(end);
   return (
-    !isLetter(next) || (!isLetter(marking.text.charAt(end - 1)) && next !== next.toLowerCase())
+    !isLetter(next) ||
+    (!isLetter(marking.text.charAt(end - 1)) && next !== next.toLowerCase()) ||
+    isWordBehind(scan, end)
   );
 };
 
@@ -71,7 +75,7 @@ const isMinus = ({ marking: { text } }: Scan, end: number): boolean =>
 const standingAt = (scan: Scan, at: number, place: WordRow['place']): FoundVolts[] =>
   voltsFoundAt(scan, at).flatMap(({ item, end, assumed, cost }): FoundVolts[] => {
     if (item.row.place !== place) return [];
-    if (!endsWell(scan.marking, end, item.row) || isMinus(scan, end)) return [];
+    if (!endsWell(scan, end, item.row) || isMinus(scan, end)) return [];
     return [{ ...item, end, assumed, cost }];
   });
 

@@ -1,4 +1,5 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
+import { endsBehindVolts } from './behind-volts.ts';
 import type { Names } from './names.ts';
 import type { Item, Scan } from './scan.ts';
 import type { Marking } from './text.ts';
@@ -41,9 +42,12 @@ const joins = ({ text }: Marking, at: number): boolean =>
   // Behind a fraction it is the sign of a lead, and the volts follow: `4.7+35`.
   !/\d[.,]\d+$/u.test(text.slice(0, at));
 
-/** Whether a short code may stand where and as it was found. */
-const standsAsCode = (marking: Marking, at: number, { word, sameCase }: FoundWord<Item>) =>
-  wordBegins(marking, at) && (sameCase || word.length === SHORT);
+/** Whether a short code may stand where and as it was found; in capitals three letters may touch figures or volts. */
+const standsAsCode = (marking: Marking, at: number, { word, sameCase, end }: FoundWord<Item>) => {
+  if (wordBegins(marking, at)) return sameCase || word.length === SHORT;
+  const isBehind = isFigure(marking.text.charAt(at - 1)) || endsBehindVolts(marking, at, end);
+  return sameCase && word.length === SHORT && isBehind;
+};
 
 const BEHIND_STYLE: readonly Need[] = ['touching-tolerance', 'style-before'];
 
@@ -67,7 +71,8 @@ const freeWord = (word: string, meaning: Meaning, weight: number): [string, Item
     const { marking } = scan;
     if (short && !standsAsCode(marking, at, found)) return undefined;
     if (madeUp(found.assumed) > 0 && !mayBeCompleted(word)) return undefined;
-    if (cutsRun(marking, at) || cutsRun(marking, found.end) || joins(marking, at)) return undefined;
+    const standsFree = !cutsRun(marking, at) || endsBehindVolts(marking, at, found.end);
+    if (!standsFree || cutsRun(marking, found.end) || joins(marking, at)) return undefined;
     const inCase = short && !found.sameCase ? weights.otherCase : 0;
     return tokenOf(at, found.end, meaning, weight + inCase, found);
   };

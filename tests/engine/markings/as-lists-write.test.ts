@@ -81,6 +81,16 @@ describe('what a list writes beside the value', () => {
     ['226 16K', { c: 22 * u, volts: 16, within: 0.1 }],
     ['475 25K', { c: 4.7 * u, volts: 25, within: 0.1 }],
     ['103 50K', { c: 10 * n, volts: 50, within: 0.1 }],
+    // Run together: a word behind the volts that no gap parts from them.
+    ['0.1K250MKT', { c: 100 * n, within: 0.1, volts: 250, types: ['pet-metallized'] }],
+    ['0.1K250VMKT', { c: 100 * n, within: 0.1, volts: 250, types: ['pet-metallized'] }],
+    ['0.1/250MKT', { c: 100 * n, volts: 250, types: ['pet-metallized'] }],
+    ['100n63VMKS', { c: 100 * n, volts: 63, types: ['pet-metallized'] }],
+    ['0.22MKP400', { c: 220 * n, volts: 400, types: ['pp-metallized'] }],
+    ['22nJ630VMKP', { c: 22 * n, within: 0.05, volts: 630, types: ['pp-metallized'] }],
+    ['104M50VX7R', { c: 100 * n, within: 0.2, volts: 50, types: ['ceramic-x7r'] }],
+    ['104K100VX7R', { c: 100 * n, within: 0.1, volts: 100, types: ['ceramic-x7r'] }],
+    ['103M1KVZ5U', { c: 10 * n, within: 0.2, volts: 1000, types: ['ceramic-z5u'] }],
     // A letter with a gap that is seldom a tolerance.
     ['470 P', { c: 470 * p }],
     ['33 P 500V', { c: 33 * p, volts: 500 }],

@@ -28,7 +28,10 @@ describe('what says of what a part is made', () => {
     ['MKF', 0, [[3, 'metallised film, PTFE or mixed', word.rare]]],
     // Short letters are taken as they are printed, and as a word of their own.
     ['XMKP', 1, []],
-    ['104MKP', 3, []],
+    ['104MKP', 3, [[6, 'metallised film, polypropylene', word.usual]]],
+    ['104mkp', 3, []],
+    ['104VMKP', 4, [[7, 'metallised film, polypropylene', word.usual]]],
+    ['104VMKPX', 4, []],
     ['MKPX', 0, []],
     // Longer words in any letters, and behind figures.
     ['Mylar', 0, [[5, 'polyester (polyethylene terephthalate)', word.usual]]],
