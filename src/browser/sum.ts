@@ -51,15 +51,20 @@ let shown: Markup[] | undefined;
 
 const drawPieces = drawerIn(place);
 
-/** Draws in the place of what was built, and leaves open what stood open, and the keyboard. */
+/** What the keyboard can be at, among what is drawn. */
+const reachable = (): HTMLElement[] => [
+  ...place.querySelectorAll<HTMLElement>('summary, input, a[href]'),
+];
+
+/** Draws in the place of what was built, and leaves open what stood open, and the keyboard where it was. */
 const drawFirst = (pieces: Markup[]): void => {
-  const isAtSeed = document.activeElement === fieldOf(form, 'seed');
+  const at = reachable().findIndex((one) => one === document.activeElement);
   const open = [...place.querySelectorAll('details')].map((details) => details.open);
   drawPieces(pieces);
   for (const [index, details] of place.querySelectorAll('details').entries()) {
     details.open = open[index] ?? false;
   }
-  if (isAtSeed) fieldOf(form, 'seed')?.focus();
+  reachable()[at]?.focus();
 };
 
 /** Shows other pieces. */

@@ -48,6 +48,20 @@ test('the plot follows by keyboard alone and its table opens', async ({ page }) 
   await expect(page.locator('.plot-table').first().getByRole('table')).toBeVisible();
 });
 
+test('what is drawn for the first time leaves the keyboard where it was', async ({ page }) => {
+  await page.goto('/sums/reservoir/');
+  const summary = page.locator('.plot-table summary').first();
+  await summary.focus();
+  // As if the last key had been pressed just before the keyboard went on to the table.
+  await page.getByLabel('Reservoir', { exact: true }).evaluate((field) => {
+    if (field instanceof HTMLInputElement) field.value = '4700u';
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  await expect(page.locator('#answer')).toContainText('638');
+  await expect(page.locator('#result')).not.toHaveAttribute('aria-busy', 'true');
+  await expect(summary).toBeFocused();
+});
+
 test('every sum answers without scripts', async ({ browser }) => {
   const context = await browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
