@@ -42,6 +42,15 @@ const pots: [string, number, string[]][] = [
   ['B 25K', 25e3, ['linear', 'logarithmic']],
   ['A 250K', 250e3, ['logarithmic', 'linear']],
   ['REV LOG 50k', 50e3, ['reverse logarithmic']],
+  // Words of other languages.
+  ['47k pos log', 47e3, ['logarithmic']],
+  ['47k neg log', 47e3, ['reverse logarithmic']],
+  ['Poti 100k logarithmisch', 100e3, ['logarithmic']],
+  ['potentiomètre 470k logarithmique', 470e3, ['logarithmic']],
+  ['47K linéaire', 47e3, ['linear']],
+  ['1M log inverse', 1e6, ['reverse logarithmic']],
+  ['potenziometro 22k lineare', 22e3, ['linear']],
+  ['100k logaritmico', 100e3, ['logarithmic']],
 ];
 
 test.each([

@@ -79,6 +79,20 @@ describe('what a part is', () => {
     ['M1', 'motor 12V', 'motor'],
     ['C9', '4uF 400VAC motor run', 'capacitor'],
     ['R8', '10k trimmer', 'trimmer'],
+    // Words of other languages, with the place of the part in the same ones.
+    ['', '100 µF 25 V Elko hinter Gleichrichter', 'capacitor'],
+    ['', '10k Kohleschicht', 'resistor'],
+    ['', 'Trimmpoti 4,7k', 'trimmer'],
+    ['', '22k lin Schieberegler', 'pot'],
+    ['', 'condensateur 47n pour le potentiomètre', 'capacitor'],
+    ['', 'résistance ajustable 10k', 'trimmer'],
+    ['', 'potentiomètre 1M log', 'pot'],
+    ['', 'condensatore 100n del trasformatore', 'capacitor'],
+    ['', 'resistenza 4,7k', 'resistor'],
+    ['', 'potenziometro 100k', 'pot'],
+    ['', 'condensador 10u 50V para el relé', 'capacitor'],
+    ['', 'Netztrafo 2x12V', 'transformer'],
+    ['', 'Quarz 4,433 MHz', 'other'],
   ])('%s, %s: its designator tells it from what it sits beside', (designators, marking, kind) => {
     expect(read({ designators, marking }).part.kind).toBe(kind);
   });
