@@ -198,10 +198,14 @@ const dielectrics = (tables: MarkingTables, { type }: PartToPrint): Piece[] =>
 /** Values that a letter of a taper stands before and behind; elsewhere it would be another's. */
 const BESIDE_LETTER: Readonly<Record<string, RegExp>> = { before: /^\d/, behind: /^\d.*[A-Za-z]$/ };
 
+/** Whether a letter or word for a taper is printed in a place; words that are not usual stand in lists alone. */
+const isPrintedIn = (place: string, { letter, use }: MarkingTables['tapers'][number]): boolean =>
+  place === 'word' ? letter.length > 1 && use === 'usual' : letter.length === 1;
+
 /** Letters or words for the taper of a potentiometer. */
 const tapers = (tables: MarkingTables, { taper }: PartToPrint, place: string): Piece[] =>
   tables.tapers
-    .filter((row) => row.law === taper && row.letter.length > 1 === (place === 'word'))
+    .filter((row) => row.law === taper && isPrintedIn(place, row))
     .map((row) => {
       const besides = BESIDE_LETTER[place];
       return {
