@@ -1,4 +1,5 @@
 import { formatCode, type Catalogue } from '../engine/index.ts';
+import { plainNumber } from '../engine/quantities/decimal.ts';
 
 /** What may be printed on a part. */
 export interface Printed {
@@ -20,11 +21,8 @@ const BARE_MICROFARADS = 1e-7;
 
 const NO_BREAK = '\u00A0';
 
-/** A number without the noise of binary fractions. */
-const plain = (value: number): string => String(Number(value.toPrecision(4)));
-
-/** The same without a nought before its point, as old stamps have it. */
-const stamped = (value: number): string => plain(value).replace(/^0\./, '.');
+/** A number without a nought before its point, as old stamps have it. */
+const stamped = (value: number): string => plainNumber(value).replace(/^0\./, '.');
 
 /**
  * Two figures, or three where two do not say the value, and the number of noughts behind them, in
@@ -34,7 +32,9 @@ const figures = (farads: number): string => {
   const picofarads = Number((farads / 1e-12).toPrecision(3));
   const count = Number(picofarads.toPrecision(2)) === picofarads ? 2 : 3;
   const noughts = Math.floor(Math.log10(picofarads * 1.0001)) + 1 - count;
-  return noughts < 0 ? plain(picofarads) : `${Math.round(picofarads / 10 ** noughts)}${noughts}`;
+  return noughts < 0
+    ? plainNumber(picofarads)
+    : `${Math.round(picofarads / 10 ** noughts)}${noughts}`;
 };
 
 const same = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
@@ -53,14 +53,14 @@ const toleranceLetter = (tables: Tables, { tolerance, capacitance }: Printed): s
 
 const percent = ({ tolerance }: Printed): string => {
   if (tolerance === undefined) return '';
-  const [minus, plus] = [plain(tolerance.minus * 100), plain(tolerance.plus * 100)];
+  const [minus, plus] = [plainNumber(tolerance.minus * 100), plainNumber(tolerance.plus * 100)];
   return minus === plus ? `${plus}%` : `-${minus}+${plus}%`;
 };
 
 const volts = ({ ratedVoltage }: Printed, word: string): string => {
   if (!ratedVoltage) return '';
   const gap = word.includes(' ') ? NO_BREAK : '';
-  return `${plain(ratedVoltage / (word.startsWith('k') ? 1e3 : 1))}${gap}${word.replace(' ', NO_BREAK)}`;
+  return `${plainNumber(ratedVoltage / (word.startsWith('k') ? 1e3 : 1))}${gap}${word.replace(' ', NO_BREAK)}`;
 };
 
 /** What may stand in a place of a line, with a word behind the colon; empty where it is not said. */
@@ -68,9 +68,10 @@ const PLACES: Readonly<Record<string, (part: Printed, word: string, tables: Tabl
   figures: ({ capacitance }) => figures(capacitance),
   letter: ({ capacitance }) => formatCode(capacitance).replace('u', 'µ'),
   decimal: ({ capacitance }) => stamped(capacitance / 1e-6),
-  plain: ({ capacitance }) => plain(capacitance / (capacitance < BARE_MICROFARADS ? 1e-12 : 1e-6)),
+  plain: ({ capacitance }) =>
+    plainNumber(capacitance / (capacitance < BARE_MICROFARADS ? 1e-12 : 1e-6)),
   unit: ({ capacitance }, word) =>
-    `${(word === 'MFD' ? stamped : plain)(capacitance / (UNITS[word] ?? 1))}${NO_BREAK}${word}`,
+    `${(word === 'MFD' ? stamped : plainNumber)(capacitance / (UNITS[word] ?? 1))}${NO_BREAK}${word}`,
   tolerance: (part, word, tables) =>
     word === 'letter' ? toleranceLetter(tables, part) : percent(part),
   volts,

@@ -54,7 +54,7 @@ export const readingHeadline = (reading: Reading, habit?: Habit): string => {
     voltageText(reading, habit),
     temperatureCharacteristic?.code,
     safetyClass,
-    taper && `${taper.law} pot`,
+    taper && `${taper} pot`,
     gangs && `${String(gangs)} on one shaft`,
     capacitance || resistance || sections ? undefined : (notRead ?? date),
   ].filter((part) => part !== undefined && part !== '');

@@ -99,6 +99,10 @@ const asTolerance = (text: string) => {
 
 type Characteristic = NonNullable<Reading['temperatureCharacteristic']>;
 
+/** What the table has of the class of mains duty that a marking was read as. */
+const classRead = ({ safetyClass }: Reading) =>
+  markings.safetyClasses.find((one) => one.class === safetyClass);
+
 /** How each key of an expectation is compared with a reading. */
 const checks: Record<string, (reading: Reading, wanted: string, tolerance: string) => void> = {
   C_pF: (reading, wanted, tolerance) =>
@@ -109,13 +113,10 @@ const checks: Record<string, (reading: Reading, wanted: string, tolerance: strin
   date: (reading, wanted) => expect(reading.date).toBe(wanted),
   class: (reading, wanted) => expect(reading.safetyClass).toBe(wanted),
   polarity: (reading, wanted) => expect(reading.polarity).toBe(wanted),
-  T_low: (reading, wanted) => expect(reading.climate?.tMin).toBe(Number(wanted)),
-  T_high: (reading, wanted) => expect(reading.climate?.tMax).toBe(Number(wanted)),
-  damp_days: (reading, wanted) => expect(reading.climate?.dampDays).toBe(Number(wanted)),
   peak_in_service_V: (reading, wanted) =>
-    expect(reading.safetyPulses?.peakInService).toBe(Number(wanted)),
+    expect(classRead(reading)?.peak_in_service_v).toBe(Number(wanted)),
   impulse_test_V: (reading, wanted) =>
-    expect(reading.safetyPulses?.impulseTest).toBe(Number(wanted)),
+    expect(classRead(reading)?.impulse_test_v).toBe(Number(wanted)),
   diel: (reading, wanted) => {
     const said = [
       ...reading.evidence.map(({ means }) => means),

@@ -9,8 +9,6 @@ export interface DeviceKnowledge {
   range: Range;
   basis: Basis;
   sources: SourceId[];
-  /** Supply (V) or current (A) that the figures were taken at, where they depend on it. */
-  at?: Range;
 }
 
 /** The rows that assessments take, by property and by the device or series that they are of. */
@@ -102,9 +100,5 @@ export const deviceKnowledge = (
   const [low, high] = [rangeAt(lower), rangeAt(upper)];
   const share =
     lower === upper || lower <= 0 ? 0 : Math.log(wanted / lower) / Math.log(upper / lower);
-  return {
-    ...known,
-    range: between(low, high, share),
-    at: { min: lower, typ: Math.min(Math.max(wanted, lower), upper), max: upper },
-  };
+  return { ...known, range: between(low, high, share) };
 };

@@ -1,11 +1,17 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import { filledIn, sayFigures } from './filled-in.ts';
-import type { Climate } from './reading.ts';
 import type { Scan } from './scan.ts';
 import { sayNumber } from './say.ts';
 import { isFigure, wordBegins } from './text.ts';
 import type { Token } from './token.ts';
 import { weights } from './weights.ts';
+
+/** Climatic category: temperature limits in degC, and days of damp heat where they are marked. */
+export interface Climate {
+  tMin: number;
+  tMax: number;
+  dampDays?: number;
+}
 
 const FIGURES = /(\d{2})\/(\d{2,3})\/(\d{2})(?![\d/])/y;
 const LETTERS = /\p{Lu}{3}(?![\p{L}\d])/uy;
@@ -80,20 +86,15 @@ const sayAll = (values: readonly number[]): string => {
 
 type Found = NonNullable<ReturnType<typeof readClimate>>;
 
-/** Categories that differ in one place: the narrowest counts, and all are named. */
+/** Categories that differ in one place: all are named. */
 const joined = (all: readonly Found[]): Found | undefined => {
   const [first] = all;
   if (first === undefined) return undefined;
-  const lows = all.map(({ climate }) => climate.tMin ?? 0);
-  const highs = all.map(({ climate }) => climate.tMax ?? 0);
+  const lows = all.map(({ climate }) => climate.tMin);
+  const highs = all.map(({ climate }) => climate.tMax);
   const days = all.map(({ climate }) => climate.dampDays ?? 0);
   return {
     ...first,
-    climate: {
-      tMin: Math.max(...lows),
-      tMax: Math.min(...highs),
-      dampDays: Math.min(...days),
-    },
     means: `${sayAll(lows)} to ${sayAll(highs)} °C, ${sayAll(days)} days of damp heat`,
   };
 };
@@ -130,7 +131,7 @@ export const climateAt = (scan: Scan, at: number): Token[] => {
       end: found.end,
       meaning: {
         slot: 'climate',
-        content: { says: 'climate', climate: found.climate },
+        content: { says: 'climate' },
         bodies: lexicon.bodies.all,
         origins: lexicon.origins.all,
         types: [],

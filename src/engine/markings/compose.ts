@@ -86,22 +86,10 @@ const ratingsOf = (parse: Parse, tolerance: Tolerance | undefined) => {
   };
 };
 
-/** The greatest of some figures, of those that are given. */
-const greatest = (figures: readonly (number | undefined)[]): number | undefined => {
-  const known = figures.filter((figure) => figure !== undefined);
-  return known.length === 0 ? undefined : Math.max(...known);
-};
-
-const safetyOf = (parse: Parse) => {
+/** Classes of mains duty, joined: a part may have two. */
+const safetyClassOf = (parse: Parse): string | undefined => {
   const safety = said(parse, 'safety');
-  if (safety.length === 0) return {};
-  return {
-    safetyClass: safety.map((each) => each.class).join('/'),
-    safetyPulses: {
-      ...given('peakInService', greatest(safety.map(({ peakInService }) => peakInService))),
-      ...given('impulseTest', greatest(safety.map(({ impulseTest }) => impulseTest))),
-    },
-  };
+  return safety.length === 0 ? undefined : safety.map((each) => each.class).join('/');
 };
 
 /** What is printed of a part of another kind, in words; nothing beside a value. */
@@ -154,9 +142,8 @@ export const composed = (
     ...resistorOf(parse),
     types: typesOf(lexicon, parse),
     ...given('date', said(parse, 'date')[0]?.dates.join(' or ')),
-    ...safetyOf(parse),
+    ...given('safetyClass', safetyClassOf(parse)),
     ...given('polarity', said(parse, 'polarity')[0]?.polarity),
-    ...given('climate', said(parse, 'climate')[0]?.climate),
     ...given('notRead', notReadOf(parse, text)),
     sure: 'possible',
     evidence: [

@@ -17,7 +17,6 @@ export interface DateMeaning {
   origins: readonly string[];
   bodies: readonly string[];
   source: string;
-  settle: string;
 }
 
 /** What has been read of a date code so far. */
@@ -207,8 +206,8 @@ export const readDateCode = (
       .filter((date) => inEra(date, era))
       .sort();
     if (dates.length === 0) return [];
-    const { id, use, origins, bodies, source, settle } = scheme;
-    return [{ scheme: id, dates, use, origins, bodies, source, settle }];
+    const { id, use, origins, bodies, source } = scheme;
+    return [{ scheme: id, dates, use, origins, bodies, source }];
   });
 
 const LOT_LETTER = /^(\d{4})[A-Z]$/;

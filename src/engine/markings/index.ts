@@ -1,6 +1,5 @@
 export { readMarking } from './read-marking.ts';
 export type {
-  Climate,
   Hints,
   Measured,
   Reading,

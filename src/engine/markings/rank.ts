@@ -45,7 +45,7 @@ const wholeKey = ({ value, reading }: Candidate): string => {
     temperatureCharacteristic?.code,
     capacitanceChange,
     coefficient,
-    taper?.law,
+    taper,
   ]);
 };
 
@@ -61,7 +61,7 @@ const partsKey = (way: Scored): string =>
         case 'temperature':
           return `${key} ${JSON.stringify(content.characteristic)}`;
         case 'taper':
-          return `${key} ${content.taper.law}`;
+          return `${key} ${content.taper}`;
         default:
           return key;
       }

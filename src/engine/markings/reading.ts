@@ -59,19 +59,8 @@ export interface Evidence {
   assumed?: Assumed[];
 }
 
-/** Climatic category: temperature limits in degC and days of damp heat. */
-export interface Climate {
-  tMin?: number;
-  tMax?: number;
-  dampDays?: number;
-}
-
 /** How the resistance of a potentiometer follows its travel. */
-export interface Taper {
-  law: 'linear' | 'logarithmic' | 'reverse logarithmic' | 'S-shaped';
-  /** Share of the whole resistance between the wiper and the end it came from, at half travel. */
-  atHalf: { min: number; max: number };
-}
+export type Taper = 'linear' | 'logarithmic' | 'reverse logarithmic' | 'S-shaped';
 
 /** How colours were read. */
 export interface ReadColours {
@@ -139,11 +128,8 @@ export interface Reading {
   date?: string;
   /** `X2`, `X1/Y2`, … */
   safetyClass?: string;
-  /** V: highest pulse in service and impulse test of the safety class, where known. */
-  safetyPulses?: { peakInService?: number; impulseTest?: number };
   /** Which lead is which, where the marking says so. */
   polarity?: string;
-  climate?: Climate;
   /** What else is printed that is not read, such as `47 µH, an inductance`. */
   notRead?: string;
   /** Only where colours were read. */

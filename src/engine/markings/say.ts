@@ -1,3 +1,5 @@
+import { plainNumber } from '../quantities/decimal.ts';
+
 const prefixes: readonly (readonly [number, string])[] = [
   [1e12, 'T'],
   [1e9, 'G'],
@@ -22,22 +24,21 @@ const inUse = {
 const from = (unit: keyof typeof inUse, size: number): number =>
   unit === 'Ω' && size === 1 ? 0.1 : size;
 
-const trim = (value: number): string => String(Number(value.toPrecision(4)));
-
 /** A value in words beside a code, such as `47 nF`; four significant figures. */
 export const say = (value: number, unit: keyof typeof inUse): string => {
   if (value === 0) return `0 ${unit}`;
   const steps = inUse[unit];
   const [size, prefix] = steps.find(([step]) => value * (1 + 1e-9) >= from(unit, step)) ??
     steps.at(-1) ?? [1, ''];
-  return `${trim(value / size)} ${prefix}${unit}`;
+  return `${plainNumber(value / size)} ${prefix}${unit}`;
 };
 
 /** A tolerance in words: `±10 %`, `−20/+80 %`, `±0.5 pF`. */
 export const sayTolerance = (minus: number, plus: number, unit: '%' | 'pF'): string =>
   minus === plus
-    ? `±${trim(plus)} ${unit}`
-    : `${minus === 0 ? '' : '−'}${trim(minus)}/+${trim(plus)} ${unit}`;
+    ? `±${plainNumber(plus)} ${unit}`
+    : `${minus === 0 ? '' : '−'}${plainNumber(minus)}/+${plainNumber(plus)} ${unit}`;
 
 /** A number with a true minus, such as `−55`. */
-export const sayNumber = (value: number): string => (value < 0 ? `−${trim(-value)}` : trim(value));
+export const sayNumber = (value: number): string =>
+  value < 0 ? `−${plainNumber(-value)}` : plainNumber(value);

@@ -67,10 +67,7 @@ export const taperItems = (
       slot: 'taper',
       content: {
         says: 'taper',
-        taper: {
-          law: row.law,
-          atHalf: { min: row.half_min_percent / 100, max: row.half_max_percent / 100 },
-        },
+        taper: row.law,
         settle: row.settle,
       },
       bodies: bodies.bitsOf(row.bodies),

@@ -1,6 +1,6 @@
 import type { SourceId, TypeId } from '../catalogue.ts';
 import type { Range } from '../quantities/range.ts';
-import type { Climate, Taper, TemperatureCharacteristic, Tolerance } from './reading.ts';
+import type { Taper, TemperatureCharacteristic, Tolerance } from './reading.ts';
 import type { Assumed } from './text.ts';
 
 /** Where a meaning stands among its rivals in a table. */
@@ -94,10 +94,10 @@ export type Content =
   | { says: 'style'; watts?: number; coefficient?: Range }
   /** `style` where figures of a style follow, as in `CM15`. */
   | { says: 'types'; style: boolean }
-  | { says: 'safety'; class: string; peakInService?: number; impulseTest?: number }
+  | { says: 'safety'; class: string }
   | { says: 'polarity'; polarity: string }
   | { says: 'date'; dates: string[] }
-  | { says: 'climate'; climate: Climate }
+  | { says: 'climate' }
   /** Something that is not read, such as `47 µH`: in words, with its article. */
   | { says: 'other'; is: string }
   /** So many alike on one shaft. */

@@ -1,16 +1,9 @@
 import type { TypeId } from '../catalogue.ts';
+import { common } from './common.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Parse } from './parse.ts';
 import { hasSections, sectionsOf } from './sections-of.ts';
 import type { Meaning } from './token.ts';
-
-/** What two lists of types have in common, an empty one standing for all; nothing if they exclude each other. */
-const common = (a: readonly TypeId[], b: readonly TypeId[]): readonly TypeId[] | undefined => {
-  if (a.length === 0) return b;
-  if (b.length === 0) return a;
-  const both = a.filter((item) => b.includes(item));
-  return both.length === 0 ? undefined : both;
-};
 
 /** Bodies that a reading may stand on. */
 export const bodiesOf = (lexicon: Lexicon, parse: Parse) => {

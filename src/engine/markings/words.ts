@@ -202,12 +202,7 @@ const safetyItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.safetyClasses.map((row): [string, Item] => {
     const meaning: Meaning = {
       slot: 'safety',
-      content: {
-        says: 'safety',
-        class: row.class,
-        ...(row.peak_in_service_v === undefined ? {} : { peakInService: row.peak_in_service_v }),
-        ...(row.impulse_test_v === undefined ? {} : { impulseTest: row.impulse_test_v }),
-      },
+      content: { says: 'safety', class: row.class },
       bodies: bodies.bitsOf(row.bodies),
       origins: origins.bitsOf(row.origins),
       types: row.types,

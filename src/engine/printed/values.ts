@@ -2,7 +2,7 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import { say } from '../markings/say.ts';
 import type { Use } from '../markings/token.ts';
 import { rarer } from '../markings/use.ts';
-import { common } from './common.ts';
+import { common } from '../markings/common.ts';
 import { withLetter } from './letter-values.ts';
 import { noughts } from './noughts.ts';
 import { inUnit, numberStyles, plainFigures, within } from './numbers.ts';

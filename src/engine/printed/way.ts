@@ -18,7 +18,7 @@ export interface PartToPrint {
   temperatureCharacteristic?: string;
   type?: TypeId;
   /** How the resistance of a potentiometer follows its travel. */
-  taper?: Taper['law'];
+  taper?: Taper;
 }
 
 /** Something that may stand in a marking, with where it is met. */

@@ -2,7 +2,7 @@ import type { ArrangementRow } from '../../schemas/marking-print.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { inOrderOfUse, rarer } from '../markings/use.ts';
 import { piecesFor } from './beside.ts';
-import { common } from './common.ts';
+import { common } from '../markings/common.ts';
 import { isTaken, takenWords } from './taken-words.ts';
 import type { TakenWords } from './taken-words.ts';
 import { valuesPrinted } from './values.ts';

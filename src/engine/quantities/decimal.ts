@@ -17,3 +17,6 @@ export const toSi = (value: number, { power, factor = 1, offset = 0 }: Scale): n
 /** A value in the SI unit, in a written unit. */
 export const fromSi = (value: number, { power, factor = 1, offset = 0 }: Scale): number =>
   shift((value - offset) / factor, -power);
+
+/** A number in at most four significant figures, without the noise of binary fractions. */
+export const plainNumber = (value: number): string => String(Number(value.toPrecision(4)));

@@ -32,7 +32,7 @@ export interface PartOfLine {
   value?: Range | undefined;
   rating?: Range | undefined;
   /** How the track of a panel control goes, where that is marked. */
-  taper?: Taper['law'] | undefined;
+  taper?: Taper | undefined;
   /** How many of a panel control are on one shaft, where that is marked. */
   gangs?: number | undefined;
   /** Of a device, the number without figures that it is judged in the place of, and what that is. */

@@ -35,7 +35,7 @@ const told = (
     value: exactly(typ),
     tolerance: toleranceTold(reading),
     rating: ratingUnit === 'W' ? power && exactly(power.typ) : undefined,
-    taper: reading.taper?.law,
+    taper: reading.taper,
     gangs: reading.gangs,
   };
 };

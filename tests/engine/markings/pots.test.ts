@@ -6,7 +6,7 @@ import { catalogue, markings } from './tables.ts';
 const lawsOf = (readings: readonly Reading[], ohms: number): string[] =>
   readings
     .filter(({ resistance }) => Math.abs((resistance?.typ ?? 0) / ohms - 1) < 1e-9)
-    .flatMap(({ taper }) => taper?.law ?? []);
+    .flatMap(({ taper }) => taper ?? []);
 
 /** What a potentiometer bears, its resistance in ohm and the tapers, the likelier first. */
 const pots: [string, number, string[]][] = [

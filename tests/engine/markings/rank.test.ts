@@ -72,7 +72,7 @@ const tokensOf = (way: Way): Token[] => {
           token(
             {
               says: 'taper',
-              taper: { law: 'linear', atHalf: { min: 0.45, max: 0.55 } },
+              taper: 'linear',
               settle: taper,
             },
             'taper',

@@ -103,12 +103,12 @@ describe('a taper', () => {
     ]);
   });
 
-  test('says its law and what share is at half travel', () => {
+  test('says its law, and what settles a letter', () => {
     const scan = scanFor('LIN 10K');
     const [found] = saying(wordsOf(scan, 0, 'taper'), 'taper');
     expect(found?.content).toEqual({
       says: 'taper',
-      taper: { law: 'linear', atHalf: { min: 0.45, max: 0.55 } },
+      taper: 'linear',
       settle: '',
     });
     expect(found?.token.meaning.bodies).toBe(scan.lexicon.bodies.bitsOf(['trimmer']));

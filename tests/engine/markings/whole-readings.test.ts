@@ -81,7 +81,6 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       voltageKind: 'ac',
       types: ['film-x2', 'pp-metallized'],
       safetyClass: 'X2',
-      safetyPulses: { peakInService: 2500, impulseTest: 2500 },
       sure: 'sure',
       evidence: [
         ['MKP', 0, 'metallised film, polypropylene'],
@@ -93,7 +92,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
     },
   ],
   [
-    // A part of two classes is good for the lower of its voltages; pulses are those of both.
+    // A part of two classes is good for the lower of its voltages.
     '4n7 X1 400V~ Y2 250V~',
     {
       kind: 'capacitor',
@@ -102,7 +101,6 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       voltageKind: 'ac',
       types: ['film-y2', 'ceramic-y-safety'],
       safetyClass: 'X1/Y2',
-      safetyPulses: { peakInService: 4000, impulseTest: 5000 },
       sure: 'sure',
       evidence: [
         ['4n7', 0, '4.7 nF'],
@@ -123,7 +121,6 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       voltageKind: 'ac',
       types: ['film-x2', 'paper-x-safety'],
       safetyClass: 'X3',
-      safetyPulses: { peakInService: 1200 },
       sure: 'sure',
       evidence: [
         ['104', 0, '100 nF'],
@@ -233,7 +230,6 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       capacitance: about(47 * n, 0.1),
       types: [],
       date: '1989-W23',
-      climate: { tMin: -40, tMax: 85, dampDays: 21 },
       sure: 'sure',
       evidence: [
         ['47n', 0, '47 nF'],

@@ -51,7 +51,7 @@ export const agrees = (way: Way, part: PartToPrint, reading: Reading | undefined
   return (
     value &&
     (!shows.includes('tolerance') || !isFirstMeaning(way, part) || sameTolerance(part, reading)) &&
-    (!shows.includes('taper') || reading.taper?.law === part.taper) &&
+    (!shows.includes('taper') || reading.taper === part.taper) &&
     (!shows.includes('voltage') || sameVoltage(part, reading))
   );
 };
