@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ratedSectionsAt } from '../../../src/engine/markings/rated-sections.ts';
-import { sectionsAt, spansAt } from '../../../src/engine/markings/sections.ts';
+import { spansAt } from '../../../src/engine/markings/ranges.ts';
+import { sectionsAt } from '../../../src/engine/markings/sections.ts';
 import { weights } from '../../../src/engine/markings/weights.ts';
 import { expected, inShort, saying, scanFor, type Short } from './scans.ts';
 
