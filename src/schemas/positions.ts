@@ -104,6 +104,8 @@ const followings = {
     'typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
   'body-side':
     'typ is a multiple of that side of the old part, and min the least, as a multiple of the condition room',
+  'body-lead':
+    'min, typ and max, in the definition unit, but no less than the leads of the old part and their clearance',
 } as const;
 
 /** The default of one condition at one position; its presence makes the condition editable there. */

@@ -86,6 +86,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
     `${print(catalogue, typ, unit)}, but no less than the usual length of the old part`,
   'body-height': ({ typ, min }) => `${printNumber(typ)} × the usual height of ${ofBody(min)}`,
   'body-side': ({ typ, min }) => `${printNumber(typ)} × the usual length of ${ofBody(min)}`,
+  'body-lead': ({ catalogue, min, typ, max, unit }) =>
+    `${printUsual(catalogue, { min, typ, max }, unit)}, but no less than the leads of the old part need`,
   'series-resistance': ({ catalogue, row, typ, max, unit }) =>
     `${printNumber(typ)} × that of a new part of the old type${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
   reactive: () =>

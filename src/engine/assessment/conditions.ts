@@ -8,7 +8,8 @@ import { rangeOf } from '../findings/model.ts';
 import { impedanceAt } from '../findings/series-elements.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { serviceCapacitance } from '../findings/service-capacitance.ts';
-import { exactly, scale, type Range } from '../quantities/range.ts';
+import { exactly, mapRising, scale, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { bodyOf } from '../sizes/body-of.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { nearestPreferred } from '../values/index.ts';
@@ -177,6 +178,13 @@ const roomAfter = (catalogue: Catalogue, row: ConditionRow, old: Part, pitch: nu
   return roomFor(row, row.follows === 'body-height' ? body?.height : body?.length, pitch);
 };
 
+/** Hole (m) that is usual, but no narrower than the leads of the old part need, where they are known. */
+const holeAfter = (catalogue: Catalogue, row: ConditionRow, old: Part): Range => {
+  const lead = bodyOf(catalogue, old)?.lead;
+  const needed = lead === undefined ? 0 : lead + ruleOf(catalogue, 'lead-clearance');
+  return mapRising(plainDefault(catalogue, row), (usual) => Math.max(usual, needed));
+};
+
 /** A default that follows from the old part. */
 const derivedDefault = (
   catalogue: Catalogue,
@@ -212,6 +220,8 @@ const derivedDefault = (
     case 'body-height':
     case 'body-side':
       return roomAfter(catalogue, row, original, room);
+    case 'body-lead':
+      return holeAfter(catalogue, row, original);
     default:
       throw new Error(`condition ${row.condition} at ${row.position} cannot follow so`);
   }

@@ -2,7 +2,7 @@ import { crestOf } from '../equations/crest.ts';
 import type { SumInputRow } from '../../schemas/sums.ts';
 import { alternatingRating } from '../findings/alternating.ts';
 import { COMPARED_RISE } from '../equations/ripple.ts';
-import { heatFor, heatingOf, thermalOf } from '../findings/heating.ts';
+import { heatFor, heatingOf, thermalOf, type Heating } from '../findings/heating.ts';
 import { nearestLoss } from '../findings/loss.ts';
 import { rangeOf, type Circumstances } from '../findings/model.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
@@ -27,10 +27,10 @@ const marked = ({ capacitance, tolerance }: Part): Range => ({
 const frequencyOf = ({ conditions }: Circumstances): number =>
   conditions['f-work']?.typ ?? TABLE_FREQUENCY;
 
-const ownHeat = (part: Part, circumstances: Circumstances): Range | undefined => {
+const heatingKnown = (part: Part, circumstances: Circumstances): Heating | undefined => {
   if (circumstances.conditions['ripple-current'] === undefined) return undefined;
   const heating = heatingOf(part, circumstances);
-  return Array.isArray(heating) ? undefined : heating.rise;
+  return Array.isArray(heating) ? undefined : heating;
 };
 
 const warmingOf = ({ conditions }: Circumstances): Range | undefined => {
@@ -53,6 +53,12 @@ const coreRise = ({ part, circumstances }: Ask): Range | undefined => {
   const thermal = thermalOf(part, circumstances);
   return Array.isArray(thermal) ? undefined : exactly(thermal.core);
 };
+
+/** Heat that warms the body by ten kelvin; nothing where the sheet of the part bounds what it warms. */
+const tenKelvin = ({ part, circumstances }: Ask): Range | undefined =>
+  heatingKnown(part, circumstances)?.listing === undefined
+    ? heatFor(part, circumstances, COMPARED_RISE)
+    : undefined;
 
 const ratingListed = (
   { part, circumstances }: Ask,
@@ -131,17 +137,14 @@ const fillings: Readonly<
     nearestLoss(part, circumstances, frequencyOf(circumstances))?.range,
     'fraction',
   ],
-  'heat-for-ten-kelvin': ({ part, circumstances }) => [
-    heatFor(part, circumstances, COMPARED_RISE),
-    'W',
-  ],
+  'heat-for-ten-kelvin': (ask) => [tenKelvin(ask), 'W'],
   'core-rise': (ask) => [coreRise(ask), 'x'],
   'alternating-rating': ({ part, circumstances }) => [alternatingRating(part, circumstances), 'V'],
   'pulse-rating': ({ part, circumstances }) => [
     pulseRatingOf(circumstances.catalogue, part)?.range,
     'V/s',
   ],
-  'own-heat': ({ part, circumstances }) => [ownHeat(part, circumstances), 'K'],
+  'own-heat': ({ part, circumstances }) => [heatingKnown(part, circumstances)?.rise, 'K'],
   'ripple-rating': (ask) => [ratingListed(ask, 'current'), 'A'],
   'ripple-rating-frequency': (ask) => [ratingListed(ask, 'frequency'), 'Hz'],
   'ripple-rating-temperature': (ask) => [ratingListed(ask, 'temperature'), 'degC'],

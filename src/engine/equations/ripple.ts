@@ -30,6 +30,13 @@ export const rippleTogether = (each: readonly RippleShare[]): number =>
 export const rippleTaken = (listed: number, byFrequency: number, byTemperature: number): number =>
   listed * byFrequency * byTemperature;
 
+/**
+ * Kelvin by which a current warms a part that a listed one (A, at the same frequency) warms by so
+ * much (K): heat goes by the square.
+ */
+export const riseByList = (current: number, listed: number, rise: number): number =>
+  rise * (current / listed) ** 2;
+
 const SQUARE_CM_PER_SQUARE_M = 1e4;
 
 /** Heat (W) that a surface (m2) gives off for each kelvin that it is warmer than its surroundings. */

@@ -2,13 +2,21 @@ import { heatByCurrent } from '../equations/heat.ts';
 import { currentShare, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
-import { canRise, currentForRise, heatForRise } from '../equations/ripple.ts';
+import {
+  canRise,
+  currentForRise,
+  heatForRise,
+  rippleTaken,
+  riseByList,
+} from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapRising, scale, type Range } from '../quantities/range.ts';
 import { bodyOf, DENSITY } from '../sizes/body-of.ts';
 import { bodyWords } from '../sizes/body-words.ts';
 import type { Body } from '../sizes/body.ts';
 import { coolingSurface, coreRiseOf } from '../sizes/surface.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
+import { listingOf, type RippleListing } from './listed-ripple.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 
@@ -77,10 +85,28 @@ export const currentFor = ({ resistance, surface, core }: Thermal, rise: number)
   max: currentForRise(rise / core, resistance.range.min, surface.max),
 });
 
+/**
+ * The most (K) that a current (A) warms a part by what its sheet lists: the listed one warms it as
+ * much as parts are taken to bear, however high its resistance, and heat goes by the square.
+ */
+const mostByList = (
+  part: Part,
+  current: number,
+  circumstances: Circumstances,
+): { rise: number; listing: RippleListing } | undefined => {
+  const listing = listingOf(part, circumstances);
+  if (listing === undefined) return undefined;
+  const listed = rippleTaken(listing.ripple.current, listing.frequency.factor, 1);
+  const borne = ruleOf(circumstances.catalogue, 'ripple-rise');
+  return { rise: riseByList(current, listed, borne), listing };
+};
+
 /** How a current warms a part, and what that was worked out from. */
 export interface Heating {
   /** Of the core, K. */
   rise: Range;
+  /** What the sheet of the part says, where that bounds the rise. */
+  listing: RippleListing | undefined;
   /** A */
   current: Range;
   thermal: Thermal;
@@ -94,12 +120,16 @@ const heatingOfSingle = (
   const thermal = thermalOf(part, circumstances);
   if (Array.isArray(thermal)) return thermal;
   const { resistance, surface, core } = thermal;
+  const rise = {
+    min: core * canRise(current.min, resistance.range.min, surface.max),
+    typ: core * canRise(current.typ, resistance.range.typ, surface.typ),
+    max: core * canRise(current.max, resistance.range.max, surface.min),
+  };
+  const most = mostByList(part, current.max, circumstances);
+  const bounded = most !== undefined && most.rise < rise.max;
   return {
-    rise: {
-      min: core * canRise(current.min, resistance.range.min, surface.max),
-      typ: core * canRise(current.typ, resistance.range.typ, surface.typ),
-      max: core * canRise(current.max, resistance.range.max, surface.min),
-    },
+    rise: bounded ? mapRising(rise, (kelvin) => Math.min(kelvin, most.rise)) : rise,
+    listing: bounded ? most.listing : undefined,
     current,
     thermal,
   };
@@ -133,13 +163,27 @@ const bodyInWords = (body: Body): string => {
   }
 };
 
+/** What bounds the rise, in a working. */
+const listedInWords = (listing: RippleListing | undefined): string =>
+  listing === undefined
+    ? ''
+    : `, no more than the ${formatValue(listing.ripple.current, 'A')} listed at ` +
+      `${formatValue(listing.ripple.frequency, 'Hz')} and ` +
+      `${formatValue(listing.ripple.temperature, 'degC')} let expect`;
+
 /** Rise of temperature by the ripple current. */
 export const rippleHeating: FindingModel = {
   measure: (part, circumstances) => {
     const heating = heatingOf(part, circumstances);
     if (Array.isArray(heating)) return { status: 'unknown', missing: heating };
     const { properties, sources, bases } = heating.thermal;
-    return { status: 'known', value: heating.rise, properties, sources, bases };
+    const { listing } = heating;
+    const grounds = listing === undefined ? [] : [listing.ripple, listing.frequency];
+    return {
+      ...{ status: 'known', value: heating.rise, properties },
+      sources: [...new Set([...sources, ...grounds.flatMap((one) => one.sources)])],
+      bases: [...bases, ...grounds.flatMap((one) => one.bases)],
+    };
   },
   working: (part, circumstances, value) => {
     const heating = heatingOf(part, circumstances);
@@ -152,7 +196,7 @@ export const rippleHeating: FindingModel = {
     return (
       `${formatValue(current, 'A')} squared × ${formatQuantity(resistance.range, 'ohm')} ${from} = ` +
       `${formatValue(heatByCurrent(current, resistance.range.typ), 'W')} in ${bodyInWords(body)}${inside}: ` +
-      `${formatQuantity(value, 'K')}; an estimate`
+      `${formatQuantity(value, 'K')}${listedInWords(heating.listing)}; an estimate`
     );
   },
 };

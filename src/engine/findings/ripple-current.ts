@@ -5,11 +5,11 @@ import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, overPositive, scale, type Range } from '../quantities/range.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
-import { frequencyFactor, temperatureFactor, type RippleFactor } from '../sizes/ripple-factors.ts';
-import { listedRipple, type ListedRipple } from '../sizes/ripple-of.ts';
+import { temperatureFactor } from '../sizes/ripple-factors.ts';
+import type { ListedRipple } from '../sizes/ripple-of.ts';
 import { currentFor, thermalOf } from './heating.ts';
+import { listingOf } from './listed-ripple.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
-import { resistanceOf } from './series-resistance.ts';
 
 const HIGHEST = 'temperature-max';
 
@@ -34,34 +34,13 @@ interface Allowed {
   bases: Basis[];
 }
 
-/** By equal heat: what the part takes goes with one over the root of its series resistance. */
-const byHeat = (
-  part: Part,
-  circumstances: Circumstances,
-  from: number,
-  to: number,
-): RippleFactor | undefined => {
-  const [here, there] = [from, to].map((hertz) => resistanceOf(part, circumstances, hertz));
-  return here === undefined || there === undefined
-    ? undefined
-    : {
-        factor: Math.sqrt(here.range.typ / there.range.typ),
-        sources: [...here.sources, ...there.sources],
-        bases: [...here.bases, ...there.bases],
-      };
-};
-
 const allowedByList = (part: Part, circumstances: Circumstances): Allowed | undefined => {
-  const { catalogue } = circumstances;
-  const hertz = conditionOf(circumstances, 'f-work').typ;
-  const ripple = listedRipple(catalogue, part, hertz);
-  if (ripple === undefined) return undefined;
-  const frequency =
-    frequencyFactor(catalogue, part, ripple.frequency, hertz) ??
-    byHeat(part, circumstances, ripple.frequency, hertz);
+  const listing = listingOf(part, circumstances);
+  if (listing === undefined) return undefined;
+  const { ripple, frequency } = listing;
   const warm = conditionOf(circumstances, 't-max').max;
-  const temperature = temperatureFactor(catalogue, part, ripple.temperature, warm);
-  if (frequency === undefined || temperature === undefined) return undefined;
+  const temperature = temperatureFactor(circumstances.catalogue, part, ripple.temperature, warm);
+  if (temperature === undefined) return undefined;
   const [byFrequency, byTemperature] = [frequency.factor, temperature.factor];
   const grounds = [ripple, frequency, temperature];
   return {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { plainDefault } from '../../../src/engine/assessment/conditions.ts';
 import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { ConditionRow } from '../../../src/schemas/positions.ts';
-import { knowledge, row, settled, type Given } from './invented-place.ts';
+import { body, knowledge, row, settled, type Given } from './invented-place.ts';
 import { catalogue, known } from './setting.ts';
 
 /** What a position's conditions come to for an old part of 1 µF 100 V, worked out by hand. */
@@ -368,6 +368,33 @@ describe('what follows from the old part', () => {
     const { min, typ, max } = found(all, id);
     expect(typ / (wanted || 1)).toBeCloseTo(wanted === 0 ? 0 : 1, 3);
     expect([min, max]).toEqual([typ, typ]);
+  });
+
+  // The leads of the body are of 0.6 mm, and a lead wants 0.2 mm to spare.
+  test.each<[string, Given, Range]>([
+    [
+      'the usual holes for leads that go through all of them',
+      { rows: [at('hole', 'body-lead', { min: 0.8, typ: 1, max: 1.3 })] },
+      { min: 0.8e-3, typ: 1e-3, max: 1.3e-3 },
+    ],
+    [
+      'as wide as pins of 1.1 mm need',
+      {
+        rows: [at('hole', 'body-lead', { min: 0.8, typ: 1, max: 1.5 })],
+        bodies: [{ ...body, lead_mm: 1.1 }],
+      },
+      { min: 1.3e-3, typ: 1.3e-3, max: 1.5e-3 },
+    ],
+    [
+      'the usual ones where no leads are known',
+      { rows: [at('hole', 'body-lead', { typ: 1 })], bodies: [], knows: {} },
+      { min: 1e-3, typ: 1e-3, max: 1e-3 },
+    ],
+  ])('%s', (_what, all, wanted) => {
+    const { min, typ, max } = found(all, 'hole');
+    expect(min).toBeCloseTo(wanted.min, 9);
+    expect(typ).toBeCloseTo(wanted.typ, 9);
+    expect(max).toBeCloseTo(wanted.max, 9);
   });
 
   test.each(['power', 'rating'] as const)('%s is for other kinds of part', (follows) => {

@@ -26,7 +26,7 @@ export const row = (condition: string, more: Partial<ConditionRow> = {}): Condit
 });
 
 /** 12 × 4 × 20 mm. */
-const body: BodyRow = {
+export const body: BodyRow = {
   ...{ type: OLD, style: 'radial box', shape: 'box', c_min: 1e-6, c_max: 1e-6 },
   ...{ voltage: 100, voltage_kind: 'dc', length_mm: 12, width_mm: 4, height_mm: 20 },
   ...{ pitch_mm: [10], lead_mm: 0.6 },

@@ -34,3 +34,22 @@ test('what is often rated far above its circuit need not', () => {
   };
   expect(ratingOf(film, 'interstage-coupling')).toBeLessThan(160);
 });
+
+// market.csv: cans of 400 and 450 V from 47 to 680 µF in steps of E12.
+test.each([
+  [100, 400],
+  [220, 350],
+  [220, 400],
+  [220, 450],
+  [470, 400],
+  [470, 450],
+])('a reservoir of %i µF %i V is replaced by its own value, which is sold', (micro, volts) => {
+  const found = findStandIns(catalogue, {
+    original: electrolytic(micro * 1e-6, volts),
+    position: 'reservoir',
+  });
+  const [first] = found;
+  expect(first?.candidate.type).toBe('al-electrolytic-wet');
+  expect(first?.verdict).toBe('fits');
+  expect((first?.candidate.capacitance ?? 0) * 1e6).toBeCloseTo(micro, 6);
+});

@@ -1,65 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import { heatFor } from '../../../src/engine/findings/heating.ts';
 import type { Range } from '../../../src/engine/quantities/range.ts';
-import type { BodyRow, CoreRiseRow, SeriesResistanceRow } from '../../../src/schemas/sizes.ts';
+import type { BodyRow } from '../../../src/schemas/sizes.ts';
 import { given, known, notKnown } from '../assessment/setting.ts';
 import { base, holdTo, holdUnknown, made, single, span, type ByHand } from './by-hand.ts';
-import { PROBE, probeIn, type Spoiling } from './probe.ts';
-import { resistanceRow } from './probe-rows.ts';
+import { probeIn, type Spoiling } from './probe.ts';
+import {
+  LISTED,
+  LISTED_BASES,
+  at100Hz,
+  byFrequency,
+  byTemperature,
+  can,
+  from,
+  listed,
+  part,
+  resistance,
+  ripple,
+  tables,
+} from './heat-probe.ts';
 
 /** What ripple warms and wears out, worked out by hand for an invented part of 1000 µF 25 V. */
 
-const from = (source: string, basis: 'published' | 'memory' = 'published') => ({
-  source,
-  locator: '',
-  basis,
-  note: '',
-});
-
-/**
- * A can of 10 × 20 mm. Its side and top are π × 1 × 2 + π / 4 = 7.069 cm²; it gives off
- * 2.3 mW/K × 7.069^0.8 = 10.995 mW/K.
- */
-const can: BodyRow = {
-  type: PROBE,
-  style: 'radial can',
-  shape: 'can',
-  c_min: 1e-3,
-  c_max: 1e-3,
-  voltage: 25,
-  voltage_kind: 'dc',
-  length_mm: 10,
-  width_mm: 10,
-  height_mm: 20,
-  pitch_mm: [5],
-  lead_mm: 0.6,
-  ...from('sheet-of-bodies'),
-};
-
-/** Its core warms a quarter more than its surface. */
-const core: CoreRiseRow = {
-  types: [PROBE],
-  diameter_mm: 10,
-  ratio: 1.25,
-  ...from('sheet-of-cores', 'memory'),
-};
-
-/** Half an ohm to 2 ohm at 100 Hz. */
-const resistance = resistanceRow({ v_min: 25, v_max: 25 });
-
-const tables: NonNullable<Spoiling['tables']> = {
-  bodies: [can],
-  coreRises: [core],
-  seriesResistance: [resistance],
-  rippleByFrequency: [],
-  rippleByTemperature: [],
-};
-const LISTED = ['sheet-of-resistances', 'sheet-of-bodies', 'sheet-of-cores'];
-const LISTED_BASES = ['published', 'memory'];
-
-const part: NonNullable<Spoiling['part']> = { capacitance: 1e-3, ratedVoltage: 25 };
-const at100Hz = given({ 'f-work': 100, 't-max': 55 });
-const ripple = { 'ripple-current': span(0.1, 0.2, 0.4) };
 const HIGHEST = 'temperature-max';
 
 const parallel: NonNullable<Spoiling['part']> = {
@@ -79,31 +41,6 @@ const withLarger: NonNullable<Spoiling['tables']> = {
     { ...resistance, capacitance: 2e-3, esr_min: 0.2, esr_typ: 0.2, esr_max: 0.2 },
   ],
 };
-
-const listed = (row: Partial<SeriesResistanceRow> = {}): SeriesResistanceRow => ({
-  ...resistance,
-  ripple_a: 0.5,
-  ripple_c: 85,
-  ...row,
-});
-
-const byFrequency = [
-  { frequency_hz: 100, factor: 1 },
-  { frequency_hz: 1000, factor: 1.4 },
-].map((row) => ({
-  type: PROBE,
-  v_min: 10,
-  v_max: 50,
-  c_min: 1e-6,
-  c_max: 1,
-  ...row,
-  ...from('sheet-of-frequencies'),
-}));
-
-const byTemperature = [
-  { temperature_c: 65, factor: 1.5 },
-  { temperature_c: 85, factor: 1 },
-].map((row) => ({ type: PROBE, ...row, ...from('sheet-of-temperatures', 'memory') }));
 
 const HOURS = 3600;
 
@@ -189,6 +126,57 @@ const cases: Record<string, ByHand> = {
     properties: [],
     sources: ['sheet-of-resistances', 'sheet-of-bodies'],
     bases: ['published'],
+  },
+  // 0.4 A against 0.5 A that are taken to warm it by 10 K: 0.8² × 10 K.
+  'no more than the listed current lets expect: 6.4 K instead of 36.4 K': {
+    finding: 'ripple-heating',
+    spoiling: {
+      part,
+      tables: { ...tables, seriesResistance: [listed()], rippleByFrequency: byFrequency },
+      conditions: { ...at100Hz, ...ripple },
+    },
+    value: [0.5684, 4.5475, 6.4],
+    figures: '200 mA, 0.5–2 Ω, 40 mW, 10, 20 mm, 1.25 ×, 0.568–6.4 K, 500 mA, 100 Hz, 85 °C',
+    words: 'no more than',
+    properties: [],
+    sources: [...LISTED, 'sheet-of-frequencies'],
+    bases: LISTED_BASES,
+  },
+  // 0.4 A against 1 A × 1.4 at 1 kHz: (0.4 / 1.4)² × 10 K.
+  'nor usually more than that, 1.4 times as fast': {
+    finding: 'ripple-heating',
+    spoiling: {
+      part,
+      tables: {
+        ...tables,
+        seriesResistance: [listed({ ripple_a: 1 })],
+        rippleByFrequency: byFrequency,
+      },
+      conditions: { ...given({ 'f-work': 1000, 't-max': 55 }), ...ripple },
+    },
+    value: [0.5684, 0.81633, 0.81633],
+    figures: '200 mA, 0.5–2 Ω, 40 mW, 10, 20 mm, 1.25 ×, 0.568–0.816 K, 1 A, 100 Hz, 85 °C',
+    properties: [],
+    sources: [...LISTED, 'sheet-of-frequencies'],
+    bases: LISTED_BASES,
+  },
+  // (0.4 / 0.15)² × 10 K = 71 K.
+  'a listed current that lets expect more says nothing': {
+    finding: 'ripple-heating',
+    spoiling: {
+      part,
+      tables: {
+        ...tables,
+        seriesResistance: [listed({ ripple_a: 0.15 })],
+        rippleByFrequency: byFrequency,
+      },
+      conditions: { ...at100Hz, ...ripple },
+    },
+    value: [0.5684, 4.5475, 36.38],
+    figures: '200 mA, 0.5–2 Ω, 40 mW, 10, 20 mm, 1.25 ×, 0.568–36.4 K',
+    properties: [],
+    sources: LISTED,
+    bases: LISTED_BASES,
   },
   // 0.5 A × 1.4 × 1.5 = 1.05 A.
   '105, 210 and 420 mA where the sheet allows 1.05 A so fast and so cool': {
