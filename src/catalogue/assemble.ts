@@ -122,6 +122,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     leakageLimits: valuesOf(tables, 'leakage-limits.csv'),
     reforming: valuesOf(tables, 'reforming.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
+    benchWords: valuesOf(tables, 'bench-words.csv'),
     markings: assembleMarkings(tables),
     look: assembleLook(tables),
     job: assembleJob(tables),

@@ -40,6 +40,7 @@ import type {
 import type { CategoryVoltageRow, DeratingRow, GuidelineRow } from '../schemas/derating.ts';
 import type { TypeLookRow } from '../schemas/drawings.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
+import type { BenchWordRow } from '../schemas/bench-words.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
 import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
@@ -142,6 +143,8 @@ export interface Catalogue {
   leakageLimits: LeakageLimitRow[];
   reforming: ReformingRow[];
   cautions: CautionRow[];
+  /** Pages that words of the bench lead to. */
+  benchWords: BenchWordRow[];
   markings: MarkingTables;
   /** What a part is named with by its look. */
   look: LookTables;

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { cautionRow } from './cautions.ts';
+import { benchWordRow } from './bench-words.ts';
 import { changeRow } from './changes.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
@@ -74,6 +75,12 @@ export const tables = {
     key: ['id'],
     references: [],
     about: 'Changes of the data that a reader should hear of, the newest first.',
+  },
+  'bench-words.csv': {
+    row: benchWordRow,
+    key: ['page'],
+    references: [source],
+    about: 'Words of the bench, such as hum, and the pages that they lead to.',
   },
   'units.csv': { row: unitRow, key: ['unit'], references: [], about: 'Units that tables use.' },
   'types.csv': {

@@ -9,13 +9,14 @@ import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
+import { benchPages } from './bench-words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
 import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
 import { isKnown, typeNumberIn, type TypeNumber } from './type-number.ts';
 
 /** Rows that one answer may list of a kind. */
-const MOST = { readings: 3, names: 6, pairs: 8 } as const;
+const MOST = { readings: 3, names: 6, pairs: 8, bench: 6 } as const;
 
 const section = (title: string, ...content: Markup[]): Markup =>
   h('section', { class: 'answer-part' }, h('h2', {}, title), ...content);
@@ -70,6 +71,14 @@ const kindParts = (catalogue: Catalogue, text: string, readings: readonly Readin
           linkList(links.map(([path, name]) => link(path, name))),
         ),
       ];
+};
+
+/** Pages that words of the bench lead to, such as hum. */
+const benchParts = ({ benchWords }: Catalogue, text: string): Markup[] => {
+  const links = benchPages(benchWords, text).slice(0, MOST.bench);
+  return links.length === 0
+    ? []
+    : [section('At the bench', linkList(links.map(({ page, title }) => link(page, title))))];
 };
 
 /** Pages of the codes in a mark: its own, then those of the codes that its readings see in it. */
@@ -164,6 +173,7 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
     const parts = [nameParts(catalogue, trimmed), kindParts(catalogue, trimmed, readings)] as const;
     return [
       ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
+      ...benchParts(catalogue, trimmed),
       ...(isOfKind(catalogue, trimmed) ? parts.toReversed() : parts).flat(),
     ];
   };

@@ -101,6 +101,7 @@ export const nothing = (catalogue: Catalogue): Catalogue => ({
   mountings: {},
   seldomStyles: [],
   rulesOfThumb: {},
+  benchWords: [],
   combinations: {},
   triage: [],
   esrOfNew: [],

@@ -71,6 +71,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   positions: eachWithout(catalogue.positions, ['decisive', 'larger', 'smaller', ...NOTED]),
   // That they are not met is all that is asked of them here, and they grow as types times positions.
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
+  benchWords: catalogue.benchWords.map((row) => dropped(row, PROVENANCE)),
   kinds: catalogue.kinds,
   kindTypes: eachWithout(catalogue.kindTypes, TYPE_WORDS),
   kindPositions: eachWithout(catalogue.kindPositions, POSITION_WORDS),
@@ -105,6 +106,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
 /** The same for reading colours, which nothing but a capacitor or a resistor is marked with here. */
 export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   ...sliceReading(catalogue),
+  benchWords: [],
   series: [],
   devices: nothing(catalogue).devices,
   job: nothing(catalogue).job,

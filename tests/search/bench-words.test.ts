@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { sliceReading } from '../../src/catalogue/slices/slice-reading.ts';
+import { allSums } from '../../src/engine/sums/index.ts';
+import type { BenchWordRow } from '../../src/schemas/bench-words.ts';
+import { benchPages } from '../../src/search/bench-words.ts';
+import { answerHtml } from './answer-html.ts';
+
+/** What one says at the bench, by `bench-words.csv`, and where the box of the first page leads with it. */
+
+const catalogue = loadCatalogue();
+const slice = sliceReading(catalogue);
+
+test.each([
+  ['LDR', '/read/numbers/'],
+  ['hum', '/positions/reservoir/'],
+  ['hum', '/positions/bulk-rail/'],
+  ['reform', '/sums/reforming/'],
+  ['Re-forming', '/sums/reforming/'],
+  ['ESR', '/data/esr-of-new/'],
+  ['ESR', '/look/readings/'],
+  ['crackle', '/positions/volume-control/'],
+  ['crackle', '/positions/interstage-coupling/'],
+  ['scratchy pot', '/positions/volume-control/'],
+  ['motorboating', '/positions/bulk-rail/'],
+  ['hiss', '/sums/resistor-noise/'],
+  ['NTC', '/look/thermistor/'],
+  ['VDR', '/look/varistor-disc/'],
+  ['recap', '/job/'],
+])('“%s” leads to %s', (text, path) => {
+  expect(answerHtml(slice, text)).toContain(`href="${path}"`);
+});
+
+const row = (page: `/${string}`, ...words: string[]): BenchWordRow => ({
+  ...{ page, title: page, words, source: 'trade', locator: '' },
+  ...{ basis: 'common-practice', note: '' },
+});
+const rows = [row('/a/', 'hum', 'scratchy'), row('/b/', 'scratchy pot'), row('/c/', 're-form')];
+
+test.each([
+  ['hum', ['/a/']],
+  ['loud hum', ['/a/']],
+  ['HUM!', ['/a/']],
+  // The longest phrase first, and each in its order.
+  ['scratchy pot', ['/b/', '/a/']],
+  ['pot scratchy', ['/a/']],
+  ['scratchy dual pot', ['/a/']],
+  ['re form', ['/c/']],
+  // Words within others are none, save the beginning of a phrase while it is typed.
+  ['human', []],
+  ['scr', ['/a/']],
+  ['scratchy p', ['/a/']],
+  ['re for', ['/c/']],
+  ['re forms', []],
+  ['a scr', []],
+  ['hu', []],
+  ['scr pot', []],
+  ['reform', []],
+  ['', []],
+])('of “%s” the words lead to %j', (text, pages) => {
+  expect(benchPages(rows, text).map(({ page }) => page)).toEqual(pages);
+});
+
+test('every page that words lead to is there', () => {
+  const { positions, kindPositions, cautions, look } = catalogue;
+  const pages = new Set([
+    ...[...Object.keys(positions), ...Object.keys(kindPositions)].map((id) => `/positions/${id}/`),
+    ...allSums.map(({ id }) => `/sums/${id}/`),
+    ...look.styles.map(({ id }) => `/look/${id}/`),
+    ...cautions.map(({ id }) => `/cautions/#${id}`),
+    // Pages that stand by themselves.
+    ...['/data/esr-of-new/', '/job/', '/look/readings/', '/read/colours/', '/read/numbers/'],
+    '/values/',
+  ]);
+  expect(catalogue.benchWords.length).toBeGreaterThan(0);
+  expect(catalogue.benchWords.map(({ page }) => page).filter((one) => !pages.has(one))).toEqual([]);
+});
