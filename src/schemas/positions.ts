@@ -45,7 +45,13 @@ export const positionRow = z.strictObject({
   chosen_for: optionalId.describe(
     'what a part is best made for here, as in types.csv: such a part comes before a plain one that fits as well',
   ),
+  home: optionalId.describe(
+    'family whose parts one reaches for here, whatever small part of another was there',
+  ),
   reference_c: positive.describe('value that pages show, F'),
+  roomy_c: optionalNumber.describe(
+    'the same for an old part of a roomy family, such as an electrolytic, where that is usually larger',
+  ),
   usual_c_min: positive.describe('F'),
   usual_c_max: positive.describe('F'),
   ...provenance,

@@ -180,7 +180,7 @@ export const tables = {
   'positions.csv': {
     row: positionRow,
     key: ['id'],
-    references: [source],
+    references: [source, { column: 'home', table: 'families.csv' }],
     about: 'Places in a circuit where a capacitor sits.',
   },
   'position-notes.csv': {

@@ -29,6 +29,9 @@ const SPECIAL = 0.25;
 /** Weightier than another family that is as common: film before a small electrolytic. */
 const SMALL = 1.25;
 
+/** Not of the family that one reaches for in a place, however well it fits. */
+const AWAY = 0.1;
+
 /** What the market of a type counts against it. */
 const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
 
@@ -65,15 +68,29 @@ const isTooPlain = (catalogue: Catalogue, { position }: OldInPlace, type: TypeId
   );
 };
 
-/** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
-export const strangenessOfType = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number => {
-  const isKin = kinOf(catalogue, type) === kinOf(catalogue, old.original.type);
+/**
+ * What its family counts against a type: where a place has a family of its own, that is no stranger
+ * than the old part's, unless that was an electrolytic, which may have been as large as it had to be.
+ */
+const ofOtherFamily = (
+  catalogue: Catalogue,
+  { original, position }: OldInPlace,
+  type: TypeId,
+): number => {
+  const home = catalogue.positions[position]?.home ?? '';
+  const isHome = home !== '' && typeRowOf(catalogue, type)?.family === home;
+  const isRoomy = catalogue.families[typeRowOf(catalogue, original.type)?.family ?? '']?.roomy;
+  const isKin = kinOf(catalogue, type) === kinOf(catalogue, original.type);
   return (
-    (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) +
-    (isKin ? 0 : OTHER_FAMILY) +
-    (isSpecial(catalogue, old, type) || isTooPlain(catalogue, old, type) ? SPECIAL : 0)
+    (isKin || (isHome && isRoomy !== true) ? 0 : OTHER_FAMILY) + (home === '' || isHome ? 0 : AWAY)
   );
 };
+
+/** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
+export const strangenessOfType = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number =>
+  (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) +
+  ofOtherFamily(catalogue, old, type) +
+  (isSpecial(catalogue, old, type) || isTooPlain(catalogue, old, type) ? SPECIAL : 0);
 
 /** Whether a part is one of those small ones of its family that one rather replaces by film. */
 const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {

@@ -129,6 +129,10 @@ describe('a plain part comes before one that is made for what nothing asked for'
     ['al-electrolytic-low-esr', 'converter-output', 'al-electrolytic-low-esr'],
     // Steady ceramics are for places that ask for steadiness; a decoupling disc was the plain kind.
     ['ceramic-z5u', 'local-decoupling', 'ceramic-x7r'],
+    // Nor does a wound film, paper or a small bead come before it there.
+    ['pet-metallized', 'local-decoupling', 'ceramic-x7r'],
+    ['pp-film-foil', 'local-decoupling', 'ceramic-x7r'],
+    ['paper-wax', 'local-decoupling', 'ceramic-x7r'],
     ['ceramic-x7r', 'agc-bypass', 'ceramic-x7r'],
     ['ceramic-z5u', 'rc-filter-audio', 'ceramic-c0g'],
     ['silvered-mica', 'vco-timing', 'silvered-mica'],
@@ -141,9 +145,6 @@ describe('a plain part comes before one that is made for what nothing asked for'
     // One with leads of the next rating comes before a chip of the lowest.
     ['ta-mno2-solid', 'bootstrap', 'ta-mno2-solid'],
     ['ps-film-foil', 'vco-timing', 'ceramic-c0g'],
-    // Film as small as a bead does not fail as a short.
-    ['ta-mno2-solid', 'interstage-coupling', 'pp-metallized'],
-    ['ta-mno2-solid', 'reset-delay', 'pet-metallized'],
     // What switched with a polymer part is set up for its resistance.
     ['al-polymer', 'converter-output', 'al-polymer'],
     // What the regulator has lived with needs no resistor.

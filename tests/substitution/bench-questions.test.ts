@@ -271,6 +271,24 @@ describe('a rail whose voltage somebody said needs no more than that, as far as 
   });
 });
 
+describe('what small beads and electrolytics give way to, and larger ones do not', () => {
+  test.each([
+    // Film as small as a bead does not fail as a short.
+    ['ta-mno2-solid', 'interstage-coupling', 'c=100n', /^Metallized polypropylene fits/],
+    ['ta-mno2-solid', 'reset-delay', 'c=1u', /^Metallized polyester fits/],
+    // Beside a chip it is the multilayer that one reaches for, save for an electrolytic that is large.
+    ['ta-mno2-solid', 'local-decoupling', 'c=100n', /^X7R ceramic fits/],
+    ['al-electrolytic-wet', 'local-decoupling', 'c=1u', /^X7R ceramic fits/],
+    ['al-electrolytic-wet', 'local-decoupling', 'c=10u', /^Aluminium electrolytic fits/],
+    ['ta-mno2-solid', 'local-decoupling', 'c=10u', /^Solid tantalum fits/],
+    // What somebody asks who names no value: an electrolytic between stages is of some microfarads.
+    ['al-electrolytic-wet', 'interstage-coupling', '', /10 µF ±20 % /],
+    ['al-electrolytic-wet', 'agc-bypass', '', /10 µF ±/],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toMatch(wanted);
+  });
+});
+
 describe('a crossover keeps its value and its level', () => {
   test.each([
     // Whole microfarads are sold for crossovers.

@@ -14,7 +14,7 @@ export const capacitances: readonly { file: TableName; columns: readonly string[
   { file: 'pulse-ratings.csv', columns: ['c_min', 'c_max'] },
   { file: 'series-resistance.csv', columns: ['capacitance'] },
   { file: 'value-lists.csv', columns: ['value'] },
-  { file: 'positions.csv', columns: ['reference_c', 'usual_c_min', 'usual_c_max'] },
+  { file: 'positions.csv', columns: ['reference_c', 'roomy_c', 'usual_c_min', 'usual_c_max'] },
 ];
 
 export const capacitanceBounds: Check = {

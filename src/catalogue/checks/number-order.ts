@@ -26,7 +26,7 @@ export const orders: readonly Order[] = [
   { file: 'ripple-by-frequency.csv', columns: ['v_min', 'v_max'] },
   { file: 'ripple-by-frequency.csv', columns: ['c_min', 'c_max'], strict: true },
   { file: 'types.csv', columns: ['old_c_min', 'old_c_max'] },
-  { file: 'positions.csv', columns: ['usual_c_min', 'reference_c', 'usual_c_max'] },
+  { file: 'positions.csv', columns: ['usual_c_min', 'reference_c', 'roomy_c', 'usual_c_max'] },
   { file: 'properties.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'condition-definitions.csv', columns: ['lowest', 'highest'], strict: true },
   { file: 'derating.csv', columns: ['from_c', 'to_c'], strict: true },

@@ -11,6 +11,9 @@ const mantissa = (value: number): number => {
   return within >= 10 - FLOAT_ERROR ? within / 10 : within;
 };
 
+/** Columns with a value that a page shows. */
+const SHOWN = ['reference_c', 'roomy_c'] as const;
+
 export const preferredValues: Check = {
   id: rule,
   about: 'The value that a page shows is a preferred one, of E24.',
@@ -19,15 +22,19 @@ export const preferredValues: Check = {
     const preferred = valuesOf(tables, 'e-series.csv').flatMap((row) =>
       row.series === 'E24' ? [row.value] : [],
     );
-    return goodRows(tables, 'positions.csv').flatMap((row) => {
-      const own = mantissa(row.value.reference_c);
-      if (preferred.some((value) => Math.abs(value - own) <= FLOAT_ERROR * value)) return [];
-      return [
-        cellFault(rule, 'positions.csv', row, 'reference_c', {
-          wrong: 'not a preferred value',
-          expected: 'a value of E24',
-        }),
-      ];
-    });
+    return goodRows(tables, 'positions.csv').flatMap((row) =>
+      SHOWN.flatMap((column) => {
+        const shown = row.value[column];
+        if (shown === undefined) return [];
+        const own = mantissa(shown);
+        if (preferred.some((value) => Math.abs(value - own) <= FLOAT_ERROR * value)) return [];
+        return [
+          cellFault(rule, 'positions.csv', row, column, {
+            wrong: 'not a preferred value',
+            expected: 'a value of E24',
+          }),
+        ];
+      }),
+    );
   },
 };

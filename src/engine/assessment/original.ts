@@ -18,11 +18,20 @@ export const rowNamed = <Row>(
   return row;
 };
 
-/** The position's usual value where the type was made in it, else the nearest that it was. */
-export const usualCapacitance = (type: TypeRow, position: PositionRow): number => {
+/**
+ * The position's usual value, that of electrolytics for such a type, where the type was made in it,
+ * else the nearest that it was.
+ */
+export const usualCapacitance = (
+  { families }: Pick<Catalogue, 'families'>,
+  type: TypeRow,
+  position: PositionRow,
+): number => {
+  const isRoomy = families[type.family]?.roomy === true;
+  const usual = (isRoomy ? position.roomy_c : undefined) ?? position.reference_c;
   const low = Math.max(type.old_c_min, position.usual_c_min);
   const high = Math.min(type.old_c_max, position.usual_c_max);
-  return Math.min(Math.max(position.reference_c, low), Math.max(low, high));
+  return Math.min(Math.max(usual, low), Math.max(low, high));
 };
 
 /** What the circuit is known to put across the old part, V. */
@@ -77,7 +86,7 @@ export const completeOriginal = (
   const type = rowNamed(catalogue.types, original.type, 'type');
   return {
     type: type.id,
-    capacitance: original.capacitance?.typ ?? usualCapacitance(type, position),
+    capacitance: original.capacitance?.typ ?? usualCapacitance(catalogue, type, position),
     tolerance: original.tolerance ?? readTolerance(type.old_tolerance),
     ratedVoltage: original.ratedVoltage?.typ ?? usualRating(catalogue, type, stress, position),
     voltageKind: original.voltageKind ?? voltageKindOf(type),

@@ -55,16 +55,21 @@ describe('what is not known of the old part', () => {
     expect(completed({ type: 'al-electrolytic-wet' }).tolerance).toEqual({ minus: 0.2, plus: 0.5 });
   });
 
-  test('takes the value that pages show for the position', () => {
-    const at = position('interstage-coupling');
-    expect(usualCapacitance(type('ceramic-z5u'), at)).toBe(at.reference_c);
+  // positions.csv: interstage-coupling shows 10 nF, of electrolytics 10 µF; memory-hold 100 nF.
+  test.each([
+    ['the value that pages show for the position', 'ceramic-z5u', 'interstage-coupling', 10e-9],
+    ['that of electrolytics', 'al-electrolytic-wet', 'interstage-coupling', 10e-6],
+    ['that of electrolytics, as a bead', 'ta-mno2-solid', 'interstage-coupling', 10e-6],
+    ['the same for all where nothing else is said', 'al-low-leakage', 'memory-hold', 100e-9],
+  ])('takes %s: %s in %s', (_what, of, where, farads) => {
+    expect(usualCapacitance(catalogue, type(of), position(where))).toBeCloseTo(farads, 12);
   });
 
   test('takes the nearest value that the type was made in', () => {
-    const at = position('interstage-coupling');
+    const at = position('noise-generator');
     const made = type('al-electrolytic-wet');
     expect(made.old_c_min).toBeGreaterThan(at.reference_c);
-    expect(usualCapacitance(made, at)).toBe(made.old_c_min);
+    expect(usualCapacitance(catalogue, made, at)).toBe(made.old_c_min);
   });
 
   test('stays within type and position wherever they overlap', () => {
@@ -73,8 +78,8 @@ describe('what is not known of the old part', () => {
         const low = Math.max(one.old_c_min, at.usual_c_min);
         const high = Math.min(one.old_c_max, at.usual_c_max);
         if (low > high) continue;
-        expect(usualCapacitance(one, at)).toBeGreaterThanOrEqual(low);
-        expect(usualCapacitance(one, at)).toBeLessThanOrEqual(high);
+        expect(usualCapacitance(catalogue, one, at)).toBeGreaterThanOrEqual(low);
+        expect(usualCapacitance(catalogue, one, at)).toBeLessThanOrEqual(high);
       }
     }
   });
