@@ -75,6 +75,8 @@ const HEADINGS: Readonly<Record<string, string>> = {
   where: 'Where it stands',
   letter_where: 'Where its letters stand',
   stroke_volts_max: 'Likelier before a stroke and volts, up to, V',
+  ratio_min: 'Upper end over lower, at least',
+  ratio_max: 'Upper end over lower, at most',
 };
 
 const headingOf = (column: string): string =>

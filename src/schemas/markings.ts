@@ -76,6 +76,8 @@ export const valueFormRow = z.strictObject({
   stroke_volts_max: optionalNumber.describe(
     'highest rated voltage behind a stroke, as in 10/63, that makes this the likelier reading, V',
   ),
+  ratio_min: optionalNumber.describe('how many times the lower end the upper is at least'),
+  ratio_max: optionalNumber.describe('how many times the lower end the upper is at the most'),
   years_from: optionalNumber.describe('first year that parts are marked so, about'),
   years_to: optionalNumber.describe('last year that parts are marked so, about'),
   example: text,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { numberList, provenance, text } from './cells.ts';
 
-/** A number of the trade that assessments go by where no figure of a part says it. */
+/** A number of the trade that assessments and readings go by where no figure of a part says it. */
 export const ruleOfThumbRow = z.strictObject({
   id: z.enum([
     'closest-tolerance',
@@ -26,6 +26,10 @@ export const ruleOfThumbRow = z.strictObject({
     'smallest-second-part',
     'valve-rating',
     'can-shape',
+    'lowest-mains',
+    'lowest-of-can',
+    'highest-surge',
+    'closest-potentiometer',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

@@ -1,10 +1,12 @@
 import type { Catalogue } from '../../engine/catalogue.ts';
+import { TRADE } from '../../engine/markings/trade.ts';
 import {
   CITED,
   dropped,
   eachWithout,
   NOTED,
   nothing,
+  pick,
   POSITION_WORDS,
   PROVENANCE,
   TYPE_WORDS,
@@ -72,6 +74,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   // That they are not met is all that is asked of them here, and they grow as types times positions.
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
   benchWords: catalogue.benchWords.map((row) => dropped(row, PROVENANCE)),
+  rulesOfThumb: pick(catalogue.rulesOfThumb, Object.values(TRADE)),
   kinds: catalogue.kinds,
   kindTypes: eachWithout(catalogue.kindTypes, TYPE_WORDS),
   kindPositions: eachWithout(catalogue.kindPositions, POSITION_WORDS),
@@ -108,6 +111,7 @@ export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   ...sliceReading(catalogue),
   benchWords: [],
   series: [],
+  rulesOfThumb: {},
   devices: nothing(catalogue).devices,
   job: nothing(catalogue).job,
   markings: {

@@ -16,6 +16,7 @@ import { taperItems } from './tapers.ts';
 import { temperatureCodesOf, temperatureItems } from './temperature-tokens.ts';
 import { toleranceItems } from './tolerances.ts';
 import { isCyrillic, type LookAlikes } from './text.ts';
+import { tradeOf, type Trade } from './trade.ts';
 import type { ValueRows } from './value-rows.ts';
 import { valueRowsOf } from './value-rows.ts';
 import { voltageCodeItems, voltageCodesThat } from './voltage-codes.ts';
@@ -27,6 +28,7 @@ import { wordItems } from './words.ts';
 interface Compiled {
   tables: MarkingTables;
   types: Catalogue['types'];
+  trade: Trade;
   bodies: Names;
   /** Bits of the bodies of each kind. */
   bodiesOfKind: Record<ReadingKind, number>;
@@ -52,7 +54,8 @@ export interface Lexicon extends Compiled {
   hints: Hints;
 }
 
-type Tables = Pick<Catalogue, 'markings' | 'series' | 'types'>;
+/** What reading a marking needs of the catalogue. */
+export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types' | 'rulesOfThumb'>;
 
 const originsOf = (tables: MarkingTables): string[] =>
   Object.values(tables).flatMap((rows: readonly object[]) =>
@@ -154,7 +157,7 @@ const slopesInLatin = ({ class1Codes, lookAlikes }: MarkingTables): ReadonlySet<
   );
 };
 
-const compile = ({ markings: tables, series, types }: Tables): Compiled => {
+const compile = ({ markings: tables, series, types, rulesOfThumb }: MarkingCatalogue): Compiled => {
   const bodies = bodyNamesOf(tables);
   const origins = namesFrom(originsOf(tables));
   const words = emptyTree<Item>();
@@ -162,6 +165,7 @@ const compile = ({ markings: tables, series, types }: Tables): Compiled => {
   return {
     tables,
     types,
+    trade: tradeOf({ rulesOfThumb }),
     bodies: bodies.any,
     bodiesOfKind: {
       capacitor: bodies.capacitor.bitsOf([]),
@@ -184,7 +188,7 @@ const compile = ({ markings: tables, series, types }: Tables): Compiled => {
 const compiled = new WeakMap<MarkingTables, Compiled>();
 
 /** Puts together what the tokenizer needs of the tables; once for each catalogue. */
-export const lexiconOf = (catalogue: Tables, hints: Hints): Lexicon => {
+export const lexiconOf = (catalogue: MarkingCatalogue, hints: Hints): Lexicon => {
   const known = compiled.get(catalogue.markings) ?? compile(catalogue);
   compiled.set(catalogue.markings, known);
   const family = known.types[hints.type ?? '']?.family;

@@ -5,6 +5,7 @@ import type { Scan } from './scan.ts';
 import { skipBlanks } from './text.ts';
 import type { Token } from './token.ts';
 import { behindUnit, unitAt, type BelievedUnit } from './unit-behind.ts';
+import type { ValueForm } from './value-rows.ts';
 import { times } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';
 
@@ -15,6 +16,16 @@ const typesOfRanges = ({ lexicon }: Scan): TypeId[] =>
 /** Bodies of parts that bear a range, with its unit or without. */
 const bodiesOfRanges = ({ lexicon }: Scan): number =>
   lexicon.values.forms.range.reduce((bits, { bodyBits }) => bits | bodyBits, 0);
+
+/** Room for what binary fractions leave of a ratio. */
+const ROUNDING = 1e-9;
+
+/** Whether two values, F, may be the ends of what is written in a form. */
+const holds = (form: ValueForm, low: number, high: number): boolean =>
+  low >= form.value_min &&
+  high <= form.value_max &&
+  high >= low * (form.ratio_min ?? 1) * (1 - ROUNDING) &&
+  high <= low * (form.ratio_max ?? Infinity) * (1 + ROUNDING);
 
 /** A range that a trimmer is set in, from the lower of two numbers to the higher. */
 export const rangeToken = (
@@ -46,17 +57,15 @@ export const rangeToken = (
   ];
 };
 
-/** The range of a trimmer is as wide as this at least. */
-const LEAST_RANGE = 2.5;
-
 /** A range without its unit, such as `3-30`: the picofarads of a trimmer. */
 export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] => {
-  const [low = 0, high = 0] = list.numbers.map(({ value }) => times(value, 1e-12));
   if (scan.marking.text.slice(at, list.end).includes('/')) return [];
   if (list.numbers.some(({ padded }) => padded === true)) return [];
-  if (high < low * LEAST_RANGE) return [];
   return scan.lexicon.values.forms.range
-    .filter((form) => low >= form.value_min && high <= form.value_max)
+    .filter((form) => {
+      const [low = 0, high = 0] = list.numbers.map(({ value }) => times(value, form.unit_f));
+      return holds(form, low, high);
+    })
     .flatMap((form) =>
       rangeToken(scan, at, list, {
         factor: form.unit_f,
@@ -70,9 +79,6 @@ export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] =
     );
 };
 
-/** How far the ends of what one part may have are apart at least and at most, as a ratio. */
-const SPAN = { least: 1.1 - 1e-9, most: 1.3 + 1e-9 };
-
 const DASHES = '-–';
 
 /**
@@ -85,12 +91,11 @@ export const spansAt = (scan: Scan, at: number): Token[] => {
   const dash = skipBlanks(marking, behindUnit(scan, low?.end ?? at));
   if (low === undefined || !DASHES.includes(marking.text.charAt(dash) || ' ')) return [];
   const high = plainNumberAt(scan, skipBlanks(marking, dash + 1));
-  const ratio = (high?.value ?? 0) / low.value;
-  if (high === undefined || !(ratio >= SPAN.least && ratio <= SPAN.most)) return [];
+  if (high === undefined) return [];
   return unitAt(scan, skipBlanks(marking, high.end)).flatMap((unit) =>
     scan.lexicon.values.forms.span.flatMap((form): Token[] => {
       const [value, most] = [times(low.value, unit.factor), times(high.value, unit.factor)];
-      if (form.unit_f !== unit.factor || value < form.value_min || most > form.value_max) return [];
+      if (form.unit_f !== unit.factor || !holds(form, value, most)) return [];
       return [
         {
           at,
@@ -102,7 +107,7 @@ export const spansAt = (scan: Scan, at: number): Token[] => {
             origins: unit.origins,
             types: form.types,
             means: () => `from ${say(value, 'F')} to ${say(most, 'F')}${unit.name}`,
-            implies: { minus: 0, plus: ratio - 1, unit: 'fraction' },
+            implies: { minus: 0, plus: high.value / low.value - 1, unit: 'fraction' },
             source: form.source,
           },
           weight: weightOf(weights.valueWithUnit, unit.use) + weights.span,

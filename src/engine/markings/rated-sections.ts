@@ -80,29 +80,27 @@ const pairsAt = ({ marking: { text } }: Scan, at: number): Rated | undefined => 
   };
 };
 
-/** A surge voltage is no more than this beyond the rating. */
-const MOST_SURGE = 1.25;
-
 /** Whether two voltages are a rating and its surge voltage, as in `350/385 V`. */
-const isSurge = ([first = 0, second = 0, ...others]: readonly number[]): boolean =>
-  others.length === 0 && second > first && second <= first * MOST_SURGE;
+const isSurge = (
+  { lexicon: { trade } }: Scan,
+  [first = 0, second = 0, ...others]: readonly number[],
+): boolean => others.length === 0 && second > first && second <= first * trade.highestSurge;
 
 /** A list with its voltages, and its unit where that is printed. */
 type Listed = Rated & { factor?: number; use: Use };
 
-/** Fewest sections without a unit that are no date, and least of their voltages. */
+/** Fewest sections without a unit that are no date. */
 const LEAST_BARE = 3;
-const LEAST_VOLTS = 100;
 
 /** The same without its unit: `40/20/20/20 475/450/450/25`. */
-const bareListedAt = ({ marking }: Scan, at: number): Listed | undefined => {
+const bareListedAt = ({ marking, lexicon: { trade } }: Scan, at: number): Listed | undefined => {
   const list = matchAt(WITHOUT_UNIT, marking.text, at) ?? '';
   const from = skipBlanks(marking, at + list.length);
   const behind = matchAt(VOLTS_OF_EACH, marking.text, from) ?? '';
   const values = numbersIn(list);
   const volts = numbersIn(behind);
   const isCan = values.length >= LEAST_BARE && volts.length === values.length;
-  return isCan && Math.max(...volts) >= LEAST_VOLTS
+  return isCan && Math.max(...volts) >= trade.lowestOfCan
     ? { values, volts, end: from + behind.length, use: 'other' }
     : undefined;
 };
@@ -121,7 +119,7 @@ const listedAt = (scan: Scan, at: number): Listed | undefined => {
   const values = numbersIn(list);
   const volts = numbersIn(behind ?? '');
   if (behind === undefined || values.length < 2 || volts.length !== values.length) return undefined;
-  if (isSurge(volts)) return undefined;
+  if (isSurge(scan, volts)) return undefined;
   const end = from + behind.length;
   const word = voltsFoundAt(scan, skipBlanks(scan.marking, end))
     .filter(({ item, assumed }) => item.row.place === 'after' && assumed.length === 0)

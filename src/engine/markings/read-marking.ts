@@ -1,18 +1,13 @@
-import type { Catalogue } from '../catalogue.ts';
 import type { Scored } from './candidate.ts';
 import type { Understood } from './compose.ts';
 import { composed } from './compose.ts';
-import type { Lexicon } from './lexicon.ts';
-import { lexiconOf } from './lexicon.ts';
+import { lexiconOf, type Lexicon, type MarkingCatalogue } from './lexicon.ts';
 import { LONGEST_MARKING, parsesOf, skipCost } from './parse.ts';
 import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
 import { hasNanoInLatin, isFigure, isWornSign, markingOf } from './text.ts';
-
-/** What reading a marking needs of the catalogue. */
-export type MarkingCatalogue = Pick<Catalogue, 'markings' | 'series' | 'types'>;
 
 /** What is beyond the longest marking stays without a meaning. */
 const withRest = (reading: Reading, rest: string): Reading =>

@@ -91,19 +91,16 @@ const typesAgree = (lexicon: Lexicon, parse: Parse): number => {
 const isSafetyWithAc = (parse: Parse): boolean =>
   said(parse, 'safety').length > 0 && said(parse, 'voltage').some(({ kind }) => kind === 'ac');
 
-/** The lowest mains voltage there is, V: that of Japan. */
-const LOWEST_MAINS = 100;
-
 /**
- * What a voltage makes of a letter that may be a class of mains duty: no mains has less than 100 V, or
- * direct volts, and such parts say that theirs alternate. A letter with its figure, such as X2, is a
+ * What a voltage makes of a letter that may be a class of mains duty: no mains has as few volts, or
+ * direct ones, and such parts say that theirs alternate. A letter with its figure, such as X2, is a
  * class in any case.
  */
-const safetyLetter = (parse: Parse): number => {
+const safetyLetter = ({ trade }: Lexicon, parse: Parse): number => {
   const rated = said(parse, 'voltage').filter((each) => each.rated);
   const isLetter = said(parse, 'safety').some((safety) => safety.class.length === 1);
   if (!isLetter || rated.length === 0) return 0;
-  if (rated.some(({ volts }) => volts.typ < LOWEST_MAINS)) return weights.safetyOffMains;
+  if (rated.some(({ volts }) => volts.typ < trade.lowestMains)) return weights.safetyOffMains;
   if (rated.some(({ kind }) => kind === 'ac')) return 0;
   return rated.some(({ kind }) => kind === 'dc') ? weights.safetyOffMains : weights.safetyWithoutAc;
 };
@@ -229,17 +226,14 @@ const seriesAgrees = ({ places, tables }: Lexicon, parse: Parse): number => {
   return beyond <= 0 ? weights.inSeriesOfTolerance : beyond * weights.beyondSeriesOfTolerance;
 };
 
-/** As precise as this, as a fraction, potentiometers are seldom made, and seldom say so in a letter. */
-const TIGHTEST_OF_POT = 0.1;
-
 /** More significant figures than the resistance of a potentiometer is given in. */
 const FIGURES_OF_POT = 2;
 
 /** Whether a potentiometer would be more precise than they are made. */
-const isTooPreciseForPot = (parse: Parse): boolean =>
+const isTooPreciseForPot = ({ trade }: Lexicon, parse: Parse): boolean =>
   said(parse, 'taper').length > 0 &&
   ((valueSaid(parse)?.figures.length ?? 0) > FIGURES_OF_POT ||
-    said(parse, 'tolerance').some(({ tolerance }) => tolerance.plus <= TIGHTEST_OF_POT));
+    said(parse, 'tolerance').some(({ tolerance }) => tolerance.plus <= trade.closestPotentiometer));
 
 /** Whether nothing but another kind of part is read where what it is was said. */
 const isOtherThanSaid = (lexicon: Lexicon, parse: Parse): boolean =>
@@ -304,7 +298,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   (isSpanWithAc(parse) ? weights.spanWithAc : 0) +
   (isSafetyWithAc(parse) ? weights.safetyWithAc : 0) +
-  safetyLetter(parse) +
+  safetyLetter(lexicon, parse) +
   (isStyleOfOthers(parse) ? weights.styleOfOthers : 0) +
   voltsBeside(parse) +
   strokeVolts(lexicon, parse) +
@@ -312,7 +306,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (voltageTooLow(parse) ? weights.voltageTooLow : 0) +
   seriesAgrees(lexicon, parse) +
   (isToleranceAboveValue(parse) ? weights.toleranceAboveValue : 0) +
-  (isTooPreciseForPot(parse) ? weights.taperOfPrecisePart : 0) +
+  (isTooPreciseForPot(lexicon, parse) ? weights.taperOfPrecisePart : 0) +
   (testBelowRating(parse) ? weights.testBelowRating : 0) +
   bodyHinted(lexicon, parse.bodies) +
   originHinted(lexicon, parse.origins) +

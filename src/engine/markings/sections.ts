@@ -55,14 +55,11 @@ const listToken = (
 /** Sections without a unit that strokes part, which are not all alike. */
 const LEAST_UNLIKE = 3;
 
-/** Volts of a can, which are no value beside those before them. */
-const LEAST_OF_CAN = 100;
-
-/** Whether the volts of a can stand behind a gap. */
+/** Whether the volts of a can stand behind a gap: they are no value beside those before them. */
 const areVoltsOfCanBehind = (scan: Scan, end: number): boolean => {
   const at = skipBlanks(scan.marking, end);
   const value = at > end ? (plainNumberAt(scan, at)?.value ?? 0) : 0;
-  return value >= LEAST_OF_CAN && scan.lexicon.usualVolts.has(value);
+  return value >= scan.lexicon.trade.lowestOfCan && scan.lexicon.usualVolts.has(value);
 };
 
 /**

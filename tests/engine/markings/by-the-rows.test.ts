@@ -69,3 +69,22 @@ test.each<[tables: Partial<MarkingTables>, percent: number, body: string]>([
     [[body], percent / 100],
   ]);
 });
+
+const apart = (shape: 'range' | 'span', ratio: object): Partial<MarkingTables> => ({
+  valueForms: markings.valueForms.map((row) => (row.shape === shape ? { ...row, ...ratio } : row)),
+});
+
+// How far the ends of a range lie apart is what its row says.
+test.each<[tables: Partial<MarkingTables>, text: string, means: string, isSo: boolean]>([
+  [{}, '10-15', 'adjustable', false],
+  [apart('range', { ratio_min: 1.5 }), '10-15', 'adjustable', true],
+  [apart('range', { ratio_min: undefined }), '10-11', 'adjustable', true],
+  [apart('range', { ratio_max: 9 }), '3-30', 'adjustable', false],
+  [{}, '88-130 MFD 125VAC', 'from 88', false],
+  [apart('span', { ratio_max: 1.5 }), '88-130 MFD 125VAC', 'from 88', true],
+  [apart('span', { ratio_min: 1.25 }), '88-108 MFD 125VAC', 'from 88', false],
+])('by its row %#, %s is %s: %s', (tables, text, means, isSo) => {
+  const readings = readMarking({ ...catalogue, markings: { ...markings, ...tables } }, text);
+  const said = readings.flatMap(({ evidence }) => evidence.map((each) => each.means));
+  expect(said.some((each) => each.startsWith(means))).toBe(isSo);
+});
