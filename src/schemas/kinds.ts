@@ -48,6 +48,7 @@ export const kindTypeRow = z.strictObject({
   short_name: typeRow.shape.short_name,
   also_called: typeRow.shape.also_called,
   family: text.describe('types that stand together in lists'),
+  wound: yesNo.describe('yes: its element is a winding of wire, a coil at high frequencies'),
   market: typeRow.shape.market,
   duties: idList.describe('what it is made for besides, such as fusible; safety asks for these'),
   only_asked: yesNo.describe('yes: offered only where a position asks for all of its duties'),

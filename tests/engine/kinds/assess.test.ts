@@ -49,6 +49,18 @@ describe('a resistor in a position', () => {
     expect(standIn({ type: old }, position, type).verdict).toBe(verdict);
   });
 
+  // Whether the element is a winding stands in types.csv, whatever family the type is listed with: only
+  // of such a one the same again is no more of a coil.
+  test.each([
+    ['wirewound', 'inrush-limiter', true],
+    ['fusible-wirewound', 'inrush-limiter', true],
+    ['fusible-film', 'inrush-limiter', false],
+    ['carbon-film', 'grid-stopper', false],
+  ])('%s for its like in %s: its winding is no news: %s', (type, position, isNoNews) => {
+    const found = figure(standIn({ type }, position, type), 'self-inductance');
+    expect(found?.working.startsWith('wound, as the old part was')).toBe(isNoNews);
+  });
+
   // Half of the rating in the whole: of 25 W and 10 ohm √(12.5/10) = 1.118 A, which 5 W bear no more.
   test('a rheostat of tens of watts is rated like the old one', () => {
     const old = { type: 'wirewound-pot', value: 10, rating: 25 };

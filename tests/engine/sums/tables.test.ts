@@ -197,6 +197,7 @@ describe('the noise of resistors', () => {
     short_name: id,
     family: 'film',
     market: 'common',
+    wound: false,
     only_asked: false,
     ...changed,
   });
@@ -287,6 +288,7 @@ describe('resistors under voltage', () => {
     id,
     kind: 'resistor',
     short_name: id,
+    wound: false,
     only_asked: false,
     ...changed,
   });

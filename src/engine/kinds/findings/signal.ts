@@ -110,7 +110,7 @@ export const partNoise: KindModel = fromProperties(
 
 /** Whether the old part was as much of a coil: the circuit has proved itself with that. */
 const wasCoiled = ({ catalogue, original }: KindCircumstances, { type }: KindPart): boolean =>
-  type === original.type && catalogue.kindTypes[type]?.family === 'wire';
+  type === original.type && catalogue.kindTypes[type]?.wound === true;
 
 /** Reactance of the winding at the highest frequency against the resistance, beyond that of the old part. */
 export const selfInductance: KindModel = fromProperties(
