@@ -187,7 +187,7 @@ const isOfResistor = (
  * that it is no tolerance.
  */
 const OHMS_ALONE =
-  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d+(?:[.,]\d+)?\s*%)$/u;
+  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d*(?:[.,]?\d+)\s*%)$/u;
 
 /** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
 const POINT_AND_TOLERANCE = /^\d{1,3}R\d{1,2}\s?[FGJKM]$/u;

@@ -1,8 +1,8 @@
 import { say } from './say.ts';
 import type { Scan } from './scan.ts';
 import { unitsFoundAt, writtenAt } from './scan.ts';
-import { isFigure, isLetter, skipBlanks } from './text.ts';
-import type { Token } from './token.ts';
+import { isFigure, isLetter, skipBlanks, wordBegins } from './text.ts';
+import type { Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 
 const FRACTION = /(\d)\/(\d{1,2})(?!\d)/y;
@@ -38,8 +38,38 @@ const sizesAt = (scan: Scan, at: number): Size[] => {
   ];
 };
 
-/** Rated power, such as `5W`, `1/4 W`. */
-export const powersAt = (scan: Scan, at: number): Token[] =>
+/** The power of a resistor without its unit, as in `4.7k 1/8`. */
+const BARE_FRACTION = /1\/(?:2|3|4|8|10)(?![\p{L}\d/.,])(?!\s*[Ww])/uy;
+
+const OF_RESISTOR: readonly Need[] = ['resistor'];
+
+const bareFractionsAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+  BARE_FRACTION.lastIndex = at;
+  const fraction = wordBegins(marking, at) && BARE_FRACTION.exec(marking.text)?.[0];
+  const row = lexicon.tables.unitWords.find(({ quantity }) => quantity === 'power');
+  if (fraction === false || fraction === undefined || row === undefined) return [];
+  const watts = 1 / Number(fraction.slice(2));
+  return [
+    {
+      at,
+      end: at + fraction.length,
+      meaning: {
+        slot: 'power',
+        content: { says: 'power', watts },
+        bodies: lexicon.bodies.all,
+        origins: lexicon.origins.all,
+        types: [],
+        means: () => `rated ${say(watts, 'W')}`,
+        source: row.source,
+      },
+      weight: weights.power.usual,
+      needs: OF_RESISTOR,
+      assumed: [],
+    },
+  ];
+};
+
+const withUnitAt = (scan: Scan, at: number): Token[] =>
   sizesAt(scan, at)
     .filter(({ value }) => value > 0 && value <= MOST_WATTS)
     .flatMap((size) =>
@@ -72,3 +102,9 @@ export const powersAt = (scan: Scan, at: number): Token[] =>
         },
       ),
     );
+
+/** Rated power, such as `5W`, `1/4 W`, and of resistors `1/4` alone. */
+export const powersAt = (scan: Scan, at: number): Token[] => [
+  ...withUnitAt(scan, at),
+  ...bareFractionsAt(scan, at),
+];

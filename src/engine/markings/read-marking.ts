@@ -7,7 +7,7 @@ import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
 import type { LookAlikes } from './text.ts';
-import { hasNanoInLatin, isFigure, isWornSign, markingOf } from './text.ts';
+import { hasNanoInLatin, hasSovietStyle, isFigure, isWornSign, markingOf } from './text.ts';
 
 /** What is beyond the longest marking stays without a meaning. */
 const withRest = (reading: Reading, rest: string): Reading =>
@@ -54,7 +54,7 @@ const WORTH_IT = 0.5;
 
 /** The origin whose letters may have been typed as Latin ones: the one that is said, else the one that shows. */
 const scriptOf = ({ hints: { origin } }: Lexicon, text: string): string | undefined =>
-  origin ?? (hasNanoInLatin(text) ? 'soviet' : undefined);
+  origin ?? (hasNanoInLatin(text) || hasSovietStyle(text) ? 'soviet' : undefined);
 
 /**
  * Whether letters of the origin's own script may have been typed as Latin ones, be it only some of them:

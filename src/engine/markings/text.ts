@@ -223,6 +223,14 @@ export const isInThousandsAt = ({ text }: Marking, at: number): boolean => {
 
 const NANO_IN_LATIN = /(?<![\p{L}\d])\d{1,3}H\d(?!\d)/u;
 
+const SOVIET_STYLE = /(?<![\p{L}\d])[KК]\d\d[-–]\d/u;
+
+/**
+ * Whether a Soviet style is named, a K, two figures and a dash, so that letters behind it may be Latin ones
+ * typed for Cyrillic, as in `K73-17 0.47 63B`.
+ */
+export const hasSovietStyle = (text: string): boolean => SOVIET_STYLE.test(text);
+
 /**
  * Whether a Latin H stands between two figures, as in `3H3C`, with no more behind as there are behind the
  * volts of `1H223`: only the Cyrillic letter for nano stands so.

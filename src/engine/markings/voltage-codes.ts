@@ -137,9 +137,9 @@ const besideFigures = (scan: Scan, at: number, end: number): number =>
 const standsClear = (scan: Scan, at: number, end: number): boolean =>
   beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
 
-/** Whether figures run on behind an index, be it behind a point. */
+/** Whether figures run on behind an index, be it behind a point or comma. */
 const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
-  isFigure(text.charAt(end)) || (text.charAt(end) === '.' && isFigure(text.charAt(end + 1)));
+  /^[.,]?\d/u.test(text.slice(end, end + 2));
 
 /** Whether the figures that a letter belongs to stand where they have to. */
 const isBesideCode = (scan: Scan, at: number, stands: Stands, end: number): boolean =>
@@ -183,6 +183,9 @@ const BEHIND_GAP: readonly Need[] = ['after-tolerance', 'type-before'];
 const isApart = ({ marking }: Scan, at: number, stands: Stands): boolean =>
   stands === 'behind-tolerance' && isFigure(marking.text.charAt(at)) && wordBegins(marking, at);
 
+/** A code as it is written, with a comma for its point as well: `6,3`. */
+const writtenWays = (code: string): string[] => [...new Set([code, code.replace('.', ',')])];
+
 /** The voltage codes as words to be found. */
 export const voltageCodeItems = (
   tables: MarkingTables,
@@ -221,6 +224,7 @@ export const voltageCodeItems = (
             assumed: found.assumed,
           }
         : undefined;
-    return [[row.code, { kind: 'word', take }]];
+    const item: Item = { kind: 'word', take };
+    return writtenWays(row.code).map((code) => [code, item]);
   });
 };

@@ -8,7 +8,7 @@ import { weights } from './weights.ts';
 
 type Met = MarkingTables['toleranceLetters'][number]['met'];
 
-const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?)`;
+const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,3})?|[.,]\d{1,3})`;
 const BOTH = new RegExp(String.raw`(?:±|\+\s?/?\s?[-−–])\s?${NUMBER}\s?(%|pF)`, 'y');
 const TWO = new RegExp(
   String.raw`([-−–+])\s?${NUMBER}\s?%?\s?[/,]?\s?([-−–+])\s?${NUMBER}\s?%`,
@@ -29,7 +29,8 @@ const BETWEEN_STROKES = new RegExp(
 const MOST_PERCENT = 100;
 
 /** Whether a written tolerance may begin with a character. */
-const mayBegin = (character: string): boolean => isFigure(character) || '±+-−–'.includes(character);
+const mayBegin = (character: string): boolean =>
+  isFigure(character) || '±+-−–.,'.includes(character);
 
 const matchAt = (pattern: RegExp, text: string, at: number): RegExpExecArray | null => {
   pattern.lastIndex = at;

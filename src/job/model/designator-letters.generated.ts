@@ -1,4 +1,4 @@
 // Written by scripts/generate-designator-letters.ts from data/job/designator-letters.csv.
 /** Letters of designators that have two or three, with spaces between. */
 export const DESIGNATOR_LETTERS =
-  'BR CN CON CP CR CT CV DA DD DR DS FB FS GL HY IC JP LED LP LS OK PL POT RA RL RLA RLY RN RP RT RV SI SK SP SW TC TH TP TR VC VD VR VT XT XU ZD';
+  'BR CI CN CON CP CR CT CTN CV DA DD DR DS FB FS FU GL HL HY IC IFT JP LED LP LS NTC OK PL POT PTC RA REL RL RLA RLY RN RP RT RV SI SK SP SW TC TF TH TP TR TV VC VD VDR VR VT XP XS XT XU ZD';

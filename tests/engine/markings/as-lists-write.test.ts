@@ -109,6 +109,21 @@ describe('what a list writes beside the value', () => {
     ['resistenza a filo 4,7 ohm 7W', { r: 4.7 }],
     ['220 resistor', { r: 220 }],
     ['47k ajustable', { r: 47e3 }],
+    // A rating and a comma of the 1960s, a fraction of a watt without its unit, per cents without a nought.
+    ['320/6,4', { c: 320 * u, volts: 6.4 }],
+    ['22/6,3 Tantal', { c: 22 * u, volts: 6.3, types: ['ta-mno2-solid'] }],
+    ['22k 1/4', { r: 22e3 }],
+    ['4.7K 1/8', { r: 4700 }],
+    ['4.7k 5% 1/4', { r: 4700, within: 0.05 }],
+    ['100R 1/2', { r: 100 }],
+    ['10K .1%', { r: 10e3, within: 0.001 }],
+    ['0.1 cer', { c: 100 * n, types: ['ceramic-disc-unknown'] }],
+    ['2200/25 Ladeelko', { c: 2200 * u, volts: 25, types: ['al-electrolytic-wet'] }],
+    ['variable capacitor 365pF', { c: 365 * p, types: ['air-variable'] }],
+    // Latin letters typed for Cyrillic ones behind a Soviet style.
+    ['K50-12 200.0 25B', { c: 200 * u, volts: 25, types: ['al-electrolytic-wet'] }],
+    ['К50-12 200.0 25B', { c: 200 * u, volts: 25, types: ['al-electrolytic-wet'] }],
+    ['K73-17 0.47 63B', { c: 470 * n, volts: 63, types: ['pet-metallized'] }],
     // A letter with a gap that is seldom a tolerance.
     ['470 P', { c: 470 * p }],
     ['33 P 500V', { c: 33 * p, volts: 500 }],
