@@ -113,7 +113,10 @@ test('the letters are those of the table; run scripts/generate-designator-letter
 describe('letters that stand for no kind of part', () => {
   // By the table LED is a lamp or a diode, TP a test point; RL is a relay.
   test.each([
-    ['LED1', undefined],
+    ['LED1', 'diode'],
+    ['RLY1', 'relay'],
+    ['FU1', 'fuse'],
+    ['HY1', undefined],
     ['TP3', undefined],
     ['RL1', 'relay'],
     ['XYZ1', undefined],
