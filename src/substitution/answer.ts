@@ -1,16 +1,18 @@
 import {
   type Assessment,
   type Catalogue,
+  type Finding,
   type Habit,
   type Request,
   type TypeId,
   decidingFinding,
+  formatValue,
 } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
 import { typeRowOf } from './any-kind.ts';
 import { lowerRating } from './lower-rating.ts';
-import { isNotMade, partPhrase, reasonPhrase, type AnyPart } from './phrases.ts';
+import { isNotMade, partPhrase, printTypical, reasonPhrase, type AnyPart } from './phrases.ts';
 import { strangeness, type OldInPlace } from './strangeness.ts';
 
 const nameOf = (catalogue: Catalogue, { candidate }: Assessment<AnyPart>): string =>
@@ -25,16 +27,36 @@ const TEMPTING = 0.5;
 /** How parts are had that somebody may reach for. */
 const AT_HAND: readonly string[] = ['common', 'current'];
 
+/** Whether parts of a type are taken for those of another: of its family, or both electrolytics. */
+const isAlike = ({ families, types }: Catalogue, type: TypeId, other: TypeId): boolean => {
+  const [one, two] = [types[type]?.family ?? '', types[other]?.family ?? ''];
+  return one === two || (families[one]?.roomy === true && families[two]?.roomy === true);
+};
+
 /**
  * Whether all that keeps a part out is that it is not made for the voltage or the value, by so far that
- * nobody would take it, or of a type that nobody has at hand.
+ * nobody would take it, or of a type that nobody has at hand or takes for the old one.
  */
-const isNoTemptation = (catalogue: Catalogue, assessment: Assessment<AnyPart>): boolean => {
+const isNoTemptation = (
+  catalogue: Catalogue,
+  original: TypeId,
+  assessment: Assessment<AnyPart>,
+): boolean => {
   const against = decidingFinding(assessment);
   if (against === undefined || !DULL.includes(against.finding)) return false;
-  const market = typeRowOf(catalogue, assessment.candidate.type)?.market ?? '';
-  return against.margin < TEMPTING || !AT_HAND.includes(market);
+  const { type } = assessment.candidate;
+  const market = typeRowOf(catalogue, type)?.market ?? '';
+  return (
+    against.margin < TEMPTING || !AT_HAND.includes(market) || !isAlike(catalogue, original, type)
+  );
 };
+
+/** Why a part is kept out, as words after its name; of a rating, the highest that is made. */
+const keptOutBy = ({ candidate }: Assessment<AnyPart>, against: Finding, habit?: Habit): string =>
+  against.finding === 'rated-voltage' && 'voltageKind' in candidate && against.standIn
+    ? `made for ${formatValue(candidate.ratedVoltage, 'V', habit)} at most in such a value, ` +
+      `and ${printTypical(against.standIn, against.unit, habit)} of that may stand here`
+    : reasonPhrase(against, habit);
 
 /** The kept-out part that a reader is likeliest to reach for: one of the old part's own family. */
 const temptation = (
@@ -47,7 +69,7 @@ const temptation = (
     (assessment) =>
       assessment.verdict === 'keep-out' &&
       !isNotMade(assessment) &&
-      !isNoTemptation(catalogue, assessment),
+      !isNoTemptation(catalogue, original, assessment),
   );
   // That a type is not made for the voltage or the value teaches less than what it does wrong, and one
   // that is hard to get tempts least of its family.
@@ -75,7 +97,7 @@ const warning = (
   const kept = temptation(catalogue, original, assessments);
   const against = kept && decidingFinding(kept);
   return kept && against
-    ? ` Keep ${nameOf(catalogue, kept)} out: ${reasonPhrase(against, habit)}.`
+    ? ` Keep ${nameOf(catalogue, kept)} out: ${keptOutBy(kept, against, habit)}.`
     : '';
 };
 

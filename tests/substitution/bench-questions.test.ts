@@ -198,7 +198,15 @@ describe('what to keep out is what somebody may reach for', () => {
   // A bead is made up to 50 V, and 48 V stand there at the most; niobium for 6 V nobody takes for a rail of
   // 18 V, nor 1 µF for 100 nF.
   test.each([
-    ['al-electrolytic-wet', 'phantom-blocking', '', ' Keep solid tantalum out: '],
+    [
+      'al-electrolytic-wet',
+      'phantom-blocking',
+      '',
+      ' Keep solid tantalum out: made for 35 V at most in such a value, and 149 % of that may stand',
+    ],
+    // A ceramic that is not made for the voltage says nothing against ceramics in place of film.
+    ['pet-metallized', 'screen-bypass', '', ''],
+    ['pet-metallized', 'cathode-bypass', 'c=10u&v=100', ''],
     ['ceramic-disc-unknown', 'mains-y', '', ' out: approval for Y1 or Y2 is wanted'],
     ['al-electrolytic-wet', 'bulk-rail', 'c=47u&v=25', ''],
     ['pet-metallized', 'spring-reverb-driver', '', ''],
