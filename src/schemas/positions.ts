@@ -77,7 +77,8 @@ export type ConditionDefinitionRow = z.output<typeof conditionDefinitionRow>;
 
 /** Ways in which the default of a condition follows from the old part, with what its numbers then are. */
 const followings = {
-  'rated-voltage': 'typ is a share of the old rating',
+  'rated-voltage':
+    'typ is a share of the old rating, and max, in the definition unit, what stands there at least where that rating tells little but bears it',
   'direct-voltage':
     'typ is a multiple of the direct voltage, and where that is more than max, in V, min is a share of the old rating instead',
   corner:

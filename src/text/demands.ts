@@ -77,7 +77,8 @@ const atWorst = ({ catalogue, typ, unit }: Told): string =>
 
 /** How a default that follows from the old part follows from it. */
 const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>> = {
-  'rated-voltage': ({ typ }) => `${printNumber(typ)} × the old part's rated voltage`,
+  'rated-voltage': ({ catalogue, row, typ, max, unit }) =>
+    `${printNumber(typ)} × the old part's rated voltage${row.max === undefined ? '' : `, at least ${print(catalogue, max, unit)} where that bears it`}`,
   'direct-voltage': ({ catalogue, row, typ, max }) =>
     `${printNumber(typ)} × the direct voltage${row.min === undefined ? '' : `, above ${print(catalogue, max, 'V')} ${printNumber(row.min)} × the old part's rated voltage`}`,
   corner: ({ catalogue, row, typ, max, unit }) =>

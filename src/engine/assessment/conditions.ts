@@ -96,6 +96,27 @@ const afterDirect = (
     : (row.typ ?? 0) * direct;
 };
 
+/**
+ * Voltage (V) that is a share of what the rating tells, or the least that stands in such a place, as far
+ * as the same share of the rating as marked bears it.
+ */
+const shareOfRating = (
+  catalogue: Catalogue,
+  { typ = 0, max = 0, condition }: ConditionRow,
+  original: Part,
+): number => {
+  const { ratedVoltage, voltageKind } = original;
+  const marked = voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
+  const least = Math.min(max * factorOf(catalogue, condition), typ * marked);
+  return Math.max(typ * tellingRating(catalogue, original), least);
+};
+
+/** What stands in a place at least, V, whatever the rating of the old part, where its row says so. */
+const leastThere = (catalogue: Catalogue, row: ConditionRow): Range | undefined =>
+  row.follows === 'rated-voltage' && row.max !== undefined
+    ? exactly(row.max * factorOf(catalogue, row.condition))
+    : undefined;
+
 /** Series resistance (ohm) of a new part like the old one at the working frequency, if it is known. */
 const resistanceOfOld = (
   catalogue: Catalogue,
@@ -197,7 +218,7 @@ const derivedDefault = (
     return exactly(resistanceAfterOld(catalogue, row, original, conditions));
   switch (row.follows) {
     case 'rated-voltage':
-      return exactly(rule * tellingRating(catalogue, original));
+      return exactly(shareOfRating(catalogue, row, original));
     case 'direct-voltage':
       return exactly(afterDirect(catalogue, row, original, conditions));
     case 'corner':
@@ -255,6 +276,7 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
   /** What is known of a voltage before the rating of the old part is. */
   const known = (row: ConditionRow): Range | undefined =>
     said(row) ??
+    leastThere(catalogue, row) ??
     (row.follows !== 'direct-voltage' || direct === undefined || tellsLittle(row, direct)
       ? undefined
       : exactly((row.typ ?? 0) * direct));

@@ -37,6 +37,37 @@ describe('what follows from the old part', () => {
       },
       50,
     ],
+    [
+      'at least 40 V in such a place, which half of its 100 V bear, though 25 V are usual',
+      'vdc',
+      {
+        rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 40 })],
+        type: { old_ample_below: 101, old_v_typical: 25 },
+      },
+      40,
+    ],
+    [
+      'no more than half of its 100 V, though 80 V are met in such a place',
+      'vdc',
+      { rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 80 })] },
+      50,
+    ],
+    [
+      'half of 100 V where the least of such a place is less',
+      'vdc',
+      { rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 40 })] },
+      50,
+    ],
+    // Nobody said its rating: of preferred ones, the first above 90 V where 63 V are usual.
+    [
+      'half of the rating that bears what is met in such a place',
+      'vdc',
+      {
+        rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 90 })],
+        original: { ratedVoltage: undefined },
+      },
+      50,
+    ],
     // 1 / (2π × 20 Hz × 1 µF) = 7958 ohm, of E12 the nearest.
     ['a corner of 20 Hz', 'load', { rows: [at('load', 'corner', { typ: 20 })] }, 8200],
     // Film is given no room; 1 / (2π × 10 Hz × 1 µF) = 15915 ohm for an electrolytic.
