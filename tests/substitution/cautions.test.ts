@@ -37,7 +37,9 @@ describe('the caution for two in series', () => {
   });
 
   test('is shown at all', () => {
-    expect(dueAt('pet-metallized', 'screen-bypass').inSeries).toBe(true);
+    expect(dueAt('pet-metallized', 'screen-bypass', { vdc: 40, 'v-surge': 90 }).inSeries).toBe(
+      true,
+    );
     expect(dueAt('al-electrolytic-wet', 'reservoir').inSeries).toBe(false);
   });
 
@@ -55,6 +57,7 @@ describe('the caution for two in series', () => {
         assessments: findStandIns(catalogue, {
           original: { type: 'pet-metallized' },
           position: 'screen-bypass',
+          conditions: { vdc: exactly(40), 'v-surge': exactly(90) },
         }).map((one) => {
           const { made, ...candidate } = one.candidate;
           return made === undefined

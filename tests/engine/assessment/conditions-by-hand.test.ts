@@ -1,22 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { plainDefault } from '../../../src/engine/assessment/conditions.ts';
-import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
+import { exactly } from '../../../src/engine/quantities/range.ts';
 import type { ConditionRow } from '../../../src/schemas/positions.ts';
-import { body, knowledge, row, settled, type Given } from './invented-place.ts';
+import { at, found, knowledge, row, settled, type Given } from './invented-place.ts';
 import { catalogue, known } from './setting.ts';
 
 /** What a position's conditions come to for an old part of 1 µF 100 V, worked out by hand. */
 
-const found = (all: Given, id: string): Range => {
-  const one = settled(all).conditions.find((condition) => condition.id === id);
-  if (one === undefined) throw new Error(`no ${id}`);
-  return one.range;
-};
-
 describe('what follows from the old part', () => {
-  const at = (condition: string, follows: ConditionRow['follows'], more: Partial<ConditionRow>) =>
-    row(condition, { follows, ...more });
-
   test.each<[string, string, Given, number]>([
     ['half of 100 V', 'vdc', { rows: [at('vdc', 'rated-voltage', { typ: 0.5 })] }, 50],
     [
@@ -34,37 +25,6 @@ describe('what follows from the old part', () => {
       {
         rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
         type: { old_ample_below: 500, old_v_typical: 400 },
-      },
-      50,
-    ],
-    [
-      'at least 40 V in such a place, which half of its 100 V bear, though 25 V are usual',
-      'vdc',
-      {
-        rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 40 })],
-        type: { old_ample_below: 101, old_v_typical: 25 },
-      },
-      40,
-    ],
-    [
-      'no more than half of its 100 V, though 80 V are met in such a place',
-      'vdc',
-      { rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 80 })] },
-      50,
-    ],
-    [
-      'half of 100 V where the least of such a place is less',
-      'vdc',
-      { rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 40 })] },
-      50,
-    ],
-    // Nobody said its rating: of preferred ones, the first above 90 V where 63 V are usual.
-    [
-      'half of the rating that bears what is met in such a place',
-      'vdc',
-      {
-        rows: [at('vdc', 'rated-voltage', { typ: 0.5, max: 90 })],
-        original: { ratedVoltage: undefined },
       },
       50,
     ],
@@ -399,33 +359,6 @@ describe('what follows from the old part', () => {
     const { min, typ, max } = found(all, id);
     expect(typ / (wanted || 1)).toBeCloseTo(wanted === 0 ? 0 : 1, 3);
     expect([min, max]).toEqual([typ, typ]);
-  });
-
-  // The leads of the body are of 0.6 mm, and a lead wants 0.2 mm to spare.
-  test.each<[string, Given, Range]>([
-    [
-      'the usual holes for leads that go through all of them',
-      { rows: [at('hole', 'body-lead', { min: 0.8, typ: 1, max: 1.3 })] },
-      { min: 0.8e-3, typ: 1e-3, max: 1.3e-3 },
-    ],
-    [
-      'as wide as pins of 1.1 mm need',
-      {
-        rows: [at('hole', 'body-lead', { min: 0.8, typ: 1, max: 1.5 })],
-        bodies: [{ ...body, lead_mm: 1.1 }],
-      },
-      { min: 1.3e-3, typ: 1.3e-3, max: 1.5e-3 },
-    ],
-    [
-      'the usual ones where no leads are known',
-      { rows: [at('hole', 'body-lead', { typ: 1 })], bodies: [], knows: {} },
-      { min: 1e-3, typ: 1e-3, max: 1e-3 },
-    ],
-  ])('%s', (_what, all, wanted) => {
-    const { min, typ, max } = found(all, 'hole');
-    expect(min).toBeCloseTo(wanted.min, 9);
-    expect(typ).toBeCloseTo(wanted.typ, 9);
-    expect(max).toBeCloseTo(wanted.max, 9);
   });
 
   test.each(['power', 'rating'] as const)('%s is for other kinds of part', (follows) => {

@@ -76,3 +76,17 @@ export const settled = ({ rows, knows = knowledge, bodies = [body], ...more }: G
     conditions: given(more.conditions ?? {}),
   });
 };
+
+/** What one condition comes to. */
+export const found = (all: Given, id: string): Range => {
+  const one = settled(all).conditions.find((condition) => condition.id === id);
+  if (one === undefined) throw new Error(`no ${id}`);
+  return one.range;
+};
+
+/** A condition that follows from the old part. */
+export const at = (
+  condition: string,
+  follows: ConditionRow['follows'],
+  more: Partial<ConditionRow>,
+) => row(condition, { follows, ...more });

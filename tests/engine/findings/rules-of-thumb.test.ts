@@ -154,7 +154,7 @@ describe('what is offered', () => {
     ['at least 8: a quarter more rather than 15 % less', 8, 'bulk-rail', 10],
     ['at least 40: a sixth more', 40, 'bulk-rail', 47],
     ['at least 18: a fifth more', 18, 'emitter-bypass', 22],
-    ['at least 56: a fifth more', 56, 'screen-bypass', 68],
+    ['at least 56: a fifth more', 56, 'cathode-bypass', 68],
     ['at least 25: 12 % less, since the next is a third more', 25, 'cathode-bypass', 22],
     ['at least 16: 6 % less are as good as nothing', 16, 'bulk-rail', 15],
     ['at least 50: as well', 50, 'output-coupling', 47],
