@@ -1,7 +1,7 @@
 import { resolveSituation } from '../../../src/engine/assessment/conditions.ts';
 import type { Original } from '../../../src/engine/assessment/parts.ts';
 import type { Catalogue, Knowledge } from '../../../src/engine/catalogue.ts';
-import { exactly } from '../../../src/engine/quantities/range.ts';
+import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { ConditionRow } from '../../../src/schemas/positions.ts';
 import type { BodyRow } from '../../../src/schemas/sizes.ts';
 import { catalogue, given, known } from './setting.ts';
