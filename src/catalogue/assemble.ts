@@ -123,6 +123,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     reforming: valuesOf(tables, 'reforming.csv'),
     cautions: valuesOf(tables, 'cautions.csv'),
     benchWords: valuesOf(tables, 'bench-words.csv'),
+    inPlaceOf: valuesOf(tables, 'in-place-of.csv'),
     markings: assembleMarkings(tables),
     look: assembleLook(tables),
     job: assembleJob(tables),

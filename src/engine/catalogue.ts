@@ -41,6 +41,7 @@ import type { CategoryVoltageRow, DeratingRow, GuidelineRow } from '../schemas/d
 import type { TypeLookRow } from '../schemas/drawings.ts';
 import type { CombinationRow } from '../schemas/combinations.ts';
 import type { BenchWordRow } from '../schemas/bench-words.ts';
+import type { InPlaceOfRow } from '../schemas/in-place-of.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
 import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
@@ -145,6 +146,8 @@ export interface Catalogue {
   cautions: CautionRow[];
   /** Pages that words of the bench lead to. */
   benchWords: BenchWordRow[];
+  /** What more or less of a quantity than the old part has means. */
+  inPlaceOf: InPlaceOfRow[];
   markings: MarkingTables;
   /** What a part is named with by its look. */
   look: LookTables;

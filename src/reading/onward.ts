@@ -13,7 +13,9 @@ import {
   type TypeId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+import type { TypeRow } from '../schemas/types.ts';
 import { byUse } from '../search/position-order.ts';
+import { havingId } from '../substitution/having-fields.ts';
 import { partKeys } from '../substitution/keys.ts';
 import { writeRated } from '../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
@@ -23,7 +25,7 @@ import { kindOnward } from './kind-onward.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 
 /** The query that carries a reading to the pages about what replaces a part of a type. */
-const readingQuery = (catalogue: Catalogue, reading: Reading, type: TypeId): string => {
+const readingQuery = (catalogue: Catalogue, reading: Reading, type: TypeId): URLSearchParams => {
   const { capacitance } = reading;
   const tolerance = toleranceTold(reading);
   const rated = ratingTold(catalogue, reading, [type]);
@@ -31,12 +33,20 @@ const readingQuery = (catalogue: Catalogue, reading: Reading, type: TypeId): str
   if (capacitance) query.set(partKeys.capacitance, writeQuantity(exactly(capacitance.typ), 'F'));
   if (tolerance) query.set(partKeys.tolerance, writeTolerance(tolerance));
   if (rated) query.set(partKeys.ratedVoltage, writeRated(rated));
+  return query;
+};
+
+/** A query behind its `?`; nothing where nothing is asked. */
+const asked = (query: URLSearchParams): string => {
   const text = query.toString();
   return text === '' ? '' : `?${text}`;
 };
 
 /** A type as the old part, with the unions that say as much where several types are left. */
-const likeliestType = (catalogue: Catalogue, types: readonly TypeId[]): TypeId | undefined => {
+export const likeliestType = (
+  catalogue: Catalogue,
+  types: readonly TypeId[],
+): TypeId | undefined => {
   const whole = Object.values(catalogue.types).find(
     (type) =>
       type.union_of.length > 0 &&
@@ -74,8 +84,15 @@ const lookQuery = ({ capacitance }: Reading): string =>
     ? ''
     : `?${new URLSearchParams({ capacitance: writeQuantity(exactly(capacitance.typ), 'F') }).toString()}`;
 
-/** Types to choose from where the marking does not say what the part is, unknown ones first. */
-const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
+/**
+ * Types to choose from where the marking does not say what the part is, unknown ones first.
+ * @param having what an address says of another part in place of one of a type, where one is asked about
+ */
+export const typeChoice = (
+  catalogue: Catalogue,
+  reading: Reading,
+  having: (type: TypeRow) => URLSearchParams = () => new URLSearchParams(),
+): Markup => {
   const value = reading.capacitance?.typ ?? 0;
   const volts = reading.ratedVoltage?.typ ?? 0;
   const possible = Object.values(catalogue.types)
@@ -93,16 +110,31 @@ const typeChoice = (catalogue: Catalogue, reading: Reading): Markup => {
       ', or, for what replaces it, choose:',
     ),
     chips(
-      possible.map((type) =>
-        h(
-          'a',
-          { href: href(`/replace/${type.id}/${readingQuery(catalogue, reading, type.id)}`) },
-          type.short_name,
-        ),
-      ),
+      possible.map((type) => {
+        const query = [...readingQuery(catalogue, reading, type.id), ...having(type)];
+        const end = asked(new URLSearchParams(query));
+        return h('a', { href: href(`/replace/${type.id}/${end}`) }, type.short_name);
+      }),
     ),
   );
 };
+
+/** Where a part of a type and value may sit, each with what replaces it there. */
+const placeLinks = (
+  catalogue: Catalogue,
+  type: TypeId,
+  capacitance: number | undefined,
+  end: string,
+): Markup =>
+  chips(
+    positionsFor(catalogue, type, capacitance).map((position) =>
+      h(
+        'a',
+        { href: href(`/replace/${type}/in/${position}/${end}`) },
+        catalogue.positions[position]?.name ?? position,
+      ),
+    ),
+  );
 
 /** Where a part of one value leads to, by where it sits, or by what it is where that is not known. */
 const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined => {
@@ -111,22 +143,31 @@ const linksOfOne = (catalogue: Catalogue, reading: Reading): Markup | undefined 
   const row = type === undefined ? undefined : catalogue.types[type];
   if (reading.capacitance === undefined) return undefined;
   if (row === undefined) return typeChoice(catalogue, reading);
-  const query = readingQuery(catalogue, reading, row.id);
-  const positions = positionsFor(catalogue, row.id, reading.capacitance.typ);
+  const query = asked(readingQuery(catalogue, reading, row.id));
   return h(
     'div',
     { class: 'onward' },
     h('p', {}, `What stands in for ${midSentence(row.short_name)} depends on where it sits:`),
-    chips(
-      positions.map((position) =>
-        h(
-          'a',
-          { href: href(`/replace/${row.id}/in/${position}/${query}`) },
-          catalogue.positions[position]?.name ?? position,
-        ),
-      ),
-    ),
+    placeLinks(catalogue, row.id, reading.capacitance.typ, query),
   );
+};
+
+/**
+ * Where an old part of a type may sit, each with what another part comes to in its place.
+ * @param reading what is marked on the old part, where something is
+ * @param having what an address says of the other part
+ */
+export const judgedAt = (
+  catalogue: Catalogue,
+  type: TypeId,
+  reading: Reading | undefined,
+  having: URLSearchParams,
+): Markup => {
+  const query = new URLSearchParams([
+    ...(reading === undefined ? [] : readingQuery(catalogue, reading, type)),
+    ...having,
+  ]);
+  return placeLinks(catalogue, type, reading?.capacitance?.typ, `${asked(query)}#${havingId}`);
 };
 
 const sectionName = ({ capacitance, ratedVoltage }: Reading): string =>

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { cautionRow } from './cautions.ts';
 import { benchWordRow } from './bench-words.ts';
+import { inPlaceOfRow } from './in-place-of.ts';
 import { changeRow } from './changes.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
@@ -75,6 +76,12 @@ export const tables = {
     key: ['id'],
     references: [],
     about: 'Changes of the data that a reader should hear of, the newest first.',
+  },
+  'in-place-of.csv': {
+    row: inPlaceOfRow,
+    key: ['quantity', 'than_old'],
+    references: [source],
+    about: 'What can be said of a part that has more or less of a quantity than the old one.',
   },
   'bench-words.csv': {
     row: benchWordRow,

@@ -11,6 +11,7 @@ import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
 import { benchPages } from './bench-words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
+import { answerInPlaceOf } from './in-place-of/answer.ts';
 import { kindLinks } from './kinds.ts';
 import { findNames } from './names.ts';
 import { isKnown, typeNumberIn, type TypeNumber } from './type-number.ts';
@@ -153,6 +154,9 @@ const isOfKind = (
 export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
   if (trimmed === '') return { first: [], sure: false, rest: nothing };
+  const instead = answerInPlaceOf(catalogue, trimmed, habit);
+  if (instead !== undefined)
+    return { first: [section(instead.title, ...instead.pieces)], sure: true, rest: nothing };
   const mark = askedMark(trimmed);
   const readings = looksLikeMarking(mark)
     ? readMarking(catalogue, mark).slice(0, MOST.readings)

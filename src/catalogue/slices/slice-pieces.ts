@@ -102,6 +102,7 @@ export const nothing = (catalogue: Catalogue): Catalogue => ({
   seldomStyles: [],
   rulesOfThumb: {},
   benchWords: [],
+  inPlaceOf: [],
   combinations: {},
   triage: [],
   esrOfNew: [],

@@ -75,6 +75,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
   benchWords: catalogue.benchWords.map((row) => dropped(row, PROVENANCE)),
   rulesOfThumb: pick(catalogue.rulesOfThumb, Object.values(TRADE)),
+  inPlaceOf: catalogue.inPlaceOf.map((row) => dropped(row, ['locator', 'note'])),
   kinds: catalogue.kinds,
   kindTypes: eachWithout(catalogue.kindTypes, TYPE_WORDS),
   kindPositions: eachWithout(catalogue.kindPositions, POSITION_WORDS),
@@ -110,6 +111,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
 export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   ...sliceReading(catalogue),
   benchWords: [],
+  inPlaceOf: [],
   series: [],
   rulesOfThumb: {},
   devices: nothing(catalogue).devices,

@@ -12,7 +12,7 @@ export interface InPlaceOf {
 const OPENINGS = [
   /^(?:can|could|may|should|do|shall)\s+(?:i|one|we|you)\s+(?:safely\s+)?/iu,
   /^is\s+it\s+(?:ok|okay|all\s+right|alright|safe|fine|possible|allowed)\s+(?:to|if\s+i)\s+/iu,
-  /^(?:is|are|would|will|does|what\s+(?:about|if\s+i)|how\s+about)\s+/iu,
+  /^(?:is|are|would|will|does|why|what\s+(?:about|if\s+i)|how\s+about)\s+/iu,
 ] as const;
 
 /** Words of fitting a part, where the old one follows. */
@@ -62,7 +62,8 @@ const matched = (text: string, plain: boolean, pattern: RegExp): InPlaceOf | und
 export const inPlaceOf = (text: string): InPlaceOf | undefined => {
   const asked = without(bare(text), OPENINGS);
   for (const pattern of PLAIN) {
-    const found = matched(asked.replace(FITTING, ''), true, pattern) ?? matched(asked, true, pattern);
+    const found =
+      matched(asked.replace(FITTING, ''), true, pattern) ?? matched(asked, true, pattern);
     if (found !== undefined) return found;
   }
   return matched(asked.replace(FITTING, ''), false, VAGUE);

@@ -146,7 +146,7 @@ describe('tables and words', () => {
       expect.arrayContaining(Object.entries(NAMED).map(([name, said]) => [name, words(said)])),
     );
     expect(Object.keys(withoutMarkings(carried)).toSorted()).toEqual(
-      [...Object.keys(NAMED), 'benchWords', 'series', 'rulesOfThumb'].toSorted(),
+      [...Object.keys(NAMED), 'benchWords', 'inPlaceOf', 'series', 'rulesOfThumb'].toSorted(),
     );
     const printed = Object.keys(catalogue.markings).filter(
       (name) => !name.startsWith('colour') || name === 'colours',

@@ -48,7 +48,18 @@ describe('what would be fitted, and in place of what', () => {
   });
 
   test('whatever is typed, both are named or nothing is', () => {
-    const words = fc.constantFrom('can', 'i', 'use', '63V', 'for', 'instead of', '->', '?', 'a', ' ');
+    const words = fc.constantFrom(
+      'can',
+      'i',
+      'use',
+      '63V',
+      'for',
+      'instead of',
+      '->',
+      '?',
+      'a',
+      ' ',
+    );
     fc.assert(
       fc.property(fc.array(words), (some) => {
         const found = inPlaceOf(some.join(' '));
