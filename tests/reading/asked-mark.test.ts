@@ -15,6 +15,15 @@ test.each([
   ['Z5U capacitor', 'Z5U'],
   ['what', 'what'],
   ['ceramic disc in audio path', 'ceramic disc in audio path'],
+  ['8uF 450V replacement', '8uF 450V'],
+  ['AC128 equivalent?', 'AC128'],
+  ['replacement for 8uF 450V', '8uF 450V'],
+  ['what can I use instead of 8uF 450V?', '8uF 450V'],
+  ['what replaces 2SC1815', '2SC1815'],
+  ['Substitute for a 47n', '47n'],
+  ['what replaces my 2SC1815', '2SC1815'],
+  ['replacement', 'replacement'],
+  ['replaces', 'replaces'],
 ])('%s asks about %s', (text, mark) => {
   expect(askedMark(text)).toBe(mark);
 });
