@@ -17,6 +17,7 @@ const TOGETHER = {
     'browser/fetched-once',
     'browser/field-of',
     'browser/habits',
+    'browser/kept',
     'browser/recent',
     'browser/site-file',
     'browser/trusted',

@@ -12,5 +12,7 @@ export default defineConfig({
     // catalogue is loaded once a worker, not once a file.
     isolate: false,
     testTimeout: 30_000,
+    // A test that checks nothing, because its loop ran over nothing, fails.
+    expect: { requireAssertions: true },
   },
 });

@@ -1,4 +1,5 @@
 import type { Habit } from '../engine/index.ts';
+import { keepText, keptText } from './kept.ts';
 
 /** How this reader likes numbers to be written: kept on this device, obeyed by what scripts draw. */
 
@@ -26,16 +27,7 @@ const readHabit = (kept: string): Habit => {
   };
 };
 
-const kept = (): string => {
-  try {
-    return localStorage.getItem(KEY) ?? '';
-  } catch {
-    // Storage may be forbidden; pages then keep to what they were built with.
-    return '';
-  }
-};
-
-let current = readHabit(kept());
+let current = readHabit(keptText(KEY));
 const listeners: (() => void)[] = [];
 
 /** How numbers are to be written now. */
@@ -54,12 +46,6 @@ export const chooseHabit = (key: HabitKey, choice: string): void => {
   const all = new URLSearchParams(Object.entries(current));
   all.set(key, choice);
   current = readHabit(all.toString());
-  const text = new URLSearchParams(Object.entries(current)).toString();
-  try {
-    if (text === '') localStorage.removeItem(KEY);
-    else localStorage.setItem(KEY, text);
-  } catch {
-    // The choice then lasts as long as the page.
-  }
+  keepText(KEY, new URLSearchParams(Object.entries(current)).toString());
   for (const listener of listeners) listener();
 };

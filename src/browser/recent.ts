@@ -1,3 +1,5 @@
+import { keepText, keptText } from './kept.ts';
+
 /** What was looked up last, kept on this device alone. */
 
 export interface LookUp {
@@ -45,28 +47,14 @@ const withLookUp = (all: readonly LookUp[], one: LookUp): LookUp[] =>
     : [...all];
 
 /** What was looked up last, the latest first. */
-export const lookUps = (): LookUp[] => {
-  try {
-    return readLookUps(localStorage.getItem(KEY) ?? '[]');
-  } catch {
-    return [];
-  }
-};
+export const lookUps = (): LookUp[] => readLookUps(keptText(KEY));
 
 /** Keeps one more. */
 export const noteLookUp = (one: LookUp): void => {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(withLookUp(lookUps(), one)));
-  } catch {
-    // Without storage none are listed.
-  }
+  keepText(KEY, JSON.stringify(withLookUp(lookUps(), one)));
 };
 
 /** Forgets them all. */
 export const forgetLookUps = (): void => {
-  try {
-    localStorage.removeItem(KEY);
-  } catch {
-    // Nothing was kept.
-  }
+  keepText(KEY, '');
 };

@@ -1,5 +1,6 @@
 import { h } from '../markup/node.ts';
 import { atTheFoot } from './at-the-foot.ts';
+import { keepText } from './kept.ts';
 
 /** Draws the choice of colours, which needs script, and keeps what is chosen on this device. */
 
@@ -13,12 +14,7 @@ const CHOICES = [
 const choose = (choice: string): void => {
   if (choice) document.documentElement.dataset['theme'] = choice;
   else delete document.documentElement.dataset['theme'];
-  try {
-    if (choice) localStorage.setItem(KEY, choice);
-    else localStorage.removeItem(KEY);
-  } catch {
-    // Storage may be forbidden; the choice then lasts as long as the page.
-  }
+  keepText(KEY, choice);
 };
 
 const chosen = document.documentElement.dataset['theme'] ?? '';

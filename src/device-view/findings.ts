@@ -12,7 +12,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { findingBar } from '../substitution/finding-bar.ts';
-import { BASIS, figureText, spreadWords } from '../substitution/finding-table.ts';
+import { BASIS, figureText, spreadWords, tableOfFindings } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
 import { sourceMarks } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
@@ -86,22 +86,9 @@ const rowsOf = (
   ),
 ];
 
-const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
-
 /** All findings of a device with the old one beside it, the working and the sources. */
 export const deviceFindingTable = (assessment: DeviceAssessment, shown: DeviceShown): Markup =>
-  h(
-    'div',
-    {
-      class: 'table-scroll',
-      tabindex: 0,
-      role: 'region',
-      'aria-label': `Findings, ${assessment.device.name}`,
-    },
-    h(
-      'table',
-      { class: 'findings' },
-      h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
-      h('tbody', {}, ...assessment.findings.flatMap((one) => rowsOf(one, assessment, shown))),
-    ),
+  tableOfFindings(
+    assessment.device.name,
+    assessment.findings.flatMap((one) => rowsOf(one, assessment, shown)),
   );

@@ -8,7 +8,7 @@ export interface Element {
 }
 
 type Attribute = string | number | boolean | undefined;
-type Child = Markup | readonly Child[] | undefined | false;
+export type Child = Markup | readonly Child[] | undefined | false;
 
 type Attributes = Readonly<Record<string, Attribute>>;
 

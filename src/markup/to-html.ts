@@ -7,7 +7,8 @@ const ENTITIES: Readonly<Record<string, string>> = {
   '"': '&quot;',
 };
 
-const escape = (text: string): string =>
+/** A text as it stands between tags and in attributes of HTML and XML. */
+export const escaped = (text: string): string =>
   /[&<>"]/.test(text)
     ? text.replaceAll(/[&<>"]/g, (character) => ENTITIES[character] ?? character)
     : text;
@@ -19,14 +20,14 @@ const startOf = ({ tag, attributes }: Element): string => {
   let start = `<${tag}`;
   for (const name of Object.keys(attributes)) {
     const value = attributes[name] ?? '';
-    start += value === '' ? ` ${name}` : ` ${name}="${escape(value)}"`;
+    start += value === '' ? ` ${name}` : ` ${name}="${escaped(value)}"`;
   }
   return `${start}>`;
 };
 
 /** The text of a piece of a page, with everything that came from data or people escaped. */
 export const toHtml = (markup: Markup): string => {
-  if (typeof markup === 'string') return escape(markup);
+  if (typeof markup === 'string') return escaped(markup);
   let html = startOf(markup);
   if (VOID.has(markup.tag)) return html;
   for (const child of markup.children) html += toHtml(child);

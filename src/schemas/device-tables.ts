@@ -18,14 +18,13 @@ import {
 } from './devices.ts';
 import { conditionDefinitionRow, conditionRow, demandRow, findingRow } from './positions.ts';
 import type { Reference, Table } from './tables.ts';
+import { source, unit } from './references.ts';
 
 /** A table of `data/devices/`, and the property of the device tables that it fills. */
 export interface DeviceTable extends Table {
   name: keyof DeviceTables;
 }
 
-const source: Reference = { column: 'source', table: 'sources.csv' };
-const unit: Reference = { column: 'unit', table: 'units.csv' };
 const family: Reference = { column: 'family', table: 'devices/families.csv' };
 const definitions = 'devices/condition-definitions.csv';
 

@@ -14,6 +14,7 @@ import {
 import { drawingReferences } from './drawings.ts';
 import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
 import type { Reference, Table } from './tables.ts';
+import { source } from './references.ts';
 
 /** A table of `data/job/` or `data/demo/`, and the property of the job tables that it fills. */
 export interface JobTable extends Table {
@@ -21,7 +22,6 @@ export interface JobTable extends Table {
 }
 
 const demo: Reference = { column: 'job', table: 'demo/jobs.csv' };
-const source: Reference = { column: 'source', table: 'sources.csv' };
 
 /** Every table that work on a whole board goes by, by file name. */
 export const jobTables = {

@@ -8,8 +8,8 @@ import {
 } from './kinds.ts';
 import { valueListRow } from './values.ts';
 import type { Table } from './tables.ts';
+import { source } from './references.ts';
 
-const source = { column: 'source', table: 'sources.csv' };
 const kind = { column: 'kind', table: 'kinds/kinds.csv' };
 const type = { column: 'type', table: 'kinds/types.csv' };
 

@@ -13,17 +13,16 @@ import {
   weightRow,
   type LookTables,
 } from './look.ts';
+import { source, unit } from './references.ts';
 
 /** A table of `data/look/`, and the property of the look tables that it fills. */
 export interface LookTable extends Table {
   name: keyof LookTables;
 }
 
-const source: Reference = { column: 'source', table: 'sources.csv' };
 const style: Reference = { column: 'style', table: 'look/styles.csv' };
 const kind: Reference = { column: 'kind', table: 'look/kinds.csv' };
 const question: Reference = { column: 'question', table: 'look/questions.csv' };
-const unit: Reference = { column: 'unit', table: 'units.csv' };
 
 /** Every table that a part is named with by its look, by file name. */
 export const lookTables = {

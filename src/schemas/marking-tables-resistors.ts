@@ -9,10 +9,7 @@ import {
   taperRow,
 } from './marking-resistors.ts';
 import type { MarkingTable } from './marking-tables.ts';
-import type { Reference } from './tables.ts';
-
-const source: Reference = { column: 'source', table: 'sources.csv' };
-const bodies: Reference = { column: 'bodies', table: 'markings/bodies.csv', many: true };
+import { bodies, source } from './references.ts';
 
 /** Tables that only resistors are read with, by file name. */
 export const resistorTables = {

@@ -46,6 +46,7 @@ import {
   voltageWordRow,
 } from './markings.ts';
 import type { MarkingTables } from './markings.ts';
+import { bodies, source } from './references.ts';
 
 /** A table of `data/markings/`, and the property of the marking tables that it fills. */
 export interface MarkingTable extends Table {
@@ -58,8 +59,6 @@ export interface MarkingTable extends Table {
   codes?: 'letter' | 'voltage' | 'temperature' | 'taper';
 }
 
-const source: Reference = { column: 'source', table: 'sources.csv' };
-const bodies: Reference = { column: 'bodies', table: 'markings/bodies.csv', many: true };
 const types: Reference = { column: 'types', table: 'types.csv', many: true };
 const system: Reference = { column: 'system', table: 'markings/temperature-systems.csv' };
 

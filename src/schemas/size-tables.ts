@@ -7,9 +7,8 @@ import {
   rippleTemperatureRow,
   seriesResistanceRow,
 } from './sizes.ts';
-import type { Reference, Table } from './tables.ts';
-
-const source: Reference = { column: 'source', table: 'sources.csv' };
+import type { Table } from './tables.ts';
+import { source } from './references.ts';
 
 /** Tables of how large parts are, how they look, and what they bear by their size, by file name. */
 export const sizeTables = {

@@ -5,16 +5,11 @@ import {
   number,
   numberList,
   optionalNumber,
+  optionalPositive,
   positive,
   provenance,
   text,
 } from './cells.ts';
-
-/** A number above zero, or nothing. */
-const optionalPositive = optionalNumber.refine(
-  (value) => value === undefined || value > 0,
-  'expected a number above zero, or nothing',
-);
 
 /** Voltage that a rating is for, as parts are marked. */
 const voltageKind = z.enum(['dc', 'ac']);

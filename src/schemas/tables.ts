@@ -39,6 +39,7 @@ import {
   typeRow,
 } from './types.ts';
 import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
+import { source } from './references.ts';
 
 /** A cell that must name a row of another table. */
 export interface Reference {
@@ -60,8 +61,6 @@ export interface Table {
   references: Reference[];
   about: string;
 }
-
-const source: Reference = { column: 'source', table: 'sources.csv' };
 
 /** Every table of `data/`, by file name. Adding a table starts here. */
 export const tables = {

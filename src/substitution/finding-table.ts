@@ -9,7 +9,7 @@ import {
   type Range,
   type SourceId,
 } from '../engine/index.ts';
-import { h, type Markup } from '../markup/node.ts';
+import { h, type Child, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { findingBar } from './finding-bar.ts';
@@ -173,6 +173,22 @@ const plainlyMetRow = <P extends AnyPart>(
 const COLUMNS = ['Asked', 'Old part', 'Stand-in', 'Limit', 'To spare', 'Verdict'];
 
 /**
+ * A table of the findings of a part, which scrolls by itself where the page is narrow.
+ * @param name of the part
+ */
+export const tableOfFindings = (name: string, rows: readonly Child[]): Markup =>
+  h(
+    'div',
+    { class: 'table-scroll', tabindex: 0, role: 'region', 'aria-label': `Findings, ${name}` },
+    h(
+      'table',
+      { class: 'findings' },
+      h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
+      h('tbody', {}, ...rows),
+    ),
+  );
+
+/**
  * All findings with the old part beside the stand-in, the working and the sources.
  * @param part id of the part's place in the page
  */
@@ -183,24 +199,8 @@ export const findingTable = <P extends AnyPart>(
 ): Markup => {
   const plain = assessment.findings.filter(isPlainlyMet);
   const compared = assessment.findings.filter((finding) => !isPlainlyMet(finding));
-  return h(
-    'div',
-    {
-      class: 'table-scroll',
-      tabindex: 0,
-      role: 'region',
-      'aria-label': `Findings, ${typeName(parts.shown.catalogue, assessment)}`,
-    },
-    h(
-      'table',
-      { class: 'findings' },
-      h('thead', {}, h('tr', {}, ...COLUMNS.map((word) => h('th', { scope: 'col' }, word)))),
-      h(
-        'tbody',
-        {},
-        ...compared.flatMap((finding) => findingRows(finding, assessment, parts, part)),
-        plain.length > 0 && plainlyMetRow(plain, parts, part),
-      ),
-    ),
-  );
+  return tableOfFindings(typeName(parts.shown.catalogue, assessment), [
+    ...compared.flatMap((finding) => findingRows(finding, assessment, parts, part)),
+    plain.length > 0 && plainlyMetRow(plain, parts, part),
+  ]);
 };

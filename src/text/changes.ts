@@ -1,3 +1,4 @@
+import { escaped } from '../markup/to-html.ts';
 import type { ChangeRow } from '../schemas/changes.ts';
 import { edition } from './edition.ts';
 import { rowsOf } from './open-data.ts';
@@ -35,19 +36,11 @@ export const changeWords: Readonly<Record<ChangeRow['kind'], string>> = {
   mended: 'Mended',
 };
 
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-};
-const escape = (text: string): string => text.replaceAll(/[&<>"]/g, (one) => ENTITIES[one] ?? one);
-
 /** The changes of one day have no hours: all are taken as made when the day begins. */
 const at = (date: string): string => `${date}T00:00:00Z`;
 
 const entry = ({ id, date, kind, title, text }: ChangeRow, page: string): string =>
-  `<entry><id>${escape(`${page}#${id}`)}</id><title>${escape(`${changeWords[kind]}: ${title}`)}</title><updated>${at(date)}</updated><link href="${escape(`${page}#${id}`)}"/><summary>${escape(text)}</summary></entry>`;
+  `<entry><id>${escaped(`${page}#${id}`)}</id><title>${escaped(`${changeWords[kind]}: ${title}`)}</title><updated>${at(date)}</updated><link href="${escaped(`${page}#${id}`)}"/><summary>${escaped(text)}</summary></entry>`;
 
 /**
  * The changes as an Atom feed (RFC 4287).
@@ -58,12 +51,12 @@ export const atomFeed = (rows: readonly ChangeRow[], page: string, feed: string)
   [
     '<?xml version="1.0" encoding="utf-8"?>',
     '<feed xmlns="http://www.w3.org/2005/Atom">',
-    `<id>${escape(page)}</id>`,
-    `<title>${escape(`${edition.name}: changes of the data`)}</title>`,
-    `<author><name>${escape(edition.name)}</name></author>`,
+    `<id>${escaped(page)}</id>`,
+    `<title>${escaped(`${edition.name}: changes of the data`)}</title>`,
+    `<author><name>${escaped(edition.name)}</name></author>`,
     `<updated>${at(rows[0]?.date ?? '1970-01-01')}</updated>`,
-    `<link rel="self" href="${escape(feed)}"/>`,
-    `<link href="${escape(page)}"/>`,
+    `<link rel="self" href="${escaped(feed)}"/>`,
+    `<link href="${escaped(page)}"/>`,
     ...rows.map((row) => entry(row, page)),
     '</feed>\n',
   ].join('\n');

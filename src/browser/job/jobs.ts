@@ -9,6 +9,7 @@ import {
   type Opened,
 } from '../../job/index.ts';
 import { byId } from '../by-id.ts';
+import { keepText, keptText } from '../kept.ts';
 import { likedGuideline } from '../liked-guideline.ts';
 import { siteFile } from '../site-file.ts';
 import { download, fileName } from './download.ts';
@@ -71,11 +72,7 @@ const showJobs = async (): Promise<void> => {
 
 const open = async (job: Job, kept: number): Promise<void> => {
   await openJob(job, kept);
-  try {
-    localStorage.setItem(LAST, current().id);
-  } catch {
-    // The job that was changed last is opened then.
-  }
+  keepText(LAST, current().id);
   await showJobs();
 };
 
@@ -218,13 +215,9 @@ export const startJobs = async (): Promise<void> => {
     if (chosen !== undefined) void openFile(chosen);
     file.value = '';
   });
-  let last: string | null = null;
-  try {
-    last = localStorage.getItem(LAST);
-  } catch {
-    // Without storage the newest is opened.
-  }
+  const last = keptText(LAST);
   const jobs = await soundJobs();
+  // Where the last one is not known, the one that was changed last is opened.
   const one = jobs.find(({ job }) => job.id === last) ?? jobs[0];
   await open(one?.job ?? freshJob(), one?.revision ?? 0);
   await watchOthers();

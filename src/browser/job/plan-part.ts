@@ -2,12 +2,10 @@ import { href } from '../../components/links.ts';
 import type { Catalogue } from '../../engine/index.ts';
 import {
   choiceOf,
-  fieldsOfLine,
   firstAsk,
   pageQuery,
   withField,
   withSign,
-  type LineFields,
   type PlannedLine,
 } from '../../job/index.ts';
 import type { Decision, Line } from '../../job/model/job.ts';
@@ -24,10 +22,10 @@ import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
 import { habit } from '../habits.ts';
+import { fieldsOf } from './fields-of.ts';
 import { nameOf } from './names.ts';
 import { drawAround, drawWhenFree, isTyping } from './kept-focus.ts';
 import { longList } from './long-list.ts';
-import { catalogueAt } from './planning.ts';
 import { answerOf } from './questions-part.ts';
 import { changeLines, current } from './state.ts';
 
@@ -66,11 +64,6 @@ const pageOf = (planned: PlannedLine): string => {
   const unit = common?.kinds[planned.part.kind]?.unit;
   const written = pageQuery(planned, current().whole, unit).toString();
   return href(pathOf(planned)) + (written === '' ? '' : `?${written}`);
-};
-
-const fieldsOf = ({ line, part }: PlannedLine): LineFields | undefined => {
-  const catalogue = part.slice === undefined ? undefined : catalogueAt(part.slice);
-  return catalogue && fieldsOfLine(catalogue, { line, part, whole: current().whole }, habit());
 };
 
 const words = (): PlanWords => ({
@@ -139,67 +132,76 @@ const settle = (target: HTMLInputElement | HTMLSelectElement, line: Line): Line 
   return dataset.set === 'locked' ? { ...line, choice: { ...line.choice, locked } } : line;
 };
 
+/** The fields of a line are drawn when they are opened, and gone when they are closed. */
+const onFields = (fields: HTMLDetailsElement, { planned }: PlanGroup): void => {
+  const { id } = planned.line;
+  if (!fields.open) {
+    openFields.delete(id);
+    for (const fieldset of fields.querySelectorAll('fieldset')) fieldset.remove();
+    return;
+  }
+  openFields.add(id);
+  const known = fieldsOf(planned);
+  if (known !== undefined && fields.querySelector('fieldset') === null)
+    fields.append(...lineFieldsMarkup(known).map((one) => toDom(one)));
+};
+
+/** So is what is said of a line: a closed row may stay for long, and is filled afresh when it is opened. */
+const onDetail = (row: HTMLDetailsElement, group: PlanGroup): void => {
+  const { id } = group.planned.line;
+  if (!row.open) {
+    open.delete(id);
+    row.querySelector('.plan-detail')?.remove();
+    return;
+  }
+  open.add(id);
+  if (row.querySelector('.plan-detail') === null)
+    row.append(toDom(planDetail(group, words(), openFields.has(id))));
+};
+
+const onToggle = ({ target }: Event): void => {
+  const group = groupOf(target);
+  if (group === undefined || !(target instanceof HTMLDetailsElement)) return;
+  if (target.dataset['fields'] === undefined) onDetail(target, group);
+  else onFields(target, group);
+};
+
+/** A line with what was written, ticked or chosen of it in the plan. */
+const written = (target: HTMLInputElement | HTMLSelectElement, line: Line): Line => {
+  const { fieldKey, sign } = target.dataset;
+  if (fieldKey !== undefined) return withField(line, fieldKey, target.value);
+  return sign !== undefined && target instanceof HTMLInputElement
+    ? withSign(line, sign, target.checked)
+    : settle(target, line);
+};
+
+const onChange = ({ target }: Event): void => {
+  const group = groupOf(target);
+  if (group === undefined) return;
+  if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+  changeLines(new Set(group.ids), (line) => written(target, line));
+};
+
+/** An answer, a choice that is let go, a stand-in that is taken. */
+const onClick = ({ target }: Event): void => {
+  const group = groupOf(target);
+  if (group === undefined || !(target instanceof HTMLButtonElement)) return;
+  const set = (own: (line: Line) => Partial<Line>): void => {
+    changeLines(new Set(group.ids), (line) => ({ ...line, ...own(line) }));
+  };
+  const ask = words().askOf(group.planned);
+  const answer = ask === undefined ? undefined : answerOf(target, ask);
+  if (answer !== undefined) set(() => answer.set);
+  if (target.dataset.drop !== undefined) set(() => ({ choice: null }));
+  const taken = group.planned.worked?.rest().standIns[Number(target.dataset.take ?? 'none')];
+  if (taken !== undefined)
+    set(({ choice }) => ({ choice: choiceOf(taken, choice?.reason ?? '', false) }));
+};
+
 /** Makes the plan work. */
 export const startPlan = (): void => {
   onlyOpen.addEventListener('change', draw);
-  list.addEventListener(
-    'toggle',
-    ({ target }) => {
-      const group = groupOf(target);
-      if (group === undefined || !(target instanceof HTMLDetailsElement)) return;
-      const { id } = group.planned.line;
-      if (target.dataset['fields'] !== undefined) {
-        if (!target.open) {
-          openFields.delete(id);
-          for (const fields of target.querySelectorAll('fieldset')) fields.remove();
-        } else {
-          openFields.add(id);
-          const fields = fieldsOf(group.planned);
-          if (fields !== undefined && target.querySelector('fieldset') === null)
-            target.append(...lineFieldsMarkup(fields).map((one) => toDom(one)));
-        }
-        return;
-      }
-      if (target.open) {
-        open.add(id);
-        if (target.querySelector('.plan-detail') === null)
-          target.append(toDom(planDetail(group, words(), openFields.has(id))));
-      } else {
-        open.delete(id);
-        // A closed row may stay for long; it is filled afresh when it is opened.
-        target.querySelector('.plan-detail')?.remove();
-      }
-    },
-    true,
-  );
-  list.addEventListener('change', ({ target }) => {
-    const group = groupOf(target);
-    if (group === undefined) return;
-    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
-    const { fieldKey, sign } = target.dataset;
-    changeLines(new Set(group.ids), (line) =>
-      fieldKey !== undefined
-        ? withField(line, fieldKey, target.value)
-        : sign !== undefined && target instanceof HTMLInputElement
-          ? withSign(line, sign, target.checked)
-          : settle(target, line),
-    );
-  });
-  list.addEventListener('click', ({ target }) => {
-    const group = groupOf(target);
-    if (group === undefined || !(target instanceof HTMLButtonElement)) return;
-    const ask = words().askOf(group.planned);
-    const answer = ask === undefined ? undefined : answerOf(target, ask);
-    if (answer !== undefined)
-      changeLines(new Set(group.ids), (line) => ({ ...line, ...answer.set }));
-    if (target.dataset.drop !== undefined) {
-      changeLines(new Set(group.ids), (line) => ({ ...line, choice: null }));
-    }
-    const taken = group.planned.worked?.rest().standIns[Number(target.dataset.take ?? 'none')];
-    if (taken !== undefined)
-      changeLines(new Set(group.ids), (line) => ({
-        ...line,
-        choice: choiceOf(taken, line.choice?.reason ?? '', false),
-      }));
-  });
+  list.addEventListener('toggle', onToggle, true);
+  list.addEventListener('change', onChange);
+  list.addEventListener('click', onClick);
 };

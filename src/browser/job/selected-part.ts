@@ -1,6 +1,5 @@
 import {
   commonFields,
-  fieldsOfLine,
   withField,
   withSign,
   type LineFields,
@@ -10,10 +9,9 @@ import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../by-id.ts';
-import { habit } from '../habits.ts';
+import { fieldsOf } from './fields-of.ts';
 import { listenForPicks, pickedLines } from './parts.ts';
-import { catalogueAt } from './planning.ts';
-import { changeLines, current } from './state.ts';
+import { changeLines } from './state.ts';
 
 /** Voltages, conditions and readings of all rows that are selected, set at once. */
 
@@ -24,14 +22,6 @@ const said = byId('selected-said', HTMLElement);
 /** Fields and signs that were written in since the rows were selected. */
 const touched = new Set<HTMLInputElement>();
 let planned: readonly PlannedLine[] = [];
-
-const fieldsOf = ({ line, part }: PlannedLine): LineFields[] => {
-  const catalogue = part.slice === undefined ? undefined : catalogueAt(part.slice);
-  if (catalogue === undefined) return [];
-  const { whole } = current();
-  const fields = fieldsOfLine(catalogue, { line, part, whole }, habit());
-  return fields === undefined ? [] : [fields];
-};
 
 /** Rows that are named before the rest is left to be counted. */
 const MOST_NAMED = 12;
@@ -48,7 +38,7 @@ const draw = (): void => {
   if (!box.open) return;
   const picked = pickedLines();
   const chosen = planned.filter(({ line }) => picked.has(line.id));
-  const known = chosen.flatMap(fieldsOf);
+  const known = chosen.flatMap((one) => fieldsOf(one) ?? []);
   place.replaceChildren(...lineFieldsMarkup(commonFields(known)).map((one) => toDom(one)));
   const unknown = chosen.length - known.length;
   said.textContent =
@@ -60,6 +50,12 @@ const draw = (): void => {
           : ` ${countOf(unknown, 'row')} without a known type and position: nothing is asked of them yet.`);
   byId('selected-set', HTMLButtonElement).hidden = known.length === 0;
 };
+
+/** What may be set of a line: keys of its fields, ids of its signs. */
+const keysOf = (asked: LineFields | undefined): string[] =>
+  asked === undefined
+    ? []
+    : [...asked.fields.map(({ key }): string => key), ...asked.signs.map(({ id }) => id)];
 
 /** Takes the lines of a plan; what is being written stays. */
 export const takeLines = (lines: readonly PlannedLine[]): void => {
@@ -81,15 +77,7 @@ export const startSelected = (): void => {
     const known = new Map(
       planned
         .filter(({ line }) => ids.has(line.id))
-        .map((one) => [
-          one.line.id,
-          new Set(
-            fieldsOf(one).flatMap(({ fields, signs }) => [
-              ...fields.map(({ key }): string => key),
-              ...signs.map(({ id }) => id),
-            ]),
-          ),
-        ]),
+        .map((one) => [one.line.id, new Set(keysOf(fieldsOf(one)))]),
     );
     // A row takes only what is asked of its own type in its own position.
     changeLines(ids, (line) =>

@@ -1,5 +1,6 @@
 import type { ColourRole, ColourTables } from '../../schemas/marking-colours.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
+import { inOrderOfUse } from '../markings/use.ts';
 
 /** An id in `markings/colours.csv`; `none` for a place without a mark. */
 export type ColourId = string;
@@ -47,8 +48,6 @@ export const groupsOf = (places: readonly ColourRole[]): Group[] => {
   return groups;
 };
 
-const order = ['usual', 'other', 'rare'];
-
 /** Which schemes to look at: one, those of a body, or all. */
 export interface SchemeChoice {
   /** Id in `markings/colour-schemes.csv`. */
@@ -75,9 +74,9 @@ export const schemesFor = (
         layout,
         form: own,
         groups: groupsOf(row.places),
-        meanings: tables.colourMeanings
-          .filter(({ code }) => row.codes.includes(code))
-          .sort((a, b) => order.indexOf(a.use) - order.indexOf(b.use)),
+        meanings: inOrderOfUse(
+          tables.colourMeanings.filter(({ code }) => row.codes.includes(code)),
+        ),
         system: tables.temperatureSystems.find(({ id }) => id === row.system),
       },
     ];

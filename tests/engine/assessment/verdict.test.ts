@@ -61,7 +61,7 @@ describe('verdict rules', () => {
             unfavourable: unfavourable * more,
             typical: typical * more,
           });
-          return worse(nearer, further) === further;
+          expect(worse(nearer, further) === further).toBe(true);
         },
       ),
     );
@@ -74,7 +74,7 @@ describe('verdict rules', () => {
         const [hard, strong, mild] = (['hard', 'strong', 'mild'] as const).map((weight) =>
           verdictOrder.indexOf(verdictFor(rules, weight, beyond)),
         );
-        return Number(hard) >= Number(strong) && Number(strong) >= Number(mild);
+        expect(Number(hard) >= Number(strong) && Number(strong) >= Number(mild)).toBe(true);
       }),
     );
   });

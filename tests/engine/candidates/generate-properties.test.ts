@@ -39,15 +39,14 @@ describe('of every type the market offers', () => {
                 row.voltage_kind === part.voltageKind &&
                 row.tolerances.some((cell) => readTolerance(cell).plus === part.tolerance.plus),
             );
-            if (!within) throw new Error(`${JSON.stringify(part)} is not offered`);
+            expect(within, `${JSON.stringify(part)} is offered`).toBe(true);
             const made = madeValues(
               catalogue,
               part.series,
               part.capacitance * (1 - 1e-9),
               part.capacitance * (1 + 1e-9),
             );
-            if (made.length === 0)
-              throw new Error(`${String(part.capacitance)} F is not in ${part.series}`);
+            expect(made, `${String(part.capacitance)} F in ${part.series}`).not.toEqual([]);
           }
         }
       }),
@@ -83,7 +82,7 @@ describe('of every type the market offers', () => {
           position,
           conditions: given({ vdc: direct }),
         });
-        return all.length > 0 && all.every(({ findings }) => findings.length > 0);
+        expect(all.length > 0 && all.every(({ findings }) => findings.length > 0)).toBe(true);
       }),
       { numRuns: 60 },
     );

@@ -30,7 +30,11 @@ describe('equations of circuits keep ranges in order', () => {
     ['touch current', (r: Range) => reactiveCurrent(50, r, 230)],
     ['self-resonance', (r: Range) => selfResonance(r, 1e-7)],
   ] as const)('%s', (_name, equation) => {
-    fc.assert(fc.property(range, (r) => inOrder(equation(r))));
+    fc.assert(
+      fc.property(range, (r) => {
+        expect(inOrder(equation(r))).toBe(true);
+      }),
+    );
   });
 });
 
@@ -65,7 +69,7 @@ describe('a resistor beside a part', () => {
         const net = driftWithResistor(exactly(part), exactly(resistor), 20).max;
         const alone = driftBySlope(exactly(part), 20).max + driftBySlope(exactly(resistor), 20).max;
         const balanced = driftWithResistor(exactly(part), exactly(-part), 20).max;
-        return net <= alone + 1e-15 && balanced === 0;
+        expect(net <= alone + 1e-15 && balanced === 0).toBe(true);
       }),
     );
   });
@@ -84,7 +88,7 @@ describe('discharge', () => {
       fc.property(up, up, positive, (end, more, tau) => {
         const start = end * more;
         const left = voltageLeft(start, timeToFall(start, end, tau), tau);
-        return Math.abs(left / end - 1) < 1e-9;
+        expect(Math.abs(left / end - 1) < 1e-9).toBe(true);
       }),
     );
   });
@@ -95,7 +99,7 @@ describe('phase lead', () => {
     fc.assert(
       fc.property(positive, positive, up, (hertz, corner, more) => {
         const lead = phaseLead(hertz, corner);
-        return lead > 0 && lead < 90.000001 && phaseLead(hertz * more, corner) <= lead;
+        expect(lead > 0 && lead < 90.000001 && phaseLead(hertz * more, corner) <= lead).toBe(true);
       }),
     );
   });
@@ -107,9 +111,9 @@ describe('insulation', () => {
       fc.property(range, range, positive, (tau, cap, farad) => {
         const both = insulationResistance(tau, farad, cap);
         const dielectric = insulationResistance(tau, farad);
-        return (
-          inOrder(both) && both.min <= cap.min && both.max <= cap.max && both.typ <= dielectric.typ
-        );
+        expect(
+          inOrder(both) && both.min <= cap.min && both.max <= cap.max && both.typ <= dielectric.typ,
+        ).toBe(true);
       }),
     );
   });
@@ -119,7 +123,9 @@ describe('insulation', () => {
       fc.property(range, range, positive, up, (tau, cap, farad, more) => {
         const small = leakageThrough(10, insulationResistance(tau, farad, cap));
         const large = leakageThrough(10, insulationResistance(tau, farad * more, cap));
-        return small.max <= large.max * (1 + 1e-9) && small.typ <= large.typ * (1 + 1e-9);
+        expect(small.max <= large.max * (1 + 1e-9) && small.typ <= large.typ * (1 + 1e-9)).toBe(
+          true,
+        );
       }),
     );
   });

@@ -11,12 +11,9 @@ const factor = fc.double({ min: 1, max: 1e3, noNaN: true });
 describe('surge at switch-on', () => {
   it('never exceeds the voltage over the resistance', () => {
     fc.assert(
-      fc.property(
-        positive,
-        positive,
-        positive,
-        (volt, ohm, farad) => surgeCurrent(volt, ohm, farad, 0.01) <= switchOnPeak(volt, ohm),
-      ),
+      fc.property(positive, positive, positive, (volt, ohm, farad) => {
+        expect(surgeCurrent(volt, ohm, farad, 0.01) <= switchOnPeak(volt, ohm)).toBe(true);
+      }),
     );
   });
 
@@ -25,10 +22,10 @@ describe('surge at switch-on', () => {
       fc.property(positive, positive, positive, factor, (volt, ohm, farad, times) => {
         const surge = surgeCurrent(volt, ohm, farad, 0.01);
         const slack = 1 + 1e-9;
-        return (
+        expect(
           surgeCurrent(volt, ohm, farad * times, 0.01) * slack >= surge &&
-          surgeCurrent(volt, ohm * times, farad, 0.01) <= surge * slack
-        );
+            surgeCurrent(volt, ohm * times, farad, 0.01) <= surge * slack,
+        ).toBe(true);
       }),
     );
   });
@@ -46,7 +43,7 @@ describe('ripple', () => {
         const range = { min: farad, typ: farad * times, max: farad * times * times };
         const { min, typ, max } = rippleVoltage(ampere, 100, range);
         const half = rippleVoltage(ampere, 200, range);
-        return min <= typ && typ <= max && Math.abs(half.typ * 2 - typ) <= 1e-9 * typ;
+        expect(min <= typ && typ <= max && Math.abs(half.typ * 2 - typ) <= 1e-9 * typ).toBe(true);
       }),
     );
   });
@@ -59,7 +56,9 @@ describe('heat of ripple current', () => {
         const rise = canRise(ampere, ohm, canSurface(volume, 1.6));
         const more = canRise(ampere * times, ohm, canSurface(volume, 1.6));
         const larger = canRise(ampere, ohm, canSurface(volume * times, 1.6));
-        return Math.abs(more / rise / times ** 2 - 1) < 1e-9 && larger <= rise * (1 + 1e-9);
+        expect(Math.abs(more / rise / times ** 2 - 1) < 1e-9 && larger <= rise * (1 + 1e-9)).toBe(
+          true,
+        );
       }),
     );
   });
@@ -81,10 +80,10 @@ describe('life of a wet part', () => {
     fc.assert(
       fc.property(kelvin, kelvin, (outside, inside) => {
         const usual = wearLife(wear);
-        return (
+        expect(
           wearLife({ ...wear, ambient: wear.ambient + outside }) <= usual &&
-          wearLife({ ...wear, rise: wear.rise + inside }) <= usual
-        );
+            wearLife({ ...wear, rise: wear.rise + inside }) <= usual,
+        ).toBe(true);
       }),
     );
   });

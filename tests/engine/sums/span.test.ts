@@ -63,7 +63,7 @@ describe('spanOf', () => {
         const x = a.min + p * (a.max - a.min);
         const y = b.min + q * (b.max - b.min);
         const at = y / (x + y);
-        return span !== undefined && at >= span.min - 1e-12 && at <= span.max + 1e-12;
+        expect(span !== undefined && at >= span.min - 1e-12 && at <= span.max + 1e-12).toBe(true);
       }),
     );
   });

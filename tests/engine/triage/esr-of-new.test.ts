@@ -43,7 +43,9 @@ describe('esrOfNew', () => {
         fc.double({ min: 1, max: 1000, noNaN: true }),
         (farad, volt) => {
           const ohm = esrOfNew(table, 'worst-case', farad, volt);
-          return ohm === undefined || (ohm >= Math.min(...all) && ohm <= Math.max(...all));
+          expect(ohm === undefined || (ohm >= Math.min(...all) && ohm <= Math.max(...all))).toBe(
+            true,
+          );
         },
       ),
     );

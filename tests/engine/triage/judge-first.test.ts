@@ -387,7 +387,7 @@ describe('judgeFirst', () => {
         (type, loss, factor) => {
           const judged = (loss1khz: number): number =>
             gravity[judgeFirst(catalogue, partOf(type), 'tone-stack', { loss1khz }).advice];
-          return judged(loss * factor) >= judged(loss);
+          expect(judged(loss * factor) >= judged(loss)).toBe(true);
         },
       ),
     );

@@ -86,7 +86,7 @@ describe('combinePreferred', () => {
         const ways = combinePreferred(value, 'E12', 3, 1);
         const off = (parts: number): number =>
           Math.abs(ways.find(({ values }) => values.length === parts)?.error ?? Infinity);
-        return off(2) <= off(1) + 1e-3 && off(3) <= off(2) + 1e-3;
+        expect(off(2) <= off(1) + 1e-3 && off(3) <= off(2) + 1e-3).toBe(true);
       }),
       { numRuns: 40 },
     );
