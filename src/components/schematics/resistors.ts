@@ -174,6 +174,22 @@ export const resistorSchematics: Readonly<Record<string, Schematic>> = {
       input('N', [1.5, 11], [20, 11]),
     ],
   },
+  'exponential-compensation': {
+    name: 'A divider scales the control voltage for the base of a transistor: the resistor is its lower half, and sits against the transistor.',
+    size: [24, 19],
+    draw: [
+      input('1 V/oct', [3.5, 9], [4, 9]),
+      resistor([4, 9], [9, 9], { name: 'R_1' }),
+      wire([9, 9], [12, 9]),
+      joints([9, 9]),
+      theResistor([9, 9], [9, 16], { other: true }),
+      transistor([12, 9]),
+      wire([14, 7], [14, 4]),
+      output('I', [14, 4], [21, 4]),
+      wire([14, 11], [14, 16]),
+      ground([9, 16], [14, 16]),
+    ],
+  },
   'output-emitter': {
     name: 'Two output transistors between the supplies: the resistor leads from the emitter of the upper one to the output, another one from that of the lower.',
     size: [22, 22],
