@@ -6,8 +6,8 @@ import { habit } from './habits.ts';
 /** What the box on the first page answers at once, apart from the page itself for its weight. */
 export const answerPieces = async (catalogue: Catalogue, text: string): Promise<Answered> => {
   const colours = await colourAnswerFor(catalogue, text);
-  const { first, sure, rest } = answerTo(catalogue, text, habit());
+  const answered = answerTo(catalogue, text, habit());
   return colours === undefined
-    ? { first, sure, rest }
-    : { first: [colours, ...first], sure: true, rest };
+    ? answered
+    : { ...answered, first: [colours, ...answered.first], sure: true };
 };

@@ -10,7 +10,7 @@ import {
   writeChosen,
   type Chosen,
 } from '../substitution/comparison.ts';
-import { havingId } from '../substitution/having-fields.ts';
+import { havingId } from '../substitution/keys.ts';
 import type { PartRow } from '../substitution/part-rows.ts';
 import type { AnyPart } from '../substitution/phrases.ts';
 import type { Shown } from '../substitution/shown.ts';

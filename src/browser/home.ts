@@ -51,13 +51,14 @@ function* answerSteps(place: HTMLElement, { first, rest }: Answered): Steps {
   redraw(place, [...first, ...shownRest]);
 }
 
-/** What came of a text besides pages: whether anything, and whether that is sure. */
+/** What came of a text besides pages: whether anything, whether that is sure, and whether it is all. */
 interface Said {
   any: boolean;
   sure: boolean;
+  whole: boolean;
 }
 /** It is no longer asked, or what is to be said stands there. */
-const NOTHING_TO_SAY: Said = { any: true, sure: false };
+const NOTHING_TO_SAY: Said = { any: true, sure: false, whole: false };
 
 /** Shows what the text says at once. */
 const answerAtOnce = (text: string, place: HTMLElement): Promise<Said> =>
@@ -68,7 +69,7 @@ const answerAtOnce = (text: string, place: HTMLElement): Promise<Said> =>
       if (box?.value !== text) return NOTHING_TO_SAY;
       await inTurns?.(answerSteps(place, pieces));
       const any = box.value !== text || pieces.first.length + shownRest.length > 0;
-      return { any, sure: pieces.sure };
+      return { any, sure: pieces.sure, whole: pieces.whole };
     },
     () => {
       redraw(place, ['The data could not be fetched; please try again.']);
@@ -84,8 +85,13 @@ const showPages = (text: string, place: HTMLElement, said: Promise<Said>): Promi
     place.replaceChildren();
     return Promise.resolve(false);
   }
+  let isWhole = false;
+  void said.then(({ whole }) => {
+    isWhole = whole;
+    if (whole && box?.value === text) place.replaceChildren();
+  });
   return findPages(place, askedMark(text), {
-    isAsked: () => box?.value === text,
+    isAsked: () => box?.value === text && !isWhole,
     isAnswered: said.then(({ sure }) => sure),
   });
 };

@@ -15,8 +15,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { byUse } from '../search/position-order.ts';
-import { havingId } from '../substitution/having-fields.ts';
-import { partKeys } from '../substitution/keys.ts';
+import { havingId, partKeys } from '../substitution/keys.ts';
 import { writeRated } from '../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../substitution/told-by-marking.ts';
 import { writeTolerance } from '../substitution/typed-numbers.ts';

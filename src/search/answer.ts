@@ -124,6 +124,8 @@ export interface Answered {
   first: Markup[];
   /** Whether that is sure, so that pages with the same words add little. */
   sure: boolean;
+  /** Whether that is all, so that pages with the same words would only lead astray. */
+  whole: boolean;
   /** Where else it leads to; worked out when it is asked for. */
   rest: () => Markup[];
 }
@@ -153,10 +155,15 @@ const isOfKind = (
 /** The same in two turns, the first of them soon known. Never throws. */
 export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
-  if (trimmed === '') return { first: [], sure: false, rest: nothing };
+  if (trimmed === '') return { first: [], sure: false, whole: false, rest: nothing };
   const instead = answerInPlaceOf(catalogue, trimmed, habit);
   if (instead !== undefined)
-    return { first: [section(instead.title, ...instead.pieces)], sure: true, rest: nothing };
+    return {
+      first: [section(instead.title, ...instead.pieces)],
+      sure: true,
+      whole: true,
+      rest: nothing,
+    };
   const mark = askedMark(trimmed);
   const readings = looksLikeMarking(mark)
     ? readMarking(catalogue, mark).slice(0, MOST.readings)
@@ -166,7 +173,8 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
   const title = /\d/u.test(mark) ? TYPE_NUMBER : 'Devices';
   const named = devices.length > 0 ? [section(title, ...devices)] : [];
   const folded = number?.sure === true && unlikelyMarkup(catalogue, readings, habit);
-  if (folded !== false) return { first: [...named, folded], sure: true, rest: nothing };
+  if (folded !== false)
+    return { first: [...named, folded], sure: true, whole: false, rest: nothing };
   const read =
     readings.length > 0
       ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
@@ -184,6 +192,7 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
   return {
     first: isValue ? [...read, ...named] : [...named, ...read],
     sure: number?.sure === true || readings[0]?.sure === 'sure',
+    whole: false,
     rest,
   };
 };

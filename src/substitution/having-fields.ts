@@ -1,13 +1,8 @@
 import type { TypeId } from '../engine/index.ts';
+import { havingTypeKey } from './keys.ts';
 import type { Rejected, Taker } from './typed-numbers.ts';
 
 /** What a form asks of a part that the visitor has, whatever kind of part it is. */
-
-/** Key of the address that names its type; its numbers have keys by kind. */
-export const havingTypeKey = 'have';
-
-/** Id of the place in a page where that part's findings stand. */
-export const havingId = 'have-part';
 
 /** The part that an address asks about, and what of it could not be understood, by key. */
 export interface Having<Candidate> {

@@ -1,13 +1,8 @@
 import type { Assessment, Candidate, Catalogue, Habit } from '../engine/index.ts';
 import { formatValue } from '../engine/index.ts';
 import { readCapacitance } from './bare-capacitance.ts';
-import {
-  fieldsOf,
-  havingOf,
-  havingTypeKey,
-  type Having,
-  type HavingField,
-} from './having-fields.ts';
+import { fieldsOf, havingOf, type Having, type HavingField } from './having-fields.ts';
+import { havingKeys } from './keys.ts';
 import { ratingLabel } from './phrases.ts';
 import {
   PART_LIMITS,
@@ -16,14 +11,6 @@ import {
   readToleranceText,
   takerOf,
 } from './typed-numbers.ts';
-
-/** Keys of the address that speak of a capacitor that the visitor has and asks about. */
-export const havingKeys = {
-  type: havingTypeKey,
-  capacitance: 'have-c',
-  tolerance: 'have-tol',
-  ratedVoltage: 'have-v',
-} as const;
 
 /** The capacitor that the visitor has, as an address carries it. */
 export const readHaving = (catalogue: Catalogue, query: URLSearchParams): Having<Candidate> => {

@@ -6,13 +6,8 @@ import {
   type KindCandidate,
 } from '../engine/index.ts';
 import type { KindRow } from '../schemas/kinds.ts';
-import {
-  fieldsOf,
-  havingOf,
-  havingTypeKey,
-  type Having,
-  type HavingField,
-} from './having-fields.ts';
+import { fieldsOf, havingOf, type Having, type HavingField } from './having-fields.ts';
+import { kindHavingKeys } from './keys.ts';
 import { ratingMeasure, valueMeasure } from './kind-address.ts';
 import { ratingPhrase } from './phrases.ts';
 import {
@@ -23,14 +18,6 @@ import {
   withoutFraction,
   type Measure,
 } from './typed-numbers.ts';
-
-/** Keys of the address that speak of such a part that the visitor has and asks about. */
-export const kindHavingKeys = {
-  type: havingTypeKey,
-  value: 'have-value',
-  tolerance: 'have-tol',
-  rating: 'have-rating',
-} as const;
 
 /** Whether parts of a kind have a number of that name at all. */
 const has = ({ unit }: Measure): boolean => (unit as string) !== '';

@@ -129,6 +129,23 @@ test('beside a marking that is surely read the other is only offered', async ({ 
   expect(asked.filter((path) => path.includes(`${INDEX}${FURTHER}`))).toEqual([]);
 });
 
+test('whether one part may stand in for another is answered, and leads to where it is judged', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.locator('#box').fill('470uF');
+  await expect(page.locator('#pages li').first()).toBeVisible();
+  await page.locator('#box').fill('100u 40V electrolytic for 80u 25V electrolytic');
+  const answer = page.locator('#at-once');
+  await expect(answer).toContainText(/Rated voltage: 40\sV for 25\sV, 60\s% more/u);
+  // Pages with the same words would only lead astray.
+  await expect(page.locator('#pages')).toBeEmpty();
+  await answer.getByRole('link', { name: 'Bulk capacitor on a rail' }).click();
+  const having = page.locator('#have-part');
+  await expect(having).toContainText(/100\sµF.*40\sV/u);
+  await expect(having).toBeInViewport();
+});
+
 test('what neither index knows is said', async ({ page }) => {
   await page.goto('/?q=zzyzx');
   await expect(page.locator('#at-once')).toHaveText(/^Nothing here answers to/);

@@ -3,11 +3,8 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { assessKind, type KindAssessment } from '../../src/engine/index.ts';
 import { compareKey } from '../../src/substitution/comparison.ts';
 import { kindPartKeys } from '../../src/substitution/keys.ts';
-import {
-  kindHavingFields,
-  kindHavingKeys,
-  readKindHaving,
-} from '../../src/substitution/kind-having.ts';
+import { kindHavingFields, readKindHaving } from '../../src/substitution/kind-having.ts';
+import { kindHavingKeys } from '../../src/substitution/keys.ts';
 import { kindPartRows } from '../../src/substitution/part-rows.ts';
 import { newTrimmerFields } from '../../src/substitution/new-trimmer.ts';
 import { havingCases } from './having-cases.ts';

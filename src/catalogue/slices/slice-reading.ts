@@ -97,7 +97,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   },
   job: {
     ...nothing(catalogue).job,
-    kindWords: catalogue.job.kindWords.map((row) => without(row, CITED)),
+    kindWords: catalogue.job.kindWords.map((row) => dropped(row, PROVENANCE)),
     besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
   },
   markings: {
