@@ -115,7 +115,7 @@ describe('tables and words', () => {
     kindPositions: CITED,
     positions: `${CITED} summary`,
     unlikelyPairs: '',
-    'job.kindWords': 'basis word',
+    'job.kindWords': 'word',
     'job.besideKindWords': 'word',
     'devices.families': '',
     'devices.functions': '',
