@@ -5,6 +5,7 @@ import {
   type Catalogue,
   type Leaning,
   type PositionId,
+  type Range,
   type TypeId,
 } from '../engine/index.ts';
 import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
@@ -12,7 +13,7 @@ import type { AnyPart } from './phrases.ts';
 
 /** The old part by its type, and where it sits: what every request says. */
 export interface OldInPlace {
-  original: { type: TypeId };
+  original: { type: TypeId; capacitance?: Range | number | undefined };
   position: PositionId;
 }
 
@@ -28,6 +29,15 @@ const SPECIAL = 0.25;
 
 /** Weightier than another family that is as common: film before a small electrolytic. */
 const SMALL = 1.25;
+
+/** So many times the old value, or less of it, is another value: what is made in few values comes second. */
+const OTHER_VALUE = 1.25;
+
+/** Room for what binary fractions leave of a ratio. */
+const ROUNDING = 1e-9;
+
+/** Weightier than another family that is as common: 680 pF of ceramic before 1 nF of film. */
+const FAR = 1.5;
 
 /** Not of the family that one reaches for in a place, however well it fits. */
 const AWAY = 0.1;
@@ -98,6 +108,14 @@ const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
   return 'capacitance' in candidate && isAtLeast(family?.film_up_to ?? 0, candidate.capacitance);
 };
 
+/** Whether the value of a part is another than the old one's, beyond a step of preferred values. */
+const isFar = ({ original: { capacitance } }: OldInPlace, candidate: AnyPart): boolean => {
+  if (capacitance === undefined || !('capacitance' in candidate)) return false;
+  const ratio =
+    candidate.capacitance / (typeof capacitance === 'number' ? capacitance : capacitance.typ);
+  return Math.max(ratio, 1 / ratio) > OTHER_VALUE * (1 + ROUNDING);
+};
+
 /** Whether the old part will have been a chip as well, since none of its type has leads in such a value. */
 const wasChip = (catalogue: Catalogue, { original }: OldInPlace, candidate: AnyPart): boolean =>
   candidate.type === original.type &&
@@ -113,7 +131,7 @@ const wasChip = (catalogue: Catalogue, { original }: OldInPlace, candidate: AnyP
 /**
  * How far a stand-in is from what one has in the drawer: a sentence names single parts before pairs,
  * and stocked types with leads of the old part's family before others of the same verdict, save
- * for electrolytics as small as film.
+ * for electrolytics as small as film, and for what has another value than the old part.
  */
 export const strangeness = (
   catalogue: Catalogue,
@@ -131,6 +149,7 @@ export const strangeness = (
     ofType +
     (chip && ofType < RARE ? RARE : 0) +
     (isSmall(catalogue, candidate) ? SMALL : 0) +
+    (isFar(old, candidate) ? FAR : 0) +
     (isSeldom ? LESS_COMMON : 0)
   );
 };

@@ -97,6 +97,20 @@ describe('small electrolytics and seldom styles', () => {
     expect(catalogue.types[first?.candidate.type ?? '']?.family).toBe(family);
   });
 
+  // Film of some hundred picofarads is made in few types: one of the value, be it of foil or of ceramic.
+  test.each([
+    ['ps-film-foil', 680e-12, 'input-coupling-high-impedance', 680e-12],
+    ['ps-film-foil', 470e-12, 'input-coupling-high-impedance', 470e-12],
+    ['pp-film-foil', 470e-12, 'input-coupling-high-impedance', 470e-12],
+    ['pet-film-foil', 330e-12, 'interstage-coupling', 330e-12],
+    // A step of preferred values is no other value: 8 µF gives way to 10 µF of its kind.
+    ['al-electrolytic-wet', 8e-6, 'cathode-bypass', 10e-6],
+  ])('%s of %d F in %s gives way to %d F', (type, farads, position, nearest) => {
+    const first = firstFor(type, farads, position);
+    expect(first?.verdict).toBe('fits');
+    expect(first?.candidate.capacitance).toBeCloseTo(nearest, 15);
+  });
+
   // Film of 1 % that few keep has more to spare there, and comes after what every dealer has.
   test.each(['interstage-coupling', 'peak-detector', 'agc-bypass', 'rc-filter-audio'])(
     'no part that is made to order comes first in %s where one from any dealer fits',

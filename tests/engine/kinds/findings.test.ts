@@ -33,6 +33,8 @@ describe('findings about resistors', () => {
   it.each([
     ['marked-value', [1.25, 1.25, 1.25]],
     ['part-tolerance', [0.2, 0.2, 0.2]],
+    // The worse sides of both are 20 %.
+    ['tolerance-kept', [1, 1, 1]],
     ['rating-kept', [2, 2, 2]],
     // U²/R over what is left; most power in the least resistance.
     ['resistor-power', [HEAT / 12e3 / WATT, HEAT / 10e3 / WATT, HEAT / 9e3 / WATT]],
@@ -58,6 +60,19 @@ describe('findings about resistors', () => {
       typ: expect.closeTo(typ, 9) as number,
       max: expect.closeTo(max, 9) as number,
     });
+  });
+
+  it.each([
+    // The worse side of the part over the worse one of the old part, 20 %.
+    [{ minus: 0.05, plus: 0.05 }, 0.25],
+    [{ minus: 0.4, plus: 0.1 }, 2],
+    [undefined, undefined],
+  ])('of a tolerance of %o is kept %s', (tolerance, ratio) => {
+    const bare: KindPart = { type: 'made-up', value: 10e3, unit: 'ohm' };
+    const of = tolerance === undefined ? bare : { ...bare, tolerance };
+    const found = measure('tolerance-kept', of);
+    if (ratio === undefined) expect(found.status).toBe('unknown');
+    else expect(found).toMatchObject({ typ: expect.closeTo(ratio, 9) as number });
   });
 
   it('takes the limit of the body where power alone would allow more', () => {

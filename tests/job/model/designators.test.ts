@@ -111,7 +111,7 @@ test('the letters are those of the table; run scripts/generate-designator-letter
 });
 
 describe('letters that stand for no kind of part', () => {
-  // By the table LED is a lamp or a diode, TP a test point; RL is a relay.
+  // By the table TP is a test point and HY a hybrid, which may be anything.
   test.each([
     ['LED1', 'diode'],
     ['RLY1', 'relay'],

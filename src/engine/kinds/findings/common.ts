@@ -34,6 +34,20 @@ export const partTolerance: KindModel = {
   working: ({ tolerance }) => (tolerance === undefined ? 'not known' : asBought(tolerance)),
 };
 
+const worse = ({ tolerance }: KindPart): number =>
+  Math.max(tolerance?.minus ?? NaN, tolerance?.plus ?? NaN);
+
+/** How many times as far off its mark the part as bought may be as the old one was. */
+export const toleranceKept: KindModel = {
+  measure: (part, { original }) => {
+    const ratio = worse(part) / worse(original);
+    return Number.isFinite(ratio) ? plain(ratio) : { status: 'unknown', missing: [] };
+  },
+  working: (part, { original }, ratio) =>
+    `${formatValue(worse(part), 'fraction')} / ${formatValue(worse(original), 'fraction')} = ` +
+    formatValue(ratio.typ, 'ratio'),
+};
+
 /** Rating of the part over that of the old one. */
 export const ratingKept: KindModel = {
   measure: (part, { original }) => plain((part.rating ?? NaN) / (original.rating ?? NaN)),

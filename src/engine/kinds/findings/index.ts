@@ -1,7 +1,14 @@
 import type { FindingId } from '../../catalogue.ts';
 import { temperature } from '../../findings/temperature.ts';
 import type { KindModel } from '../part.ts';
-import { duty, kindAvailability, markedValue, partTolerance, ratingKept } from './common.ts';
+import {
+  duty,
+  kindAvailability,
+  markedValue,
+  partTolerance,
+  ratingKept,
+  toleranceKept,
+} from './common.ts';
 import {
   flammability,
   overloadVoltage,
@@ -36,6 +43,7 @@ export const kindModels: Readonly<Record<FindingId, KindModel>> = {
   availability: kindAvailability,
   'marked-value': markedValue,
   'part-tolerance': partTolerance,
+  'tolerance-kept': toleranceKept,
   'rating-kept': ratingKept,
   duty,
   'resistor-power': resistorPower,
