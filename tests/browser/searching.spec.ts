@@ -133,7 +133,7 @@ test('whether one part may stand in for another is answered, and leads to where 
   page,
 }) => {
   await page.goto('/');
-  await page.locator('#box').fill('470uF');
+  await page.locator('#box').fill('electrolytic');
   await expect(page.locator('#pages li').first()).toBeVisible();
   await page.locator('#box').fill('100u 40V electrolytic for 80u 25V electrolytic');
   const answer = page.locator('#at-once');
