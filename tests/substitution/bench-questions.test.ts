@@ -297,6 +297,16 @@ describe('what small beads and electrolytics give way to, and larger ones do not
   });
 });
 
+describe('what was made for kilovolts is replaced by its like', () => {
+  test.each([
+    ['high-voltage-glaze', 'value=470k', 'High-voltage glaze fits, such as 470 kΩ'],
+    ['high-voltage-glaze', 'value=10M', 'High-voltage glaze fits, such as 10 MΩ'],
+    ['carbon-composition', 'value=470k', 'Carbon film fits, such as 470 kΩ ±5 % 1 W'],
+  ])('%s as a dropper, %s', (type, address, wanted) => {
+    expect(answered(type, 'hv-dropper', address)).toContain(wanted);
+  });
+});
+
 describe('a crossover keeps its value and its level', () => {
   test.each([
     // Whole microfarads are sold for crossovers.

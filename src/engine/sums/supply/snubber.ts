@@ -57,7 +57,7 @@ export const snubber = defineSum({
       usual: '50 Hz',
       lowest: 0,
       highest: 1e7,
-      hint: 'of a triac the mains frequency, of a relay next to nothing',
+      hint: 'of a triac the mains frequency, twice that with a coil as its load, of a relay next to nothing',
     }),
   },
   outputs: {
