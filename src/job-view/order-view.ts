@@ -7,8 +7,9 @@ import { cardTable } from './table.ts';
 
 const HEADS = ['Buy', 'What', 'Value', 'Rating', 'Size', 'For', 'Notes'];
 
-/** The list of what to buy, and below it what is not settled yet. */
-export const orderMarkup = ({ groups, unsettled }: Order): Element[] => [
+/** The list of what to buy, above it what of the spares is not understood, and below it what is not settled yet. */
+export const orderMarkup = ({ groups, unsettled, rule }: Order): Element[] => [
+  ...rule.faults.map((fault) => h('p', { class: 'fault' }, fault)),
   groups.length === 0
     ? h('p', {}, 'Nothing is to be ordered yet: no line of the plan says replace and has its part.')
     : cardTable(

@@ -20,10 +20,16 @@ export const spareRuleOf = ({ spareShare, spareLeast }: Job['whole']): SpareRule
   const faults: string[] = [];
   const share = spareShare.trim() === '' ? undefined : parseQuantity(spareShare, 'fraction', '%');
   const typ = share === undefined ? 0 : share.ok ? share.value.typ : NaN;
-  if (!(typ >= 0 && typ <= MOST_SHARE)) faults.push('Please write a share such as 10 %.');
+  if (!(typ >= 0 && typ <= MOST_SHARE))
+    faults.push(
+      'The share of spares is not understood and counts as none; write one such as 10 %.',
+    );
   const least = Number(spareLeast.trim());
   const isCount = Number.isInteger(least) && least >= 0 && least <= MOST_LEAST;
-  if (!isCount) faults.push('Please write a whole number of spares, such as 1.');
+  if (!isCount)
+    faults.push(
+      'The least number of spares is not understood and counts as none; write one such as 1.',
+    );
   return { share: typ >= 0 && typ <= MOST_SHARE ? typ : 0, least: isCount ? least : 0, faults };
 };
 
