@@ -94,7 +94,7 @@ function* show({ sum, facts }: Loaded): Steps {
   if (shown !== undefined) draw([outputsMarkup(sum, answered, habit()), ...shown.slice(1)]);
   yield;
   const { seed, fault } = readSeed(given.get('seed') ?? '');
-  const result = resultWith(answered, sum, facts, habit(), seed);
+  const result = resultWith(answered, sum, facts, { habit: habit(), seed });
   yield;
   draw(resultMarkup(sum, result, habit()));
   showSeed(given.get('seed') ?? String(seed));

@@ -43,7 +43,7 @@ const MAKERS = {
   device: (catalogue: Catalogue, old: string, place: string): Drawn => {
     const device = rowOf(catalogue.devices.devices, old);
     const use = rowOf(catalogue.devices.uses, place);
-    const assessments = deviceStandIns(catalogue, device, use);
+    const assessments = deviceStandIns(catalogue, { original: device, use });
     return {
       page: devicePage(catalogue, device, use, assessments),
       figures: deviceFigures(old, place, assessments),

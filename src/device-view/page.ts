@@ -30,7 +30,7 @@ export const devicePage = (
   const title = `${old.name} as ${midSentence(use.name)}`;
   const answer = deviceAnswer(old, use, assessments);
   const cited = citedBy(catalogue.sources, assessments);
-  const circumstances = deviceCircumstances(catalogue, old, use);
+  const circumstances = deviceCircumstances(catalogue, { original: old, use });
   const shown = { catalogue, circumstances, assessments, cited };
   // A use names the cautions that always hold in it.
   const cautions = catalogue.cautions

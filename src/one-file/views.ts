@@ -67,7 +67,7 @@ const deviceView = (
   const device = catalogue.devices.devices.find(({ id }) => id === deviceId);
   const use = catalogue.devices.uses.find(({ id }) => id === useId);
   return device !== undefined && use !== undefined && isMetIn(device, use)
-    ? devicePage(catalogue, device, use, deviceStandIns(catalogue, device, use))
+    ? devicePage(catalogue, device, use, deviceStandIns(catalogue, { original: device, use }))
     : undefined;
 };
 

@@ -134,13 +134,15 @@ const reminder = (
     : '';
 };
 
-/** The sentence that answers: what fits, what to buy, what to keep out and why. */
+/**
+ * The sentence that answers: what fits, what to buy, what to keep out and why.
+ * @param asked of a capacitor, which may want its voltage measured
+ */
 export const answerSentence = (
   catalogue: Catalogue,
   old: OldInPlace,
   assessments: readonly Assessment<AnyPart>[],
-  habit?: Habit,
-  asked?: Request,
+  { habit, asked }: { habit?: Habit | undefined; asked?: Request } = {},
 ): string => {
   const leading = assessments[0];
   const keepOut = warning(catalogue, old.original.type, assessments, habit);

@@ -52,6 +52,6 @@ test.each([
   const device = catalogue.devices.devices.find(({ id }) => id === old);
   const use = catalogue.devices.uses.find(({ id }) => id === place);
   if (device === undefined || use === undefined) throw new Error(`no ${old} or ${place}`);
-  const found = deviceStandIns(catalogue, device, use);
+  const found = deviceStandIns(catalogue, { original: device, use });
   expect(deviceAnswer(device, use, found).replaceAll('\u{a0}', ' ')).toMatch(words);
 });

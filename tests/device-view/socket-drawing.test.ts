@@ -52,7 +52,7 @@ describe('a socket drawn with its notch and pin 1', () => {
       const old = device(id);
       const use = uses.find((one) => isMetIn(old, one));
       if (use === undefined) throw new Error(`no use of ${id}`);
-      return devicePage(catalogue, old, use, deviceStandIns(catalogue, old, use))
+      return devicePage(catalogue, old, use, deviceStandIns(catalogue, { original: old, use }))
         .main.map((one) => toHtml(one))
         .join('');
     };

@@ -13,7 +13,11 @@ const { device, use } = named(catalogue);
 
 /** What a device comes to in a use for one finding, in the place of another. */
 const verdictOf = (old: string, at: string, stranger: string, finding: string) => {
-  const assessed = assessDevice(catalogue, device(old), use(at), device(stranger));
+  const assessed = assessDevice(
+    catalogue,
+    { original: device(old), use: use(at) },
+    device(stranger),
+  );
   return assessed.findings.find((one) => one.finding === finding)?.verdict;
 };
 

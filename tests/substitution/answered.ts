@@ -20,5 +20,5 @@ export const answered = (type: string, position: string, address: string): strin
   }
   const { request } = readAddress(catalogue, type, position, query);
   const listed = answeredFirst(catalogue, request, findStandIns(catalogue, request));
-  return plain(answerSentence(catalogue, request, listed, undefined, request));
+  return plain(answerSentence(catalogue, request, listed, { asked: request }));
 };

@@ -41,7 +41,7 @@ const wordsOfPair = (type: string, position: string, habit: Habit): string[] => 
   const rows = partRows(a.candidate, a, b, habit);
   const had = readHaving(catalogue, new URLSearchParams('have=paper-oil'));
   return [
-    answerSentence(catalogue, request, assessments, habit),
+    answerSentence(catalogue, request, assessments, { habit }),
     ...[
       ...resultsMarkup(shown),
       ...havingResult(shown),
@@ -65,7 +65,7 @@ const wordsOfKind = (type: string, position: string, habit: Habit): string[] => 
   const had = readKindHaving(catalogue, kind, new URLSearchParams(`have=${a.candidate.type}`));
   const shown = { catalogue, position, assessments, having, isFull: () => true, habit };
   return [
-    answerSentence(catalogue, request, assessments, habit),
+    answerSentence(catalogue, request, assessments, { habit }),
     ...[...resultsMarkup(shown), ...havingResult(shown)].flatMap(wordsOf),
     ...kindPartRows(kind, original, a, b, habit).flatMap((row) => [row.old, row.a, row.b]),
     ...kindHavingFields(kind, had, having, habit).map(({ note }) => note),

@@ -15,7 +15,7 @@ const answerFor = (rating: number | undefined, more: Partial<Request> = {}): str
     ...more,
   };
   const assessments = findStandIns(catalogue, request);
-  return answerSentence(catalogue, request, assessments, undefined, request);
+  return answerSentence(catalogue, request, assessments, { asked: request });
 };
 
 const REMINDER = / The old part is for 1\skV: measure the voltage across it, and type it below\.$/u;

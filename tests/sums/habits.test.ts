@@ -30,7 +30,7 @@ const saidIn = (sum: Sum, habit: Habit | undefined): string[] => {
   const facts = sum.facts?.(catalogue);
   return fillings(sum).flatMap((texts) => {
     const { given } = readInputs(sum, facts, texts);
-    const result = resultOf(sum, given, facts, habit);
+    const result = resultOf(sum, given, facts, { habit });
     return [answerOf(sum, result, habit), ...resultMarkup(sum, result, habit).flatMap(wordsOf)];
   });
 };

@@ -80,7 +80,10 @@ export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
   showAnswer(
-    answerSentence(catalogue, asked.request, shown.assessments, shown.habit, asked.request),
+    answerSentence(catalogue, asked.request, shown.assessments, {
+      habit: shown.habit,
+      asked: asked.request,
+    }),
   );
   yield;
   showNumbers(catalogue);

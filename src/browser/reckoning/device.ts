@@ -42,14 +42,14 @@ const sourceList = (): HTMLDetailsElement | null => results.querySelector('#sour
 export function* recompute(catalogue: Catalogue): Steps {
   const { old, use } = placeIn(catalogue);
   const { given } = readDeviceNumbers(catalogue, use, askedNow());
-  const assessments = deviceStandIns(catalogue, old, use, given);
+  const assessments = deviceStandIns(catalogue, { original: old, use, given });
   showAnswer(deviceAnswer(old, use, assessments, habit()));
   yield;
   showNumbers(catalogue);
   yield;
   const open = openItems();
   const cited = citedBy(catalogue.sources, assessments);
-  const circumstances = deviceCircumstances(catalogue, old, use, given);
+  const circumstances = deviceCircumstances(catalogue, { original: old, use, given });
   const shown = { catalogue, circumstances, assessments, cited, habit: habit() };
   const sourcesOpen = sourceList()?.open ?? false;
   drawResults(deviceResults(shown, (id) => open.has(id)));

@@ -67,7 +67,7 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
-  showAnswer(answerSentence(catalogue, asked.request, shown.assessments, shown.habit));
+  showAnswer(answerSentence(catalogue, asked.request, shown.assessments, { habit: shown.habit }));
   yield;
   showNumbers(catalogue);
   yield;

@@ -32,12 +32,18 @@ export interface RankedDevice extends DeviceAssessment {
   order: number[];
 }
 
-/** What the findings of a use are worked out from, with the numbers that the visitor gave, SI. */
+/** What is asked: what stands in for a device in a use. */
+export interface DeviceRequest {
+  original: DeviceRow;
+  use: UseRow;
+  /** Conditions that the visitor gave, SI. */
+  given?: Readonly<Record<string, number>> | undefined;
+}
+
+/** What the findings of a use are worked out from. */
 export const deviceCircumstances = (
   catalogue: Catalogue,
-  original: DeviceRow,
-  use: UseRow,
-  given: Readonly<Record<string, number>> = {},
+  { original, use, given = {} }: DeviceRequest,
 ): DeviceCircumstances => {
   const conditions = usualNumbers(catalogue, use, original).map(
     ({ condition, range }): [string, Range] => {
@@ -156,30 +162,22 @@ const assessBy = (
 /** What one device comes to in the place of another, whether it can be bought or not. */
 export const assessDevice = (
   catalogue: Catalogue,
-  original: DeviceRow,
-  use: UseRow,
+  request: DeviceRequest,
   device: DeviceRow,
-  given: Readonly<Record<string, number>> = {},
 ): RankedDevice => {
-  const circumstances = deviceCircumstances(catalogue, original, use, given);
+  const circumstances = deviceCircumstances(catalogue, request);
   return assessBy(prepare(circumstances), device, circumstances);
 };
 
 /**
  * What may stand in for a device in a use: every device of its function that can be bought, itself
  * among them, the best first.
- * @param given conditions that the visitor gave, SI
  */
-export const deviceStandIns = (
-  catalogue: Catalogue,
-  original: DeviceRow,
-  use: UseRow,
-  given: Readonly<Record<string, number>> = {},
-): RankedDevice[] => {
-  const circumstances = deviceCircumstances(catalogue, original, use, given);
+export const deviceStandIns = (catalogue: Catalogue, request: DeviceRequest): RankedDevice[] => {
+  const circumstances = deviceCircumstances(catalogue, request);
   const prepared = prepare(circumstances);
   return catalogue.devices.devices
-    .filter((one) => one.function === original.function && one.market !== 'old-stock')
+    .filter((one) => one.function === request.original.function && one.market !== 'old-stock')
     .map((device) => assessBy(prepared, device, circumstances))
     .toSorted((a, b) => compare(a.order, b.order) || (a.device.id < b.device.id ? -1 : 1));
 };

@@ -22,29 +22,39 @@ interface FoundVolts {
   cost: number;
 }
 
+/** What else there is to a number of volts. */
+interface OfVolts {
+  /** Index behind all of it. */
+  end: number;
+  /** Of the unit, where that is not the one of its word. */
+  factor?: number | undefined;
+  /** What the words for it end with. */
+  note?: string;
+}
+
+/** A number of volts with its word. */
 const voltsToken = (
   at: number,
-  end: number,
-  word: FoundVolts,
-  volts: number,
   number: WrittenNumber,
-  note = '',
+  word: FoundVolts,
+  { end, factor = word.row.factor, note = '' }: OfVolts,
 ): Token => {
   const { row } = word;
+  const volts = exactly(number.value * factor);
   const rated = row.role === 'rated';
   return {
     at,
     end,
     meaning: {
       ...(rated ? { slot: voltageSlot(row.kind) } : {}),
-      content: { says: 'voltage', volts: exactly(volts), kind: kindOf(row.kind), rated },
+      content: { says: 'voltage', volts, kind: kindOf(row.kind), rated },
       bodies: word.bodies,
       origins: word.origins,
       types: [],
       means: () =>
         rated
-          ? `rated ${sayVolts(exactly(volts), row.kind)}${note}`
-          : `${sayVolts(exactly(volts), row.kind)}: ${row.meaning}`,
+          ? `rated ${sayVolts(volts, row.kind)}${note}`
+          : `${sayVolts(volts, row.kind)}: ${row.meaning}`,
       source: row.source,
     },
     weight: weightOf(weights.voltageWithUnit, row.use) + number.cost + word.cost,
@@ -120,7 +130,7 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
       return rolesAt(scan, start)
         .filter(({ row }) => !row.ends_word || start === number.end)
         .filter(({ end }) => !isCode(scan, number, end))
-        .map((word) => voltsToken(at, word.end, word, number.value * word.row.factor, number));
+        .map((word) => voltsToken(at, number, word, { end: word.end }));
     });
 
 /**
@@ -146,9 +156,8 @@ const pairAt = (scan: Scan, at: number): Token[] =>
         longestAt(scan, skipBlanks(scan.marking, second.end), 'after')
           .filter(({ row }) => row.role === 'rated')
           .map((word) => {
-            const { factor } = word.row;
-            const note = `; ${say(second.value * factor, 'V')} is a test or surge figure`;
-            const token = voltsToken(at, word.end, word, first.value * factor, first, note);
+            const note = `; ${say(second.value * word.row.factor, 'V')} is a test or surge figure`;
+            const token = voltsToken(at, first, word, { end: word.end, note });
             const assumed = [...first.assumed, ...second.assumed, ...word.assumed];
             const weight = token.weight + second.cost + weights.voltagePair;
             return { ...token, assumed, weight, withUsualUnit: false };
@@ -165,8 +174,8 @@ const wordBeforeAt = (scan: Scan, at: number): Token[] =>
           .map((number) => {
             const start = skipBlanks(scan.marking, number.end);
             const unit = longestAt(scan, start, 'after').find(({ row }) => row.role === 'rated');
-            const factor = unit?.row.factor ?? word.row.factor;
-            return voltsToken(at, unit?.end ?? number.end, word, number.value * factor, number);
+            const end = unit?.end ?? number.end;
+            return voltsToken(at, number, word, { end, factor: unit?.row.factor });
           }),
       )
     : [];

@@ -54,16 +54,20 @@ export const answerTo = (
   ...(sum.answer === undefined ? {} : { answer: sum.answer(typicalOf(given), facts, habit) }),
 });
 
-/**
- * All that a sum comes to beside what it answers.
- * @param seed of what is drawn by chance; the same one draws the same
- */
+/** How a result is drawn and put into words. */
+interface Manner {
+  /** How numbers stand in words of it. */
+  habit?: Habit | undefined;
+  /** Of what is drawn by chance; the same one draws the same. */
+  seed?: number | undefined;
+}
+
+/** All that a sum comes to beside what it answers. */
 export const resultWith = (
   answer: SumAnswer,
   sum: Sum,
   facts: unknown,
-  habit?: Habit,
-  seed: number = USUAL_SEED,
+  { habit, seed = USUAL_SEED }: Manner = {},
 ): SumResult => {
   const given = answer.inputs;
   const values = typicalOf(given);
@@ -85,18 +89,13 @@ export const resultWith = (
   };
 };
 
-/**
- * Works a sum out.
- * @param habit how numbers stand in words of it
- * @param seed of what is drawn by chance; the same one draws the same
- */
+/** Works a sum out. */
 export const resultOf = (
   sum: Sum,
   given: GivenValues,
   facts: unknown,
-  habit?: Habit,
-  seed: number = USUAL_SEED,
-): SumResult => resultWith(answerTo(sum, given, facts, habit), sum, facts, habit, seed);
+  manner: Manner = {},
+): SumResult => resultWith(answerTo(sum, given, facts, manner.habit), sum, facts, manner);
 
 /**
  * Works one of the bench sums out.

@@ -57,8 +57,8 @@ const work = (
   use: UseRow,
   given: Readonly<Record<string, number>>,
 ): Worked => {
-  const all = deviceStandIns(catalogue, old, use, given);
-  const { verdict, findings } = assessDevice(catalogue, old, use, old, given);
+  const all = deviceStandIns(catalogue, { original: old, use, given });
+  const { verdict, findings } = assessDevice(catalogue, { original: old, use, given }, old);
   const rest = restOf(all, (one) => standInOf(catalogue, old, one));
   return {
     cautions: use.cautions,
@@ -93,7 +93,11 @@ export const devices: Server = {
           : ok({
               key: device.id,
               assess: () =>
-                standInOf(catalogue, old, assessDevice(catalogue, old, use, device, given)),
+                standInOf(
+                  catalogue,
+                  old,
+                  assessDevice(catalogue, { original: old, use, given }, device),
+                ),
             });
       },
     };

@@ -33,7 +33,7 @@ describe('one amplifier in the place of another', () => {
   });
 
   it('puts a low-noise bipolar part before a FET on a low resistance', () => {
-    const ranked = deviceStandIns(catalogue, device('5532'), use('amp-mic'));
+    const ranked = deviceStandIns(catalogue, { original: device('5532'), use: use('amp-mic') });
     const place = (id: string) => ranked.findIndex((one) => one.device.id === id);
     expect(place('5532')).toBeLessThan(place('tl072'));
   });

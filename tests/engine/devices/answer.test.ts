@@ -8,7 +8,11 @@ const catalogue = loadCatalogue();
 const { device, use } = named(catalogue);
 
 const answer = (old: string, at: string) =>
-  deviceAnswer(device(old), use(at), deviceStandIns(catalogue, device(old), use(at)));
+  deviceAnswer(
+    device(old),
+    use(at),
+    deviceStandIns(catalogue, { original: device(old), use: use(at) }),
+  );
 
 describe('the answer of a page about a device', () => {
   it.each([

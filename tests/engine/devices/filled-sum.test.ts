@@ -34,8 +34,8 @@ const led = uses.flatMap((use) =>
   use.functions.flatMap((id) => {
     const old = devices.find((device) => device.function === id && isMetIn(device, use));
     if (old === undefined) return [];
-    const circumstances = deviceCircumstances(catalogue, old, use);
-    return deviceStandIns(catalogue, old, use).flatMap(({ device, findings: own }) =>
+    const circumstances = deviceCircumstances(catalogue, { original: old, use });
+    return deviceStandIns(catalogue, { original: old, use }).flatMap(({ device, findings: own }) =>
       own.flatMap((finding) => {
         const filled = filledDeviceSum(finding, device, circumstances);
         return filled === undefined ? [] : [{ use, device, finding, filled }];

@@ -37,7 +37,7 @@ const judged = (asked: Demand, figures: DeviceFigureRow[], given: Record<string,
     figures,
     demands: [demand(...asked), demand('load', { position: 'there', limit: 1 })],
   });
-  return assessDevice(catalogue, old, use, tried, given);
+  return assessDevice(catalogue, { original: old, use, given }, tried);
 };
 
 describe('a demand of a use', () => {
@@ -216,7 +216,7 @@ describe('the order of stand-ins', () => {
         demand('supply-draw', { limit: 1, weight: 'mild' }),
       ],
     });
-    return deviceStandIns(catalogue, old, use).map((one) => one.device.id);
+    return deviceStandIns(catalogue, { original: old, use }).map((one) => one.device.id);
   };
   /** All is met by ten times, and by nothing more than that: alike. */
   const good = (id: string, load = 10, amplification = 1000, draw = 0.1) => [

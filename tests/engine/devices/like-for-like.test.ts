@@ -9,7 +9,7 @@ const listOf = (old: string, place: string) => {
   const device = devices.find(({ id }) => id === old);
   const use = uses.find(({ id }) => id === place);
   if (device === undefined || use === undefined) throw new Error(`no ${old} or ${place}`);
-  return deviceStandIns(catalogue, device, use);
+  return deviceStandIns(catalogue, { original: device, use });
 };
 
 /** Common practice: what the trade would fit first, and what it would not. */

@@ -27,8 +27,10 @@ export const named = (catalogue: Catalogue): Named => {
     device,
     use,
     verdictOf: (old, at, stranger, finding, given = {}) =>
-      assessDevice(catalogue, device(old), use(at), device(stranger), given).findings.find(
-        (one) => one.finding === finding,
-      )?.verdict,
+      assessDevice(
+        catalogue,
+        { original: device(old), use: use(at), given },
+        device(stranger),
+      ).findings.find((one) => one.finding === finding)?.verdict,
   };
 };

@@ -14,7 +14,9 @@ describe('one socket in the place of another', () => {
     ['dip-14-dual', 'socket-elsewhere', 'dip-14-decoupled', 'keep-out'],
     ['dip-14-dual', 'socket-elsewhere', 'dip-14-turned', 'fits'],
   ])('%s at %s: %s is %s', (old, at, stranger, verdict) => {
-    expect(assessDevice(catalogue, device(old), use(at), device(stranger)).verdict).toBe(verdict);
+    expect(
+      assessDevice(catalogue, { original: device(old), use: use(at) }, device(stranger)).verdict,
+    ).toBe(verdict);
   });
 });
 
@@ -27,7 +29,11 @@ describe('connectors', () => {
     ['ribbon-254-open', 'connector-ribbon', 'ribbon-254-keyed', 'same-rows', 'fits'],
     ['ribbon-254-open', 'connector-ribbon', 'ribbon-200-keyed', 'same-rows', 'keep-out'],
   ])('%s as %s: %s by %s is %s', (old, at, stranger, finding, verdict) => {
-    const assessed = assessDevice(catalogue, device(old), use(at), device(stranger));
+    const assessed = assessDevice(
+      catalogue,
+      { original: device(old), use: use(at) },
+      device(stranger),
+    );
     const found = assessed.findings.find((one) => one.finding === finding);
     expect(found?.verdict).toBe(verdict);
   });
@@ -35,7 +41,11 @@ describe('connectors', () => {
 
 it('says what a socket with a capacitor adds to the rail', () => {
   const old = device('dip-14-dual');
-  const assessed = assessDevice(catalogue, old, use('socket-corner'), device('dip-14-decoupled'));
+  const assessed = assessDevice(
+    catalogue,
+    { original: old, use: use('socket-corner') },
+    device('dip-14-decoupled'),
+  );
   const adds = assessed.findings.find((one) => one.finding === 'adds-to-rail');
   expect(adds?.standIn?.typ).toBeCloseTo(0.01, 9);
 });

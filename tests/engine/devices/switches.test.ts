@@ -7,7 +7,7 @@ const catalogue = loadCatalogue();
 const { device, use } = named(catalogue);
 
 const tried = (old: string, at: string, stranger: string, given = {}) =>
-  assessDevice(catalogue, device(old), use(at), device(stranger), given);
+  assessDevice(catalogue, { original: device(old), use: use(at), given }, device(stranger));
 
 const verdictOf = (old: string, at: string, stranger: string, finding: string, given = {}) =>
   tried(old, at, stranger, given).findings.find((one) => one.finding === finding)?.verdict;
@@ -46,13 +46,19 @@ describe('one device in the place of another', () => {
   });
 
   it('takes the flatter switch for an old one in audio', () => {
-    const [best] = deviceStandIns(catalogue, device('4016a'), use('switch-mute'));
+    const [best] = deviceStandIns(catalogue, {
+      original: device('4016a'),
+      use: use('switch-mute'),
+    });
     expect(best?.device.id).toBe('4066b');
     expect(best?.verdict).toBe('fits');
   });
 
   it('lists no part that cannot be bought', () => {
-    for (const one of deviceStandIns(catalogue, device('4011a'), use('logic-12v')))
+    for (const one of deviceStandIns(catalogue, {
+      original: device('4011a'),
+      use: use('logic-12v'),
+    }))
       expect(one.device.market).not.toBe('old-stock');
   });
 });

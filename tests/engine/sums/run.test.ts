@@ -13,7 +13,7 @@ describe('all that a sum comes to', () => {
   const wide = { ...given(10, { min: 2, typ: 3, max: 4 }), x: { min: 9, typ: 10, max: 12 } };
 
   test('with its notes, tables and draws, by values, facts and habit', () => {
-    const result = resultOf(line, wide, facts, COMMA, 7);
+    const result = resultOf(line, wide, facts, { habit: COMMA, seed: 7 });
     expect(result).toMatchObject({
       sum: 'line',
       inputs: wide,
@@ -58,7 +58,7 @@ describe('all that a sum comes to', () => {
         `${String(x)} ${String((own as typeof facts).shift)} ${habit?.decimal ?? ''}`,
       equationsFor: ({ way }) => [`y = ${String(way)}`],
     };
-    const result = resultOf(sum, wide, facts, COMMA);
+    const result = resultOf(sum, wide, facts, { habit: COMMA });
     expect(result.plots.map(({ title }) => title)).toEqual(['Line', 'P']);
     expect(result.answer).toBe('10 2 comma');
     expect(result.equations).toEqual(['y = up']);
