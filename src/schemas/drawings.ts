@@ -58,8 +58,7 @@ export const drawingColumns = {
 } as const;
 
 /** The columns of a drawing by themselves. */
-export const drawingRow = z.strictObject(drawingColumns);
-export type DrawingRow = z.output<typeof drawingRow>;
+export type DrawingRow = z.output<z.ZodObject<typeof drawingColumns>>;
 
 /** How parts of a type look, by style; and a part that looks so. */
 export const typeLookRow = z.strictObject({

@@ -27,7 +27,7 @@ const mark = z.enum(['polarity', 'pin-1', 'static', 'heat']);
 export type Mark = z.output<typeof mark>;
 
 /** When a part is read at the bench. */
-export const TIMES = ['before', 'after'] as const;
+const TIMES = ['before', 'after'] as const;
 
 /** When parts of a kind are best fitted. */
 export const fittingOrderRow = z.strictObject({

@@ -24,5 +24,4 @@ export const codePage = (
   codes: readonly ListedCode[],
 ): CodePage => makers[own.kind](catalogue, own, codes);
 
-export { codePath, listedCodes, type CodeKind, type ListedCode } from './listed.ts';
-export type { CodePage } from './page.ts';
+export { codePath, listedCodes } from './listed.ts';
