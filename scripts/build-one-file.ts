@@ -23,10 +23,10 @@ const LEFT_OUT = /^\/([^/]+\/[^/]+\/in|sources\/[^/]+|data|offline)\//;
 
 /** Modules that the file has otherwise than the site. */
 const INSTEAD: Readonly<Record<string, string>> = {
-  'src/browser/address.ts': 'src/one-file/address.ts',
-  'src/browser/site-file.ts': 'src/one-file/site-file.ts',
+  'src/browser/address/address.ts': 'src/one-file/address.ts',
+  'src/browser/fetched/site-file.ts': 'src/one-file/site-file.ts',
   'src/browser/sum-loaders.ts': 'src/one-file/sum-loaders.ts',
-  'src/browser/word-search.ts': 'src/one-file/word-search.ts',
+  'src/browser/fetched/word-search.ts': 'src/one-file/word-search.ts',
   'src/components/links.ts': 'src/one-file/links.ts',
 };
 const instead = new Map(

@@ -1,5 +1,5 @@
 import './older-browsers.ts';
-import { asked, withAsked } from './address.ts';
+import { asked, withAsked } from './address/address.ts';
 
 /** Hands the numbers in this page's address on to the substitution pages that it leads to. */
 

@@ -20,11 +20,11 @@ import {
   stepToLayout,
   type Step,
 } from '../reading/colours/steps.ts';
-import { asked, keepAsked } from './address.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { copyLinkButton } from './copy-link.ts';
-import { fetchedOnce } from './fetched-once.ts';
-import { listenForHabit } from './habits.ts';
+import { asked, keepAsked } from './address/address.ts';
+import { cataloguePart } from './fetched/catalogue-part.ts';
+import { copyLinkButton } from './page/copy-link.ts';
+import { fetchedOnce } from './fetched/fetched-once.ts';
+import { listenForHabit } from './kept/habits.ts';
 
 /** The page that reads colours: what is set lives in the address. */
 
@@ -41,7 +41,7 @@ const radios = (name: string): HTMLInputElement[] => [
 ];
 
 /** What reads the colours is fetched when the first is set, or when the address has some. */
-const readings = fetchedOnce(() => import('./colour-readings.ts'));
+const readings = fetchedOnce(() => import('./reading/colour-readings.ts'));
 
 const sayNotFetched = (): void => {
   const place = regionOf('readings');

@@ -1,9 +1,9 @@
 import './older-browsers.ts';
-import { given } from './address-bar.ts';
-import { byId } from './by-id.ts';
-import { copyLinkButton } from './copy-link.ts';
-import { hasHabit, listenForHabit } from './habits.ts';
-import { enlivenNumbers, family } from './number-fields.ts';
+import { given } from './address/address-bar.ts';
+import { byId } from './page/by-id.ts';
+import { copyLinkButton } from './page/copy-link.ts';
+import { hasHabit, listenForHabit } from './kept/habits.ts';
+import { enlivenNumbers, family } from './reckoning/number-fields.ts';
 import { reckonerOn } from './reckoning/waking.ts';
 
 /** Brings the page of a device in a use to life: reckons with the visitor's numbers. */

@@ -1,6 +1,6 @@
 import { href } from '../components/links.ts';
-import { asked, pagePath, thisAddress } from './address.ts';
-import { noteLookUp } from './recent.ts';
+import { asked, pagePath, thisAddress } from './address/address.ts';
+import { noteLookUp } from './kept/recent.ts';
 
 /**
  * What every page does: Ctrl+K or ⌘K leads to the box, paper says when and where it was printed, and

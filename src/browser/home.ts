@@ -4,14 +4,14 @@ import { h, type Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { Answered } from '../search/answer.ts';
 import { askedMark } from '../search/asked-mark.ts';
-import { fragment } from './address.ts';
-import { given, keepGiven } from './address-bar.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { drawerIn } from './drawn-place.ts';
-import { fetchedOnce } from './fetched-once.ts';
-import { findPages } from './found-pages.ts';
-import { forgetLookUps, lookUps } from './recent.ts';
-import { drawingInTurns, pause, type Steps } from './turns.ts';
+import { fragment } from './address/address.ts';
+import { given, keepGiven } from './address/address-bar.ts';
+import { cataloguePart } from './fetched/catalogue-part.ts';
+import { drawerIn } from './page/drawn-place.ts';
+import { fetchedOnce } from './fetched/fetched-once.ts';
+import { findPages } from './reading/found-pages.ts';
+import { forgetLookUps, lookUps } from './kept/recent.ts';
+import { drawingInTurns, pause, type Steps } from './page/turns.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
 
@@ -22,7 +22,9 @@ const pages = document.querySelector<HTMLElement>('#pages');
 const KEY = 'q';
 
 /** What answers at once and its data: fetched when the box is first used. */
-const fetched = fetchedOnce(() => Promise.all([import('./at-once.ts'), cataloguePart('reading')]));
+const fetched = fetchedOnce(() =>
+  Promise.all([import('./reading/at-once.ts'), cataloguePart('reading')]),
+);
 
 const draw = atOnce === null ? undefined : drawerIn(atOnce);
 

@@ -1,9 +1,9 @@
 import './older-browsers.ts';
 import { isBlank } from '../job/index.ts';
-import { fragment, listenForFragment } from './address.ts';
-import { setBusy } from './busy.ts';
-import { byId } from './by-id.ts';
-import { listenForHabit } from './habits.ts';
+import { fragment, listenForFragment } from './address/address.ts';
+import { setBusy } from './page/busy.ts';
+import { byId } from './page/by-id.ts';
+import { listenForHabit } from './kept/habits.ts';
 import { startBadRows } from './job/bad-rows-part.ts';
 import { startJobs } from './job/jobs.ts';
 import { startParts } from './job/parts.ts';

@@ -12,11 +12,11 @@ import { midSentence } from '../text/mid-sentence.ts';
 import { readLook, writeTicked, type Looked } from '../look/address.ts';
 import { answerNames, numberText } from '../look/phrases.ts';
 import { isAnswered } from '../look/is-answered.ts';
-import { dropGiven, given, keepGiven } from './address-bar.ts';
-import { byId } from './by-id.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { copyLinkButton } from './copy-link.ts';
-import { fetchedOnce } from './fetched-once.ts';
+import { dropGiven, given, keepGiven } from './address/address-bar.ts';
+import { byId } from './page/by-id.ts';
+import { cataloguePart } from './fetched/catalogue-part.ts';
+import { copyLinkButton } from './page/copy-link.ts';
+import { fetchedOnce } from './fetched/fetched-once.ts';
 
 /** The key that names a part by its look: all that was answered lives in the address. */
 

@@ -1,7 +1,7 @@
 import './older-browsers.ts';
 import { href } from '../components/links.ts';
 import './trusted.ts';
-import { isBusy, whenDone } from './busy.ts';
+import { isBusy, whenDone } from './page/busy.ts';
 
 /** Brings the worker that keeps pages, and offers an update; small, because every page has it. */
 

@@ -3,12 +3,12 @@ import { toDom } from '../markup/to-dom.ts';
 import { printedKeys, readAsked, type PrintedKey } from '../reading/printed/asked.ts';
 import { paintedMarkup } from '../reading/printed/painted.ts';
 import { printedMarkup } from '../reading/printed/view.ts';
-import { asked, keepAsked } from './address.ts';
-import { byId } from './by-id.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { copyLinkButton } from './copy-link.ts';
-import { fieldOf } from './field-of.ts';
-import { writeNote } from './note.ts';
+import { asked, keepAsked } from './address/address.ts';
+import { byId } from './page/by-id.ts';
+import { cataloguePart } from './fetched/catalogue-part.ts';
+import { copyLinkButton } from './page/copy-link.ts';
+import { fieldOf } from './page/field-of.ts';
+import { writeNote } from './page/note.ts';
 
 /** The page that says how a part may be marked; the whole state is the address. */
 

@@ -2,12 +2,12 @@ import './older-browsers.ts';
 import type { Catalogue, Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { choiceKeys } from '../reading/marking-hints.ts';
-import { asked, keepAsked } from './address.ts';
-import { byId } from './by-id.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { copyLinkButton } from './copy-link.ts';
-import { fetchedOnce } from './fetched-once.ts';
-import { listenForHabit } from './habits.ts';
+import { asked, keepAsked } from './address/address.ts';
+import { byId } from './page/by-id.ts';
+import { cataloguePart } from './fetched/catalogue-part.ts';
+import { copyLinkButton } from './page/copy-link.ts';
+import { fetchedOnce } from './fetched/fetched-once.ts';
+import { listenForHabit } from './kept/habits.ts';
 
 /** The page that reads markings: the text and what is known of the part live in the address. */
 
@@ -57,7 +57,7 @@ const keepInAddress = (): string => {
 
 /** What reads and its data: fetched when the form is first used. */
 const fetched = fetchedOnce(() =>
-  Promise.all([import('./reading-of.ts'), cataloguePart('reading')]),
+  Promise.all([import('./reading/reading-of.ts'), cataloguePart('reading')]),
 );
 
 const show = (): void => {

@@ -2,7 +2,7 @@ import './older-browsers.ts';
 import { href } from '../components/links.ts';
 import type { Lists } from '../offline/lists.ts';
 import type { Progress } from '../offline/progress.ts';
-import { byId } from './by-id.ts';
+import { byId } from './page/by-id.ts';
 
 /** Saves the whole site when asked, with its size said first and progress while it goes. */
 

@@ -1,5 +1,5 @@
 import '../browser/older-browsers.ts';
-import { byId } from '../browser/by-id.ts';
+import { byId } from '../browser/page/by-id.ts';
 import { h } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { wholeCatalogue } from './data.ts';

@@ -1,7 +1,7 @@
 import { emptyLine, LONGEST_TEXT } from '../../job/index.ts';
 import { badRowsMarkup } from '../../job-view/bad-rows-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { change, current, listenForChange } from './state.ts';
 
 /** Rows that could not be read, below the parts list until somebody decides. */

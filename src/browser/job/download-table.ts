@@ -1,4 +1,4 @@
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { download, fileName } from './download.ts';
 import { current } from './state.ts';
 

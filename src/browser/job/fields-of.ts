@@ -1,5 +1,5 @@
 import { fieldsOfLine, type LineFields, type PlannedLine } from '../../job/index.ts';
-import { habit } from '../habits.ts';
+import { habit } from '../kept/habits.ts';
 import { catalogueAt } from './planning.ts';
 import { current } from './state.ts';
 

@@ -1,6 +1,6 @@
 import type { Line } from '../../job/index.ts';
 import { COLUMNS, type CellText } from '../../job-view/parts-view.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { current } from './state.ts';
 
 /** Finds rows of the parts list by what stands in them: a browser's own search seldom looks into fields. */

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../engine/index.ts';
 import type { Plan } from '../../job/index.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { showPlan } from './plan-part.ts';
 import { showQuestions } from './questions-part.ts';
 import { takeLines } from './selected-part.ts';

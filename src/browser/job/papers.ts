@@ -12,9 +12,9 @@ import {
 import { orderMarkup } from '../../job-view/order-view.ts';
 import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { byId } from '../by-id.ts';
-import { drawInSteps } from '../drawn-rows.ts';
-import { drawingInTurns } from '../turns.ts';
+import { byId } from '../page/by-id.ts';
+import { drawInSteps } from '../page/drawn-rows.ts';
+import { drawingInTurns } from '../page/turns.ts';
 import { downloadTable, tablesOut } from './download-table.ts';
 import { catalogueAt } from './planning.ts';
 import { showSheet, startSheet } from './sheet-part.ts';

@@ -8,7 +8,7 @@ import {
 } from '../../job-view/parts-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { downloadTable } from './download-table.ts';
 import { startFindRow } from './find-row.ts';
 import { idOf, nameOf } from './names.ts';

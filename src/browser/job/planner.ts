@@ -1,4 +1,4 @@
-import { cataloguePart } from '../catalogue-part.ts';
+import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { showPart, takePlan } from './made.ts';
 import { startPlan } from './plan-part.ts';
 import { planInTurns } from './planning.ts';

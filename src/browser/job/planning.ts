@@ -8,8 +8,8 @@ import {
   type Plan,
   type ReadColourRow,
 } from '../../job/index.ts';
-import { cataloguePart } from '../catalogue-part.ts';
-import { takeSteps } from '../turns.ts';
+import { cataloguePart } from '../fetched/catalogue-part.ts';
+import { takeSteps } from '../page/turns.ts';
 
 /** Plans a job in turns, so that typing never waits for it. */
 

@@ -1,6 +1,6 @@
 import { paperHead } from '../../job-view/paper-head.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { current } from './state.ts';
 
 /** Puts on paper which job it is of, and lets the parts of the page be printed. */

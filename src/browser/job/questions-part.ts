@@ -8,7 +8,7 @@ import {
 } from '../../job/index.ts';
 import { questionsMarkup } from '../../job-view/questions-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { changeLines } from './state.ts';
 
 /** The questions below the parts list. */

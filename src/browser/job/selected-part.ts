@@ -8,7 +8,7 @@ import {
 import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { fieldsOf } from './fields-of.ts';
 import { listenForPicks, pickedLines } from './parts.ts';
 import { changeLines } from './state.ts';

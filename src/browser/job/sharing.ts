@@ -1,6 +1,6 @@
 import type { Opened } from '../../job/index.ts';
-import { addressOf, fragment, keepFragment } from '../address.ts';
-import { byId } from '../by-id.ts';
+import { addressOf, fragment, keepFragment } from '../address/address.ts';
+import { byId } from '../page/by-id.ts';
 import { current } from './state.ts';
 
 /** Links that hold a whole job, for as long as it is short enough. */

@@ -3,7 +3,7 @@ import { beginMarkup, checkMarkup, stepMarkup } from '../../job-view/sheet-view.
 import { MOST_WHOLE_STEPS } from '../../job-view/sheet-table.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { capital, countOf } from '../../text/words.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { refreshLive } from './live.ts';
 import { longList, type Row } from './long-list.ts';
 import { isAgain, itemsOf, offerItems, partId, staysAsItWas, type Item } from './sheet-items.ts';

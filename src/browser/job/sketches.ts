@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../engine/index.ts';
 import type { SheetStep } from '../../job/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { cataloguePart } from '../catalogue-part.ts';
+import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { catalogueAt } from './planning.ts';
 
 /** Drawings on the bench sheet, whose code and data are fetched once the sheet is opened. */

@@ -14,8 +14,8 @@ import {
 } from '../../job/index.ts';
 import { COLUMN_WORDS, columnsMarkup } from '../../job-view/columns-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { byId } from '../by-id.ts';
-import { cataloguePart } from '../catalogue-part.ts';
+import { byId } from '../page/by-id.ts';
+import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { idOf } from './names.ts';
 import { change, current } from './state.ts';
 

@@ -1,4 +1,4 @@
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 
 /** Tables that are opened, dropped or pasted; what reads them is fetched apart from the page. */
 

@@ -1,5 +1,5 @@
 import type { Job } from '../../job/index.ts';
-import { byId } from '../by-id.ts';
+import { byId } from '../page/by-id.ts';
 import { change, current, listenForChange } from './state.ts';
 
 /** What holds for the whole board: guideline, spares, conditions. */

@@ -1,10 +1,10 @@
-import type { Assessment } from '../engine/index.ts';
-import { groundsMarkup } from '../substitution/grounds.ts';
-import type { AnyPart } from '../substitution/phrases.ts';
-import { resultsMarkup } from '../substitution/results.ts';
-import type { Shown } from '../substitution/shown.ts';
-import { byId } from './by-id.ts';
-import { drawerIn } from './drawn-place.ts';
+import type { Assessment } from '../../engine/index.ts';
+import { groundsMarkup } from '../../substitution/grounds.ts';
+import type { AnyPart } from '../../substitution/phrases.ts';
+import { resultsMarkup } from '../../substitution/results.ts';
+import type { Shown } from '../../substitution/shown.ts';
+import { byId } from '../page/by-id.ts';
+import { drawerIn } from '../page/drawn-place.ts';
 
 /** The ranked stand-ins of a substitution page, and what their findings rest on. */
 

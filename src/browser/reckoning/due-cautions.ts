@@ -1,4 +1,4 @@
-import { isDue, type AtHand } from '../substitution/cautions.ts';
+import { isDue, type AtHand } from '../../substitution/cautions.ts';
 
 /** Cautions that a condition or a stand-in brings up come and go with it. */
 export const showCautions = (atHand: AtHand): void => {

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../engine/index.ts';
+import type { Catalogue } from '../../engine/index.ts';
 import { fetchedOnce } from './fetched-once.ts';
 import { siteFile } from './site-file.ts';
 

@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { href } from '../../components/links.ts';
 
 /**
  * A file of this site, read as JSON. Built from the same schemas as the scripts, its shape is trusted.

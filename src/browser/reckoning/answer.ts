@@ -1,4 +1,4 @@
-import { byId } from './by-id.ts';
+import { byId } from '../page/by-id.ts';
 
 const answer = byId('answer', HTMLElement);
 

@@ -1,7 +1,11 @@
-import type { Assessment } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
-import { choiceForm, choiceNames, choiceOptions } from '../substitution/comparison-form.ts';
-import { besideSentence, comparisonMarkup, type Beside } from '../substitution/comparison-view.ts';
+import type { Assessment } from '../../engine/index.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import { choiceForm, choiceNames, choiceOptions } from '../../substitution/comparison-form.ts';
+import {
+  besideSentence,
+  comparisonMarkup,
+  type Beside,
+} from '../../substitution/comparison-view.ts';
 import {
   besideRows,
   compareKey,
@@ -9,16 +13,16 @@ import {
   readChosen,
   writeChosen,
   type Chosen,
-} from '../substitution/comparison.ts';
-import { havingId } from '../substitution/keys.ts';
-import type { PartRow } from '../substitution/part-rows.ts';
-import type { AnyPart } from '../substitution/phrases.ts';
-import type { Shown } from '../substitution/shown.ts';
-import { given, keepGiven } from './address-bar.ts';
-import { byId } from './by-id.ts';
-import { drawerIn } from './drawn-place.ts';
-import { foldedIn } from './folded.ts';
-import { writeNote } from './note.ts';
+} from '../../substitution/comparison.ts';
+import { havingId } from '../../substitution/keys.ts';
+import type { PartRow } from '../../substitution/part-rows.ts';
+import type { AnyPart } from '../../substitution/phrases.ts';
+import type { Shown } from '../../substitution/shown.ts';
+import { given, keepGiven } from '../address/address-bar.ts';
+import { byId } from '../page/by-id.ts';
+import { drawerIn } from '../page/drawn-place.ts';
+import { foldedIn } from '../page/folded.ts';
+import { writeNote } from '../page/note.ts';
 
 /** The part of a substitution page that puts two parts side by side. */
 

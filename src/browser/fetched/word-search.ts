@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { href } from '../../components/links.ts';
 import {
   INDEX,
   SEARCHER,
@@ -6,9 +6,9 @@ import {
   type Hit,
   type Question,
   type Reply,
-} from '../search/word-index.ts';
-import { isHere } from './address.ts';
-import './trusted.ts';
+} from '../../search/word-index.ts';
+import { isHere } from '../address/address.ts';
+import '../trusted.ts';
 
 interface Waiting {
   resolve: (found: Found | undefined) => void;

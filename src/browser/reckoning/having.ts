@@ -1,16 +1,16 @@
-import type { Assessment, Judgement } from '../engine/index.ts';
-import { verdictWords } from '../components/verdict-shape.ts';
-import { toDom } from '../markup/to-dom.ts';
-import type { HavingField } from '../substitution/having-fields.ts';
-import { havingForm, havingResult, type TypeChoice } from '../substitution/having-view.ts';
-import type { AnyPart } from '../substitution/phrases.ts';
-import { typeName, type Shown } from '../substitution/shown.ts';
-import { given, keepGiven } from './address-bar.ts';
-import { byId } from './by-id.ts';
-import { drawerIn } from './drawn-place.ts';
-import { fieldOf } from './field-of.ts';
-import { foldedIn } from './folded.ts';
-import { writeNote } from './note.ts';
+import type { Assessment, Judgement } from '../../engine/index.ts';
+import { verdictWords } from '../../components/verdict-shape.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import type { HavingField } from '../../substitution/having-fields.ts';
+import { havingForm, havingResult, type TypeChoice } from '../../substitution/having-view.ts';
+import type { AnyPart } from '../../substitution/phrases.ts';
+import { typeName, type Shown } from '../../substitution/shown.ts';
+import { given, keepGiven } from '../address/address-bar.ts';
+import { byId } from '../page/by-id.ts';
+import { drawerIn } from '../page/drawn-place.ts';
+import { fieldOf } from '../page/field-of.ts';
+import { foldedIn } from '../page/folded.ts';
+import { writeNote } from '../page/note.ts';
 
 /** The part of a substitution page that answers for a part that the visitor has. */
 

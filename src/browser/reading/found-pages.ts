@@ -1,7 +1,7 @@
-import { h, type Markup } from '../markup/node.ts';
-import { toDom } from '../markup/to-dom.ts';
-import type { Found, Hit } from '../search/word-index.ts';
-import { searchWords } from './word-search.ts';
+import { h, type Markup } from '../../markup/node.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import type { Found, Hit } from '../../search/word-index.ts';
+import { searchWords } from '../fetched/word-search.ts';
 
 /** The pages that hold words, below the box on the first page. */
 

@@ -1,4 +1,4 @@
-import { keepText, keptText } from './kept.ts';
+import { keepText, keptText } from './kept-text.ts';
 
 /** The derating guideline that this reader chose last, kept on this device. */
 

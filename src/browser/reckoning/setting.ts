@@ -1,11 +1,15 @@
-import { kindCircumstances, type KindPart } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
-import type { KindAsked } from '../substitution/kind-address.ts';
-import { carriesSetting, newTrimmerInputs, readNewTrimmer } from '../substitution/new-trimmer.ts';
-import { settingMarkup } from '../substitution/setting-view.ts';
-import type { Shown } from '../substitution/shown.ts';
-import { given } from './address-bar.ts';
-import { writeNote } from './note.ts';
+import { kindCircumstances, type KindPart } from '../../engine/index.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import type { KindAsked } from '../../substitution/kind-address.ts';
+import {
+  carriesSetting,
+  newTrimmerInputs,
+  readNewTrimmer,
+} from '../../substitution/new-trimmer.ts';
+import { settingMarkup } from '../../substitution/setting-view.ts';
+import type { Shown } from '../../substitution/shown.ts';
+import { given } from '../address/address-bar.ts';
+import { writeNote } from '../page/note.ts';
 import { askedNow } from './number-fields.ts';
 
 /** The part of a trimmer's page that carries its setting over; other pages have none. */

@@ -1,6 +1,6 @@
-import type { Markup } from '../markup/node.ts';
-import { redraw } from '../markup/redraw.ts';
-import { toDom } from '../markup/to-dom.ts';
+import type { Markup } from '../../markup/node.ts';
+import { redraw } from '../../markup/redraw.ts';
+import { toDom } from '../../markup/to-dom.ts';
 
 /**
  * What draws pieces in a place: the first time in the place of what was built, later only where they

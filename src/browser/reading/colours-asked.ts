@@ -1,13 +1,13 @@
-import { coloursAlone } from '../reading/colours/typed.ts';
-import type { Catalogue } from '../engine/index.ts';
-import { h, type Markup } from '../markup/node.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { fetchedOnce } from './fetched-once.ts';
-import { habit } from './habits.ts';
+import { coloursAlone } from '../../reading/colours/typed.ts';
+import type { Catalogue } from '../../engine/index.ts';
+import { h, type Markup } from '../../markup/node.ts';
+import { cataloguePart } from '../fetched/catalogue-part.ts';
+import { fetchedOnce } from '../fetched/fetched-once.ts';
+import { habit } from '../kept/habits.ts';
 
 /** What reads colours, and its data. */
 const fetched = fetchedOnce(() =>
-  Promise.all([import('../search/colour-answer.ts'), cataloguePart('colours')]),
+  Promise.all([import('../../search/colour-answer.ts'), cataloguePart('colours')]),
 );
 
 /**

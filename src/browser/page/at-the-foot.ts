@@ -1,5 +1,5 @@
-import type { Element as Piece } from '../markup/node.ts';
-import { toDom } from '../markup/to-dom.ts';
+import type { Element as Piece } from '../../markup/node.ts';
+import { toDom } from '../../markup/to-dom.ts';
 import { byId } from './by-id.ts';
 
 /** Puts what needs a script below all else of a page; pages do not bring it, since it is the same on each. */

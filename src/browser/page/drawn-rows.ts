@@ -1,5 +1,5 @@
-import type { Markup } from '../markup/node.ts';
-import { toDom } from '../markup/to-dom.ts';
+import type { Markup } from '../../markup/node.ts';
+import { toDom } from '../../markup/to-dom.ts';
 import type { Steps } from './turns.ts';
 
 /** Rows that are drawn in one step: some ten milliseconds of a slow machine's work. */

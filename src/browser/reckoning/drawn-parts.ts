@@ -1,10 +1,10 @@
-import { resolveSituation } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
-import type { Asked } from '../substitution/address.ts';
-import type { Shown } from '../substitution/shown.ts';
-import { byId } from './by-id.ts';
-import { cataloguePart } from './catalogue-part.ts';
-import { fetchedOnce } from './fetched-once.ts';
+import { resolveSituation } from '../../engine/index.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import type { Asked } from '../../substitution/address.ts';
+import type { Shown } from '../../substitution/shown.ts';
+import { byId } from '../page/by-id.ts';
+import { cataloguePart } from '../fetched/catalogue-part.ts';
+import { fetchedOnce } from '../fetched/fetched-once.ts';
 
 /** The part of a substitution page that draws the old part beside the first stand-in. */
 
@@ -13,7 +13,7 @@ const drawn = byId('drawn-parts', HTMLElement);
 
 /** What draws parts, and its data. */
 const drawing = fetchedOnce(() =>
-  Promise.all([import('../substitution/drawn.ts'), cataloguePart('drawings')]),
+  Promise.all([import('../../substitution/drawn.ts'), cataloguePart('drawings')]),
 );
 
 /** Shows both to one scale, once it is opened; what draws them is fetched only then. */

@@ -1,4 +1,4 @@
-import { given, keepGiven } from './address-bar.ts';
+import { given, keepGiven } from '../address/address-bar.ts';
 
 /** The form on a trimmer's page that asks what is measured on the new one; other pages have none. */
 

@@ -1,5 +1,5 @@
-import type { Habit } from '../engine/index.ts';
-import { keepText, keptText } from './kept.ts';
+import type { Habit } from '../../engine/index.ts';
+import { keepText, keptText } from './kept-text.ts';
 
 /** How this reader likes numbers to be written: kept on this device, obeyed by what scripts draw. */
 

@@ -1,12 +1,12 @@
-import { readMarking, type Catalogue, type Reading } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
-import { hintsFrom } from '../reading/marking-hints.ts';
-import { readingsMarkup, unlikelyMarkup } from '../reading/view.ts';
-import { withWipers } from '../reading/with-wipers.ts';
-import { numberMarkup } from '../search/device-pieces.ts';
-import { typeNumberIn, type TypeNumber } from '../search/type-number.ts';
+import { readMarking, type Catalogue, type Reading } from '../../engine/index.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import { hintsFrom } from '../../reading/marking-hints.ts';
+import { readingsMarkup, unlikelyMarkup } from '../../reading/view.ts';
+import { withWipers } from '../../reading/with-wipers.ts';
+import { numberMarkup } from '../../search/device-pieces.ts';
+import { typeNumberIn, type TypeNumber } from '../../search/type-number.ts';
 import { colourAnswerFor } from './colours-asked.ts';
-import { habit } from './habits.ts';
+import { habit } from '../kept/habits.ts';
 
 /** What reads a marking for the page of readings, apart from the page itself for its weight. */
 

@@ -1,8 +1,8 @@
-import type { Field } from '../substitution/field.ts';
-import { fieldNote } from '../substitution/form.ts';
-import { dropGiven, given, keepGiven } from './address-bar.ts';
-import { byId } from './by-id.ts';
-import { writeNote } from './note.ts';
+import type { Field } from '../../substitution/field.ts';
+import { fieldNote } from '../../substitution/form.ts';
+import { dropGiven, given, keepGiven } from '../address/address-bar.ts';
+import { byId } from '../page/by-id.ts';
+import { writeNote } from '../page/note.ts';
 
 /** The form of numbers of a page about stand-ins, for any kind of part. */
 

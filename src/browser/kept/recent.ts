@@ -1,4 +1,4 @@
-import { keepText, keptText } from './kept.ts';
+import { keepText, keptText } from './kept-text.ts';
 
 /** What was looked up last, kept on this device alone. */
 

@@ -1,4 +1,4 @@
-import { href } from '../components/links.ts';
+import { href } from '../../components/links.ts';
 
 /**
  * The state of a page lives in its address, so that a copied address is the state. Everything that

@@ -1,13 +1,13 @@
-import { judgeFirst, resolveSituation, signsOf, type Catalogue } from '../engine/index.ts';
-import { toDom } from '../markup/to-dom.ts';
-import type { Asked } from '../substitution/address.ts';
-import { evidenceForm, judgementMarkup } from '../substitution/judge-view.ts';
-import { evidenceFields, readEvidence, signsKey } from '../substitution/old-part.ts';
-import { given, keepGiven } from './address-bar.ts';
-import { byId } from './by-id.ts';
-import { drawerIn } from './drawn-place.ts';
-import { foldedIn } from './folded.ts';
-import { writeNote } from './note.ts';
+import { judgeFirst, resolveSituation, signsOf, type Catalogue } from '../../engine/index.ts';
+import { toDom } from '../../markup/to-dom.ts';
+import type { Asked } from '../../substitution/address.ts';
+import { evidenceForm, judgementMarkup } from '../../substitution/judge-view.ts';
+import { evidenceFields, readEvidence, signsKey } from '../../substitution/old-part.ts';
+import { given, keepGiven } from '../address/address-bar.ts';
+import { byId } from '../page/by-id.ts';
+import { drawerIn } from '../page/drawn-place.ts';
+import { foldedIn } from '../page/folded.ts';
+import { writeNote } from '../page/note.ts';
 
 /** The part of a substitution page that asks whether the old part needs replacing at all. */
 
