@@ -103,6 +103,18 @@ const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Readin
 /** A text of letters alone is a name rather than a marking, unless the reader is sure of it. */
 const looksLikeMarking = (text: string): boolean => /\d|^[A-Za-z]\d?[A-Za-z]$/.test(text);
 
+/** A word of letters alone, which a question has and a marking seldom. */
+const WORD = /^\p{L}{3,}$/u;
+
+/**
+ * Whether a reading understands as much as it leaves: in `5 band resistor` a 5 that may be 5 pF beside
+ * two words tells nobody anything.
+ */
+const saysMore = ({ sure, evidence, notUnderstood }: Reading): boolean =>
+  sure !== 'possible' ||
+  notUnderstood.flatMap((text) => text.split(/\s+/u)).filter((word) => WORD.test(word)).length <=
+    evidence.length;
+
 /** Whether every character of a reading was taken for what is written. */
 const isAsWritten = ({ evidence }: Reading): boolean =>
   evidence.every(({ assumed }) => assumed === undefined);
@@ -166,7 +178,7 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
     };
   const mark = askedMark(trimmed);
   const readings = looksLikeMarking(mark)
-    ? readMarking(catalogue, mark).slice(0, MOST.readings)
+    ? readMarking(catalogue, mark).filter(saysMore).slice(0, MOST.readings)
     : [];
   const number = typeNumberIn(catalogue, mark, readings);
   const devices = devicePieces(catalogue, mark, number);

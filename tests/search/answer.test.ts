@@ -17,6 +17,16 @@ test.each([
   expect(answered.rest().map(toHtml).join('')).toMatch(rest);
 });
 
+test.each([
+  ['5 band resistor', false],
+  ['memory backup battery 3.6V', false],
+  ['47n something', true],
+  ['103 Z5U something odd', true],
+])('of “%s” words beside a marking that is only possible', (text, isRead) => {
+  const html = answerTo(catalogue, text).first.map(toHtml).join('');
+  expect(html.includes('As a marking')).toBe(isRead);
+});
+
 test('what was found for a row is found once, whatever it is, and anew for another row', () => {
   let asked = 0;
   const found = remembered((row: { name: string }) => {

@@ -2,6 +2,8 @@ import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { sliceReading } from '../../src/catalogue/slices/slice-reading.ts';
 import { allSums } from '../../src/engine/sums/index.ts';
+import { groupPath, groupsOfStyles } from '../../src/look/groups.ts';
+import { codeTables } from '../../src/reading/code-tables.ts';
 import type { BenchWordRow } from '../../src/schemas/bench-words.ts';
 import { benchPages } from '../../src/search/bench-words.ts';
 import { answerHtml } from './answer-html.ts';
@@ -27,6 +29,15 @@ test.each([
   ['NTC', '/look/thermistor/'],
   ['VDR', '/look/varistor-disc/'],
   ['recap', '/job/'],
+  ['how do I test a capacitor', '/look/readings/'],
+  ['which side is negative on axial electrolytic', '/cautions/#electrolytic-reverse'],
+  ['should I replace all electrolytics', '/job/'],
+  ['two electrolytics back to back', '/sums/back-to-back/'],
+  ['X2 capacitor smoking', '/cautions/#old-paper-mains'],
+  ['tropical fish capacitor', '/look/pet-colour-banded/'],
+  ['are tantalums dangerous', '/cautions/#tantalum-fire'],
+  ['what does MFD mean', '/read/unit-words/'],
+  ['5 band resistor', '/read/colours/'],
 ])('“%s” leads to %s', (text, path) => {
   expect(answerHtml(slice, text)).toContain(`href="${path}"`);
 });
@@ -63,7 +74,7 @@ test.each([
 
 test('every page that words, or more or less than the old part has, lead to is there', () => {
   const { positions, kindPositions, cautions, look, benchWords, inPlaceOf } = catalogue;
-  const pages = new Set([
+  const pages = new Set<string>([
     ...[...Object.keys(positions), ...Object.keys(kindPositions)].map((id) => `/positions/${id}/`),
     ...allSums.map(({ id }) => `/sums/${id}/`),
     ...look.styles.map(({ id }) => `/look/${id}/`),
@@ -71,7 +82,9 @@ test('every page that words, or more or less than the old part has, lead to is t
     // Pages that stand by themselves.
     ...['/data/esr-of-new/', '/job/', '/look/readings/', '/read/colours/', '/read/numbers/'],
     '/values/',
-    '/positions/',
+    ...['/positions/', '/look/', '/devices/', '/read/'],
+    ...codeTables(catalogue).map(({ id }) => `/read/${id}/`),
+    ...groupsOfStyles(catalogue).map(([group]) => groupPath(group)),
   ]);
   expect(benchWords.length * inPlaceOf.length).toBeGreaterThan(0);
   const ledTo = [...benchWords, ...inPlaceOf].map(({ page }) => page);

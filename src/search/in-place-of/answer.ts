@@ -20,7 +20,7 @@ import { havingId, havingKeys, havingTypeKey } from '../../substitution/keys.ts'
 import { kindPath } from '../../substitution/kind-path.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
 import { comparedIn, type Compared } from './compared.ts';
-import { inPlaceOf } from './question.ts';
+import { eitherOf, inPlaceOf } from './question.ts';
 import { sideOf, type Side } from './side.ts';
 
 /** Answers whether one part may stand in for another, as far as one can without its place. */
@@ -237,6 +237,20 @@ export interface InPlaceOfAnswer {
   pieces: Markup[];
 }
 
+/** Both ways in which one of two devices may come in place of the other; only of numbers both known. */
+const eitherDevice = (catalogue: Catalogue, text: string): InPlaceOfAnswer | undefined => {
+  const [one, other] = (eitherOf(text) ?? []).map((side) => sideOf(catalogue, side).devices[0]);
+  if (one === undefined || other === undefined || one.id === other.id) return undefined;
+  const isSame = one.function === other.function;
+  return {
+    title: `${one.name} and ${other.name}`,
+    pieces: [
+      ...devicePlaces(catalogue, other, one),
+      ...(isSame ? devicePlaces(catalogue, one, other) : []),
+    ],
+  };
+};
+
 /** The answer to such a question; nothing where a text is none, or names no two parts. Never throws. */
 export const answerInPlaceOf = (
   catalogue: Catalogue,
@@ -244,7 +258,7 @@ export const answerInPlaceOf = (
   habit?: Habit,
 ): InPlaceOfAnswer | undefined => {
   const asked = inPlaceOf(text);
-  if (asked === undefined) return undefined;
+  if (asked === undefined) return eitherDevice(catalogue, text);
   const both = bothOf(catalogue, asked.fitted, asked.old);
   if (!asked.plain && !(isUnderstood(both.fitted) && isUnderstood(both.old))) return undefined;
   const pieces = piecesOf(catalogue, both, habit);

@@ -55,6 +55,16 @@ const matched = (text: string, plain: boolean, pattern: RegExp): InPlaceOf | und
   return isNamed ? both : undefined;
 };
 
+/** Two parts that are to be compared, neither of them said to be the old one: `4016 vs 4066`. */
+const EITHER = /^(?<one>.+?)\s+(?:vs\.?|versus|or|against)\s+(?<other>.+)$/iu;
+
+/** Two parts that a text compares; nothing where it compares none. */
+export const eitherOf = (text: string): readonly [string, string] | undefined => {
+  const { one = '', other = '' } = EITHER.exec(without(bare(text), OPENINGS))?.groups ?? {};
+  const [first, second] = [bare(one), bare(other)];
+  return first === '' || second === '' ? undefined : [first, second];
+};
+
 /**
  * The two parts of a question such as `can I use 63V instead of 50V`; nothing where a text asks for
  * none in place of another.

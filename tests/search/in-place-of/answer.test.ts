@@ -94,6 +94,20 @@ describe('it goes on to where the old part may sit, with the other judged there'
     expect(answerTo(text).links).toContain(link);
   });
 
+  test('of two devices neither of which is said to be the old one it goes both ways', () => {
+    for (const text of ['NE5532 vs TL072', '5532 or TL072?'])
+      expect(answerTo(text).links).toEqual(
+        expect.arrayContaining([
+          '/devices/5532/in/amp-line/#tl072',
+          '/devices/tl072/in/amp-line/#5532',
+        ]),
+      );
+    expect(answerTo('LM324 vs LM358').says).toMatch(
+      /They do different things.*358 , dual.*324 , quad/u,
+    );
+    expect(answerTo('47n or 4066')).toEqual({ says: '', links: [] });
+  });
+
   test('a part that is no longer made is said to be so', () => {
     const { says, links } = answerTo('AC128 instead of OC71');
     expect(says).toMatch(/AC128 is no longer made|AC128 comes to in place of OC71/u);

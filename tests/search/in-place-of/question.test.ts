@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inPlaceOf } from '../../../src/search/in-place-of/question.ts';
+import { eitherOf, inPlaceOf } from '../../../src/search/in-place-of/question.ts';
 
 describe('what would be fitted, and in place of what', () => {
   test.each([
@@ -68,4 +68,14 @@ describe('what would be fitted, and in place of what', () => {
       }),
     );
   });
+});
+
+test.each([
+  ['CD4016 vs 4066', ['CD4016', '4066']],
+  ['is a 5532 or a TL072?', ['5532', 'TL072']],
+  ['LM324 versus LM358', ['LM324', 'LM358']],
+  ['4066', undefined],
+  ['or 4066', undefined],
+])('“%s” compares %j', (text, both) => {
+  expect(eitherOf(text)).toEqual(both);
 });
