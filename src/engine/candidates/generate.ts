@@ -71,6 +71,8 @@ interface Preference {
   distance: number;
   /** Whether it is a chip, for which a board made for leads has no place. */
   isChip: boolean;
+  /** Whether few dealers keep its style. */
+  isRare: boolean;
   /** Place of its rating among those that suffice, of its tolerance among those that are stocked. */
   rating: number;
   usual: number;
@@ -109,6 +111,7 @@ const partsOf = (
   const voltages = offer.voltages.slice(first, after);
   const tolerances = offer.tolerances.map(readTolerance);
   const ofChips = isChip(circumstances.catalogue, offer.style);
+  const isRare = circumstances.catalogue.seldomStyles.includes(offer.style);
   return values.flatMap((capacitance) => {
     const distance = distanceTo(capacitance);
     return voltages.flatMap((volts, rating) =>
@@ -125,6 +128,7 @@ const partsOf = (
         },
         distance,
         isChip: ofChips,
+        isRare,
         rating,
         usual,
       })),
@@ -139,6 +143,7 @@ const byPreference = (a: Preference, b: Preference): number =>
   nearer(a.distance, b.distance) ||
   Number(a.isChip) - Number(b.isChip) ||
   a.rating - b.rating ||
+  Number(a.isRare) - Number(b.isRare) ||
   a.usual - b.usual ||
   b.part.tolerance.plus - a.part.tolerance.plus ||
   a.part.ratedVoltage - b.part.ratedVoltage;
@@ -235,7 +240,7 @@ const inOrder = (
 /**
  * Every part of a type that the market offers for the old value, voltage and position, in the
  * order in which one would choose if all were equally good: the nearest value, leads before pads, the lowest rating
- * that suffices, the tolerance that is usual, of two usual ones the looser.
+ * that suffices in what many dealers keep, the tolerance that is usual, of two usual ones the looser.
  */
 export const offeredParts = (
   catalogue: Catalogue,

@@ -59,6 +59,13 @@ describe('one would choose first', () => {
       5e-6,
       ['4.7 25 0.1', '4.7 25 0.05', '4.7 25 0.2'],
     ],
+    // styles.csv: hermetic tubes are kept by few dealers.
+    [
+      'what many dealers keep, though few keep a lower rating and a looser tolerance',
+      [offer({ style: 'axial hermetic', voltages: [20, 50] }), offer({ tolerances: ['10'] })],
+      5e-6,
+      ['4.7 25 0.1', '4.7 20 0.2', '4.7 50 0.2'],
+    ],
     [
       'of two values that are as near the looser, be it the larger',
       [offer({ tolerances: ['5'] }), offer({ ...LARGER, tolerances: ['20'] })],
