@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { tables, type Reference, type Table } from '../../src/schemas/tables.ts';
+import { tables } from '../../src/schemas/tables.ts';
+import type { Reference, Table } from '../../src/schemas/table.ts';
 
 /** Data with many times the types, or positions: each again under other names, with all that is known of it. */
 

@@ -22,9 +22,9 @@ import {
 } from '../reading/colours/steps.ts';
 import { asked, keepAsked } from './address/address.ts';
 import { cataloguePart } from './fetched/catalogue-part.ts';
-import { copyLinkButton } from './page/copy-link.ts';
 import { fetchedOnce } from './fetched/fetched-once.ts';
 import { listenForHabit } from './kept/habits.ts';
+import { copyLinkButton } from './page/copy-link.ts';
 
 /** The page that reads colours: what is set lives in the address. */
 

@@ -1,8 +1,8 @@
 import './older-browsers.ts';
 import { given } from './address/address-bar.ts';
+import { hasHabit, listenForHabit } from './kept/habits.ts';
 import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
-import { hasHabit, listenForHabit } from './kept/habits.ts';
 import { enlivenNumbers, family } from './reckoning/number-fields.ts';
 import { reckonerOn } from './reckoning/waking.ts';
 

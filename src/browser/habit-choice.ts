@@ -1,6 +1,6 @@
 import { h, type Markup } from '../markup/node.ts';
-import { atTheFoot } from './page/at-the-foot.ts';
 import { chooseHabit, habit, habitChoices, type HabitKey } from './kept/habits.ts';
+import { atTheFoot } from './page/at-the-foot.ts';
 
 /** Draws the choice of how numbers are written, which needs script. */
 

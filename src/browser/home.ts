@@ -4,14 +4,14 @@ import { h, type Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { Answered } from '../search/answer.ts';
 import { askedMark } from '../search/asked-mark.ts';
-import { fragment } from './address/address.ts';
 import { given, keepGiven } from './address/address-bar.ts';
+import { fragment } from './address/address.ts';
 import { cataloguePart } from './fetched/catalogue-part.ts';
-import { drawerIn } from './page/drawn-place.ts';
 import { fetchedOnce } from './fetched/fetched-once.ts';
-import { findPages } from './reading/found-pages.ts';
 import { forgetLookUps, lookUps } from './kept/recent.ts';
+import { drawerIn } from './page/drawn-place.ts';
 import { drawingInTurns, pause, type Steps } from './page/turns.ts';
+import { findPages } from './reading/found-pages.ts';
 
 /** The box on the first page: answers while someone types, and keeps the text in the address. */
 

@@ -1,16 +1,16 @@
 import './older-browsers.ts';
 import { isBlank } from '../job/index.ts';
 import { fragment, listenForFragment } from './address/address.ts';
-import { setBusy } from './page/busy.ts';
-import { byId } from './page/by-id.ts';
-import { listenForHabit } from './kept/habits.ts';
 import { startBadRows } from './job/bad-rows-part.ts';
 import { startJobs } from './job/jobs.ts';
 import { startParts } from './job/parts.ts';
 import { startPrinting } from './job/printing.ts';
+import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
 import { startTables } from './job/tables.ts';
 import { startWhole } from './job/whole.ts';
-import { canRedo, canUndo, current, listenForChange, redo, undo } from './job/state.ts';
+import { listenForHabit } from './kept/habits.ts';
+import { setBusy } from './page/busy.ts';
+import { byId } from './page/by-id.ts';
 
 /** Brings the page for a job to life. */
 

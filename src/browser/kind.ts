@@ -1,12 +1,12 @@
 import './older-browsers.ts';
 import { given } from './address/address-bar.ts';
+import { listenForSought } from './address/sought.ts';
+import { hasHabit, listenForHabit } from './kept/habits.ts';
 import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
-import { hasHabit, listenForHabit } from './kept/habits.ts';
+import { listenForNewTrimmer } from './reckoning/new-trimmer.ts';
 import { enlivenNumbers, position } from './reckoning/number-fields.ts';
 import { reckonerOn } from './reckoning/waking.ts';
-import { listenForNewTrimmer } from './reckoning/new-trimmer.ts';
-import { listenForSought } from './address/sought.ts';
 
 /** Brings a page about stand-ins of a kind besides capacitors to life. */
 

@@ -6,17 +6,17 @@ import {
   type LookResult,
   type QuestionId,
 } from '../engine/index.ts';
+import { readLook, writeTicked, type Looked } from '../look/address.ts';
+import { isAnswered } from '../look/is-answered.ts';
+import { answerNames, numberText } from '../look/phrases.ts';
 import { toDom } from '../markup/to-dom.ts';
 import type { QuestionRow } from '../schemas/look.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { readLook, writeTicked, type Looked } from '../look/address.ts';
-import { answerNames, numberText } from '../look/phrases.ts';
-import { isAnswered } from '../look/is-answered.ts';
 import { dropGiven, given, keepGiven } from './address/address-bar.ts';
-import { byId } from './page/by-id.ts';
 import { cataloguePart } from './fetched/catalogue-part.ts';
-import { copyLinkButton } from './page/copy-link.ts';
 import { fetchedOnce } from './fetched/fetched-once.ts';
+import { byId } from './page/by-id.ts';
+import { copyLinkButton } from './page/copy-link.ts';
 
 /** The key that names a part by its look: all that was answered lives in the address. */
 

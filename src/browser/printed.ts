@@ -4,8 +4,8 @@ import { printedKeys, readAsked, type PrintedKey } from '../reading/printed/aske
 import { paintedMarkup } from '../reading/printed/painted.ts';
 import { printedMarkup } from '../reading/printed/view.ts';
 import { asked, keepAsked } from './address/address.ts';
-import { byId } from './page/by-id.ts';
 import { cataloguePart } from './fetched/catalogue-part.ts';
+import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
 import { fieldOf } from './page/field-of.ts';
 import { writeNote } from './page/note.ts';

@@ -3,11 +3,11 @@ import type { Catalogue, Reading } from '../engine/index.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { choiceKeys } from '../reading/marking-hints.ts';
 import { asked, keepAsked } from './address/address.ts';
-import { byId } from './page/by-id.ts';
 import { cataloguePart } from './fetched/catalogue-part.ts';
-import { copyLinkButton } from './page/copy-link.ts';
 import { fetchedOnce } from './fetched/fetched-once.ts';
 import { listenForHabit } from './kept/habits.ts';
+import { byId } from './page/by-id.ts';
+import { copyLinkButton } from './page/copy-link.ts';
 
 /** The page that reads markings: the text and what is known of the part live in the address. */
 

@@ -1,13 +1,13 @@
 import './older-browsers.ts';
 import { guidelineKey } from '../substitution/keys.ts';
 import { given, keepGiven } from './address/address-bar.ts';
-import { byId } from './page/by-id.ts';
-import { copyLinkButton } from './page/copy-link.ts';
+import { listenForSought } from './address/sought.ts';
 import { hasHabit, listenForHabit } from './kept/habits.ts';
 import { likedGuideline, likeGuideline } from './kept/liked-guideline.ts';
+import { byId } from './page/by-id.ts';
+import { copyLinkButton } from './page/copy-link.ts';
 import { enlivenNumbers, inputFor, position } from './reckoning/number-fields.ts';
 import { reckonerOn } from './reckoning/waking.ts';
-import { listenForSought } from './address/sought.ts';
 
 /** Brings a substitution page to life: reckons with the visitor's numbers, kept in the address. */
 

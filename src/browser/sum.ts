@@ -7,15 +7,15 @@ import { hintOf, SEED_HINT } from '../sums/form.ts';
 import { answerOf, outputsMarkup, resultMarkup } from '../sums/result.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { dropGiven, given, keepGiven } from './address/address-bar.ts';
+import { fetchedOnce } from './fetched/fetched-once.ts';
+import { siteFile } from './fetched/site-file.ts';
+import { habit, hasHabit, listenForHabit } from './kept/habits.ts';
 import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
 import { drawerIn } from './page/drawn-place.ts';
-import { fetchedOnce } from './fetched/fetched-once.ts';
 import { fieldOf } from './page/field-of.ts';
-import { habit, hasHabit, listenForHabit } from './kept/habits.ts';
-import { siteFile } from './fetched/site-file.ts';
-import { loadSum } from './sum-loaders.ts';
 import { drawingInTurns, type Steps } from './page/turns.ts';
+import { loadSum } from './sum-loaders.ts';
 
 /** Brings the page of a sum to life: works it out with the visitor's numbers, kept in the address. */
 

@@ -1,6 +1,6 @@
 import { h } from '../markup/node.ts';
-import { atTheFoot } from './page/at-the-foot.ts';
 import { keepText } from './kept/kept-text.ts';
+import { atTheFoot } from './page/at-the-foot.ts';
 
 /** Draws the choice of colours, which needs script, and keeps what is chosen on this device. */
 

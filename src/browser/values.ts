@@ -3,8 +3,8 @@ import { toDom } from '../markup/to-dom.ts';
 import { readAskedValue } from '../values/asked.ts';
 import { nearestMarkup } from '../values/series-view.ts';
 import { given, keepGiven } from './address/address-bar.ts';
-import { byId } from './page/by-id.ts';
 import { habit, hasHabit, listenForHabit } from './kept/habits.ts';
+import { byId } from './page/by-id.ts';
 import { writeNote } from './page/note.ts';
 
 /** Brings the page of preferred values to life. */

@@ -5,8 +5,8 @@ import { kindPath } from '../substitution/kind-path.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
 import { wholeCatalogue } from './data.ts';
-import { href } from './links.ts';
 import { heldPages } from './held.ts';
+import { href } from './links.ts';
 
 /** In the one file, what `browser/word-search.ts` is on the site: words are looked for page by page. */
 

@@ -17,8 +17,8 @@ import {
   type DeviceTables,
 } from './devices.ts';
 import { conditionDefinitionRow, conditionRow, demandRow, findingRow } from './positions.ts';
-import type { Reference, Table } from './tables.ts';
 import { source, unit } from './references.ts';
+import type { Reference, Table } from './table.ts';
 
 /** A table of `data/devices/`, and the property of the device tables that it fills. */
 export interface DeviceTable extends Table {

@@ -1,3 +1,5 @@
+import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
+import { drawingReferences } from './drawings.ts';
 import {
   benchFieldRow,
   besideKindWordRow,
@@ -11,10 +13,8 @@ import {
   partOutlineRow,
   type JobTables,
 } from './job.ts';
-import { drawingReferences } from './drawings.ts';
-import { demoConditionRow, demoFoundRow, demoJobRow, demoPartRow, demoPresetRow } from './demo.ts';
-import type { Reference, Table } from './tables.ts';
 import { source } from './references.ts';
+import type { Reference, Table } from './table.ts';
 
 /** A table of `data/job/` or `data/demo/`, and the property of the job tables that it fills. */
 export interface JobTable extends Table {

@@ -6,9 +6,9 @@ import {
   kindRow,
   kindTypeRow,
 } from './kinds.ts';
-import { valueListRow } from './values.ts';
-import type { Table } from './tables.ts';
 import { source } from './references.ts';
+import type { Table } from './table.ts';
+import { valueListRow } from './values.ts';
 
 const kind = { column: 'kind', table: 'kinds/kinds.csv' };
 const type = { column: 'type', table: 'kinds/types.csv' };

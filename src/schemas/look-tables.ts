@@ -1,5 +1,4 @@
 import { drawingReferences } from './drawings.ts';
-import type { Reference, Table } from './tables.ts';
 import {
   answerRow,
   disguiseRow,
@@ -14,6 +13,7 @@ import {
   type LookTables,
 } from './look.ts';
 import { source, unit } from './references.ts';
+import type { Reference, Table } from './table.ts';
 
 /** A table of `data/look/`, and the property of the look tables that it fills. */
 export interface LookTable extends Table {

@@ -6,7 +6,7 @@ import {
   colourRow,
   colourSchemeRow,
 } from './marking-colours.ts';
-import type { Reference, Table } from './tables.ts';
+import { arrangementRow, printedUnitRow } from './marking-print.ts';
 import { resistorTables } from './marking-tables-resistors.ts';
 import {
   class1CodeRow,
@@ -16,7 +16,6 @@ import {
   metCodeRow,
   temperatureSystemRow,
 } from './marking-temperatures.ts';
-import { arrangementRow, printedUnitRow } from './marking-print.ts';
 import {
   ambiguityRow,
   bodyMarkRow,
@@ -47,6 +46,7 @@ import {
 } from './markings.ts';
 import type { MarkingTables } from './markings.ts';
 import { bodies, source } from './references.ts';
+import type { Reference, Table } from './table.ts';
 
 /** A table of `data/markings/`, and the property of the marking tables that it fills. */
 export interface MarkingTable extends Table {

@@ -1,4 +1,4 @@
-import type { Reference } from './tables.ts';
+import type { Reference } from './table.ts';
 
 /** Columns that many tables have, and what they name. */
 

@@ -1,4 +1,5 @@
 import { drawingReferences, typeLookRow } from './drawings.ts';
+import { source } from './references.ts';
 import {
   bodyRow,
   coreRiseRow,
@@ -7,8 +8,7 @@ import {
   rippleTemperatureRow,
   seriesResistanceRow,
 } from './sizes.ts';
-import type { Table } from './tables.ts';
-import { source } from './references.ts';
+import type { Table } from './table.ts';
 
 /** Tables of how large parts are, how they look, and what they bear by their size, by file name. */
 export const sizeTables = {

@@ -1,11 +1,16 @@
-import type { z } from 'zod';
-import { cautionRow } from './cautions.ts';
 import { benchWordRow } from './bench-words.ts';
-import { inPlaceOfRow } from './in-place-of.ts';
+import { cautionRow } from './cautions.ts';
 import { changeRow } from './changes.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
 import { deviceTables } from './device-tables.ts';
+import { inPlaceOfRow } from './in-place-of.ts';
+import { jobTables } from './job-tables.ts';
+import { kindTables } from './kind-tables.ts';
+import { ladderRow } from './ladders.ts';
+import { lookTables } from './look-tables.ts';
+import { markingTables } from './marking-tables.ts';
+import { plausibleRow } from './plausible.ts';
 import {
   conditionDefinitionRow,
   conditionRow,
@@ -16,18 +21,14 @@ import {
   unlikelyPairRow,
   verdictRuleRow,
 } from './positions.ts';
-import { jobTables } from './job-tables.ts';
-import { ladderRow } from './ladders.ts';
-import { plausibleRow } from './plausible.ts';
-import { kindTables } from './kind-tables.ts';
-import { lookTables } from './look-tables.ts';
-import { markingTables } from './marking-tables.ts';
+import { source } from './references.ts';
 import { reformingRow } from './reforming.ts';
-import { sizeTables } from './size-tables.ts';
 import { ruleOfThumbRow } from './rules-of-thumb.ts';
+import { sizeTables } from './size-tables.ts';
 import { soughtDeviceRow, soughtRow } from './sought.ts';
 import { sourceRow } from './sources.ts';
 import { sumInputRow } from './sums.ts';
+import type { Table } from './table.ts';
 import { esrOfNewRow, leakageLimitRow, triageRow } from './triage.ts';
 import {
   absorptionTestRow,
@@ -39,28 +40,6 @@ import {
   typeRow,
 } from './types.ts';
 import { seriesRow, unitRow, valueListRow, voltageRow } from './values.ts';
-import { source } from './references.ts';
-
-/** A cell that must name a row of another table. */
-export interface Reference {
-  column: string;
-  table: string;
-  /** Other tables that the row may be in instead. */
-  orTable?: string | readonly string[];
-  /** The cell holds several, joined by `;`. */
-  many?: true;
-  /** What is named in order may be named twice, such as the colours of bands. */
-  inOrder?: true;
-}
-
-/** One CSV of `data/`: what its rows look like, what makes a row unique, what it points at. */
-export interface Table {
-  row: z.ZodObject;
-  /** Columns that together are unique. */
-  key: string[];
-  references: Reference[];
-  about: string;
-}
 
 /** Every table of `data/`, by file name. Adding a table starts here. */
 export const tables = {

@@ -1,7 +1,7 @@
 import type { Basis, SourceId } from '../engine/catalogue.ts';
 import type { FigureRow } from '../schemas/types.ts';
 import { tables } from '../schemas/tables.ts';
-import type { Table } from '../schemas/tables.ts';
+import type { Table } from '../schemas/table.ts';
 import { figureIds } from '../components/row-ids.ts';
 import { pageOf, rowsOf, tableNames } from './open-data.ts';
 import type { TableName } from './open-data.ts';

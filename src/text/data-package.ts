@@ -1,5 +1,5 @@
 import { tables } from '../schemas/tables.ts';
-import type { Table } from '../schemas/tables.ts';
+import type { Table } from '../schemas/table.ts';
 import { edition } from './edition.ts';
 import { anchorOf, columnsOf, stemOf, tableNames } from './open-data.ts';
 import type { Column, TableName } from './open-data.ts';

@@ -5,7 +5,7 @@ import { dataFolder } from '../catalogue/data-folder.ts';
 import { readFolder, tableNames } from '../catalogue/index.ts';
 import type { TableName } from '../catalogue/index.ts';
 import { tables } from '../schemas/tables.ts';
-import type { Table } from '../schemas/tables.ts';
+import type { Table } from '../schemas/table.ts';
 import { capital, listed } from './words.ts';
 
 /** One column of a table, as the data dictionary says it. */

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { emptyJob } from '../../src/job/model/job.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { orderOf } from '../../src/job/index.ts';
 import { orderMarkup } from '../../src/job-view/order-view.ts';
+import { orderOf } from '../../src/job/index.ts';
+import { emptyJob } from '../../src/job/model/job.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 
 const catalogue = loadCatalogue();

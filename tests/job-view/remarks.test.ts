@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { remarksOf, wantsAttention } from '../../src/job-view/remarks.ts';
 import { demoJob } from '../../src/job/model/demo.ts';
 import { emptyJob, emptyLine, type Line } from '../../src/job/model/job.ts';
 import { planJob } from '../../src/job/planning/plan.ts';
 import { firstAsk } from '../../src/job/planning/questions.ts';
 import { understandWith } from '../../src/job/understanding/understood.ts';
-import { remarksOf, wantsAttention } from '../../src/job-view/remarks.ts';
 
 const catalogue = loadCatalogue();
 const words = {

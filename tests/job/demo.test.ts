@@ -14,10 +14,10 @@ import {
   sheetOf,
   understandWith,
 } from '../../src/job/index.ts';
-import { demoIds } from '../../src/job/model/demo.ts';
 import { guessColumns } from '../../src/job/list/columns.ts';
 import { readDelimited } from '../../src/job/list/delimited.ts';
 import { linesFromRows } from '../../src/job/list/lines-in.ts';
+import { demoIds } from '../../src/job/model/demo.ts';
 import { jobSchema, type Line } from '../../src/job/model/job.ts';
 
 const catalogue = loadCatalogue();

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { presetSteps } from '../../src/job/bench/preset.ts';
+import { recordCsv } from '../../src/job/bench/record-csv.ts';
 import {
   newPlanCache,
   isCapacitor,
@@ -11,11 +13,7 @@ import {
   recordOf,
   sheetOf,
 } from '../../src/job/index.ts';
-import { orderCsv, orderTabbed } from '../../src/job/ordering/order-csv.ts';
-import { presetSteps } from '../../src/job/bench/preset.ts';
-import { recordCsv } from '../../src/job/bench/record-csv.ts';
 import { safeCell } from '../../src/job/list/safe-cell.ts';
-import { sparesFor, spareRuleOf } from '../../src/job/ordering/spares.ts';
 import {
   emptyFitted,
   emptyJob,
@@ -25,6 +23,8 @@ import {
   type Line,
 } from '../../src/job/model/job.ts';
 import { formingNote } from '../../src/job/ordering/lead-forming.ts';
+import { orderCsv, orderTabbed } from '../../src/job/ordering/order-csv.ts';
+import { sparesFor, spareRuleOf } from '../../src/job/ordering/spares.ts';
 import { understandWith } from '../../src/job/understanding/understood.ts';
 
 const catalogue = loadCatalogue();

@@ -1,5 +1,5 @@
-import { asked, keepAsked } from './address.ts';
 import { painted } from '../page/turns.ts';
+import { asked, keepAsked } from './address.ts';
 
 /** What the visitor has written, by key; what is not here takes the usual number. */
 export const given = new Map(new URLSearchParams(asked()));

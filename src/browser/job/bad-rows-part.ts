@@ -1,5 +1,5 @@
-import { emptyLine, LONGEST_TEXT } from '../../job/index.ts';
 import { badRowsMarkup } from '../../job-view/bad-rows-view.ts';
+import { emptyLine, LONGEST_TEXT } from '../../job/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../page/by-id.ts';
 import { change, current, listenForChange } from './state.ts';

@@ -1,5 +1,5 @@
-import type { Line } from '../../job/index.ts';
 import { COLUMNS, type CellText } from '../../job-view/parts-view.ts';
+import type { Line } from '../../job/index.ts';
 import { byId } from '../page/by-id.ts';
 import { current } from './state.ts';
 

@@ -8,10 +8,10 @@ import {
   type Job,
   type Opened,
 } from '../../job/index.ts';
-import { byId } from '../page/by-id.ts';
+import { siteFile } from '../fetched/site-file.ts';
 import { keepText, keptText } from '../kept/kept-text.ts';
 import { likedGuideline } from '../kept/liked-guideline.ts';
-import { siteFile } from '../fetched/site-file.ts';
+import { byId } from '../page/by-id.ts';
 import { download, fileName } from './download.ts';
 import { sharedInAddress, startSharing } from './sharing.ts';
 import {

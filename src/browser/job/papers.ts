@@ -1,4 +1,6 @@
 import type { Catalogue } from '../../engine/index.ts';
+import { orderMarkup } from '../../job-view/order-view.ts';
+import { recordMarkup } from '../../job-view/record-view.ts';
 import {
   orderOf,
   orderText,
@@ -9,8 +11,6 @@ import {
   type Plan,
   type Steps,
 } from '../../job/index.ts';
-import { orderMarkup } from '../../job-view/order-view.ts';
-import { recordMarkup } from '../../job-view/record-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../page/by-id.ts';
 import { drawInSteps } from '../page/drawn-rows.ts';

@@ -1,4 +1,3 @@
-import { emptyLine, LONGEST_TEXT, MOST_LINES, type Line, type Mapping } from '../../job/index.ts';
 import {
   COLUMNS,
   partRow,
@@ -6,6 +5,7 @@ import {
   type CellText,
   type Column,
 } from '../../job-view/parts-view.ts';
+import { emptyLine, LONGEST_TEXT, MOST_LINES, type Line, type Mapping } from '../../job/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../page/by-id.ts';
@@ -13,8 +13,8 @@ import { downloadTable } from './download-table.ts';
 import { startFindRow } from './find-row.ts';
 import { idOf, nameOf } from './names.ts';
 import { rowWindow } from './row-window.ts';
-import { withTables, type TableIn } from './tables.ts';
 import { change, changeLines, current, listenForChange } from './state.ts';
+import { withTables, type TableIn } from './tables.ts';
 
 /** The parts list: rows to type in, by keyboard as in a spreadsheet, and pasted tables. */
 

@@ -1,5 +1,14 @@
 import { href } from '../../components/links.ts';
 import type { Catalogue } from '../../engine/index.ts';
+import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
+import {
+  planDetail,
+  planGroups,
+  planRow,
+  type PlanGroup,
+  type PlanWords,
+} from '../../job-view/plan-view.ts';
+import { wantsAttention } from '../../job-view/remarks.ts';
 import {
   choiceOf,
   firstAsk,
@@ -9,23 +18,14 @@ import {
   type PlannedLine,
 } from '../../job/index.ts';
 import type { Decision, Line } from '../../job/model/job.ts';
-import {
-  planDetail,
-  planGroups,
-  planRow,
-  type PlanGroup,
-  type PlanWords,
-} from '../../job-view/plan-view.ts';
-import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
-import { wantsAttention } from '../../job-view/remarks.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
-import { byId } from '../page/by-id.ts';
 import { habit } from '../kept/habits.ts';
+import { byId } from '../page/by-id.ts';
 import { fieldsOf } from './fields-of.ts';
-import { nameOf } from './names.ts';
 import { drawAround, drawWhenFree, isTyping } from './kept-focus.ts';
 import { longList } from './long-list.ts';
+import { nameOf } from './names.ts';
 import { answerOf } from './questions-part.ts';
 import { changeLines, current } from './state.ts';
 

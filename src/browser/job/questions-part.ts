@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
+import { questionsMarkup } from '../../job-view/questions-view.ts';
 import {
   questionsOf,
   type Ask,
@@ -6,7 +7,6 @@ import {
   type PlannedLine,
   type Question,
 } from '../../job/index.ts';
-import { questionsMarkup } from '../../job-view/questions-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { byId } from '../page/by-id.ts';
 import { changeLines } from './state.ts';

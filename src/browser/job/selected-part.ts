@@ -1,3 +1,4 @@
+import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
 import {
   commonFields,
   withField,
@@ -5,7 +6,6 @@ import {
   type LineFields,
   type PlannedLine,
 } from '../../job/index.ts';
-import { lineFieldsMarkup } from '../../job-view/line-fields-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { byId } from '../page/by-id.ts';

@@ -1,5 +1,5 @@
-import type { Sheet, SheetCheck, SheetStep } from '../../job/index.ts';
 import { stepTitle } from '../../job-view/sheet-view.ts';
+import type { Sheet, SheetCheck, SheetStep } from '../../job/index.ts';
 import { capital } from '../../text/words.ts';
 
 /** One thing on the bench sheet: what to know first, a part, a closing check. */

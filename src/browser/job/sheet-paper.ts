@@ -1,5 +1,5 @@
-import type { SheetStep } from '../../job/index.ts';
 import { drawingFrame, drawingKey, sheetTable, stretchesOf } from '../../job-view/sheet-table.ts';
+import type { SheetStep } from '../../job/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { drawSketch } from './sketches.ts';
 

@@ -1,6 +1,6 @@
-import type { Sheet, SheetStep } from '../../job/index.ts';
-import { beginMarkup, checkMarkup, stepMarkup } from '../../job-view/sheet-view.ts';
 import { MOST_WHOLE_STEPS } from '../../job-view/sheet-table.ts';
+import { beginMarkup, checkMarkup, stepMarkup } from '../../job-view/sheet-view.ts';
+import type { Sheet, SheetStep } from '../../job/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { capital, countOf } from '../../text/words.ts';
 import { byId } from '../page/by-id.ts';

@@ -1,3 +1,4 @@
+import { COLUMN_WORDS, columnsMarkup } from '../../job-view/columns-view.ts';
 import {
   guessColumns,
   isBlank,
@@ -12,10 +13,9 @@ import {
   type Mapping,
   type Row,
 } from '../../job/index.ts';
-import { COLUMN_WORDS, columnsMarkup } from '../../job-view/columns-view.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import { byId } from '../page/by-id.ts';
 import { cataloguePart } from '../fetched/catalogue-part.ts';
+import { byId } from '../page/by-id.ts';
 import { idOf } from './names.ts';
 import { change, current } from './state.ts';
 

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { answerTo, type Answered } from '../../search/answer.ts';
-import { colourAnswerFor } from './colours-asked.ts';
 import { habit } from '../kept/habits.ts';
+import { colourAnswerFor } from './colours-asked.ts';
 
 /** What the box on the first page answers at once, apart from the page itself for its weight. */
 export const answerPieces = async (catalogue: Catalogue, text: string): Promise<Answered> => {

@@ -1,6 +1,6 @@
-import { coloursAlone } from '../../reading/colours/typed.ts';
 import type { Catalogue } from '../../engine/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
+import { coloursAlone } from '../../reading/colours/typed.ts';
 import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { fetchedOnce } from '../fetched/fetched-once.ts';
 import { habit } from '../kept/habits.ts';

@@ -5,8 +5,8 @@ import { readingsMarkup, unlikelyMarkup } from '../../reading/view.ts';
 import { withWipers } from '../../reading/with-wipers.ts';
 import { numberMarkup } from '../../search/device-pieces.ts';
 import { typeNumberIn, type TypeNumber } from '../../search/type-number.ts';
-import { colourAnswerFor } from './colours-asked.ts';
 import { habit } from '../kept/habits.ts';
+import { colourAnswerFor } from './colours-asked.ts';
 
 /** What reads a marking for the page of readings, apart from the page itself for its weight. */
 

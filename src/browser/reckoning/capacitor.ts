@@ -15,17 +15,17 @@ import { guidelineKey } from '../../substitution/keys.ts';
 import { partRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
 import { answeredFirst } from '../../substitution/strangeness.ts';
+import { showSought } from '../address/sought.ts';
+import { habit } from '../kept/habits.ts';
+import type { Steps } from '../page/turns.ts';
 import { showAnswer } from './answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { listenForDrawing, showDrawn } from './drawn-parts.ts';
 import { showCautions } from './due-cautions.ts';
-import { habit } from '../kept/habits.ts';
 import { listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
 import { askedNow, inputFor, position, showFields, type } from './number-fields.ts';
-import { showSought } from '../address/sought.ts';
 import { listenForOpening, openTypes, showGrounds, showStandIns } from './stand-ins.ts';
-import type { Steps } from '../page/turns.ts';
 
 /** Reckons a substitution page with the visitor's numbers: a `Reckoning` (waking.ts). */
 

@@ -1,14 +1,14 @@
-import { deviceCircumstances, deviceStandIns, type Catalogue } from '../../engine/index.ts';
 import { deviceAnswer } from '../../device-view/answer.ts';
 import { deviceFieldsFor, readDeviceNumbers } from '../../device-view/numbers.ts';
 import { citedBy, deviceResults } from '../../device-view/results.ts';
+import { deviceCircumstances, deviceStandIns, type Catalogue } from '../../engine/index.ts';
 import type { DeviceRow, UseRow } from '../../schemas/devices.ts';
-import { showAnswer } from './answer.ts';
+import { habit } from '../kept/habits.ts';
 import { byId } from '../page/by-id.ts';
 import { drawerIn } from '../page/drawn-place.ts';
-import { habit } from '../kept/habits.ts';
-import { askedNow, device, showFields, use as usedAs } from './number-fields.ts';
 import type { Steps } from '../page/turns.ts';
+import { showAnswer } from './answer.ts';
+import { askedNow, device, showFields, use as usedAs } from './number-fields.ts';
 
 /** Reckons the page of a device in a use with the visitor's numbers: a `Reckoning` (waking.ts). */
 

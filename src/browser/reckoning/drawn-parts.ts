@@ -2,9 +2,9 @@ import { resolveSituation } from '../../engine/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import type { Asked } from '../../substitution/address.ts';
 import type { Shown } from '../../substitution/shown.ts';
-import { byId } from '../page/by-id.ts';
 import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { fetchedOnce } from '../fetched/fetched-once.ts';
+import { byId } from '../page/by-id.ts';
 
 /** The part of a substitution page that draws the old part beside the first stand-in. */
 

@@ -1,5 +1,5 @@
-import type { Assessment, Judgement } from '../../engine/index.ts';
 import { verdictWords } from '../../components/verdict-shape.ts';
+import type { Assessment, Judgement } from '../../engine/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import type { HavingField } from '../../substitution/having-fields.ts';
 import { havingForm, havingResult, type TypeChoice } from '../../substitution/having-view.ts';

@@ -14,16 +14,16 @@ import { kindHavingFields, readKindHaving } from '../../substitution/kind-having
 import { kindPartRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
 import { answeredFirst } from '../../substitution/strangeness.ts';
+import { showSought } from '../address/sought.ts';
+import { habit } from '../kept/habits.ts';
+import type { Steps } from '../page/turns.ts';
 import { showAnswer } from './answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { showCautions } from './due-cautions.ts';
-import { habit } from '../kept/habits.ts';
 import { listenForHaving, showHaving } from './having.ts';
 import { askedNow, position, showFields, type } from './number-fields.ts';
 import { showSetting } from './setting.ts';
-import { showSought } from '../address/sought.ts';
 import { listenForOpening, openTypes, showGrounds, showStandIns } from './stand-ins.ts';
-import type { Steps } from '../page/turns.ts';
 
 /** Reckons a page about stand-ins of a kind besides capacitors: a `Reckoning` (waking.ts). */
 

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { sayNotFetched } from './answer.ts';
 import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { fetchedOnce } from '../fetched/fetched-once.ts';
 import { drawingInTurns, type Steps } from '../page/turns.ts';
+import { sayNotFetched } from './answer.ts';
 
 /**
  * What reckons weighs far more than all else on a page that shows its answer already, so it is

@@ -1,4 +1,5 @@
-import { tables as registry, type Reference, type Table } from '../../schemas/tables.ts';
+import { tables as registry } from '../../schemas/tables.ts';
+import type { Reference, Table } from '../../schemas/table.ts';
 import type { Fault } from '../fault.ts';
 import type { TableName, Tables } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';

@@ -1,4 +1,5 @@
-import { tables as registry, type Table } from '../../schemas/tables.ts';
+import { tables as registry } from '../../schemas/tables.ts';
+import type { Table } from '../../schemas/table.ts';
 import { cellFault, type Check } from './check.ts';
 import { ofEachTable } from './remembered.ts';
 

@@ -1,5 +1,6 @@
 import { allSums } from '../../engine/sums/index.ts';
-import { tables as registry, type Table } from '../../schemas/tables.ts';
+import { tables as registry } from '../../schemas/tables.ts';
+import type { Table } from '../../schemas/table.ts';
 import { tableNames, type TableName } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
 import { ofEachTable } from './remembered.ts';

@@ -1,7 +1,7 @@
 import { listsAt, plainNumberAt, type NumberList } from './number-lists.ts';
 import { bareRangeAt, rangeToken } from './ranges.ts';
-import type { Scan } from './scan.ts';
 import { say } from './say.ts';
+import type { Scan } from './scan.ts';
 import { skipBlanks } from './text.ts';
 import type { Token } from './token.ts';
 import { unitAt, type BelievedUnit } from './unit-behind.ts';

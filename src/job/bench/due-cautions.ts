@@ -1,9 +1,9 @@
 import { resolveSituation, type Catalogue } from '../../engine/index.ts';
-import { cautionsAt, type AtHand } from '../../substitution/cautions.ts';
 import type { CautionRow } from '../../schemas/cautions.ts';
-import { assumedBy, type Assumed } from './assumed.ts';
+import { cautionsAt, type AtHand } from '../../substitution/cautions.ts';
 import type { PlannedLine } from '../planning/planned.ts';
 import { isCapacitor } from '../planning/stand-in.ts';
+import { assumedBy, type Assumed } from './assumed.ts';
 
 /** A caution that counts, with the number that nobody typed where it rests on one. */
 export interface DueCaution {

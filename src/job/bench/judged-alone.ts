@@ -6,8 +6,8 @@ import {
 } from '../../engine/index.ts';
 import { foundAt } from '../model/found-at.ts';
 import type { Job } from '../model/job.ts';
-import type { PlannedLine } from '../planning/planned.ts';
 import { requestOfLine } from '../planning/line-request.ts';
+import type { PlannedLine } from '../planning/planned.ts';
 
 /**
  * What the rules say of one of several designators of a line by its own readings, which do not

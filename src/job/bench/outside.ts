@@ -7,11 +7,11 @@ import {
   type Unit,
 } from '../../engine/index.ts';
 import { printTolerance } from '../../substitution/typed-numbers.ts';
-import { benchFieldsOf, type BenchField } from './bench-fields.ts';
 import type { Fitted } from '../model/job.ts';
 import type { PlannedLine } from '../planning/planned.ts';
-import type { PresetSteps } from './preset.ts';
 import { isCapacitor, isKind } from '../planning/stand-in.ts';
+import { benchFieldsOf, type BenchField } from './bench-fields.ts';
+import type { PresetSteps } from './preset.ts';
 
 /** Readings that a part is marked with, of kinds that go by value. */
 const MARKED: readonly string[] = ['resistance', 'total'];

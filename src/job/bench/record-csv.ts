@@ -1,5 +1,5 @@
-import type { JobRecord } from './record.ts';
 import { safeTable } from '../list/safe-cell.ts';
+import type { JobRecord } from './record.ts';
 
 const COLUMNS = [
   'Designator',

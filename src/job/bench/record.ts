@@ -2,11 +2,7 @@ import { verdictWords } from '../../components/verdict-shape.ts';
 import { formatQuantity, type Catalogue, decidingFinding } from '../../engine/index.ts';
 import { evidenceFields } from '../../substitution/old-part.ts';
 import { PART_LIMITS } from '../../substitution/typed-numbers.ts';
-import { adjustmentsOf } from './adjustments.ts';
-import { readInWords } from './bench-fields.ts';
-import { fieldsAt } from './outside.ts';
 import { isBlank } from '../model/is-blank.ts';
-import { isDone } from './is-done.ts';
 import {
   emptyCheck,
   emptyFitted,
@@ -16,11 +12,15 @@ import {
   type Job,
 } from '../model/job.ts';
 import type { Plan, PlannedLine } from '../planning/planned.ts';
-import { presetFor, presetSteps, turnsInWords } from './preset.ts';
 import { whyWords } from '../planning/stand-in.ts';
-import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
 import { finished, type Steps } from '../planning/steps.ts';
 import { whyOf } from '../planning/why.ts';
+import { adjustmentsOf } from './adjustments.ts';
+import { readInWords } from './bench-fields.ts';
+import { isDone } from './is-done.ts';
+import { fieldsAt } from './outside.ts';
+import { presetFor, presetSteps, turnsInWords } from './preset.ts';
+import { dueChecks, fitInWords, oldInWords } from './sheet.ts';
 
 /** What became of one designator, in words that can be printed. */
 export interface RecordEntry {

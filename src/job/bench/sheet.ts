@@ -1,13 +1,7 @@
 import type { Catalogue, Judgement } from '../../engine/index.ts';
 import type { CautionRow } from '../../schemas/cautions.ts';
 import type { ClosingCheckRow, FittingOrderRow, Mark } from '../../schemas/job.ts';
-import { adjustmentsOf } from './adjustments.ts';
-import { type BenchField } from './bench-fields.ts';
-import { isGeneral, newLineCautions, type DueCaution } from './due-cautions.ts';
-import { fieldsAt } from './outside.ts';
 import { isBlank } from '../model/is-blank.ts';
-import { isDone } from './is-done.ts';
-import { judgedAlone } from './judged-alone.ts';
 import {
   emptyCheck,
   emptyFitted,
@@ -17,11 +11,17 @@ import {
   type Fitted,
   type Job,
 } from '../model/job.ts';
-import { newPlacing, type PlacedCaution } from './placed-cautions.ts';
-import { unreadOf } from '../understanding/part-of-line.ts';
 import type { Plan, PlannedLine } from '../planning/planned.ts';
 import { standInWords } from '../planning/stand-in.ts';
 import { typeNameIn } from '../planning/type-name.ts';
+import { unreadOf } from '../understanding/part-of-line.ts';
+import { adjustmentsOf } from './adjustments.ts';
+import { type BenchField } from './bench-fields.ts';
+import { isGeneral, newLineCautions, type DueCaution } from './due-cautions.ts';
+import { isDone } from './is-done.ts';
+import { judgedAlone } from './judged-alone.ts';
+import { fieldsAt } from './outside.ts';
+import { newPlacing, type PlacedCaution } from './placed-cautions.ts';
 import { presetFor, presetSteps, type PresetSteps } from './preset.ts';
 
 /** One part at a time: what to do at one designator. */

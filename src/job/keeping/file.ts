@@ -1,5 +1,3 @@
-import { readJson, isObject, type Raw } from './json-text.ts';
-import { migrated } from './migrate.ts';
 import {
   emptyJob,
   emptyLine,
@@ -10,6 +8,8 @@ import {
   type Job,
   type Line,
 } from '../model/job.ts';
+import { readJson, isObject, type Raw } from './json-text.ts';
+import { migrated } from './migrate.ts';
 
 /** A job read from a file, with a sentence for each thing that is not as it was. */
 export type Opened = { ok: true; job: Job; said: string[] } | { ok: false; message: string };

@@ -1,5 +1,5 @@
-import { openJob, type Opened } from './file.ts';
 import type { Job } from '../model/job.ts';
+import { openJob, type Opened } from './file.ts';
 
 /** Longest fragment that is offered, characters; longer ones are cut by programs that pass them on. */
 export const LONGEST_FRAGMENT = 16_000;

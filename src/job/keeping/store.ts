@@ -1,6 +1,6 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
-import { openJob, writeJob } from './file.ts';
 import type { Job } from '../model/job.ts';
+import { openJob, writeJob } from './file.ts';
 
 /** A job as it is kept: its file's text, so that one that is damaged can still be handed out. */
 interface Kept {

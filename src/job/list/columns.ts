@@ -1,6 +1,6 @@
 import type { ColumnField, ColumnWordRow, KindWordRow } from '../../schemas/job.ts';
-import type { DecimalSign } from './decimal-sign.ts';
 import { expandDesignators, isRatherTypeNumber } from '../model/designators.ts';
+import type { DecimalSign } from './decimal-sign.ts';
 import type { Row } from './delimited.ts';
 
 export type { ColumnField } from '../../schemas/job.ts';

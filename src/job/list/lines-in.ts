@@ -1,8 +1,8 @@
+import { expandDesignators } from '../model/designators.ts';
+import { emptyLine, MOST_LINES, type BadRow, type Line } from '../model/job.ts';
 import type { Mapping } from './columns.ts';
 import { withoutThousands } from './decimal-sign.ts';
 import type { Row } from './delimited.ts';
-import { expandDesignators } from '../model/designators.ts';
-import { emptyLine, MOST_LINES, type BadRow, type Line } from '../model/job.ts';
 import { plainCell } from './safe-cell.ts';
 
 /** What a table became: every row but the header is a line or a bad row. */

@@ -2,8 +2,8 @@ import { formatValue } from '../../engine/index.ts';
 import { pitchPhrase, ratingPhrase } from '../../substitution/phrases.ts';
 import { printTolerance } from '../../substitution/typed-numbers.ts';
 import { listed } from '../../text/words.ts';
-import { nothingBought, type Bought, type ThingFor } from './bought.ts';
 import type { DeviceStandIn, KindStandIn } from '../planning/stand-in.ts';
+import { nothingBought, type Bought, type ThingFor } from './thing.ts';
 
 /** What to buy of a kind besides capacitors: value, tolerance, rating and what else it is ordered by. */
 export const kindThing = (standIn: KindStandIn, kind: string, what: string): ThingFor => {

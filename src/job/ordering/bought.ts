@@ -8,55 +8,18 @@ import {
 import { pitchPhrase } from '../../substitution/phrases.ts';
 import { printTolerance } from '../../substitution/typed-numbers.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
-import { wordsBeside } from '../understanding/ask-capacitor.ts';
-import { deviceThing, kindThing } from './bought-other.ts';
-import { kindTitle } from '../understanding/kinds.ts';
 import { lowerPowerOfLine } from '../planning/lower-power.ts';
 import { lowerRatingOfLine } from '../planning/lower-rating.ts';
-import { formingNote } from './lead-forming.ts';
-import { unreadOf, type PartOfLine } from '../understanding/part-of-line.ts';
 import type { PlannedLine } from '../planning/planned.ts';
 import { printCapacitance, printVolts } from '../planning/print.ts';
 import { isCapacitor, isDevice, type DeviceStandIn } from '../planning/stand-in.ts';
 import { typeNameIn } from '../planning/type-name.ts';
-
-/** What tells one thing to buy from another, in words. */
-export interface Bought {
-  kind: string;
-  what: string;
-  value: string;
-  tolerance: string;
-  volts: string;
-  /** Rated power. */
-  power: string;
-  style: string;
-  pitch: string;
-  /** Height of the body, where one is listed. */
-  height: string;
-  /** What else one orders it by, such as its temperature coefficient or its turns. */
-  details: string;
-}
-
-/** A thing of which nothing is said. */
-export const nothingBought: Bought = {
-  kind: '',
-  what: '',
-  value: '',
-  tolerance: '',
-  volts: '',
-  power: '',
-  style: '',
-  pitch: '',
-  height: '',
-  details: '',
-};
-
-/** One thing of a stand-in, how many of it each place takes, and what to mind. */
-export interface ThingFor {
-  thing: Bought;
-  each: number;
-  notes: readonly string[];
-}
+import { wordsBeside } from '../understanding/ask-capacitor.ts';
+import { kindTitle } from '../understanding/kinds.ts';
+import { unreadOf, type PartOfLine } from '../understanding/part-of-line.ts';
+import { deviceThing, kindThing } from './bought-other.ts';
+import { formingNote } from './lead-forming.ts';
+import { nothingBought, type Bought, type ThingFor } from './thing.ts';
 
 /** What to buy for a line, or the reason why nothing can be ordered. */
 export interface BoughtFor {

@@ -1,5 +1,5 @@
-import type { Order, OrderGroup } from './order.ts';
 import { safeTable } from '../list/safe-cell.ts';
+import type { Order, OrderGroup } from './order.ts';
 
 const COLUMNS = [
   'Quantity',

@@ -1,8 +1,9 @@
+import type { Catalogue } from '../../engine/index.ts';
 import type { Job } from '../model/job.ts';
 import type { Plan, PlannedLine } from '../planning/planned.ts';
-import { boughtFor, nothingBought, type Bought } from './bought.ts';
+import { boughtFor } from './bought.ts';
 import { sparesFor, spareRuleOf, type SpareRule } from './spares.ts';
-import type { Catalogue } from '../../engine/index.ts';
+import { nothingBought, type Bought } from './thing.ts';
 
 /** One thing to buy, with all places that it is for. */
 export interface OrderGroup extends Bought {

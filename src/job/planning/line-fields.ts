@@ -1,10 +1,10 @@
-import { formatValue, signsOf, type Catalogue, type Habit } from '../../engine/index.ts';
 import { deviceFields } from '../../device-view/numbers.ts';
+import { formatValue, signsOf, type Catalogue, type Habit } from '../../engine/index.ts';
 import { fieldsFor, readAddress } from '../../substitution/address.ts';
 import { conditionIds } from '../../substitution/condition-fields.ts';
 import type { FieldGroup } from '../../substitution/field.ts';
-import { kindFieldsFor, readKindAddress } from '../../substitution/kind-address.ts';
 import { partKeys } from '../../substitution/keys.ts';
+import { kindFieldsFor, readKindAddress } from '../../substitution/kind-address.ts';
 import { evidenceFields } from '../../substitution/old-part.ts';
 import type { Job, Line } from '../model/job.ts';
 import type { Family, PartOfLine } from '../understanding/part-of-line.ts';

@@ -9,9 +9,9 @@ import { readAddress } from '../../substitution/address.ts';
 import { guidelineKey, partKeys } from '../../substitution/keys.ts';
 import { evidenceFields, readEvidence, signsKey } from '../../substitution/old-part.ts';
 import { messagesOf } from '../../substitution/typed-numbers.ts';
-import { withAlternating } from './alternating.ts';
 import type { Job, Line } from '../model/job.ts';
 import type { PartOfLine } from '../understanding/part-of-line.ts';
+import { withAlternating } from './alternating.ts';
 
 /** What a line asks of the engine, and what of its numbers could not be understood, by key. */
 export interface LineRequest {

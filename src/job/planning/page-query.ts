@@ -4,8 +4,8 @@ import { writeRated } from '../../substitution/rated-voltage.ts';
 import { writeTolerance } from '../../substitution/typed-numbers.ts';
 import type { Job } from '../model/job.ts';
 import type { PartOfLine } from '../understanding/part-of-line.ts';
-import type { PlannedLine } from './planned.ts';
 import { addressOfLine } from './line-request.ts';
+import type { PlannedLine } from './planned.ts';
 
 /** Figures of a rating that people write. */
 const FIGURES = 6;

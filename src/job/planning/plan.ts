@@ -1,5 +1,4 @@
 import { type Advice, type Catalogue, compareVerdicts } from '../../engine/index.ts';
-import type { Asked, Asking, Server } from './asked.ts';
 import { doubledDesignators } from '../model/doubled.ts';
 import { foundOf } from '../model/found-at.ts';
 import { isNoteAlone } from '../model/is-blank.ts';
@@ -12,6 +11,7 @@ import {
   type PartOfLine,
   type Understand,
 } from '../understanding/part-of-line.ts';
+import type { Asked, Asking, Server } from './asked.ts';
 import { newMemory, type Memory } from './memory.ts';
 import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
 import { capacitors } from './serve-capacitor.ts';

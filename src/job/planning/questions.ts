@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../engine/index.ts';
+import { lineName } from '../model/line-name.ts';
 import type { Ask, AskChoice } from '../understanding/ask.ts';
 import { askKind, isKnownKind, usualKind } from '../understanding/kinds.ts';
-import { lineName } from '../model/line-name.ts';
 import type { PlannedLine } from './planned.ts';
 
 /** One question, with every line that it is asked of. */

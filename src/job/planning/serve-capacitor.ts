@@ -11,8 +11,8 @@ import { ok } from '../../engine/result.ts';
 import { leaningFrom } from '../../substitution/strangeness.ts';
 import { asOrdered, misfitOf, restOf, type Server } from './asked.ts';
 import { readCandidate } from './choice.ts';
-import type { Rest, Worked } from './planned.ts';
 import { requestOfLine, type LineRequest } from './line-request.ts';
+import type { Rest, Worked } from './planned.ts';
 import { soldAsOldNote } from './sold-as-old.ts';
 import { isCapacitor } from './stand-in.ts';
 

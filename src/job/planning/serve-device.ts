@@ -1,3 +1,4 @@
+import { readDeviceNumbers } from '../../device-view/numbers.ts';
 import {
   assessDevice,
   comparePins,
@@ -6,7 +7,6 @@ import {
   type DeviceAssessment,
 } from '../../engine/index.ts';
 import { fail, ok } from '../../engine/result.ts';
-import { readDeviceNumbers } from '../../device-view/numbers.ts';
 import type { DeviceRow, UseRow } from '../../schemas/devices.ts';
 import { messagesOf } from '../../substitution/typed-numbers.ts';
 import { misfitOf, restOf, type Server } from './asked.ts';

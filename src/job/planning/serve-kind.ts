@@ -15,11 +15,11 @@ import { ok } from '../../engine/result.ts';
 import { readKindAddress } from '../../substitution/kind-address.ts';
 import { strangeness } from '../../substitution/strangeness.ts';
 import { messagesOf } from '../../substitution/typed-numbers.ts';
+import type { Line } from '../model/job.ts';
 import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
 import { readKindCandidate } from './choice.ts';
-import type { Line } from '../model/job.ts';
-import type { Worked } from './planned.ts';
 import { addressOfLine } from './line-request.ts';
+import type { Worked } from './planned.ts';
 import type { KindStandIn } from './stand-in.ts';
 
 /** What the conditions of a setting are read from at the bench, where the line does not say them. */

@@ -1,3 +1,4 @@
+import { reasonOf } from '../../device-view/answer.ts';
 import type {
   Assessment,
   DeviceAssessment,
@@ -7,7 +8,6 @@ import type {
   Range,
   TypeId,
 } from '../../engine/index.ts';
-import { reasonOf } from '../../device-view/answer.ts';
 import { partPhrase, reasonPhrase } from '../../substitution/phrases.ts';
 import type { Family } from '../understanding/part-of-line.ts';
 

@@ -15,9 +15,9 @@ import { findNames } from '../../search/names.ts';
 import { byUse } from '../../search/position-order.ts';
 import { saidAmong } from '../../search/said-names.ts';
 import { listed } from '../../text/words.ts';
+import type { Line } from '../model/job.ts';
 import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
-import type { Line } from '../model/job.ts';
 import type { PartOfLine } from './part-of-line.ts';
 
 /** What is asked about a capacitor that a line tells in part. */

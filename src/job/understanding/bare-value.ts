@@ -1,8 +1,8 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { isInMicrofarads } from '../../substitution/bare-capacitance.ts';
+import type { Line } from '../model/job.ts';
 import type { Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
-import type { Line } from '../model/job.ts';
 import type { PartOfLine } from './part-of-line.ts';
 
 /**

@@ -1,6 +1,6 @@
 import type { Catalogue, Reading } from '../../engine/index.ts';
-import { coloursAlone } from '../../reading/colours/typed.ts';
 import type { RowReading } from '../../reading/colours/row.ts';
+import { coloursAlone } from '../../reading/colours/typed.ts';
 import type { Line } from '../model/job.ts';
 
 /** Reads colours in a row; a page fetches it with its tables once a line has colours. */

@@ -2,8 +2,8 @@ import { readMarking, type Catalogue, type Reading } from '../../engine/index.ts
 import type { KnownNumber } from '../../search/known-numbers.ts';
 import { typeNumberIn } from '../../search/type-number.ts';
 import { expandDesignators } from '../model/designators.ts';
-import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import type { Line } from '../model/job.ts';
+import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
 
 /** What a parts list calls a device; nothing for what is none. */

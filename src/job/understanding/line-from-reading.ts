@@ -10,8 +10,8 @@ import { ratingPhrase } from '../../substitution/phrases.ts';
 import { writeRated } from '../../substitution/rated-voltage.ts';
 import { ratingTold, toleranceTold } from '../../substitution/told-by-marking.ts';
 import { printTolerance } from '../../substitution/typed-numbers.ts';
-import type { PartOfLine } from './part-of-line.ts';
 import type { Line } from '../model/job.ts';
+import type { PartOfLine } from './part-of-line.ts';
 
 type Told = Pick<PartOfLine, 'type' | 'capacitance' | 'tolerance' | 'ratedVoltage' | 'voltageKind'>;
 

@@ -6,9 +6,9 @@ import {
   readToleranceText,
   type Read,
 } from '../../substitution/typed-numbers.ts';
-import type { Ask } from './ask.ts';
 import { expandDesignators } from '../model/designators.ts';
 import type { Line } from '../model/job.ts';
+import type { Ask } from './ask.ts';
 
 /** What the part of a line is understood to be; what is not known is missing. */
 export interface PartOfLine {

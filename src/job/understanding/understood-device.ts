@@ -3,9 +3,9 @@ import type { DeviceRow } from '../../schemas/devices.ts';
 import { devicesCalled, devicesLike, runsOf } from '../../search/devices.ts';
 import { knownNumber } from '../../search/known-numbers.ts';
 import { saidAmong } from '../../search/said-names.ts';
-import type { Ask } from './ask.ts';
-import { wordsBeside } from './ask-capacitor.ts';
 import type { Line } from '../model/job.ts';
+import { wordsBeside } from './ask-capacitor.ts';
+import type { Ask } from './ask.ts';
 import { atDesignators, type PartOfLine } from './part-of-line.ts';
 
 /** Families of devices that a parts list puts under a kind; none for kinds that no numbers serve. */

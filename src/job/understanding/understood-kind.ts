@@ -17,10 +17,10 @@ import {
   withoutFraction,
   type Measure,
 } from '../../substitution/typed-numbers.ts';
-import { unsureOf, type Ask } from './ask.ts';
-import { askWhichValue } from './ask-value.ts';
-import { kindWord } from './kinds.ts';
 import type { Line } from '../model/job.ts';
+import { askWhichValue } from './ask-value.ts';
+import { unsureOf, type Ask } from './ask.ts';
+import { kindWord } from './kinds.ts';
 import { atDesignators, cellsOf, type PartOfLine } from './part-of-line.ts';
 
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */

@@ -6,6 +6,7 @@ import {
   type Reading,
 } from '../../engine/index.ts';
 import { withoutName, type Called } from '../../search/said-names.ts';
+import type { Line } from '../model/job.ts';
 import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.ts';
 import { askWhichValue, isSameValue } from './ask-value.ts';
 import type { Ask } from './ask.ts';
@@ -14,7 +15,6 @@ import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-l
 import { kindOfDevice, kindOfReading, kindTold } from './kind-told.ts';
 import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
-import type { Line } from '../model/job.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
 import { familiesOf, knownOf, understoodDevice } from './understood-device.ts';

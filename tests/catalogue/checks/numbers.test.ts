@@ -10,7 +10,8 @@ import { limitUnit } from '../../../src/catalogue/checks/limit-unit.ts';
 import { numberOrder, orders } from '../../../src/catalogue/checks/number-order.ts';
 import { unitKind } from '../../../src/catalogue/checks/unit-kind.ts';
 import type { TableName } from '../../../src/catalogue/read-folder.ts';
-import { tables as registry, type Table } from '../../../src/schemas/tables.ts';
+import { tables as registry } from '../../../src/schemas/tables.ts';
+import type { Table } from '../../../src/schemas/table.ts';
 import { madeTables, testRule } from './made-tables.ts';
 
 testRule('number-order', numberOrder, [

@@ -8,7 +8,8 @@ import { DataFaults } from '../../../src/catalogue/fault.ts';
 import { checkFolder, loadCatalogue } from '../../../src/catalogue/load.ts';
 import { readFolder, tableNames, valuesOf } from '../../../src/catalogue/read-folder.ts';
 import { brokenSealsOf } from '../../../src/catalogue/sealed-folder.ts';
-import { tables as registry, type Table } from '../../../src/schemas/tables.ts';
+import { tables as registry } from '../../../src/schemas/tables.ts';
+import type { Table } from '../../../src/schemas/table.ts';
 
 /** Runs something on a folder of such files. */
 const inFolder = <Result>(

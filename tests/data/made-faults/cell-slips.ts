@@ -1,6 +1,7 @@
 import type { TableName } from '../../../src/catalogue/index.ts';
 import { E_SERIES } from '../../../src/engine/values/e-series.generated.ts';
-import { tables, type Table } from '../../../src/schemas/tables.ts';
+import { tables } from '../../../src/schemas/tables.ts';
+import type { Table } from '../../../src/schemas/table.ts';
 import type { CellsOfRow } from '../broken-copy.ts';
 
 /** The ways in which one cell comes to be wrong when a person types or pastes it. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { cautionList } from '../../../src/job-view/caution-list.ts';
 import {
   demoJob,
   emptyJob,
@@ -10,7 +11,6 @@ import {
   type Sheet,
 } from '../../../src/job/index.ts';
 import type { Line } from '../../../src/job/model/job.ts';
-import { cautionList } from '../../../src/job-view/caution-list.ts';
 import { toHtml } from '../../../src/markup/to-html.ts';
 
 const catalogue = loadCatalogue();

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import type { Catalogue } from '../../../src/engine/index.ts';
+import { adjustmentsOf } from '../../../src/job/bench/adjustments.ts';
+import { presetSteps } from '../../../src/job/bench/preset.ts';
+import { recordCsv } from '../../../src/job/bench/record-csv.ts';
 import {
   emptyFitted,
   moved,
@@ -11,10 +15,6 @@ import {
   understandWith,
   writeJob,
 } from '../../../src/job/index.ts';
-import { adjustmentsOf } from '../../../src/job/bench/adjustments.ts';
-import { presetSteps } from '../../../src/job/bench/preset.ts';
-import { recordCsv } from '../../../src/job/bench/record-csv.ts';
-import type { Catalogue } from '../../../src/engine/index.ts';
 import {
   emptyJob,
   emptyLine,

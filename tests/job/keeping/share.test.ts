@@ -1,8 +1,8 @@
 import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { emptyJob, emptyLine } from '../../../src/job/model/job.ts';
 import { LONGEST_FRAGMENT, openShared, shareJob } from '../../../src/job/keeping/share.ts';
+import { emptyJob, emptyLine } from '../../../src/job/model/job.ts';
 import { anyJob } from '../any-job.ts';
 
 test('there and back', async () => {

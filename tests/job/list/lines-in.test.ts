@@ -4,8 +4,8 @@ import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { guessColumns } from '../../../src/job/list/columns.ts';
 import { readDelimited } from '../../../src/job/list/delimited.ts';
 import { linesFromRows } from '../../../src/job/list/lines-in.ts';
-import { emptyLine } from '../../../src/job/model/job.ts';
 import { tableOut } from '../../../src/job/list/table-out.ts';
+import { emptyLine } from '../../../src/job/model/job.ts';
 import { anyLine } from '../any-job.ts';
 
 const { columnWords: words, kindWords } = loadCatalogue().job;

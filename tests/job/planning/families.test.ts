@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { decidingFinding } from '../../../src/engine/index.ts';
-import { withAlternating } from '../../../src/job/planning/alternating.ts';
-import { alternating } from '../../../src/substitution/rated-voltage.ts';
 import {
   choiceOf,
   firstAsk,
@@ -23,6 +21,8 @@ import {
   type Job,
   type Line,
 } from '../../../src/job/model/job.ts';
+import { withAlternating } from '../../../src/job/planning/alternating.ts';
+import { alternating } from '../../../src/substitution/rated-voltage.ts';
 
 const catalogue = loadCatalogue();
 const catalogueAt = () => catalogue;

@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
 import {
   commonFields,
   fieldsOfLine,
   withField,
   withSign,
 } from '../../../src/job/planning/line-fields.ts';
-import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
-import { partAsTyped } from '../../../src/job/understanding/part-of-line.ts';
 import { planJob } from '../../../src/job/planning/plan.ts';
+import { partAsTyped } from '../../../src/job/understanding/part-of-line.ts';
 
 const catalogue = loadCatalogue();
 const { whole } = emptyJob('a', new Date(0));

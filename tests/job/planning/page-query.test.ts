@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
 import { pageQuery, planJob, understandWith } from '../../../src/job/index.ts';
+import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
 import { readAddress } from '../../../src/substitution/address.ts';
 import { readKindAddress } from '../../../src/substitution/kind-address.ts';
 

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { sliceColours, sliceReading } from '../../../src/catalogue/slices/slice-reading.ts';
 import { haveColours, understandWith } from '../../../src/job/index.ts';
-import { understoodLine } from '../../../src/job/understanding/understood.ts';
 import { emptyLine, type Line } from '../../../src/job/model/job.ts';
+import { understoodLine } from '../../../src/job/understanding/understood.ts';
+import { toHtml } from '../../../src/markup/to-html.ts';
 import { readColourRow } from '../../../src/reading/colours/row.ts';
 import { colourAnswer } from '../../../src/search/colour-answer.ts';
-import { toHtml } from '../../../src/markup/to-html.ts';
 
 // As a browser has them: what sees colours and what reads them are two slices.
 const whole = loadCatalogue();
