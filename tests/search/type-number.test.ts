@@ -139,7 +139,7 @@ describe('a number that has no page', () => {
     ['HM62256', 'static memory of 32 kB', ''],
     ['КТ361Г', 'PNP', 'BC557'],
     ['2SA101', 'germanium PNP', 'OC71'],
-    ['2SC2240GR', 'of low noise and about 100 V', '2N5551'],
+    ['2SC1845', 'of low noise and about 100 V', '2N5551'],
     ['BDX18', 'PNP power transistor', 'MJ2955'],
     ['BC171B', 'NPN transistor for small signals', 'BC547'],
     ['TBA231', 'preamplifiers', ''],
