@@ -8,8 +8,11 @@ export interface Called {
   also_called: readonly string[];
 }
 
-/** Fewest letters of a name that may stand among other words, so that `IF` and `RC` name nothing. */
+/** Fewest letters of a name that may stand among other words, so that `IF` and `RC` name nothing there. */
 const FEWEST_LETTERS = 4;
+
+/** The same of a name that is the whole text, as the `VCO` of a note. */
+const FEWEST_OF_WHOLE = 2;
 
 /** A word of a text, in lower case and without its plural ending, and where it stands. */
 interface Word {
@@ -32,7 +35,7 @@ const namesOf = remembered(({ name, short_name = '', family = '', also_called }:
   [name, short_name, family, ...also_called]
     .filter((text) => !/\d/u.test(text))
     .map(plainWords)
-    .filter((words) => words.join('').length >= FEWEST_LETTERS),
+    .filter((words) => words.join('').length >= FEWEST_OF_WHOLE),
 );
 
 /** A name of a row that stands in a text as a whole, and where. */
@@ -45,6 +48,7 @@ interface Said<Row> {
 
 const saidIn = <Row extends Called>(words: readonly Word[], row: Row): Said<Row>[] =>
   namesOf(row).flatMap((name) => {
+    if (name.join('').length < FEWEST_LETTERS && name.length < words.length) return [];
     const at = words.findIndex((_, start) =>
       name.every((word, of) => words[start + of]?.word === word),
     );

@@ -17,6 +17,9 @@ test.each([
   ['Active filters 22n', ['filter'], ['filter']],
   // Figures are marks, and names of two letters are too many other things.
   ['100n IF', [], []],
+  // As the whole text a short name is what is meant.
+  ['IF', ['chip'], ['chip']],
+  ['I', [], []],
   // A whole name is wanted, word by word.
   ['emitter of Q4', [], []],
   ['bypassed', [], []],
