@@ -25,6 +25,7 @@ export default tseslint.config(
   {
     rules: {
       eqeqeq: 'error',
+      'no-duplicate-imports': 'error',
       'max-lines': ['error', { max: 400, skipComments: true, skipBlankLines: true }],
       complexity: ['error', 16],
       'no-restricted-syntax': ['error', ...unsafeHtml],

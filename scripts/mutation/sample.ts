@@ -1,5 +1,4 @@
-import type { CheckResult, Checker } from '@stryker-mutator/api/check';
-import { CheckStatus } from '@stryker-mutator/api/check';
+import { CheckStatus, type CheckResult, type Checker } from '@stryker-mutator/api/check';
 import type { Mutant } from '@stryker-mutator/api/core';
 import { PluginKind, declareFactoryPlugin } from '@stryker-mutator/api/plugin';
 import { inSample, readSample } from './in-sample.ts';

@@ -1,5 +1,4 @@
-import { h } from '../markup/node.ts';
-import type { Element, Markup } from '../markup/node.ts';
+import { h, type Element, type Markup } from '../markup/node.ts';
 import { href } from './links.ts';
 
 /** A link within the site. */

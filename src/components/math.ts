@@ -1,8 +1,6 @@
-import { h } from '../markup/node.ts';
-import type { Element, Markup } from '../markup/node.ts';
+import { h, type Element, type Markup } from '../markup/node.ts';
 import { printUnit } from '../text/numbers.ts';
-import { readEquation } from './equation-tree.ts';
-import type { Term } from './equation-tree.ts';
+import { readEquation, type Term } from './equation-tree.ts';
 import { plainText, withValues } from './equation-values.ts';
 
 const GREEK: ReadonlyMap<string, string> = new Map(

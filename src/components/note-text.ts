@@ -1,5 +1,4 @@
-import { h } from '../markup/node.ts';
-import type { Markup } from '../markup/node.ts';
+import { h, type Markup } from '../markup/node.ts';
 import { sentence } from '../text/words.ts';
 
 const SYMBOL = /\b([A-Za-z])_([A-Za-z\d]+)\b/;

@@ -3,8 +3,7 @@ import type { Range } from '../engine/quantities/range.ts';
 import type { KindPropertyRow } from '../schemas/kinds.ts';
 import type { PropertyRow } from '../schemas/types.ts';
 import { printFigure, printUnit } from '../text/numbers.ts';
-import { axisOver } from './range-axis.ts';
-import type { Axis } from './range-axis.ts';
+import { axisOver, type Axis } from './range-axis.ts';
 
 /** A property's range in SI, brought to the unit that its pages print. */
 const inPropertyUnit = (catalogue: Catalogue, property: PropertyRow, range: Range): Range => {

@@ -1,5 +1,4 @@
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 
 /** A length in a drawing as it is written, to a tenth: finer than a screen shows. */
 export const px = (value: number): string => String(Math.round(value * 10) / 10);

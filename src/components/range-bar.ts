@@ -1,10 +1,8 @@
 import type { Range } from '../engine/quantities/range.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { toHtml } from '../markup/to-html.ts';
 import { hatch, px, stroke, upright, word } from './range-bar-marks.ts';
-import { axisOver, placeOn } from './range-axis.ts';
-import type { Axis } from './range-axis.ts';
+import { axisOver, placeOn, type Axis } from './range-axis.ts';
 
 export interface RangeBarRow {
   label: string;

@@ -1,5 +1,4 @@
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import type { VerdictRuleRow } from '../schemas/positions.ts';
 
 export type VerdictId = VerdictRuleRow['verdict'];

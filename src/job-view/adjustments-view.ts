@@ -1,6 +1,5 @@
 import type { Adjustment } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { benchInput, benchTick } from './bench-input.ts';
 
 const button = (move: string, word: string, what: string): Element =>

@@ -1,6 +1,5 @@
 import type { BadRow } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { countOf, cutTo, sentence } from '../text/words.ts';
 
 /** Rows that stand on the page; all are kept. */

@@ -1,5 +1,4 @@
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { printMoment } from '../text/moment.ts';
 
 /** A labelled field of the bench sheet. */

@@ -1,6 +1,5 @@
 import type { BenchField, SheetStep, Time } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
 
 const TIMES: readonly Time[] = ['before', 'after'];

@@ -1,6 +1,5 @@
 import type { PlacedCaution } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
 import { assumedShort, assumedWords } from './assumed-words.ts';
 

@@ -6,8 +6,7 @@ import {
   type Mapping,
   type Row,
 } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
 import { cardTable } from './table.ts';
 

@@ -1,6 +1,5 @@
 import { shortenDesignators } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 
 /**
  * Designators as a list in which no line ends within a range such as `R1-R6`.

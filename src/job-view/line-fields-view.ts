@@ -1,6 +1,5 @@
 import type { LineField, LineFields } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital } from '../text/words.ts';
 
 const TITLES: Readonly<Record<LineField['group'], string>> = {

@@ -1,6 +1,5 @@
 import { lineName, type Order } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { countOf, sentence } from '../text/words.ts';
 import { designatorsMarkup } from './designators-view.ts';
 import { cardTable } from './table.ts';

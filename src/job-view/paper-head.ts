@@ -1,6 +1,5 @@
 import type { Job } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 
 /** What heads every paper of a job: which board it is. When and where it was printed every page says. */
 export const paperHead = ({ title, equipment, note }: Job): Element[] => [

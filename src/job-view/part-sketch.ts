@@ -8,8 +8,7 @@ import {
 } from '../drawing/index.ts';
 import { resolveSituation, type Catalogue } from '../engine/index.ts';
 import { isCapacitor, type SheetStep } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { drawnParts, SIDES_FROM } from '../substitution/drawn.ts';
 import { basisWords, capital } from '../text/words.ts';
 import { outlines, type Sketched } from './outline-sketch.ts';

@@ -1,6 +1,5 @@
 import { LONGEST_TEXT, type Line } from '../job/model/job.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 
 /** A column of the parts list that can be typed in. */
 export interface Column {

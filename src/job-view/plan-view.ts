@@ -8,8 +8,7 @@ import {
   type LineFields,
   type PlannedLine,
 } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, sentence, typeset } from '../text/words.ts';
 import { lineFieldsMarkup } from './line-fields-view.ts';
 import { answersMarkup } from './questions-view.ts';

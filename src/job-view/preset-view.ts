@@ -6,8 +6,7 @@ import {
   type PresetSteps,
   type SheetStep,
 } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
 import { benchInput } from './bench-input.ts';
 

@@ -1,6 +1,5 @@
 import type { Ask, Question } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { countOf, typeset } from '../text/words.ts';
 
 /** Up to so many answers are buttons; more are a list to choose from. */

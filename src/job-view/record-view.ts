@@ -1,6 +1,5 @@
 import type { JobRecord, RecordEntry } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
 import { printMoment } from '../text/moment.ts';
 import { designatorsMarkup } from './designators-view.ts';

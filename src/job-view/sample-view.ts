@@ -8,8 +8,7 @@ import {
   type Plan,
   type PlannedLine,
 } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element, Markup } from '../markup/node.ts';
+import { h, type Element, type Markup } from '../markup/node.ts';
 import { capital, sentence, typeset } from '../text/words.ts';
 import { orderMarkup } from './order-view.ts';
 import { remarksOf, type RemarkWords } from './remarks.ts';

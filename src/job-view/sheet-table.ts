@@ -1,6 +1,5 @@
 import { isDevice, lineName, readInWords, whyOf, type SheetStep } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, listed, sentence } from '../text/words.ts';
 import { printMoment } from '../text/moment.ts';
 import { assumedShort } from './assumed-words.ts';

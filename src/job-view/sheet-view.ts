@@ -7,8 +7,7 @@ import {
   type SheetCheck,
   type SheetStep,
 } from '../job/index.ts';
-import { h } from '../markup/node.ts';
-import type { Element } from '../markup/node.ts';
+import { h, type Element } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
 import { adjustmentsMarkup } from './adjustments-view.ts';
 import { benchInput, benchTick, tickedAt } from './bench-input.ts';

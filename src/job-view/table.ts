@@ -1,5 +1,4 @@
-import { h } from '../markup/node.ts';
-import type { Element, Markup } from '../markup/node.ts';
+import { h, type Element, type Markup } from '../markup/node.ts';
 
 /**
  * From so many rows on their columns are alike in width, whatever stands in them: then a row that is

@@ -43,8 +43,8 @@ import {
   voltageCodeRow,
   voltageSchemeRow,
   voltageWordRow,
+  type MarkingTables,
 } from './markings.ts';
-import type { MarkingTables } from './markings.ts';
 import { bodies, source } from './references.ts';
 import type { Reference, Table } from './table.ts';
 

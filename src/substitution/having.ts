@@ -1,5 +1,10 @@
-import type { Assessment, Candidate, Catalogue, Habit } from '../engine/index.ts';
-import { formatValue } from '../engine/index.ts';
+import {
+  formatValue,
+  type Assessment,
+  type Candidate,
+  type Catalogue,
+  type Habit,
+} from '../engine/index.ts';
 import { readCapacitance } from './bare-capacitance.ts';
 import { fieldsOf, havingOf, type Having, type HavingField } from './having-fields.ts';
 import { havingKeys } from './keys.ts';

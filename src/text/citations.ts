@@ -3,8 +3,7 @@ import type { FigureRow } from '../schemas/types.ts';
 import { tables } from '../schemas/tables.ts';
 import type { Table } from '../schemas/table.ts';
 import { figureIds } from '../components/row-ids.ts';
-import { pageOf, rowsOf, tableNames } from './open-data.ts';
-import type { TableName } from './open-data.ts';
+import { pageOf, rowsOf, tableNames, type TableName } from './open-data.ts';
 import { printFigure } from './numbers.ts';
 import { capital } from './words.ts';
 

@@ -1,8 +1,14 @@
 import { tables } from '../schemas/tables.ts';
 import type { Table } from '../schemas/table.ts';
 import { edition } from './edition.ts';
-import { anchorOf, columnsOf, stemOf, tableNames } from './open-data.ts';
-import type { Column, TableName } from './open-data.ts';
+import {
+  anchorOf,
+  columnsOf,
+  stemOf,
+  tableNames,
+  type Column,
+  type TableName,
+} from './open-data.ts';
 
 const typeOf = ({ holds }: Column): string => {
   if (holds === 'number') return 'number';

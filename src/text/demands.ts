@@ -1,6 +1,11 @@
 import type { Catalogue } from '../engine/catalogue.ts';
-import { UNITS, formatQuantity, formatValue } from '../engine/quantities/index.ts';
-import type { Range, Unit } from '../engine/quantities/index.ts';
+import {
+  UNITS,
+  formatQuantity,
+  formatValue,
+  type Range,
+  type Unit,
+} from '../engine/quantities/index.ts';
 import type { ConditionRow, DemandRow } from '../schemas/positions.ts';
 import { printNumber } from './numbers.ts';
 

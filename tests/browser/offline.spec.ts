@@ -2,8 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import { test as base, expect } from '@playwright/test';
-import type { Page } from '@playwright/test';
+import { test as base, expect, type Page } from '@playwright/test';
 import {
   HASH_DIGITS,
   LISTS,

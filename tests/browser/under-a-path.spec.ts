@@ -1,7 +1,6 @@
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { test as base, expect } from '@playwright/test';
-import type { Page } from '@playwright/test';
+import { test as base, expect, type Page } from '@playwright/test';
 import { UNDER_A_PATH } from '../../scripts/under-a-path.ts';
 import { serveFiles, type FileServer } from './file-server.ts';
 import { openWhole } from './open-whole.ts';

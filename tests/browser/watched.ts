@@ -1,5 +1,4 @@
-import { test as base, expect } from '@playwright/test';
-import type { BrowserContext } from '@playwright/test';
+import { test as base, expect, type BrowserContext } from '@playwright/test';
 
 /** Notes everything that may go wrong unseen while pages are open. */
 export const watch = async (

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
-import type { Finding } from '../../src/engine/index.ts';
+import { deviceStandIns, type Finding } from '../../src/engine/index.ts';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { deviceAnswer, reasonOf } from '../../src/device-view/answer.ts';
-import { deviceStandIns } from '../../src/engine/index.ts';
 
 const pins: Finding = {
   demand: 'amp-line-pins',

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { assess, type Assessment } from '../../src/engine/index.ts';
-import { guidelineKey, partKeys } from '../../src/substitution/keys.ts';
+import { guidelineKey, partKeys, havingKeys } from '../../src/substitution/keys.ts';
 import { havingFields, readHaving } from '../../src/substitution/having.ts';
-import { havingKeys } from '../../src/substitution/keys.ts';
 import { evidenceFields } from '../../src/substitution/old-part.ts';
 import { havingCases } from './having-cases.ts';
 

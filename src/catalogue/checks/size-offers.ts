@@ -1,8 +1,7 @@
-import { valuesOf } from '../read-folder.ts';
+import { valuesOf, type Tables } from '../read-folder.ts';
 import type { Fault } from '../fault.ts';
 import { cellFault, type Check } from './check.ts';
 import { byId, goodRows } from './lookups.ts';
-import type { Tables } from '../read-folder.ts';
 
 const rule = 'size-of-offer';
 

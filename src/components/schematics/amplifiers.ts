@@ -1,7 +1,5 @@
-import { h } from '../../markup/node.ts';
-import type { Element } from '../../markup/node.ts';
-import { circle, outline, strokes } from './geometry.ts';
-import type { Point } from './geometry.ts';
+import { h, type Element } from '../../markup/node.ts';
+import { circle, outline, strokes, type Point } from './geometry.ts';
 import { joints, label, stroke, wire } from './marks.ts';
 import { arrow } from './parts.ts';
 

@@ -1,5 +1,4 @@
-import { h } from '../../markup/node.ts';
-import type { Element } from '../../markup/node.ts';
+import { h, type Element } from '../../markup/node.ts';
 import type { Point } from './geometry.ts';
 import { joints, wire } from './marks.ts';
 import { potentiometer, resistor } from './parts.ts';

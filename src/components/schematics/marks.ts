@@ -1,7 +1,5 @@
-import { h } from '../../markup/node.ts';
-import type { Element } from '../../markup/node.ts';
-import { circle, outline, scaled, strokes } from './geometry.ts';
-import type { Point } from './geometry.ts';
+import { h, type Element } from '../../markup/node.ts';
+import { circle, outline, scaled, strokes, type Point } from './geometry.ts';
 
 export type Anchor = 'start' | 'middle' | 'end';
 

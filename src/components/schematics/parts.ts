@@ -1,7 +1,5 @@
-import { h } from '../../markup/node.ts';
-import type { Element } from '../../markup/node.ts';
-import { axis, circle, outline, scaled, strokes } from './geometry.ts';
-import type { Axis, Point } from './geometry.ts';
+import { h, type Element } from '../../markup/node.ts';
+import { axis, circle, outline, scaled, strokes, type Axis, type Point } from './geometry.ts';
 import { filled, label, stroke } from './marks.ts';
 
 interface Named {

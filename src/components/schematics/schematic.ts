@@ -1,5 +1,4 @@
-import { h } from '../../markup/node.ts';
-import type { Element } from '../../markup/node.ts';
+import { h, type Element } from '../../markup/node.ts';
 
 /** A small circuit round the part in question. */
 export interface Schematic {

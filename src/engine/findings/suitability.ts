@@ -1,6 +1,5 @@
 import type { OfferRow } from '../../schemas/types.ts';
-import type { Circumstances, FindingModel, Outcome } from './model.ts';
-import { plain, rangeOf } from './model.ts';
+import { plain, rangeOf, type Circumstances, type FindingModel, type Outcome } from './model.ts';
 import { keepsItsSign, singleParts } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { offersOf } from '../candidates/offers.ts';

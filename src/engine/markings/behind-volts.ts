@@ -1,7 +1,5 @@
-import type { Scan } from './scan.ts';
-import { wordsFoundAt } from './scan.ts';
-import type { Marking } from './text.ts';
-import { wordEnds } from './text.ts';
+import { wordsFoundAt, type Scan } from './scan.ts';
+import { wordEnds, type Marking } from './text.ts';
 
 /** Shorter words of the tables are letters of tolerances and the like. */
 const FEWEST = 3;

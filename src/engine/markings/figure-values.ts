@@ -1,7 +1,5 @@
-import type { WrittenNumber } from './numbers.ts';
-import { significant } from './numbers.ts';
-import type { Scan } from './scan.ts';
-import { writtenAt } from './scan.ts';
+import { significant, type WrittenNumber } from './numbers.ts';
+import { writtenAt, type Scan } from './scan.ts';
 import type { Token } from './token.ts';
 import { rarer } from './use.ts';
 import type { ValueForm } from './value-rows.ts';

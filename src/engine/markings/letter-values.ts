@@ -1,8 +1,5 @@
-import type { FigureRun } from './numbers.ts';
-import { significant } from './numbers.ts';
-import type { Scan } from './scan.ts';
-import { figuresAt, unitsFoundAt, writtenAt } from './scan.ts';
-import type { Assumed } from './text.ts';
+import { significant, type FigureRun } from './numbers.ts';
+import { figuresAt, unitsFoundAt, writtenAt, type Scan } from './scan.ts';
 import {
   isAsWritten,
   isCyrillic,
@@ -12,11 +9,11 @@ import {
   othersAt,
   skipBlanks,
   wordEnds,
+  type Assumed,
 } from './text.ts';
 import type { Token } from './token.ts';
 import type { PointLetterRow } from './value-rows.ts';
-import type { Quantity } from './value-token.ts';
-import { figuresWeight, times, valueToken } from './value-token.ts';
+import { figuresWeight, times, valueToken, type Quantity } from './value-token.ts';
 import { areVoltsBehind } from './volts-at.ts';
 import { weightOf, weights } from './weights.ts';
 

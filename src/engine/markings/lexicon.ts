@@ -1,27 +1,24 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Catalogue } from '../catalogue.ts';
-import type { Names } from './names.ts';
-import { namesFrom, namesWithin } from './names.ts';
-import type { OtherShapes } from './other-marks.ts';
-import { otherShapesOf, otherUnitItems } from './other-marks.ts';
+import { namesFrom, namesWithin, type Names } from './names.ts';
+import { otherShapesOf, otherUnitItems, type OtherShapes } from './other-marks.ts';
 import type { Hints, ReadingKind } from './reading.ts';
-import type { ResistorRows } from './resistor-values.ts';
-import { resistorRowsOf } from './resistor-values.ts';
+import { resistorRowsOf, type ResistorRows } from './resistor-values.ts';
 import { resistorItems } from './resistor-words.ts';
 import type { Item } from './scan.ts';
-import type { SeriesPlaces } from './series-places.ts';
-import { seriesPlacesOf } from './series-places.ts';
+import { seriesPlacesOf, type SeriesPlaces } from './series-places.ts';
 import { taperItems } from './tapers.ts';
-import type { TemperatureCodes } from './temperature-tokens.ts';
-import { temperatureCodesOf, temperatureItems } from './temperature-tokens.ts';
+import {
+  temperatureCodesOf,
+  temperatureItems,
+  type TemperatureCodes,
+} from './temperature-tokens.ts';
 import { isCyrillic, type LookAlikes } from './text.ts';
 import { toleranceItems } from './tolerances.ts';
 import { tradeOf, type Trade } from './trade.ts';
-import type { ValueRows } from './value-rows.ts';
-import { valueRowsOf } from './value-rows.ts';
+import { valueRowsOf, type ValueRows } from './value-rows.ts';
 import { voltageCodeItems, voltageCodesThat } from './voltage-codes.ts';
-import type { WordTree } from './word-tree.ts';
-import { addWord, emptyTree } from './word-tree.ts';
+import { addWord, emptyTree, type WordTree } from './word-tree.ts';
 import { wordItems } from './words.ts';
 
 /** What the tables come to for the tokenizer; the same for every marking. */

@@ -1,5 +1,12 @@
-import type { Assumed, Marking } from './text.ts';
-import { isAsWritten, isFigure, isLetter, madeUp, othersAt } from './text.ts';
+import {
+  isAsWritten,
+  isFigure,
+  isLetter,
+  madeUp,
+  othersAt,
+  type Assumed,
+  type Marking,
+} from './text.ts';
 import { weights } from './weights.ts';
 
 /** A number as it is written in a marking. */

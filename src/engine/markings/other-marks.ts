@@ -1,7 +1,6 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Item, Scan } from './scan.ts';
-import { othersFoundAt } from './scan.ts';
+import { othersFoundAt, type Item, type Scan } from './scan.ts';
 import { isFigure, isLetter, skipBlanks, wordEnds } from './text.ts';
 import type { Meaning, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';

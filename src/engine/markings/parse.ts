@@ -1,6 +1,5 @@
 import { scanOf } from './scan.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Marking } from './text.ts';
 import {
   cutsRun,
   endOfWord,
@@ -12,9 +11,9 @@ import {
   isTimesAt,
   isWornSign,
   wordBegins,
+  type Marking,
 } from './text.ts';
-import type { Skipped, Step } from './step.ts';
-import { awaitsValue, mayStand, mayTake, startOf, take } from './step.ts';
+import { awaitsValue, mayStand, mayTake, startOf, take, type Skipped, type Step } from './step.ts';
 import type { Token } from './token.ts';
 import { tokensAt } from './tokens.ts';
 import { weights } from './weights.ts';

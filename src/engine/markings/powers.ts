@@ -1,6 +1,5 @@
 import { say } from './say.ts';
-import type { Scan } from './scan.ts';
-import { unitsFoundAt, writtenAt } from './scan.ts';
+import { unitsFoundAt, writtenAt, type Scan } from './scan.ts';
 import { isFigure, isLetter, skipBlanks, wordBegins } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';

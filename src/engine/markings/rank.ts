@@ -1,5 +1,4 @@
-import type { Candidate, Scored } from './candidate.ts';
-import { hasMadeUp } from './candidate.ts';
+import { hasMadeUp, type Candidate, type Scored } from './candidate.ts';
 import { given } from './given.ts';
 import { measuredAmong } from './measured.ts';
 import type { Parse } from './parse.ts';

@@ -1,6 +1,5 @@
 import { say } from './say.ts';
-import type { Scan } from './scan.ts';
-import { unitsFoundAt, voltsFoundAt } from './scan.ts';
+import { unitsFoundAt, voltsFoundAt, type Scan } from './scan.ts';
 import { significant } from './numbers.ts';
 import { isFigure, skipBlanks, wordBegins, wordEnds } from './text.ts';
 import type { Token, Use } from './token.ts';

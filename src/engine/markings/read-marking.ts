@@ -1,13 +1,18 @@
 import type { Scored } from './candidate.ts';
-import type { Understood } from './compose.ts';
-import { composed } from './compose.ts';
+import { composed, type Understood } from './compose.ts';
 import { lexiconOf, type Lexicon, type MarkingCatalogue } from './lexicon.ts';
 import { LONGEST_MARKING, parsesOf, skipCost } from './parse.ts';
 import { ranked } from './rank.ts';
 import { scoreOf } from './score.ts';
 import type { Hints, Reading } from './reading.ts';
-import type { LookAlikes } from './text.ts';
-import { hasNanoInLatin, hasSovietStyle, isFigure, isWornSign, markingOf } from './text.ts';
+import {
+  hasNanoInLatin,
+  hasSovietStyle,
+  isFigure,
+  isWornSign,
+  markingOf,
+  type LookAlikes,
+} from './text.ts';
 
 /** What is beyond the longest marking stays without a meaning. */
 const withRest = (reading: Reading, rest: string): Reading =>

@@ -1,11 +1,8 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Names } from './names.ts';
-import type { WrittenNumber } from './numbers.ts';
-import { significant } from './numbers.ts';
-import type { Scan } from './scan.ts';
-import { figuresAt, writtenAt } from './scan.ts';
-import type { Assumed } from './text.ts';
-import { isFigure, othersAt, wordBegins } from './text.ts';
+import { significant, type WrittenNumber } from './numbers.ts';
+import { figuresAt, writtenAt, type Scan } from './scan.ts';
+import { isFigure, othersAt, wordBegins, type Assumed } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from './weights.ts';

@@ -1,12 +1,9 @@
 import type { Lexicon } from './lexicon.ts';
-import type { FigureRun, WrittenNumber } from './numbers.ts';
-import { numbersAt, runsAt } from './numbers.ts';
-import type { Marking } from './text.ts';
-import { wordBegins } from './text.ts';
+import { numbersAt, runsAt, type FigureRun, type WrittenNumber } from './numbers.ts';
+import { wordBegins, type Marking } from './text.ts';
 import type { Token } from './token.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
-import type { FoundWord } from './word-tree.ts';
-import { wordsOfTree } from './word-tree.ts';
+import { wordsOfTree, type FoundWord } from './word-tree.ts';
 
 /** What a word of the tables is good for. */
 export type Item =

@@ -1,5 +1,4 @@
-import type { Candidate } from './candidate.ts';
-import { hasMadeUp } from './candidate.ts';
+import { hasMadeUp, type Candidate } from './candidate.ts';
 import { LARGE } from './measured.ts';
 import { say } from './say.ts';
 import { spanHolds } from './tolerances.ts';

@@ -1,6 +1,5 @@
 import type { Scan } from './scan.ts';
-import type { Marking } from './text.ts';
-import { skipBlanks, wordBegins, wordEnds } from './text.ts';
+import { skipBlanks, wordBegins, wordEnds, type Marking } from './text.ts';
 import type { Token } from './token.ts';
 import { times, valueToken } from './value-token.ts';
 import { weights } from './weights.ts';

@@ -1,5 +1,4 @@
-import { exactly } from '../quantities/range.ts';
-import type { Range } from '../quantities/range.ts';
+import { exactly, type Range } from '../quantities/range.ts';
 import type { TemperatureCharacteristic, Tolerance } from './reading.ts';
 
 /** The ends of a value with its tolerance. */

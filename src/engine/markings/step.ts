@@ -1,6 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
-import type { Marking } from './text.ts';
-import { isFigure, wordBegins, wordEnds } from './text.ts';
+import { isFigure, wordBegins, wordEnds, type Marking } from './text.ts';
 import type { Content, Meaning, Need, Slot, Token } from './token.ts';
 import { spanHolds } from './tolerances.ts';
 import { weights } from './weights.ts';

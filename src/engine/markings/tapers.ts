@@ -3,7 +3,6 @@ import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { sayNumber } from './say.ts';
 import type { Item, Scan } from './scan.ts';
-import type { Marking } from './text.ts';
 import {
   isCodeAt,
   isFigure,
@@ -12,6 +11,7 @@ import {
   isLetter,
   wordBegins,
   wordEnds,
+  type Marking,
 } from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';

@@ -1,11 +1,13 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import { endsBehindVolts } from './behind-volts.ts';
 import type { Names } from './names.ts';
-import type { Item, Scan } from './scan.ts';
-import { voltsFoundAt } from './scan.ts';
-import { readTemperatureCharacteristic, sayCharacteristic, slopeLetters } from './temperatures.ts';
-import type { TemperatureMeaning } from './temperatures.ts';
-import type { Assumed, Marking } from './text.ts';
+import { voltsFoundAt, type Item, type Scan } from './scan.ts';
+import {
+  readTemperatureCharacteristic,
+  sayCharacteristic,
+  slopeLetters,
+  type TemperatureMeaning,
+} from './temperatures.ts';
 import {
   cutsRun,
   isAsWritten,
@@ -14,6 +16,8 @@ import {
   othersAt,
   wordBegins,
   wordEnds,
+  type Assumed,
+  type Marking,
 } from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
 import { beforeThreeFigures } from './voltage-codes.ts';

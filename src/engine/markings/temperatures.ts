@@ -1,7 +1,6 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { TypeId } from '../catalogue.ts';
-import { between, exactly } from '../quantities/range.ts';
-import type { Range } from '../quantities/range.ts';
+import { between, exactly, type Range } from '../quantities/range.ts';
 import type { TemperatureCharacteristic } from './reading.ts';
 import { sayNumber } from './say.ts';
 import type { Use } from './token.ts';

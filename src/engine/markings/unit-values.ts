@@ -1,5 +1,4 @@
-import type { Scan } from './scan.ts';
-import { unitsFoundAt, writtenAt } from './scan.ts';
+import { unitsFoundAt, writtenAt, type Scan } from './scan.ts';
 import { isLetter, skipBlanks } from './text.ts';
 import type { Token } from './token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';

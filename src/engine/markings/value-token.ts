@@ -1,11 +1,9 @@
 import type { SourceId, TypeId } from '../catalogue.ts';
 import type { Tolerance } from './reading.ts';
 import type { Scan } from './scan.ts';
-import type { Written } from './series-places.ts';
-import { seriesWeight } from './series-places.ts';
+import { seriesWeight, type Written } from './series-places.ts';
 import { say } from './say.ts';
-import type { Assumed } from './text.ts';
-import { madeUp } from './text.ts';
+import { madeUp, type Assumed } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { weights } from './weights.ts';
 

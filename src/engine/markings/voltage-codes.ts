@@ -1,12 +1,10 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
-import { between } from '../quantities/range.ts';
-import type { Range } from '../quantities/range.ts';
+import { between, type Range } from '../quantities/range.ts';
 import { isWordBehind } from './behind-volts.ts';
 import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
 import { say } from './say.ts';
-import type { Item, Scan } from './scan.ts';
-import { unitsFoundAt, voltsFoundAt } from './scan.ts';
+import { unitsFoundAt, voltsFoundAt, type Item, type Scan } from './scan.ts';
 import {
   hasNanoInLatin,
   isCodeAt,

@@ -3,10 +3,17 @@ import { exactly } from '../quantities/range.ts';
 import { isWordBehind } from './behind-volts.ts';
 import type { WrittenNumber } from './numbers.ts';
 import { say } from './say.ts';
-import type { Scan } from './scan.ts';
-import { voltsFoundAt, writtenAt } from './scan.ts';
-import type { Assumed } from './text.ts';
-import { isBlank, isFigure, isLetter, madeUp, skipBlanks, wordBegins, wordEnds } from './text.ts';
+import { voltsFoundAt, writtenAt, type Scan } from './scan.ts';
+import {
+  isBlank,
+  isFigure,
+  isLetter,
+  madeUp,
+  skipBlanks,
+  wordBegins,
+  wordEnds,
+  type Assumed,
+} from './text.ts';
 import type { Need, Token } from './token.ts';
 import { kindOf, sayVolts, voltageSlot } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';

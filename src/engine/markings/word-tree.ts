@@ -1,5 +1,4 @@
-import type { Assumed, Marking } from './text.ts';
-import { foldCharacter, isCyrillic, othersAt } from './text.ts';
+import { foldCharacter, isCyrillic, othersAt, type Assumed, type Marking } from './text.ts';
 import { weights } from './weights.ts';
 
 /** Words of the tables, letter by letter in small letters, with what each stands for at its end. */

@@ -2,7 +2,6 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import { endsBehindVolts } from './behind-volts.ts';
 import type { Names } from './names.ts';
 import type { Item, Scan } from './scan.ts';
-import type { Marking } from './text.ts';
 import {
   cutsRun,
   isCodeAt,
@@ -13,6 +12,7 @@ import {
   madeUp,
   wordBegins,
   wordEnds,
+  type Marking,
 } from './text.ts';
 import type { Content, Meaning, Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';

@@ -1,8 +1,11 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Tolerance } from '../markings/reading.ts';
 import { sayTolerance } from '../markings/say.ts';
-import { slopeLetters, readTemperatureCharacteristic } from '../markings/temperatures.ts';
-import type { TemperatureMeaning } from '../markings/temperatures.ts';
+import {
+  slopeLetters,
+  readTemperatureCharacteristic,
+  type TemperatureMeaning,
+} from '../markings/temperatures.ts';
 import { spanHolds, toleranceOf } from '../markings/tolerances.ts';
 import { voltageCodesThat } from '../markings/voltage-codes.ts';
 import { inUnit, plainFigures, within } from './numbers.ts';

@@ -2,8 +2,7 @@ import type { MarkingTables } from '../../schemas/markings.ts';
 import { say } from '../markings/say.ts';
 import type { Use } from '../markings/token.ts';
 import { rarer } from '../markings/use.ts';
-import { letterForms } from './letter-forms.ts';
-import type { LetterForm } from './letter-forms.ts';
+import { letterForms, type LetterForm } from './letter-forms.ts';
 import { inUnit, within } from './numbers.ts';
 import type { ValuePiece } from './way.ts';
 

@@ -3,8 +3,7 @@ import type { Catalogue } from '../catalogue.ts';
 import { inOrderOfUse, rarer } from '../markings/use.ts';
 import { piecesFor } from './beside.ts';
 import { common } from '../markings/common.ts';
-import { isTaken, takenWords } from './taken-words.ts';
-import type { TakenWords } from './taken-words.ts';
+import { isTaken, takenWords, type TakenWords } from './taken-words.ts';
 import { valuesPrinted } from './values.ts';
 import type { PartToPrint, Piece, ValuePiece, Way } from './way.ts';
 

@@ -1,6 +1,5 @@
 import { SLOPES } from './slopes.ts';
-import { alike, printed, printedWith, unprefixed } from './unit.ts';
-import type { Unit, UnitFacts } from './unit.ts';
+import { alike, printed, printedWith, unprefixed, type Unit, type UnitFacts } from './unit.ts';
 
 type DerivedUnit = Extract<Unit, 'C' | 'S' | 'deg' | '1/K' | 'V/s' | 'V/octave' | 'm3' | 'F*V/m3'>;
 

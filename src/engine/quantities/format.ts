@@ -1,11 +1,8 @@
 import { formatCode } from './code.ts';
-import { figuresOf, timesTen } from './figures.ts';
-import type { Figures } from './figures.ts';
-import { digitsOf } from './habit.ts';
-import type { Habit } from './habit.ts';
+import { figuresOf, timesTen, type Figures } from './figures.ts';
+import { digitsOf, type Habit } from './habit.ts';
 import type { Range } from './range.ts';
-import { printedWith } from './unit.ts';
-import type { PrintScale, Unit } from './unit.ts';
+import { printedWith, type PrintScale, type Unit } from './unit.ts';
 import { UNIT_FACTS } from './unit-facts.ts';
 
 const NO_BREAK = '\u00a0';

@@ -1,13 +1,10 @@
-import { fail, ok } from '../result.ts';
-import type { Result } from '../result.ts';
+import { fail, ok, type Result } from '../result.ts';
 import { toSi } from './decimal.ts';
-import { readPart, strayText } from './part.ts';
-import type { Part } from './part.ts';
+import { readPart, strayText, type Part } from './part.ts';
 import { scalesOf, valueOf } from './part-value.ts';
 import type { Range } from './range.ts';
 import { plainText, skipSpaces } from './text.ts';
-import { findTolerance } from './tolerance.ts';
-import type { Tolerance } from './tolerance.ts';
+import { findTolerance, type Tolerance } from './tolerance.ts';
 import type { Scale, Unit } from './unit.ts';
 import { UNIT_FACTS } from './unit-facts.ts';
 import { scaleOf } from './unit-words.ts';

@@ -1,7 +1,5 @@
-import { fail, ok } from '../result.ts';
-import type { Result } from '../result.ts';
-import { scanNumber } from './scan-number.ts';
-import type { ScannedNumber } from './scan-number.ts';
+import { fail, ok, type Result } from '../result.ts';
+import { scanNumber, type ScannedNumber } from './scan-number.ts';
 import { skipSpaces } from './text.ts';
 import type { Scale, Unit } from './unit.ts';
 import { UNIT_FACTS } from './unit-facts.ts';

@@ -1,5 +1,4 @@
-import { fail, ok } from '../result.ts';
-import type { Result } from '../result.ts';
+import { fail, ok, type Result } from '../result.ts';
 import { scanNumber } from './scan-number.ts';
 import type { Scale, Unit } from './unit.ts';
 import { findUnit } from './unit-words.ts';

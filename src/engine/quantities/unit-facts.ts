@@ -1,7 +1,14 @@
 import { DERIVED_UNIT_FACTS } from './derived-unit-facts.ts';
 import { DAY, HOUR, MINUTE, YEAR } from './si.ts';
-import { alike, fromTenths, printed, printedWith, unprefixed } from './unit.ts';
-import type { Unit, UnitFacts } from './unit.ts';
+import {
+  alike,
+  fromTenths,
+  printed,
+  printedWith,
+  unprefixed,
+  type Unit,
+  type UnitFacts,
+} from './unit.ts';
 
 /** Speed of light in vacuum, m/s, exact by definition. */
 const LIGHT = 299_792_458;

@@ -1,6 +1,5 @@
 import { inLatin } from './cyrillic-units.ts';
-import { PREFIXES, PREFIX_WORDS } from './unit.ts';
-import type { Scale, Unit } from './unit.ts';
+import { PREFIXES, PREFIX_WORDS, type Scale, type Unit } from './unit.ts';
 import { UNIT_FACTS, UNITS } from './unit-facts.ts';
 
 /** A unit found in a text. */

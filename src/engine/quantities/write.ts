@@ -1,7 +1,6 @@
 import { fromSi, shift } from './decimal.ts';
 import type { Range } from './range.ts';
-import { PREFIXES } from './unit.ts';
-import type { Scale, Unit } from './unit.ts';
+import { PREFIXES, type Scale, type Unit } from './unit.ts';
 import { UNIT_FACTS } from './unit-facts.ts';
 import { scaleOf } from './unit-words.ts';
 

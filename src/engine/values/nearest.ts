@@ -1,6 +1,5 @@
 import { FLOAT_ERROR } from '../quantities/within.ts';
-import { valuesBetween } from './series.ts';
-import type { SeriesName } from './series.ts';
+import { valuesBetween, type SeriesName } from './series.ts';
 
 /** How far a stand-in's marked value may be from the old one. */
 export interface ValuePolicy {

@@ -1,5 +1,4 @@
-import type { Catalogue, Range } from '../../engine/index.ts';
-import { formatQuantity, formatValue } from '../../engine/index.ts';
+import { formatQuantity, formatValue, type Catalogue, type Range } from '../../engine/index.ts';
 import { trimmerPreset } from '../../engine/sums/resistor/trimmer-preset.ts';
 import { runSumOf } from '../../engine/sums/run-sum.ts';
 import { meterDisplay } from '../../substitution/meter-display.ts';

@@ -1,6 +1,5 @@
-import type { Markup } from '../../markup/node.ts';
+import { h, type Markup } from '../../markup/node.ts';
 import { href } from '../../components/links.ts';
-import { h } from '../../markup/node.ts';
 
 /** What the page of a code says. */
 export interface CodePage {

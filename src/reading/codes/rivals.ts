@@ -1,8 +1,7 @@
 import { formatValue, readMarking, type Catalogue, type Reading } from '../../engine/index.ts';
 import { listed, typeset } from '../../text/words.ts';
 import { readingHeadline } from '../headline.ts';
-import { table } from './page.ts';
-import type { CodePage } from './page.ts';
+import { table, type CodePage } from './page.ts';
 import { shortBody } from './say.ts';
 
 const valueOf = ({ capacitance, resistance }: Reading): string | undefined => {

@@ -7,8 +7,7 @@ import {
 } from '../../engine/markings/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import { listed as joined, sentence } from '../../text/words.ts';
-import type { ListedCode } from './listed.ts';
-import { codePath } from './listed.ts';
+import { codePath, type ListedCode } from './listed.ts';
 import { chips } from '../chips.ts';
 import { mark, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';

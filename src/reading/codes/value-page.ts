@@ -3,9 +3,8 @@ import { formatQuantity, formatValue, waysPrinted, type Catalogue } from '../../
 import { readToleranceLetter, type Tolerance } from '../../engine/markings/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import { capital, listed, sentence } from '../../text/words.ts';
-import type { ListedCode } from './listed.ts';
+import { codePath, type ListedCode } from './listed.ts';
 import { isShort } from '../printed/view.ts';
-import { codePath } from './listed.ts';
 import { chips } from '../chips.ts';
 import { mark, parted, sourceLink, table, type CodePage } from './page.ts';
 import { rivalsSection } from './rivals.ts';

@@ -17,8 +17,9 @@ import {
   skipBlanks,
   wordBegins,
   wordEnds,
+  type LookAlikes,
+  type Marking,
 } from '../../../src/engine/markings/text.ts';
-import type { LookAlikes, Marking } from '../../../src/engine/markings/text.ts';
 
 describe('what a character is', () => {
   const kinds: [name: string, is: (character: string) => boolean, yes: string, no: string][] = [

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { numbersAt, runsAt, significant } from '../../../src/engine/markings/numbers.ts';
-import type { LookAlikes } from '../../../src/engine/markings/text.ts';
-import { markingOf } from '../../../src/engine/markings/text.ts';
+import { markingOf, type LookAlikes } from '../../../src/engine/markings/text.ts';
 
 const FIGURES = '0123456789'.split('');
 

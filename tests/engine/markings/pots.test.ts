@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readMarking } from '../../../src/engine/markings/index.ts';
-import type { Reading } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Reading } from '../../../src/engine/markings/index.ts';
 import { catalogue, markings } from './tables.ts';
 
 const lawsOf = (readings: readonly Reading[], ohms: number): string[] =>

@@ -1,9 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Reading } from '../../../src/engine/markings/index.ts';
-import { readMarking } from '../../../src/engine/markings/index.ts';
-import type { Lexicon } from '../../../src/engine/markings/lexicon.ts';
-import { lexiconOf } from '../../../src/engine/markings/lexicon.ts';
+import { readMarking, type Reading } from '../../../src/engine/markings/index.ts';
+import { lexiconOf, type Lexicon } from '../../../src/engine/markings/lexicon.ts';
 import { KEPT_AT_LEAST, MOST_STEPS, parsesOf } from '../../../src/engine/markings/parse.ts';
 import { LONGEST_TWICE } from '../../../src/engine/markings/read-marking.ts';
 import { scanOf } from '../../../src/engine/markings/scan.ts';

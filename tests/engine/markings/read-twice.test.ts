@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints, Reading } from '../../../src/engine/markings/index.ts';
-import { readMarking } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
 import { LONGEST_MARKING } from '../../../src/engine/markings/parse.ts';
 import { LONGEST_TWICE } from '../../../src/engine/markings/read-marking.ts';
 import { catalogue } from './tables.ts';

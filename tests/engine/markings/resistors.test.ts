@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints } from '../../../src/engine/markings/index.ts';
-import { readMarking } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Hints } from '../../../src/engine/markings/index.ts';
 import { catalogue } from './tables.ts';
 
 const resistor: Hints = { kind: 'resistor' };

@@ -1,8 +1,6 @@
 import type { Hints } from '../../../src/engine/markings/index.ts';
-import type { Lexicon } from '../../../src/engine/markings/lexicon.ts';
-import { lexiconOf } from '../../../src/engine/markings/lexicon.ts';
-import type { Scan } from '../../../src/engine/markings/scan.ts';
-import { scanOf, wordsFoundAt } from '../../../src/engine/markings/scan.ts';
+import { lexiconOf, type Lexicon } from '../../../src/engine/markings/lexicon.ts';
+import { scanOf, wordsFoundAt, type Scan } from '../../../src/engine/markings/scan.ts';
 import { markingOf } from '../../../src/engine/markings/text.ts';
 import type { Content, Token } from '../../../src/engine/markings/token.ts';
 import { catalogue } from './tables.ts';

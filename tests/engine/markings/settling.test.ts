@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints, Measured, Reading } from '../../../src/engine/markings/index.ts';
-import { readMarking } from '../../../src/engine/markings/index.ts';
+import {
+  readMarking,
+  type Hints,
+  type Measured,
+  type Reading,
+} from '../../../src/engine/markings/index.ts';
 import { measuredAmong, measuredOf } from '../../../src/engine/markings/measured.ts';
 import { underlineOf } from '../../../src/engine/markings/underline.ts';
 import { between, exactly } from '../../../src/engine/quantities/range.ts';

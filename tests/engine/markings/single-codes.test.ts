@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints } from '../../../src/engine/markings/index.ts';
 import {
   readClimate,
   readDateCode,
@@ -7,6 +6,7 @@ import {
   readTemperatureCharacteristic,
   readToleranceLetter,
   readVoltageCode,
+  type Hints,
 } from '../../../src/engine/markings/index.ts';
 import { catalogue, markings } from './tables.ts';
 

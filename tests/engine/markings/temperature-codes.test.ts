@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { TemperatureCharacteristic } from '../../../src/engine/markings/index.ts';
 import {
   readTemperatureCharacteristic,
   sayCharacteristic,
+  type TemperatureCharacteristic,
 } from '../../../src/engine/markings/index.ts';
-import { slopeLetters } from '../../../src/engine/markings/temperatures.ts';
-import type { TemperatureMeaning } from '../../../src/engine/markings/temperatures.ts';
+import {
+  slopeLetters,
+  type TemperatureMeaning,
+} from '../../../src/engine/markings/temperatures.ts';
 import { markings } from './tables.ts';
 
 /** What a system of codes has for all of them: class, and temperatures in degC. */

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints } from '../../../src/engine/markings/index.ts';
-import { readVoltageCode } from '../../../src/engine/markings/index.ts';
+import { readVoltageCode, type Hints } from '../../../src/engine/markings/index.ts';
 import type { Token } from '../../../src/engine/markings/token.ts';
 import { kindOf, sayVolts, voltageSlot } from '../../../src/engine/markings/voltage-codes.ts';
 import { writtenVoltagesAt } from '../../../src/engine/markings/voltages.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Parse } from '../../../src/engine/markings/parse.ts';
 import {
   KEPT_AT_LEAST,
   MOST_STEPS,
   parsesOf,
   skipCost,
+  type Parse,
 } from '../../../src/engine/markings/parse.ts';
 import { markingOf } from '../../../src/engine/markings/text.ts';
 import type { Content } from '../../../src/engine/markings/token.ts';

@@ -1,6 +1,5 @@
 import type { Hints } from '../../../src/engine/markings/index.ts';
-import type { Parse } from '../../../src/engine/markings/parse.ts';
-import { parsesOf } from '../../../src/engine/markings/parse.ts';
+import { parsesOf, type Parse } from '../../../src/engine/markings/parse.ts';
 import { markingOf } from '../../../src/engine/markings/text.ts';
 import type { Content } from '../../../src/engine/markings/token.ts';
 import { weights } from '../../../src/engine/markings/weights.ts';

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints, Reading } from '../../../src/engine/markings/index.ts';
-import { readMarking } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
 import { catalogue } from './tables.ts';
 
 /** What a reading says, save what a meter would say, with its evidence as text, place and meaning. */

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { LookAlikes } from '../../../src/engine/markings/text.ts';
-import { markingOf } from '../../../src/engine/markings/text.ts';
-import type { FoundWord } from '../../../src/engine/markings/word-tree.ts';
-import { addWord, emptyTree, wordsOfTree } from '../../../src/engine/markings/word-tree.ts';
+import { markingOf, type LookAlikes } from '../../../src/engine/markings/text.ts';
+import {
+  addWord,
+  emptyTree,
+  wordsOfTree,
+  type FoundWord,
+} from '../../../src/engine/markings/word-tree.ts';
 
 const words = ['V', 'VDC', 'volt', 'X7R', 'ДК', 'кВ', 'K'];
 const tree = emptyTree<number>();

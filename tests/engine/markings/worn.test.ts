@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Hints, Reading } from '../../../src/engine/markings/index.ts';
-import { readMarking } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
 import { catalogue } from './tables.ts';
 
 const p = 1e-12;

@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readTemperatureCharacteristic } from '../../../src/engine/markings/temperatures.ts';
 import { toleranceOf } from '../../../src/engine/markings/tolerances.ts';
 import { inOrderOfUse } from '../../../src/engine/markings/use.ts';
-import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
-import { waysPrinted } from '../../../src/engine/printed/index.ts';
+import { waysPrinted, type PartToPrint, type Way } from '../../../src/engine/printed/index.ts';
 import { catalogue, markings } from '../markings/tables.ts';
 import { agrees, readBack } from './read-back.ts';
 

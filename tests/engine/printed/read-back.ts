@@ -1,5 +1,9 @@
-import type { Hints, Reading } from '../../../src/engine/markings/index.ts';
-import { readMarking, readToleranceLetter } from '../../../src/engine/markings/index.ts';
+import {
+  readMarking,
+  readToleranceLetter,
+  type Hints,
+  type Reading,
+} from '../../../src/engine/markings/index.ts';
 import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
 import { catalogue } from '../markings/tables.ts';
 

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { PartToPrint, Way } from '../../../src/engine/printed/index.ts';
-import { waysPrinted } from '../../../src/engine/printed/index.ts';
+import { waysPrinted, type PartToPrint, type Way } from '../../../src/engine/printed/index.ts';
 import { catalogue, markings } from '../markings/tables.ts';
 
 const ways = (part: PartToPrint): Way[] => waysPrinted(catalogue, part);
