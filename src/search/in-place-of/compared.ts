@@ -27,15 +27,19 @@ const MEASURES: Readonly<Record<InPlaceOfRow['quantity'], readonly [name: string
 /** Two numbers are the same that differ by less, as a fraction: 0.1 µF and 100 nF. */
 const ALIKE = 1e-9;
 
-/** How much more or less one number is than another: a difference of temperatures, else a share. */
+/**
+ * How much more or less one number is than another, behind a comma: a difference of temperatures, else
+ * a share; nothing beside a resistance of 0, which is a link of wire.
+ */
 const difference = (fitted: number, old: number, unit: Unit, habit?: Habit): string => {
   const way = fitted > old ? 'more' : 'less';
-  if (unit === 'degC') return `${formatValue(Math.abs(fitted - old), 'K', habit)} ${way}`;
+  if (fitted === 0 || old === 0) return '';
+  if (unit === 'degC') return `, ${formatValue(Math.abs(fitted - old), 'K', habit)} ${way}`;
   const ratio = fitted / old;
   const [share, times] = [Math.abs(ratio - 1), ratio].map((one) => Number(one.toPrecision(2)));
   return ratio > 0.5 && ratio < 2
-    ? `${formatValue(share ?? 0, 'fraction', habit)} ${way}`
-    : `${inHabit(printNumber(times ?? 0), habit ?? {})} times as much`;
+    ? `, ${formatValue(share ?? 0, 'fraction', habit)} ${way}`
+    : `, ${inHabit(printNumber(times ?? 0), habit ?? {})} times as much`;
 };
 
 /** Where a value lies beside what the old part itself may have; nothing is said of ratings. */
@@ -58,10 +62,10 @@ export const comparedIn = (fitted: Side, old: Side, habit?: Habit): Compared[] =
     if (its === undefined || olds === undefined) return [];
     const print = (value: number): string =>
       (quantity === 'tolerance' ? '±' : '') + formatValue(value, unit, habit);
-    if (Math.abs(its / olds - 1) < ALIKE)
+    if (Math.abs(its - olds) <= ALIKE * Math.abs(olds))
       return [{ quantity, thanOld: 'same', words: `${name}: ${print(its)}, the same.` }];
     const isValue = VALUES.includes(quantity);
-    const apart = quantity === 'tolerance' ? '' : `, ${difference(its, olds, unit, habit)}`;
+    const apart = quantity === 'tolerance' ? '' : difference(its, olds, unit, habit);
     return [
       {
         quantity,

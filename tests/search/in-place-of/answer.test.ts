@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { toHtml } from '../../../src/markup/to-html.ts';
@@ -24,6 +25,7 @@ describe('what both parts say is compared, with what it means wherever they sit'
     ['50V instead of 63V', 'Rated voltage: 50 V for 63 V, 21 % less. A lower rating only where'],
     ['can I use 105C instead of 85C?', 'Highest temperature: 105 °C for 85 °C, 20 K more.'],
     ['85°C in place of 105 °C', 'Highest temperature: 85 °C for 105 °C, 20 K less.'],
+    ['47k pot instead of 0', 'Resistance: 47 kΩ for 0 Ω;'],
     ['1% instead of 5%', 'Tolerance: ±1 % for ±5 %. A closer tolerance'],
     ['10% instead of 5%', 'Tolerance: ±10 % for ±5 %. A wider tolerance only'],
     ['1W instead of 1/2W', 'Rated power: 1 W for 0.5 W, 2 times as much.'],
@@ -138,4 +140,43 @@ test('what reads markings on the first page answers the same', () => {
     expect(answerInPlaceOf(slice, text)?.pieces.map(toHtml)).toEqual(
       answerInPlaceOf(catalogue, text)?.pieces.map(toHtml),
     );
+});
+
+test('whatever is asked, it is answered or left, and never thrown at', () => {
+  const words = fc.oneof(
+    fc.constantFrom(
+      'instead of',
+      'for',
+      'vs',
+      'replace',
+      'with',
+      'in parallel',
+      'two',
+      '1/2W',
+      '105C',
+    ),
+    fc.constantFrom(
+      '470uF',
+      '0',
+      '-5V',
+      '1e99',
+      '4558',
+      'TL072',
+      'fusible',
+      'paper',
+      '47k pot',
+      '<b>',
+    ),
+    fc.string({ maxLength: 6 }),
+  );
+  fc.assert(
+    fc.property(fc.array(words, { maxLength: 7 }), (some) => {
+      const answer = answerInPlaceOf(catalogue, some.join(' '));
+      expect(answer?.pieces.length ?? 1).toBeGreaterThan(0);
+      expect((answer?.pieces ?? []).map(toHtml).join('')).not.toMatch(
+        /NaN|Infinity|undefined|–\u00a0/u,
+      );
+    }),
+    { numRuns: 300 },
+  );
 });
