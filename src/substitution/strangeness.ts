@@ -55,28 +55,32 @@ const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
 const chosenFor = (catalogue: Catalogue, type: TypeId): string =>
   catalogue.types[type]?.chosen_for ?? '';
 
-/** Whether parts of a type are made for what neither the old part was taken for nor the place wants. */
-const isSpecial = (
+/** What a place wants that some type of a family is made for; nothing where none is. */
+const wantedOf = (
   catalogue: Catalogue,
-  { original, position }: OldInPlace,
+  { position }: Pick<OldInPlace, 'position'>,
   type: TypeId,
-): boolean => {
+): string => {
   const wanted = catalogue.positions[position]?.chosen_for ?? '';
-  return !['', wanted, chosenFor(catalogue, original.type)].includes(chosenFor(catalogue, type));
+  const family = catalogue.types[type]?.family;
+  const isMade = Object.values(catalogue.types).some(
+    (other) => other.family === family && other.chosen_for === wanted,
+  );
+  return isMade ? wanted : '';
+};
+
+/**
+ * Whether parts of a type are made for what the place does not want; where it wants nothing special of
+ * them, what the old part was taken for will do.
+ */
+const isSpecial = (catalogue: Catalogue, old: OldInPlace, type: TypeId): boolean => {
+  const wanted = wantedOf(catalogue, old, type) || chosenFor(catalogue, old.original.type);
+  return !['', wanted].includes(chosenFor(catalogue, type));
 };
 
 /** Whether a place wants more than a plain part is made for, and parts of a type are plain. */
-const isTooPlain = (catalogue: Catalogue, { position }: OldInPlace, type: TypeId): boolean => {
-  const wanted = catalogue.positions[position]?.chosen_for ?? '';
-  const family = catalogue.types[type]?.family;
-  return (
-    wanted !== '' &&
-    chosenFor(catalogue, type) === '' &&
-    Object.values(catalogue.types).some(
-      (other) => other.family === family && other.chosen_for === wanted,
-    )
-  );
-};
+const isTooPlain = (catalogue: Catalogue, old: OldInPlace, type: TypeId): boolean =>
+  chosenFor(catalogue, type) === '' && wantedOf(catalogue, old, type) !== '';
 
 /**
  * What its family counts against a type: where a place has a family of its own, that is no stranger
@@ -96,9 +100,20 @@ const ofOtherFamily = (
   );
 };
 
+/**
+ * What the market of a type counts against it: of the old part's own nothing, if it is still sold and not
+ * made for what the place does not want.
+ */
+const ofMarket = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number => {
+  const counted = MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE;
+  const wanted = wantedOf(catalogue, old, type);
+  const isOwn = type === old.original.type && ['', wanted].includes(chosenFor(catalogue, type));
+  return isOwn && counted === LESS_COMMON ? 0 : counted;
+};
+
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
 export const strangenessOfType = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number =>
-  (MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE) +
+  ofMarket(catalogue, old, type) +
   ofOtherFamily(catalogue, old, type) +
   (isSpecial(catalogue, old, type) || isTooPlain(catalogue, old, type) ? SPECIAL : 0);
 

@@ -159,6 +159,15 @@ describe('a plain part comes before one that is made for what nothing asked for'
     // One with leads of the next rating comes before a chip of the lowest.
     ['ta-mno2-solid', 'bootstrap', 'ta-mno2-solid'],
     ['ps-film-foil', 'vco-timing', 'ceramic-c0g'],
+    // What the old part was, if it is still sold; a timing place wants a low leakage besides.
+    ['pp-film-foil', 'snubber', 'pp-film-foil'],
+    ['pp-film-foil', 'equaliser-riaa', 'pp-film-foil'],
+    ['al-low-leakage', 'reset-delay', 'al-low-leakage'],
+    ['al-low-leakage', 'agc-bypass', 'al-low-leakage'],
+    ['al-electrolytic-low-esr', 'reset-delay', 'al-electrolytic-wet'],
+    ['ceramic-c0g', 'reset-delay', 'ceramic-c0g'],
+    // But no polymer part where none is wanted.
+    ['ta-polymer', 'agc-bypass', 'ta-mno2-solid'],
     // What switched with a polymer part is set up for its resistance.
     ['al-polymer', 'converter-output', 'al-polymer'],
     // What the regulator has lived with needs no resistor.
