@@ -94,4 +94,10 @@ describe('the folders of a job', () => {
     const taken = own.filter(({ from }) => folderOf(from) === folder);
     expect(taken.filter(({ to }) => !before.includes(folderOf(to)))).toEqual([]);
   });
+
+  test('are taken from by others through their index', () => {
+    const taken = imports.filter(({ from, to }) => !within('job', from) && within('job', to));
+    expect(taken).not.toEqual([]);
+    expect(taken.filter(({ to }) => to !== 'job/index.ts')).toEqual([]);
+  });
 });

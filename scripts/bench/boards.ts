@@ -1,6 +1,5 @@
 import type { Catalogue } from '../../src/engine/index.ts';
-import { newPlanCache, planJob } from '../../src/job/index.ts';
-import { emptyJob, emptyLine, type Job } from '../../src/job/model/job.ts';
+import { emptyJob, emptyLine, newPlanCache, planJob, type Job } from '../../src/job/index.ts';
 import { median, repeat, RUNS, show, timed, type Row } from './measuring.ts';
 
 /** Lines of a large board, and how many of them differ. */

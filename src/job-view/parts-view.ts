@@ -1,4 +1,4 @@
-import { LONGEST_TEXT, type Line } from '../job/model/job.ts';
+import { LONGEST_TEXT, type Line } from '../job/index.ts';
 import { h, type Element } from '../markup/node.ts';
 
 /** A column of the parts list that can be typed in. */

@@ -1,5 +1,5 @@
 import { allSums } from '../engine/sums/index.ts';
-import { demoJob } from '../job/model/demo.ts';
+import { demoJob } from '../job/index.ts';
 import { wholeCatalogue } from './data.ts';
 
 /** In the one file, what `browser/site-file.ts` is on the site: everything comes of the one catalogue. */

@@ -15,9 +15,10 @@ import {
   pageQuery,
   withField,
   withSign,
+  type Decision,
+  type Line,
   type PlannedLine,
 } from '../../job/index.ts';
-import type { Decision, Line } from '../../job/model/job.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { countOf } from '../../text/words.ts';
 import { habit } from '../kept/habits.ts';

@@ -1,4 +1,4 @@
-import type { Steps } from '../../job/planning/steps.ts';
+import type { Steps } from '../../job/index.ts';
 
 /** Work in steps, so that typing and painting never wait for long. */
 

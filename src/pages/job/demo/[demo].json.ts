@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
 import { loadCatalogue } from '../../../catalogue/index.ts';
-import { demoIds, demoJob } from '../../../job/model/demo.ts';
+import { demoIds, demoJob } from '../../../job/index.ts';
 
 export const getStaticPaths = () =>
   demoIds(loadCatalogue().job).map((demo) => ({ params: { demo } }));
