@@ -16,6 +16,7 @@ const TOGETHER = {
     'browser/page/copy-link',
     'browser/fetched/fetched-once',
     'browser/page/field-of',
+    'browser/page/note',
     'browser/kept/habits',
     'browser/kept/kept-text',
     'browser/kept/recent',

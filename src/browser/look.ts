@@ -17,6 +17,7 @@ import { cataloguePart } from './fetched/catalogue-part.ts';
 import { fetchedOnce } from './fetched/fetched-once.ts';
 import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
+import { writeNote } from './page/note.ts';
 
 /** The key that names a part by its look: all that was answered lives in the address. */
 
@@ -61,16 +62,9 @@ const saidTo = (catalogue: Catalogue, question: QuestionRow, { answers }: Looked
 
 /** The line under the field of a number: how it was read, or what is wrong with it. */
 const showNote = (id: QuestionId, said: string, fault: string | undefined): void => {
-  const note = document.getElementById(`look-${id}-note`);
-  if (note === null) return;
-  const text = fault ?? (said === '' ? (note.dataset['hint'] ?? '') : `Read as ${said}.`);
-  // Written anew only where it changes, since a change is read out.
-  if (note.textContent !== text) note.textContent = text;
-  note.className = fault === undefined ? 'hint' : 'fault';
-  for (const input of inputsOf(id)) {
-    if (fault === undefined) input.removeAttribute('aria-invalid');
-    else input.setAttribute('aria-invalid', 'true');
-  }
+  const hint = document.getElementById(`look-${id}-note`)?.dataset['hint'] ?? '';
+  const text = fault ?? (said === '' ? hint : `Read as ${said}.`);
+  writeNote(`look-${id}`, text, fault !== undefined, inputsOf(id)[0]);
 };
 
 /** What was answered, in the line of each question, and what could not be understood. */

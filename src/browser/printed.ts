@@ -34,7 +34,7 @@ const show = (): void => {
       if (JSON.stringify(texts()) !== JSON.stringify(written)) return;
       const { part, faults } = readAsked(catalogue, written);
       for (const key of ['c', 'tol', 'v', 't'] as const)
-        writeNote(key, faults[key] ?? '', faults[key] !== undefined);
+        writeNote(key, faults[key] ?? '', faults[key] !== undefined, fieldOf(form, key));
       common.hidden = part !== undefined;
       place.replaceChildren(
         ...(part === undefined

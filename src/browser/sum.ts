@@ -14,6 +14,7 @@ import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
 import { drawerIn } from './page/drawn-place.ts';
 import { fieldOf } from './page/field-of.ts';
+import { writeNote } from './page/note.ts';
 import { drawingInTurns, type Steps } from './page/turns.ts';
 import { loadSum } from './sum-loaders.ts';
 
@@ -39,11 +40,7 @@ const loaded = fetchedOnce(async (): Promise<Loaded> => {
 });
 
 const showFault = (key: string, fault: string | undefined, hint: string): void => {
-  const note = document.getElementById(`${key}-note`);
-  if (note !== null && note.textContent !== (fault ?? hint)) note.textContent = fault ?? hint;
-  if (note !== null) note.className = fault === undefined ? 'hint' : 'fault';
-  if (fault === undefined) fieldOf(form, key)?.removeAttribute('aria-invalid');
-  else fieldOf(form, key)?.setAttribute('aria-invalid', 'true');
+  writeNote(key, fault ?? hint, fault !== undefined, fieldOf(form, key));
 };
 
 /** The pieces that the result shows; nothing yet while it shows those that were built. */

@@ -16,9 +16,7 @@ const place = byId('nearest', HTMLElement);
 
 const show = (): void => {
   const { kind, value, fault } = readAskedValue(given.get('of'), given.get('value') ?? '');
-  writeNote('value', fault ?? '', fault !== undefined);
-  if (fault === undefined) field.removeAttribute('aria-invalid');
-  else field.setAttribute('aria-invalid', 'true');
+  writeNote('value', fault ?? '', fault !== undefined, field);
   field.placeholder = kind.usual;
   place.replaceChildren(...nearestMarkup(value, kind.unit, habit()).map((piece) => toDom(piece)));
 };

@@ -71,10 +71,7 @@ const showForm = <P extends AnyPart>(shown: Shown<P>, { a, b, faults }: Chosen):
   ] as const) {
     showChoice(letter, name, shown);
     const fault = faults[letter];
-    writeNote(`compare-${letter}`, fault ?? '', fault !== undefined);
-    const select = selectOf(letter);
-    if (fault === undefined) select?.removeAttribute('aria-invalid');
-    else select?.setAttribute('aria-invalid', 'true');
+    writeNote(`compare-${letter}`, fault ?? '', fault !== undefined, selectOf(letter));
   }
 };
 

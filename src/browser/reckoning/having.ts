@@ -39,12 +39,10 @@ const drawForm = ({ types, fields }: HavingAsked): void => {
 };
 
 const showNote = ({ key, label, note, fault }: HavingField): void => {
-  writeNote(key, note, fault);
+  const field = fieldOf(form, key);
+  writeNote(key, note, fault, field);
   const written = form.querySelector(`label[for="field-${key}"]`);
   if (written !== null) written.textContent = label;
-  const field = fieldOf(form, key);
-  if (fault) field?.setAttribute('aria-invalid', 'true');
-  else field?.removeAttribute('aria-invalid');
   field?.closest('.field')?.setAttribute('data-from', given.has(key) ? 'given' : 'default');
 };
 

@@ -48,9 +48,7 @@ export const showJudgement = (catalogue: Catalogue, asked: Asked): void => {
     const input = inputFor(key);
     const message = rejected[key];
     if (input !== undefined && input !== document.activeElement) input.value = given.get(key) ?? '';
-    if (message === undefined) input?.removeAttribute('aria-invalid');
-    else input?.setAttribute('aria-invalid', 'true');
-    writeNote(key, message ?? hint, message !== undefined);
+    writeNote(key, message ?? hint, message !== undefined, input);
   }
   showSigns(evidence.signs ?? []);
   const { original } = resolveSituation(catalogue, request);

@@ -2,6 +2,7 @@ import type { Field } from '../../substitution/field.ts';
 import { fieldNote } from '../../substitution/form.ts';
 import { dropGiven, given, keepGiven } from '../address/address-bar.ts';
 import { byId } from '../page/by-id.ts';
+import { fieldOf } from '../page/field-of.ts';
 import { writeNote } from '../page/note.ts';
 
 /** The form of numbers of a page about stand-ins, for any kind of part. */
@@ -12,21 +13,15 @@ const form = byId('numbers', HTMLFormElement);
 export const { type = '', position = '', device = '', use = '', family = '' } = form.dataset;
 
 /** The field of a key, if the form has it. */
-export const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined => {
-  const element = form.elements.namedItem(key);
-  return element instanceof HTMLInputElement || element instanceof HTMLSelectElement
-    ? element
-    : undefined;
-};
+export const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined =>
+  fieldOf(form, key);
 
 const showField = (field: Field): void => {
   const input = inputFor(field.key);
   if (input === undefined) return;
   if (input !== document.activeElement && input.value !== field.text) input.value = field.text;
   const { text, fault } = fieldNote(field);
-  writeNote(field.key, text, fault);
-  if (fault) input.setAttribute('aria-invalid', 'true');
-  else input.removeAttribute('aria-invalid');
+  writeNote(field.key, text, fault, input);
   const around = input.closest('.field');
   if (around?.getAttribute('data-from') !== field.from)
     around?.setAttribute('data-from', field.from);

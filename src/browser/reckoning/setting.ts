@@ -22,10 +22,8 @@ export const showSetting = (shown: Shown<KindPart>, { request }: KindAsked): voi
   if (carried === null || !carriesSetting(circumstances)) return;
   const { measured, rejected } = readNewTrimmer(askedNow());
   for (const { key, note, fault } of newTrimmerInputs(rejected, measured)) {
-    writeNote(key, note, fault);
     const input = document.getElementById(`field-${key}`);
-    if (fault) input?.setAttribute('aria-invalid', 'true');
-    else input?.removeAttribute('aria-invalid');
+    writeNote(key, note, fault, input);
     input?.closest('.field')?.setAttribute('data-from', given.has(key) ? 'given' : 'default');
   }
   carried.replaceChildren(
