@@ -77,7 +77,8 @@ const withUnitAt = (scan: Scan, at: number): Token[] =>
           if (item.row.quantity !== 'power') return [];
           const { row } = item;
           if (row.exact_case && !sameCase) return [];
-          if (row.word.length > 1 && isLetter(scan.marking.text.charAt(end))) return [];
+          const mayRunOn = row.word.length === 1 && row.word === row.word.toUpperCase();
+          if (!mayRunOn && isLetter(scan.marking.text.charAt(end))) return [];
           const watts = size.value * row.factor;
           return [
             {

@@ -104,7 +104,9 @@ const behindThreeFigures = ({ marking }: Scan, at: number, end: number): boolean
 
 const FEW_FIGURES = /\d{1,2}(?!\d)/y;
 
-/** Whether the letter of a code is rather the point of a value, as that of `2P8` is. */
+const NOUGHT_AND_LETTER = /(?<![\p{L}\d])0\p{L}$/u;
+
+/** Whether the letter of a code is rather the point of a value, as that of `2P8` is, and of `0E47`. */
 const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
   FEW_FIGURES.lastIndex = end;
   if (marking.text.charAt(end - 1) === 'H' && hasNanoInLatin(marking.text)) return true;
@@ -112,7 +114,10 @@ const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
     FEW_FIGURES.test(marking.text) &&
     (lexicon.values.points.get(marking.text.charAt(end - 1)) ?? []).some(
       ({ quantity, places, use }) =>
-        quantity === 'capacitance' && use === 'usual' && places.includes('middle'),
+        places.includes('middle') &&
+        (quantity === 'capacitance'
+          ? use === 'usual'
+          : NOUGHT_AND_LETTER.test(marking.text.slice(0, end))),
     )
   );
 };

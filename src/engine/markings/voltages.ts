@@ -128,6 +128,12 @@ const isVoltage = ({ lexicon }: Scan, { value, assumed, grouped }: WrittenNumber
 const isCode = ({ marking }: Scan, { digits }: WrittenNumber, end: number): boolean =>
   digits.length === 1 && isFigure(marking.text.charAt(end));
 
+/** The lowest rating there is, V: below, `1V` is rather the code of a chip. */
+const LOWEST_RATING = 1.5;
+
+const lowCost = ({ role }: WordRow, volts: number): number =>
+  role !== 'rated' || volts >= LOWEST_RATING ? 0 : weights.lowestVolts;
+
 /** Volts with a word or sign behind the figures, such as `16V`, `600WVDC`, `275~`. */
 const wordBehindAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
@@ -137,7 +143,10 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
       return rolesAt(scan, start)
         .filter(({ row }) => !row.ends_word || start === number.end)
         .filter(({ end }) => !isCode(scan, number, end))
-        .map((word) => voltsToken(at, number, word, { end: word.end }));
+        .map((word) => {
+          const cost = word.cost + lowCost(word.row, number.value * word.row.factor);
+          return voltsToken(at, number, { ...word, cost }, { end: word.end });
+        });
     });
 
 /**

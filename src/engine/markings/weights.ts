@@ -54,6 +54,8 @@ export const weights = {
   times: -1,
   /** A shorter word behind the figures than stands there, such as the V of `V SURGE`. */
   shorterVolts: -0.6,
+  /** Lower than any part is rated for, as the 1 V that `1V` would be. */
+  lowestVolts: -1.5,
   /** A test or surge voltage below the rating. */
   testBelowRating: -5,
   /** Two voltages with a stroke between them, which may also be a value and a voltage. */

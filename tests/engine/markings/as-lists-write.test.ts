@@ -124,6 +124,15 @@ describe('what a list writes beside the value', () => {
     ['K50-12 200.0 25B', { c: 200 * u, volts: 25, types: ['al-electrolytic-wet'] }],
     ['К50-12 200.0 25B', { c: 200 * u, volts: 25, types: ['al-electrolytic-wet'] }],
     ['K73-17 0.47 63B', { c: 470 * n, volts: 63, types: ['pet-metallized'] }],
+    // E for ohms behind a nought, watts in small letters, and the code of a chip that is no volt.
+    ['0E47', { r: 0.47 }],
+    ['1 ohm 3w', { r: 1 }],
+    ['56k 1/2w', { r: 56e3 }],
+    ['1V 225', { c: 2.2 * u, volts: 35 }],
+    ['1M 35V bead', { c: u, volts: 35, types: ['ta-mno2-solid'] }],
+    ['3900pF 2% PS', { c: 3.9 * n, within: 0.02, types: ['ps-film-foil'] }],
+    ['100 N.P. 50', { c: 100 * u, volts: 50, types: ['al-electrolytic-bipolar'] }],
+    ['0.01 600 V.D.C. WKG', { c: 10 * n, volts: 600 }],
     // A letter with a gap that is seldom a tolerance.
     ['470 P', { c: 470 * p }],
     ['33 P 500V', { c: 33 * p, volts: 500 }],

@@ -270,7 +270,7 @@ describe('a power', () => {
     ['0W', 0, []],
     ['1000W', 0, [[5, 'rated 1000 W', power.usual]]],
     ['3296W', 0, []],
-    ['5w', 0, []],
+    ['5w', 0, [[2, 'rated 5 W', power.other]]],
     // Behind the unit letters may run on where it is one letter, as of a tolerance.
     ['5WJ', 0, [[2, 'rated 5 W', power.usual]]],
     ['5mWX', 0, []],
