@@ -15,13 +15,8 @@ import {
   understandWith,
   writeJob,
 } from '../../../src/job/index.ts';
-import {
-  emptyJob,
-  emptyLine,
-  emptyPreset,
-  type Fitted,
-  type Job,
-} from '../../../src/job/model/job.ts';
+import { emptyLine, emptyPreset, type Fitted, type Job } from '../../../src/job/model/job.ts';
+import { jobOf } from '../boards.ts';
 
 /** What is written down at the bench, and what it does to plan and record. */
 
@@ -43,7 +38,6 @@ const can = (designators: string, fitted: Record<string, Partial<Fitted>> = {}) 
     Object.entries(fitted).map(([key, one]) => [key, { ...emptyFitted(), ...one }]),
   ),
 });
-const jobOf = (...lines: Job['lines']): Job => ({ ...emptyJob('test', new Date(0)), lines });
 
 const dry = { found: { capacitance: '41 µF', esr: '12 Ω' } };
 

@@ -13,16 +13,10 @@ import {
   typeNameIn,
   understandWith,
 } from '../../../src/job/index.ts';
-import {
-  emptyFitted,
-  emptyJob,
-  emptyLine,
-  emptyPreset,
-  type Job,
-  type Line,
-} from '../../../src/job/model/job.ts';
+import { emptyFitted, emptyLine, emptyPreset, type Line } from '../../../src/job/model/job.ts';
 import { withAlternating } from '../../../src/job/planning/alternating.ts';
 import { alternating } from '../../../src/substitution/rated-voltage.ts';
+import { jobOf } from '../boards.ts';
 
 const catalogue = loadCatalogue();
 const catalogueAt = () => catalogue;
@@ -30,7 +24,6 @@ const nameOf = (id: string) => typeNameIn(catalogue, id);
 const tools = { catalogueAt, understand: understandWith(catalogue) };
 
 const lineOf = (said: Partial<Line>): Line => ({ ...emptyLine('1'), designators: 'X1', ...said });
-const jobOf = (...lines: Line[]): Job => ({ ...emptyJob('a', new Date(0)), lines });
 const planOf = (said: Partial<Line>) => {
   const [planned] = planJob(jobOf(lineOf(said)), tools).lines;
   if (planned === undefined) throw new Error('no line is planned');

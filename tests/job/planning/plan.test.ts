@@ -8,15 +8,15 @@ import {
   recordOf,
   sheetOf,
 } from '../../../src/job/index.ts';
-import { emptyJob, emptyLine, type Job, type Line } from '../../../src/job/model/job.ts';
+import { emptyLine, type Job, type Line } from '../../../src/job/model/job.ts';
 import { partAsTyped } from '../../../src/job/understanding/part-of-line.ts';
 import { understandWith } from '../../../src/job/understanding/understood.ts';
+import { jobOf } from '../boards.ts';
 
 const catalogue = loadCatalogue();
 const tools = () => ({ catalogueAt: () => catalogue, cache: newPlanCache() });
 
 const line = (id: string, said: Partial<Line>): Line => ({ ...emptyLine(id), ...said });
-const jobOf = (...lines: Line[]): Job => ({ ...emptyJob('test', new Date(0)), lines });
 
 const coupling = (id: string, said: Partial<Line> = {}): Line =>
   line(id, {

@@ -1,10 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { presetSteps } from '../../src/job/bench/preset.ts';
-import { recordCsv } from '../../src/job/bench/record-csv.ts';
 import {
-  newPlanCache,
   isCapacitor,
   orderOf,
   orderText,
@@ -12,71 +8,13 @@ import {
   readDelimited,
   recordOf,
   sheetOf,
-} from '../../src/job/index.ts';
-import { safeCell } from '../../src/job/list/safe-cell.ts';
-import {
-  emptyFitted,
-  emptyJob,
-  emptyLine,
-  emptyPreset,
-  type Job,
-  type Line,
-} from '../../src/job/model/job.ts';
-import { formingNote } from '../../src/job/ordering/lead-forming.ts';
-import { orderCsv, orderTabbed } from '../../src/job/ordering/order-csv.ts';
-import { sparesFor, spareRuleOf } from '../../src/job/ordering/spares.ts';
-import { understandWith } from '../../src/job/understanding/understood.ts';
-
-const catalogue = loadCatalogue();
-const cache = newPlanCache();
-const catalogueAt = () => catalogue;
-const planned = (job: Job) => planJob(job, { catalogueAt, cache });
-const jobOf = (...lines: Line[]): Job => ({ ...emptyJob('test', new Date(0)), lines });
-const line = (designators: string, said: Partial<Line>): Line => ({
-  ...emptyLine(designators),
-  designators,
-  kind: 'capacitor',
-  decision: 'replace',
-  ...said,
-});
-
-const film = { type: 'pet-metallized', value: '100 nF', volts: '63 V', position: 'tone-stack' };
-const can = { type: 'al-electrolytic-wet', value: '10 µF', volts: '25 V', position: 'bulk-rail' };
-const other = { kind: 'resistor', value: '4k7', tolerance: '5 %' };
-
-describe('cells of a spreadsheet', () => {
-  test.each([
-    ['=1+1', "'=1+1"],
-    ['@SUM(A1)', "'@SUM(A1)"],
-    [' =1', "' =1"],
-    ['-5', "'-5"],
-    ['a,b', '"a,b"'],
-    ['+1,2', `"'+1,2"`],
-    ['say "hi"', '"say ""hi"""'],
-    ['plain', 'plain'],
-  ])('%s', (text, expected) => {
-    expect(safeCell(text)).toBe(expected);
-  });
-
-  test.each([
-    ['a\tb', '"a\tb"'],
-    ['a,b', 'a,b'],
-    ['=1\t2', `"'=1\t2"`],
-    ['\t=1', `"'\t=1"`],
-    ['two\nlines', '"two\nlines"'],
-  ])('%j between tabs', (text, expected) => {
-    expect(safeCell(text, '\t')).toBe(expected);
-  });
-
-  test('none begins as a formula', () => {
-    fc.assert(
-      fc.property(fc.string(), (text) => {
-        expect(safeCell(text)).not.toMatch(/^"?\s*[=+\-@]/u);
-        expect(safeCell(text, '\t')).not.toMatch(/^"?\s*[=+\-@]/u);
-      }),
-    );
-  });
-});
+} from '../../../src/job/index.ts';
+import { emptyJob, type Line } from '../../../src/job/model/job.ts';
+import { formingNote } from '../../../src/job/ordering/lead-forming.ts';
+import { orderCsv, orderTabbed } from '../../../src/job/ordering/order-csv.ts';
+import { sparesFor, spareRuleOf } from '../../../src/job/ordering/spares.ts';
+import { understandWith } from '../../../src/job/understanding/understood.ts';
+import { can, catalogue, catalogueAt, film, jobOf, line, other, planned } from '../boards.ts';
 
 describe('spares', () => {
   test.each([
@@ -288,110 +226,5 @@ describe('the order', () => {
       }),
       { numRuns: 40 },
     );
-  });
-});
-
-describe('the sheet', () => {
-  const job = jobOf(
-    line('C1', can),
-    line('C2', film),
-    line('R1', other),
-    line('C3', { ...film, type: 'ps-film-foil', value: '1 nF', decision: 'test' }),
-    line('C4', { ...film, decision: 'leave' }),
-    line('XU1', { kind: 'socket', value: '8 pins' }),
-  );
-
-  test('tests first, then low parts before tall ones, and skips what is left', () => {
-    const { steps } = sheetOf(job, planned(job), { catalogueAt, common: catalogue });
-    expect(steps.map(({ designator }) => designator)).toEqual(['C3', 'R1', 'XU1', 'C2', 'C1']);
-    const marks = Object.fromEntries(steps.map((step) => [step.designator, step.marks]));
-    expect(marks).toEqual({ C3: ['heat'], R1: [], XU1: ['pin-1'], C2: [], C1: ['polarity'] });
-  });
-
-  test('closes with the checks that the board needs', () => {
-    const ids = (lines: Line[]) => {
-      const board = jobOf(...lines);
-      return sheetOf(board, planned(board), { catalogueAt, common: catalogue }).checks.map(
-        ({ row }) => row.id,
-      );
-    };
-    expect(ids([line('C1', can)])).toContain('ripple');
-    expect(ids([line('C1', can)])).not.toContain('mains-insulation');
-    const x = { type: 'film-x2', value: '100 nF', volts: '275 V', position: 'mains-x' };
-    expect(ids([line('C1', { ...x, decision: 'leave' })])).toContain('mains-insulation');
-    expect(ids([line('XU1', { kind: 'socket' })])).toContain('chips-in');
-  });
-});
-
-describe('a trimmer set beforehand', () => {
-  const preset = {
-    ...emptyPreset(),
-    from: '1',
-    to: 'wiper',
-    old: '2.687k',
-    supplied: '4.56k',
-    total: '10k',
-    turns: '25',
-  };
-
-  test('as the bench sum has it', () => {
-    const { set, turns } = presetSteps(catalogue, preset);
-    expect(set?.typ).toBeCloseTo(2687);
-    expect(turns?.typ).toBeCloseTo(-4.6825);
-  });
-
-  test.each([
-    [{ supplied: '' }, 2687, undefined],
-    [{ turns: '' }, 2687, undefined],
-    [{ total: '2k' }, undefined, undefined],
-    [{ old: '' }, undefined, undefined],
-  ])('%o', (said, set, turns) => {
-    const steps = presetSteps(catalogue, { ...preset, ...said });
-    expect(steps.set?.typ).toBe(set);
-    expect(steps.turns?.typ).toBe(turns);
-  });
-
-  test('says what it cannot read', () => {
-    const { rejected } = presetSteps(catalogue, { ...preset, old: 'half way' });
-    expect(Object.keys(rejected)).toEqual(['old']);
-  });
-});
-
-describe('the record', () => {
-  test('tells what was done and why, safe in a spreadsheet', () => {
-    const job = jobOf(
-      line('C1', {
-        ...film,
-        decision: 'leave',
-        decisionReason: '=reads well',
-        fitted: { C1: { ...emptyFitted(), done: true, before: '1', after: '2' } },
-      }),
-    );
-    job.badRows = [{ row: 4, cells: ['x', 'y'], reason: 'no part in it' }];
-    const record = recordOf(job, planned(job), catalogue, catalogueAt);
-    expect(record.entries[0]).toMatchObject({ why: '=reads well', decidedBy: 'visitor' });
-    const csv = recordCsv(record);
-    expect(csv).toContain("'=reads well");
-    expect(csv).toContain('no part in it');
-    expect(csv).toContain('Look over every joint');
-  });
-
-  test.each([
-    ['age', '45', 'age 45 years'],
-    ['age', '45 years', 'age 45 years'],
-    ['idle', '1,5', 'without power for 1,5 years'],
-    ['loss1khz', '2', 'loss at 1 kHz 2 %'],
-    ['capacitance', '61,5 µF', 'capacitance 61,5 µF'],
-  ])('says of %s %s the unit that it was read in', (key, text, expected) => {
-    const found = { ...emptyLine('a').found, [key]: text };
-    const job = jobOf(line('C1', { ...film, found }));
-    expect(recordOf(job, planned(job), catalogue, catalogueAt).entries[0]?.found).toBe(expected);
-  });
-
-  test('keeps what was written under a designator that is no more', () => {
-    const fitted = { C7: { ...emptyFitted(), done: true, after: '9 µF' } };
-    const job = jobOf(line('C1', { ...film, fitted }));
-    const { entries } = recordOf(job, planned(job), catalogue, catalogueAt);
-    expect(entries.map(({ designator }) => designator)).toEqual(['C1', 'C7']);
   });
 });
