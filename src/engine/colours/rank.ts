@@ -1,4 +1,4 @@
-import { LARGE } from '../markings/measured.ts';
+import { meterFrequency } from '../markings/measured.ts';
 import type { Reading, Sureness } from '../markings/reading.ts';
 import { say } from '../markings/say.ts';
 import type { Candidate } from './candidate.ts';
@@ -97,8 +97,7 @@ const measuring = (all: readonly Ranked[]): string[] => {
   const named = values.slice(0, MOST_NAMED).map(({ value, unit }) => say(value, unit));
   const more = values.length > named.length ? ', …' : '';
   const farads = values.filter(({ unit }) => unit === 'F').map(({ value }) => value);
-  const at =
-    farads.length === 0 ? '' : ` at ${Math.min(...farads) > LARGE ? '100 or 120 Hz' : '1 kHz'}`;
+  const at = farads.length === 0 ? '' : ` at ${meterFrequency(Math.min(...farads))}`;
   return [`measure${at}: ${named.join(' or ')}${more}`];
 };
 

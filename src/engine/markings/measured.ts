@@ -3,7 +3,11 @@ import type { Measured, Reading } from './reading.ts';
 import { withTolerance } from './spread.ts';
 
 /** Above this a capacitance is measured at mains-ripple frequency, F. */
-export const LARGE = 1e-6;
+const LARGE = 1e-6;
+
+/** Where a meter measures a capacitance, or several that are to be told apart: the least of them, F. */
+export const meterFrequency = (farads: number): '1 kHz' | '100 or 120 Hz' =>
+  farads > LARGE ? '100 or 120 Hz' : '1 kHz';
 
 /** Taken where no tolerance is marked; old parts of most kinds keep within it. */
 const ASSUMED = { minus: 0.2, plus: 0.2, unit: 'fraction' } as const;
@@ -16,7 +20,7 @@ export const measuredOf = (reading: Reading): Measured | undefined => {
   const isMarked = reading.tolerance !== undefined || isAdjustable;
   return {
     range: isMarked ? value : withTolerance(value.typ, ASSUMED),
-    with: reading.capacitance === undefined ? 'dc' : value.typ > LARGE ? '100 or 120 Hz' : '1 kHz',
+    with: reading.capacitance === undefined ? 'dc' : meterFrequency(value.typ),
     toleranceMarked: isMarked,
     overlaps: false,
   };

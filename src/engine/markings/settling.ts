@@ -1,5 +1,5 @@
 import { hasMadeUp, type Candidate } from './candidate.ts';
-import { LARGE } from './measured.ts';
+import { meterFrequency } from './measured.ts';
 import { say } from './say.ts';
 import { spanHolds } from './tolerances.ts';
 
@@ -14,7 +14,7 @@ const measuring = (candidates: readonly Candidate[]): string[] => {
   );
   const rivals = [...byValue.values()];
   if (rivals.length < 2) return [];
-  const at = Math.min(...rivals) > LARGE ? '100 or 120 Hz' : '1 kHz';
+  const at = meterFrequency(Math.min(...rivals));
   const named = rivals.slice(0, MOST_NAMED).map((farads) => say(farads, 'F'));
   const others = rivals.length > MOST_NAMED ? ['another value'] : [];
   return [`measure at ${at}: ${[...named, ...others].join(' or ')}`];
