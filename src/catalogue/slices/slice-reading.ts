@@ -30,6 +30,9 @@ const WITH_COLOURS: readonly MarkingTable[] = [
   'oldMantissas',
 ];
 
+/** Tables that nothing is read by: they are shown on their own pages alone. */
+const SHOWN_ALONE: readonly MarkingTable[] = ['ambiguities'];
+
 /** The marking tables without the words that only the pages of codes show. */
 const withoutPageWords = (markings: Catalogue['markings']): Catalogue['markings'] => ({
   ...markings,
@@ -101,7 +104,12 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
   },
   markings: {
-    ...withoutFound(markingsOf(catalogue, (table) => !COLOUR_TABLES.includes(table))),
+    ...withoutFound(
+      markingsOf(
+        catalogue,
+        (table) => !COLOUR_TABLES.includes(table) && !SHOWN_ALONE.includes(table),
+      ),
+    ),
     // By their names one sees that someone typed colours.
     colours: catalogue.markings.colours.map((row) => without(row, ['fill', ...CITED])),
   },
