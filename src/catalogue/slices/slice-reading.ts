@@ -55,15 +55,29 @@ const markingsOf = (
     ]),
   ) as unknown as Catalogue['markings'];
 
-/** Where rows were found, which readers are told by their source alone. */
-type Found = Partial<Record<'locator' | 'basis', unknown>>;
+/** Tables of ways to print a value, whose notes are shown beside what may be printed. */
+const PRINTED_WITH_NOTES: readonly string[] = [
+  'printedUnits',
+  'valueForms',
+  'pointLetters',
+  'mantissaLetters',
+  'resistorForms',
+  'arrangements',
+] satisfies MarkingTable[];
 
-/** Marking tables without where each row was found: a first visit keeps them. */
+/** What the pages of a table say of where its rows were found; readers are told the source alone. */
+type Found = Partial<Record<'locator' | 'basis' | 'note', unknown>>;
+
+/** Marking tables without what only their own pages show of each row: a first visit keeps them. */
 const withoutFound = (markings: Catalogue['markings']): Catalogue['markings'] =>
   Object.fromEntries(
     Object.entries(markings).map(([table, rows]) => [
       table,
-      rows.map((row: Found) => dropped(row, ['locator', 'basis'])),
+      rows.map((row: Found) =>
+        PRINTED_WITH_NOTES.includes(table)
+          ? dropped(row, ['locator', 'basis'])
+          : dropped(row, ['locator', 'basis', 'note']),
+      ),
     ]),
   ) as unknown as Catalogue['markings'];
 

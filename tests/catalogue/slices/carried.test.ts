@@ -132,9 +132,14 @@ describe('tables and words', () => {
   const markingsOf = (carried: Record<string, string>): string[] =>
     Object.keys(carried).flatMap((name) => (name.startsWith('markings.') ? [name.slice(9)] : []));
 
-  /** A row of what is printed without where it was found. */
-  const whatIsRead = (row: Partial<Record<'locator' | 'basis', unknown>>) =>
-    dropped(row, ['locator', 'basis']);
+  /** A row of what is printed without where it was found, and what only its page says. */
+  const whatIsRead = (row: Partial<Record<'locator' | 'basis' | 'note', unknown>>) =>
+    dropped(row, ['locator', 'basis', 'note']);
+  /** Tables whose notes stand beside what may be printed. */
+  const withNotes = [
+    ...['printedUnits', 'valueForms', 'pointLetters', 'mantissaLetters', 'resistorForms'],
+    'arrangements',
+  ];
 
   test('of reading: all that is printed and read, whole, and of colours their names', () => {
     const slice = sliceReading(catalogue);
@@ -156,7 +161,9 @@ describe('tables and words', () => {
     for (const name of printed.filter((one) => !shortened.includes(one))) {
       const table = name as keyof Catalogue['markings'];
       expect(slice.markings[table], name).toEqual(
-        catalogue.markings[table].map((row) => whatIsRead(row)),
+        catalogue.markings[table].map((row) =>
+          withNotes.includes(name) ? dropped(row, ['locator', 'basis']) : whatIsRead(row),
+        ),
       );
     }
     // Of ways of writing a code only what the reader goes by, and what finds the pages of codes.
