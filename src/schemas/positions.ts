@@ -79,6 +79,8 @@ export type ConditionDefinitionRow = z.output<typeof conditionDefinitionRow>;
 const followings = {
   'rated-voltage':
     'typ is a share of the old rating, and max, in the definition unit, what stands there at least where that rating tells little but bears it',
+  'marked-voltage':
+    'typ is a share of the old rating as marked, however little ratings of its type tell elsewhere; max, in the definition unit, what a part bears at least whose mark nobody said',
   'direct-voltage':
     'typ is a multiple of the direct voltage, and where that is more than max, in V, min is a share of the old rating instead',
   corner:

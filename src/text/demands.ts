@@ -84,6 +84,8 @@ const atWorst = ({ catalogue, typ, unit }: Told): string =>
 const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>> = {
   'rated-voltage': ({ catalogue, row, typ, max, unit }) =>
     `${printNumber(typ)} × the old part's rated voltage${row.max === undefined ? '' : `, at least ${print(catalogue, max, unit)} where that bears it`}`,
+  'marked-voltage': ({ catalogue, row, typ, max, unit }) =>
+    `${printNumber(typ)} × the old part's rated voltage${row.max === undefined ? '' : `, which is at least ${print(catalogue, max, unit)} where nobody says it`}`,
   'direct-voltage': ({ catalogue, row, typ, max }) =>
     `${printNumber(typ)} × the direct voltage${row.min === undefined ? '' : `, above ${print(catalogue, max, 'V')} ${printNumber(row.min)} × the old part's rated voltage`}`,
   corner: ({ catalogue, row, typ, max, unit }) =>

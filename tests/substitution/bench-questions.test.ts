@@ -297,6 +297,26 @@ describe('what small beads and electrolytics give way to, and larger ones do not
   });
 });
 
+describe('where edges and pulses stand, the mark of the old part tells what it bears', () => {
+  test.each([
+    [
+      'pp-film-foil',
+      'snubber',
+      'c=4.7n&v=1000',
+      'Polypropylene foil fits, such as 4.7 nF ±5 % 1 kV',
+    ],
+    ['ceramic-disc-unknown', 'snubber', 'c=4.7n&v=1000', 'such as 4.7 nF ±5 % 1 kV'],
+    ['pet-metallized', 'snubber', 'c=100n&v=100', 'such as 100 nF ±5 % 160 V'],
+    ['pet-metallized', 'snubber', '', 'such as 10 nF ±5 % 400 V'],
+    ['pp-film-foil', 'flyback-pulse', 'c=8.2n&v=1600', 'such as 8.2 nF ±5 % 1.6 kV'],
+    // In series with the deflection coil, far below the retrace pulse.
+    ['pp-film-foil', 'flyback-pulse', 'c=470n&v=250', 'such as 470 nF ±5 % 400 V'],
+    ['pp-film-foil', 'flyback-pulse', '', 'such as 10 nF ±5 % 1.6 kV'],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toContain(wanted);
+  });
+});
+
 describe('what was made for kilovolts is replaced by its like', () => {
   test.each([
     ['high-voltage-glaze', 'value=470k', 'High-voltage glaze fits, such as 470 kΩ'],

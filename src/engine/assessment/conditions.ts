@@ -96,6 +96,10 @@ const afterDirect = (
     : (row.typ ?? 0) * direct;
 };
 
+/** Highest voltage (V) that the mark of a part says that it bears. */
+const markedVoltage = ({ ratedVoltage, voltageKind }: Part): number =>
+  voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
+
 /**
  * Voltage (V) that is a share of what the rating tells, or the least that stands in such a place, as far
  * as the same share of the rating as marked bears it.
@@ -105,15 +109,22 @@ const shareOfRating = (
   { typ = 0, max = 0, condition }: ConditionRow,
   original: Part,
 ): number => {
-  const { ratedVoltage, voltageKind } = original;
-  const marked = voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
-  const least = Math.min(max * factorOf(catalogue, condition), typ * marked);
+  const least = Math.min(max * factorOf(catalogue, condition), typ * markedVoltage(original));
   return Math.max(typ * tellingRating(catalogue, original), least);
 };
 
+/** Voltage (V) that follows from the rating of the old part, by what it tells or as it is marked. */
+const afterRating = (catalogue: Catalogue, row: ConditionRow, original: Part): number =>
+  row.follows === 'marked-voltage'
+    ? (row.typ ?? 0) * markedVoltage(original)
+    : shareOfRating(catalogue, row, original);
+
+/** Ways to follow from the rating of the old part, which has a least where a row says so. */
+const FOLLOW_RATING: readonly ConditionRow['follows'][] = ['rated-voltage', 'marked-voltage'];
+
 /** What stands in a place at least, V, whatever the rating of the old part, where its row says so. */
 const leastThere = (catalogue: Catalogue, row: ConditionRow): Range | undefined =>
-  row.follows === 'rated-voltage' && row.max !== undefined
+  FOLLOW_RATING.includes(row.follows) && row.max !== undefined
     ? exactly(row.max * factorOf(catalogue, row.condition))
     : undefined;
 
@@ -216,9 +227,8 @@ const derivedDefault = (
   const rule = row.typ ?? 0;
   if (FOLLOW_RESISTANCE.includes(row.follows))
     return exactly(resistanceAfterOld(catalogue, row, original, conditions));
+  if (FOLLOW_RATING.includes(row.follows)) return exactly(afterRating(catalogue, row, original));
   switch (row.follows) {
-    case 'rated-voltage':
-      return exactly(shareOfRating(catalogue, row, original));
     case 'direct-voltage':
       return exactly(afterDirect(catalogue, row, original, conditions));
     case 'corner':

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
+import type { Range } from '../../../src/engine/quantities/range.ts';
 import { at, body, found, type Given } from './invented-place.ts';
 
 /** What stands and what is drilled in a place at least, for an old part of 1 µF 100 V, worked out by hand. */
@@ -33,8 +33,38 @@ describe('a share of the rating', () => {
       },
       50,
     ],
+    [
+      'half of its 100 V as marked, though 25 V are usual of its type',
+      {
+        rows: [at('vdc', 'marked-voltage', { typ: 0.5, max: 90 })],
+        type: { old_ample_below: 101, old_v_typical: 25 },
+      },
+      50,
+    ],
+    // 63 V are usual, and it bears 90 V at least; a rating for AC bears its crest.
+    [
+      'half of the preferred rating above 90 V where nobody said its mark',
+      {
+        rows: [at('vdc', 'marked-voltage', { typ: 0.5, max: 90 })],
+        original: { ratedVoltage: undefined },
+      },
+      50,
+    ],
+    [
+      'half of 63 V where nobody said its mark and no least is known',
+      { rows: [at('vdc', 'marked-voltage', { typ: 0.5 })], original: { ratedVoltage: undefined } },
+      31.5,
+    ],
+    [
+      'half of the crest of 100 V AC',
+      {
+        rows: [at('vdc', 'marked-voltage', { typ: 0.5 })],
+        original: { voltageKind: 'ac' },
+      },
+      100 / Math.SQRT2,
+    ],
   ])('%s', (_what, all, volts) => {
-    expect(found(all, 'vdc')).toEqual(exactly(volts));
+    expect(found(all, 'vdc').typ).toBeCloseTo(volts, 9);
   });
 });
 
