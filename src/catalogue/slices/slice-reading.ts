@@ -55,13 +55,16 @@ const markingsOf = (
     ]),
   ) as unknown as Catalogue['markings'];
 
-/** Tables of ways to print a value, whose notes are shown beside what may be printed. */
+/** Tables of what is printed whose notes stand beside what may be printed. */
 const PRINTED_WITH_NOTES: readonly string[] = [
   'printedUnits',
   'valueForms',
   'pointLetters',
   'mantissaLetters',
   'resistorForms',
+  'toleranceLetters',
+  'dielectricCodes',
+  'tapers',
   'arrangements',
 ] satisfies MarkingTable[];
 

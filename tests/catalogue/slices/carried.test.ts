@@ -138,7 +138,7 @@ describe('tables and words', () => {
   /** Tables whose notes stand beside what may be printed. */
   const withNotes = [
     ...['printedUnits', 'valueForms', 'pointLetters', 'mantissaLetters', 'resistorForms'],
-    'arrangements',
+    ...['toleranceLetters', 'dielectricCodes', 'tapers', 'arrangements'],
   ];
 
   test('of reading: all that is printed and read, whole, and of colours their names', () => {

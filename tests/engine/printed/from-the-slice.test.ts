@@ -16,6 +16,10 @@ const parts: readonly PartToPrint[] = [
   { capacitance: 1e-5, ratedVoltage: 16, type: 'ta-mno2-solid' },
   { capacitance: 1e-7, ratedVoltage: 275, voltageKind: 'ac' },
   { capacitance: 2.5e-10 },
+  ...['al-electrolytic-wet', 'film-x2', 'ceramic-y-safety', 'ps-film-foil'].map((type) => ({
+    ...{ capacitance: 1e-7, ratedVoltage: 250, type },
+    voltageKind: 'ac' as const,
+  })),
   { resistance: 4700, tolerance: tenPercent },
   { resistance: 4.75e4 },
   { resistance: 1e5, taper: 'logarithmic' },
