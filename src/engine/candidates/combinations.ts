@@ -8,6 +8,7 @@ import { worstShare } from '../equations/combinations.ts';
 import { resistanceForLevel } from '../findings/level.ts';
 import { conditionOf, type Circumstances } from '../findings/model.ts';
 import { reverseWithstood } from '../findings/reverse.ts';
+import { isSetByHand } from '../findings/set-by-hand.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
 import { backToBack, inARow, sideBySide } from './combine.ts';
@@ -173,7 +174,8 @@ export function* combinedParts(
   const { type } = single.part;
   const kinds = kindsFor(single, circumstances);
   if (kinds.has('with-resistor')) yield* partsWithResistor(single, circumstances);
-  if (kinds.has('parallel'))
+  // Two that are set by hand would have to be turned as one.
+  if (kinds.has('parallel') && !isSetByHand(single.part, circumstances))
     for (const pair of nearestPairs(type, circumstances, TRIED)) yield sideBySide(pair);
   if (kinds.has('series')) yield* pairsInARow(type, circumstances);
   if (kinds.has('back-to-back') && !nonPolarServes()) yield* pairsBackToBack(type, circumstances);

@@ -194,6 +194,12 @@ describe('motor capacitors', () => {
   });
 });
 
+test('two that are set by hand are not put side by side: they would have to be turned as one', () => {
+  const asked = request('air-variable', 500e-12, 250, 'rf-tuned-circuit');
+  const { candidate } = ofType(findStandIns(catalogue, asked), 'air-variable');
+  expect(candidate.made).toBeUndefined();
+});
+
 describe('what to order', () => {
   const phrase = (asked: Request, type: string): string =>
     plainly(partPhrase(ofType(findStandIns(catalogue, asked), type).candidate));

@@ -133,6 +133,14 @@ describe('what a list writes beside the value', () => {
     ['3900pF 2% PS', { c: 3.9 * n, within: 0.02, types: ['ps-film-foil'] }],
     ['100 N.P. 50', { c: 100 * u, volts: 50, types: ['al-electrolytic-bipolar'] }],
     ['0.01 600 V.D.C. WKG', { c: 10 * n, volts: 600 }],
+    // Megohms as German lists write them, and words in short.
+    ['1 MOhm 0,5 W', { r: 1e6 }],
+    ['0,5 MOhm lin', { r: 500e3 }],
+    ['10 MOHM', { r: 10e6 }],
+    ['10 mOhm', { r: 0.01 }],
+    ['10 uF, 35 V Ta.', { c: 10 * u, volts: 35, types: ['ta-mno2-solid'] }],
+    ['0,1 uF ker.', { c: 100 * n, types: ['ceramic-disc-unknown'] }],
+    ['0,05 µF Wachs 500V', { c: 50 * n, volts: 500, types: ['paper-wax'] }],
     // A letter with a gap that is seldom a tolerance.
     ['470 P', { c: 470 * p }],
     ['33 P 500V', { c: 33 * p, volts: 500 }],
