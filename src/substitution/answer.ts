@@ -7,10 +7,11 @@ import {
   type TypeId,
   decidingFinding,
   formatValue,
+  isChip,
 } from '../engine/index.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital, listed } from '../text/words.ts';
-import { typeRowOf } from './any-kind.ts';
+import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
 import { lowerRating } from './lower-rating.ts';
 import { isNotMade, partPhrase, printTypical, reasonPhrase, type AnyPart } from './phrases.ts';
 import { strangeness, type OldInPlace } from './strangeness.ts';
@@ -134,6 +135,35 @@ const reminder = (
     : '';
 };
 
+/** Whether a type is sold in chips alone, so that the old part will have been one. */
+const isChipAlone = ({ offers, ...catalogue }: Catalogue, type: TypeId): boolean => {
+  const own = offers.filter((offer) => offer.type === type);
+  return own.length > 0 && own.every(({ style }) => isChip(catalogue, style));
+};
+
+/**
+ * What has leads, and fits on a condition, where the part that is named has none and the old one had, as a
+ * sentence with a space before it.
+ */
+const withLeads = (
+  catalogue: Catalogue,
+  { original }: OldInPlace,
+  [best, ...others]: readonly Assessment<AnyPart>[],
+  habit?: Habit,
+): string => {
+  if (best?.verdict !== 'fits' || !needsPads(catalogue, best)) return '';
+  const leaded = others.find(
+    (one) =>
+      one.verdict === 'fits-if' &&
+      !needsPads(catalogue, one) &&
+      madeOf(one.candidate) === undefined,
+  );
+  const against = leaded && decidingFinding(leaded);
+  return leaded === undefined || against === undefined || isChipAlone(catalogue, original.type)
+    ? ''
+    : ` It is a chip; with leads ${nameOf(catalogue, leaded)}, such as ${partPhrase(leaded.candidate, habit)}, fits if this is in order: ${reasonPhrase(against, habit)}.`;
+};
+
 /**
  * The sentence that answers: what fits, what to buy, what to keep out and why.
  * @param asked of a capacitor, which may want its voltage measured
@@ -152,7 +182,8 @@ export const answerSentence = (
     .filter(({ verdict }) => verdict === leading.verdict)
     .toSorted((a, b) => strangeness(catalogue, old, a) - strangeness(catalogue, old, b))
     .slice(0, NAMED);
-  const last = keepOut + reminder(catalogue, asked, best, habit);
+  const leads = withLeads(catalogue, old, [best, ...assessments], habit);
+  const last = leads + keepOut + reminder(catalogue, asked, best, habit);
   const name = capital(nameOf(catalogue, best));
   const part = partPhrase(best.candidate, habit);
   const deciding = decidingFinding(best);

@@ -297,6 +297,22 @@ describe('what small beads and electrolytics give way to, and larger ones do not
   });
 });
 
+describe('a chip that fits is named with what has leads', () => {
+  test.each([
+    [
+      'pc-metallized',
+      'integrator',
+      'c=1u&v=63',
+      /^PPS film fits, .* It is a chip; with leads metallized polypropylene, such as 1 µF ±5 % \d+ V, fits if/,
+    ],
+    // Polymer tantalum is sold in chips alone, so the old part was one; nor where leads fit as well.
+    ['ta-polymer', 'bulk-rail', '', /^(?!.*It is a chip)/],
+    ['pc-metallized', 'active-filter', 'c=10n', /^(?!.*It is a chip)/],
+  ])('%s in %s, %s', (type, position, address, wanted) => {
+    expect(answered(type, position, address)).toMatch(wanted);
+  });
+});
+
 describe('where edges and pulses stand, the mark of the old part tells what it bears', () => {
   test.each([
     [
