@@ -43,6 +43,12 @@ test.each([
   [220, 450],
   [470, 400],
   [470, 450],
+  // Those of 160 to 250 V reach 2200 µF, those of 500 V 330 µF and axial ones 100 µF.
+  [470, 200],
+  [1000, 200],
+  [220, 250],
+  [47, 500],
+  [220, 500],
 ])('a reservoir of %i µF %i V is replaced by its own value, which is sold', (micro, volts) => {
   const found = findStandIns(catalogue, {
     original: electrolytic(micro * 1e-6, volts),
