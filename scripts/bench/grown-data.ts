@@ -31,12 +31,22 @@ const textOf = (rows: readonly Row[]): string => {
     .join('');
 };
 
-/** The rows of one table, grown. */
+/** How tables grow. */
+interface Growing {
+  /** The number of each copy. */
+  copies: readonly number[];
+  /** Ids that are copied, by the table that they stand in. */
+  ids: Readonly<Record<string, ReadonlySet<string>>>;
+}
+
+/**
+ * The rows of one table, grown.
+ * @param own its columns that must differ; nothing for a table that only names what is copied
+ */
 const grown = (
   { key, references }: Table,
   rows: readonly Row[],
-  copies: readonly number[],
-  ids: Readonly<Record<string, ReadonlySet<string>>>,
+  { copies, ids }: Growing,
   own: readonly string[] | undefined,
 ): Row[] => {
   const pointing = references.filter(({ table }) => ids[table] !== undefined);
@@ -94,6 +104,9 @@ export const grow = (folder: string, what: Growth, times: number): void => {
   for (const [file, table] of Object.entries<Table>(tables)) {
     const speaks = table.references.some((one) => ids[one.table] !== undefined);
     if (speaks || made[file] !== undefined)
-      writeFileSync(join(folder, file), textOf(grown(table, read(file), copies, ids, made[file])));
+      writeFileSync(
+        join(folder, file),
+        textOf(grown(table, read(file), { copies, ids }, made[file])),
+      );
   }
 };
