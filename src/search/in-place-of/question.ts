@@ -26,6 +26,8 @@ const PLAIN: readonly RegExp[] = [
   /^(?<old>.+?)\s+(?:replaced|exchanged|swapped|substituted)\s+(?:with|by|for)\s+(?<fitted>.+)$/iu,
   /^(?<old>.+?)\s*(?:->|=>|→)\s*(?<fitted>.+)$/u,
   /^(?<fitted>.+?)\s+(?:instead\s+of|in\s+place\s+of|in\s+lieu\s+of|rather\s+than|(?:to\s+)?replac(?:e|es|ing))\s+(?<old>.+)$/iu,
+  // What lists and readers in other languages say for “instead of”.
+  /^(?<fitted>.+?)\s+(?:statt|anstatt|anstelle\s+von|au\s+lieu\s+de|à\s+la\s+place\s+de|invece\s+di|al\s+posto\s+di|en\s+lugar\s+de|en\s+vez\s+de|in\s+plaats\s+van)\s+(?<old>.+)$/iu,
   /^(?<fitted>.+?)\s+(?:as\s+)?(?:an?\s+)?(?:replacement|substitute|stand-in|sub|equivalent)\s+(?:for|of)\s+(?<old>.+)$/iu,
   /^(?<fitted>.+?)\s+(?:ok|okay|all\s+right|alright|fine|good(?:\s+enough)?|allowed|safe|suitable)\s+(?:for|as)\s+(?<old>.+)$/iu,
 ];
