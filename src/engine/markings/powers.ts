@@ -1,6 +1,6 @@
 import { say } from './say.ts';
 import { unitsFoundAt, writtenAt, type Scan } from './scan.ts';
-import { isFigure, isLetter, skipBlanks, wordBegins } from './text.ts';
+import { beforeThreeFigures, isFigure, isLetter, skipBlanks, wordBegins } from './text.ts';
 import type { Need, Token } from './token.ts';
 import { weightOf, weights } from './weights.ts';
 
@@ -8,6 +8,15 @@ const FRACTION = /(\d)\/(\d{1,2})(?!\d)/y;
 
 /** Fractions that have a sign of their own. */
 const signs: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '⅛': 0.125, '¾': 0.75 };
+
+/** Whether a unit of power stands at an index, as the W of `2W` does, and ends at another where one is given. */
+export const isUnitOfPower = (scan: Scan, at: number, end?: number): boolean =>
+  unitsFoundAt(scan, at).some(
+    (unit) =>
+      unit.item.row.quantity === 'power' &&
+      (end === undefined || unit.end === end) &&
+      unit.assumed.length === 0,
+  );
 
 /** No part that is marked so takes more; `3296W` is a trimmer. */
 const MOST_WATTS = 1000;
@@ -93,7 +102,10 @@ const withUnitAt = (scan: Scan, at: number): Token[] =>
                 means: () => `rated ${say(watts, 'W')}`,
                 source: row.source,
               },
-              weight: weightOf(weights.power, row.use) + cost,
+              weight:
+                weightOf(weights.power, row.use) +
+                cost +
+                (beforeThreeFigures(scan.marking, at, end) ? weights.powerBeforeThree : 0),
               needs: [],
               assumed,
               withUsualUnit: row.use === 'usual' && row.word.length > 1 && assumed.length === 0,

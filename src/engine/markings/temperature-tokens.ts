@@ -9,6 +9,7 @@ import {
   type TemperatureMeaning,
 } from './temperatures.ts';
 import {
+  beforeThreeFigures,
   cutsRun,
   isAsWritten,
   isFigure,
@@ -20,7 +21,6 @@ import {
   type Marking,
 } from './text.ts';
 import type { Meaning, Need, Token } from './token.ts';
-import { beforeThreeFigures } from './voltage-codes.ts';
 import { weightOf, weights } from './weights.ts';
 import type { FoundWord } from './word-tree.ts';
 
@@ -83,7 +83,7 @@ const isAskedFor = ({ lexicon }: Scan, { said }: TiedMeaning): boolean =>
 
 /** A single letter stands alone, or begins a word that goes on with the value. */
 const letterNeeds = (scan: Scan, at: number, end: number): Need[] => [
-  beforeThreeFigures(scan, at, end) ? 'touching-before-value' : 'whole-word',
+  beforeThreeFigures(scan.marking, at, end) ? 'touching-before-value' : 'whole-word',
 ];
 
 /** Whether the last character of a code is the unit of a voltage as it is written. */

@@ -162,6 +162,14 @@ export const isTimesAt = ({ text }: Marking, at: number): boolean => {
 export const wordBegins = (marking: Marking, at: number): boolean =>
   at === 0 || parts(marking, at - 1) || setsApart(marking, at - 1);
 
+const THREE_FIGURES = /\d{3}(?!\d)/y;
+
+/** Whether what stands from one index to another begins a word and three figures follow it at once. */
+export const beforeThreeFigures = (marking: Marking, at: number, end: number): boolean => {
+  THREE_FIGURES.lastIndex = end;
+  return wordBegins(marking, at) && THREE_FIGURES.test(marking.text);
+};
+
 /** Whether a word may end before an index: nothing but a separator follows. */
 export const wordEnds = (marking: Marking, end: number): boolean =>
   end >= marking.text.length || parts(marking, end);

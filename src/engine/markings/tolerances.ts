@@ -1,6 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
 import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
+import { isUnitOfPower } from './powers.ts';
 import type { Tolerance } from './reading.ts';
 import { sayTolerance } from './say.ts';
 import type { Item, Scan } from './scan.ts';
@@ -157,6 +158,18 @@ const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: num
   return isSeldom && mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET);
 };
 
+/** Plain figures that are no code: few of them, or with a point. */
+const FIGURES_OF_POWER = /(?<![\p{L}\d.,])(?:\d{1,2}|\d*[.,]\d+)$/u;
+
+/**
+ * Whether a letter at once behind plain figures is rather a unit of power, as the W of `0.5W` is: it is
+ * seldom met as a tolerance.
+ */
+const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): boolean =>
+  met === 'seldom' &&
+  FIGURES_OF_POWER.test(scan.marking.text.slice(0, at)) &&
+  isUnitOfPower(scan, at, end);
+
 /** Figures alone, with no letter among them that is their point. */
 const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+$/u;
 
@@ -193,7 +206,9 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         caseCost(scan, at, found) +
         (gap ? weights.gap : 0) +
         completedLetter(found, row.met) +
-        (isUnitOfValue(scan, row, at, found.end) || isMultiplier(scan, meaning, at)
+        (isUnitOfValue(scan, row, at, found.end) ||
+        isForWatts(scan, row, at, found.end) ||
+        isMultiplier(scan, meaning, at)
           ? weights.toleranceForUnit
           : 0) +
         (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +

@@ -3,14 +3,17 @@ import { between, type Range } from '../quantities/range.ts';
 import { isWordBehind } from './behind-volts.ts';
 import { caseCost } from './case-cost.ts';
 import type { Names } from './names.ts';
+import { isUnitOfPower } from './powers.ts';
 import { say } from './say.ts';
-import { unitsFoundAt, voltsFoundAt, type Item, type Scan } from './scan.ts';
+import { voltsFoundAt, type Item, type Scan } from './scan.ts';
 import {
+  beforeThreeFigures,
   hasNanoInLatin,
   isCodeAt,
   isFigure,
   isLetter,
   madeUp,
+  skipBlanks,
   wordBegins,
   wordEnds,
 } from './text.ts';
@@ -88,14 +91,6 @@ const whereCodesStand = {
   'by-itself': { needs: [], weights: weights.voltageWithUnit },
 } as const satisfies Record<Stands, { needs: Need[]; weights: Record<CodeRow['use'], number> }>;
 
-const THREE_FIGURES = /\d{3}(?!\d)/y;
-
-/** Whether a letter begins a word and three figures follow it. */
-export const beforeThreeFigures = ({ marking }: Scan, at: number, end: number): boolean => {
-  THREE_FIGURES.lastIndex = end;
-  return wordBegins(marking, at) && THREE_FIGURES.test(marking.text);
-};
-
 const THREE_FIGURES_BEFORE = /(?<!\d)\d{3}$/;
 
 /** Whether a letter ends a word and three figures alone stand before it. */
@@ -127,18 +122,16 @@ const isPower = (scan: Scan, at: number, end: number): boolean =>
   (at > 0 || end < scan.marking.text.length) &&
   wordBegins(scan.marking, at) &&
   wordEnds(scan.marking, end) &&
-  unitsFoundAt(scan, end - 1).some(
-    (unit) => unit.item.row.quantity === 'power' && unit.end === end && unit.assumed.length === 0,
-  );
+  isUnitOfPower(scan, end - 1, end);
 
 /** What the figures beside a figure and a letter make of their being a code. */
 const besideFigures = (scan: Scan, at: number, end: number): number =>
   (isPower(scan, at, end) ? weights.voltageCodeForPower : 0) +
-  (beforeThreeFigures(scan, at, end) ? weights.voltageCodeBeforeThree : 0);
+  (beforeThreeFigures(scan.marking, at, end) ? weights.voltageCodeBeforeThree : 0);
 
 /** Whether a code that was made up in part stands where it is expected. */
 const standsClear = (scan: Scan, at: number, end: number): boolean =>
-  beforeThreeFigures(scan, at, end) || wordEnds(scan.marking, end);
+  beforeThreeFigures(scan.marking, at, end) || wordEnds(scan.marking, end);
 
 /** Whether figures run on behind an index, be it behind a point or comma. */
 const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
@@ -162,6 +155,11 @@ const isLetterBehind = (scan: Scan, stands: Stands, end: number): boolean => {
   return !mayBeTolerance && !(stands === 'behind-value' && isWordBehind(scan, end));
 };
 
+/** Whether a code is the end of a fraction of a watt, as the `2W` of `1/2W` and the 4 of `1/4 W` are. */
+const endsFraction = (scan: Scan, at: number, end: number): boolean =>
+  /(?<![\d.,])\d\/$/u.test(scan.marking.text.slice(0, at)) &&
+  (isUnitOfPower(scan, end - 1, end) || isUnitOfPower(scan, skipBlanks(scan.marking, end)));
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
@@ -174,7 +172,8 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   if (stands === 'behind-tolerance' && inFigures) return !isFigure(text.charAt(found.end));
   if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
-  if (stands === 'before-figures') return beforeThreeFigures(scan, found.end - 1, found.end);
+  if (stands === 'before-figures')
+    return beforeThreeFigures(scan.marking, found.end - 1, found.end);
   if (isLetterBehind(scan, stands, found.end)) return false;
   // A letter first makes a lot code of it sooner than a number that was misread.
   return stands !== 'behind-value' || (inFigures && !figuresRunOn(scan, found.end));
@@ -211,7 +210,7 @@ export const voltageCodeItems = (
       source: row.source,
     };
     const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
-      mayStand(scan, at, stands, found)
+      !endsFraction(scan, at, found.end) && mayStand(scan, at, stands, found)
         ? {
             at,
             end: found.end,

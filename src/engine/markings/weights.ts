@@ -36,6 +36,8 @@ export const weights = {
   singleCharacter: 1,
   singleCharacterAndInk: 3,
   power: { usual: 2, other: 1, rare: 0 },
+  /** The same, at once before three figures: resistors with their watts print `2W 470K`, films `2W474J`. */
+  powerBeforeThree: -1.2,
   /** Several sections with one unit, and a further value that opens a section of its own. */
   sections: 0.5,
   furtherSection: -0.5,

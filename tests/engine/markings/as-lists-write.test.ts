@@ -192,3 +192,42 @@ test('designators that a marking may begin with are those of parts lists', () =>
     expect(['capacitor', 'resistor', 'trimmer', 'pot']).toContain(kind);
   }
 });
+
+// 2W is the code for 450 V of IEC and EIA lists, and two watts on a resistor; W a tolerance seldom met.
+describe('a W behind figures', () => {
+  test.each([
+    ['1/2W', 0.5],
+    ['1/2w', 0.5],
+    ['1/4 W', 0.25],
+    ['0.25W', 0.25],
+    ['0,5W', 0.5],
+    ['.5W', 0.5],
+    ['5W', 5],
+  ])('by itself is watts: %s', (text, watts) => {
+    const [best] = readMarking(catalogue, text);
+    expect([best?.kind, best?.power?.typ, best?.capacitance]).toEqual([
+      'resistor',
+      watts,
+      undefined,
+    ]);
+  });
+
+  test.each([
+    ['2W474J', 470 * n, 450],
+    ['2W103K', 10 * n, 450],
+  ])('is a voltage code before a code of three figures: %s', (text, farad, volts) => {
+    const [best] = readMarking(catalogue, text);
+    expect(best?.capacitance?.typ).toBeCloseTo(farad, 15);
+    expect(best?.ratedVoltage?.typ).toBe(volts);
+    expect(best?.sure).not.toBe('possible');
+  });
+
+  test.each([
+    ['5W10RJ', 10, 5],
+    ['10W4K7J', 4700, 10],
+    ['5W100', 100, 5],
+  ])('is watts before ohms: %s', (text, ohms, watts) => {
+    const [best] = readMarking(catalogue, text);
+    expect([best?.resistance?.typ, best?.power?.typ]).toEqual([ohms, watts]);
+  });
+});
