@@ -14,6 +14,13 @@ export const NUMBER_LISTS = {
     caption: 'Linear chips without a page',
     danger: undefined,
   },
+  transistors: {
+    title: 'Transistors by their numbers',
+    of: 'transistors and field-effect transistors without a page: what each is, and what to compare it with',
+    lead: 'What a number is, without figures. Ratings, gain and the order of the leads must suit before one transistor stands in for another.',
+    caption: 'Transistors without a page',
+    danger: undefined,
+  },
   valves: {
     title: 'Valves by their numbers',
     of: 'valves without a page: what each is, which other numbers it goes by, and what to compare',

@@ -202,7 +202,7 @@ export const knownNumberRow = z.strictObject({
     ),
   also: list.describe('other numbers that mean the same, written alike'),
   list: z
-    .enum(['logic', 'chips', 'valves', 'zeners', 'others'])
+    .enum(['logic', 'chips', 'transistors', 'valves', 'zeners', 'others'])
     .describe('list that it stands in, among the numbers without a page'),
   what: text.describe(
     'what it is, in a sentence; #, $, % and @ are filled with what they stand for in the number',
