@@ -28,6 +28,18 @@ interface Cut {
 /** Designators with commas where people put strokes. */
 const namesIn = (text: string): string => text.trim().replaceAll(/\s*\/\s*/gu, ', ');
 
+/** The number at an end, and one behind a comma, with no unit of a value behind it. */
+const NEXT_NUMBER =
+  /(\d{1,4})(,(\d{1,4}))(?=[\s,:=])(?!\s*(?:[pnuµμm]?F|[kM]?(?:Ω|ohms?)|[kKMRV])(?![\p{L}\d]))/uy;
+
+/** The end of designators with the numbers that follow at once, as in `TR5,6` and `C1,2,3`. */
+const behindNext = (line: string, end: number): number => {
+  const from = end - (/\d{1,4}$/u.exec(line.slice(0, end))?.[0].length ?? 0);
+  NEXT_NUMBER.lastIndex = from;
+  const [, number, more = '', next] = NEXT_NUMBER.exec(line) ?? [];
+  return Number(next) === Number(number) + 1 ? behindNext(line, end + more.length) : end;
+};
+
 /** A line cut behind its designators; nothing for one that is no line of a list. */
 const cutBefore = (line: string): Cut | undefined => {
   const [first, letters] = FIRST.exec(line) ?? [];
@@ -47,6 +59,7 @@ const cutBefore = (line: string): Cut | undefined => {
   let end = first.length;
   for (let next = more.exec(line.slice(end)); next !== null; next = more.exec(line.slice(end)))
     end += next[0].length;
+  end = behindNext(line, end);
   const between = BETWEEN.exec(line.slice(end))?.[0];
   if (between === undefined) return undefined;
   return { names: namesIn(line.slice(0, end)), rest: line.slice(end + between.length).trim() };
@@ -78,6 +91,15 @@ const READ_BEFORE =
 /** Whether a line without designators heads those below it or is a remark: it names no value. */
 const isHeading = (line: string): boolean => !/\d/u.test(line) || /:\s*$/u.test(line);
 
+/** Two words of a sentence, or figures that are none but a year. */
+const TITLE = /\p{L}{4}[^\p{L}\d]+(?:\p{L}+[^\p{L}\d]+)*\p{L}{4}|^\D*(?:19|20)\d\d\D*$/u;
+
+/** A number with the unit of a value. */
+const VALUE = /\d\s*(?:[pnuµμ]F?|[kKM]|mF|MFD?|[kM]?(?:Ω|ohms?))(?![\p{L}\d])/iu;
+
+/** Whether a line above a list names it, as `Guitar amplifier, 1966` does: words, and no value. */
+const isTitle = (line: string): boolean => TITLE.test(line) && !VALUE.test(line);
+
 /** What a line says, by the columns of the table that the list becomes. */
 interface Said {
   Quantity: string;
@@ -97,11 +119,11 @@ const partSaid = (text: string): Pick<Said, 'Marking' | 'Note'> => {
   return { Marking: marking.replace(/[\s,;]+$/u, ''), Note: read };
 };
 
-const saidBy = (line: string): Said => {
+const saidBy = (line: string, isAbove: boolean): Said => {
   const text = line.trim();
   const cut = cutLine(text);
   if (cut !== undefined) return { ...NOTHING, Designators: cut.names, ...partSaid(cut.rest) };
-  if (isHeading(text)) return { ...NOTHING, Note: text };
+  if (isHeading(text) || (isAbove && isTitle(text))) return { ...NOTHING, Note: text };
   const [before = '', count = ''] = COUNTED.exec(text) ?? [];
   return { ...NOTHING, Quantity: count, ...partSaid(text.slice(before.length)) };
 };
@@ -151,10 +173,13 @@ export const tableOfList = (text: string): string | undefined => {
   if (table !== undefined) return table;
   const lines = rows.flatMap((line) => line.split(NEXT_PART)).map(withoutBullet);
   if (lines.some((line) => TABLE.test(line))) return undefined;
-  const parts = lines.filter((line) => cutLine(line) !== undefined || !isHeading(line));
   const isOf = (line: string): boolean => cutLine(line) !== undefined;
+  const first = lines.findIndex(isOf);
+  const parts = lines.filter(
+    (line, at) => isOf(line) || !(isHeading(line) || (at < first && isTitle(line))),
+  );
   if (!areMostly(parts, isOf) && !areMostly(parts, isCounted)) return undefined;
-  const said = lines.map(saidBy);
+  const said = lines.map((line, at) => saidBy(line, at < first));
   const columns = COLUMNS.filter((column) => said.some((row) => row[column] !== ''));
   return [columns, ...said.map((row) => columns.map((column) => row[column]))]
     .map((cells) => cells.join('\t'))

@@ -37,6 +37,10 @@ const SELDOM = Math.sqrt(10);
 /** A type whose usual rating is so many times the marked one was not made for so little. */
 const FAR_BELOW = 6;
 
+/** Of a microfarad and more, what is rated for no more than this, V, is rather a polar part. */
+const MOST_OF_POLAR = 50;
+const LEAST_OF_POLAR = 1e-6;
+
 /**
  * How late a type is offered where only its value speaks for it: what is seldom met in the value or for so
  * few volts, or made for AC that is not marked, later; what is of today last.
@@ -45,9 +49,16 @@ const lateness = (row: TypeRow, { voltageKind, ratedVoltage, capacitance }: Part
   const isForAc = row.safety_classes.length > 0;
   if (voltageKind === 'ac' && isForAc) return 0;
   const value = capacitance?.typ;
+  const volts = ratedVoltage?.typ ?? Infinity;
+  const isPolar = row.polarity === 'polar';
+  const isRatherPolar = (value ?? 0) >= LEAST_OF_POLAR && volts <= MOST_OF_POLAR;
   const isSeldom =
-    (value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM)) ||
-    (ratedVoltage !== undefined && ratedVoltage.typ * FAR_BELOW < row.old_v_typical);
+    (value !== undefined &&
+      !(isRatherPolar && isPolar) &&
+      (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM)) ||
+    (isRatherPolar && !isPolar) ||
+    // Polar parts were made for as many volts as there were, so for few as well.
+    (!isPolar && volts * FAR_BELOW < row.old_v_typical);
   return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
 };
 

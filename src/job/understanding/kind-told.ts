@@ -85,9 +85,17 @@ const kindBeside = (
     .flatMap((text) => readMarking(catalogue, text, { kind }).slice(0, 1))
     .find((reading) => reading.kind === kind && hasValue(reading));
   if (best === undefined) return undefined;
-  // The letter of a resistor stands for a panel control as well.
-  return usual === 'resistor' ? kindOfReading(best) : usual;
+  // The letters of resistors and of presets stand for panel controls as well.
+  return best.taper !== undefined && kind === 'resistor' ? 'pot' : usual;
 };
+
+/** Kinds whose letters of designators stand for panel controls as well. */
+const SET_BY_HAND: ReadonlySet<string | undefined> = new Set(['trimmer', 'pot']);
+
+/** Whether a part that letters such as VR and P stand for has a taper, as panel controls have and presets do not say. */
+const isTurned = (catalogue: Catalogue, designators: string, texts: readonly string[]): boolean =>
+  SET_BY_HAND.has(usualKind(catalogue, expandDesignators(designators).list)) &&
+  texts.some((text) => readMarking(catalogue, text, { kind: 'resistor' })[0]?.taper !== undefined);
 
 /**
  * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
@@ -107,6 +115,7 @@ export const kindTold = (
   const inWords = texts
     .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
     .find((kind) => kind !== undefined);
+  if (inWords === undefined && isTurned(catalogue, designators, texts)) return 'pot';
   const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
   if (byDesignator !== undefined) return byDesignator;
   // A column that describes may name what a part belongs to.

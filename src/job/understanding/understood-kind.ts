@@ -1,6 +1,7 @@
 import {
   exactly,
   kindPairing,
+  readTolerance,
   type Catalogue,
   type Range,
   type Reading,
@@ -107,6 +108,12 @@ const typesSaid = ({ types }: OfKind, words: string): KindTypeRow[] => {
 const apart = ({ old_rating: usual }: KindTypeRow, { rating }: PartOfLine): number =>
   usual === undefined || rating === undefined ? 0 : Math.abs(Math.log(rating.typ / usual));
 
+/** A type whose parts are so many times as loose as what is marked was not it: no composition has 1 %. */
+const LOOSER = 2;
+
+const isLooser = ({ old_tolerance: usual }: KindTypeRow, { tolerance }: PartOfLine): boolean =>
+  usual !== '' && tolerance !== undefined && readTolerance(usual).plus > LOOSER * tolerance.plus;
+
 const askType = (
   catalogue: Catalogue,
   kind: KindRow,
@@ -125,7 +132,10 @@ const askType = (
   // Of a value that none is usually made in, as a shunt of milliohms, all may be meant.
   // One that is sold only where it is asked for is none that one takes the old part for unasked.
   const made = (inValue.length > 0 ? inValue : types).toSorted(
-    (a, b) => Number(a.only_asked) - Number(b.only_asked) || apart(a, part) - apart(b, part),
+    (a, b) =>
+      Number(a.only_asked) - Number(b.only_asked) ||
+      Number(isLooser(a, part)) - Number(isLooser(b, part)) ||
+      apart(a, part) - apart(b, part),
   );
   const isStrict = named.some((row) => row.only_asked);
   const rows = [...new Set([...named, ...(isStrict ? [] : made)])];

@@ -15,6 +15,7 @@ import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-l
 import { kindOfDevice, kindOfReading, kindTold } from './kind-told.ts';
 import { kindMeant, kindWord } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
+import { withPlainOhms } from './plain-ohms.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
 import { familiesOf, knownOf, understoodDevice } from './understood-device.ts';
@@ -64,7 +65,7 @@ const readingsOf = (
       ...(own === 'capacitor' || own === 'resistor' ? { kind: own } : {}),
       ...(Object.hasOwn(catalogue.types, type) ? { type } : {}),
     });
-  const readings = read(marking);
+  const readings = own === 'resistor' ? withPlainOhms(marking, read(marking), read) : read(marking);
   if (readings[0]?.notUnderstood.length === 0) return readings;
   // Words such as “emitter bypass” say where it sits, and are not printed on it.
   return withoutPlaceName(

@@ -55,6 +55,37 @@ describe('a list that people type', () => {
       '100n 63V\nC1 10uF\nC2 22n\nR1 10k',
       ['Designators\tMarking', '\t100n 63V', 'C1\t10uF', 'C2\t22n', 'R1\t10k'],
     ],
+    // What names the list above it is no part, be there a year or volts in it.
+    [
+      'Guitar amplifier, British, 1966\nC1 10uF\nC2 22n',
+      [
+        'Designators\tMarking\tNote',
+        '\t\tGuitar amplifier, British, 1966',
+        'C1\t10uF\t',
+        'C2\t22n\t',
+      ],
+    ],
+    [
+      'Alimentatore da laboratorio 0-30V 3A\nC1 10uF\nC2 22n',
+      [
+        'Designators\tMarking\tNote',
+        '\t\tAlimentatore da laboratorio 0-30V 3A',
+        'C1\t10uF\t',
+        'C2\t22n\t',
+      ],
+    ],
+    [
+      'Radio 1958\nC1 10uF\nC2 22n',
+      ['Designators\tMarking\tNote', '\t\tRadio 1958', 'C1\t10uF\t', 'C2\t22n\t'],
+    ],
+    [
+      'film capacitor 100n 63V\nC1 10uF\nC2 22n\nR1 10k',
+      ['Designators\tMarking', '\tfilm capacitor 100n 63V', 'C1\t10uF', 'C2\t22n', 'R1\t10k'],
+    ],
+    // The next number behind a comma is one of the same letters, and a decimal is none.
+    ['TR5,6 OC81', ['Designators\tMarking', 'TR5,6\tOC81']],
+    ['C1,2,3 100n', ['Designators\tMarking', 'C1,2,3\t100n']],
+    ['C1 2,2 µF 63V', ['Designators\tMarking', 'C1\t2,2 µF 63V']],
     // What a trimmer read before is no value of it.
     ...[
       ['RV1 10k trimmer, reads 3.2k', '10k trimmer\treads 3.2k'],

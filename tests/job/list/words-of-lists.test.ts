@@ -79,6 +79,15 @@ describe('what a part is', () => {
     ['M1', 'motor 12V', 'motor'],
     ['C9', '4uF 400VAC motor run', 'capacitor'],
     ['R8', '10k trimmer', 'trimmer'],
+    // A taper tells a panel control, whatever letters stand for both.
+    ['VR1', '1M log vol', 'pot'],
+    ['VR2', '250k lin treble', 'pot'],
+    ['P1', '100KB', 'pot'],
+    ['RV4', '1M A bass', 'pot'],
+    ['VR1', '5k log with switch', 'pot'],
+    ['RV5', '22k lin bias preset', 'trimmer'],
+    ['P3', '1 kΩ ajustable', 'trimmer'],
+    ['R3', '4k7', ''],
     // Words of other languages, with the place of the part in the same ones.
     ['', '100 µF 25 V Elko hinter Gleichrichter', 'capacitor'],
     ['', '10k Kohleschicht', 'resistor'],

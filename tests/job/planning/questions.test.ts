@@ -128,9 +128,13 @@ test.each([
 );
 
 test('a marking of resistors at RV2 is asked about as what its letters stand for', () => {
-  const [first] = ask({ designators: 'RV2', value: '100k log' });
+  const [first] = ask({ designators: 'RV2', marking: '100k' });
   expect(first?.about).toBe('kind');
   expect(first?.choices[0]?.set).toEqual({ kind: 'trimmer' });
+  // With a taper it is a panel control.
+  const [next] = ask({ designators: 'RV2', value: '100k log' });
+  expect(next?.about).toBe('type');
+  expect(next?.question).toContain('panel pot');
 });
 
 test('an abbreviation of a kind is written in capitals', () => {

@@ -144,6 +144,21 @@ describe('what is not sure is asked', () => {
     expect(asked({ kind: 'capacitor', marking: '104K', value: '100 nF' }, 'value')).toBeUndefined();
   });
 
+  test.each([
+    // Of a microfarad and more at 50 V and below a polar part, film from 63 V on and below a microfarad.
+    [{ kind: 'capacitor', marking: '1µF 50V' }, 'al-electrolytic-wet'],
+    [{ kind: 'capacitor', marking: '2,2 µF 25V' }, 'al-electrolytic-wet'],
+    [{ kind: 'capacitor', marking: '50 µF 3V' }, 'al-electrolytic-wet'],
+    [{ kind: 'capacitor', marking: '1µF 100V' }, 'pet-metallized'],
+    [{ kind: 'capacitor', marking: '0.1µF 50V' }, 'pet-metallized'],
+    // Nobody made compositions of a per cent.
+    [{ kind: 'resistor', marking: '10k 1%' }, 'metal-film'],
+    [{ kind: 'resistor', marking: '1k 0,5%' }, 'metal-film'],
+    [{ kind: 'resistor', marking: '10k 10%' }, 'carbon-composition'],
+  ])('of %o the likeliest type first: %s', (said, first) => {
+    expect(asked(said, 'type')?.choices[0]?.set).toEqual({ type: first });
+  });
+
   test('a type that is unknown, with those made in the value', () => {
     const types = asked({ kind: 'capacitor', value: '1000 µF' }, 'type')?.choices;
     const ids = types?.map(({ set }) => set.type);
