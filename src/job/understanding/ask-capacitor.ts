@@ -41,25 +41,29 @@ const FAR_BELOW = 6;
 const MOST_OF_POLAR = 50;
 const LEAST_OF_POLAR = 1e-6;
 
+/** Whether a part is rather polar than of film, by its value and its few volts. */
+const isRatherPolar = ({ ratedVoltage, capacitance }: PartOfLine): boolean =>
+  (capacitance?.typ ?? 0) >= LEAST_OF_POLAR && (ratedVoltage?.typ ?? Infinity) <= MOST_OF_POLAR;
+
+/** Whether a type is seldom met in a value, or was not made for so few volts. */
+const isSeldom = (row: TypeRow, part: PartOfLine): boolean => {
+  const isPolar = row.polarity === 'polar';
+  if (isRatherPolar(part)) return !isPolar;
+  const value = part.capacitance?.typ;
+  const volts = part.ratedVoltage?.typ ?? Infinity;
+  // Polar parts were made for as many volts as there were, so for few as well.
+  if (!isPolar && volts * FAR_BELOW < row.old_v_typical) return true;
+  return value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM);
+};
+
 /**
  * How late a type is offered where only its value speaks for it: what is seldom met in the value or for so
  * few volts, or made for AC that is not marked, later; what is of today last.
  */
-const lateness = (row: TypeRow, { voltageKind, ratedVoltage, capacitance }: PartOfLine): number => {
+const lateness = (row: TypeRow, part: PartOfLine): number => {
   const isForAc = row.safety_classes.length > 0;
-  if (voltageKind === 'ac' && isForAc) return 0;
-  const value = capacitance?.typ;
-  const volts = ratedVoltage?.typ ?? Infinity;
-  const isPolar = row.polarity === 'polar';
-  const isRatherPolar = (value ?? 0) >= LEAST_OF_POLAR && volts <= MOST_OF_POLAR;
-  const isSeldom =
-    (value !== undefined &&
-      !(isRatherPolar && isPolar) &&
-      (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM)) ||
-    (isRatherPolar && !isPolar) ||
-    // Polar parts were made for as many volts as there were, so for few as well.
-    (!isPolar && volts * FAR_BELOW < row.old_v_typical);
-  return 1 + Number(isSeldom || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
+  if (part.voltageKind === 'ac' && isForAc) return 0;
+  return 1 + Number(isSeldom(row, part) || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
 };
 
 const byWords = (catalogue: Catalogue, texts: readonly string[]): readonly TypeId[] =>
@@ -163,10 +167,13 @@ export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine):
       `${wordsBeside(said)}, ${said.note}`,
     ),
   ];
+  // What is approved for the mains, or made for a motor, sits there before all.
+  const [approved = ''] = type?.safety_classes ?? [];
+  const isAtHome = ({ safety }: PositionRow): number => Number(safety.includes(approved));
   const usual = Object.values(catalogue.positions)
     .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
     .filter(isMet)
-    .toSorted(byUse);
+    .toSorted((a, b) => isAtHome(b) - isAtHome(a) || byUse(a, b));
   const rows = [...new Set([...named, ...usual])];
   const question =
     part.position === undefined

@@ -1,5 +1,6 @@
 import {
   exactly,
+  isChip,
   kindPairing,
   readTolerance,
   type Catalogue,
@@ -108,6 +109,12 @@ const typesSaid = ({ types }: OfKind, words: string): KindTypeRow[] => {
 const apart = ({ old_rating: usual }: KindTypeRow, { rating }: PartOfLine): number =>
   usual === undefined || rating === undefined ? 0 : Math.abs(Math.log(rating.typ / usual));
 
+/** Whether a type is sold on pads alone: of old boards it is the last that one thinks of. */
+const isOfChips = (catalogue: Catalogue, { id }: KindTypeRow): boolean => {
+  const offers = catalogue.kindOffers.filter(({ type }) => type === id);
+  return offers.length > 0 && offers.every(({ style }) => isChip(catalogue, style));
+};
+
 /** A type whose parts are so many times as loose as what is marked was not it: no composition has 1 %. */
 const LOOSER = 2;
 
@@ -135,6 +142,7 @@ const askType = (
     (a, b) =>
       Number(a.only_asked) - Number(b.only_asked) ||
       Number(isLooser(a, part)) - Number(isLooser(b, part)) ||
+      Number(isOfChips(catalogue, a)) - Number(isOfChips(catalogue, b)) ||
       apart(a, part) - apart(b, part),
   );
   const isStrict = named.some((row) => row.only_asked);

@@ -155,8 +155,20 @@ describe('what is not sure is asked', () => {
     [{ kind: 'resistor', marking: '10k 1%' }, 'metal-film'],
     [{ kind: 'resistor', marking: '1k 0,5%' }, 'metal-film'],
     [{ kind: 'resistor', marking: '10k 10%' }, 'carbon-composition'],
+    // An eighth of a watt had leads before it had pads.
+    [{ kind: 'resistor', marking: '4k7 0,1 W' }, 'carbon-film'],
   ])('of %o the likeliest type first: %s', (said, first) => {
     expect(asked(said, 'type')?.choices[0]?.set).toEqual({ type: first });
+  });
+
+  test.each([
+    ['film-x2', '0.1 µF 250V~ X2', 'mains-x'],
+    ['film-y2', '4700 pF Y2', 'mains-y'],
+    ['ceramic-y-safety', '2.2nF Y1', 'mains-y'],
+    ['pp-motor-run', '4 µF 400V~', 'motor-run'],
+  ])('of %s %s the place first that it is approved for: %s', (type, marking, position) => {
+    const places = asked({ kind: 'capacitor', type, marking }, 'position')?.choices;
+    expect(places?.[0]?.set).toEqual({ position });
   });
 
   test('a type that is unknown, with those made in the value', () => {
