@@ -34,9 +34,9 @@ const tokenOf = (
   { assumed, cost }: FoundWord<Item>,
 ): Token => ({ at, end, meaning, weight: weight + cost, needs: [], assumed });
 
-/** Whether a plus stands between figures, where it joins the sections of a can. */
+/** Whether a plus or an x stands between figures, where it joins the sections of a can. */
 const joins = ({ text }: Marking, at: number): boolean =>
-  text.charAt(at) === '+' &&
+  '+xX'.includes(text.charAt(at) || ' ') &&
   isFigure(text.charAt(at - 1)) &&
   isFigure(text.charAt(at + 1)) &&
   // Behind a fraction it is the sign of a lead, and the volts follow: `4.7+35`.

@@ -164,6 +164,15 @@ describe('what a list writes beside the value', () => {
     expect(best?.ratedVoltage?.typ).toBe(350);
   });
 
+  test.each(['2x8 500V', '2X8 500V', '8+8 500V'])(
+    '%s has two sections, and no other reading',
+    (text) => {
+      const [best, ...others] = readMarking(catalogue, text);
+      expect(best?.sections?.map(({ capacitance }) => capacitance.typ)).toEqual([8e-6, 8e-6]);
+      expect(others).toEqual([]);
+    },
+  );
+
   test('a word of letters alone is no value, whatever figures its letters look like', () => {
     const [best] = readMarking(catalogue, 'X2 capacitor smoke');
     expect(best?.capacitance).toBeUndefined();
