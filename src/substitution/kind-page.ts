@@ -11,10 +11,10 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { capital } from '../text/words.ts';
-import { answerSentence } from './answer.ts';
 import { cautionsAt } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
 import { kindFieldsFor, readKindAddress } from './kind-address.ts';
+import { kindAnswer } from './kind-answer.ts';
 import { kindPath } from './kind-path.ts';
 import { typedAsIs } from './form.ts';
 import { carriesSetting, newTrimmerForm } from './new-trimmer.ts';
@@ -77,7 +77,7 @@ export const kindPage = (
   if (type === undefined || position === undefined || kind === undefined)
     throw new Error(`no type ${typeId} or position ${positionId}`);
   const asked = readKindAddress(catalogue, typeId, positionId, new URLSearchParams());
-  const answer = answerSentence(catalogue, asked.request, assessments);
+  const answer = kindAnswer(catalogue, asked.request, assessments);
   const { conditions } = resolveKindSituation(catalogue, asked.request);
   const circumstances = kindCircumstances(catalogue, asked.request);
   const shown = {

@@ -2,6 +2,7 @@ import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { findKindStandIns, findStandIns } from '../../src/engine/index.ts';
 import { readAddress } from '../../src/substitution/address.ts';
 import { answerSentence } from '../../src/substitution/answer.ts';
+import { kindAnswer } from '../../src/substitution/kind-answer.ts';
 import { readKindAddress } from '../../src/substitution/kind-address.ts';
 import { answeredFirst } from '../../src/substitution/strangeness.ts';
 
@@ -16,7 +17,7 @@ export const answered = (type: string, position: string, address: string): strin
   if (Object.hasOwn(catalogue.kindTypes, type)) {
     const { request } = readKindAddress(catalogue, type, position, query);
     const listed = answeredFirst(catalogue, request, findKindStandIns(catalogue, request));
-    return plain(answerSentence(catalogue, request, listed));
+    return plain(kindAnswer(catalogue, request, listed));
   }
   const { request } = readAddress(catalogue, type, position, query);
   const listed = answeredFirst(catalogue, request, findStandIns(catalogue, request));

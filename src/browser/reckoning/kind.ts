@@ -8,7 +8,7 @@ import {
   type KindAssessment,
   type KindPart,
 } from '../../engine/index.ts';
-import { answerSentence } from '../../substitution/answer.ts';
+import { kindAnswer } from '../../substitution/kind-answer.ts';
 import { kindFieldsFor, readKindAddress, type KindAsked } from '../../substitution/kind-address.ts';
 import { kindHavingFields, readKindHaving } from '../../substitution/kind-having.ts';
 import { kindPartRows } from '../../substitution/part-rows.ts';
@@ -67,7 +67,7 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
 export function* recompute(catalogue: Catalogue): Steps {
   const asked = readAsked(catalogue);
   const shown = shownOf(catalogue, asked);
-  showAnswer(answerSentence(catalogue, asked.request, shown.assessments, { habit: shown.habit }));
+  showAnswer(kindAnswer(catalogue, asked.request, shown.assessments, shown.habit));
   yield;
   showNumbers(catalogue);
   yield;

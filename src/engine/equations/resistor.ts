@@ -28,6 +28,13 @@ export const powerShare = (knee: number, end: number, temperature: number): numb
 export const voltageStood = (ohm: number, watt: number, limit: number): number =>
   Math.min(limit, voltageForHeat(watt, ohm));
 
+/**
+ * Share of the voltage that the largest of some resistors in series bears, all of one mark, where it lies
+ * at the upper end of its tolerance and all others at the lower one.
+ */
+export const largestShare = (count: number, tolerance: number): number =>
+  (1 + tolerance) / (1 + tolerance + (count - 1) * (1 - tolerance));
+
 /** How long the test by that voltage lasts, s. */
 const OVERLOAD_TIME = 5;
 

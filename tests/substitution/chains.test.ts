@@ -1,0 +1,91 @@
+import { describe, expect, it, test } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { findKindStandIns, kindChain, type Catalogue } from '../../src/engine/index.ts';
+import { largestShare } from '../../src/engine/equations/resistor.ts';
+import { readKindAddress } from '../../src/substitution/kind-address.ts';
+import { answered } from './answered.ts';
+
+/**
+ * Plain resistors in series where no single one stands the voltage or the power. Worked by hand from the
+ * bodies of the tables: carbon film stands 350 V at half a watt and 500 V above, metal film 250 V at a
+ * quarter and 300 V at half a watt. Of parts of 5 % one may bear (1.05 + 0.95) / 2 as much more.
+ */
+describe('where no single part of a plain type will do', () => {
+  test.each([
+    // Half of 600 V and a twentieth more are 315 V, and 0.2 W.
+    [
+      'two for 600 V',
+      'carbon-composition hv-dropper value=1M&vdc=600',
+      'Two carbon film resistors of 510 kΩ ±5 % 0.5 W in series fit as well: each bears about half of the voltage and of the power.',
+    ],
+    // 1 W goes up to 1 MΩ, and two of that are 9 % short; of three each may bear 320 V.
+    [
+      'three for 900 V, as two are not made close enough',
+      'carbon-composition hv-dropper value=2.2M&vdc=900&v-surge=900',
+      'Three carbon film resistors of 750 kΩ ±5 % 0.5 W in series fit as well: each bears about a third of the voltage and of the power.',
+    ],
+    // 400² / 22 k are 7.3 W, half of which 10 W bear with ease.
+    [
+      'two for the power',
+      'wirewound hv-dropper value=22k&vdc=400&rating=10',
+      'Two wirewound resistors of 11 kΩ ±5 % 10 W in series fit: each bears about half of the voltage and of the power.',
+    ],
+    [
+      'two that never flame, where the place asks for that',
+      'wirewound hot-power value=22k&vdc=450',
+      'Two wirewound resistors of 11 kΩ ±5 % 10 W in series fit: each bears about half of the voltage and of the power.',
+    ],
+    // Close parts end at 1 MΩ: three of 732 kΩ are 0.2 % less than the old value.
+    [
+      'three for a close value that is not made in one',
+      'metal-film precision-divider value=2.2M&vdc=500',
+      'Three metal film resistors of 732 kΩ ±0.1 % 0.25 W in series fit: each bears about a third of the voltage and of the power.',
+    ],
+  ])('%s are named', (_case, asked, sentence) => {
+    const [type = '', position = '', address = ''] = asked.split(' ');
+    expect(answered(type, position, address)).toContain(sentence);
+  });
+
+  test.each([
+    ['a single one fits', 'carbon-composition hv-dropper value=220k&vdc=450'],
+    // A quarter of 2 kV and a little more is 538 V, more than any plain body stands.
+    ['four are too few', 'carbon-film hv-dropper value=10M&vdc=2000'],
+    ['what is wrong is the noise', 'carbon-composition plate-load value=220k&vdc=400'],
+    [
+      'only parts that burn through may stand there',
+      'fusible-film fusible-position value=100&vdc=8',
+    ],
+  ])('none are where %s', (_case, asked) => {
+    const [type = '', position = '', address = ''] = asked.split(' ');
+    expect(answered(type, position, address)).not.toContain('in series fit');
+  });
+
+  it('is not for what has a wiper', () => {
+    const catalogue = loadCatalogue();
+    const resistor = catalogue.kinds['resistor'];
+    if (resistor === undefined) throw new Error('no resistors');
+    const countIn = (given: Catalogue): number | undefined => {
+      const { request } = readKindAddress(
+        given,
+        'carbon-composition',
+        'hv-dropper',
+        new URLSearchParams('value=1M&vdc=600'),
+      );
+      return kindChain(given, request, findKindStandIns(given, request))?.count;
+    };
+    expect(countIn(catalogue)).toBe(2);
+    const turned = { ...resistor, wiper: 'panel' as const };
+    expect(
+      countIn({ ...catalogue, kinds: { ...catalogue.kinds, resistor: turned } }),
+    ).toBeUndefined();
+  });
+});
+
+// R(1 + t) over R(1 + t) and the others at R(1 - t).
+test.each([
+  ['exact ones share evenly', 4, 0, 1 / 4],
+  ['of two of 5 %, one may bear 52.5 %', 2, 0.05, 0.525],
+  ['of three of 10 %, 1.1 of 2.9', 3, 0.1, 0.37931],
+])('%s', (_case, count, tolerance, share) => {
+  expect(largestShare(count, tolerance)).toBeCloseTo(share, 5);
+});
