@@ -28,16 +28,25 @@ const matches = (word: string, bag: ReadonlySet<string>): boolean =>
   bag.has(word) ||
   (word.length >= SHORTEST_STEM && [...bag].some((candidate) => candidate.startsWith(word)));
 
-/** Words of the query found, weighed against how many words the name has besides. */
-const score = (words: readonly string[], bag: ReadonlySet<string>): number => {
+/** Words that a row is found by, and how many of them are its own name. */
+interface Bag {
+  words: ReadonlySet<string>;
+  ofName: number;
+}
+
+/**
+ * Words of the query found, weighed against how many words the name has besides; what else it is called,
+ * in whatever language, makes nothing less likely.
+ */
+const score = (words: readonly string[], { words: bag, ofName }: Bag): number => {
   const found = words.filter((word) => matches(word, bag)).length;
-  return found === 0 ? 0 : found + 1 / (1 + bag.size);
+  return found === 0 ? 0 : found + 1 / (1 + ofName);
 };
 
 const best = <Row>(
   rows: readonly Row[],
   words: readonly string[],
-  bag: (row: Row) => Set<string>,
+  bag: (row: Row) => Bag,
 ): Row[] => {
   const scored = rows
     .map((row) => ({ row, score: score(words, bag(row)) }))
@@ -53,12 +62,17 @@ type NamedType = Pick<TypeRow, 'id' | 'name' | 'short_name' | 'also_called' | 'm
 };
 type NamedPosition = Pick<PositionRow, 'id' | 'name' | 'also_called'> & { group: string };
 
+const bagWith = (name: readonly string[], others: readonly string[]): Bag => ({
+  words: bagOf([...name, ...others]),
+  ofName: bagOf(name).size,
+});
+
 const typeWords = remembered((row: NamedType) =>
-  bagOf([row.name, row.short_name, row.family, row.id, ...row.also_called]),
+  bagWith([row.name, row.short_name, row.family, row.id], row.also_called),
 );
 
 const positionWords = remembered((row: NamedPosition) =>
-  bagOf([row.name, row.id, row.group, ...row.also_called]),
+  bagWith([row.name, row.id, row.group], row.also_called),
 );
 
 /** Where a name says no more, what everybody has stands first, and what of such a part is not known. */
@@ -80,7 +94,7 @@ export const findNamesAmong = <T extends NamedType, P extends NamedPosition>(
   const words = tellingWords(text);
   const types = best(allTypes, words, typeWords).toSorted(byMarket);
   const named = types.map(typeWords);
-  const others = words.filter((word) => !named.some((bag) => matches(word, bag)));
+  const others = words.filter((word) => !named.some((bag) => matches(word, bag.words)));
   const positions = best(allPositions, others.length > 0 ? others : words, positionWords);
   return { types, positions };
 };
@@ -96,7 +110,7 @@ export const shareNamed = (
 ): number => {
   const words = tellingWords(text).filter((word) => !/\d/u.test(word));
   const bags = [...types.map(typeWords), ...positions.map(positionWords)];
-  const named = words.filter((word) => bags.some((bag) => matches(word, bag)));
+  const named = words.filter((word) => bags.some((bag) => matches(word, bag.words)));
   return words.length === 0 ? 1 : named.length / words.length;
 };
 
