@@ -31,9 +31,12 @@ const TOGETHER = {
   ],
   words: [
     'engine/known-range',
+    'engine/quantities/decimal',
     'engine/quantities/range',
     'engine/quantities/si',
+    'engine/quantities/within',
     'text/mid-sentence',
+    'text/numbers',
     'text/words',
   ],
 };
