@@ -130,6 +130,14 @@ const partsFromVolts = (scan: Scan, { digits }: { digits: string }, at: number):
 const isMetTolerance = ({ lexicon }: Scan, letter: string): boolean =>
   lexicon.tables.toleranceLetters.some((row) => row.letter === letter && row.met !== 'seldom');
 
+/** Whether a word ends at an index, or with the letter of a taper there, as in `47 kA`. */
+const endsBefore = ({ lexicon, marking }: Scan, at: number): boolean =>
+  wordEnds(marking, at) ||
+  (wordEnds(marking, at + 1) &&
+    lexicon.tables.tapers.some(
+      ({ letter, use }) => use === 'usual' && letter === marking.text.charAt(at),
+    ));
+
 /** Every way to see a letter behind figures as their unit. */
 const behindAt = (scan: Scan, at: number): LetterForm[] =>
   writtenAt(scan, at)
@@ -145,7 +153,7 @@ const behindAt = (scan: Scan, at: number): LetterForm[] =>
       return (
         lettersAt(scan, start)
           .filter((letter) => isReadable(number, letter))
-          .filter(() => !apart || wordEnds(scan.marking, start + 1))
+          .filter(() => !apart || endsBefore(scan, start + 1))
           // A nought in front is of a code, which a letter that is met behind codes does not make a number.
           .filter((letter) => !number.padded || !isMetTolerance(scan, letter.letter))
           .map((letter): LetterForm => ({

@@ -89,6 +89,10 @@ const kindBeside = (
   return best.taper !== undefined && kind === 'resistor' ? 'pot' : usual;
 };
 
+/** Whether the letters of designators stand for capacitors. */
+const isOfCapacitors = (catalogue: Catalogue, designators: string): boolean =>
+  usualKind(catalogue, expandDesignators(designators).list) === 'capacitor';
+
 /** Kinds whose letters of designators stand for panel controls as well. */
 const SET_BY_HAND: ReadonlySet<string | undefined> = new Set(['trimmer', 'pot']);
 
@@ -119,7 +123,10 @@ export const kindTold = (
   const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
   if (byDesignator !== undefined) return byDesignator;
   // A column that describes may name what a part belongs to.
-  const isOther = inWords !== undefined && inWords !== 'capacitor' && marking.trim() !== '';
+  const isOther =
+    inWords !== undefined &&
+    inWords !== 'capacitor' &&
+    (marking.trim() !== '' || isOfCapacitors(catalogue, designators));
   // Trimmers are of resistance and of capacitance, and the value says which.
   const isTold =
     isCapacitance(catalogue, value) ||

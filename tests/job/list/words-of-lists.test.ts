@@ -79,6 +79,7 @@ describe('what a part is', () => {
     ['M1', 'motor 12V', 'motor'],
     ['C9', '4uF 400VAC motor run', 'capacitor'],
     ['R8', '10k trimmer', 'trimmer'],
+    ['C10', '10/40 pF ajustable', 'capacitor'],
     // A taper tells a panel control, whatever letters stand for both.
     ['VR1', '1M log vol', 'pot'],
     ['VR2', '250k lin treble', 'pot'],
