@@ -130,10 +130,11 @@ const partsFromVolts = (scan: Scan, { digits }: { digits: string }, at: number):
 const isMetTolerance = ({ lexicon }: Scan, letter: string): boolean =>
   lexicon.tables.toleranceLetters.some((row) => row.letter === letter && row.met !== 'seldom');
 
-/** Whether a word ends at an index, or with the letter of a taper there, as in `47 kA`. */
+/** Whether a word ends at an index, or behind thousands with the letter of a taper there, as in `47 kA`. */
 const endsBefore = ({ lexicon, marking }: Scan, at: number): boolean =>
   wordEnds(marking, at) ||
-  (wordEnds(marking, at + 1) &&
+  ('kKM'.includes(marking.text.charAt(at - 1)) &&
+    wordEnds(marking, at + 1) &&
     lexicon.tables.tapers.some(
       ({ letter, use }) => use === 'usual' && letter === marking.text.charAt(at),
     ));

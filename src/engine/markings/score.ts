@@ -238,9 +238,12 @@ const isTooPreciseForPot = ({ trade }: Lexicon, parse: Parse): boolean =>
 const isOtherThanSaid = (lexicon: Lexicon, parse: Parse): boolean =>
   parse.value === undefined && said(parse, 'other').length > 0 && isKnown(lexicon);
 
+/** What is said of any part: the travel of a fader is a length. */
+const OF_ANY_PART = 'a length';
+
 /** Whether a taper stands beside what says that the part is of another kind: rather ampere than an A. */
 const isTaperOfOther = (parse: Parse): boolean =>
-  said(parse, 'taper').length > 0 && said(parse, 'other').length > 0;
+  said(parse, 'taper').length > 0 && said(parse, 'other').some(({ is }) => is !== OF_ANY_PART);
 
 /** Whether a range without a unit has a voltage beside it. */
 const isRangeWithVolts = (parse: Parse): boolean => {

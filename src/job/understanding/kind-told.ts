@@ -101,14 +101,28 @@ const isTurned = (catalogue: Catalogue, designators: string, texts: readonly str
   SET_BY_HAND.has(usualKind(catalogue, expandDesignators(designators).list)) &&
   texts.some((text) => readMarking(catalogue, text, { kind: 'resistor' })[0]?.taper !== undefined);
 
+/** Whether a part is a capacitor though words beside it name another kind. */
+const isCapacitorAllTheSame = (
+  catalogue: Catalogue,
+  inWords: string,
+  { designators, marking, value }: Line,
+): boolean => {
+  // A column that describes may name what a part belongs to.
+  const isDescribed = marking.trim() !== '' || isOfCapacitors(catalogue, designators);
+  if (inWords === 'capacitor' || !isDescribed) return false;
+  // Trimmers are of resistance and of capacitance, and the value says which.
+  return (
+    isCapacitance(catalogue, value) ||
+    (namesCapacitorsToo(catalogue, inWords) && isCapacitance(catalogue, marking))
+  );
+};
+
 /**
  * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
  * that do not tell its place.
  */
-export const kindTold = (
-  catalogue: Catalogue,
-  { designators, marking, value, type }: Line,
-): string | undefined => {
+export const kindTold = (catalogue: Catalogue, said: Line): string | undefined => {
+  const { designators, marking, value, type } = said;
   if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
     return undefined;
   const texts = [marking, value, type].filter((text) => text.trim() !== '');
@@ -122,14 +136,7 @@ export const kindTold = (
   if (inWords === undefined && isTurned(catalogue, designators, texts)) return 'pot';
   const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
   if (byDesignator !== undefined) return byDesignator;
-  // A column that describes may name what a part belongs to.
-  const isOther =
-    inWords !== undefined &&
-    inWords !== 'capacitor' &&
-    (marking.trim() !== '' || isOfCapacitors(catalogue, designators));
-  // Trimmers are of resistance and of capacitance, and the value says which.
-  const isTold =
-    isCapacitance(catalogue, value) ||
-    (namesCapacitorsToo(catalogue, inWords ?? '') && isCapacitance(catalogue, marking));
-  return isOther && isTold ? 'capacitor' : inWords;
+  return inWords !== undefined && isCapacitorAllTheSame(catalogue, inWords, said)
+    ? 'capacitor'
+    : inWords;
 };

@@ -41,6 +41,8 @@ const pots: [string, number, string[]][] = [
   ['B 25K', 25e3, ['linear', 'logarithmic']],
   ['A 250K', 250e3, ['logarithmic', 'linear']],
   ['REV LOG 50k', 50e3, ['reverse logarithmic']],
+  ['1M lin slide 60mm', 1e6, ['linear']],
+  ['10K C REV', 10e3, ['reverse logarithmic']],
   ['47 kA', 47e3, ['logarithmic', 'linear']],
   ['100 kB', 100e3, ['linear', 'logarithmic']],
   // Words of other languages.
