@@ -1,3 +1,4 @@
+import { isChip } from '../../engine/assessment/mounting.ts';
 import type { Catalogue } from '../../engine/catalogue.ts';
 import { TRADE } from '../../engine/markings/trade.ts';
 import {
@@ -11,6 +12,7 @@ import {
   PROVENANCE,
   TYPE_WORDS,
   without,
+  withoutLeads,
 } from './slice-pieces.ts';
 
 type MarkingTable = keyof Catalogue['markings'];
@@ -84,6 +86,15 @@ const withoutFound = (markings: Catalogue['markings']): Catalogue['markings'] =>
     ]),
   ) as unknown as Catalogue['markings'];
 
+/** Offers of the types that are sold on pads alone: they tell that old boards seldom have them. */
+const chipsAlone = (catalogue: Catalogue): Catalogue['kindOffers'] => {
+  const { kindOffers } = catalogue;
+  const leaded = new Set(
+    kindOffers.filter(({ style }) => !isChip(catalogue, style)).map(({ type }) => type),
+  );
+  return kindOffers.filter(({ type }) => !leaded.has(type)).map((row) => without(row, NOTED));
+};
+
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
@@ -94,10 +105,12 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   // That they are not met is all that is asked of them here, and they grow as types times positions.
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
   benchWords: catalogue.benchWords.map((row) => dropped(row, PROVENANCE)),
-  rulesOfThumb: pick(catalogue.rulesOfThumb, Object.values(TRADE)),
+  rulesOfThumb: pick(catalogue.rulesOfThumb, [...Object.values(TRADE), 'valve-rating']),
   inPlaceOf: catalogue.inPlaceOf.map((row) => dropped(row, ['locator', 'note'])),
   kinds: catalogue.kinds,
   kindTypes: eachWithout(catalogue.kindTypes, TYPE_WORDS),
+  kindOffers: chipsAlone(catalogue),
+  mountings: withoutLeads(catalogue),
   kindPositions: eachWithout(catalogue.kindPositions, POSITION_WORDS),
   devices: {
     ...nothing(catalogue).devices,
@@ -110,15 +123,17 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     affixes: catalogue.devices.affixes.map((row) => dropped(row, PROVENANCE)),
     besideWords: catalogue.devices.besideWords.map((row) => dropped(row, PROVENANCE)),
     numberSystems: catalogue.devices.numberSystems.map((row) => dropped(row, PROVENANCE)),
-    knownNumbers: catalogue.devices.knownNumbers.map((row) =>
-      dropped(row, ['list', ...PROVENANCE]),
-    ),
+    knownNumbers: catalogue.devices.knownNumbers.map((row) => dropped(row, PROVENANCE)),
     pinouts: catalogue.devices.pinouts.map((row) => dropped(row, ['name', 'view', 'name_body'])),
   },
   job: {
     ...nothing(catalogue).job,
     kindWords: catalogue.job.kindWords.map((row) => dropped(row, PROVENANCE)),
     besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
+    // What a part is named beside does not outweigh the letters of its designator.
+    designatorLetters: catalogue.job.designatorLetters
+      .filter(({ kind }) => kind !== '')
+      .map((row) => dropped(row, PROVENANCE)),
   },
   markings: {
     ...withoutFound(
@@ -136,6 +151,8 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
 export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   ...sliceReading(catalogue),
   benchWords: [],
+  kindOffers: [],
+  mountings: {},
   inPlaceOf: [],
   series: [],
   rulesOfThumb: {},

@@ -1,5 +1,6 @@
 import {
   familyBears,
+  ruleOf,
   formatValue,
   pairing,
   readMarking,
@@ -151,6 +152,18 @@ export const askType = (
   ];
 };
 
+/** Of as much, F, a polar part filters a supply before all, as one for the voltages of valves does. */
+const MUCH_OF_SUPPLY = 1e-3;
+
+const isRatherOfSupply = (
+  catalogue: Catalogue,
+  type: TypeRow | undefined,
+  { ratedVoltage, capacitance }: PartOfLine,
+): boolean =>
+  type?.polarity === 'polar' &&
+  ((ratedVoltage?.typ ?? 0) >= ruleOf(catalogue, 'valve-rating') ||
+    (capacitance?.typ ?? 0) >= MUCH_OF_SUPPLY);
+
 /**
  * Positions where the type is met and the value is usual: those that the words of the list name, then
  * those that one looks up most.
@@ -167,13 +180,15 @@ export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine):
       `${wordsBeside(said)}, ${said.note}`,
     ),
   ];
+  const isOfSupply = isRatherOfSupply(catalogue, type, part);
+  const inSupply = ({ group }: PositionRow): number => Number(isOfSupply && group === 'supply');
   // What is approved for the mains, or made for a motor, sits there before all.
   const [approved = ''] = type?.safety_classes ?? [];
   const isAtHome = ({ safety }: PositionRow): number => Number(safety.includes(approved));
   const usual = Object.values(catalogue.positions)
     .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
     .filter(isMet)
-    .toSorted((a, b) => isAtHome(b) - isAtHome(a) || byUse(a, b));
+    .toSorted((a, b) => isAtHome(b) - isAtHome(a) || inSupply(b) - inSupply(a) || byUse(a, b));
   const rows = [...new Set([...named, ...usual])];
   const question =
     part.position === undefined

@@ -117,6 +117,7 @@ describe('tables and words', () => {
     unlikelyPairs: '',
     'job.kindWords': 'word',
     'job.besideKindWords': 'word',
+    'job.designatorLetters': '',
     'devices.families': '',
     'devices.functions': '',
     'devices.devices': 'basis',
@@ -151,7 +152,15 @@ describe('tables and words', () => {
       expect.arrayContaining(Object.entries(NAMED).map(([name, said]) => [name, words(said)])),
     );
     expect(Object.keys(withoutMarkings(carried)).toSorted()).toEqual(
-      [...Object.keys(NAMED), 'benchWords', 'inPlaceOf', 'series', 'rulesOfThumb'].toSorted(),
+      [
+        ...Object.keys(NAMED),
+        'benchWords',
+        'inPlaceOf',
+        'kindOffers',
+        'mountings',
+        'series',
+        'rulesOfThumb',
+      ].toSorted(),
     );
     const printed = Object.keys(catalogue.markings).filter(
       (name) => (!name.startsWith('colour') || name === 'colours') && name !== 'ambiguities',

@@ -166,7 +166,11 @@ describe('what is not sure is asked', () => {
     ['film-y2', '4700 pF Y2', 'mains-y'],
     ['ceramic-y-safety', '2.2nF Y1', 'mains-y'],
     ['pp-motor-run', '4 µF 400V~', 'motor-run'],
-  ])('of %s %s the place first that it is approved for: %s', (type, marking, position) => {
+    // An electrolytic for valve voltages or of a thousand microfarads and more filters a supply.
+    ['al-electrolytic-wet', '470 µF 350V', 'bulk-rail'],
+    ['al-electrolytic-wet', '4700 µF 50V', 'bulk-rail'],
+    ['al-electrolytic-wet', '47 µF 25V', 'interstage-coupling'],
+  ])('of %s %s the place first that it is made for: %s', (type, marking, position) => {
     const places = asked({ kind: 'capacitor', type, marking }, 'position')?.choices;
     expect(places?.[0]?.set).toEqual({ position });
   });
