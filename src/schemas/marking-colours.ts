@@ -17,6 +17,7 @@ import { use } from './marking-context.ts';
 export const colourRow = z.strictObject({
   id,
   name: text.describe('as it is said at the bench'),
+  also: list.describe('other words for it, in short and in other languages, in small letters'),
   code: z
     .union([z.literal(''), z.string().regex(/^[A-Z]{2}$/, 'expected two capital letters')])
     .describe('letter code of IEC 60757, for those who type'),

@@ -15,6 +15,12 @@ describe('colours in a box for anything', () => {
     ['Yellow-Violet-Red', ['yellow', 'violet', 'red']],
     ['gray, white, brown', ['grey', 'white', 'brown']],
     ['light blue, red, red', ['light-blue', 'red', 'red']],
+    // In short, and in the languages of lists.
+    ['yel/vio/red/gld', ['yellow', 'violet', 'red', 'gold']],
+    ['rot violett gelb gold', ['red', 'violet', 'yellow', 'gold']],
+    ['marron noir orange or', ['brown', 'black', 'orange', 'gold']],
+    ['marrone nero rosso oro', ['brown', 'black', 'red', 'gold']],
+    ['rojo amarillo verde plata', ['red', 'yellow', 'green', 'silver']],
     ['red disc', undefined],
     ['red red', undefined],
     ['yellow violet red tantalum', undefined],

@@ -25,10 +25,11 @@ const colourOfFigure = ({ colourMeanings }: Tables, figure: string): string | un
 export const colourOfKey = (tables: Tables, key: string): string | undefined =>
   /^\d$/.test(key) ? colourOfFigure(tables, key) : undefined;
 
-type Named = Pick<ColourRow, 'id' | 'name' | 'code'>;
+type Named = Pick<ColourRow, 'id' | 'name' | 'also' | 'code'>;
 
 const wholeName = (colours: readonly Named[], word: string): string | undefined =>
-  colours.find(({ id, name, code }) => [id, name, code.toLowerCase()].includes(word))?.id;
+  colours.find(({ id, name, also, code }) => [id, name, code.toLowerCase(), ...also].includes(word))
+    ?.id;
 
 const named = (tables: Tables, word: string): string | undefined => {
   const colours = paints(tables);
