@@ -26,11 +26,11 @@ const chained = (
   const chain = kindChain(catalogue, request, assessments);
   const [many, share] = IN_WORDS[chain?.count ?? 0] ?? [];
   if (chain === undefined || many === undefined || share === undefined) return '';
-  const row = catalogue.kindTypes[chain.part.type];
+  const row = catalogue.kindTypes[chain.each.candidate.type];
   const name = midSentence(row?.short_name ?? '');
   const kind = catalogue.kinds[row?.kind ?? '']?.plural ?? '';
   const fit = assessments[0]?.verdict === 'fits' ? 'fit as well' : 'fit';
-  return ` ${many} ${name} ${kind} of ${partPhrase(chain.part, habit)} in series ${fit}: each bears about ${share} of the voltage and of the power.`;
+  return ` ${many} ${name} ${kind} of ${partPhrase(chain.each.candidate, habit)} in series ${fit}: each bears about ${share} of the voltage and of the power.`;
 };
 
 /** The sentence that answers for a kind besides capacitors, and a chain of plain parts where no single one will do. */

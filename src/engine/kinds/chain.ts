@@ -3,13 +3,14 @@ import type { Catalogue } from '../catalogue.ts';
 import { largestShare } from '../equations/resistor.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { findKindStandIns, type KindAssessment } from './assess.ts';
-import type { KindPart, KindRequest } from './part.ts';
+import type { KindRequest } from './part.ts';
 import { kindCircumstances, resolveKindSituation } from './situation.ts';
 
 /** Equal parts in series in place of one that stands neither the voltage nor the power. */
 export interface KindChain {
   count: number;
-  part: KindPart;
+  /** One of them, as it sees the circuit. */
+  each: KindAssessment;
 }
 
 /** What a part of a chain has less of than one that stands alone. */
@@ -40,11 +41,15 @@ const isShort = ({ findings }: KindAssessment): boolean =>
   findings.some(({ finding, verdict }) => verdict !== 'fits' && MENDED.includes(finding));
 
 /**
- * How the largest part of a chain sees the circuit: it has its share of the voltage, and what is charged
+ * What the largest part of a chain is asked by the circuit: it has its share of the voltage, and what is charged
  * through all of them is to it as many times as large. Noise that is allowed goes by that share too, which
  * is on the safe side, as that of several adds up by squares.
  */
-const seenBy = (catalogue: Catalogue, request: KindRequest, count: number): KindRequest => {
+export const askedOfEach = (
+  catalogue: Catalogue,
+  request: KindRequest,
+  count: number,
+): KindRequest => {
   const share = largestShare(count, TOLERANCE);
   const { original, conditions } = resolveKindSituation(catalogue, request);
   const { type, tolerance, value, rating } = original;
@@ -88,10 +93,10 @@ export const kindChain = (
     (one.candidate.tolerance?.plus ?? 1) <= TOLERANCE &&
     isClose(count * (one.candidate.value ?? 0), original.value ?? 0);
   for (const count of COUNTS) {
-    const found = findKindStandIns(catalogue, seenBy(catalogue, request, count)).find((one) =>
+    const found = findKindStandIns(catalogue, askedOfEach(catalogue, request, count)).find((one) =>
       fits(count, one),
     );
-    if (found !== undefined) return { count, part: found.candidate };
+    if (found !== undefined) return { count, each: found };
   }
   return undefined;
 };

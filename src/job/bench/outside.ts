@@ -30,7 +30,7 @@ const markOf = (
   const { value, unit, tolerance } = standIn.candidate;
   return value === undefined || tolerance === undefined || unit !== row.unit
     ? undefined
-    : { value, tolerance };
+    : { value: value * (standIn.inSeries ?? 1), tolerance };
 };
 
 /**

@@ -19,7 +19,7 @@ export const kindThing = (standIn: KindStandIn, kind: string, what: string): Thi
     pitch: pitchPhrase(standIn),
     details: standIn.details.join(', '),
   };
-  return { thing, each: 1, notes: [] };
+  return { thing, each: standIn.inSeries ?? 1, notes: [] };
 };
 
 /** What to buy of a device: its number, and the body that its letters have to name. */

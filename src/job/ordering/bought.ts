@@ -12,7 +12,13 @@ import { lowerPowerOfLine } from '../planning/lower-power.ts';
 import { lowerRatingOfLine } from '../planning/lower-rating.ts';
 import type { PlannedLine } from '../planning/planned.ts';
 import { printCapacitance, printVolts } from '../planning/print.ts';
-import { isCapacitor, isDevice, type DeviceStandIn } from '../planning/stand-in.ts';
+import {
+  isCapacitor,
+  isDevice,
+  seriesWords,
+  type DeviceStandIn,
+  type KindStandIn,
+} from '../planning/stand-in.ts';
 import { typeNameIn } from '../planning/type-name.ts';
 import { wordsBeside } from '../understanding/ask-capacitor.ts';
 import { kindTitle } from '../understanding/kinds.ts';
@@ -133,6 +139,15 @@ const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): Thi
   return { ...bought, notes: [note, ...bought.notes] };
 };
 
+/** A part of another kind that goes by its value, with how several are joined where one does not do. */
+const kindFor = (planned: PlannedLine, standIn: KindStandIn, catalogue: Catalogue): ThingFor => {
+  const { kind, designators } = planned.part;
+  const bought = kindThing(standIn, kind, typeNameIn(catalogue, standIn.candidate.type));
+  const series = seriesWords(standIn);
+  const joined = series === '' ? [] : [`${series} in ${designators.join(' ')}`];
+  return { ...bought, notes: [...joined, ...powerNotes(planned)] };
+};
+
 /** A capacitor, with what to mind when it is bought for a line. */
 const capacitorFor = (
   planned: PlannedLine,
@@ -176,12 +191,8 @@ export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor
   if (isDevice(standIn)) {
     return { things: [deviceFor(standIn, part)] };
   }
-  if (!isCapacitor(standIn)) {
-    const what = typeNameIn(catalogue, standIn.candidate.type);
-    const bought = kindThing(standIn, part.kind, what);
-    return { things: [{ ...bought, notes: [...powerNotes(planned), ...bought.notes] }] };
-  }
   const where = part.designators.join(' ');
+  if (!isCapacitor(standIn)) return { things: [kindFor(planned, standIn, catalogue)] };
   if (standIn.candidate.made !== undefined) {
     return { things: madeThings(standIn, catalogue, where) };
   }

@@ -60,16 +60,29 @@ export const readCandidate = (catalogue: Catalogue, choice: Choice): Result<Cand
   return ok({ type: choice.type, capacitance: value, tolerance, ratedVoltage: rating });
 };
 
+/** How many in series each have a value: `2 × 510 kΩ`. */
+const IN_SERIES = /^\s*([2-4])\s*×\s*/u;
+
+/** A part of another kind that was chosen, and how many of it are in series where one does not do. */
+export interface ChosenKind {
+  candidate: KindCandidate;
+  inSeries: number | undefined;
+}
+
 /** The same for a part of another kind. */
-export const readKindCandidate = (catalogue: Catalogue, choice: Choice): Result<KindCandidate> => {
+export const readKindCandidate = (catalogue: Catalogue, choice: Choice): Result<ChosenKind> => {
   const row = catalogue.kindTypes[choice.type];
   const kind = catalogue.kinds[row?.kind ?? ''];
   if (row === undefined || kind === undefined) return fail('There is no such type.');
-  const read = readNumbers(choice, {
+  const [chain = '', count] = IN_SERIES.exec(choice.value) ?? [];
+  const each = { ...choice, value: choice.value.slice(chain.length) };
+  const read = readNumbers(each, {
     value: kind.unit === '' ? undefined : valueMeasure(kind),
     rating: kind.rating_unit === '' ? undefined : ratingMeasure(kind),
   });
-  return read.ok ? ok({ type: choice.type, ...read.value }) : read;
+  if (!read.ok) return read;
+  const candidate = { type: choice.type, ...read.value };
+  return ok({ candidate, inSeries: count === undefined ? undefined : Number(count) });
 };
 
 /** A stand-in of a plan as the choice of a visitor, to be kept in the line. */
@@ -86,10 +99,12 @@ export const choiceOf = (standIn: StandIn, reason: string, locked: boolean): Cho
       rating: printVolts(candidate),
     };
   }
-  const { value, unit, tolerance, rating, ratingUnit } = standIn.candidate;
+  const { candidate, inSeries } = standIn;
+  const { value, unit, tolerance, rating, ratingUnit } = candidate;
+  const many = inSeries === undefined ? '' : `${String(inSeries)} × `;
   return {
     ...kept,
-    value: value === undefined || unit === undefined ? '' : formatValue(value, unit),
+    value: value === undefined || unit === undefined ? '' : many + formatValue(value, unit),
     tolerance: tolerance === undefined ? '' : printTolerance(tolerance),
     rating:
       rating === undefined || ratingUnit === undefined ? '' : ratingPhrase(rating, ratingUnit),

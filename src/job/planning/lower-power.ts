@@ -21,7 +21,9 @@ export const lowerPowerOfLine = ({
 }: Pick<PlannedLine, 'line' | 'part' | 'standIn'>): LowerPower | undefined => {
   const old = part.rating?.typ;
   if (old === undefined || standIn === undefined || !isKind(standIn)) return undefined;
-  const { rating: now, ratingUnit } = standIn.candidate;
+  const { rating, ratingUnit } = standIn.candidate;
+  // Equal parts in series share the power.
+  const now = rating && rating * (standIn.inSeries ?? 1);
   const isTyped = (line.conditions['vdc'] ?? '').trim() !== '';
   if (now === undefined || ratingUnit !== 'W' || isTyped || now >= old * NEAR) return undefined;
   return { now, old };

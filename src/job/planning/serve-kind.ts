@@ -1,8 +1,10 @@
 import {
+  askedOfEach,
   assessKind,
   findKindStandIns,
   formatQuantity,
   isTaper,
+  kindChain,
   resolveKindSituation,
   type Catalogue,
   type KindAssessment,
@@ -19,8 +21,8 @@ import type { Line } from '../model/job.ts';
 import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
 import { readKindCandidate } from './choice.ts';
 import { addressOfLine } from './line-request.ts';
-import type { Worked } from './planned.ts';
-import type { KindStandIn } from './stand-in.ts';
+import type { Rest, Worked } from './planned.ts';
+import type { KindStandIn, StandIn } from './stand-in.ts';
 
 /** What the conditions of a setting are read from at the bench, where the line does not say them. */
 const FROM_PRESET = { 'old-setting': 'old', 'old-total': 'oldTotal' } as const;
@@ -67,6 +69,7 @@ const standInOf = (
   catalogue: Catalogue,
   assessment: KindAssessment,
   ordered: readonly string[],
+  inSeries?: number,
 ): KindStandIn => {
   const { type } = assessment.candidate;
   const turns = known(catalogue, type, 'turns');
@@ -77,18 +80,28 @@ const standInOf = (
   return {
     ...assessment,
     details: [...ordered, ...detailsOf(catalogue, type)],
+    ...(inSeries === undefined ? {} : { inSeries }),
     ...(turns === undefined ? {} : { turns, finest }),
   };
+};
+
+/** Parts in series that do as well as what fits by itself stand behind the first; they are first where none does. */
+const withChain = ({ standIns, keptOut }: Rest, chain: StandIn | undefined): Rest => {
+  if (chain === undefined) return { standIns, keptOut };
+  const before = standIns[0]?.verdict === 'fits' ? 1 : 0;
+  return { standIns: standIns.toSpliced(before, 0, chain), keptOut };
 };
 
 const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly string[]): Worked => {
   const { original, conditions } = resolveKindSituation(catalogue, request);
   const all = findKindStandIns(catalogue, request);
   const { verdict, findings } = assessKind(catalogue, request, original);
-  const rest = restOf(
+  const single = restOf(
     asOrdered(all, (one) => strangeness(catalogue, request, one)),
     (one) => standInOf(catalogue, one, ordered),
   );
+  const chain = kindChain(catalogue, request, all);
+  const rest = withChain(single, chain && standInOf(catalogue, chain.each, ordered, chain.count));
   return {
     conditions,
     best: rest.standIns[0],
@@ -123,10 +136,12 @@ export const kinds: Server = {
       choose: (choice) => {
         const read = readKindCandidate(catalogue, choice);
         if (!read.ok) return read;
-        const candidate = read.value;
+        const { candidate, inSeries } = read.value;
+        const asked = inSeries === undefined ? request : askedOfEach(catalogue, request, inSeries);
         return ok({
-          key: JSON.stringify(candidate),
-          assess: () => standInOf(catalogue, assessKind(catalogue, request, candidate), ordered),
+          key: JSON.stringify(read.value),
+          assess: () =>
+            standInOf(catalogue, assessKind(catalogue, asked, candidate), ordered, inSeries),
         });
       },
     };

@@ -15,6 +15,8 @@ import type { Family } from '../understanding/part-of-line.ts';
 export interface KindStandIn extends KindAssessment {
   /** What one orders it by besides value and rating, in words. */
   details: readonly string[];
+  /** How many of it are joined in series in place of one; missing where one does. */
+  inSeries?: number;
   /** Turns from end to end, of what has any. */
   turns?: Range;
   /** How exactly a trimmer can be set, as a share of its total, by its use; nothing where not known. */
@@ -58,6 +60,14 @@ export const isDevice = (one: StandIn): one is DeviceStandIn => 'bodies' in one.
 /** Whether it is of another kind that goes by its value, such as a resistor. */
 export const isKind = (one: StandIn): one is KindStandIn => !isCapacitor(one) && !isDevice(one);
 
+const IN_WORDS: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four' };
+
+/** How many parts stand for one: `two in series`; nothing where one does. */
+export const seriesWords = (one: StandIn): string => {
+  const count = isKind(one) ? one.inSeries : undefined;
+  return count === undefined ? '' : `${IN_WORDS[count] ?? String(count)} in series`;
+};
+
 /** A part with its name: `Metal film resistor, 47 kΩ ±1 % 0.5 W`; of a device its number alone. */
 export const standInWords = (
   one: StandIn,
@@ -66,7 +76,9 @@ export const standInWords = (
 ): string =>
   isDevice(one)
     ? nameOf(one.candidate.type)
-    : `${nameOf(one.candidate.type)}, ${partPhrase(one.candidate, habit)}`;
+    : [nameOf(one.candidate.type), partPhrase(one.candidate, habit), seriesWords(one)]
+        .filter((text) => text !== '')
+        .join(', ');
 
 /** A finding as a reason; what a device is counted by is said with its name. */
 export const whyWords = (finding: Finding, family: Family | undefined, habit?: Habit): string =>
@@ -74,4 +86,5 @@ export const whyWords = (finding: Finding, family: Family | undefined, habit?: H
 
 /** Whether what goes in is the same thing. */
 export const isSame = (one: StandIn, other: StandIn | undefined): boolean =>
-  JSON.stringify(one.candidate) === JSON.stringify(other?.candidate);
+  JSON.stringify(one.candidate) === JSON.stringify(other?.candidate) &&
+  (other === undefined || seriesWords(one) === seriesWords(other));
