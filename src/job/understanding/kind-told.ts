@@ -108,13 +108,11 @@ const isCapacitorAllTheSame = (
   { designators, marking, value }: Line,
 ): boolean => {
   // A column that describes may name what a part belongs to.
-  const isDescribed = marking.trim() !== '' || isOfCapacitors(catalogue, designators);
-  if (inWords === 'capacitor' || !isDescribed) return false;
+  const isLettered = isOfCapacitors(catalogue, designators);
+  if (inWords === 'capacitor' || (marking.trim() === '' && !isLettered)) return false;
   // Trimmers are of resistance and of capacitance, and the value says which.
-  return (
-    isCapacitance(catalogue, value) ||
-    (namesCapacitorsToo(catalogue, inWords) && isCapacitance(catalogue, marking))
-  );
+  const mayBe = isLettered || namesCapacitorsToo(catalogue, inWords);
+  return isCapacitance(catalogue, value) || (mayBe && isCapacitance(catalogue, marking));
 };
 
 /**

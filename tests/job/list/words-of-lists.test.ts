@@ -80,6 +80,17 @@ describe('what a part is', () => {
     ['C9', '4uF 400VAC motor run', 'capacitor'],
     ['R8', '10k trimmer', 'trimmer'],
     ['C10', '10/40 pF ajustable', 'capacitor'],
+    ['C7', '5-30p trim', 'capacitor'],
+    ['VR1', '10K reverse log dual gang', 'pot'],
+    // What it sits beside is no kind of it, be that a thing without a value.
+    ['C4', '22p crystal', 'capacitor'],
+    ['C9', '10µ 16V meter', 'capacitor'],
+    ['R12', '1k optocoupler', 'resistor'],
+    ['R9', '10k meter', 'resistor'],
+    ['R5', '10k dal potenziometro', 'resistor'],
+    ['C5', '100n dal potenziometro', 'capacitor'],
+    ['X1', 'crystal 4 MHz', 'crystal'],
+    ['R10', '130 ohm NTC', 'other'],
     // A taper tells a panel control, whatever letters stand for both.
     ['VR1', '1M log vol', 'pot'],
     ['VR2', '250k lin treble', 'pot'],
@@ -102,7 +113,7 @@ describe('what a part is', () => {
     ['', 'potenziometro 100k', 'pot'],
     ['', 'condensador 10u 50V para el relé', 'capacitor'],
     ['', 'Netztrafo 2x12V', 'transformer'],
-    ['', 'Quarz 4,433 MHz', 'other'],
+    ['', 'Quarz 4,433 MHz', 'crystal'],
   ])('%s, %s: its designator tells it from what it sits beside', (designators, marking, kind) => {
     expect(read({ designators, marking }).part.kind).toBe(kind);
   });
