@@ -1,15 +1,7 @@
-import { describe, expect, it, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { findKindStandIns, kindChain, type Catalogue } from '../../src/engine/index.ts';
-import { largestShare } from '../../src/engine/equations/resistor.ts';
-import { readKindAddress } from '../../src/substitution/kind-address.ts';
+import { describe, expect, test } from 'vitest';
 import { answered } from './answered.ts';
 
-/**
- * Plain resistors in series where no single one stands the voltage or the power. Worked by hand from the
- * bodies of the tables: carbon film stands 350 V at half a watt and 500 V above, metal film 250 V at a
- * quarter and 300 V at half a watt. Of parts of 5 % one may bear (1.05 + 0.95) / 2 as much more.
- */
+/** What a page says of plain resistors in series; which are named is worked by hand in `engine/kinds/chain`. */
 describe('where no single part of a plain type will do', () => {
   test.each([
     // Half of 600 V and a twentieth more are 315 V, and 0.2 W.
@@ -59,33 +51,4 @@ describe('where no single part of a plain type will do', () => {
     const [type = '', position = '', address = ''] = asked.split(' ');
     expect(answered(type, position, address)).not.toContain('in series fit');
   });
-
-  it('is not for what has a wiper', () => {
-    const catalogue = loadCatalogue();
-    const resistor = catalogue.kinds['resistor'];
-    if (resistor === undefined) throw new Error('no resistors');
-    const countIn = (given: Catalogue): number | undefined => {
-      const { request } = readKindAddress(
-        given,
-        'carbon-composition',
-        'hv-dropper',
-        new URLSearchParams('value=1M&vdc=600'),
-      );
-      return kindChain(given, request, findKindStandIns(given, request))?.count;
-    };
-    expect(countIn(catalogue)).toBe(2);
-    const turned = { ...resistor, wiper: 'panel' as const };
-    expect(
-      countIn({ ...catalogue, kinds: { ...catalogue.kinds, resistor: turned } }),
-    ).toBeUndefined();
-  });
-});
-
-// R(1 + t) over R(1 + t) and the others at R(1 - t).
-test.each([
-  ['exact ones share evenly', 4, 0, 1 / 4],
-  ['of two of 5 %, one may bear 52.5 %', 2, 0.05, 0.525],
-  ['of three of 10 %, 1.1 of 2.9', 3, 0.1, 0.37931],
-])('%s', (_case, count, tolerance, share) => {
-  expect(largestShare(count, tolerance)).toBeCloseTo(share, 5);
 });
