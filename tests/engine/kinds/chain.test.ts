@@ -71,8 +71,12 @@ describe('so many equal parts are named', () => {
     ],
   ])('%s', (_why, asked, count, [type, ohms, watts]) => {
     const chain = chainIn(catalogue, asked);
-    expect([chain?.count, chain?.part.type, chain?.part.rating]).toEqual([count, type, watts]);
-    expect(chain?.part.value).toBeCloseTo(ohms, 3);
+    expect([chain?.count, chain?.each.candidate.type, chain?.each.candidate.rating]).toEqual([
+      count,
+      type,
+      watts,
+    ]);
+    expect(chain?.each.candidate.value).toBeCloseTo(ohms, 3);
     // The whole is as close to the old one as a step of the series.
     expect(Math.abs((count * ohms) / asked.value - 1)).toBeLessThanOrEqual(0.05);
   });
