@@ -59,6 +59,8 @@ describe('a number that is not held is told by the register that gave it', () =>
     ['SN74LS299N', 'a chip of the 74 series, low-power Schottky'],
     ['DM54LS299J', 'a chip of the 74 series, low-power Schottky'],
     ['CD4999BE', 'a chip of the 4000 series'],
+    ['VA1026', 'a thermistor'],
+    ['E298ED', 'a voltage-dependent resistor'],
   ])('%s may be %s', (mark, names) => {
     expect(numberIn(mark)?.devices).toEqual([]);
     expect(boxed(mark)).toContain(names);
