@@ -5,6 +5,7 @@ import { expandDesignators } from '../model/designators.ts';
 import type { Line } from '../model/job.ts';
 import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
+import { slopeOf } from './slope.ts';
 
 /** What a parts list calls a device; nothing for what is none. */
 export const kindOfDevice = ({ devices }: Catalogue, id: string): string | undefined => {
@@ -52,9 +53,6 @@ const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
   );
 };
 
-/** A temperature coefficient as parts have it that are made to follow the temperature. */
-const COEFFICIENT = /(?<![\d.,])\+?[1-9]\d{3}\s*ppm/iu;
-
 /** The kind that a reading tells: only what is turned has a taper. */
 export const kindOfReading = ({ kind, taper }: Reading): string =>
   taper === undefined ? kind : 'pot';
@@ -87,6 +85,23 @@ const kindBeside = (
   if (best === undefined) return undefined;
   // The letters of resistors and of presets stand for panel controls as well.
   return best.taper !== undefined && kind === 'resistor' ? 'pot' : usual;
+};
+
+/** A frequency, which is no value of a resistor. */
+const HERTZ = /\d\s*[kM]?Hz(?!\p{L})/iu;
+
+/** The kind that is told by thousands of ppm, which no capacitor is asked for. */
+const kindBySlope = (
+  catalogue: Catalogue,
+  designators: string,
+  texts: readonly string[],
+): string | undefined => {
+  const slope = texts.map(slopeOf).find(Boolean);
+  const usual = usualKind(catalogue, expandDesignators(designators).list) ?? 'resistor';
+  if (slope === undefined || usual === 'capacitor') return undefined;
+  // A resonator is as loose as a resistor that follows the temperature is steep.
+  const isTuned = texts.some((text) => HERTZ.test(text));
+  return slope === 'rises' && usual === 'resistor' && !isTuned ? usual : 'other';
 };
 
 /** Whether the letters of designators stand for capacitors. */
@@ -124,8 +139,8 @@ export const kindTold = (catalogue: Catalogue, said: Line): string | undefined =
   if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
     return undefined;
   const texts = [marking, value, type].filter((text) => text.trim() !== '');
-  // What a part is for that follows warmth by thousands of ppm, no other resistor does.
-  if (texts.some((text) => COEFFICIENT.test(text))) return 'other';
+  const bySlope = kindBySlope(catalogue, designators, texts);
+  if (bySlope !== undefined) return bySlope;
   const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
   if (byNumber !== undefined) return byNumber;
   const inWords = texts

@@ -24,6 +24,7 @@ import { askWhichValue } from './ask-value.ts';
 import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
 import { atDesignators, cellsOf, type PartOfLine } from './part-of-line.ts';
+import { COMPENSATING, isSteady, slopeOf } from './slope.ts';
 
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
 const told = (
@@ -95,14 +96,19 @@ const askValue = (kind: KindRow, part: PartOfLine, reading: Reading | undefined)
 
 /**
  * Types that words of the list name. One that is offered only where it is asked for, as a fusible part,
- * leaves no others, whatever film or wire is named beside it.
+ * leaves no others, whatever film or wire is named beside it; one that follows the temperature may be
+ * told by its slope alone.
  */
 const typesSaid = ({ types }: OfKind, words: string): KindTypeRow[] => {
+  const follows = ({ duties }: KindTypeRow): boolean => duties.includes(COMPENSATING);
+  const following = slopeOf(words) === 'rises' ? types.filter(follows) : [];
+  if (following.length > 0) return following;
+  const meant = isSteady(words) ? types.filter((row) => !follows(row)) : types;
   const strict = saidMost(
-    types.filter((row) => row.only_asked),
+    meant.filter((row) => row.only_asked),
     words,
   );
-  return strict.length > 0 ? strict : saidMost(types, words);
+  return strict.length > 0 ? strict : saidMost(meant, words);
 };
 
 /** How far the usual rating of a type is from what is marked, as a factor on a log scale. */
@@ -173,11 +179,12 @@ const askPosition = (
     ...saidAmong(positions, words),
   ].toSorted((a, b) => Number(isUsual(b)) - Number(isUsual(a)));
   const type = types.find(({ id }) => id === part.type);
-  const usual = positions
-    .filter(isUsual)
-    .filter((row) => type === undefined || kindPairing(catalogue, type, row).met);
+  const met = positions.filter(
+    (row) => type === undefined || kindPairing(catalogue, type, row).met,
+  );
   // Of a value that is usual nowhere, as 100 MΩ is, all places may be meant.
-  const rows = [...new Set([...named, ...(usual.length > 0 ? usual : positions)])];
+  const likely = [met.filter(isUsual), met, positions].find(({ length }) => length > 0) ?? [];
+  const rows = [...new Set([...named, ...likely])];
   return [
     {
       about: 'position',

@@ -18,6 +18,7 @@ import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts
 import { withPlainOhms } from './plain-ohms.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
+import { withoutSlope } from './slope.ts';
 import { familiesOf, knownOf, understoodDevice } from './understood-device.ts';
 import { understoodKind } from './understood-kind.ts';
 
@@ -237,6 +238,12 @@ const withMarkedValue = (catalogue: Catalogue, line: Line): Line => {
   return isClear ? both.marked : alone.marked;
 };
 
+/** A line of a resistor, as it is read for its value. */
+const withoutSlopes = (said: Line, kind: string): Line =>
+  kind === 'resistor'
+    ? { ...said, marking: withoutSlope(said.marking), value: withoutSlope(said.value) }
+    : said;
+
 /** The kind of a type that was chosen; nothing where none is, or it is one of a capacitor. */
 const kindOfType = ({ kindTypes }: Catalogue, type: string): string =>
   Object.hasOwn(kindTypes, type) ? (kindTypes[type]?.kind ?? '') : '';
@@ -254,7 +261,7 @@ export const understoodLine = (
   const typedKind = kindMeant(catalogue, said.kind);
   const told = typedKind === '' ? kindTold(catalogue, said) : undefined;
   const kind = told ?? (typedKind === '' ? kindOfType(catalogue, said.type) : typedKind);
-  const line = withMarkedValue(catalogue, { ...said, kind });
+  const line = withMarkedValue(catalogue, { ...withoutSlopes(said, kind), kind });
   const readings = readingsOf(catalogue, line, readColourRow);
   const settled = settledOf(catalogue, readings, line);
   const other = understoodOther(catalogue, { said, line }, settled);

@@ -200,20 +200,13 @@ describe('what a part is', () => {
   });
 });
 
-test.each([
-  '1k tempco 3500ppm',
-  '1k +3300 ppm/K',
-  '10k NTC',
-  'thermistor 4k7',
-  'tempco resistor 1k',
-])('%s is bought as it is, and no resistor', (marking) => {
-  expect(read({ marking }).part).toMatchObject({ kind: 'other', isKindSaid: true });
-  expect(read({ marking }).part.family).toBeUndefined();
-});
-
-test('a coefficient of a hundred is one of a common resistor', () => {
-  expect(read({ kind: '', marking: '1k 1% 100ppm' }).part.kind).not.toBe('other');
-});
+test.each(['10k NTC', 'thermistor 4k7', '470R PTC', '1k -4500 ppm/K'])(
+  '%s is bought as it is, and no resistor',
+  (marking) => {
+    expect(read({ marking }).part).toMatchObject({ kind: 'other', isKindSaid: true });
+    expect(read({ marking }).part.family).toBeUndefined();
+  },
+);
 
 describe('a column that describes parts beside one of values', () => {
   test.each<[string, string, Partial<Record<'kind' | 'type' | 'value', unknown>>]>([
