@@ -170,8 +170,8 @@ const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): bo
   FIGURES_OF_POWER.test(scan.marking.text.slice(0, at)) &&
   isUnitOfPower(scan, at, end);
 
-/** Figures alone, with no letter among them that is their point. */
-const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+$/u;
+/** Figures with or without a point, and no letter among them that is it. */
+const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?$/u;
 
 /**
  * Whether a letter behind the plain figures of a resistance is rather its thousand or million, as the K of

@@ -240,3 +240,16 @@ describe('a W behind figures', () => {
     expect([best?.resistance?.typ, best?.power?.typ]).toEqual([ohms, watts]);
   });
 });
+
+// Common practice, no source: K and M behind a value with a point are its thousand and million.
+test.each([
+  ['2.2M 1W carbon composition', 2.2e6],
+  ['4.7M 1W', 4.7e6],
+  ['2.2K 1W', 2200],
+  ['0.47M 5W', 470e3],
+  ['3,3K wirewound', 3300],
+])('no tolerance stands behind a point: %s', (text, ohms) => {
+  const [best] = readMarking(catalogue, text);
+  expect(best?.resistance?.typ).toBeCloseTo(ohms, 6);
+  expect(best?.sure).not.toBe('possible');
+});
