@@ -19,6 +19,7 @@ import type { TypeRow } from '../../schemas/types.ts';
 import { havingId, havingKeys, havingTypeKey } from '../../substitution/keys.ts';
 import { kindPath } from '../../substitution/kind-path.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
+import { capital } from '../../text/words.ts';
 import { comparedIn, type Compared } from './compared.ts';
 import { eitherOf, inPlaceOf } from './question.ts';
 import { sideOf, type Side } from './side.ts';
@@ -264,5 +265,5 @@ export const answerInPlaceOf = (
   const pieces = piecesOf(catalogue, both, habit);
   return pieces.length === 0
     ? undefined
-    : { title: `${asked.fitted} in place of ${asked.old}`, pieces };
+    : { title: capital(`${asked.fitted} in place of ${asked.old}`), pieces };
 };

@@ -110,6 +110,13 @@ describe('it goes on to where the old part may sit, with the other judged there'
     expect(answerTo('47n or 4066')).toEqual({ says: '', links: [] });
   });
 
+  test.each([
+    ['film for electrolytic', 'Film in place of electrolytic'],
+    ['is 470 µF ok for 500 µF', '470 µF in place of 500 µF'],
+  ])('under what was asked: %s', (text, title) => {
+    expect(answerInPlaceOf(catalogue, text)?.title).toBe(title);
+  });
+
   test('a part that is no longer made is said to be so', () => {
     const { says, links } = answerTo('AC128 instead of OC71');
     expect(says).toMatch(/AC128 is no longer made|AC128 comes to in place of OC71/u);
