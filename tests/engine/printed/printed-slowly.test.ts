@@ -48,6 +48,9 @@ const isSteady = ({ tolerance, temperatureCharacteristic: code }: PartToPrint): 
   tolerance?.unit !== 'fraction' ||
   tolerance.plus >= LEAST_OF_CLASS_2;
 
+/** V. A `1V` on a part is the code for 35 V, as on `1V 225`; nobody is known to have rated one for 1 V. */
+const LEAST_RATED = 1.5;
+
 const anyPart = fc
   .record({
     capacitance: fc
@@ -61,7 +64,9 @@ const anyPart = fc
       { nil: undefined },
     ),
     ratedVoltage: fc.option(
-      fc.constantFrom(...markings.voltageCodes).map((row) => row.volts_min),
+      fc
+        .constantFrom(...markings.voltageCodes.filter((row) => row.volts_min >= LEAST_RATED))
+        .map((row) => row.volts_min),
       {
         nil: undefined,
       },
