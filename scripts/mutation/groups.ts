@@ -45,7 +45,7 @@ export const groups: Readonly<Record<string, Group>> = Object.fromEntries([
   whole('engine/reforming', [engine('reforming')]),
   whole('engine/findings', ['tests/engine/findings/!(widening).test.ts', published('heating')]),
   whole('engine/markings', [
-    'tests/engine/markings/!(properties|worn).test.ts',
+    'tests/engine/markings/**/!(properties|worn).test.ts',
     published('markings'),
     published('resistor-markings'),
   ]),

@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { readClimate } from '../../src/engine/markings/climate.ts';
-import { readDateCode } from '../../src/engine/markings/dates.ts';
-import type { Hints, Reading } from '../../src/engine/markings/reading.ts';
+import { readClimate } from '../../src/engine/markings/ratings/climate.ts';
+import { readDateCode } from '../../src/engine/markings/beside/dates.ts';
+import type { Hints, Reading } from '../../src/engine/markings/meanings/reading.ts';
 import { readMarking } from '../../src/engine/markings/read-marking.ts';
-import { readTemperatureCharacteristic } from '../../src/engine/markings/temperatures.ts';
-import { readToleranceLetter } from '../../src/engine/markings/tolerances.ts';
-import { readVoltageCode } from '../../src/engine/markings/voltage-codes.ts';
+import { readTemperatureCharacteristic } from '../../src/engine/markings/lexicon/temperatures.ts';
+import { readToleranceLetter } from '../../src/engine/markings/ratings/tolerances.ts';
+import { readVoltageCode } from '../../src/engine/markings/ratings/voltage-codes.ts';
 import { catalogue, markings } from '../engine/markings/tables.ts';
 
 /** Marks that outside sources print with their meaning; those in colours are in colours.csv. */

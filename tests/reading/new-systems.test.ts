@@ -4,7 +4,7 @@ import type { Catalogue } from '../../src/engine/index.ts';
 import {
   readTemperatureCharacteristic,
   slopeLetters,
-} from '../../src/engine/markings/temperatures.ts';
+} from '../../src/engine/markings/lexicon/temperatures.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 import { codePage, listedCodes } from '../../src/reading/codes/index.ts';
 

@@ -1,6 +1,6 @@
 import { isChip } from '../../engine/assessment/mounting.ts';
 import type { Catalogue } from '../../engine/catalogue.ts';
-import { TRADE } from '../../engine/markings/trade.ts';
+import { TRADE } from '../../engine/markings/lexicon/trade.ts';
 import {
   CITED,
   dropped,

@@ -1,4 +1,4 @@
-import type { Tolerance } from '../markings/reading.ts';
+import type { Tolerance } from '../markings/meanings/reading.ts';
 import type { Preference } from './preferred.ts';
 import type { Scheme } from './scheme.ts';
 import type { Marks, Taking } from './take.ts';

@@ -1,7 +1,11 @@
 import type { TypeId } from '../catalogue.ts';
-import { given } from '../markings/given.ts';
-import type { Reading, TemperatureCharacteristic, Tolerance } from '../markings/reading.ts';
-import { overTemperature, withTolerance } from '../markings/spread.ts';
+import { given } from '../given.ts';
+import type {
+  Reading,
+  TemperatureCharacteristic,
+  Tolerance,
+} from '../markings/meanings/reading.ts';
+import { overTemperature, withTolerance } from '../markings/composing/spread.ts';
 import { between, exactly, type Range } from '../quantities/range.ts';
 import { placeGiven, type Candidate } from './candidate.ts';
 import { evidenceOf, notUnderstoodOf } from './evidence.ts';

@@ -1,5 +1,5 @@
-import type { Evidence } from '../markings/reading.ts';
-import { say } from '../markings/say.ts';
+import type { Evidence } from '../markings/meanings/reading.ts';
+import { say } from '../markings/meanings/say.ts';
 import { asRead, type Candidate } from './candidate.ts';
 import { preferenceOf } from './preferred.ts';
 import type { ColourReadingTables } from './scheme.ts';

@@ -1,4 +1,4 @@
-import type { Evidence } from '../markings/reading.ts';
+import type { Evidence } from '../markings/meanings/reading.ts';
 import { placeGiven, type Candidate } from './candidate.ts';
 import { sayMeaning, sayMeanings } from './say.ts';
 import type { ColourId, ColourReadingTables, LayoutRow } from './scheme.ts';

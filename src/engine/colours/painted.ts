@@ -1,6 +1,6 @@
-import type { Tolerance } from '../markings/reading.ts';
-import type { Use } from '../markings/token.ts';
-import { inOrderOfUse, rarer } from '../markings/use.ts';
+import type { Tolerance } from '../markings/meanings/reading.ts';
+import type { Use } from '../markings/meanings/token.ts';
+import { inOrderOfUse, rarer } from '../markings/meanings/use.ts';
 import type { PartToPrint } from '../printed/way.ts';
 import {
   meaningsOf,

@@ -1,5 +1,5 @@
 import { decadeOf, SERIES_NAMES, type SeriesName } from '../values/series.ts';
-import type { Tolerance } from '../markings/reading.ts';
+import type { Tolerance } from '../markings/meanings/reading.ts';
 
 /** How a value stands to the series of preferred numbers. */
 export interface Preference {

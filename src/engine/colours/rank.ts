@@ -1,6 +1,6 @@
-import { meterFrequency } from '../markings/measured.ts';
-import type { Reading, Sureness } from '../markings/reading.ts';
-import { say } from '../markings/say.ts';
+import { meterFrequency } from '../markings/ranking/measured.ts';
+import type { Reading, Sureness } from '../markings/meanings/reading.ts';
+import { say } from '../markings/meanings/say.ts';
 import type { Candidate } from './candidate.ts';
 import { allUnderstood, inRange, leadingNought, preferenceWeight, weights } from './weigh.ts';
 

@@ -1,4 +1,4 @@
-import type { Reading } from '../markings/reading.ts';
+import type { Reading } from '../markings/meanings/reading.ts';
 import { asRead, type Candidate } from './candidate.ts';
 import { composed, toleranceOf } from './compose.ts';
 import { endEvidence } from './ends.ts';

@@ -1,4 +1,4 @@
-import { say, sayNumber, sayTolerance } from '../markings/say.ts';
+import { say, sayNumber, sayTolerance } from '../markings/meanings/say.ts';
 import type { ColourRole } from '../../schemas/marking-colours.ts';
 import type { MeaningRow } from './scheme.ts';
 

@@ -1,6 +1,6 @@
 import type { ColourRole, ColourTables } from '../../schemas/marking-colours.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
-import { inOrderOfUse } from '../markings/use.ts';
+import { inOrderOfUse } from '../markings/meanings/use.ts';
 
 /** An id in `markings/colours.csv`; `none` for a place without a mark. */
 export type ColourId = string;

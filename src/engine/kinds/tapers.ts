@@ -1,4 +1,4 @@
-import type { Taper } from '../markings/reading.ts';
+import type { Taper } from '../markings/meanings/reading.ts';
 
 /** Tapers that positions ask for, among other duties, and that types are sold with. */
 const TAPERS: readonly string[] = ['linear', 'logarithmic'] satisfies Taper[];

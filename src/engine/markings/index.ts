@@ -6,13 +6,13 @@ export type {
   Taper,
   TemperatureCharacteristic,
   Tolerance,
-} from './reading.ts';
-export { readToleranceLetter } from './tolerances.ts';
+} from './meanings/reading.ts';
+export { readToleranceLetter } from './ratings/tolerances.ts';
 export {
   readTemperatureCharacteristic,
   sayCharacteristic,
   type TemperatureMeaning,
-} from './temperatures.ts';
-export { readVoltageCode } from './voltage-codes.ts';
-export { readDateCode } from './dates.ts';
-export { readClimate } from './climate.ts';
+} from './lexicon/temperatures.ts';
+export { readVoltageCode } from './ratings/voltage-codes.ts';
+export { readDateCode } from './beside/dates.ts';
+export { readClimate } from './ratings/climate.ts';

@@ -1,10 +1,11 @@
-import type { Scored } from './candidate.ts';
-import { composed, type Understood } from './compose.ts';
-import { lexiconOf, type Lexicon, type MarkingCatalogue } from './lexicon.ts';
-import { LONGEST_MARKING, parsesOf, skipCost } from './parse.ts';
-import { ranked } from './rank.ts';
-import { scoreOf } from './score.ts';
-import type { Hints, Reading } from './reading.ts';
+import type { Scored } from './ranking/candidate.ts';
+import { composed, type Understood } from './composing/compose.ts';
+import { lexiconOf } from './ways/lexicon-of.ts';
+import type { Lexicon, MarkingCatalogue } from './lexicon/lexicon.ts';
+import { LONGEST_MARKING, parsesOf, skipCost } from './ways/parse.ts';
+import { ranked } from './ranking/rank.ts';
+import { scoreOf } from './ranking/score.ts';
+import type { Hints, Reading } from './meanings/reading.ts';
 import {
   hasNanoInLatin,
   hasSovietStyle,
@@ -12,7 +13,7 @@ import {
   isWornSign,
   markingOf,
   type LookAlikes,
-} from './text.ts';
+} from './text/text.ts';
 
 /** What is beyond the longest marking stays without a meaning. */
 const withRest = (reading: Reading, rest: string): Reading =>

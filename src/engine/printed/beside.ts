@@ -1,13 +1,13 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
-import type { Tolerance } from '../markings/reading.ts';
-import { sayTolerance } from '../markings/say.ts';
+import type { Tolerance } from '../markings/meanings/reading.ts';
+import { sayTolerance } from '../markings/meanings/say.ts';
 import {
   slopeLetters,
   readTemperatureCharacteristic,
   type TemperatureMeaning,
-} from '../markings/temperatures.ts';
-import { spanHolds, toleranceOf } from '../markings/tolerances.ts';
-import { voltageCodesThat } from '../markings/voltage-codes.ts';
+} from '../markings/lexicon/temperatures.ts';
+import { spanHolds, toleranceOf } from '../markings/ratings/tolerances.ts';
+import { voltageCodesThat } from '../markings/ratings/voltage-codes.ts';
 import { inUnit, plainFigures, within } from './numbers.ts';
 import type { PartToPrint, Piece } from './way.ts';
 

@@ -1,4 +1,4 @@
-import type { Use } from '../markings/token.ts';
+import type { Use } from '../markings/meanings/token.ts';
 import { plainFigures } from './numbers.ts';
 
 /** A number with a letter for its decimal point. */

@@ -1,7 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
-import { say } from '../markings/say.ts';
-import type { Use } from '../markings/token.ts';
-import { rarer } from '../markings/use.ts';
+import { say } from '../markings/meanings/say.ts';
+import type { Use } from '../markings/meanings/token.ts';
+import { rarer } from '../markings/meanings/use.ts';
 import { letterForms, type LetterForm } from './letter-forms.ts';
 import { inUnit, within } from './numbers.ts';
 import type { ValuePiece } from './way.ts';

@@ -1,7 +1,7 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
-import type { Tolerance } from '../markings/reading.ts';
-import { rarer } from '../markings/use.ts';
-import { common } from '../markings/common.ts';
+import type { Tolerance } from '../markings/meanings/reading.ts';
+import { rarer } from '../markings/meanings/use.ts';
+import { common } from '../common.ts';
 import { inUnit, plainFigures, within } from './numbers.ts';
 import { noughts } from './noughts.ts';
 import type { ValuePiece } from './way.ts';

@@ -1,8 +1,8 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
-import { say } from '../markings/say.ts';
-import type { Use } from '../markings/token.ts';
-import { rarer } from '../markings/use.ts';
-import { common } from '../markings/common.ts';
+import { say } from '../markings/meanings/say.ts';
+import type { Use } from '../markings/meanings/token.ts';
+import { rarer } from '../markings/meanings/use.ts';
+import { common } from '../common.ts';
 import { withLetter } from './letter-values.ts';
 import { noughts } from './noughts.ts';
 import { inUnit, numberStyles, plainFigures, within } from './numbers.ts';

@@ -1,7 +1,7 @@
 import type { ValueWriting } from '../../schemas/marking-print.ts';
 import type { SourceId, TypeId } from '../catalogue.ts';
-import type { Taper, Tolerance } from '../markings/reading.ts';
-import type { Use } from '../markings/token.ts';
+import type { Taper, Tolerance } from '../markings/meanings/reading.ts';
+import type { Use } from '../markings/meanings/token.ts';
 
 /** A part whose marking is looked for. One of capacitance and resistance is needed. */
 export interface PartToPrint {

@@ -1,8 +1,8 @@
 import type { ArrangementRow } from '../../schemas/marking-print.ts';
 import type { Catalogue } from '../catalogue.ts';
-import { inOrderOfUse, rarer } from '../markings/use.ts';
+import { inOrderOfUse, rarer } from '../markings/meanings/use.ts';
 import { piecesFor } from './beside.ts';
-import { common } from '../markings/common.ts';
+import { common } from '../common.ts';
 import { isTaken, takenWords, type TakenWords } from './taken-words.ts';
 import { valuesPrinted } from './values.ts';
 import type { PartToPrint, Piece, ValuePiece, Way } from './way.ts';

@@ -1,7 +1,7 @@
 import { link } from '../../components/link.ts';
 import { formatValue, type Catalogue } from '../../engine/index.ts';
-import { toleranceOf } from '../../engine/markings/tolerances.ts';
-import { inOrderOfUse } from '../../engine/markings/use.ts';
+import { toleranceOf } from '../../engine/markings/ratings/tolerances.ts';
+import { inOrderOfUse } from '../../engine/markings/meanings/use.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import { listed as joined, typeset } from '../../text/words.ts';
 import { codePath, type ListedCode } from './listed.ts';

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { voltageCodesThat } from '../../engine/markings/voltage-codes.ts';
+import { voltageCodesThat } from '../../engine/markings/ratings/voltage-codes.ts';
 import { remembered } from '../../search/remembered.ts';
 import { madeCodes } from './made-codes.ts';
 import { codeSlug } from './slug.ts';

@@ -1,6 +1,6 @@
 import { link } from '../../components/link.ts';
 import type { Catalogue } from '../../engine/index.ts';
-import { inOrderOfUse } from '../../engine/markings/use.ts';
+import { inOrderOfUse } from '../../engine/markings/meanings/use.ts';
 import { h, type Markup } from '../../markup/node.ts';
 import { listed as joined, sentence, typeset } from '../../text/words.ts';
 import { codePath, type ListedCode } from './listed.ts';

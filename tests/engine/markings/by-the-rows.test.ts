@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
-import { lexiconOf } from '../../../src/engine/markings/lexicon.ts';
-import { chipResistorsAt } from '../../../src/engine/markings/resistor-values.ts';
-import { scanOf } from '../../../src/engine/markings/scan.ts';
-import { markingOf } from '../../../src/engine/markings/text.ts';
-import { weights } from '../../../src/engine/markings/weights.ts';
+import { lexiconOf } from '../../../src/engine/markings/ways/lexicon-of.ts';
+import { chipResistorsAt } from '../../../src/engine/markings/values/resistor-values.ts';
+import { scanOf } from '../../../src/engine/markings/lexicon/scan.ts';
+import { markingOf } from '../../../src/engine/markings/text/text.ts';
+import { weights } from '../../../src/engine/markings/meanings/weights.ts';
 import { resistancesPrinted } from '../../../src/engine/printed/resistor-values.ts';
 import type { MarkingTables } from '../../../src/schemas/markings.ts';
 import { catalogue, markings } from './tables.ts';

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readMarking, type Reading } from '../../../src/engine/markings/index.ts';
-import { lexiconOf, type Lexicon } from '../../../src/engine/markings/lexicon.ts';
-import { KEPT_AT_LEAST, MOST_STEPS, parsesOf } from '../../../src/engine/markings/parse.ts';
+import { lexiconOf } from '../../../src/engine/markings/ways/lexicon-of.ts';
+import type { Lexicon } from '../../../src/engine/markings/lexicon/lexicon.ts';
+import { KEPT_AT_LEAST, MOST_STEPS, parsesOf } from '../../../src/engine/markings/ways/parse.ts';
 import { LONGEST_TWICE } from '../../../src/engine/markings/read-marking.ts';
-import { scanOf } from '../../../src/engine/markings/scan.ts';
-import { isSeparator, markingOf } from '../../../src/engine/markings/text.ts';
-import { tokensAt } from '../../../src/engine/markings/tokens.ts';
+import { scanOf } from '../../../src/engine/markings/lexicon/scan.ts';
+import { isSeparator, markingOf } from '../../../src/engine/markings/text/text.ts';
+import { tokensAt } from '../../../src/engine/markings/ways/tokens.ts';
 import { mixedMarkings } from '../../../scripts/bench/mixed-markings.ts';
 import { catalogue } from './tables.ts';
 

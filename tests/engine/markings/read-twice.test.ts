@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
-import { LONGEST_MARKING } from '../../../src/engine/markings/parse.ts';
+import { LONGEST_MARKING } from '../../../src/engine/markings/ways/parse.ts';
 import { LONGEST_TWICE } from '../../../src/engine/markings/read-marking.ts';
 import { catalogue } from './tables.ts';
 

@@ -1,8 +1,9 @@
 import type { Hints } from '../../../src/engine/markings/index.ts';
-import { lexiconOf, type Lexicon } from '../../../src/engine/markings/lexicon.ts';
-import { scanOf, wordsFoundAt, type Scan } from '../../../src/engine/markings/scan.ts';
-import { markingOf } from '../../../src/engine/markings/text.ts';
-import type { Content, Token } from '../../../src/engine/markings/token.ts';
+import { lexiconOf } from '../../../src/engine/markings/ways/lexicon-of.ts';
+import type { Lexicon } from '../../../src/engine/markings/lexicon/lexicon.ts';
+import { scanOf, wordsFoundAt, type Scan } from '../../../src/engine/markings/lexicon/scan.ts';
+import { markingOf } from '../../../src/engine/markings/text/text.ts';
+import type { Content, Token } from '../../../src/engine/markings/meanings/token.ts';
 import { catalogue } from './tables.ts';
 
 /** The words and rows that markings are read by, with what is known of the part. */

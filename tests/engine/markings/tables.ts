@@ -6,7 +6,7 @@ import type { MarkingTables } from '../../../src/schemas/markings.ts';
 import { ruleOfThumbRow } from '../../../src/schemas/rules-of-thumb.ts';
 import { typeRow } from '../../../src/schemas/types.ts';
 import { seriesRow, unitRow } from '../../../src/schemas/values.ts';
-import type { MarkingCatalogue } from '../../../src/engine/markings/lexicon.ts';
+import type { MarkingCatalogue } from '../../../src/engine/markings/lexicon/lexicon.ts';
 
 const read = <Row extends z.ZodType>(file: string, row: Row): z.output<Row>[] => {
   const records: unknown = parse(readFileSync(`data/${file}`, 'utf8'), { columns: true });

@@ -1,8 +1,8 @@
 import type { Hints } from '../../../src/engine/markings/index.ts';
-import { parsesOf, type Parse } from '../../../src/engine/markings/parse.ts';
-import { markingOf } from '../../../src/engine/markings/text.ts';
-import type { Content } from '../../../src/engine/markings/token.ts';
-import { weights } from '../../../src/engine/markings/weights.ts';
+import { parsesOf, type Parse } from '../../../src/engine/markings/ways/parse.ts';
+import { markingOf } from '../../../src/engine/markings/text/text.ts';
+import type { Content } from '../../../src/engine/markings/meanings/token.ts';
+import { weights } from '../../../src/engine/markings/meanings/weights.ts';
 import { lexiconFor } from './scans.ts';
 
 /** Weights by which something is believed more or less, named one by one. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { common } from '../../../src/engine/markings/common.ts';
+import { common } from '../../../src/engine/common.ts';
 import { letterForms } from '../../../src/engine/printed/letter-forms.ts';
 import { noughts } from '../../../src/engine/printed/noughts.ts';
 import { inUnit, numberStyles, plainFigures, within } from '../../../src/engine/printed/numbers.ts';

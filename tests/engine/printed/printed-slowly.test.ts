@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readTemperatureCharacteristic } from '../../../src/engine/markings/temperatures.ts';
-import { toleranceOf } from '../../../src/engine/markings/tolerances.ts';
-import { inOrderOfUse } from '../../../src/engine/markings/use.ts';
+import { readTemperatureCharacteristic } from '../../../src/engine/markings/lexicon/temperatures.ts';
+import { toleranceOf } from '../../../src/engine/markings/ratings/tolerances.ts';
+import { inOrderOfUse } from '../../../src/engine/markings/meanings/use.ts';
 import { waysPrinted, type PartToPrint, type Way } from '../../../src/engine/printed/index.ts';
 import { catalogue, markings } from '../markings/tables.ts';
 import { agrees, readBack } from './read-back.ts';

@@ -1,0 +1,157 @@
+import type { MarkingTables } from '../../../schemas/markings.ts';
+import { between } from '../../quantities/range.ts';
+import type { Names } from '../lexicon/names.ts';
+import { say, sayNumber, sayTolerance } from '../meanings/say.ts';
+import type { Item, Scan } from '../lexicon/scan.ts';
+import { isFigure, isLetter, wordBegins } from '../text/text.ts';
+import { letterItem } from '../ratings/tolerances.ts';
+import type { Meaning, Need, Token } from '../meanings/token.ts';
+import { weightOf, weights } from '../meanings/weights.ts';
+import type { FoundWord } from '../lexicon/word-tree.ts';
+
+const coefficientOf = (ppm: number) => between(-ppm / 1e6, ppm / 1e6, 0);
+
+const sayCoefficient = (ppm: number): string => `within ±${sayNumber(ppm)} ppm/K`;
+
+/** Letters for the tolerance of a resistor, as words to be found. */
+const toleranceItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
+  tables.resistorTolerances.map((row): [string, Item] => {
+    const share = row.percent / 100;
+    const meaning: Meaning = {
+      slot: 'tolerance',
+      content: {
+        says: 'tolerance',
+        of: 'resistance',
+        tolerance: { minus: share, plus: share, unit: 'fraction' },
+      },
+      bodies: bodies.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+      types: [],
+      means: () => sayTolerance(row.percent, row.percent, '%'),
+      source: row.source,
+    };
+    return letterItem(row, meaning);
+  });
+
+const BEHIND_TOLERANCE: readonly Need[] = ['touching-tolerance', 'resistor'];
+const BEHIND_STYLE: readonly Need[] = ['touching-tolerance', 'style-before'];
+
+/** A letter behind the tolerance letter; nothing is made up there. */
+const behindTolerance = (
+  letter: string,
+  meaning: Meaning,
+  weight: number,
+  needs: readonly Need[],
+): [string, Item] => {
+  const take = (_: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+    found.sameCase && found.assumed.length === 0
+      ? { at, end: found.end, meaning, weight, needs, assumed: [] }
+      : undefined;
+  return [letter, { kind: 'word', take }];
+};
+
+const temperatureItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
+  tables.resistorTemperatureLetters
+    .filter((row) => row.place === 'behind-tolerance')
+    .map((row) =>
+      behindTolerance(
+        row.letter,
+        {
+          slot: 'temperature',
+          content: { says: 'coefficient', coefficient: coefficientOf(row.ppm) },
+          bodies: bodies.bitsOf(row.bodies),
+          origins: origins.bitsOf(row.origins),
+          types: [],
+          means: () => sayCoefficient(row.ppm),
+          source: row.source,
+        },
+        weightOf(weights.temperatureLetter, row.use),
+        BEHIND_TOLERANCE,
+      ),
+    );
+
+const failureItems = (tables: MarkingTables, allBodies: number, origins: Names) =>
+  tables.failureRates.map((row) =>
+    behindTolerance(
+      row.letter,
+      {
+        content: { says: 'remark' },
+        bodies: allBodies,
+        origins: origins.bitsOf(['american']),
+        types: [],
+        means: () => `failure rate ${sayNumber(row.percent_per_1000_h)} % in 1000 h`,
+        source: row.source,
+      },
+      weights.failureRate,
+      BEHIND_STYLE,
+    ),
+  );
+
+type StyleRow = MarkingTables['resistorStyles'][number];
+
+const sayStyle = (row: StyleRow, ppm: number | undefined): string =>
+  [
+    row.construction,
+    row.watts === undefined ? '' : say(row.watts, 'W'),
+    row.volts_max === undefined ? '' : `at most ${say(row.volts_max, 'V')}`,
+    ppm === undefined ? '' : sayCoefficient(ppm),
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+
+/** A style with the letters behind it, such as `RN55C` or `RC07GF`, up to the value. */
+const styleItem = (
+  row: StyleRow,
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [string, Item] => {
+  const meaningFor = (ppm: number | undefined): Meaning => ({
+    slot: 'dielectric',
+    content: {
+      says: 'style',
+      ...(row.watts === undefined ? {} : { watts: row.watts }),
+      ...(ppm === undefined ? {} : { coefficient: coefficientOf(ppm) }),
+    },
+    bodies: bodies.bitsOf([]),
+    origins: origins.bitsOf(row.origins),
+    types: [],
+    means: () => sayStyle(row, ppm),
+    source: row.source,
+  });
+  const ppmOf = (letter: string): number | undefined =>
+    row.letters === 1
+      ? tables.resistorTemperatureLetters.find(
+          (each) => each.place === 'in-style' && each.letter === letter,
+        )?.ppm
+      : undefined;
+  const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+    const { text } = marking;
+    if (!found.sameCase || !wordBegins(marking, at)) return undefined;
+    let end = found.end;
+    while (end - found.end < row.letters && isLetter(text.charAt(end))) end += 1;
+    const next = text.charAt(end);
+    if (isLetter(next) || (end === found.end && isFigure(next))) return undefined;
+    return {
+      at,
+      end,
+      meaning: meaningFor(ppmOf(text.charAt(found.end))),
+      weight: weightOf(weights.word, row.use) + found.cost,
+      needs: [],
+      assumed: found.assumed,
+    };
+  };
+  return [row.style, { kind: 'word', take }];
+};
+
+/** Words and letters that only resistors bear, to be found. */
+export const resistorItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] => [
+  ...toleranceItems(tables, bodies, origins),
+  ...temperatureItems(tables, bodies, origins),
+  ...failureItems(tables, bodies.all, origins),
+  ...tables.resistorStyles.map((row) => styleItem(row, tables, bodies, origins)),
+];

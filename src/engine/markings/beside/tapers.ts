@@ -1,0 +1,93 @@
+import type { MarkingTables } from '../../../schemas/markings.ts';
+import { caseCost } from '../lexicon/case-cost.ts';
+import type { Names } from '../lexicon/names.ts';
+import { sayNumber } from '../meanings/say.ts';
+import type { Item, Scan } from '../lexicon/scan.ts';
+import {
+  isCodeAt,
+  isFigure,
+  isGangAt,
+  isInThousandsAt,
+  isLetter,
+  wordBegins,
+  wordEnds,
+  type Marking,
+} from '../text/text.ts';
+import type { Meaning, Need, Token } from '../meanings/token.ts';
+import { weightOf, weights } from '../meanings/weights.ts';
+import type { FoundWord } from '../lexicon/word-tree.ts';
+
+type Row = MarkingTables['tapers'][number];
+
+const BEFORE_VALUE: readonly Need[] = ['touching-before-value'];
+const BEHIND_VALUE: readonly Need[] = ['touching-value', 'resistor'];
+const BEHIND_GAP: readonly Need[] = ['after-value', 'resistor'];
+const BY_ITSELF: readonly Need[] = [];
+
+/** Whether ohms in thousands or millions stand behind a gap, as in `B 25K`. */
+const isBeforeThousands = (marking: Marking, at: number): boolean =>
+  ' -'.includes(marking.text.charAt(at) || '.') && isInThousandsAt(marking, at + 1);
+
+/** What a taper must have about it where it stands; nothing where it cannot stand. */
+const needsAt = (
+  { marking }: Scan,
+  at: number,
+  { word, end }: FoundWord<Item>,
+): readonly Need[] | undefined => {
+  const begins = wordBegins(marking, at);
+  const next = marking.text.charAt(end);
+  if (begins && (isFigure(next) || marking.worn[end] === true)) return BEFORE_VALUE;
+  if (begins && word.length === 1 && isBeforeThousands(marking, end)) return BY_ITSELF;
+  const gang = isGangAt(marking, end);
+  if (!gang && (isLetter(next) || !wordEnds(marking, end))) return undefined;
+  if (!begins) return BEHIND_VALUE;
+  return word.length === 1 ? BEHIND_GAP : BY_ITSELF;
+};
+
+const sayTaper = ({ law, half_min_percent: least, half_max_percent: most }: Row): string =>
+  `${law} taper: ${sayNumber(least)} to ${sayNumber(most)} % of the whole at half travel`;
+
+/** Letters that pots usually bear: others before a code of three figures are rather something else. */
+const lettersMet = ({ tapers }: MarkingTables): ReadonlySet<string> =>
+  new Set(tapers.filter(({ use }) => use === 'usual').map(({ letter }) => letter));
+
+/** Whether a code of three figures stands at an index, and no letter of thousands behind it. */
+const isBareCode = ({ marking }: Scan, at: number): boolean =>
+  isCodeAt(marking, at) && !'kKmM'.includes(marking.text.charAt(at + 3) || ' ');
+
+/** The letters and words for tapers of potentiometers, to be found. */
+export const taperItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] => {
+  const met = lettersMet(tables);
+  return tables.tapers.map((row) => {
+    const meaning: Meaning = {
+      slot: 'taper',
+      content: {
+        says: 'taper',
+        taper: row.law,
+        settle: row.settle,
+      },
+      bodies: bodies.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+      types: [],
+      means: () => sayTaper(row),
+      source: row.source,
+    };
+    const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+      const needs = needsAt(scan, at, found);
+      if (needs === undefined || found.assumed.length > 0) return undefined;
+      const behindFigures = isFigure(scan.marking.text.charAt(at - 1));
+      const weight =
+        weightOf(weights.taper, row.use) +
+        (behindFigures || (!met.has(row.letter) && isBareCode(scan, found.end))
+          ? weights.taperBesideCode
+          : 0) +
+        caseCost(scan, at, found);
+      return { at, end: found.end, meaning, weight, needs, assumed: [] };
+    };
+    return [row.letter, { kind: 'word', take }];
+  });
+};

@@ -1,0 +1,122 @@
+import { say } from '../meanings/say.ts';
+import { unitsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
+import { beforeThreeFigures, isFigure, isLetter, skipBlanks, wordBegins } from '../text/text.ts';
+import type { Need, Token } from '../meanings/token.ts';
+import { weightOf, weights } from '../meanings/weights.ts';
+
+const FRACTION = /(\d)\/(\d{1,2})(?!\d)/y;
+
+/** Fractions that have a sign of their own. */
+const signs: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '⅛': 0.125, '¾': 0.75 };
+
+/** Whether a unit of power stands at an index, as the W of `2W` does, and ends at another where one is given. */
+export const isUnitOfPower = (scan: Scan, at: number, end?: number): boolean =>
+  unitsFoundAt(scan, at).some(
+    (unit) =>
+      unit.item.row.quantity === 'power' &&
+      (end === undefined || unit.end === end) &&
+      unit.assumed.length === 0,
+  );
+
+/** No part that is marked so takes more; `3296W` is a trimmer. */
+const MOST_WATTS = 1000;
+
+interface Size {
+  end: number;
+  value: number;
+}
+
+const plainNumbersAt = (scan: Scan, at: number): Size[] =>
+  writtenAt(scan, at).filter(({ assumed }) => assumed.length === 0);
+
+/** Numbers and fractions, such as `5`, `0.25`, `1/2`, `½`, at an index. */
+const sizesAt = (scan: Scan, at: number): Size[] => {
+  const { text } = scan.marking;
+  const sign = signs[text.charAt(at)];
+  if (sign !== undefined) return [{ end: at + 1, value: sign }];
+  if (!isFigure(text.charAt(at + 2))) return plainNumbersAt(scan, at);
+  FRACTION.lastIndex = at;
+  const fraction = isFigure(text.charAt(at - 1)) ? null : FRACTION.exec(text);
+  const quotient = Number(fraction?.[1]) / Number(fraction?.[2]);
+  return [
+    ...(fraction !== null && Number.isFinite(quotient)
+      ? [{ end: at + fraction[0].length, value: quotient }]
+      : []),
+    ...plainNumbersAt(scan, at),
+  ];
+};
+
+/** The power of a resistor without its unit, as in `4.7k 1/8`. */
+const BARE_FRACTION = /1\/(?:2|3|4|8|10)(?![\p{L}\d/.,])(?!\s*[Ww])/uy;
+
+const OF_RESISTOR: readonly Need[] = ['resistor'];
+
+const bareFractionsAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+  BARE_FRACTION.lastIndex = at;
+  const fraction = wordBegins(marking, at) && BARE_FRACTION.exec(marking.text)?.[0];
+  const row = lexicon.tables.unitWords.find(({ quantity }) => quantity === 'power');
+  if (fraction === false || fraction === undefined || row === undefined) return [];
+  const watts = 1 / Number(fraction.slice(2));
+  return [
+    {
+      at,
+      end: at + fraction.length,
+      meaning: {
+        slot: 'power',
+        content: { says: 'power', watts },
+        bodies: lexicon.bodies.all,
+        origins: lexicon.origins.all,
+        types: [],
+        means: () => `rated ${say(watts, 'W')}`,
+        source: row.source,
+      },
+      weight: weights.power.usual,
+      needs: OF_RESISTOR,
+      assumed: [],
+    },
+  ];
+};
+
+const withUnitAt = (scan: Scan, at: number): Token[] =>
+  sizesAt(scan, at)
+    .filter(({ value }) => value > 0 && value <= MOST_WATTS)
+    .flatMap((size) =>
+      unitsFoundAt(scan, skipBlanks(scan.marking, size.end)).flatMap(
+        ({ item, end, sameCase, assumed, cost }): Token[] => {
+          if (item.row.quantity !== 'power') return [];
+          const { row } = item;
+          if (row.exact_case && !sameCase) return [];
+          const mayRunOn = row.word.length === 1 && row.word === row.word.toUpperCase();
+          if (!mayRunOn && isLetter(scan.marking.text.charAt(end))) return [];
+          const watts = size.value * row.factor;
+          return [
+            {
+              at,
+              end,
+              meaning: {
+                slot: 'power',
+                content: { says: 'power', watts },
+                bodies: item.bodies,
+                origins: item.origins,
+                types: [],
+                means: () => `rated ${say(watts, 'W')}`,
+                source: row.source,
+              },
+              weight:
+                weightOf(weights.power, row.use) +
+                cost +
+                (beforeThreeFigures(scan.marking, at, end) ? weights.powerBeforeThree : 0),
+              needs: [],
+              assumed,
+              withUsualUnit: row.use === 'usual' && row.word.length > 1 && assumed.length === 0,
+            },
+          ];
+        },
+      ),
+    );
+
+/** Rated power, such as `5W`, `1/4 W`, and of resistors `1/4` alone. */
+export const powersAt = (scan: Scan, at: number): Token[] => [
+  ...withUnitAt(scan, at),
+  ...bareFractionsAt(scan, at),
+];

@@ -1,0 +1,256 @@
+import type { MarkingTables } from '../../../schemas/markings.ts';
+import { caseCost } from '../lexicon/case-cost.ts';
+import type { Names } from '../lexicon/names.ts';
+import { isUnitOfPower } from './powers.ts';
+import type { Tolerance } from '../meanings/reading.ts';
+import { sayTolerance } from '../meanings/say.ts';
+import type { Item, Scan } from '../lexicon/scan.ts';
+import {
+  isBlank,
+  isFigure,
+  isLetter,
+  isTimesAt,
+  madeUp,
+  skipBlanksBack,
+  wordEnds,
+} from '../text/text.ts';
+import type { ElsewhereTolerance, Meaning, Need, Token, Use } from '../meanings/token.ts';
+import { inOrderOfUse } from '../meanings/use.ts';
+import { weightOf, weights } from '../meanings/weights.ts';
+import { areVoltsBehind } from '../lexicon/volts-at.ts';
+import type { FoundWord } from '../lexicon/word-tree.ts';
+
+type ToleranceRow = MarkingTables['toleranceLetters'][number];
+
+/** What a row of the table of tolerance letters says, in SI units. */
+export const toleranceOf = (row: ToleranceRow): Tolerance =>
+  row.unit === 'percent'
+    ? { minus: row.minus / 100, plus: row.plus / 100, unit: 'fraction' }
+    : { minus: row.minus * 1e-12, plus: row.plus * 1e-12, unit: 'F' };
+
+/** One meaning of a tolerance letter. */
+export interface ToleranceMeaning {
+  tolerance: Tolerance;
+  use: ToleranceRow['use'];
+  bodies: readonly string[];
+  origins: readonly string[];
+  source: string;
+}
+
+/** Whether a capacitance in F is in the span that a meaning is for. */
+export const spanHolds = (
+  capacitance: number,
+  span: { from: number | undefined; below: number | undefined },
+): boolean =>
+  capacitance >= (span.from ?? 0) * (1 - 1e-9) &&
+  capacitance < (span.below ?? Infinity) * (1 - 1e-9);
+
+/**
+ * Every meaning of a tolerance letter, the usual one first. The same letter is picofarads below
+ * 10 pF and per cent above, so a capacitance in F narrows them. Latin and Cyrillic letters differ.
+ */
+export const readToleranceLetter = (
+  tables: MarkingTables,
+  letter: string,
+  capacitance?: number,
+): ToleranceMeaning[] =>
+  inOrderOfUse(
+    tables.toleranceLetters
+      .filter((row) => row.letter === letter)
+      .filter(
+        (row) =>
+          capacitance === undefined ||
+          spanHolds(capacitance, { from: row.from_f, below: row.below_f }),
+      ),
+  ).map((row) => ({
+    tolerance: toleranceOf(row),
+    use: row.use,
+    bodies: row.bodies,
+    origins: row.origins,
+    source: row.source,
+  }));
+
+/** What of a row decides how its letter is found. */
+type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
+
+const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
+const AFTER_RATING: readonly Need[] = ['after-rating', 'whole-word'];
+const BEFORE_VOLTS: readonly Need[] = ['after-value'];
+const TOUCHING: readonly Need[] = ['touching-value'];
+const TOUCHING_RATING: readonly Need[] = ['touching-rating'];
+
+const VOLTS_AND_LETTER = /\s(\d{2,3})\p{L}$/u;
+
+/** Whether the letter before an index ends a word of figures that are usual volts, as in `226 16K`. */
+const isBehindVolts = ({ lexicon, marking }: Scan, end: number): boolean =>
+  wordEnds(marking, end) &&
+  lexicon.usualVolts.has(Number(VOLTS_AND_LETTER.exec(marking.text.slice(0, end))?.[1]));
+
+/** What a tolerance letter must have about it, behind a gap or without one; volts may touch a common one. */
+const toleranceNeeds = (
+  scan: Scan,
+  { met }: LetterRow,
+  gap: boolean,
+  end: number,
+): readonly Need[] => {
+  if (!gap) return met === 'often' && isBehindVolts(scan, end) ? TOUCHING_RATING : TOUCHING;
+  if (met !== 'often') return AFTER_GAP;
+  return areVoltsBehind(scan, end) ? BEFORE_VOLTS : AFTER_RATING;
+};
+
+/** What a letter adds that cannot be read, by how often it is met. */
+const completedLetter = (found: FoundWord<Item>, met: ToleranceRow['met']): number =>
+  madeUp(found.assumed) > 0 ? weights.completedLetter[met] : 0;
+
+/** Whether figures run on behind a gap, so that the letter belongs to them. */
+const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
+  gap && isFigure(text.charAt(at));
+
+/** Figures of the codes that a tolerance letter follows at once. */
+const FIGURES_OF_CODE = 3;
+
+/** Whether a letter may be the unit of a capacitance in a place, by one of some uses. */
+const mayBeUnit = (
+  { lexicon }: Scan,
+  letter: string,
+  place: 'middle' | 'end',
+  uses: readonly Use[],
+): boolean =>
+  (lexicon.values.points.get(letter) ?? []).some(
+    (row) => row.quantity === 'capacitance' && row.places.includes(place) && uses.includes(row.use),
+  );
+
+const USUAL: readonly Use[] = ['usual'];
+const MET: readonly Use[] = ['usual', 'other'];
+
+/** Whether the figures before a letter stand behind one that is their point, as in `m12P`. */
+const isBehindPoint = ({ lexicon, marking: { text } }: Scan, at: number): boolean => {
+  let from = at;
+  while (isFigure(text.charAt(from - 1))) from -= 1;
+  return (lexicon.values.points.get(text.charAt(from - 1)) ?? []).some(
+    ({ quantity, places, use }) =>
+      quantity === 'capacitance' && use === 'usual' && places.includes('start'),
+  );
+};
+
+const PADDED_CODE = /(?<![\d.,])0\d{3}$/;
+
+/** Whether the figures before an index are a code that begins with a nought, as in `0620P`. */
+const isPadded = (text: string, at: number): boolean =>
+  PADDED_CODE.test(text.slice(Math.max(0, at - 5), at));
+
+/**
+ * Whether a letter behind figures is rather the unit of the value, as the P of `47P` and `100PK` and
+ * the R of `56R2Z` are: a tolerance letter of its own follows, or the letter is seldom met as a
+ * tolerance and the figures are too few for a code or end in a nought, as in `470P`.
+ */
+const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: number): boolean => {
+  const { text } = scan.marking;
+  const letter = text.charAt(at);
+  const behind = skipBlanksBack(scan.marking, at);
+  if (!isFigure(text.charAt(behind - 1)) || isBehindPoint(scan, behind) || isPadded(text, behind))
+    return false;
+  const isNoCode =
+    !isFigure(text.charAt(behind - FIGURES_OF_CODE)) || text.charAt(behind - 1) === '0';
+  const isSeldom = met === 'seldom' && isNoCode;
+  if (isLetter(text.charAt(end))) return mayBeUnit(scan, letter, 'end', USUAL);
+  const place = isFigure(text.charAt(end)) ? 'middle' : 'end';
+  return isSeldom && mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET);
+};
+
+/** Plain figures that are no code: few of them, or with a point. */
+const FIGURES_OF_POWER = /(?<![\p{L}\d.,])(?:\d{1,2}|\d*[.,]\d+)$/u;
+
+/**
+ * Whether a letter at once behind plain figures is rather a unit of power, as the W of `0.5W` is: it is
+ * seldom met as a tolerance.
+ */
+const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): boolean =>
+  met === 'seldom' &&
+  FIGURES_OF_POWER.test(scan.marking.text.slice(0, at)) &&
+  isUnitOfPower(scan, at, end);
+
+/** Figures with or without a point, and no letter among them that is it. */
+const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?$/u;
+
+/**
+ * Whether a letter behind the plain figures of a resistance is rather its thousand or million, as the K of
+ * `470K` is; that of `4K7K` has its thousand already.
+ */
+const isMultiplier = ({ lexicon, marking: { text } }: Scan, { content }: Meaning, at: number) =>
+  content.says === 'tolerance' &&
+  content.of === 'resistance' &&
+  PLAIN_FIGURES.test(text.slice(Math.max(0, at - FIGURES_OF_CODE - 1), at)) &&
+  (lexicon.values.points.get(text.charAt(at)) ?? []).some(
+    ({ quantity, places }) => quantity === 'resistance' && places.includes('end'),
+  );
+
+/** Whether a seldom letter has figures at once behind it, as the N of `100N750` has. */
+const isBeforeFigures = (text: string, { met }: LetterRow, end: number): boolean =>
+  met === 'seldom' && isFigure(text.charAt(end));
+
+/** A letter of either table of tolerances as a word to be found. */
+export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, item: Item] => {
+  const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
+    const { text } = scan.marking;
+    const before = text.charAt(at - 1);
+    const gap = isBlank(before) || before === '(';
+    if (row.script === 'cyrillic' && !found.sameCase) return undefined;
+    if (isFigureAfterGap(text, at, gap) || isTimesAt(scan.marking, at)) return undefined;
+    return {
+      at,
+      end: found.end,
+      meaning,
+      weight:
+        weightOf(weights.tolerance, row.use) +
+        caseCost(scan, at, found) +
+        (gap ? weights.gap : 0) +
+        completedLetter(found, row.met) +
+        (isUnitOfValue(scan, row, at, found.end) ||
+        isForWatts(scan, row, at, found.end) ||
+        isMultiplier(scan, meaning, at)
+          ? weights.toleranceForUnit
+          : 0) +
+        (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
+        found.cost,
+      needs: toleranceNeeds(scan, row, gap, found.end),
+      assumed: found.assumed,
+    };
+  };
+  return [row.letter, { kind: 'word', take, mayBeMadeUp: true }];
+};
+
+const sayRow = ({ minus, plus, unit }: ToleranceRow): string =>
+  sayTolerance(minus, plus, unit === 'percent' ? '%' : 'pF');
+
+/** What other rows have the letter of one for. */
+const elsewhere = (tables: MarkingTables, row: ToleranceRow): ElsewhereTolerance[] =>
+  tables.toleranceLetters
+    .filter((other) => other.letter === row.letter && sayRow(other) !== sayRow(row))
+    .map((other) => ({ fromF: other.from_f, belowF: other.below_f, means: sayRow(other) }));
+
+/** The tolerance letters as words to be found. */
+export const toleranceItems = (
+  tables: MarkingTables,
+  bodies: Names,
+  origins: Names,
+): [word: string, item: Item][] =>
+  tables.toleranceLetters.map((row) => {
+    const meaning: Meaning = {
+      slot: 'tolerance',
+      content: {
+        says: 'tolerance',
+        of: 'capacitance',
+        tolerance: toleranceOf(row),
+        fromF: row.from_f,
+        belowF: row.below_f,
+        elsewhere: elsewhere(tables, row),
+      },
+      bodies: bodies.bitsOf(row.bodies),
+      origins: origins.bitsOf(row.origins),
+      types: [],
+      means: () => sayRow(row),
+      source: row.source,
+    };
+    return letterItem(row, meaning);
+  });

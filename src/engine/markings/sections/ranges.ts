@@ -1,0 +1,120 @@
+import type { TypeId } from '../../catalogue.ts';
+import { plainNumberAt, type NumberList } from './number-lists.ts';
+import { say } from '../meanings/say.ts';
+import type { Scan } from '../lexicon/scan.ts';
+import { skipBlanks } from '../text/text.ts';
+import type { Token } from '../meanings/token.ts';
+import { behindUnit, unitAt, type BelievedUnit } from './unit-behind.ts';
+import type { ValueForm } from '../lexicon/value-rows.ts';
+import { times } from '../values/value-token.ts';
+import { weightOf, weights } from '../meanings/weights.ts';
+
+/** Types of parts that bear a range. */
+const typesOfRanges = ({ lexicon }: Scan): TypeId[] =>
+  lexicon.values.forms.range.flatMap(({ types }) => types);
+
+/** Bodies of parts that bear a range, with its unit or without. */
+const bodiesOfRanges = ({ lexicon }: Scan): number =>
+  lexicon.values.forms.range.reduce((bits, { bodyBits }) => bits | bodyBits, 0);
+
+/** Room for what binary fractions leave of a ratio. */
+const ROUNDING = 1e-9;
+
+/** Whether two values, F, may be the ends of what is written in a form. */
+const holds = (form: ValueForm, low: number, high: number): boolean =>
+  low >= form.value_min &&
+  high <= form.value_max &&
+  high >= low * (form.ratio_min ?? 1) * (1 - ROUNDING) &&
+  high <= low * (form.ratio_max ?? Infinity) * (1 + ROUNDING);
+
+/** A range that a trimmer is set in, from the lower of two numbers to the higher. */
+export const rangeToken = (
+  scan: Scan,
+  at: number,
+  list: NumberList,
+  unit: BelievedUnit,
+): Token[] => {
+  const [low, high] = list.numbers.map(({ value }) => times(value, unit.factor));
+  if (list.sign !== 'stroke' || list.numbers.length !== 2) return [];
+  if (low === undefined || high === undefined || high <= low) return [];
+  return [
+    {
+      at,
+      end: unit.end,
+      meaning: {
+        slot: 'value',
+        content: { says: 'capacitance', value: high, from: low, figures: '', withUnit: true },
+        bodies: bodiesOfRanges(scan),
+        origins: unit.origins,
+        types: typesOfRanges(scan),
+        means: () => `adjustable from ${say(low, 'F')} to ${say(high, 'F')}`,
+        source: unit.source,
+      },
+      weight: unit.weight,
+      needs: [],
+      assumed: [],
+    },
+  ];
+};
+
+/** A range without its unit, such as `3-30`: the picofarads of a trimmer. */
+export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] => {
+  if (scan.marking.text.slice(at, list.end).includes('/')) return [];
+  if (list.numbers.some(({ padded }) => padded === true)) return [];
+  return scan.lexicon.values.forms.range
+    .filter((form) => {
+      const [low = 0, high = 0] = list.numbers.map(({ value }) => times(value, form.unit_f));
+      return holds(form, low, high);
+    })
+    .flatMap((form) =>
+      rangeToken(scan, at, list, {
+        factor: form.unit_f,
+        name: '',
+        end: list.end,
+        weight: weightOf(weights.value, form.use) + weights.range,
+        bodies: form.bodyBits,
+        origins: form.originBits,
+        source: form.source,
+      }).map((token) => ({ ...token, needs: ['whole-word'] as const })),
+    );
+};
+
+const DASHES = '-–';
+
+/**
+ * `88-108 MFD`: between which values a part is, in the forms that the table has for its unit. The lower
+ * end counts as its value, and the upper as its tolerance.
+ */
+export const spansAt = (scan: Scan, at: number): Token[] => {
+  const { marking } = scan;
+  const low = plainNumberAt(scan, at);
+  const dash = skipBlanks(marking, behindUnit(scan, low?.end ?? at));
+  if (low === undefined || !DASHES.includes(marking.text.charAt(dash) || ' ')) return [];
+  const high = plainNumberAt(scan, skipBlanks(marking, dash + 1));
+  if (high === undefined) return [];
+  return unitAt(scan, skipBlanks(marking, high.end)).flatMap((unit) =>
+    scan.lexicon.values.forms.span.flatMap((form): Token[] => {
+      const [value, most] = [times(low.value, unit.factor), times(high.value, unit.factor)];
+      if (form.unit_f !== unit.factor || !holds(form, value, most)) return [];
+      return [
+        {
+          at,
+          end: unit.end,
+          meaning: {
+            slot: 'value',
+            content: { says: 'capacitance', value, span: true, figures: '', withUnit: true },
+            bodies: unit.bodies,
+            origins: unit.origins,
+            types: form.types,
+            means: () => `from ${say(value, 'F')} to ${say(most, 'F')}${unit.name}`,
+            implies: { minus: 0, plus: high.value / low.value - 1, unit: 'fraction' },
+            source: form.source,
+          },
+          weight: weightOf(weights.valueWithUnit, unit.use) + weights.span,
+          needs: [],
+          assumed: [],
+        },
+      ];
+    }),
+  );
+};
