@@ -60,6 +60,7 @@ export const bodyMarkRow = z.strictObject({
     'grade',
     'size',
     'designator',
+    'other-designator',
   ]),
   printed: yesNo.describe(
     'yes: found among printed words; no: a thing to look for, for the reader',
@@ -76,7 +77,9 @@ export const bodyMarkRow = z.strictObject({
 export const otherMarkRow = z.strictObject({
   form: z
     .enum(['unit', 'shape'])
-    .describe('unit: a number stands before it; shape: a whole word, # for a figure'),
+    .describe(
+      'unit: a number stands before it; shape: a whole word, # for a figure, ~ for a number',
+    ),
   written: text.describe('as printed; in a shape * is a tolerance letter'),
   is: text.describe('what it is, with its article'),
   meaning: text,

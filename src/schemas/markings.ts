@@ -108,6 +108,7 @@ export const pointLetterRow = z.strictObject({
   places: list.describe('start, middle, end: where it stands among the figures'),
   number_min: positive.describe('smallest number that is written with it'),
   number_max: positive.describe('largest number that is written with it'),
+  volts_min: optionalNumber.describe('lowest rated voltage of parts that are marked so, V'),
   tells_kind: yesNo.describe('whether it says by itself that the part is a resistor'),
   settle: optionalText.describe('how to tell it from its rivals'),
   use,

@@ -50,7 +50,6 @@ import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { sumsKnown } from './sums-known.ts';
-import { triageComplete } from './triage-complete.ts';
 import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
 import { unitKind } from './unit-kind.ts';
@@ -84,7 +83,6 @@ export const checks: readonly Check[] = [
   conditionsUsed,
   findingsKnown,
   sumsKnown,
-  triageComplete,
   noteFigures,
   notesComplete,
   eSeries,

@@ -38,11 +38,17 @@ const isStyleAlone = ({ parse: { taken, skipped } }: Scored): boolean =>
   skipped.length === 0 &&
   taken.every(({ meaning: { content } }) => content.says === 'types' && content.style);
 
+/** Whether letters that are left before a number end in one that looks like a figure, as in `O.1 uF`. */
+const endsLikeFigure = (text: string, at: number, end: number): boolean =>
+  /^[OoIl]$/.test(text.slice(at, end)) && /^[.,]\d/.test(text.slice(end));
+
 /** Whether a reading as written is so poor that characters may have been taken for others. */
 const isPoor = ([best]: readonly Scored[], text: string): boolean =>
   best === undefined ||
   (!isStyleAlone(best) && best.score + lettersLeft(best, text) < GOOD) ||
-  best.parse.skipped.some(({ at, end }) => /\d/.test(text.slice(at, end)));
+  best.parse.skipped.some(
+    ({ at, end }) => /\d/.test(text.slice(at, end)) || endsLikeFigure(text, at, end),
+  );
 
 const waysOf = (lexicon: Lexicon, text: string, lookAlikes?: LookAlikes): Scored[] => {
   const cyrillic = lexicon.hints.origin === 'soviet' || undefined;

@@ -359,5 +359,5 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['W504', {}, { r: 500e3, lost: none }],
   ['X103', {}, { r: 10e3, lost: none }],
   // Old Soviet resistors print plain ohms: the code is one reading of two.
-  ['ВС-0,25 510', {}, { sure: 'possible', lost: none }],
+  ['ВС-0,25 510', {}, { r: 510, lost: none }],
 ];

@@ -52,7 +52,7 @@ const ambiguous: [string, Hints, number[]][] = [
   ['470', {}, [47 * p, 470 * p, 470 * u]],
   ['100', {}, [10 * p, 100 * p, 100 * u]],
   ['2R2', {}, [2.2 * p, 2.2 * u]],
-  ['1M', {}, [u, p]],
+  ['1M', { kind: 'capacitor' }, [u, p]],
   ['470P', {}, [470 * p, 47 * p]],
   ['470', { body: 'aluminium' }, [470 * u, 47 * u]],
   ['470', { body: 'ceramic', origin: 'british' }, [470 * p]],

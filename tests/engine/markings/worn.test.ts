@@ -175,7 +175,7 @@ describe('a character taken for another', () => {
     expect(best?.sure).not.toBe('sure');
   });
 
-  test.each(['473K', '10n', 'O.1', '68p J', '4K7', '100 NP0', 'B 47p', 'S8 104J'])(
+  test.each(['473K', '10n', '68p J', '4K7', '100 NP0', 'B 47p', 'S8 104J'])(
     '%j is read as it is written where that is good',
     (text) => {
       const assumed = readMarking(catalogue, text).map(({ evidence }) =>

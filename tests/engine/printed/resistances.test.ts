@@ -105,7 +105,7 @@ describe('a resistance in figures alone', () => {
     expect(letters(47)).toEqual(
       expect.arrayContaining([
         ['47R', 'usual'],
-        ['47E', 'rare'],
+        ['47E', 'other'],
       ]),
     );
     expect(letters(1500).map(([text]) => text)).toContain('1500R');

@@ -94,7 +94,7 @@ const met: readonly { part: PartToPrint; text: string; use: Way['use']; body?: s
   { part: { resistance: 50e3, taper: 'logarithmic' }, text: 'A50K', use: 'usual' },
   { part: { resistance: 50e3, taper: 'linear' }, text: 'B503', use: 'usual', body: 'trimmer' },
   { part: { resistance: 50e3, taper: 'linear' }, text: '50KB', use: 'other', body: 'trimmer' },
-  { part: { resistance: 1e6, taper: 'logarithmic' }, text: 'A1M', use: 'other' },
+  { part: { resistance: 1e6, taper: 'logarithmic' }, text: 'A1M', use: 'usual' },
   { part: { resistance: 1e6, taper: 'logarithmic' }, text: '1 MΩ LOG', use: 'usual' },
   { part: { resistance: 10e3, taper: 'reverse logarithmic' }, text: 'C10K', use: 'other' },
   { part: { resistance: 4700 }, text: '472', use: 'usual', body: 'resistor-chip' },

@@ -172,10 +172,8 @@ test('nothing is asked of a row that says nothing, nor of other kinds of part', 
 });
 
 test('a can of several sections is offered with the value of each', () => {
-  const [first] = ask({ designators: 'C8', marking: '20/20/20 450' });
-  expect(first?.choices[0]?.label).toBe(
-    'capacitor, 20\u{a0}µF + 20\u{a0}µF + 20\u{a0}µF, 450\u{a0}V',
-  );
+  const [first] = ask({ designators: 'C8', marking: '16-8 450V' });
+  expect(first?.choices[0]?.label).toBe('capacitor, 16\u{a0}µF + 8\u{a0}µF, 450\u{a0}V');
 });
 
 test('a row without designators is called by what is printed on its part', () => {

@@ -256,11 +256,11 @@ const codeAt = ({ lexicon, marking }: Scan, at: number, end: number) => {
   };
 };
 
-const TWO_FIGURES = /^\d\d$/;
+const FEW_FIGURES = /^(?:\d|[1-9]\d)\d$/;
 
 /** What it costs that a code is as well a usual voltage. */
 const voltageCost = ({ lexicon }: Scan, code: string): number =>
-  TWO_FIGURES.test(code) && lexicon.usualVolts.has(Number(code)) ? weights.dateForVoltage : 0;
+  FEW_FIGURES.test(code) && lexicon.usualVolts.has(Number(code)) ? weights.dateForVoltage : 0;
 
 /** A single letter is taken for a date only on parts of an origin that dated them so. */
 const mayBeRead = ({ lexicon: { hints } }: Scan, code: string, { origins }: DateMeaning): boolean =>

@@ -19,7 +19,8 @@ const NONE: readonly OtherShape[] = [];
 /** The forms that may begin with a character. */
 const shapesFrom = ({ otherShapes }: Lexicon, first: string): readonly OtherShape[] => {
   const own = otherShapes.get(first) ?? NONE;
-  return isFigure(first) ? own.concat(otherShapes.get('#') ?? NONE) : own;
+  if (!isFigure(first)) return own;
+  return own.concat(otherShapes.get('#') ?? NONE, otherShapes.get('~') ?? NONE);
 };
 
 /** Such marks stand on no capacitor or resistor, whatever its body and origin. */

@@ -99,6 +99,13 @@ const sayStyle = (row: StyleRow, ppm: number | undefined): string =>
     .filter((part) => part !== '')
     .join(', ');
 
+/** Watts behind a dash. */
+const WATTS_LAST = /-\d+(?:[.,]\d+)?$/u;
+
+/** A style with a comma in its watts is printed with a point as well: `МЛТ-0.5`. */
+const writtenWays = (row: StyleRow): StyleRow[] =>
+  row.style.includes(',') ? [row, { ...row, style: row.style.replace(',', '.') }] : [row];
+
 /** A style with the letters behind it, such as `RN55C` or `RC07GF`, up to the value. */
 const styleItem = (
   row: StyleRow,
@@ -136,7 +143,10 @@ const styleItem = (
       at,
       end,
       meaning: meaningFor(ppmOf(text.charAt(found.end))),
-      weight: weightOf(weights.word, row.use) + found.cost,
+      weight:
+        weightOf(weights.word, row.use) +
+        (WATTS_LAST.test(row.style) ? weights.styleWithWatts : 0) +
+        found.cost,
       needs: [],
       assumed: found.assumed,
     };
@@ -153,5 +163,7 @@ export const resistorItems = (
   ...toleranceItems(tables, bodies, origins),
   ...temperatureItems(tables, bodies, origins),
   ...failureItems(tables, bodies.all, origins),
-  ...tables.resistorStyles.map((row) => styleItem(row, tables, bodies, origins)),
+  ...tables.resistorStyles.flatMap((row) =>
+    writtenWays(row).map((way) => styleItem(way, tables, bodies, origins)),
+  ),
 ];

@@ -51,6 +51,10 @@ const sayTaper = ({ law, half_min_percent: least, half_max_percent: most }: Row)
 const lettersMet = ({ tapers }: MarkingTables): ReadonlySet<string> =>
   new Set(tapers.filter(({ use }) => use === 'usual').map(({ letter }) => letter));
 
+/** Letters that resistors often bear for their tolerance, which they rather are behind a gap. */
+const lettersOfTolerance = ({ resistorTolerances }: MarkingTables): ReadonlySet<string> =>
+  new Set(resistorTolerances.filter(({ met }) => met !== 'seldom').map(({ letter }) => letter));
+
 /** Whether a code of three figures stands at an index, and no letter of thousands behind it. */
 const isBareCode = ({ marking }: Scan, at: number): boolean =>
   isCodeAt(marking, at) && !'kKmM'.includes(marking.text.charAt(at + 3) || ' ');
@@ -62,6 +66,9 @@ export const taperItems = (
   origins: Names,
 ): [word: string, item: Item][] => {
   const met = lettersMet(tables);
+  const ofTolerance = lettersOfTolerance(tables);
+  const isRatherTolerance = (needs: readonly Need[], letter: string): boolean =>
+    needs === BEHIND_GAP && ofTolerance.has(letter);
   return tables.tapers.map((row) => {
     const meaning: Meaning = {
       slot: 'taper',
@@ -82,7 +89,9 @@ export const taperItems = (
       const behindFigures = isFigure(scan.marking.text.charAt(at - 1));
       const weight =
         weightOf(weights.taper, row.use) +
-        (behindFigures || (!met.has(row.letter) && isBareCode(scan, found.end))
+        (behindFigures ||
+        isRatherTolerance(needs, row.letter) ||
+        (!met.has(row.letter) && isBareCode(scan, found.end))
           ? weights.taperBesideCode
           : 0) +
         caseCost(scan, at, found);

@@ -109,12 +109,19 @@ const pinsLetter = (word: string, meaning: Meaning, weight: number): [string, It
 
 const DESIGNATOR = /\d{1,4}[a-zA-Z]?(?:\s*[:=]|(?=\s))(?=.*\d)/y;
 
+const ALONE = /\d{1,2}\s*$/y;
+
 /** The designator that a list begins its line with, as in `R5 10k` and `C3: 22n`; what it stands for follows. */
 const designator = (letters: string, meaning: Meaning, weight: number): [string, Item] => {
+  const { content } = meaning;
+  // Two letters and a figure that no capacitor nor resistor has tell the part by themselves.
+  const tells = letters.length > 1 && content.says === 'designator' && content.ofOther === true;
   const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     if (marking.text.slice(0, at).trim() !== '' || found.assumed.length > 0) return undefined;
     DESIGNATOR.lastIndex = found.end;
-    const rest = DESIGNATOR.exec(marking.text)?.[0];
+    ALONE.lastIndex = found.end;
+    const rest =
+      DESIGNATOR.exec(marking.text)?.[0] ?? (tells ? ALONE.exec(marking.text)?.[0] : undefined);
     return rest === undefined
       ? undefined
       : tokenOf(at, found.end + rest.length, meaning, weight, found);
@@ -226,6 +233,7 @@ type MarkRow = MarkingTables['bodyMarks'][number];
 /** What a mark says beside its meaning in words. */
 const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
   if (group === 'gang') return { says: 'gangs', count: Number(/\d/.exec(mark)) };
+  if (group === 'other-designator') return { says: 'designator', ofOther: true };
   if (group === 'size' || group === 'material' || group === 'designator') return { says: group };
   return polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity };
 };
@@ -234,7 +242,7 @@ const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
 const markTaken = ({ group }: MarkRow) => {
   if (group === 'gang') return gangWord;
   if (group === 'grade') return grade;
-  if (group === 'designator') return designator;
+  if (group === 'designator' || group === 'other-designator') return designator;
   return group === 'pins' ? pinsLetter : freeWord;
 };
 

@@ -9,6 +9,7 @@ export interface OtherShape {
 
 const signs: Readonly<Record<string, string>> = {
   '#': String.raw`\d`,
+  '~': String.raw`\d{1,2}(?:[.,]\d{1,2})?`,
   '*': '[FGJKLM]',
   '.': String.raw`\.`,
 };

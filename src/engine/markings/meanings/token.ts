@@ -107,7 +107,7 @@ export type Content =
   /** What the part is made of, in words as lists have it. */
   | { says: 'material' }
   /** Which part on the board it is, not what it is. */
-  | { says: 'designator' }
+  | { says: 'designator'; ofOther?: true }
   | { says: 'remark' };
 
 /** Another meaning of a tolerance letter, for the capacitances in its span, F. */

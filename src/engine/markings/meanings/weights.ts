@@ -81,6 +81,8 @@ export const weights = {
   word: { usual: 1.5, other: 0.8, rare: 0.2 },
   /** The number of a series behind letters, whose figures would be a date by themselves. */
   seriesNumber: 0.8,
+  /** A style of resistors that ends in their watts, whose figures would be a value by themselves: `ПЭВ-10`. */
+  styleWithWatts: 1,
   safety: { usual: 2.2, other: 1, rare: 0 },
   /** A class beside a voltage for AC, which tells a letter from a tolerance. */
   safetyWithAc: 1.5,
@@ -137,6 +139,8 @@ export const weights = {
   restOfWord: -2.5,
   /** A single letter at once before a code of three figures: of a maker, a type or the board. */
   strayLetter: 0.5,
+  /** A value as it stands, or with a letter for its unit, in a type number that has a code for it: `RC20GF472K`. */
+  unitInNumber: -4,
   /** The value is in the series of the given step, or was usual before there were series. */
   coarseSeries: 1,
   fineSeries: 0.6,

@@ -5,7 +5,7 @@ import { isKnown } from '../beside/other-marks.ts';
 import { kindOf, said, valueSaid, type Said } from '../composing/said.ts';
 import { beyondSeriesOf } from '../lexicon/series-places.ts';
 import { madeUp } from '../text/text.ts';
-import type { Slot } from '../meanings/token.ts';
+import type { Content, Slot } from '../meanings/token.ts';
 import { bodiesOf, typesOf } from '../composing/types-of.ts';
 import { weights } from '../meanings/weights.ts';
 
@@ -276,16 +276,30 @@ const isToleranceAboveValue = (parse: Parse): boolean => {
   );
 };
 
-/** Whether a size or a designator stands beside no value. */
-const isBesideNothing = (parse: Parse): boolean =>
-  parse.value === undefined &&
-  (said(parse, 'size').length > 0 || said(parse, 'designator').length > 0);
+/** What stands on parts that are neither capacitors nor resistors, and what may stand there besides. */
+const OF_OTHERS: ReadonlySet<Content['says']> = new Set(['other', 'power']);
+const BESIDE_OTHERS: ReadonlySet<Content['says']> = new Set(['remark', 'designator', 'voltage']);
 
-/** Whether nothing is read but what is not of a capacitor or resistor. */
-const isOtherAlone = ({ taken }: Parse): boolean =>
-  taken.every(
-    ({ meaning: { content } }) => content.says === 'other' || content.says === 'remark',
-  ) && taken.some(({ meaning: { content } }) => content.says === 'other');
+const saysOfOthers = ({ taken }: Parse): boolean =>
+  taken.some(({ meaning: { content } }) => OF_OTHERS.has(content.says));
+
+/**
+ * Whether a size or a designator stands beside no value, or that of a part which has none, such as a lamp,
+ * beside one.
+ */
+const isBesideNothing = (parse: Parse): boolean => {
+  const designators = said(parse, 'designator');
+  if (designators.some(({ ofOther }) => ofOther === true))
+    return parse.value !== undefined || (parse.taken.length > 1 && !saysOfOthers(parse));
+  return parse.value === undefined && said(parse, 'size').length + designators.length > 0;
+};
+
+/** Whether nothing is read but what is not of a capacitor or resistor; watts alone are no value either. */
+const isOtherAlone = (parse: Parse): boolean =>
+  saysOfOthers(parse) &&
+  parse.taken.every(
+    ({ meaning: { content } }) => OF_OTHERS.has(content.says) || BESIDE_OTHERS.has(content.says),
+  );
 
 /** How well a parse holds together, with what is known about the part. */
 export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>

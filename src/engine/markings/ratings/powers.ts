@@ -50,8 +50,18 @@ const sizesAt = (scan: Scan, at: number): Size[] => {
 const BARE_FRACTION = /1\/(?:2|3|4|8|10)(?![\p{L}\d/.,])(?!\s*[Ww])/uy;
 
 const OF_RESISTOR: readonly Need[] = ['resistor'];
+const BEFORE_RESISTOR: readonly Need[] = [];
 
-const bareFractionsAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+/** Whether ohms with their letter stand behind a gap, as behind the watts of `1/4 4K7`. */
+const OHMS_BEHIND = /\s+\d+(?:[.,]\d+)?[RKMk]\d*(?![\p{L}\d])/uy;
+
+const areOhmsBehind = ({ marking: { text } }: Scan, at: number): boolean => {
+  OHMS_BEHIND.lastIndex = at;
+  return OHMS_BEHIND.test(text);
+};
+
+const bareFractionsAt = (scan: Scan, at: number): Token[] => {
+  const { lexicon, marking } = scan;
   BARE_FRACTION.lastIndex = at;
   const fraction = wordBegins(marking, at) && BARE_FRACTION.exec(marking.text)?.[0];
   const row = lexicon.tables.unitWords.find(({ quantity }) => quantity === 'power');
@@ -71,7 +81,7 @@ const bareFractionsAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
         source: row.source,
       },
       weight: weights.power.usual,
-      needs: OF_RESISTOR,
+      needs: areOhmsBehind(scan, at + fraction.length) ? BEFORE_RESISTOR : OF_RESISTOR,
       assumed: [],
     },
   ];

@@ -8,6 +8,7 @@ import type { Item, Scan } from '../lexicon/scan.ts';
 import {
   isBlank,
   isFigure,
+  isInNumber,
   isLetter,
   isTimesAt,
   madeUp,
@@ -109,7 +110,7 @@ const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
 /** Figures of the codes that a tolerance letter follows at once. */
 const FIGURES_OF_CODE = 3;
 
-/** Whether a letter may be the unit of a capacitance in a place, by one of some uses. */
+/** Whether a letter may be the unit of a capacitance in a place, by one of some uses, or that of ohms alone. */
 const mayBeUnit = (
   { lexicon }: Scan,
   letter: string,
@@ -117,7 +118,10 @@ const mayBeUnit = (
   uses: readonly Use[],
 ): boolean =>
   (lexicon.values.points.get(letter) ?? []).some(
-    (row) => row.quantity === 'capacitance' && row.places.includes(place) && uses.includes(row.use),
+    (row) =>
+      (row.quantity === 'capacitance' || row.tells_kind) &&
+      row.places.includes(place) &&
+      uses.includes(row.use),
   );
 
 const USUAL: readonly Use[] = ['usual'];
@@ -150,6 +154,7 @@ const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: num
   const behind = skipBlanksBack(scan.marking, at);
   if (!isFigure(text.charAt(behind - 1)) || isBehindPoint(scan, behind) || isPadded(text, behind))
     return false;
+  if (isInNumber(scan.marking, behind - FIGURES_OF_CODE)) return false;
   const isNoCode =
     !isFigure(text.charAt(behind - FIGURES_OF_CODE)) || text.charAt(behind - 1) === '0';
   const isSeldom = met === 'seldom' && isNoCode;
@@ -175,13 +180,14 @@ const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?$/u;
 
 /**
  * Whether a letter behind the plain figures of a resistance is rather its thousand or million, as the K of
- * `470K` is; that of `4K7K` has its thousand already.
+ * `470K` is; that of `4K7K` has its thousand already, and that of `RC20GF472K` noughts in its code.
  */
-const isMultiplier = ({ lexicon, marking: { text } }: Scan, { content }: Meaning, at: number) =>
+const isMultiplier = ({ lexicon, marking }: Scan, { content }: Meaning, at: number) =>
   content.says === 'tolerance' &&
   content.of === 'resistance' &&
-  PLAIN_FIGURES.test(text.slice(Math.max(0, at - FIGURES_OF_CODE - 1), at)) &&
-  (lexicon.values.points.get(text.charAt(at)) ?? []).some(
+  PLAIN_FIGURES.test(marking.text.slice(Math.max(0, at - FIGURES_OF_CODE - 1), at)) &&
+  !isInNumber(marking, at - FIGURES_OF_CODE) &&
+  (lexicon.values.points.get(marking.text.charAt(at)) ?? []).some(
     ({ quantity, places }) => quantity === 'resistance' && places.includes('end'),
   );
 

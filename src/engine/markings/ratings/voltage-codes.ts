@@ -91,17 +91,15 @@ const whereCodesStand = {
   'by-itself': { needs: [], weights: weights.voltageWithUnit },
 } as const satisfies Record<Stands, { needs: Need[]; weights: Record<CodeRow['use'], number> }>;
 
-const THREE_FIGURES_BEFORE = /(?<!\d)\d{3}$/;
+const CODE_BEFORE = /(?<!\d)\d{2}[1-9]$/;
 
-/** Whether a letter ends a word and three figures alone stand before it. */
-const behindThreeFigures = ({ marking }: Scan, at: number, end: number): boolean =>
-  wordEnds(marking, end) && THREE_FIGURES_BEFORE.test(marking.text.slice(Math.max(0, at - 4), at));
+/** Whether a letter ends a word and a code of three figures alone stands before it; one of chips counts noughts. */
+const behindCode = ({ marking }: Scan, at: number, end: number): boolean =>
+  wordEnds(marking, end) && CODE_BEFORE.test(marking.text.slice(Math.max(0, at - 4), at));
 
 const FEW_FIGURES = /\d{1,2}(?!\d)/y;
 
-const NOUGHT_AND_LETTER = /(?<![\p{L}\d])0\p{L}$/u;
-
-/** Whether the letter of a code is rather the point of a value, as that of `2P8` is, and of `0E47`. */
+/** Whether the letter of a code is rather the point of a value, as that of `2P8` is, and of `1E5`. */
 const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
   FEW_FIGURES.lastIndex = end;
   if (marking.text.charAt(end - 1) === 'H' && hasNanoInLatin(marking.text)) return true;
@@ -109,10 +107,7 @@ const isPointOfValue = ({ lexicon, marking }: Scan, end: number): boolean => {
     FEW_FIGURES.test(marking.text) &&
     (lexicon.values.points.get(marking.text.charAt(end - 1)) ?? []).some(
       ({ quantity, places, use }) =>
-        places.includes('middle') &&
-        (quantity === 'capacitance'
-          ? use === 'usual'
-          : NOUGHT_AND_LETTER.test(marking.text.slice(0, end))),
+        places.includes('middle') && (quantity === 'resistance' || use === 'usual'),
     )
   );
 };
@@ -139,7 +134,7 @@ const figuresRunOn = ({ marking: { text } }: Scan, end: number): boolean =>
 
 /** Whether the figures that a letter belongs to stand where they have to. */
 const isBesideCode = (scan: Scan, at: number, stands: Stands, end: number): boolean =>
-  stands === 'behind-style' ? isCodeAt(scan.marking, end) : behindThreeFigures(scan, at, end);
+  stands === 'behind-style' ? isCodeAt(scan.marking, end) : behindCode(scan, at, end);
 
 /** Whether a letter touches the figures that is none of a tolerance, as that of `226 16K` is, nor of a word. */
 const isLetterBehind = (scan: Scan, stands: Stands, end: number): boolean => {

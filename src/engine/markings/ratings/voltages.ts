@@ -189,7 +189,7 @@ const wordBeforeAt = (scan: Scan, at: number): Token[] =>
           .filter((number) => isVoltage(scan, number))
           .map((number) => {
             const start = skipBlanks(scan.marking, number.end);
-            const unit = longestAt(scan, start, 'after').find(({ row }) => row.role === 'rated');
+            const unit = rolesAt(scan, start).find(({ row }) => row.role === 'rated');
             const end = unit?.end ?? number.end;
             return voltsToken(at, number, word, { end, factor: unit?.row.factor });
           }),
@@ -220,9 +220,46 @@ const railAt = (scan: Scan, at: number): Token[] => {
   }));
 };
 
+const RATING_BEFORE = /(\d+(?:[.,]\d+)?)\s?V[=~-]?[,;]?\s+$/u;
+
+/** How many times the rating a part is tested at, at least. */
+const LEAST_OF_TEST = 1.25;
+
+/** A higher voltage of the same kind behind the rating, as in `250V- 750V-`: what the part was tested with. */
+const testAt = (scan: Scan, at: number): Token[] => {
+  if (!isBlank(scan.marking.text.charAt(at - 1))) return [];
+  const [before, figures = ''] = RATING_BEFORE.exec(scan.marking.text.slice(0, at)) ?? [];
+  if (before === undefined) return [];
+  const sign = (text: string): string => (text.includes('~') ? '~' : '');
+  return wordBehindAt(scan, at).flatMap((token): Token[] => {
+    const { content } = token.meaning;
+    if (content.says !== 'voltage' || !content.rated) return [];
+    const written = scan.marking.text.slice(at, token.end);
+    const isTest = content.volts.typ >= LEAST_OF_TEST * Number(figures.replace(',', '.'));
+    if (!isTest || sign(written) !== sign(before)) return [];
+    const { bodies, origins, source, types } = token.meaning;
+    return [
+      {
+        ...token,
+        meaning: {
+          content: { ...content, rated: false },
+          bodies,
+          origins,
+          types,
+          means: () => `${say(content.volts.typ, 'V')}: a test or surge figure, not the rating`,
+          source,
+        },
+        needs: BEHIND_RATING,
+        withUsualUnit: false,
+      },
+    ];
+  });
+};
+
 /** Voltages with a word or sign at an index. */
 export const writtenVoltagesAt = (scan: Scan, at: number): Token[] => [
   ...railAt(scan, at),
+  ...testAt(scan, at),
   ...wordBehindAt(scan, at),
   ...pairAt(scan, at),
   ...wordBeforeAt(scan, at),

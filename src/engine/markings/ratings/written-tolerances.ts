@@ -25,6 +25,19 @@ const BETWEEN_STROKES = new RegExp(
   'y',
 );
 
+/** The same behind a small value and before its volts, with gaps: `0,68 10 250`, `47n 5 63`. */
+const BETWEEN_GAPS =
+  /(?<=(?:^|\s)(?:0?[.,]\d{1,4}|\d{1,3}[pnuµμ]\d{0,2}(?:F|f)?)\s)(\d{1,2})(?=\s(\d{2,4})(?![\d.,/]))/uy;
+
+/** Picofarads without their unit, which a part of a few of them has: `5.6 ±.25`. */
+const FEW_BARE = new RegExp(
+  String.raw`(?:±|\+\s?/?\s?[-−–])\s?(0?[.,]\d{1,2})(?![\d.,]|\s?(?:%|pF))`,
+  'y',
+);
+
+/** Capacitances, F, that have their tolerance in picofarads: below this. */
+const BELOW_FOR_FEW = 10.5e-12;
+
 /** No part has less than nothing of its value. */
 const MOST_PERCENT = 100;
 
@@ -45,6 +58,9 @@ interface Written {
   minus: number;
   plus: number;
   unit: '%' | 'pF';
+  /** The capacitances that it is one of, F: below one, or from one on; nothing where it is of all. */
+  belowF?: number;
+  fromF?: number;
 }
 
 /** A tolerance that differs each way, by the match of its two signs and figures. */
@@ -104,27 +120,36 @@ const wornTolerancesAt = ({ lexicon, marking }: Scan, at: number): Made[] =>
   });
 
 /** The same without a sign for per cent, where figures and what stands about them leave little else. */
-const bareSizesAt = ({ lexicon, marking: { text } }: Scan, at: number): Written | undefined => {
+const bareSizesAt = ({ lexicon, marking: { text } }: Scan, at: number): Written[] => {
   const two = twoSizes(matchAt(TWO_BARE, text, at), at);
-  if (two !== undefined) return two;
+  if (two !== undefined) return [two];
   const both = matchAt(BOTH_BARE, text, at);
   if (both !== null) {
     const size = numberOf(both[1]);
-    return { end: at + both[0].length, minus: size, plus: size, unit: '%' };
+    return [{ end: at + both[0].length, minus: size, plus: size, unit: '%' }];
   }
-  const [all, figures, volts] = matchAt(BETWEEN_STROKES, text, at) ?? [];
-  if (all === undefined || !lexicon.usualVolts.has(Number(volts))) return undefined;
+  const few = matchAt(FEW_BARE, text, at);
+  if (few !== null) {
+    const [minus, plus] = [numberOf(few[1]), numberOf(few[1])];
+    const end = at + few[0].length;
+    return [
+      { end, minus, plus, unit: 'pF', belowF: BELOW_FOR_FEW },
+      { end, minus, plus, unit: '%', fromF: BELOW_FOR_FEW },
+    ];
+  }
+  const [all, figures, volts] =
+    matchAt(BETWEEN_STROKES, text, at) ?? matchAt(BETWEEN_GAPS, text, at) ?? [];
+  if (all === undefined || !lexicon.usualVolts.has(Number(volts))) return [];
   const size = numberOf(figures);
-  return { end: at + all.length, minus: size, plus: size, unit: '%' };
+  return [{ end: at + all.length, minus: size, plus: size, unit: '%' }];
 };
 
 const plainToleranceAt = (scan: Scan, at: number): Made[] => {
   const written = sizesAt(scan.marking.text, at);
   if (written !== undefined) return [{ written, cost: 0, assumed: [] }];
-  const bare = bareSizesAt(scan, at);
-  return bare === undefined || metAs(scan.lexicon.tables, bare).length === 0
-    ? []
-    : [{ written: bare, cost: weights.bareTolerance, assumed: [] }];
+  return bareSizesAt(scan, at)
+    .filter((bare) => metAs(scan.lexicon.tables, bare).length > 0)
+    .map((bare) => ({ written: bare, cost: weights.bareTolerance, assumed: [] }));
 };
 
 /** Tolerances written out, such as `±10 %`, `-20+80%`, `±0.5 pF`. */
@@ -136,7 +161,7 @@ export const writtenTolerancesAt = (scan: Scan, at: number): Token[] => {
   if (row === undefined) return [];
   return made
     .filter(({ written }) => written.minus <= MOST_PERCENT)
-    .map(({ written: { minus, plus, unit, end }, cost, assumed }) => {
+    .map(({ written: { minus, plus, unit, end, belowF, fromF }, cost, assumed }) => {
       const factor = unit === '%' ? row.factor : 1e-12;
       return {
         at,
@@ -145,6 +170,9 @@ export const writtenTolerancesAt = (scan: Scan, at: number): Token[] => {
           slot: 'tolerance',
           content: {
             says: 'tolerance',
+            ...(unit === 'pF' ? { of: 'capacitance' as const } : {}),
+            ...(belowF === undefined ? {} : { belowF }),
+            ...(fromF === undefined ? {} : { fromF }),
             tolerance: {
               minus: minus * factor,
               plus: plus * factor,

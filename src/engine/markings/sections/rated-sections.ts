@@ -26,8 +26,8 @@ const STROKES_BETWEEN_GROUPS = new RegExp(
   String.raw`[1-9]\d{0,3}-${VOLTS}(?:\/[1-9]\d{0,3}-${VOLTS})+(?![\d./]|-\d)`,
   'y',
 );
-/** `8-8-8`, with its unit and the voltages behind. */
-const WITH_UNIT = new RegExp(LIST, 'y');
+/** `8-8-8` and `40/20/20`, with its unit and the voltages behind. */
+const WITH_UNIT = /[1-9]\d{0,3}(?:[+\-/][1-9]\d{0,3})*/y;
 /** `40/20/20/20`, with a gap and the voltage of each behind. */
 const WITHOUT_UNIT = /[1-9]\d{0,3}(?:[+\-/][1-9]\d{0,3})+(?=\s)/y;
 const VOLTS_OF_EACH = new RegExp(

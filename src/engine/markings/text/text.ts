@@ -213,6 +213,19 @@ export const isCodeAt = ({ text }: Marking, at: number): boolean => {
   return CODE.test(text);
 };
 
+const MILITARY = /(?<![\p{L}\d])[A-Z]{2,3}\d{2}[A-Z]{1,4}$/u;
+
+/** Characters of the longest beginning of a type number that a value stands in. */
+const LONGEST_BEGINNING = 10;
+
+/**
+ * Whether a value at an index stands in a type number of the form that the American military began, as that
+ * of `RC20GF472K` does: two or three letters, two figures and letters stand at once before it.
+ */
+export const isInNumber = ({ text }: Marking, at: number): boolean =>
+  isLetter(text.charAt(at - 1)) &&
+  MILITARY.test(text.slice(Math.max(0, at - LONGEST_BEGINNING), at));
+
 const GANG = /[xX×][2-6](?![\p{L}\d])/uy;
 
 /** Whether the sign of several potentiometers on one shaft stands at an index, as the `x2` of `10KBx2` does. */

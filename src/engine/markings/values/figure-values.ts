@@ -3,6 +3,7 @@ import { writtenAt, type Scan } from '../lexicon/scan.ts';
 import type { Token } from '../meanings/token.ts';
 import { rarer } from '../meanings/use.ts';
 import type { ValueForm } from '../lexicon/value-rows.ts';
+import { isInNumber } from '../text/text.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
 
@@ -88,7 +89,12 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
           quantity: 'capacitance',
           value,
           figures,
-          weight: weightOf(weights.value, form.use) + added + number.cost + eraCost(scan, form),
+          weight:
+            weightOf(weights.value, form.use) +
+            added +
+            number.cost +
+            eraCost(scan, form) +
+            (isInNumber(scan.marking, at) ? weights.unitInNumber : 0),
           bodies: form.bodyBits,
           origins: form.originBits,
           source: form.source,

@@ -2,6 +2,7 @@ import { significant, type FigureRun } from '../lexicon/numbers.ts';
 import { figuresAt, unitsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
 import {
   isAsWritten,
+  isInNumber,
   isCyrillic,
   isFigure,
   isLetter,
@@ -199,6 +200,12 @@ const OHMS_ALONE =
 const POINT_AND_TOLERANCE = /^\d{1,3}R\d{1,2}\s?[FGJKM]$/u;
 
 /**
+ * Whole thousands or millions, or an E for ohms, with the letter of a tolerance behind; and an E behind a
+ * nought or a fraction, for behind a code it is that of a voltage, and behind two figures that of a chip.
+ */
+const LETTER_AND_TOLERANCE = /^(?:\d+(?:[KM]|(?:[.,]\d+)?E)\s?[FGJKM]|(?:\d{2}0|\d+[.,]\d+)E)$/u;
+
+/**
  * Whether nothing but figures and a letter that resistors have behind them is printed, as `10k`, `4.7K`
  * or `2.2M`, be it with per cents as `15k 1%`; whole figures and a capital letter by themselves are as
  * well those of a capacitor with its tolerance. So is an R between figures with a tolerance, as `1R5J`.
@@ -208,8 +215,14 @@ const isOhmsAlone = (
   { place, assumed, value }: LetterForm,
 ): boolean => {
   if (assumed.length > 0 || value < 1) return false;
-  return place === 'end' ? OHMS_ALONE.test(text) : POINT_AND_TOLERANCE.test(text);
+  return place === 'end'
+    ? OHMS_ALONE.test(text) || LETTER_AND_TOLERANCE.test(text)
+    : POINT_AND_TOLERANCE.test(text);
 };
+
+/** Whether a letter of its own behind that of the resistance tells that it is one. */
+const isToldByTolerance = (scan: Scan, { place }: LetterForm): boolean =>
+  (place === 'end' ? LETTER_AND_TOLERANCE : POINT_AND_TOLERANCE).test(scan.marking.text);
 
 /** What the letter of a resistance makes of it. */
 const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>
@@ -222,6 +235,11 @@ const PRECISE_FIGURES = 3;
 /** Whether as many figures stand about a letter as precise parts have, as in `1R00`. */
 const hasPreciseFigures = ({ place, written }: LetterForm): boolean =>
   place !== 'end' && written >= PRECISE_FIGURES;
+
+/** What the place of the letter makes of a value: a nought before it, and a type number about it. */
+const placeWeight = (scan: Scan, at: number, form: LetterForm, { quantity }: PointLetterRow) =>
+  (isOfResistor(scan.lexicon.values.points, form, quantity) ? weights.noughtBeforeLetter : 0) +
+  (form.place === 'end' && isInNumber(scan.marking, at) ? weights.unitInNumber : 0);
 
 const mayBeTolerance = ({ lexicon }: Scan, { letter }: PointLetterRow): boolean =>
   lexicon.tables.toleranceLetters.some((row) => row.letter === letter && row.met !== 'seldom');
@@ -261,15 +279,18 @@ export const letterValuesAt = (scan: Scan, at: number): Token[] => {
                 weight:
                   weightOf(weights.value, row.use) +
                   (ofResistor ? letterWeight(scan, form, row) : 0) +
-                  (isOfResistor(points, form, row.quantity) ? weights.noughtBeforeLetter : 0) +
                   (precise && mayBeOhms && !ofResistor ? weights.preciseFigures : 0) +
+                  placeWeight(scan, at, form, row) +
                   added +
                   form.cost,
                 bodies: row.bodyBits,
                 origins: row.originBits,
                 source: row.source,
                 settle: row.settle,
-                tellsKind: (row.tells_kind || (precise && ofResistor)) && form.assumed.length === 0,
+                ...(row.volts_min === undefined ? {} : { voltsFrom: row.volts_min }),
+                tellsKind:
+                  (row.tells_kind || (ofResistor && (precise || isToldByTolerance(scan, form)))) &&
+                  form.assumed.length === 0,
                 assumed: form.assumed,
               }),
             ];

@@ -1,5 +1,5 @@
 import { unitsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
-import { isLetter, skipBlanks } from '../text/text.ts';
+import { isInNumber, isLetter, skipBlanks } from '../text/text.ts';
 import type { Token } from '../meanings/token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
@@ -22,10 +22,10 @@ const unitsAt = (scan: Scan, at: number) => {
   return found.filter(({ end }) => end === longest);
 };
 
-/** Values with their unit. */
+/** Values with their unit; in a type number that begins as `CSR13E106KP` does, letters behind are none. */
 export const unitValuesAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
-    .filter((number) => number.figures !== '')
+    .filter((number) => number.figures !== '' && !isInNumber(scan.marking, at))
     .flatMap((number) => {
       const units = unitsAt(scan, skipBlanks(scan.marking, number.end));
       const added =

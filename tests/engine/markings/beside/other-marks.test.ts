@@ -36,7 +36,7 @@ describe('a number with the unit of something else', () => {
     ['10 H', 0, [[4, 'an inductance', otherUnit.rare]]],
     // In the letters of the table, and as a word of its own.
     ['5 a', 0, []],
-    ['10 mhz', 0, []],
+    ['10 mHz', 0, []],
     ['47 µHX', 0, []],
     ['47 µH2', 0, []],
     ['47 µH-2', 0, [[5, 'an inductance', otherUnit.usual]]],

@@ -84,7 +84,7 @@ const capacitances: Case[] = [
   ['47 µH', ['47 µH'], ['noValue', 'otherAlone']],
   ['47 µH', ['47 µH'], ['noValue', 'otherAlone', 'kindDiffers'], { kind: 'capacitor' }],
   ['47 µH', ['47 µH'], ['noValue', 'otherAlone', 'kindDiffers'], { body: 'ceramic' }],
-  ['47 µH 2W', ['47 µH', '2W'], ['noValue']],
+  ['47 µH 2W', ['47 µH', '2W'], ['noValue', 'otherAlone']],
   ['4µF 2.5 A', ['4µF', '2.5 A'], []],
   ['4µF 2.5 A', ['4µF', '2.5 A'], [], { kind: 'capacitor' }],
 ];

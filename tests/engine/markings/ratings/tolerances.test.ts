@@ -196,13 +196,13 @@ describe('a tolerance letter of a capacitor in a marking', () => {
         [4, '−20/+80 %', other + toleranceForUnit, 'touching-value'],
       ],
     ],
-    // R behind figures is a unit of resistances, not of capacitances.
+    // R behind figures is the unit of a resistance, and tells that it is one.
     [
       '47R',
       2,
       [
-        [3, '−20/+30 %', rare, 'touching-value'],
-        [3, '0/+100 %', rare, 'touching-value'],
+        [3, '−20/+30 %', rare + toleranceForUnit, 'touching-value'],
+        [3, '0/+100 %', rare + toleranceForUnit, 'touching-value'],
       ],
     ],
     // Between figures; a rare tolerance yields to a usual unit only.

@@ -252,7 +252,7 @@ describe('a voltage code in a marking', () => {
     ['2P15', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2P104', 0, [[2, 'rated 220 V dc', voltageCode.usual + voltageCodeBeforeThree]]],
     // Letters of ohms, of farads, and of thousands of picofarads.
-    ['2G8', 0, [[2, 'rated 400 V dc', voltageCode.usual]]],
+    ['2G8', 0, [[2, 'rated 400 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2F8', 0, [[2, 'rated 315 V dc', voltageCode.usual]]],
     ['2K5', 0, [[2, 'rated 800 V dc', voltageCode.usual + voltageCodeForPoint]]],
     ['2A15', 0, [[2, 'rated 100 V dc', voltageCode.usual]]],

@@ -110,7 +110,9 @@ describe('what may stand beside what', () => {
     ['K', ['K'], false],
     // Each is there once.
     ['473K J', ['473', 'K', 'J'], false],
-    ['473K 50V 63V', ['473', 'K', '50V', '63V'], false],
+    ['473K 63V 50V', ['473', 'K', '63V', '50V'], false],
+    // A higher one behind it is that of a test.
+    ['473K 50V 63V', ['473', 'K', '50V', '63V'], true],
     ['473 474', ['473', '474'], false],
     ['473K 630V- 250V~', ['473', 'K', '630V-', '250V~'], true],
     ['473K 250V~ 275V~', ['473', 'K', '250V~', '275V~'], false],

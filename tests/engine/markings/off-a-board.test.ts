@@ -1,0 +1,184 @@
+import { describe, expect, test } from 'vitest';
+import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
+import { n, p, u } from './cases.ts';
+import { catalogue } from './tables.ts';
+
+/** What the best reading of a marking is to say; nothing where it is not to say it. */
+interface Told {
+  /** F, ohm, V, W. */
+  c?: number;
+  r?: number;
+  volts?: number;
+  watts?: number;
+  /** Each way, as a fraction; in F where it is named so. */
+  within?: number;
+  withinF?: number;
+  minus?: number;
+  taper?: Reading['taper'];
+  kind?: 'dc' | 'ac';
+  /** Values of the sections, F, and the voltage of each. */
+  sections?: number[];
+  sectionVolts?: number[];
+  type?: string;
+  date?: string;
+  /** Words of what it says that the part is, where it is none with a value that is read. */
+  other?: RegExp;
+  sure?: Reading['sure'];
+  lost?: string[];
+}
+
+const near = (value: number): unknown => expect.closeTo(value, 15);
+
+/** How each is found in a reading. */
+const SAYS: Record<keyof Told, (reading: Reading) => unknown> = {
+  c: ({ capacitance }) => capacitance?.typ,
+  r: ({ resistance }) => resistance?.typ,
+  volts: ({ ratedVoltage }) => ratedVoltage?.typ,
+  watts: ({ power }) => power?.typ,
+  within: ({ tolerance }) => (tolerance?.unit === 'fraction' ? tolerance.plus : undefined),
+  withinF: ({ tolerance }) => (tolerance?.unit === 'F' ? tolerance.plus : undefined),
+  minus: ({ tolerance }) => tolerance?.minus,
+  taper: ({ taper }) => taper,
+  kind: ({ voltageKind }) => voltageKind,
+  sections: ({ sections }) => sections?.map(({ capacitance }) => capacitance.typ),
+  sectionVolts: ({ sections }) => sections?.map(({ ratedVoltage }) => ratedVoltage?.typ),
+  type: ({ types }) => types[0],
+  date: ({ date }) => date,
+  other: ({ notRead }) => notRead,
+  sure: ({ sure }) => sure,
+  lost: ({ notUnderstood }) => notUnderstood,
+};
+
+/** What a case tells of by not naming it: that it is not said. */
+const ALWAYS = ['c', 'r', 'volts', 'watts', 'within', 'taper', 'date', 'lost'] as const;
+
+/** What a reading says of what a case asks. */
+const told = (best: Reading, asked: Told) =>
+  Object.fromEntries(
+    [...new Set([...ALWAYS, ...(Object.keys(asked) as (keyof Told)[])])].map((key) => [
+      key,
+      SAYS[key](best),
+    ]),
+  );
+
+/** A case in the shape of what is told; fractions of binary numbers do not count. */
+const wanted = ({ other, lost = [], ...asked }: Told) => ({
+  c: undefined,
+  r: undefined,
+  volts: undefined,
+  watts: undefined,
+  within: undefined,
+  taper: undefined,
+  date: undefined,
+  ...Object.fromEntries(
+    Object.entries(asked).map(([key, value]) => [
+      key,
+      typeof value === 'number' ? near(value) : value,
+    ]),
+  ),
+  ...(asked.sections === undefined ? {} : { sections: asked.sections.map(near) }),
+  ...(other === undefined ? {} : { other: expect.stringMatching(other) as unknown }),
+  lost,
+});
+
+// Typed as people read them off a part; what each means is common practice, no source.
+describe('what a technician reads off a board', () => {
+  test.each<[text: string, hints: Hints, told: Told]>([
+    // An E for the point or for ohms, as a good many makers of wirewound and metal film parts print.
+    ['270E', {}, { r: 270 }],
+    ['12E', {}, { r: 12 }],
+    ['1E5', {}, { r: 1.5 }],
+    ['4E7', {}, { r: 4.7 }],
+    ['100E J', {}, { r: 100, within: 0.05 }],
+    ['100EJ', {}, { r: 100, within: 0.05 }],
+    ['5W 10E', {}, { r: 10, watts: 5 }],
+    // A letter for the voltage of a tantalum chip stays one behind a code.
+    ['107E', {}, { c: 100 * u, volts: 25, kind: 'dc', type: 'ta-mno2-solid' }],
+    ['226E', {}, { c: 22 * u, volts: 25, type: 'ta-mno2-solid' }],
+    // A tolerance in picofarads without its unit, beside a few of them.
+    ['5.6 ±.25 NPO', {}, { c: 5.6 * p, withinF: 0.25 * p }],
+    ['3.3 +-.5 COG', {}, { c: 3.3 * p, withinF: 0.5 * p }],
+    ['4,7 ±0,25', {}, { c: 4.7 * p, withinF: 0.25 * p }],
+    // It is in per cent beside more of them, and may be either beside an R.
+    ['47p ±.5', {}, { c: 47 * p, within: 0.005 }],
+    ['1R0 ±.5', {}, { c: p, withinF: 0.5 * p, sure: 'possible' }],
+    ['8.2pF ±0.5', {}, { c: 8.2 * p, withinF: 0.5 * p }],
+    ['5p6 ±0.25', {}, { c: 5.6 * p, withinF: 0.25 * p }],
+    // A value, its per cents and its volts, with gaps between.
+    ['0,68 10 250', {}, { c: 680 * n, within: 0.1, volts: 250 }],
+    ['0.1 20 400', {}, { c: 100 * n, within: 0.2, volts: 400 }],
+    // What stands behind the value is its usual voltage rather than a date.
+    ['50/30 350', {}, { sections: [50 * u, 30 * u], volts: 350 }],
+    // In the number of a military part K is ten per cent, and figures are a code.
+    ['CSR13E106KP', {}, { c: 10 * u, within: 0.1, volts: 20, type: 'ta-mno2-solid' }],
+    ['CS13BF226K', {}, { c: 22 * u, within: 0.1 }],
+    ['RC20GF472K', {}, { r: 4700, within: 0.1, watts: 0.5, sure: 'sure' }],
+    ['RCR20G225KS', {}, { r: 2.2e6, within: 0.1, watts: 0.5, sure: 'sure' }],
+    ['CM05FD510JO3', {}, { c: 51 * p, within: 0.05 }],
+    ['CM06FD431J03', {}, { c: 430 * p, within: 0.05 }],
+    // Letters of tolerances behind thousands of ohms; pots seldom bear F or G.
+    ['47KG', {}, { r: 47e3, within: 0.02 }],
+    ['470KF', {}, { r: 470e3, within: 0.01 }],
+    ['10KF', {}, { r: 10e3, within: 0.01 }],
+    ['5R6 G', {}, { r: 5.6, within: 0.02 }],
+    ['10MJ', {}, { r: 10e6, within: 0.05 }],
+    // What is no capacitor nor resistor of a fixed value says so.
+    ['NTC 10K', {}, { r: 10e3 }],
+    ['10K NTC', {}, { r: 10e3 }],
+    ['NTC 5 ohm', {}, { r: 5 }],
+    ['PTC 33R', {}, { r: 33 }],
+    ['4MHZ', {}, { other: /frequency/u }],
+    ['100 KHZ', {}, { other: /frequency/u }],
+    ['1.6AT', {}, { other: /fuse/u }],
+    ['500mA F', {}, { other: /fuse/u }],
+    ['T 1A', {}, { other: /fuse/u }],
+    ['T2.5A 250V', {}, { other: /fuse/u, volts: 250 }],
+    ['1A SB', {}, { other: /fuse/u }],
+    ['10W', {}, { watts: 10, other: /power/u }],
+    ['5W', {}, { watts: 5, other: /power/u }],
+    // Designators of other parts before what is printed on them.
+    ['L3 100uH', {}, { other: /inductance/u }],
+    ['F1 T1A', {}, { other: /fuse/u }],
+    ['X1 4MHz', {}, { other: /frequency/u }],
+    ['LA1 12V 50mA', {}, { other: /current/u, volts: 12 }],
+    ['LP1 12V 2.2W', {}, { other: /power/u, volts: 12, watts: 2.2 }],
+    // Watts as a fraction, or behind a gap, without their unit.
+    ['CF 1/4 4K7', {}, { r: 4700, watts: 0.25 }],
+    // Soviet resistors, with a point or a comma in the watts, and with the letter for the point.
+    ['МЛТ-0.25 К47', {}, { r: 470, watts: 0.25 }],
+    ['МЛТ-0,25 К47', {}, { r: 470, watts: 0.25 }],
+    ['МЛТ-0.5 10к', {}, { r: 10e3, watts: 0.5 }],
+    ['С2-23 0,125 1к', {}, { r: 1000, watts: 0.125 }],
+    ['С2-23-0,25 4к7', {}, { r: 4700, watts: 0.25 }],
+    ['ПЭВ-10 100', {}, { r: 100, watts: 10 }],
+    // A large value beside a few volts is one of an electrolytic.
+    ['1000M 25V', {}, { c: 1000 * u, within: 0.2, volts: 25 }],
+    ['1000 - 25', {}, { c: 1000 * u, volts: 25 }],
+    ['2500 40V', {}, { c: 2500 * u, volts: 40 }],
+    ['6R8 10V', {}, { c: 6.8 * u, volts: 10 }],
+    // The voltage of a test is none to work at.
+    ['0,1 MF 1500 V Prüfspg', {}, { c: 100 * n }],
+    ['0,1 µF Prüfspg. 1500 V', {}, { c: 100 * n }],
+    ['0,25µF/250V- 750V-', {}, { c: 250 * n, volts: 250 }],
+    ['0,5 MF 160 V Prüfsp. 480 V', {}, { c: 500 * n, volts: 160 }],
+    ['.02 mfd. 600 volts D.C. working', {}, { c: 20 * n, volts: 600 }],
+    ['.006 M.F. 1600 V', {}, { c: 6 * n, volts: 1600 }],
+    // Cans with a voltage for each section, and with the sign before its value.
+    [
+      '40/20/20 MFD 450/450/25V',
+      {},
+      { sections: [40 * u, 20 * u, 20 * u], sectionVolts: [450, 450, 25] },
+    ],
+    // Slips of who types: a small l for 1, a capital O for a nought before the point.
+    ['O.1 uF 630 v', {}, { c: 100 * n, volts: 630 }],
+    // Standards and words without a meaning for the value.
+    ['47/63 IEC 40/085/56', {}, { c: 47 * u, volts: 63 }],
+    ['100K A taper', {}, { r: 100e3, taper: 'logarithmic' }],
+    ['202 trim', {}, { r: 2000 }],
+    ['CHR09A1MA105K', {}, { c: u, within: 0.1 }],
+    ['MFR4 10K 1%', {}, { r: 10e3, within: 0.01 }],
+  ])('%j with %j', (text, hints, asked) => {
+    const [best] = readMarking(catalogue, text, hints);
+    expect(best && told(best, asked)).toEqual(wanted(asked));
+  });
+});
