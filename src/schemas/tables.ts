@@ -1,6 +1,7 @@
 import { benchWordRow } from './bench-words.ts';
 import { cautionRow } from './cautions.ts';
 import { changeRow } from './changes.ts';
+import { circuitRow, circuitSymbolRow } from './circuits.ts';
 import { combinationRow } from './combinations.ts';
 import { categoryVoltageRow, deratingRow, guidelineRow } from './derating.ts';
 import { deviceTables } from './device-tables.ts';
@@ -167,6 +168,18 @@ export const tables = {
     key: ['id'],
     references: [source, { column: 'home', table: 'families.csv' }],
     about: 'Places in a circuit where a capacitor sits.',
+  },
+  'circuits.csv': {
+    row: circuitRow,
+    key: ['position'],
+    references: [{ column: 'position', table: 'positions.csv', orTable: 'kinds/positions.csv' }],
+    about: 'The circuit that each position is shown in.',
+  },
+  'circuit-symbols.csv': {
+    row: circuitSymbolRow,
+    key: ['position', 'symbol', 'places'],
+    references: [{ column: 'position', table: 'circuits.csv' }],
+    about: 'What each circuit is drawn with, symbol by symbol.',
   },
   'position-notes.csv': {
     row: positionNoteRow,

@@ -23,12 +23,15 @@ export interface Column {
 const holdsWords = (cell: z.ZodType): string => {
   const takes = (text: string): unknown => cell.safeParse(text).data;
   if (takes('yes') === true) return 'yes or no';
+  const [place] = [takes('1 1')].flat();
+  if (Array.isArray(place)) return 'places joined by ;';
   const one = takes('1');
   if (typeof one === 'number') return takes('1.5') === 1.5 ? 'number' : 'whole number';
   if (Array.isArray(one)) {
     if (typeof one[0] === 'number') return 'numbers joined by ;';
     return takes('A b') === undefined ? 'ids joined by ;' : 'words joined by ;';
   }
+  if (one === undefined && Array.isArray(takes(''))) return 'words joined by ;';
   if (one === undefined && takes('https://a.example/') !== undefined) return 'address';
   return takes('A b') === undefined ? 'id' : 'text';
 };

@@ -6,6 +6,7 @@ import { bodyShapes } from './body-shapes.ts';
 import { capacitanceBounds } from './capacitance-bounds.ts';
 import { changes } from './changes.ts';
 import { canRun, type Check } from './check.ts';
+import { circuits } from './circuits.ts';
 import { colourCodes } from './colour-codes.ts';
 import { colourMeanings } from './colour-meanings.ts';
 import { conditionBounds } from './condition-bounds.ts';
@@ -101,6 +102,7 @@ export const checks: readonly Check[] = [
   changes,
   unions,
   valueWindow,
+  circuits,
   colourCodes,
   colourMeanings,
   lookOwners,
