@@ -84,7 +84,13 @@ addEventListener('keydown', (event) => {
   else undo();
 });
 
+/** An empty job may become a demonstration; over one that is begun they would only stand in the way. */
+const offerDemos = (): void => {
+  byId('demos', HTMLElement).hidden = !current().lines.every(isBlank);
+};
+
 listenForChange(() => {
+  offerDemos();
   // An update is not offered over work that is open.
   setBusy(true);
   undoButton.disabled = !canUndo();
@@ -104,5 +110,6 @@ startWhole();
 startPrinting();
 // Nothing can be typed before the job of the last visit is open: it would replace that.
 await startJobs();
+offerDemos();
 showOpen();
 byId('job-page', HTMLElement).hidden = false;

@@ -10,8 +10,9 @@ import {
 } from '../job/index.ts';
 import { h, type Element } from '../markup/node.ts';
 import { capital, sentence, typeset } from '../text/words.ts';
+import { answersMarkup } from './answers-view.ts';
 import { lineFieldsMarkup } from './line-fields-view.ts';
-import { answersMarkup } from './questions-view.ts';
+
 import { remarksOf, type RemarkWords } from './remarks.ts';
 
 /** Lines of a plan that are alike in all that matters. */

@@ -1,9 +1,8 @@
 import type { Ask, Question } from '../job/index.ts';
 import { h, type Element } from '../markup/node.ts';
 import { countOf, typeset } from '../text/words.ts';
+import { answersMarkup } from './answers-view.ts';
 
-/** Up to so many answers are buttons; more are a list to choose from. */
-const MOST_BUTTONS = 4;
 /** Questions that stand on the page at a time; more follow as these are answered. */
 const MOST_QUESTIONS = 30;
 /** Rows of one question that can be chosen one by one. */
@@ -12,26 +11,29 @@ const MOST_ROWS = 100;
 const MOST_NAMES = 5;
 const LONGEST_NAME = 60;
 
-/** The answers that are offered to a question, none of them taken beforehand. */
-export const answersMarkup = ({ choices, question }: Ask): Element =>
-  choices.length <= MOST_BUTTONS
-    ? h(
-        'p',
-        { class: 'actions' },
-        choices.map(({ label }, at) =>
-          h('button', { type: 'button', 'data-answer': at }, typeset(label)),
-        ),
-      )
-    : h(
-        'p',
-        { class: 'actions' },
-        h(
-          'select',
-          { 'aria-label': question, 'data-answers': true },
-          choices.map(({ label }, at) => h('option', { value: at }, typeset(label))),
-        ),
-        h('button', { type: 'button', 'data-answer': 'chosen' }, 'Take this'),
-      );
+/** Answers that were chosen from lists and are not taken yet: labels by the key of their question. */
+export type Chosen = ReadonlyMap<string, string>;
+
+/** Questions whose answers are chosen from lists, one below the other, and taken together. */
+const LISTED: readonly { about: Ask['about']; title: string; hint: string }[] = [
+  {
+    about: 'kind',
+    title: 'Kinds of part',
+    hint: 'What the letters usually stand for is chosen: look them over, then take them all.',
+  },
+  {
+    about: 'type',
+    title: 'Types',
+    hint: 'The likeliest is chosen: look them over, then take them all.',
+  },
+  {
+    about: 'position',
+    title: 'Places and uses',
+    hint: 'Choose what you know, then take it; the others stay open.',
+  },
+];
+
+const isListed = ({ about }: Ask): boolean => LISTED.some((one) => one.about === about);
 
 const rowsMarkup = (lines: Question['lines']): Element =>
   h(
@@ -54,45 +56,142 @@ const rowsMarkup = (lines: Question['lines']): Element =>
     ),
   );
 
-const rowNames = (lines: Question['lines']): string => {
-  const names = lines.slice(0, MOST_NAMES).map(({ name }) => name.slice(0, LONGEST_NAME));
-  const more = lines.length - names.length;
-  return names.join(', ') + (more > 0 ? ` and ${countOf(more, 'row')} more` : '');
+/** The first of some texts, each once and cut, and how many are left. */
+const firstOf = (texts: readonly string[], more: (count: number) => string): string => {
+  const once = [...new Set(texts)].filter((text) => text !== '');
+  const names = once.slice(0, MOST_NAMES).map((text) => text.slice(0, LONGEST_NAME));
+  const left = once.length - names.length;
+  return names.join(', ') + (left > 0 ? more(left) : '');
 };
 
-const questionMarkup = (asked: Question, at: number): Element => {
+const askedOf = ({ lines, question }: Question): (Element | string)[] => [
+  h(
+    'strong',
+    {},
+    firstOf(
+      lines.map(({ name }) => name),
+      (left) => ` and ${countOf(left, 'row')} more`,
+    ),
+  ),
+  ' ',
+  h(
+    'span',
+    { class: 'quiet' },
+    firstOf(
+      lines.map(({ marked }) => typeset(marked)),
+      () => ' …',
+    ),
+  ),
+  ' ',
+  question,
+];
+
+const blockMarkup = (asked: Question, at: number): Element =>
+  h(
+    'li',
+    { class: 'question', 'data-question': at },
+    h('p', {}, askedOf(asked)),
+    answersMarkup(asked),
+    asked.lines.length > 1 && rowsMarkup(asked.lines),
+  );
+
+/** The answer that a list stands at: the one chosen, else the likeliest or the only one. */
+const standsAt = ({ isFirstLikely, choices, key }: Question, chosen: Chosen): number => {
+  const before = chosen.get(key);
+  if (before !== undefined) return choices.findIndex(({ label }) => label === before);
+  return isFirstLikely === true || choices.length === 1 ? 0 : -1;
+};
+
+const listMarkup = (asked: Question, at: number, chosen: Chosen): Element => {
+  const stands = standsAt(asked, chosen);
   return h(
     'li',
     { class: 'question', 'data-question': at },
-    h('p', {}, h('strong', {}, rowNames(asked.lines)), ' ', asked.question),
-    answersMarkup(asked),
+    h(
+      'label',
+      { class: 'question-row' },
+      h('span', {}, askedOf(asked)),
+      h(
+        'select',
+        { 'data-answers': true },
+        h('option', { value: '', selected: stands === -1 }, 'leave open'),
+        asked.choices.map(({ label }, index) =>
+          h('option', { value: index, selected: stands === index }, typeset(label)),
+        ),
+      ),
+    ),
     asked.lines.length > 1 && rowsMarkup(asked.lines),
   );
 };
 
-/** What only the visitor can tell of the lines; nothing where all are understood. */
-export const questionsMarkup = (questions: readonly Question[]): Element[] =>
-  questions.length === 0
+type Numbered = readonly (readonly [Question, number])[];
+
+const listsMarkup = (
+  { about, title, hint }: (typeof LISTED)[number],
+  questions: Numbered,
+  chosen: Chosen,
+): Element[] => {
+  const own = questions.filter(([asked]) => asked.about === about);
+  const id = `questions-${about}`;
+  return own.length === 0
     ? []
     : [
         h(
-          'h3',
-          { id: 'questions-title', tabindex: -1 },
-          `${countOf(questions.length, 'question')} about these rows`,
+          'section',
+          { 'aria-labelledby': id },
+          h('h4', { id }, title),
+          h('p', { class: 'small quiet' }, hint),
+          h(
+            'ul',
+            { class: 'questions' },
+            own.map(([asked, at]) => listMarkup(asked, at, chosen)),
+          ),
+          h(
+            'p',
+            { class: 'actions' },
+            h('button', { type: 'button', 'data-take-chosen': true }, 'Take what is chosen'),
+          ),
         ),
-        h(
-          'p',
-          { class: 'small' },
-          'An answer is written into the rows and can be undone. If none of them is right, write into the row what is.',
-        ),
-        h('ul', { class: 'questions' }, questions.slice(0, MOST_QUESTIONS).map(questionMarkup)),
-        ...(questions.length > MOST_QUESTIONS
-          ? [
-              h(
-                'p',
-                { class: 'small' },
-                `${String(questions.length - MOST_QUESTIONS)} more follow once these are answered.`,
-              ),
-            ]
-          : []),
       ];
+};
+
+/**
+ * What only the visitor can tell of the lines; nothing where all are understood.
+ * @param chosen what was chosen from the lists when they were drawn before
+ */
+export const questionsMarkup = (questions: readonly Question[], chosen: Chosen): Element[] => {
+  if (questions.length === 0) return [];
+  const shown: Numbered = questions.slice(0, MOST_QUESTIONS).map((asked, at) => [asked, at]);
+  const blocks = shown.filter(([asked]) => !isListed(asked));
+  return [
+    h(
+      'h3',
+      { id: 'questions-title', tabindex: -1 },
+      `${countOf(questions.length, 'question')} about these rows`,
+    ),
+    h(
+      'p',
+      { class: 'small' },
+      'An answer is written into the rows and can be undone. If none of them is right, write into the row what is.',
+    ),
+    ...(blocks.length === 0
+      ? []
+      : [
+          h(
+            'ul',
+            { class: 'questions' },
+            blocks.map(([asked, at]) => blockMarkup(asked, at)),
+          ),
+        ]),
+    ...LISTED.flatMap((one) => listsMarkup(one, shown, chosen)),
+    ...(questions.length > MOST_QUESTIONS
+      ? [
+          h(
+            'p',
+            { class: 'small' },
+            `${String(questions.length - MOST_QUESTIONS)} more follow once these are answered.`,
+          ),
+        ]
+      : []),
+  ];
+};

@@ -33,13 +33,55 @@ test('a European table is confirmed, its decimal commas and thousands read', asy
   await expect(page.getByLabel('Type, row 1', { exact: true })).toHaveValue('');
   const ask = page.locator('.question', { hasText: 'What type of capacitor' }).first();
   await expect(ask).toContainText('C3');
-  await ask.getByRole('button', { name: 'Take this' }).click();
+  await expect(ask.getByRole('combobox')).toHaveValue('0');
+  await page.getByRole('region', { name: 'Types' }).getByRole('button').click();
   for (const row of ['1', '2'])
     await expect(page.getByLabel(`Type, row ${row}`, { exact: true })).toHaveValue(
       /Aluminium electrolytic/u,
     );
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(page.getByLabel('Type, row 1', { exact: true })).toHaveValue('');
+});
+
+test('what is chosen from lists is taken together, and kept while rows are typed', async ({
+  page,
+}) => {
+  await page.goto('/job/');
+  await paste(page, 'C1\t22n 100V MKT\nC2\t470n 100V MKT\nC3\t220p mica\nQ1\tBC109C', FIRST);
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  await page.getByRole('link', { name: 'Plan', exact: true }).click();
+  await page.getByRole('link', { name: /^4 questions/u }).click();
+  await expect(page.getByRole('heading', { name: '4 questions about these rows' })).toBeFocused();
+  const places = page.getByRole('region', { name: 'Places and uses' });
+  await expect(places.getByRole('combobox', { name: /^C1/u })).toHaveValue('');
+  await places.getByRole('combobox', { name: /^C1/u }).selectOption('Coupling between stages');
+  await places.getByRole('combobox', { name: /^Q1/u }).selectOption({ index: 1 });
+  // The questions are drawn anew once the list is another.
+  await page.getByLabel('Note, row 2', { exact: true }).fill('behind the knob');
+  await page.getByLabel('Designators, row 2', { exact: true }).fill('C22');
+  await page.getByLabel('Note, row 1', { exact: true }).focus();
+  await expect(places.getByRole('combobox', { name: /^C22/u })).toHaveValue('');
+  await places.getByRole('button').click();
+  await expect(page.getByLabel('Position, row 1', { exact: true })).toHaveValue(
+    'Coupling between stages',
+  );
+  await expect(page.getByLabel('Position, row 2', { exact: true })).toHaveValue('');
+  await expect(page.getByLabel('Position, row 4', { exact: true })).not.toHaveValue('');
+  // One of a type is open beside it, and was not touched.
+  await expect(page.getByLabel('Type, row 3', { exact: true })).toHaveValue('');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByLabel('Position, row 1', { exact: true })).toHaveValue('');
+  await expect(page.getByLabel('Position, row 4', { exact: true })).toHaveValue('');
+});
+
+test('a demonstration is offered until a job is begun', async ({ page }) => {
+  await page.goto('/job/');
+  const demos = page.getByRole('button', { name: /^Demonstration/u });
+  await expect(demos.first()).toBeVisible();
+  await page.getByLabel('Marking, row 1', { exact: true }).fill('104K 100V');
+  await expect(demos).toHaveCount(0);
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await expect(demos.first()).toBeVisible();
 });
 
 test('questions with long names to choose from are no wider than a phone', async ({ page }) => {

@@ -13,6 +13,7 @@ import {
   choiceOf,
   firstAsk,
   pageQuery,
+  questionsOf,
   withField,
   withSign,
   type Decision,
@@ -27,7 +28,7 @@ import { fieldsOf } from './fields-of.ts';
 import { drawAround, drawWhenFree, isTyping } from './kept-focus.ts';
 import { longList } from './long-list.ts';
 import { nameOf } from './names.ts';
-import { answerOf } from './questions-part.ts';
+import { answerOf, tellHowMany } from './questions-part.ts';
 import { changeLines, current } from './state.ts';
 
 /** The plan: what is to be done with every part, opened line by line. */
@@ -118,6 +119,8 @@ const draw = drawWhenFree(list, drawNow);
 export const showPlan = (planned: readonly PlannedLine[], catalogue: Catalogue): void => {
   lines = planned;
   common = catalogue;
+  const asked = questionsOf(catalogue, planned).length;
+  tellHowMany(byId('plan-asks', HTMLElement), asked, 'to answer, all in one place');
   draw();
 };
 

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
+import type { Line } from '../model/job.ts';
 import { lineName } from '../model/line-name.ts';
 import type { Ask, AskChoice } from '../understanding/ask.ts';
 import { askKind, isKnownKind, usualKind } from '../understanding/kinds.ts';
@@ -7,7 +8,8 @@ import type { PlannedLine } from './planned.ts';
 /** One question, with every line that it is asked of. */
 export interface Question extends Ask {
   key: string;
-  lines: readonly { id: string; name: string }[];
+  /** Each with what is printed on its part, or said of it in place of that. */
+  lines: readonly { id: string; name: string; marked: string }[];
 }
 
 /**
@@ -54,6 +56,12 @@ export const firstAsk = (catalogue: Catalogue, { part, line }: PlannedLine): Ask
 const keyOf = ({ about, question, choices }: Ask): string =>
   JSON.stringify(about === 'type' ? [question, choices[0]?.set] : [question, choices]);
 
+/** What is printed on a part, or else its value, unless the line is called by it. */
+const marked = (line: Line): string => {
+  const said = line.marking.trim() === '' ? line.value : line.marking;
+  return said === lineName(line) ? '' : said;
+};
+
 /** The answers that may be given for either. */
 const shared = (one: Ask, other: Ask): Ask => {
   const labels = new Set(other.choices.map(({ label }) => label));
@@ -65,13 +73,14 @@ export const questionsOf = (
   catalogue: Catalogue,
   lines: readonly PlannedLine[],
 ): readonly Question[] => {
-  const asked = new Map<string, { ask: Ask; lines: { id: string; name: string }[] }>();
+  const asked = new Map<string, { ask: Ask; lines: Question['lines'][number][] }>();
   for (const planned of lines) {
     const ask = firstAsk(catalogue, planned);
     if (ask === undefined) continue;
     const key = keyOf(ask);
     const alike = asked.get(key) ?? { ask, lines: [] };
-    alike.lines.push({ id: planned.line.id, name: lineName(planned.line) });
+    const { line } = planned;
+    alike.lines.push({ id: line.id, name: lineName(line), marked: marked(line) });
     asked.set(key, { ask: shared(alike.ask, ask), lines: alike.lines });
   }
   return [...asked].map(([key, { ask, lines: of }]) => ({ ...ask, key, lines: of }));

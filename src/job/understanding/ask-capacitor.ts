@@ -143,6 +143,7 @@ export const askType = (
   return [
     {
       about: 'type',
+      isFirstLikely: true,
       question: typed === '' ? question : `${unsureOf(typed, isKnown)} ${question}`,
       choices: typesOffered(catalogue, said, part, reading).map(({ id, name }) => ({
         label: name,

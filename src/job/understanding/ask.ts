@@ -11,6 +11,8 @@ export interface Ask {
   about: 'kind' | 'marking' | 'value' | 'type' | 'position';
   question: string;
   choices: AskChoice[];
+  /** Whether the first answer is likelier than the others; where it is not, none is. */
+  isFirstLikely?: boolean;
 }
 
 /** What is said of a type that is typed in a way that leaves it open, before it is asked for. */

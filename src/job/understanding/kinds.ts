@@ -125,5 +125,6 @@ export const askKind = (catalogue: Catalogue, designators: readonly string[], sa
       .flat()
       .join(' '),
     choices: ordered.map((kind) => ({ label: kindName(kind), set: { kind } })),
+    isFirstLikely: usual !== undefined,
   };
 };

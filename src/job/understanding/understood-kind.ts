@@ -158,6 +158,7 @@ const askType = (
   return [
     {
       about: 'type',
+      isFirstLikely: true,
       question: isNoType ? question : `${unsureOf(said, named.length > 0)} ${question}`,
       choices: rows.map(({ id, name }) => ({ label: name, set: { type: id } })),
     },

@@ -3,6 +3,7 @@ import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
 import { planJob } from '../../../src/job/planning/plan.ts';
 import { questionsOf } from '../../../src/job/planning/questions.ts';
+import type { Ask } from '../../../src/job/understanding/ask.ts';
 import { understandWith, understoodLine } from '../../../src/job/understanding/understood.ts';
 
 const catalogue = loadCatalogue();
@@ -178,7 +179,27 @@ test('a can of several sections is offered with the value of each', () => {
 
 test('a row without designators is called by what is printed on its part', () => {
   const [first] = ask({ marking: 'TL072' });
-  expect(first?.lines).toEqual([{ id: '0', name: 'TL072' }]);
+  expect(first?.lines).toEqual([{ id: '0', name: 'TL072', marked: '' }]);
+});
+
+test.each<[Partial<Line>, string]>([
+  [{ designators: 'C1', marking: '22n 160V', value: '22n' }, '22n 160V'],
+  [{ designators: 'C1', value: '22n' }, '22n'],
+  [{ value: '22n' }, ''],
+])('a question about %j names what is marked: %s', (line, marked) => {
+  const [first] = ask({ kind: 'capacitor', ...line });
+  expect(first?.lines[0]?.marked).toBe(marked);
+});
+
+test.each<[Partial<Line>, Ask['about'], boolean]>([
+  [{ designators: 'F1', marking: 'T500mA' }, 'kind', true],
+  [{ designators: 'ZZ1', value: '10' }, 'kind', false],
+  [{ designators: 'C1', marking: '2200uF 25V' }, 'type', true],
+  [{ designators: 'R1', kind: 'resistor', value: '4k7' }, 'type', true],
+  [{ designators: 'C1', marking: '104K 100V', type: 'pet-metallized' }, 'position', false],
+])('of %j the first answer on its %s is likelier: %s', (line, about, isLikely) => {
+  const [first] = ask(line);
+  expect([first?.about, first?.isFirstLikely ?? false]).toEqual([about, isLikely]);
 });
 
 test.each([
