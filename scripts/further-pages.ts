@@ -7,6 +7,7 @@
 const FURTHER: readonly { pages: RegExp; what: string }[] = [
   { pages: /^[^/]+\/[^/]+\/in\/[^/]+\/$/, what: 'a part in one position or use' },
   { pages: /^read\/codes\/[^/]+\/$/, what: 'one code with what it means' },
+  { pages: /^types\/[^/]+\/figures\/$/, what: 'where the figures of a type come from' },
   { pages: /^(sources|data|changes)\//, what: 'where figures come from' },
 ];
 

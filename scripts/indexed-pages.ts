@@ -60,7 +60,7 @@ export interface IndexedPage {
 }
 
 /** Pages about where figures come from are found after those that say what to do. */
-const ABOUT_DATA = /^(sources|data|changes|evidence)\//;
+const ABOUT_DATA = /^((sources|data|changes|evidence)\/|types\/[^/]+\/figures\/$)/;
 const weighed = (path: string, html: string): string =>
   ABOUT_DATA.test(path)
     ? html.replace('data-pagefind-body', 'data-pagefind-body data-pagefind-weight="0.2"')

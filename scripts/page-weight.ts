@@ -2,7 +2,7 @@
  * Prints what pages of each kind weigh beside what they may: `npm run page-weight`. The site must be
  * built. Thousands of bytes, packed by gzip at level 9: the middle page and the heaviest.
  */
-import { exceptions, heldOf, tooHeavy, type Budgeted } from './weight/budgets.ts';
+import { budgetOf, tooHeavy, type Budgeted } from './weight/budgets.ts';
 import type { Weight } from './weight/measure.ts';
 import { weighedPages, type Weighed } from './weight/pages.ts';
 
@@ -17,12 +17,12 @@ const byColumn = (pages: readonly Weighed[], column: keyof Weight): Weighed[] =>
   pages.toSorted((a, b) => a.weight[column] - b.weight[column]);
 
 const row = (kind: string, pages: readonly Weighed[]): string => {
-  const held = heldOf(kind);
+  const budget = budgetOf(kind);
   const cells = COLUMNS.map((column) => {
     const sorted = byColumn(pages, column);
     const middle = sorted[Math.floor(sorted.length / 2)]?.weight[column] ?? 0;
     const worst = sorted.at(-1)?.weight[column] ?? 0;
-    const limit = isBudgeted(column) ? ` of ${inThousands(held[column])}` : '';
+    const limit = isBudgeted(column) ? ` of ${inThousands(budget[column])}` : '';
     return `${inThousands(middle)}-${inThousands(worst)}${limit}`.padEnd(20);
   });
   const heaviest = byColumn(pages, 'html').at(-1)?.path ?? '';
@@ -33,9 +33,6 @@ const head = ['kind'.padEnd(22), 'pages', ' ', ...COLUMNS.map((column) => column
 console.log([...head, 'with the most HTML'].join(' '));
 const kinds = [...weighedPages()].toSorted(([a], [b]) => (a < b ? -1 : 1));
 for (const [kind, pages] of kinds) console.log(row(kind, pages));
-
-for (const { kind, of, bytes, because } of exceptions)
-  console.log(`held elsewhere: ${kind} ${of} ${inThousands(bytes)}: ${because}`);
 
 const heavy = kinds.flatMap(([kind, pages]) =>
   pages.flatMap(({ path, weight }) =>

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { LISTS } from '../../src/offline/lists.ts';
 import { MOST_SHELL_BYTES, SHELL } from '../offline-shell.ts';
 import { SITE } from '../site-folder.ts';
-import { exceptions, wantedOf, type Budgeted } from '../weight/budgets.ts';
+import { budgetOf, type Budgeted } from '../weight/budgets.ts';
 import { show, type Row } from './measuring.ts';
 
 /** What is sent and kept: pages by kind, packed by gzip, and the site without a network. */
@@ -15,15 +15,6 @@ const OF: readonly Budgeted[] = ['html', 'css', 'script'];
 const listsSchema = z.object({ files: z.number(), bytes: z.number() });
 
 const inThousands = (bytes: number): string => show(bytes / THOUSAND);
-
-/** What a page of a kind may weigh, and where its kind is held to something else, that and why. */
-const besides = (kind: string, of: Budgeted): string => {
-  const held = exceptions.find((one) => one.kind === kind && one.of === of);
-  const wanted = `at most ${inThousands(wantedOf(kind)[of])}`;
-  return held === undefined
-    ? wanted
-    : `${wanted}; held to ${inThousands(held.bytes)}: ${held.because}`;
-};
 
 /** Bytes of the files that patterns name. */
 const bytesOf = (patterns: readonly string[]): number =>
@@ -54,7 +45,8 @@ export const weights = async (): Promise<Row[]> => {
   const rows = kinds.flatMap(([kind, pages]) =>
     OF.map((of): Row => {
       const worst = Math.max(...pages.map(({ weight }) => weight[of]));
-      return [`${of} of ${kind}, the heaviest`, inThousands(worst), 'kB', besides(kind, of)];
+      const most = `at most ${inThousands(budgetOf(kind)[of])}`;
+      return [`${of} of ${kind}, the heaviest`, inThousands(worst), 'kB', most];
     }),
   );
   return [...rows, ...offline()];

@@ -22,39 +22,12 @@ export const CALCULATORS: readonly string[] = [
   '/values/',
 ];
 
-/** A budget that a kind of page cannot keep: what it is held to instead, and why. */
-export interface Exception {
-  kind: string;
-  of: Budgeted;
-  bytes: number;
-  because: string;
-}
-
-export const exceptions: readonly Exception[] = [
-  {
-    kind: '/types/*/',
-    of: 'html',
-    bytes: 17_000,
-    because:
-      'one page of 59, that of usual electrolytics, has more figures, sources and looks than any other',
-  },
-];
-
-/** The budget of a kind of page as it should be. */
-export const wantedOf = (kind: string): Budget =>
+/** The budget of a kind of page. */
+export const budgetOf = (kind: string): Budget =>
   CALCULATORS.includes(kind) ? CALCULATOR : REFERENCE;
-
-/** The budget that a kind of page is held to. */
-export const heldOf = (kind: string): Budget => {
-  const own = exceptions.filter((one) => one.kind === kind);
-  return {
-    ...wantedOf(kind),
-    ...Object.fromEntries(own.map(({ of, bytes }) => [of, bytes])),
-  };
-};
 
 /** What of a page is heavier than its kind may be. */
 export const tooHeavy = (kind: string, weight: Weight): Budgeted[] => {
-  const held = heldOf(kind);
-  return (['html', 'css', 'script'] as const).filter((of) => weight[of] > held[of]);
+  const budget = budgetOf(kind);
+  return (['html', 'css', 'script'] as const).filter((of) => weight[of] > budget[of]);
 };

@@ -1,9 +1,25 @@
 import type { Catalogue, PropertyId, TypeId } from '../engine/catalogue.ts';
 import type { Range } from '../engine/quantities/range.ts';
 import type { KindPropertyRow } from '../schemas/kinds.ts';
-import type { PropertyRow } from '../schemas/types.ts';
+import type { PropertyRow, TypeRow } from '../schemas/types.ts';
 import { printFigure, printUnit } from '../text/numbers.ts';
 import { axisOver, type Axis } from './range-axis.ts';
+
+/** The properties that a type has figures of, its own or those of the types that it may be. */
+export const propertiesOfType = (
+  catalogue: Catalogue,
+  { id, union_of }: Pick<TypeRow, 'id' | 'union_of'>,
+): PropertyRow[] => {
+  const figured = new Set(
+    catalogue.figures.filter(({ type }) => type === id).map(({ property }) => property),
+  );
+  const knowledge = catalogue.knowledge[id] ?? {};
+  return Object.values(catalogue.properties).filter(
+    (property) =>
+      figured.has(property.id) ||
+      (union_of.length > 0 && knowledge[property.id]?.status === 'known'),
+  );
+};
 
 /** A property's range in SI, brought to the unit that its pages print. */
 const inPropertyUnit = (catalogue: Catalogue, property: PropertyRow, range: Range): Range => {

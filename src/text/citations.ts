@@ -68,7 +68,7 @@ type CellOf = (column: string) => string;
 const OWN_PAGES: Partial<Record<TableName, (cell: CellOf, figureId: string) => Citation['path']>> =
   {
     'types.csv': (cell) => `/types/${cell('id')}/`,
-    'figures.csv': (cell, figureId) => `/types/${cell('type')}/#${figureId}`,
+    'figures.csv': (cell, figureId) => `/types/${cell('type')}/figures/#${figureId}`,
     'market.csv': (cell) => `/types/${cell('type')}/#market`,
     'kinds/types.csv': (cell) => `/types/${cell('id')}/`,
     'kinds/figures-by-value.csv': (cell) => `/types/${cell('type')}/#by-value`,

@@ -1,13 +1,7 @@
 import { globSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { MOST_SHELL_BYTES, SHELL } from '../../scripts/offline-shell.ts';
-import {
-  CALCULATORS,
-  exceptions,
-  heldOf,
-  tooHeavy,
-  wantedOf,
-} from '../../scripts/weight/budgets.ts';
+import { budgetOf, CALCULATORS, tooHeavy } from '../../scripts/weight/budgets.ts';
 import { weighedPages } from '../../scripts/weight/pages.ts';
 import { openWhole } from './open-whole.ts';
 import { SITE } from './site.ts';
@@ -21,13 +15,8 @@ test('every page keeps to the budget of its kind', () => {
   for (const [kind, pages] of kinds)
     for (const { path, weight } of pages)
       for (const of of tooHeavy(kind, weight))
-        expect.soft(weight[of], `${of} of ${path}`).toBeLessThanOrEqual(heldOf(kind)[of]);
+        expect.soft(weight[of], `${of} of ${path}`).toBeLessThanOrEqual(budgetOf(kind)[of]);
   expect([...kinds.keys()]).toEqual(expect.arrayContaining([...CALCULATORS]));
-  for (const { kind, of } of exceptions) {
-    const worst = Math.max(...(kinds.get(kind) ?? []).map(({ weight }) => weight[of]));
-    // One that is kept by now is struck off the list.
-    expect.soft(worst, `${of} of ${kind}`).toBeGreaterThan(wantedOf(kind)[of]);
-  }
 });
 
 test('a first visit keeps no more than it may', () => {

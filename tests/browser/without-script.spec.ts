@@ -14,6 +14,11 @@ const PAGES: readonly { path: string; shows: readonly (string | RegExp)[] }[] = 
   { path: '/read/class2-codes/', shows: ['Z5U'] },
   { path: '/types/ceramic-disc-unknown/', shows: ['Ceramic disc, class unknown', 'Dissipation'] },
   {
+    path: '/types/ceramic-disc-unknown/figures/',
+    shows: ['Dissipation factor', 'Ceramic class 2, Z5U'],
+  },
+  { path: '/types/paper-oil/figures/', shows: ['Dielectric absorption', 'not reckoned with'] },
+  {
     path: SUBSTITUTION,
     shows: [
       'Stand-ins, best first',

@@ -1,8 +1,11 @@
+import { globSync } from 'node:fs';
+import { sep } from 'node:path';
 import { expect, test } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { loadCatalogue, tableNames } from '../../src/catalogue/index.ts';
 import { sliceReading } from '../../src/catalogue/slices/slice-reading.ts';
 import { allSums } from '../../src/engine/sums/index.ts';
 import { groupPath, groupsOfStyles } from '../../src/look/groups.ts';
+import { pageOf } from '../../src/text/open-data.ts';
 import { codeTables } from '../../src/reading/code-tables.ts';
 import type { BenchWordRow } from '../../src/schemas/bench-words.ts';
 import { benchPages } from '../../src/search/bench-words.ts';
@@ -72,6 +75,12 @@ test.each([
   expect(benchPages(rows, text).map(({ page }) => page)).toEqual(pages);
 });
 
+/** Pages that stand by themselves: those whose source is no pattern of an address. */
+const pagesByThemselves = globSync('**/*.astro', { cwd: 'src/pages' })
+  .map((file) => `/${file.split(sep).join('/')}`)
+  .filter((file) => !file.includes('['))
+  .map((file) => file.replace(/(?:index)?\.astro$/u, '').replace(/(?<!\/)$/u, '/'));
+
 test('every page that words, or more or less than the old part has, lead to is there', () => {
   const { positions, kindPositions, cautions, look, benchWords, inPlaceOf } = catalogue;
   const pages = new Set<string>([
@@ -79,10 +88,8 @@ test('every page that words, or more or less than the old part has, lead to is t
     ...allSums.map(({ id }) => `/sums/${id}/`),
     ...look.styles.map(({ id }) => `/look/${id}/`),
     ...cautions.map(({ id }) => `/cautions/#${id}`),
-    // Pages that stand by themselves.
-    ...['/data/esr-of-new/', '/job/', '/look/readings/', '/read/colours/', '/read/numbers/'],
-    '/values/',
-    ...['/positions/', '/look/', '/devices/', '/read/'],
+    ...pagesByThemselves,
+    ...tableNames.map(pageOf),
     ...codeTables(catalogue).map(({ id }) => `/read/${id}/`),
     ...groupsOfStyles(catalogue).map(([group]) => groupPath(group)),
   ]);

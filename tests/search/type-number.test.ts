@@ -109,7 +109,7 @@ test.each([
 describe('a number that has no page', () => {
   it.each([
     ['BC237', 'NPN', 'BC547'],
-    ['PN2222A', 'NPN', '2N2222A'],
+    ['PN2222A', 'NPN', ''],
     ['DG201', 'analogue switches', 'DG411'],
     ['OA90', 'germanium', 'OA91'],
     ['LF412N', 'dual operational amplifier', 'LF353'],
@@ -138,7 +138,7 @@ describe('a number that has no page', () => {
     ['HN27C256', 'EPROM of 32 kB', ''],
     ['HM62256', 'static memory of 32 kB', ''],
     ['КТ361Г', 'PNP', 'BC557'],
-    ['2SA101', 'germanium PNP', 'OC71'],
+    ['2SA101', 'germanium PNP', ''],
     ['2SC1845', 'of low noise and about 100 V', '2N5551'],
     ['BDX18', 'PNP power transistor', 'MJ2955'],
     ['BC171B', 'NPN transistor for small signals', 'BC547'],

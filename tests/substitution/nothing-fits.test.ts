@@ -6,21 +6,30 @@ import { answerSentence } from '../../src/substitution/answer.ts';
 
 const catalogue = loadCatalogue();
 
-const answerTo = (request: Request): string =>
-  answerSentence(catalogue, request, findStandIns(catalogue, request));
+const answerTo = (request: Request, of = catalogue): string =>
+  answerSentence(of, request, findStandIns(of, request));
+
+/** The catalogue with nothing on the market but some types, whatever else comes to be made. */
+const selling = (...types: string[]): typeof catalogue => ({
+  ...catalogue,
+  offers: catalogue.offers.filter(({ type }) => types.includes(type)),
+});
 
 describe('where nothing that is made fits', () => {
   // 250 V through 10 megohm: the insulation promised of small parts lets more than 20 mV stand there.
   test('the nearest part is named with what it falls short of', () => {
-    const answer = answerTo({
-      original: {
-        type: 'ceramic-c0g',
-        capacitance: exactly(1e-9),
-        ratedVoltage: exactly(500),
+    const answer = answerTo(
+      {
+        original: {
+          type: 'ceramic-c0g',
+          capacitance: exactly(1e-9),
+          ratedVoltage: exactly(500),
+        },
+        position: 'input-coupling-high-impedance',
+        conditions: { vdc: exactly(250), load: exactly(10e6), 'error-budget': exactly(0.02) },
       },
-      position: 'input-coupling-high-impedance',
-      conditions: { vdc: exactly(250), load: exactly(10e6), 'error-budget': exactly(0.02) },
-    });
+      selling('ceramic-c0g', 'silvered-mica', 'pp-film-foil'),
+    );
     expect(answer.replaceAll('\u00a0', ' ')).toBe(
       'No part made today fits here as it stands. Nearest is silver mica, such as 1 nF ±5 % 500 V: ' +
         'offset by leakage 3.96–39.6 mV (usually 13.2 mV, at most 20 mV).',

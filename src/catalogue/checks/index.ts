@@ -51,6 +51,7 @@ import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { sumsKnown } from './sums-known.ts';
+import { triageComplete } from './triage-complete.ts';
 import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
 import { unitKind } from './unit-kind.ts';
@@ -84,6 +85,7 @@ export const checks: readonly Check[] = [
   conditionsUsed,
   findingsKnown,
   sumsKnown,
+  triageComplete,
   noteFigures,
   notesComplete,
   eSeries,
