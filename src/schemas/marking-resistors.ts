@@ -56,8 +56,8 @@ export const resistorTemperatureLetterRow = z.strictObject({
   letter: text,
   ppm: positive.describe('ppm/K each way'),
   place: z
-    .enum(['behind-tolerance', 'in-style'])
-    .describe('behind the tolerance letter, or the letter of a style such as RN55C'),
+    .enum(['behind-tolerance', 'in-style', 'word'])
+    .describe('behind the tolerance letter, the letter of a style such as RN55C, or by itself'),
   use,
   ...context,
   ...provenance,

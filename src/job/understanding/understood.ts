@@ -6,6 +6,7 @@ import {
   type Reading,
 } from '../../engine/index.ts';
 import { withoutName, type Called } from '../../search/said-names.ts';
+import { expandDesignators } from '../model/designators.ts';
 import type { Line } from '../model/job.ts';
 import { askPosition, askSection, askType, wordsBeside } from './ask-capacitor.ts';
 import { askWhichValue, isSameValue } from './ask-value.ts';
@@ -13,7 +14,7 @@ import type { Ask } from './ask.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
 import { kindOfDevice, kindOfReading, kindTold } from './kind-told.ts';
-import { kindMeant, kindWord } from './kinds.ts';
+import { kindMeant, kindWord, usualKind } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
 import { withPlainOhms } from './plain-ohms.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
@@ -74,6 +75,27 @@ const readingsOf = (
     { marking, readings },
     read,
   );
+};
+
+/** Kinds that markings are read as, whose letters tell which of the two a part is that may be either. */
+const MARKED_ALIKE: ReadonlySet<string | undefined> = new Set(['capacitor', 'resistor']);
+
+/**
+ * Readings of a line; where no kind is said and the marking is not surely of another, those of the kind that
+ * the letters of its designators stand for: `2W474J` is a film at C2, and `10K` a resistor at R9.
+ */
+const readingsByLetters = (
+  catalogue: Catalogue,
+  line: Line,
+  readColourRow: ReadColourRow | undefined,
+): Reading[] => {
+  const readings = readingsOf(catalogue, line, readColourRow);
+  const usual = usualKind(catalogue, expandDesignators(line.designators).list);
+  if (line.kind !== '' || usual === undefined || !MARKED_ALIKE.has(usual)) return readings;
+  const [best] = readings;
+  if (best === undefined || (best.kind !== usual && best.sure === 'sure')) return readings;
+  const byLetters = readingsOf(catalogue, { ...line, kind: usual }, readColourRow);
+  return byLetters.some((one) => one.kind === usual && hasValue(one)) ? byLetters : readings;
 };
 
 /** A word of a list that a reading leaves aside, as no mark of a maker is. */
@@ -262,7 +284,7 @@ export const understoodLine = (
   const told = typedKind === '' ? kindTold(catalogue, said) : undefined;
   const kind = told ?? (typedKind === '' ? kindOfType(catalogue, said.type) : typedKind);
   const line = withMarkedValue(catalogue, { ...withoutSlopes(said, kind), kind });
-  const readings = readingsOf(catalogue, line, readColourRow);
+  const readings = readingsByLetters(catalogue, line, readColourRow);
   const settled = settledOf(catalogue, readings, line);
   const other = understoodOther(catalogue, { said, line }, settled);
   const isKindSaid = line.kind !== '';

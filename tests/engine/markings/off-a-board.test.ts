@@ -177,6 +177,42 @@ describe('what a technician reads off a board', () => {
     ['202 trim', {}, { r: 2000 }],
     ['CHR09A1MA105K', {}, { c: u, within: 0.1 }],
     ['MFR4 10K 1%', {}, { r: 10e3, within: 0.01 }],
+    // A capital N for nano before the letter of a tolerance that is often met.
+    ['47NJ63', {}, { c: 47 * n, within: 0.05, volts: 63 }],
+    ['22NK100', {}, { c: 22 * n, within: 0.1, volts: 100 }],
+    ['10NK', {}, { c: 10 * n, within: 0.1 }],
+    ['100NJ', {}, { c: 100 * n, within: 0.05 }],
+    ['101N', {}, { c: 100 * p, within: 0.3 }],
+    // What follows the tolerance of a metal film part says how far heat moves it; it is no date.
+    ['2K21 1% T2', {}, { r: 2210, within: 0.01 }],
+    ['10K0 F T9', {}, { r: 10e3, within: 0.01 }],
+    ['50 ohm 50W ww', {}, { r: 50, watts: 50 }],
+    ['22u 25 bp', {}, { c: 22 * u, volts: 25, type: 'al-electrolytic-bipolar' }],
+    ['10u 16V ta', {}, { c: 10 * u, volts: 16, type: 'ta-mno2-solid' }],
+    // Styles of film resistors, with the value behind.
+    ['RD25 4.7K', {}, { r: 4700, watts: 0.25 }],
+    ['CMF55 10K 1%', {}, { r: 10e3, within: 0.01, watts: 0.125 }],
+    ['CCF55 1002F', {}, { r: 10e3, within: 0.01, watts: 0.25 }],
+    ['MF25 100R', {}, { r: 100, watts: 0.25 }],
+    ['H8 10K', {}, { r: 10e3 }],
+    // A K or M among the figures with a tolerance behind, and nothing else, is of a resistor.
+    ['6K8 2%', {}, { r: 6800, within: 0.02, sure: 'likely' }],
+    ['4K7J', {}, { r: 4700, within: 0.05, sure: 'likely' }],
+    ['4K7 K', {}, { r: 4700, within: 0.1 }],
+    ['270 K 5%', {}, { r: 270e3, within: 0.05 }],
+    ['100R 6W K', {}, { r: 100, watts: 6, within: 0.1 }],
+    ['0R47 2W5', {}, { r: 0.47, watts: 2.5 }],
+    // Cans whose sections a dash or a plus joins, with a stroke before their volts, and with the surge.
+    ['8-16/500', {}, { sections: [8 * u, 16 * u], volts: 500 }],
+    ['32-32/450', {}, { sections: [32 * u, 32 * u], volts: 450 }],
+    ['16 + 16 450/525', {}, { sections: [16 * u, 16 * u], volts: 450 }],
+    ['50-350', {}, { c: 50 * u, volts: 350 }],
+    ['8-450', {}, { c: 8 * u, volts: 450 }],
+    ['10-40', {}, { c: 25 * p }],
+    // The letter of 35 volts behind the code of a tantalum chip, where no part is made for so many volts.
+    ['226V', {}, { c: 22 * u, volts: 35, type: 'ta-mno2-solid' }],
+    ['475V', {}, { volts: 475 }],
+    ['400V', {}, { volts: 400 }],
   ])('%j with %j', (text, hints, asked) => {
     const [best] = readMarking(catalogue, text, hints);
     expect(best && told(best, asked)).toEqual(wanted(asked));

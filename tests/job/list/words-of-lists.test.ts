@@ -99,7 +99,7 @@ describe('what a part is', () => {
     ['VR1', '5k log with switch', 'pot'],
     ['RV5', '22k lin bias preset', 'trimmer'],
     ['P3', '1 kΩ ajustable', 'trimmer'],
-    ['R3', '4k7', ''],
+    ['R3', '4k7', 'resistor'],
     // Words of other languages, with the place of the part in the same ones.
     ['', '100 µF 25 V Elko hinter Gleichrichter', 'capacitor'],
     ['', '10k Kohleschicht', 'resistor'],

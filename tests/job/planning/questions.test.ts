@@ -112,8 +112,8 @@ test.each([
 
 test.each([
   ['VD1', 'unmarked', 'diode'],
-  ['R1', '4k7', 'resistor'],
-  ['R2', '10k 1%', 'resistor'],
+  ['RV1', '4k7', 'trimmer'],
+  ['C5', '10kΩ 1W', 'capacitor'],
 ])(
   '%s with the marking %s is first asked about as what its letters stand for',
   (designators, marking, kind) => {
@@ -127,6 +127,42 @@ test.each([
     expect(first?.choices[0]?.set).toEqual({ kind });
   },
 );
+
+test.each([
+  ['R1', '4k7', 4700],
+  ['R2', '10k 1%', 10e3],
+  ['R9', '10K', 10e3],
+  ['R7', '103', 10e3],
+  ['R3', '2W474J', 470e3],
+])(
+  '%s with the marking %s is a resistor by its letter, and no kind is asked',
+  (designators, marking, ohms) => {
+    const line = { ...emptyLine('0'), designators, marking };
+    expect(understoodLine(catalogue, line).part).toMatchObject({
+      kind: 'resistor',
+      value: { typ: ohms },
+    });
+    expect(ask({ designators, marking }).map(({ about }) => about)).not.toContain('kind');
+  },
+);
+
+test.each([
+  ['C2', '2W474J', 470e-9],
+  ['C7', '103', 10e-9],
+  ['C3', '4K7J', 4.7e-9],
+])('%s with the marking %s is a capacitor by its letter', (designators, marking, farads) => {
+  const line = { ...emptyLine('0'), designators, marking };
+  expect(understoodLine(catalogue, line).part).toMatchObject({
+    kind: 'capacitor',
+    capacitance: { typ: expect.closeTo(farads, 15) as number },
+  });
+});
+
+test('of a letter that is not surely the value, the choices are of the kind of its designator', () => {
+  const [first] = ask({ designators: 'C9', marking: '10K' });
+  expect(first?.about).toBe('marking');
+  expect(first?.choices.map(({ set }) => set.kind)).toEqual(['capacitor', 'capacitor']);
+});
 
 test('a marking of resistors at RV2 is asked about as what its letters stand for', () => {
   const [first] = ask({ designators: 'RV2', marking: '100k' });

@@ -48,7 +48,7 @@ describe('a line marked with colours', () => {
   });
 
   it('asks of a part of no known kind which it is, each answer told apart', () => {
-    const { asks } = read({ kind: '', marking: 'yellow violet yellow gold' });
+    const { asks } = read({ designators: '', kind: '', marking: 'yellow violet yellow gold' });
     const choices = asks.find(({ about }) => about === 'marking')?.choices ?? [];
     expect(choices[0]?.set).toMatchObject({ kind: 'resistor', value: '470k' });
     expect(choices.map(({ set }) => set.kind)).toContain('capacitor');

@@ -36,7 +36,9 @@ const toleranceItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
 const BEHIND_TOLERANCE: readonly Need[] = ['touching-tolerance', 'resistor'];
 const BEHIND_STYLE: readonly Need[] = ['touching-tolerance', 'style-before'];
 
-/** A letter behind the tolerance letter; nothing is made up there. */
+const BESIDE_OHMS: readonly Need[] = ['resistor', 'whole-word'];
+
+/** A letter behind the tolerance letter, or a word beside the value; nothing is made up there. */
 const behindTolerance = (
   letter: string,
   meaning: Meaning,
@@ -52,7 +54,7 @@ const behindTolerance = (
 
 const temperatureItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.resistorTemperatureLetters
-    .filter((row) => row.place === 'behind-tolerance')
+    .filter((row) => row.place !== 'in-style')
     .map((row) =>
       behindTolerance(
         row.letter,
@@ -66,7 +68,7 @@ const temperatureItems = (tables: MarkingTables, bodies: Names, origins: Names) 
           source: row.source,
         },
         weightOf(weights.temperatureLetter, row.use),
-        BEHIND_TOLERANCE,
+        row.place === 'word' ? BESIDE_OHMS : BEHIND_TOLERANCE,
       ),
     );
 

@@ -187,6 +187,8 @@ export const weights = {
   letterOfOhms: 1.15,
   /** Such figures and letter where nothing else is printed: few capacitors have neither volts nor more. */
   ohmsAlone: 2.4,
+  /** A K for the point of a resistance with a tolerance behind, and nothing else. */
+  ohmsRather: 1,
   /** A reading without a value. */
   noValue: -0.5,
   /** A size or a designator beside no value: its figures are rather the value or a date. */

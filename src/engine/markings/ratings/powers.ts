@@ -50,7 +50,7 @@ const sizesAt = (scan: Scan, at: number): Size[] => {
 const BARE_FRACTION = /1\/(?:2|3|4|8|10)(?![\p{L}\d/.,])(?!\s*[Ww])/uy;
 
 const OF_RESISTOR: readonly Need[] = ['resistor'];
-const BEFORE_RESISTOR: readonly Need[] = [];
+const OF_ANY: readonly Need[] = [];
 
 /** Whether ohms with their letter stand behind a gap, as behind the watts of `1/4 4K7`. */
 const OHMS_BEHIND = /\s+\d+(?:[.,]\d+)?[RKMk]\d*(?![\p{L}\d])/uy;
@@ -60,17 +60,17 @@ const areOhmsBehind = ({ marking: { text } }: Scan, at: number): boolean => {
   return OHMS_BEHIND.test(text);
 };
 
-const bareFractionsAt = (scan: Scan, at: number): Token[] => {
-  const { lexicon, marking } = scan;
-  BARE_FRACTION.lastIndex = at;
-  const fraction = wordBegins(marking, at) && BARE_FRACTION.exec(marking.text)?.[0];
-  const row = lexicon.tables.unitWords.find(({ quantity }) => quantity === 'power');
-  if (fraction === false || fraction === undefined || row === undefined) return [];
-  const watts = 1 / Number(fraction.slice(2));
-  return [
-    {
+/** A power that is written without a gap or a word of its own for its unit. */
+const wattsToken = (
+  { lexicon }: Scan,
+  { at, end, watts, needs }: Pick<Token, 'at' | 'end' | 'needs'> & { watts: number },
+): Token[] =>
+  lexicon.tables.unitWords
+    .filter(({ quantity }) => quantity === 'power')
+    .slice(0, 1)
+    .map(({ source }) => ({
       at,
-      end: at + fraction.length,
+      end,
       meaning: {
         slot: 'power',
         content: { says: 'power', watts },
@@ -78,13 +78,20 @@ const bareFractionsAt = (scan: Scan, at: number): Token[] => {
         origins: lexicon.origins.all,
         types: [],
         means: () => `rated ${say(watts, 'W')}`,
-        source: row.source,
+        source,
       },
       weight: weights.power.usual,
-      needs: areOhmsBehind(scan, at + fraction.length) ? BEFORE_RESISTOR : OF_RESISTOR,
+      needs,
       assumed: [],
-    },
-  ];
+    }));
+
+const bareFractionsAt = (scan: Scan, at: number): Token[] => {
+  BARE_FRACTION.lastIndex = at;
+  const fraction = wordBegins(scan.marking, at) && BARE_FRACTION.exec(scan.marking.text)?.[0];
+  if (fraction === false || fraction === undefined) return [];
+  const end = at + fraction.length;
+  const needs = areOhmsBehind(scan, end) ? OF_ANY : OF_RESISTOR;
+  return wattsToken(scan, { at, end, watts: 1 / Number(fraction.slice(2)), needs });
 };
 
 const withUnitAt = (scan: Scan, at: number): Token[] =>
@@ -125,8 +132,20 @@ const withUnitAt = (scan: Scan, at: number): Token[] =>
       ),
     );
 
+/** Watts with their unit for the point, as in `2W5`. */
+const WATTS_FOR_POINT = /[1-9]?\dW[1-9](?![\p{L}\d])/uy;
+
+const unitForPointAt = (scan: Scan, at: number): Token[] => {
+  WATTS_FOR_POINT.lastIndex = at;
+  const found = wordBegins(scan.marking, at) ? WATTS_FOR_POINT.exec(scan.marking.text) : null;
+  if (found === null) return [];
+  const watts = Number(found[0].replace('W', '.'));
+  return wattsToken(scan, { at, end: at + found[0].length, watts, needs: OF_ANY });
+};
+
 /** Rated power, such as `5W`, `1/4 W`, and of resistors `1/4` alone. */
 export const powersAt = (scan: Scan, at: number): Token[] => [
   ...withUnitAt(scan, at),
   ...bareFractionsAt(scan, at),
+  ...unitForPointAt(scan, at),
 ];

@@ -137,6 +137,12 @@ const isBehindPoint = ({ lexicon, marking: { text } }: Scan, at: number): boolea
   );
 };
 
+/** Whether the letter at an index is one of the tolerances that are often met. */
+const isOften = ({ lexicon, marking: { text } }: Scan, at: number): boolean =>
+  lexicon.tables.toleranceLetters.some(
+    (row) => row.met === 'often' && row.letter === text.charAt(at),
+  );
+
 const PADDED_CODE = /(?<![\d.,])0\d{3}$/;
 
 /** Whether the figures before an index are a code that begins with a nought, as in `0620P`. */
@@ -158,7 +164,8 @@ const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: num
   const isNoCode =
     !isFigure(text.charAt(behind - FIGURES_OF_CODE)) || text.charAt(behind - 1) === '0';
   const isSeldom = met === 'seldom' && isNoCode;
-  if (isLetter(text.charAt(end))) return mayBeUnit(scan, letter, 'end', USUAL);
+  if (isLetter(text.charAt(end)))
+    return mayBeUnit(scan, letter, 'end', met === 'seldom' && isOften(scan, end) ? MET : USUAL);
   const place = isFigure(text.charAt(end)) ? 'middle' : 'end';
   return isSeldom && mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET);
 };

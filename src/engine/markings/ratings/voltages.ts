@@ -39,10 +39,13 @@ interface OfVolts {
   note?: string;
 }
 
+/** What of a number counts for the volts that it says. */
+type Volts = Pick<WrittenNumber, 'value' | 'cost' | 'assumed' | 'grouped'>;
+
 /** A number of volts with its word. */
 const voltsToken = (
   at: number,
-  number: WrittenNumber,
+  number: Volts,
   word: FoundVolts,
   { end, factor = word.row.factor, note = '' }: OfVolts,
 ): Token => {
@@ -128,6 +131,21 @@ const isVoltage = ({ lexicon }: Scan, { value, assumed, grouped }: WrittenNumber
 const isCode = ({ marking }: Scan, { digits }: WrittenNumber, end: number): boolean =>
   digits.length === 1 && isFigure(marking.text.charAt(end));
 
+const TANTALUM_CODE = /^[1-9]\d[4-7]$/;
+
+/** Whether figures and a V are rather the code of a tantalum chip and its letter for 35 V, as in `226V`. */
+const isCodeOfChip = (
+  { lexicon, marking }: Scan,
+  { digits, value, decimal }: WrittenNumber,
+  end: number,
+): boolean =>
+  !decimal &&
+  TANTALUM_CODE.test(digits) &&
+  !lexicon.usualVolts.has(value) &&
+  marking.text.charAt(end - 1) === 'V' &&
+  isFigure(marking.text.charAt(end - 2)) &&
+  wordEnds(marking, end);
+
 /** The lowest rating there is, V: below, `1V` is rather the code of a chip. */
 const LOWEST_RATING = 1.5;
 
@@ -142,7 +160,7 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
       const start = skipBlanks(scan.marking, number.end);
       return rolesAt(scan, start)
         .filter(({ row }) => !row.ends_word || start === number.end)
-        .filter(({ end }) => !isCode(scan, number, end))
+        .filter(({ end }) => !isCode(scan, number, end) && !isCodeOfChip(scan, number, end))
         .map((word) => {
           const cost = word.cost + lowCost(word.row, number.value * word.row.factor);
           return voltsToken(at, number, { ...word, cost }, { end: word.end });
@@ -180,6 +198,34 @@ const pairAt = (scan: Scan, at: number): Token[] =>
           }),
       );
   });
+
+const BARE_PAIR = /(\d{2,3})\/(\d{2,3})(?![\d.,/]|\s?\p{L})/uy;
+const BEHIND_VALUE: readonly Need[] = ['value-before', 'whole-word'];
+
+/** The word that volts without one would have. */
+const standingWord = ({ tables, bodies, origins }: Scan['lexicon']): FoundVolts | undefined => {
+  const row = tables.voltageWords.find(({ word, role }) => word === 'V' && role === 'rated');
+  return row && { row, bodies: bodies.all, origins: origins.all, end: 0, assumed: [], cost: 0 };
+};
+
+/** The same without a word, behind the value of a can: `16+16 450/525`. */
+const barePairAt = (scan: Scan, at: number): Token[] => {
+  const { lexicon, marking } = scan;
+  BARE_PAIR.lastIndex = at;
+  const [all, first, second] = (wordBegins(marking, at) && BARE_PAIR.exec(marking.text)) || [];
+  const [volts, surge] = [Number(first), Number(second)];
+  const word = standingWord(lexicon);
+  const { lowestOfCan, highestSurge } = lexicon.trade;
+  if (all === undefined || word === undefined) return [];
+  const isRating = volts >= lowestOfCan && lexicon.usualVolts.has(volts);
+  if (!isRating || surge <= volts || surge > volts * highestSurge) return [];
+  const note = `; ${say(surge, 'V')} is a surge figure`;
+  const written = { value: volts, cost: 0, assumed: [], grouped: false };
+  const token = voltsToken(at, written, word, { end: at + all.length, note });
+  return [
+    { ...token, weight: weights.voltageFigures.usual, needs: BEHIND_VALUE, withUsualUnit: false },
+  ];
+};
 
 /** Volts with a word before the figures, such as `WVDC 400` or `T.E. 1500 V`. */
 const wordBeforeAt = (scan: Scan, at: number): Token[] =>
@@ -262,5 +308,6 @@ export const writtenVoltagesAt = (scan: Scan, at: number): Token[] => [
   ...testAt(scan, at),
   ...wordBehindAt(scan, at),
   ...pairAt(scan, at),
+  ...barePairAt(scan, at),
   ...wordBeforeAt(scan, at),
 ];

@@ -55,29 +55,34 @@ const listToken = (
 /** Sections without a unit that strokes part, which are not all alike. */
 const LEAST_UNLIKE = 3;
 
-/** Whether the volts of a can stand behind a gap: they are no value beside those before them. */
-const areVoltsOfCanBehind = (scan: Scan, end: number): boolean => {
-  const at = skipBlanks(scan.marking, end);
+/**
+ * Whether the volts of a can stand behind a gap, or behind a stroke where dashes join the sections: they are
+ * no value beside those before them.
+ */
+const areVoltsOfCanBehind = (scan: Scan, from: number, end: number): boolean => {
+  const { text } = scan.marking;
+  const isParted = text.charAt(end) === '/' && text.slice(from, end).includes('-');
+  const at = isParted ? end + 1 : skipBlanks(scan.marking, end);
   const value = at > end ? (plainNumberAt(scan, at)?.value ?? 0) : 0;
   return value >= scan.lexicon.trade.lowestOfCan && scan.lexicon.usualVolts.has(value);
 };
 
 /**
  * Whether a list may do without a unit: with a plus if all are whole, with strokes if all are alike, as
- * `32-32`, or three or more, or if the volts of a can follow, as in `50/30 350`.
+ * `32-32`, or three or more, or if the volts of a can follow, as in `50/30 350` and `8-16/500`.
  */
-const mayBeBare = (scan: Scan, { sign, numbers, end }: NumberList): boolean => {
+const mayBeBare = (scan: Scan, at: number, { sign, numbers, end }: NumberList): boolean => {
   if (sign === 'x') return true;
   if (numbers.every(({ value }) => value === numbers[0]?.value)) return true;
   if (sign === '+') return numbers.every(({ value }) => Number.isInteger(value));
-  const isCan = numbers.length >= LEAST_UNLIKE || areVoltsOfCanBehind(scan, end);
+  const isCan = numbers.length >= LEAST_UNLIKE || areVoltsOfCanBehind(scan, at, end);
   return isCan && numbers.every(({ padded }) => padded !== true);
 };
 
 /** Lists without a unit, in the form that the table has for them. */
 const bareListsAt = (scan: Scan, at: number, list: NumberList): Token[] =>
   scan.lexicon.values.forms.sections
-    .filter(() => mayBeBare(scan, list))
+    .filter(() => mayBeBare(scan, at, list))
     .filter((form) =>
       list.numbers.every(({ value }) => {
         const farads = value * form.unit_f;

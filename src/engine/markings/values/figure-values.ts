@@ -21,8 +21,12 @@ const inSpan = (form: { value_min: number; value_max: number }, value: number): 
 const hasCount = (form: ValueForm, digits: string): boolean =>
   digits.length >= form.figures_min && digits.length <= form.figures_max;
 
-/** A stroke and the last figures; `50/50 300V` and `20/20/20 450` have sections before their volts. */
-const STROKE_AND_VOLTS = /^ ?\/ ?\d+(?!\d| ?\/ ?\d| +\d{2,3}(?!\d))/u;
+/**
+ * A stroke and the last figures; `50/50 300V` and `20/20/20 450` have sections before their volts. A dash
+ * does for it before three figures, as in `50-350`; with fewer it stands between the ends of a trimmer.
+ */
+const STROKE_AND_VOLTS =
+  /^(?: ?\/ ?\d+(?!\d| ?\/ ?\d| +\d{2,3}(?!\d))|-[1-9]\d{2}(?![\d.,]|[/+-]\d| +\d{2,3}(?!\d)))/u;
 
 /** Whether a stroke sets figures apart from others behind it, as in `10/63`; those of sections are joined. */
 const isBeforeStroke = ({ marking: { text } }: Scan, at: number, end: number): boolean =>

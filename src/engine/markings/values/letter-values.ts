@@ -194,10 +194,15 @@ const isOfResistor = (
  * that it is no tolerance.
  */
 const OHMS_ALONE =
-  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?[kKM](?:\s+|\s*±\s*)\d*(?:[.,]?\d+)\s*%)$/u;
+  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?\s?[kKM](?:\s+|\s*±\s*)\d*(?:[.,]?\d+)\s*%)$/u;
+
+const TOLERANCE_BEHIND = String.raw`(?:\s?[FGJKM]|(?:\s+|\s?±\s?)\d*[.,]?\d+\s?%)`;
 
 /** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
-const POINT_AND_TOLERANCE = /^\d{1,3}R\d{1,2}\s?[FGJKM]$/u;
+const POINT_AND_TOLERANCE = new RegExp(String.raw`^\d{1,3}R\d{1,2}${TOLERANCE_BEHIND}$`, 'u');
+
+/** The same with a K, which some old ceramics have as well. */
+const THOUSANDS_AND_TOLERANCE = new RegExp(String.raw`^\d{1,3}K\d{1,2}${TOLERANCE_BEHIND}$`, 'u');
 
 /**
  * Whole thousands or millions, or an E for ohms, with the letter of a tolerance behind; and an E behind a
@@ -227,7 +232,10 @@ const isToldByTolerance = (scan: Scan, { place }: LetterForm): boolean =>
 /** What the letter of a resistance makes of it. */
 const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>
   (form.place === 'end' || row.tells_kind ? weights.letterOfOhms : 0) +
-  (isOhmsAlone(scan, form) ? weights.ohmsAlone : 0);
+  (isOhmsAlone(scan, form) ? weights.ohmsAlone : 0) +
+  (form.place === 'middle' && THOUSANDS_AND_TOLERANCE.test(scan.marking.text)
+    ? weights.ohmsRather
+    : 0);
 
 /** Figures about a letter of parts that are precise to a per cent or two. */
 const PRECISE_FIGURES = 3;
