@@ -274,7 +274,6 @@ describe('letters of the material and of the taper', () => {
       { type: 'ptfe' },
       'dielectric',
       [
-        ['MKF', 'rare', 'film'],
         ['PTFE', 'usual', 'film'],
         ['ФТ', 'usual', 'film', 'soviet'],
       ],

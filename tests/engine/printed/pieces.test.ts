@@ -252,7 +252,7 @@ describe('what must not be spelt', () => {
     ['104', 'C', false],
     // A single letter for a temperature, and a word seldom met, are no words.
     ['473', 'B', false],
-    ['473M', 'KB', true],
+    ['473M', 'KS', true],
     ['473 ', 'V', true],
     ['', 'V', true],
     ['', '+', false],
