@@ -93,6 +93,8 @@ const named = (catalogue: Catalogue, column: string, value: string): string => {
   if (column === 'types') return catalogue.types[value]?.short_name ?? value;
   if (column === 'system')
     return catalogue.markings.temperatureSystems.find((row) => row.id === value)?.name ?? value;
+  if (column === 'group')
+    return catalogue.markings.markGroups.find((row) => row.id === value)?.name ?? value;
   if (column === 'scheme')
     return catalogue.markings.dateSchemes.find((row) => row.id === value)?.name ?? value;
   return value;

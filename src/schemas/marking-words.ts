@@ -46,22 +46,13 @@ export const safetyClassRow = z.strictObject({
   ...provenance,
 });
 
+/** What a group of marks is called on their page; a group is a code table of its own. */
+export const markGroupRow = z.strictObject({ id, name: text, ...provenance });
+
 /** Words on a body that tell something, though no figure. */
 export const bodyMarkRow = z.strictObject({
   mark: text,
-  group: z.enum([
-    'polarity',
-    'approval',
-    'foil',
-    'duty',
-    'material',
-    'pins',
-    'gang',
-    'grade',
-    'size',
-    'designator',
-    'other-designator',
-  ]),
+  group: id.describe('id in mark-groups.csv'),
   printed: yesNo.describe(
     'yes: found among printed words; no: a thing to look for, for the reader',
   ),

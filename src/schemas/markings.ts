@@ -37,6 +37,7 @@ import type {
   otherMarkRow,
   safetyClassRow,
   bodyMarkRow,
+  markGroupRow,
   climateLetterRow,
   dateSignRow,
   dateSchemeRow,
@@ -270,6 +271,7 @@ export interface MarkingTables extends ColourTables {
   dielectricCodes: Rows<typeof dielectricCodeRow>;
   safetyClasses: Rows<typeof safetyClassRow>;
   bodyMarks: Rows<typeof bodyMarkRow>;
+  markGroups: Rows<typeof markGroupRow>;
   otherMarks: Rows<typeof otherMarkRow>;
   climateLetters: Rows<typeof climateLetterRow>;
   dateSchemes: Rows<typeof dateSchemeRow>;

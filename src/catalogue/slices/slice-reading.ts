@@ -33,7 +33,7 @@ const WITH_COLOURS: readonly MarkingTable[] = [
 ];
 
 /** Tables that nothing is read by: they are shown on their own pages alone. */
-const SHOWN_ALONE: readonly MarkingTable[] = ['ambiguities'];
+const SHOWN_ALONE: readonly MarkingTable[] = ['ambiguities', 'markGroups'];
 
 /** The marking tables without the words that only the pages of codes show. */
 const withoutPageWords = (markings: Catalogue['markings']): Catalogue['markings'] => ({
