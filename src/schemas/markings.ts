@@ -77,6 +77,9 @@ export const valueFormRow = z.strictObject({
   stroke_volts_max: optionalNumber.describe(
     'highest rated voltage behind a stroke, as in 10/63, that makes this the likelier reading, V',
   ),
+  percent_min: optionalNumber.describe(
+    'closest usual tolerance of parts that are marked so, ± per cent',
+  ),
   ratio_min: optionalNumber.describe('how many times the lower end the upper is at least'),
   ratio_max: optionalNumber.describe('how many times the lower end the upper is at the most'),
   years_from: optionalNumber.describe('first year that parts are marked so, about'),

@@ -213,6 +213,26 @@ describe('what a technician reads off a board', () => {
     ['226V', {}, { c: 22 * u, volts: 35, type: 'ta-mno2-solid' }],
     ['475V', {}, { volts: 475 }],
     ['400V', {}, { volts: 400 }],
+    // Bare behind the volts of an electrolytic it is the highest temperature, and no date.
+    ['100uF 35V 105', {}, { c: 100 * u, volts: 35 }],
+    ['22uF 63V 85', {}, { c: 22 * u, volts: 63 }],
+    ['470 25V (M) 85', {}, { c: 470 * u, within: 0.2, volts: 25 }],
+    ['22uF 63V 8512', {}, { c: 22 * u, volts: 63, date: '1985-W12' }],
+    ['10uF N/P 50V', {}, { c: 10 * u, volts: 50, type: 'al-electrolytic-bipolar' }],
+    // Two figures and a letter that capacitors seldom bear may be of a chip, and one is no sure value.
+    ['1H', {}, { c: u, within: 0.03, sure: 'possible' }],
+    ['33B', {}, { c: 33 * p, sure: 'possible' }],
+    ['10B', {}, { c: 10 * p, sure: 'possible' }],
+    // Thousands of picofarads in words; a filter without the unit of its smaller two.
+    ['5K pF', {}, { c: 5 * n }],
+    ['10 k pF 500V', {}, { c: 10 * n, volts: 500 }],
+    ['0,1+2x2500 250~', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], volts: 250, kind: 'ac' }],
+    ['4700-50', {}, { c: 4700 * u, volts: 50 }],
+    // Links without a resistance.
+    ['0R0', {}, { r: 0 }],
+    ['0R', {}, { r: 0 }],
+    ['0 ohm', {}, { r: 0 }],
+    ['0Ω', {}, { r: 0 }],
   ])('%j with %j', (text, hints, asked) => {
     const [best] = readMarking(catalogue, text, hints);
     expect(best && told(best, asked)).toEqual(wanted(asked));

@@ -238,10 +238,22 @@ const saidBy = ({ group, mark, polarity }: MarkRow): Content => {
   return polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity };
 };
 
+const BEHIND_RATING: readonly Need[] = ['rating-before', 'whole-word'];
+
+/** A bare figure that is a limit of the part behind its rated voltage, such as the 105 of `100uF 35V 105`. */
+const limit = (word: string, meaning: Meaning, weight: number): [string, Item] => {
+  const take = (_: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+    found.assumed.length > 0
+      ? undefined
+      : { ...tokenOf(at, found.end, meaning, weight, found), needs: BEHIND_RATING };
+  return [word, { kind: 'word', take }];
+};
+
 /** How a mark of a group is taken. */
 const markTaken = ({ group }: MarkRow) => {
   if (group === 'gang') return gangWord;
   if (group === 'grade') return grade;
+  if (group === 'limit') return limit;
   if (group === 'designator' || group === 'other-designator') return designator;
   return group === 'pins' ? pinsLetter : freeWord;
 };

@@ -35,7 +35,8 @@ export const mainsFiltersAt = ({ lexicon, marking }: Scan, at: number): Token[] 
   FILTER.lastIndex = at;
   const found = FILTER.exec(marking.text);
   const [whole = '', first = '', unit, second = '', unitOfBoth] = found ?? [];
-  const end = at + whole.length;
+  // A blank that a unit did not follow is none of it: `0,1+2x2500 250~`.
+  const end = at + whole.trimEnd().length;
   const next = marking.text.charAt(end);
   if (whole === '' || isFigure(next) || isLetter(next)) return [];
   const across = farads(first, unit);

@@ -105,6 +105,7 @@ const asWritten = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
           settle: form.settle,
           voltsFrom: form.volts_min,
           voltsBeside: form.volts_beside,
+          ...(form.percent_min === undefined ? {} : { toleranceFrom: form.percent_min / 100 }),
           strokeVoltsMax: isBeforeStroke(scan, at, number.end) ? form.stroke_volts_max : undefined,
           ofTypes: form.types,
           assumed,

@@ -60,8 +60,35 @@ const inForm = (scan: Scan, at: number, form: ResistorForm, number: WrittenNumbe
   ];
 };
 
-/** Resistances written in figures alone. */
-export const resistorFiguresAt = (scan: Scan, at: number): Token[] =>
+const LINK_WITH_LETTER = /(?:0R0?|R0{1,3}|0\s?(?:[ΩΩ]|ohms?))(?![\p{L}\d.,])/iuy;
+
+/** A link of no resistance with the letter or the word of a resistance: `0R0`, `0 ohm`. */
+const linksAt = (scan: Scan, at: number): Token[] => {
+  LINK_WITH_LETTER.lastIndex = at;
+  const written = wordBegins(scan.marking, at) && LINK_WITH_LETTER.exec(scan.marking.text)?.[0];
+  if (written === false || written === undefined) return [];
+  return scan.lexicon.resistors.forms
+    .filter(({ shape }) => shape === 'link')
+    .map((form) =>
+      valueToken({
+        at,
+        end: at + written.length,
+        quantity: 'resistance',
+        value: 0,
+        figures: '',
+        weight: weightOf(weights.value, form.use),
+        needs: WHOLE_WORD,
+        bodies: form.bodyBits,
+        origins: form.originBits,
+        source: form.source,
+        settle: form.settle,
+        tellsKind: true,
+        assumed: [],
+      }),
+    );
+};
+
+const figuresInFormsAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
     .filter((number) => !number.grouped)
     .flatMap((number) =>
@@ -69,6 +96,12 @@ export const resistorFiguresAt = (scan: Scan, at: number): Token[] =>
         .filter(({ shape }) => (shape === 'decimal') === number.decimal)
         .flatMap((form) => inForm(scan, at, form, number)),
     );
+
+/** Resistances written in figures alone, and links of none. */
+export const resistorFiguresAt = (scan: Scan, at: number): Token[] => [
+  ...linksAt(scan, at),
+  ...figuresInFormsAt(scan, at),
+];
 
 interface Multiplier {
   row: Eia96MultiplierRow;

@@ -153,7 +153,8 @@ export const mayTake = (step: Step, token: Token): boolean =>
 const unusualTolerance = (step: Step, { content }: Meaning): number => {
   if (content.says !== 'tolerance' || step.value === undefined) return 0;
   const { toleranceFrom = 0, toleranceUpTo = Infinity } = step.value.meaning;
-  const { plus } = content.tolerance;
+  const { plus, unit } = content.tolerance;
+  if (unit !== 'fraction') return 0;
   return plus > toleranceUpTo || plus < toleranceFrom ? weights.unusualTolerance : 0;
 };
 

@@ -27,8 +27,8 @@ const wordsAt = (scan: Scan, at: number): Token[] =>
   });
 
 /** Whether a mark says by itself what its figures are, as `50 Hz` and `105°C` do. */
-const saysItsFigures = (scan: Scan, { at, meaning }: Token): boolean =>
-  meaning.content.says === 'remark' && isFigure(scan.marking.text.charAt(at));
+const saysItsFigures = (scan: Scan, { at, meaning, needs }: Token): boolean =>
+  meaning.content.says === 'remark' && needs.length === 0 && isFigure(scan.marking.text.charAt(at));
 
 /** Every way to take the marking from an index on. */
 export const tokensAt = (scan: Scan, at: number): Token[] => {
