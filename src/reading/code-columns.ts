@@ -85,20 +85,24 @@ const headingOf = (column: string): string =>
 /** Origins that are no places. */
 const NO_PLACES: ReadonlySet<string> = new Set(['old', 'international']);
 
-/** Words of ids that are other tables' keys, and units of numbers that are quantities. */
-const named = (catalogue: Catalogue, column: string, value: string): string => {
-  if (column === 'bodies' || column === 'body') return shortBody(value);
-  if (column === 'use') return useWords[value as keyof typeof useWords];
-  if (column === 'origins') return NO_PLACES.has(value) ? value : capital(value);
-  if (column === 'types') return catalogue.types[value]?.short_name ?? value;
-  if (column === 'system')
-    return catalogue.markings.temperatureSystems.find((row) => row.id === value)?.name ?? value;
-  if (column === 'group')
-    return catalogue.markings.markGroups.find((row) => row.id === value)?.name ?? value;
-  if (column === 'scheme')
-    return catalogue.markings.dateSchemes.find((row) => row.id === value)?.name ?? value;
-  return value;
+const nameIn = (rows: readonly { id: string; name: string }[], id: string): string | undefined =>
+  rows.find((row) => row.id === id)?.name;
+
+/** What the ids of a column are called, by its name. */
+const NAMES: Readonly<Record<string, (catalogue: Catalogue, id: string) => string | undefined>> = {
+  bodies: (_catalogue, id) => shortBody(id),
+  body: (_catalogue, id) => shortBody(id),
+  use: (_catalogue, id) => useWords[id as keyof typeof useWords],
+  origins: (_catalogue, id) => (NO_PLACES.has(id) ? id : capital(id)),
+  types: ({ types }, id) => types[id]?.short_name,
+  system: ({ markings }, id) => nameIn(markings.temperatureSystems, id),
+  scheme: ({ markings }, id) => nameIn([...markings.dateSchemes, ...markings.voltageSchemes], id),
+  group: ({ markings }, id) => nameIn(markings.markGroups, id),
 };
+
+/** Words of an id that is the key of another table; itself where it has none. */
+const named = (catalogue: Catalogue, column: string, value: string): string =>
+  NAMES[column]?.(catalogue, value) ?? value;
 
 /** Unit of a number that is a quantity; nothing for a mere number. */
 const unitOf = (column: string, row: TableRow): Unit | undefined => {
