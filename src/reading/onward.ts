@@ -3,6 +3,7 @@ import { href } from '../components/links.ts';
 import {
   exactly,
   familyBears,
+  ruleOf,
   formatQuantity,
   formatValue,
   pairing,
@@ -56,9 +57,6 @@ export const likeliestType = (
   return whole?.id ?? types.find((id) => Object.hasOwn(catalogue.types, id));
 };
 
-/** How far outside the usual values of a position a part may lie and still be offered it. */
-const LEEWAY = 3;
-
 /** Positions in which a part of this type and value is met, the commonest first. */
 const positionsFor = (
   catalogue: Catalogue,
@@ -67,11 +65,12 @@ const positionsFor = (
 ): PositionId[] => {
   const row = catalogue.types[type];
   if (row === undefined) return [];
+  const leeway = ruleOf(catalogue, 'beyond-usual');
   return Object.values(catalogue.positions)
     .filter((position) => pairing(catalogue, row, position).met)
     .filter(
       ({ usual_c_min: low, usual_c_max: high }) =>
-        capacitance === undefined || (capacitance >= low / LEEWAY && capacitance <= high * LEEWAY),
+        capacitance === undefined || (capacitance >= low / leeway && capacitance <= high * leeway),
     )
     .toSorted(byUse)
     .map((position) => position.id);

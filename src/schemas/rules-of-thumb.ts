@@ -30,6 +30,16 @@ export const ruleOfThumbRow = z.strictObject({
     'lowest-of-can',
     'highest-surge',
     'closest-potentiometer',
+    'old-type-age',
+    'rating-far-below',
+    'polar-rating',
+    'polar-value',
+    'supply-value',
+    'looser-type',
+    'chain-tolerance',
+    'chain-value',
+    'another-value',
+    'beyond-usual',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

@@ -1,6 +1,7 @@
 import {
   isAtLeast,
   isChip,
+  ruleOf,
   type Assessment,
   type Catalogue,
   type Leaning,
@@ -29,9 +30,6 @@ const SPECIAL = 0.25;
 
 /** Weightier than another family that is as common: film before a small electrolytic. */
 const SMALL = 1.25;
-
-/** So many times the old value, or less of it, is another value: what is made in few values comes second. */
-const OTHER_VALUE = 1.25;
 
 /** Room for what binary fractions leave of a ratio. */
 const ROUNDING = 1e-9;
@@ -124,11 +122,15 @@ const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
 };
 
 /** Whether the value of a part is another than the old one's, beyond a step of preferred values. */
-const isFar = ({ original: { capacitance } }: OldInPlace, candidate: AnyPart): boolean => {
+const isFar = (
+  catalogue: Catalogue,
+  { original: { capacitance } }: OldInPlace,
+  candidate: AnyPart,
+): boolean => {
   if (capacitance === undefined || !('capacitance' in candidate)) return false;
   const ratio =
     candidate.capacitance / (typeof capacitance === 'number' ? capacitance : capacitance.typ);
-  return Math.max(ratio, 1 / ratio) > OTHER_VALUE * (1 + ROUNDING);
+  return Math.max(ratio, 1 / ratio) > ruleOf(catalogue, 'another-value') * (1 + ROUNDING);
 };
 
 /** Whether the old part will have been a chip as well, since none of its type has leads in such a value. */
@@ -164,7 +166,7 @@ export const strangeness = (
     ofType +
     (chip && ofType < RARE ? RARE : 0) +
     (isSmall(catalogue, candidate) ? SMALL : 0) +
-    (isFar(old, candidate) ? FAR : 0) +
+    (isFar(catalogue, old, candidate) ? FAR : 0) +
     (isSeldom ? LESS_COMMON : 0)
   );
 };

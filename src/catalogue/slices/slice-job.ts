@@ -6,6 +6,7 @@ import {
   NOTED,
   nothing,
   pick,
+  RULES_OF_LINES,
   TYPE_WORDS,
   without,
   withoutLeads,
@@ -24,7 +25,7 @@ export const sliceJob = (catalogue: Catalogue): Catalogue => ({
   },
   cautions: catalogue.cautions,
   mountings: withoutLeads(catalogue),
-  rulesOfThumb: pick(catalogue.rulesOfThumb, ['valve-rating']),
+  rulesOfThumb: pick(catalogue.rulesOfThumb, RULES_OF_LINES),
   job: {
     ...nothing(catalogue).job,
     fittingOrder: catalogue.job.fittingOrder,

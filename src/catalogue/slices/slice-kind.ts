@@ -86,6 +86,8 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
       'halving',
       'resistor-power-in-hand',
       'thermal-noise-over',
+      'chain-tolerance',
+      'chain-value',
     ]),
     sumInputs,
     verdictRules: catalogue.verdictRules,

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../engine/catalogue.ts';
+import type { RuleOfThumb } from '../../engine/rule-of-thumb.ts';
 import type { SumInputRow } from '../../schemas/sums.ts';
 
 /** Where in its source a row was found, and what is noted of it: only pages of the data tell. */
@@ -11,6 +12,17 @@ export const PROVENANCE = [...CITED, 'basis'] as const;
 export const TYPE_WORDS = ['appearance', 'summary', 'failure', ...NOTED] as const;
 /** Words of positions that only their own pages show. */
 export const POSITION_WORDS = ['summary', 'decisive', 'larger', 'smaller', ...NOTED] as const;
+
+/** Rules of thumb by which what a line of a list tells in part is completed. */
+export const RULES_OF_LINES: readonly RuleOfThumb[] = [
+  'valve-rating',
+  'old-type-age',
+  'rating-far-below',
+  'polar-rating',
+  'polar-value',
+  'supply-value',
+  'looser-type',
+];
 
 /** The keys of a record that are named. */
 export const pick = <Value>(

@@ -8,6 +8,7 @@ import {
   NOTED,
   nothing,
   pick,
+  RULES_OF_LINES,
   POSITION_WORDS,
   PROVENANCE,
   TYPE_WORDS,
@@ -105,7 +106,11 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   // That they are not met is all that is asked of them here, and they grow as types times positions.
   unlikelyPairs: catalogue.unlikelyPairs.map((row) => dropped(row, ['why', ...PROVENANCE])),
   benchWords: catalogue.benchWords.map((row) => dropped(row, PROVENANCE)),
-  rulesOfThumb: pick(catalogue.rulesOfThumb, [...Object.values(TRADE), 'valve-rating']),
+  rulesOfThumb: pick(catalogue.rulesOfThumb, [
+    ...Object.values(TRADE),
+    ...RULES_OF_LINES,
+    'beyond-usual',
+  ]),
   inPlaceOf: catalogue.inPlaceOf.map((row) => dropped(row, ['locator', 'note'])),
   kinds: catalogue.kinds,
   kindTypes: eachWithout(catalogue.kindTypes, TYPE_WORDS),

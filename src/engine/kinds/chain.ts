@@ -2,6 +2,7 @@ import { isChip } from '../assessment/mounting.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { largestShare } from '../equations/resistor.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { findKindStandIns, type KindAssessment } from './assess.ts';
 import type { KindRequest } from './part.ts';
 import { kindCircumstances, resolveKindSituation } from './situation.ts';
@@ -24,12 +25,6 @@ const MENDED: readonly string[] = [
 /** As many as are still soldered in place of one. */
 const COUNTS = [2, 3, 4];
 
-/** Widest tolerance of parts in a chain: what films are sold in. */
-const TOLERANCE = 0.05;
-
-/** Half a step of E24. */
-const CLOSE = 0.05;
-
 /** What every shop has, with leads. */
 const isPlain = (catalogue: Catalogue, { candidate, buy }: KindAssessment): boolean =>
   catalogue.kindTypes[candidate.type]?.market === 'common' &&
@@ -50,7 +45,7 @@ export const askedOfEach = (
   request: KindRequest,
   count: number,
 ): KindRequest => {
-  const share = largestShare(count, TOLERANCE);
+  const share = largestShare(count, ruleOf(catalogue, 'chain-tolerance'));
   const { original, conditions } = resolveKindSituation(catalogue, request);
   const { type, tolerance, value, rating } = original;
   const seen = (id: string, range: Range): Range => {
@@ -69,7 +64,8 @@ export const askedOfEach = (
 };
 
 /** Whether the whole of a chain is as close to the old value as any of the usual steps. */
-const isClose = (whole: number, old: number): boolean => Math.abs(whole / old - 1) <= CLOSE;
+const isClose = (catalogue: Catalogue, whole: number, old: number): boolean =>
+  Math.abs(whole / old - 1) <= ruleOf(catalogue, 'chain-value');
 
 /**
  * The shortest chain of equal parts with leads, of a type that every shop has, that fits where no single
@@ -90,8 +86,8 @@ export const kindChain = (
     one.verdict === 'fits' &&
     short.has(one.candidate.type) &&
     isPlain(catalogue, one) &&
-    (one.candidate.tolerance?.plus ?? 1) <= TOLERANCE &&
-    isClose(count * (one.candidate.value ?? 0), original.value ?? 0);
+    (one.candidate.tolerance?.plus ?? 1) <= ruleOf(catalogue, 'chain-tolerance') &&
+    isClose(catalogue, count * (one.candidate.value ?? 0), original.value ?? 0);
   for (const count of COUNTS) {
     const found = findKindStandIns(catalogue, askedOfEach(catalogue, request, count)).find((one) =>
       fits(count, one),

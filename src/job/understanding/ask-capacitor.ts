@@ -17,6 +17,7 @@ import { byUse } from '../../search/position-order.ts';
 import { saidAmong } from '../../search/said-names.ts';
 import { listed } from '../../text/words.ts';
 import type { Line } from '../model/job.ts';
+import { YEAR } from '../../engine/quantities/si.ts';
 import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
 import type { PartOfLine } from './part-of-line.ts';
@@ -29,31 +30,22 @@ export const wordsBeside = ({ marking, value }: Line): string => `${marking}, ${
 const takes = (low: number, high: number, part: PartOfLine): boolean =>
   part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
 
-/** Types that are met this long ago at the usual least (years) are what old boards carry. */
-const OLD_YEARS = 25;
-
 /** A value within this factor of the least or the most of a type is seldom met in it. */
 const SELDOM = Math.sqrt(10);
 
-/** A type whose usual rating is so many times the marked one was not made for so little. */
-const FAR_BELOW = 6;
-
-/** Of a microfarad and more, what is rated for no more than this, V, is rather a polar part. */
-const MOST_OF_POLAR = 50;
-const LEAST_OF_POLAR = 1e-6;
-
 /** Whether a part is rather polar than of film, by its value and its few volts. */
-const isRatherPolar = ({ ratedVoltage, capacitance }: PartOfLine): boolean =>
-  (capacitance?.typ ?? 0) >= LEAST_OF_POLAR && (ratedVoltage?.typ ?? Infinity) <= MOST_OF_POLAR;
+const isRatherPolar = (catalogue: Catalogue, { ratedVoltage, capacitance }: PartOfLine): boolean =>
+  (capacitance?.typ ?? 0) >= ruleOf(catalogue, 'polar-value') &&
+  (ratedVoltage?.typ ?? Infinity) <= ruleOf(catalogue, 'polar-rating');
 
 /** Whether a type is seldom met in a value, or was not made for so few volts. */
-const isSeldom = (row: TypeRow, part: PartOfLine): boolean => {
+const isSeldom = (catalogue: Catalogue, row: TypeRow, part: PartOfLine): boolean => {
   const isPolar = row.polarity === 'polar';
-  if (isRatherPolar(part)) return !isPolar;
+  if (isRatherPolar(catalogue, part)) return !isPolar;
   const value = part.capacitance?.typ;
   const volts = part.ratedVoltage?.typ ?? Infinity;
   // Polar parts were made for as many volts as there were, so for few as well.
-  if (!isPolar && volts * FAR_BELOW < row.old_v_typical) return true;
+  if (!isPolar && volts * ruleOf(catalogue, 'rating-far-below') < row.old_v_typical) return true;
   return value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM);
 };
 
@@ -61,10 +53,11 @@ const isSeldom = (row: TypeRow, part: PartOfLine): boolean => {
  * How late a type is offered where only its value speaks for it: what is seldom met in the value or for so
  * few volts, or made for AC that is not marked, later; what is of today last.
  */
-const lateness = (row: TypeRow, part: PartOfLine): number => {
+const lateness = (catalogue: Catalogue, row: TypeRow, part: PartOfLine): number => {
   const isForAc = row.safety_classes.length > 0;
   if (part.voltageKind === 'ac' && isForAc) return 0;
-  return 1 + Number(isSeldom(row, part) || isForAc) + 2 * Number(row.old_age < OLD_YEARS);
+  const isOfToday = row.old_age * YEAR < ruleOf(catalogue, 'old-type-age');
+  return 1 + Number(isSeldom(catalogue, row, part) || isForAc) + 2 * Number(isOfToday);
 };
 
 const byWords = (catalogue: Catalogue, texts: readonly string[]): readonly TypeId[] =>
@@ -102,7 +95,7 @@ const typesOffered = (
     .filter((row) => takes(row.old_c_min, row.old_c_max, part))
     .filter(({ family }) => familyBears(catalogue, family, part.ratedVoltage?.typ ?? 0))
     .filter((row) => reading?.polarity === undefined || row.polarity === 'polar')
-    .toSorted((a, b) => lateness(a, part) - lateness(b, part));
+    .toSorted((a, b) => lateness(catalogue, a, part) - lateness(catalogue, b, part));
   // A marking that suggests types leaves no others; words may be used loosely.
   return reading !== undefined && reading.types.length > 0
     ? rows
@@ -153,9 +146,7 @@ export const askType = (
   ];
 };
 
-/** Of as much, F, a polar part filters a supply before all, as one for the voltages of valves does. */
-const MUCH_OF_SUPPLY = 1e-3;
-
+/** Whether a polar part filters a supply before all, by its value or as one for the voltages of valves. */
 const isRatherOfSupply = (
   catalogue: Catalogue,
   type: TypeRow | undefined,
@@ -163,7 +154,7 @@ const isRatherOfSupply = (
 ): boolean =>
   type?.polarity === 'polar' &&
   ((ratedVoltage?.typ ?? 0) >= ruleOf(catalogue, 'valve-rating') ||
-    (capacitance?.typ ?? 0) >= MUCH_OF_SUPPLY);
+    (capacitance?.typ ?? 0) >= ruleOf(catalogue, 'supply-value'));
 
 /**
  * Positions where the type is met and the value is usual: those that the words of the list name, then

@@ -3,6 +3,7 @@ import {
   isChip,
   kindPairing,
   readTolerance,
+  ruleOf,
   type Catalogue,
   type Range,
   type Reading,
@@ -121,11 +122,15 @@ const isOfChips = (catalogue: Catalogue, { id }: KindTypeRow): boolean => {
   return offers.length > 0 && offers.every(({ style }) => isChip(catalogue, style));
 };
 
-/** A type whose parts are so many times as loose as what is marked was not it: no composition has 1 %. */
-const LOOSER = 2;
-
-const isLooser = ({ old_tolerance: usual }: KindTypeRow, { tolerance }: PartOfLine): boolean =>
-  usual !== '' && tolerance !== undefined && readTolerance(usual).plus > LOOSER * tolerance.plus;
+/** Whether the parts of a type are looser than what is marked, so that it was none of them. */
+const isLooser = (
+  catalogue: Catalogue,
+  { old_tolerance: usual }: KindTypeRow,
+  { tolerance }: PartOfLine,
+): boolean =>
+  usual !== '' &&
+  tolerance !== undefined &&
+  readTolerance(usual).plus > ruleOf(catalogue, 'looser-type') * tolerance.plus;
 
 const askType = (
   catalogue: Catalogue,
@@ -147,7 +152,7 @@ const askType = (
   const made = (inValue.length > 0 ? inValue : types).toSorted(
     (a, b) =>
       Number(a.only_asked) - Number(b.only_asked) ||
-      Number(isLooser(a, part)) - Number(isLooser(b, part)) ||
+      Number(isLooser(catalogue, a, part)) - Number(isLooser(catalogue, b, part)) ||
       Number(isOfChips(catalogue, a)) - Number(isOfChips(catalogue, b)) ||
       apart(a, part) - apart(b, part),
   );
