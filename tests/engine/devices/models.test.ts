@@ -264,6 +264,14 @@ const CASES: readonly [string, Figures, Numbers, Three | number, readonly string
     { 'current-max': 2 },
   ],
   [
+    'same-power',
+    { 'power-max': 65 },
+    {},
+    0.52,
+    ['65 W instead of 125 W'],
+    { 'power-max': 125 },
+  ],
+  [
     'same-transconductance',
     { transconductance: 0.004 },
     {},

@@ -21,6 +21,7 @@ import { driveHigh, driveLow, givesHigh, givesLow, sinks } from './logic.ts';
 import { pins, pinsInDoubt, trimPins } from './pins.ts';
 import {
   sameCollectorCurrent,
+  samePower,
   sameCurrent,
   sameDropout,
   sameIdss,
@@ -69,6 +70,7 @@ export const deviceModels: Readonly<Record<FindingId, DeviceModel>> = {
   'same-stages': sameStages,
   'same-current': sameCurrent,
   'same-collector-current': sameCollectorCurrent,
+  'same-power': samePower,
   'same-load': sameLoad,
   'same-dropout': sameDropout,
   'input-floor': inputFloor,

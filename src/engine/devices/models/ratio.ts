@@ -28,6 +28,7 @@ export const sameRows = ratioToOld('row-pitch', 'm');
 export const samePitch = ratioToOld('pin-pitch', 'm');
 export const sameCurrent = ratioToOld('forward-current', 'A');
 export const sameCollectorCurrent = ratioToOld('current-max', 'A');
+export const samePower = ratioToOld('power-max', 'W');
 export const sameLoad = ratioToOld('load-max', 'A');
 export const sameDropout = ratioToOld('dropout', 'V');
 export const sameTransconductance = ratioToOld('transconductance', 'S');
