@@ -263,14 +263,7 @@ const CASES: readonly [string, Figures, Numbers, Three | number, readonly string
     ['4 A instead of 2 A'],
     { 'current-max': 2 },
   ],
-  [
-    'same-power',
-    { 'power-max': 65 },
-    {},
-    0.52,
-    ['65 W instead of 125 W'],
-    { 'power-max': 125 },
-  ],
+  ['same-power', { 'power-max': 65 }, {}, 0.52, ['65 W instead of 125 W'], { 'power-max': 125 }],
   [
     'same-transconductance',
     { transconductance: 0.004 },
