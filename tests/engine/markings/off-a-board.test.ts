@@ -95,6 +95,8 @@ describe('what a technician reads off a board', () => {
     // A letter for the voltage of a tantalum chip stays one behind a code.
     ['107E', {}, { c: 100 * u, volts: 25, kind: 'dc', type: 'ta-mno2-solid' }],
     ['226E', {}, { c: 22 * u, volts: 25, type: 'ta-mno2-solid' }],
+    // Behind a letter for the point E is the half per cent of few films, and R no unit.
+    ['1U0E', {}, { c: u, within: 0.005 }],
     // A tolerance in picofarads without its unit, beside a few of them.
     ['5.6 ±.25 NPO', {}, { c: 5.6 * p, withinF: 0.25 * p }],
     ['3.3 +-.5 COG', {}, { c: 3.3 * p, withinF: 0.5 * p }],
@@ -233,6 +235,33 @@ describe('what a technician reads off a board', () => {
     ['0R', {}, { r: 0 }],
     ['0 ohm', {}, { r: 0 }],
     ['0Ω', {}, { r: 0 }],
+    // As people type it: a small r for ohms, units in words, and the unit once more behind its letter.
+    ['100r', {}, { r: 100 }],
+    ['100 r', {}, { r: 100 }],
+    ['4r7', {}, { r: 4.7 }],
+    ['0r22', {}, { r: 0.22 }],
+    ['r22 5w', {}, { r: 0.22, watts: 5 }],
+    ['5w 4r7', {}, { r: 4.7, watts: 5 }],
+    ['10 kilohm', {}, { r: 10e3 }],
+    ['10kilo', {}, { r: 10e3 }],
+    ['4k7 ohm', {}, { r: 4700 }],
+    ['4R7 Ω 5W', {}, { r: 4.7, watts: 5 }],
+    ['5 nano', {}, { c: 5 * n }],
+    ['47 pico', {}, { c: 47 * p }],
+    ['470 micro', {}, { c: 470 * u }],
+    ['10 k', {}, { r: 10e3 }],
+    ['4,7 k', {}, { r: 4700 }],
+    ['4.7 K', {}, { r: 4700 }],
+    // A word before the value, such as a maker's, leaves it what it is by itself.
+    ['somebody 10k', {}, { r: 10e3, lost: ['somebody'] }],
+    ['some-body 470K 10%', {}, { r: 470e3, within: 0.1, lost: ['some', 'body'] }],
+    ['somebody 100KF', {}, { r: 100e3, within: 0.01, lost: ['somebody'] }],
+    // European films of foil bear their picofarads as they stand, and four figures of volts are no date.
+    ['FKP1 2200 1250', {}, { c: 2.2 * n, volts: 1250, type: 'pp-film-foil', sure: 'likely' }],
+    ['KS 4700 1%', {}, { c: 4.7 * n, within: 0.01, type: 'ps-film-foil', sure: 'likely' }],
+    ['KC 1000 63', {}, { c: n, volts: 63, sure: 'sure' }],
+    ['KP 1836 680', {}, { c: 680 * p, sure: 'likely' }],
+    ['FKC 1000 160', {}, { c: n, volts: 160, sure: 'sure' }],
   ])('%j with %j', (text, hints, asked) => {
     const [best] = readMarking(catalogue, text, hints);
     expect(best && told(best, asked)).toEqual(wanted(asked));

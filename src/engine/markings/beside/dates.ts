@@ -256,7 +256,7 @@ const codeAt = ({ lexicon, marking }: Scan, at: number, end: number) => {
   };
 };
 
-const FEW_FIGURES = /^(?:\d|[1-9]\d)\d$/;
+const FEW_FIGURES = /^(?:\d|[1-9]\d{1,2})\d$/;
 
 /** What it costs that a code is as well a usual voltage. */
 const voltageCost = ({ lexicon }: Scan, code: string): number =>

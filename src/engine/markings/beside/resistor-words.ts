@@ -156,6 +156,35 @@ const styleItem = (
   return [row.style, { kind: 'word', take }];
 };
 
+const BEHIND_VALUE: readonly Need[] = ['after-value', 'resistor', 'whole-word'];
+
+/** The unit once more behind a value that has a letter for it, as in `4k7 ohm`. */
+const unitsAgain = (tables: MarkingTables, bodies: Names, origins: Names): [string, Item][] =>
+  tables.unitWords
+    .filter(({ quantity, factor }) => quantity === 'resistance' && factor === 1)
+    .map((row) => {
+      const meaning: Meaning = {
+        content: { says: 'remark' },
+        bodies: bodies.bitsOf([]),
+        origins: origins.bitsOf(row.origins),
+        types: [],
+        means: () => `${row.name}, the unit of a resistance`,
+        source: row.source,
+      };
+      const take = (_: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+        found.assumed.length > 0
+          ? undefined
+          : {
+              at,
+              end: found.end,
+              meaning,
+              weight: weights.mark.usual,
+              needs: BEHIND_VALUE,
+              assumed: [],
+            };
+      return [row.word, { kind: 'word', take }];
+    });
+
 /** Words and letters that only resistors bear, to be found. */
 export const resistorItems = (
   tables: MarkingTables,
@@ -165,6 +194,7 @@ export const resistorItems = (
   ...toleranceItems(tables, bodies, origins),
   ...temperatureItems(tables, bodies, origins),
   ...failureItems(tables, bodies.all, origins),
+  ...unitsAgain(tables, bodies, origins),
   ...tables.resistorStyles.flatMap((row) =>
     writtenWays(row).map((way) => styleItem(way, tables, bodies, origins)),
   ),

@@ -110,7 +110,7 @@ const isFigureAfterGap = (text: string, at: number, gap: boolean): boolean =>
 /** Figures of the codes that a tolerance letter follows at once. */
 const FIGURES_OF_CODE = 3;
 
-/** Whether a letter may be the unit of a capacitance in a place, by one of some uses, or that of ohms alone. */
+/** Whether a letter may be the unit of a capacitance in a place, by one of some uses. */
 const mayBeUnit = (
   { lexicon }: Scan,
   letter: string,
@@ -118,10 +118,20 @@ const mayBeUnit = (
   uses: readonly Use[],
 ): boolean =>
   (lexicon.values.points.get(letter) ?? []).some(
-    (row) =>
-      (row.quantity === 'capacitance' || row.tells_kind) &&
-      row.places.includes(place) &&
-      uses.includes(row.use),
+    (row) => row.quantity === 'capacitance' && row.places.includes(place) && uses.includes(row.use),
+  );
+
+/** Figures with or without a point, and no letter among them that is it. */
+const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?$/u;
+
+/** Characters of the longest number that a letter of ohms stands behind, and one before it. */
+const LONGEST_NUMBER = 8;
+
+/** Whether a letter behind plain figures is the unit of ohms, and tells that they are some, as that of `270E`. */
+const isUnitOfOhms = ({ lexicon, marking: { text } }: Scan, letter: string, behind: number) =>
+  PLAIN_FIGURES.test(text.slice(Math.max(0, behind - LONGEST_NUMBER), behind)) &&
+  (lexicon.values.points.get(letter) ?? []).some(
+    (row) => row.tells_kind && row.places.includes('end') && row.use !== 'rare',
   );
 
 const USUAL: readonly Use[] = ['usual'];
@@ -167,7 +177,11 @@ const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: num
   if (isLetter(text.charAt(end)))
     return mayBeUnit(scan, letter, 'end', met === 'seldom' && isOften(scan, end) ? MET : USUAL);
   const place = isFigure(text.charAt(end)) ? 'middle' : 'end';
-  return isSeldom && mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET);
+  return (
+    isSeldom &&
+    (mayBeUnit(scan, letter, place, use === 'rare' ? USUAL : MET) ||
+      (place === 'end' && isUnitOfOhms(scan, letter, behind)))
+  );
 };
 
 /** Plain figures that are no code: few of them, or with a point. */
@@ -181,9 +195,6 @@ const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): bo
   met === 'seldom' &&
   FIGURES_OF_POWER.test(scan.marking.text.slice(0, at)) &&
   isUnitOfPower(scan, at, end);
-
-/** Figures with or without a point, and no letter among them that is it. */
-const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?$/u;
 
 /**
  * Whether a letter behind the plain figures of a resistance is rather its thousand or million, as the K of

@@ -189,12 +189,17 @@ const isOfResistor = (
   quantity === 'capacitance' &&
   (points.get(letter) ?? []).some((row) => row.quantity === 'resistance');
 
+const WORDS_BEFORE = /^(?:\p{L}[\p{L}-]{2,}\s+)+/u;
+
+/** A marking without words before it that are no figures, such as a maker's: what else is printed. */
+const besideWords = (text: string): string => text.replace(WORDS_BEFORE, '');
+
 /**
  * A small k behind figures, a capital letter behind a decimal point, and either before per cents, so
  * that it is no tolerance.
  */
 const OHMS_ALONE =
-  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?k|\d+[.,]\d+[KM]|\d+(?:[.,]\d+)?\s?[kKM](?:\s+|\s*±\s*)\d*(?:[.,]?\d+)\s*%)$/u;
+  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?\s?k|\d+[.,]\d+\s?[KM]|\d+(?:[.,]\d+)?\s?[kKM](?:\s+|\s*±\s*)\d*(?:[.,]?\d+)\s*%)$/u;
 
 const TOLERANCE_BEHIND = String.raw`(?:\s?[FGJKM]|(?:\s+|\s?±\s?)\d*[.,]?\d+\s?%)`;
 
@@ -215,11 +220,9 @@ const LETTER_AND_TOLERANCE = /^(?:\d+(?:[KM]|(?:[.,]\d+)?E)\s?[FGJKM]|(?:\d{2}0|
  * or `2.2M`, be it with per cents as `15k 1%`; whole figures and a capital letter by themselves are as
  * well those of a capacitor with its tolerance. So is an R between figures with a tolerance, as `1R5J`.
  */
-const isOhmsAlone = (
-  { marking: { text } }: Scan,
-  { place, assumed, value }: LetterForm,
-): boolean => {
+const isOhmsAlone = ({ marking }: Scan, { place, assumed, value }: LetterForm): boolean => {
   if (assumed.length > 0 || value < 1) return false;
+  const text = besideWords(marking.text);
   return place === 'end'
     ? OHMS_ALONE.test(text) || LETTER_AND_TOLERANCE.test(text)
     : POINT_AND_TOLERANCE.test(text);
@@ -227,13 +230,15 @@ const isOhmsAlone = (
 
 /** Whether a letter of its own behind that of the resistance tells that it is one. */
 const isToldByTolerance = (scan: Scan, { place }: LetterForm): boolean =>
-  (place === 'end' ? LETTER_AND_TOLERANCE : POINT_AND_TOLERANCE).test(scan.marking.text);
+  (place === 'end' ? LETTER_AND_TOLERANCE : POINT_AND_TOLERANCE).test(
+    besideWords(scan.marking.text),
+  );
 
 /** What the letter of a resistance makes of it. */
 const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>
   (form.place === 'end' || row.tells_kind ? weights.letterOfOhms : 0) +
   (isOhmsAlone(scan, form) ? weights.ohmsAlone : 0) +
-  (form.place === 'middle' && THOUSANDS_AND_TOLERANCE.test(scan.marking.text)
+  (form.place === 'middle' && THOUSANDS_AND_TOLERANCE.test(besideWords(scan.marking.text))
     ? weights.ohmsRather
     : 0);
 
