@@ -118,6 +118,7 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     ),
     combinations: byId(valuesOf(tables, 'combinations.csv')),
     triage: valuesOf(tables, 'triage.csv'),
+    kindTriage: valuesOf(tables, 'kinds/triage.csv'),
     esrOfNew: valuesOf(tables, 'esr-of-new.csv'),
     leakageLimits: valuesOf(tables, 'leakage-limits.csv'),
     reforming: valuesOf(tables, 'reforming.csv'),

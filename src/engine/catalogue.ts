@@ -44,7 +44,7 @@ import type { BenchWordRow } from '../schemas/bench-words.ts';
 import type { InPlaceOfRow } from '../schemas/in-place-of.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import type { ReformingRow } from '../schemas/reforming.ts';
-import type { EsrOfNewRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
+import type { EsrOfNewRow, KindTriageRow, LeakageLimitRow, TriageRow } from '../schemas/triage.ts';
 import type { DeviceTables } from '../schemas/devices.ts';
 import type { JobTables } from '../schemas/job.ts';
 import type { LookTables } from '../schemas/look.ts';
@@ -140,6 +140,8 @@ export interface Catalogue {
   /** How a stand-in is made of two parts, by kind. */
   combinations: Record<string, CombinationRow>;
   triage: TriageRow[];
+  /** What is done with old parts of other kinds that go by value. */
+  kindTriage: KindTriageRow[];
   esrOfNew: EsrOfNewRow[];
   leakageLimits: LeakageLimitRow[];
   reforming: ReformingRow[];

@@ -113,7 +113,7 @@ export const planDetail = (group: PlanGroup, words: PlanWords, fieldsOpen: boole
   return h(
     'div',
     { class: 'plan-detail' },
-    worked?.judgement?.reasons.map(({ why, working }) =>
+    worked?.judgement.reasons.map(({ why, working }) =>
       h('p', { class: 'small' }, sentence(working === '' ? why : `${why} (${working})`)),
     ),
     askMarkup(group, words),

@@ -43,10 +43,6 @@ export interface RemarkWords {
 const act = (text: string): Remark => ({ text, acts: true });
 const tell = (text: string): Remark => ({ text, acts: false });
 
-/** Whether nothing judges a part whose fate nobody has decided. */
-const hasNoRules = ({ worked, line }: PlannedLine): boolean =>
-  line.decision === 'judge' && worked !== undefined && worked.judgement === undefined;
-
 /** What no question about a line says by itself is missing: the value only where that is asked for. */
 const leftToSay = (
   missing: PlannedLine['missing'],
@@ -84,13 +80,6 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
           ...(line.decision === 'judge' && ask === undefined
             ? [act('Say what to do with it.')]
             : []),
-        ]
-      : []),
-    ...(state === 'assessed' && hasNoRules(planned)
-      ? [
-          act(
-            `No rules say whether such a part has to go (${kindName(part.kind)}): say what to do with it.`,
-          ),
         ]
       : []),
   ];

@@ -15,7 +15,7 @@ import { remarksOf, type RemarkWords } from './remarks.ts';
 import { cardTable } from './table.ts';
 
 const whyOf = (planned: PlannedLine, words: RemarkWords): string[] => [
-  ...(planned.worked?.judgement?.reasons.slice(0, 1).map(({ why }) => sentence(why)) ?? []),
+  ...(planned.worked?.judgement.reasons.slice(0, 1).map(({ why }) => sentence(why)) ?? []),
   ...(planned.line.decisionReason === '' ? [] : [sentence(planned.line.decisionReason)]),
   ...remarksOf(planned, words).map(({ text }) => text),
 ];

@@ -19,6 +19,7 @@ import {
 import { conditionDefinitionRow, conditionRow, demandRow, findingRow } from './positions.ts';
 import { source, unit } from './references.ts';
 import type { Reference, Table } from './table.ts';
+import { deviceTriageRow } from './triage.ts';
 
 /** A table of `data/devices/`, and the property of the device tables that it fills. */
 export interface DeviceTable extends Table {
@@ -195,5 +196,17 @@ export const deviceTables = {
       { column: 'for', table: 'devices/findings.csv', many: true },
     ],
     about: 'What bench sums are filled in with where a finding about a device leads to them.',
+  },
+  'devices/triage.csv': {
+    name: 'triage',
+    row: deviceTriageRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'families', table: 'devices/families.csv', many: true },
+      { column: 'functions', table: 'devices/functions.csv', many: true },
+      { column: 'devices', table: 'devices/devices.csv', many: true },
+    ],
+    about: 'Whether an old device needs replacing at all.',
   },
 } as const satisfies Record<string, DeviceTable>;

@@ -14,6 +14,7 @@ import {
   yesNo,
 } from './cells.ts';
 import type { ConditionDefinitionRow, ConditionRow, DemandRow, FindingRow } from './positions.ts';
+import type { DeviceTriageRow } from './triage.ts';
 
 /** Parts that are named by a type number of the trade and have no value of their own. */
 export const familyRow = z.strictObject({
@@ -262,4 +263,5 @@ export interface DeviceTables {
   numberSystems: NumberSystemRow[];
   knownNumbers: KnownNumberRow[];
   sumInputs: DeviceSumInputRow[];
+  triage: DeviceTriageRow[];
 }

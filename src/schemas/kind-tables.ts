@@ -8,6 +8,7 @@ import {
 } from './kinds.ts';
 import { source } from './references.ts';
 import type { Table } from './table.ts';
+import { kindTriageRow } from './triage.ts';
 import { valueListRow } from './values.ts';
 
 const kind = { column: 'kind', table: 'kinds/kinds.csv' };
@@ -67,5 +68,15 @@ export const kindTables = {
     key: ['type', 'style', 'value_min', 'ratings'],
     references: [source, type, { column: 'style', table: 'styles.csv' }],
     about: 'What of such parts can be bought today.',
+  },
+  'kinds/triage.csv': {
+    row: kindTriageRow,
+    key: ['id'],
+    references: [
+      source,
+      { column: 'kinds', table: 'kinds/kinds.csv', many: true },
+      { column: 'types', table: 'kinds/types.csv', many: true },
+    ],
+    about: 'Whether an old part of such a kind needs replacing at all.',
   },
 } as const satisfies Record<string, Table>;

@@ -48,6 +48,34 @@ export const triageRow = z.strictObject({
 });
 export type TriageRow = z.output<typeof triageRow>;
 
+/** What is done with an old part that no readings judge. */
+const standingAdvice = {
+  advice: z.enum(['replace', 'test', 'leave']),
+  why: text,
+  ...provenance,
+};
+
+/** The same for parts that go by value: of whole kinds, or of types, which say more. */
+export const kindTriageRow = z.strictObject({
+  id: id.describe('unique, such as resistor-general'),
+  kinds: idList.describe('kinds of which it is said'),
+  types: idList.describe('types of which it is said instead of what holds for their kind'),
+  ...standingAdvice,
+});
+export type KindTriageRow = z.output<typeof kindTriageRow>;
+
+/** The same for parts that go by type number: of families, functions or devices, which say more and more. */
+export const deviceTriageRow = z.strictObject({
+  id: id.describe('unique, such as sockets-general'),
+  families: idList.describe('families of which it is said'),
+  functions: idList.describe(
+    'functions of which it is said instead of what holds for their family',
+  ),
+  devices: idList.describe('devices of which it is said instead of all that'),
+  ...standingAdvice,
+});
+export type DeviceTriageRow = z.output<typeof deviceTriageRow>;
+
 /** Series resistance of a new wet aluminium part of one value and rating, as meters read it. */
 export const esrOfNewRow = z.strictObject({
   grade: z

@@ -51,7 +51,7 @@ import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
 import { sourcesCited } from './sources-cited.ts';
 import { sumsKnown } from './sums-known.ts';
-import { triageComplete } from './triage-complete.ts';
+import { triageComplete, triageOfLikes } from './triage-complete.ts';
 import { unions } from './unions.ts';
 import { uniqueKeys } from './unique-keys.ts';
 import { unitKind } from './unit-kind.ts';
@@ -86,6 +86,7 @@ export const checks: readonly Check[] = [
   findingsKnown,
   sumsKnown,
   triageComplete,
+  triageOfLikes,
   noteFigures,
   notesComplete,
   eSeries,

@@ -36,3 +36,33 @@ export const triageComplete: Check = {
       );
   },
 };
+
+const ofLike = 'no-rule-for-its-like';
+
+/** Tables of what parts go by besides capacitors, with the rules that speak of them. */
+const LIKES = [
+  { of: 'kinds/kinds.csv', rules: 'kinds/triage.csv', column: 'kinds' },
+  { of: 'devices/families.csv', rules: 'devices/triage.csv', column: 'families' },
+] as const;
+
+/** Of every other old part something can be said as well. */
+export const triageOfLikes: Check = {
+  id: ofLike,
+  about:
+    'Every kind of part and every family of devices has a rule that says what to do with an old one.',
+  needs: LIKES.flatMap(({ of, rules }) => [of, rules]),
+  check: (tables) =>
+    LIKES.flatMap(({ of, rules, column }) => {
+      const known = new Set(
+        tables[rules].rows.flatMap(({ cells }) => (cells[column] ?? '').split(';')),
+      );
+      return tables[of].rows
+        .filter(({ cells }) => !known.has(cells['id'] ?? ''))
+        .map((row) =>
+          cellFault(ofLike, of, row, 'id', {
+            wrong: 'no rule for an old one',
+            expected: `${row.cells['id'] ?? ''} among the ${column} of a row of ${rules}`,
+          }),
+        );
+    }),
+};

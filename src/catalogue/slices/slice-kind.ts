@@ -91,5 +91,8 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     ]),
     sumInputs,
     verdictRules: catalogue.verdictRules,
+    kindTriage: catalogue.kindTriage
+      .filter((row) => row.kinds.includes(kind) || row.types.some((id) => types.includes(id)))
+      .map((row) => without(row, NOTED)),
   };
 };

@@ -117,6 +117,7 @@ export const nothing = (catalogue: Catalogue): Catalogue => ({
   inPlaceOf: [],
   combinations: {},
   triage: [],
+  kindTriage: [],
   esrOfNew: [],
   leakageLimits: [],
   reforming: [],

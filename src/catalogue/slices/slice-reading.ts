@@ -120,9 +120,11 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   devices: {
     ...nothing(catalogue).devices,
     functions: catalogue.devices.functions.map((row) => dropped(row, ['socket_pins'])),
-    devices: catalogue.devices.devices.map((row) => without(row, ['summary', 'trap', ...CITED])),
+    devices: catalogue.devices.devices.map((row) =>
+      dropped(row, ['summary', 'trap', ...PROVENANCE]),
+    ),
     uses: catalogue.devices.uses.map((row) =>
-      without(row, ['summary', 'decisive', 'symptom', 'trap', ...CITED]),
+      dropped(row, ['summary', 'decisive', 'symptom', 'trap', ...PROVENANCE]),
     ),
     families: catalogue.devices.families.map((row) => without(row, ['name', 'one', 'summary'])),
     affixes: catalogue.devices.affixes.map((row) => dropped(row, PROVENANCE)),

@@ -92,7 +92,7 @@ const decide = (
   line: Line,
   worked: Worked | undefined,
 ): Pick<PlannedLine, 'decision' | 'decidedBy' | 'wantsReason'> => {
-  const advice: Advice | undefined = worked?.judgement?.advice;
+  const advice: Advice | undefined = worked?.judgement.advice;
   if (line.decision !== 'judge') {
     const differs = advice !== undefined && advice !== line.decision;
     const wantsReason = differs && line.decisionReason.trim() === '';

@@ -34,8 +34,8 @@ export interface Worked {
   cautions?: readonly string[];
   /** What was asked of the engine; of capacitors alone. */
   request?: Request;
-  /** Whether it has to go at all; nothing for parts that no rules judge. */
-  judgement?: Judgement;
+  /** Whether it has to go at all. */
+  judgement: Judgement;
   /** The best stand-in; nothing where all are to be kept out. */
   best: StandIn | undefined;
   /**

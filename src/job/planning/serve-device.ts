@@ -3,6 +3,7 @@ import {
   assessDevice,
   comparePins,
   deviceStandIns,
+  judgeDevice,
   type Catalogue,
   type DeviceAssessment,
 } from '../../engine/index.ts';
@@ -62,13 +63,14 @@ const work = (
   const rest = restOf(all, (one) => standInOf(catalogue, old, one));
   return {
     cautions: use.cautions,
+    judgement: judgeDevice(catalogue, old),
     best: rest.standIns[0],
     misfit: misfitOf(verdict, () => findings),
     rest: () => rest,
   };
 };
 
-/** Parts that go by type number, in the use that they are put to; no rules judge them first yet. */
+/** Parts that go by type number, in the use that they are put to. */
 export const devices: Server = {
   knowsType: (catalogue, type) => deviceOf(catalogue, type) !== undefined,
   knowsPosition: (catalogue, position) => useOf(catalogue, position) !== undefined,

@@ -4,6 +4,7 @@ import {
   findKindStandIns,
   formatQuantity,
   isTaper,
+  judgeOfKind,
   kindChain,
   resolveKindSituation,
   type Catalogue,
@@ -104,6 +105,7 @@ const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly stri
   const rest = withChain(single, chain && standInOf(catalogue, chain.each, ordered, chain.count));
   return {
     conditions,
+    judgement: judgeOfKind(catalogue, original.type),
     best: rest.standIns[0],
     misfit: misfitOf(verdict, () => findings),
     rest: () => rest,
@@ -121,7 +123,7 @@ const requestOf = ({ catalogue, line, part, type, position, whole }: Asking) => 
   return { request, rejected: { ...part.rejected, ...messagesOf(asked.rejected) } };
 };
 
-/** Resistors, trimmers and other kinds that go by value; no rules judge them first yet. */
+/** Resistors, trimmers and other kinds that go by value. */
 export const kinds: Server = {
   knowsType: ({ kindTypes }, type) => Object.hasOwn(kindTypes, type),
   knowsPosition: ({ kindPositions }, position) => Object.hasOwn(kindPositions, position),

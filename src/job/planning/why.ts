@@ -9,10 +9,7 @@ export const whyOf = ({ line, part, decidedBy, worked }: PlannedLine): string =>
     return `such a part does not belong here: ${whyWords(worked.misfit, part.family)}`;
   }
   if (isNoteAlone(line)) return 'a note of the list, and no part';
-  const [reason] = worked?.judgement?.reasons ?? [];
-  if (reason === undefined)
-    return worked === undefined || worked.judgement !== undefined
-      ? 'nothing is known of it, so it is tested'
-      : 'no rules judge such parts, so it is tested';
+  const [reason] = worked?.judgement.reasons ?? [];
+  if (reason === undefined) return 'nothing is known of it, so it is tested';
   return reason.working === '' ? reason.why : `${reason.why} (${reason.working})`;
 };

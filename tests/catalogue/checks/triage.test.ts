@@ -1,4 +1,4 @@
-import { triageComplete } from '../../../src/catalogue/checks/triage-complete.ts';
+import { triageComplete, triageOfLikes } from '../../../src/catalogue/checks/triage-complete.ts';
 import { testRule } from './made-tables.ts';
 
 testRule('no-standing-rule', triageComplete, [
@@ -25,5 +25,21 @@ testRule('no-standing-rule', triageComplete, [
     what: 'a rule with a fault of its own is there all the same',
     tables: { 'types.csv': ['id', 'a'], 'triage.csv': ['types,reading', '!a,none'] },
     faults: [],
+  },
+]);
+
+testRule('no-rule-for-its-like', triageOfLikes, [
+  {
+    what: 'kinds and families of which no rule speaks',
+    tables: {
+      'kinds/kinds.csv': ['id', 'resistor', 'trimmer'],
+      'kinds/triage.csv': ['kinds,types', 'resistor,', ',trimmer'],
+      'devices/families.csv': ['id', 'diode', 'logic', 'socket'],
+      'devices/triage.csv': ['families,functions', 'diode;logic,', ',socket'],
+    },
+    faults: [
+      { at: 'devices/families.csv:4:id', says: ['socket among the families'] },
+      { at: 'kinds/kinds.csv:3:id', says: ['an old one', 'trimmer among the kinds'] },
+    ],
   },
 ]);

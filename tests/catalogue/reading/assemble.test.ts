@@ -15,6 +15,7 @@ const LISTS = {
   bandedFigures: 'kinds/figures-by-value.csv',
   offers: 'market.csv',
   kindOffers: 'kinds/offers.csv',
+  kindTriage: 'kinds/triage.csv',
   kindValues: 'kinds/values.csv',
   bodies: 'bodies.csv',
   typeLooks: 'type-looks.csv',

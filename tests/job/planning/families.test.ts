@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
-import { decidingFinding } from '../../../src/engine/index.ts';
+import { decidingFinding, type Advice } from '../../../src/engine/index.ts';
 import {
   choiceOf,
   firstAsk,
@@ -156,8 +156,20 @@ describe('what a line leaves open is asked, and nothing is taken by itself', () 
   });
 });
 
-test('no rules judge such parts, so they are tested until somebody decides', () => {
-  expect(planOf(resistor)).toMatchObject({ decision: 'test', decidedBy: 'nobody' });
+test.each<[string, Partial<Line>, Advice]>([
+  ['a film resistor', { ...resistor, type: 'metal-film' }, 'leave'],
+  ['a composition resistor', { ...resistor, type: 'carbon-composition' }, 'test'],
+  ['an open preset', { ...trimmer, type: 'carbon-preset' }, 'test'],
+  ['a chip', chip, 'leave'],
+  ['a transistor', transistor, 'leave'],
+])('%s is judged by what it is, until somebody decides', (_, said, advice) => {
+  const planned = planOf(said);
+  expect(planned.worked?.judgement.advice).toBe(advice);
+  expect(planned.worked?.judgement.reasons).toHaveLength(1);
+  expect(planned).toMatchObject({ decision: advice, decidedBy: 'rules' });
+});
+
+test('what somebody decides holds', () => {
   expect(planOf({ ...resistor, decision: 'replace' })).toMatchObject({ decision: 'replace' });
 });
 
