@@ -132,6 +132,12 @@ const isLooser = (
   tolerance !== undefined &&
   readTolerance(usual).plus > ruleOf(catalogue, 'looser-type') * tolerance.plus;
 
+/** How far the usual tolerance of a type is from what is marked, as a factor on a log scale. */
+const unlike = ({ old_tolerance: usual }: KindTypeRow, { tolerance }: PartOfLine): number =>
+  usual === '' || tolerance === undefined || tolerance.plus === 0
+    ? 0
+    : Math.abs(Math.log(readTolerance(usual).plus / tolerance.plus));
+
 const askType = (
   catalogue: Catalogue,
   kind: KindRow,
@@ -154,7 +160,8 @@ const askType = (
       Number(a.only_asked) - Number(b.only_asked) ||
       Number(isLooser(catalogue, a, part)) - Number(isLooser(catalogue, b, part)) ||
       Number(isOfChips(catalogue, a)) - Number(isOfChips(catalogue, b)) ||
-      apart(a, part) - apart(b, part),
+      apart(a, part) - apart(b, part) ||
+      unlike(a, part) - unlike(b, part),
   );
   const isStrict = named.some((row) => row.only_asked);
   const rows = [...new Set([...named, ...(isStrict ? [] : made)])];

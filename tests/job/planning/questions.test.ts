@@ -268,3 +268,15 @@ test.each([
     expect(types?.includes('al-electrolytic-wet')).toBe(isCan);
   },
 );
+
+test.each([
+  ['4k7', 'carbon-film'],
+  ['4k7 5%', 'carbon-film'],
+  ['4k7 10% 1/2W', 'carbon-composition'],
+  ['4k7 1%', 'metal-film'],
+  ['4k7 5% 2W', 'metal-oxide'],
+  ['47R 5W', 'wirewound'],
+])('of a resistor marked %s, %s is likeliest', (marking, type) => {
+  const [first] = ask({ designators: 'R1', kind: 'resistor', marking });
+  expect([first?.about, first?.choices[0]?.set.type]).toEqual(['type', type]);
+});
