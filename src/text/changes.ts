@@ -19,12 +19,12 @@ export const changesByDay = (rows: readonly ChangeRow[]): ChangedDay[] =>
 /** So many changes are told in full on one page, so that it stays light however many there are. */
 const MOST_IN_FULL = 50;
 
-/** The first of several days, which are told in full on one page; of the others each has its own. */
+/** The first of several days that are told in full on one page, if they are not too many; each has a page of its own. */
 export const toldInFull = (days: readonly ChangedDay[]): readonly ChangedDay[] => {
   let told = 0;
-  const end = days.findIndex(({ rows }, index) => {
+  const end = days.findIndex(({ rows }) => {
     told += rows.length;
-    return index > 0 && told > MOST_IN_FULL;
+    return told > MOST_IN_FULL;
   });
   return end === -1 ? days : days.slice(0, end);
 };

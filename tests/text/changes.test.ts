@@ -24,12 +24,12 @@ const madeOn = (date: string, count: number) =>
     ...{ id: `${date}-${index}`, date, kind: 'new' as const, tables: [], title: '', text: '' },
   }));
 
-// Fifty are told at most, by whole days, but the newest day always.
+// Fifty are told at most, by whole days.
 test.each<[days: number[], inFull: number]>([
   [[], 0],
   [[3], 1],
-  [[80], 1],
-  [[80, 1], 1],
+  [[80], 0],
+  [[80, 1], 0],
   [[20, 30], 2],
   [[20, 31], 1],
   [[20, 20, 20, 1], 2],
