@@ -2,7 +2,7 @@ import { formatValue, type Unit } from '../quantities/index.ts';
 import { combinePreferred, type Combined } from '../values/combine.ts';
 import { isSeriesName, SERIES_NAMES, type SeriesName } from '../values/series.ts';
 import { dot, type SumPlot } from './picture.ts';
-import { choice, defineSum, quantity, type Sum } from './sum.ts';
+import { choice, defineSum, noteIf, quantity, type Sum } from './sum.ts';
 
 /** What differs between capacitors and resistors that are put together to a value. */
 interface Kind {
@@ -139,22 +139,16 @@ export const combinationSum = (kind: Kind): Sum =>
       candidates(kind, combinePreferred(value, seriesOf(series), Number(most), DRAWN), within),
     ],
     notes: ({ within }, { parts }) => [
-      ...(parts === undefined
-        ? [
-            {
-              kind: 'limit' as const,
-              text: 'Nothing of this series and number of parts is close enough.',
-            },
-          ]
-        : []),
-      ...(within < 0.01
-        ? [
-            {
-              kind: 'remark' as const,
-              text: 'Closer than the tolerance of the parts there is only measuring and picking.',
-            },
-          ]
-        : []),
+      ...noteIf(
+        parts === undefined,
+        'limit',
+        'Nothing of this series and number of parts is close enough.',
+      ),
+      ...noteIf(
+        within < 0.01,
+        'remark',
+        'Closer than the tolerance of the parts there is only measuring and picking.',
+      ),
       { kind: 'limit', text: kind.sharing },
     ],
     laborious: true,

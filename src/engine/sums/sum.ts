@@ -60,6 +60,15 @@ export interface SumNote {
   source?: SourceId;
 }
 
+/** A note that stands beside a result where something holds; none otherwise. */
+export const noteIf = (
+  holds: boolean,
+  kind: SumNote['kind'],
+  text: string,
+  source?: SourceId,
+): readonly SumNote[] =>
+  holds ? [{ kind, text, ...(source === undefined ? {} : { source }) }] : [];
+
 /** A cell is words, or a number with its unit. */
 export type SumCell = string | { value: Range | number; unit: Unit };
 

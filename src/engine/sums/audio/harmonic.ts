@@ -2,7 +2,7 @@ import { cornerFrequency, shareAcross } from '../../equations/coupling.ts';
 import { crestOf } from '../../equations/crest.ts';
 import { harmonicAtLoad } from '../../equations/distortion.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Third harmonic that a coupling part makes whose capacitance moves with voltage. */
 export const harmonic = defineSum({
@@ -85,17 +85,12 @@ export const harmonic = defineSum({
     };
   },
   notes: ({ rating, signal }, { across = 0 }) => [
-    ...(crestOf(across) > rating
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'The crest of the signal across it is above its rated voltage.',
-          },
-        ]
-      : []),
-    ...(signal === 0
-      ? [{ kind: 'limit' as const, text: 'Without a signal nothing is bent.' }]
-      : []),
+    ...noteIf(
+      crestOf(across) > rating,
+      'caution',
+      'The crest of the signal across it is above its rated voltage.',
+    ),
+    ...noteIf(signal === 0, 'limit', 'Without a signal nothing is bent.'),
     {
       kind: 'limit',
       text: 'The order of magnitude alone: the law is one of small signals in a ferroelectric, from memory, and holds for no other cause of distortion. A larger capacitor lets less signal stand across itself: ten times the value, a hundredth of this.',

@@ -3,7 +3,7 @@ import { ageingLoss } from '../../equations/drift.ts';
 import { knownRange } from '../../known-range.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { HOUR, YEAR } from '../../quantities/si.ts';
-import { choice, optionalQuantity, quantity, withFacts } from '../sum.ts';
+import { choice, noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 interface Kind {
   id: string;
@@ -106,7 +106,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
     };
   },
   notes: ({ v, rating }) => [
-    ...(v > rating ? [{ kind: 'caution' as const, text: 'The voltage is above the rating.' }] : []),
+    ...noteIf(v > rating, 'caution', 'The voltage is above the rating.'),
     {
       kind: 'limit',
       text: 'Change by voltage is taken in proportion to the share of the rating. Small multilayer parts lose far more than discs, and only the maker’s curve for the very part is sure: one chip of 4.7 µF and 16 V kept 1.5 µF at 12 V, the same value in a larger body 3.4 µF.',

@@ -5,7 +5,7 @@ import {
   recoveryDecades,
 } from '../../equations/absorption.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
 const timesOf = (soak: number | undefined, short: number, open: number): AbsorptionTimes => ({
   short,
@@ -116,14 +116,11 @@ export const absorption = defineSum({
       kind: 'limit',
       text: 'Relaxation is taken as spread evenly over log time; derived, not published. A ladder measured on the very part is better where there is one.',
     },
-    ...(soak === undefined
-      ? []
-      : [
-          {
-            kind: 'remark' as const,
-            text: 'Less comes back after a short time at the old voltage: the decades that it never filled are taken off.',
-          },
-        ]),
+    ...noteIf(
+      soak !== undefined,
+      'remark',
+      'Less comes back after a short time at the old voltage: the decades that it never filled are taken off.',
+    ),
   ],
   plots: [
     {

@@ -1,7 +1,7 @@
 import { dissipation } from '../../equations/heat.ts';
 import { switchOnPeak, storedEnergy } from '../../equations/inrush.ts';
 import { timeToFall, voltageLeft } from '../../equations/mains.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
 /** Charge left on a capacitor, and how a resistor takes it off. */
 export const discharge = defineSum({
@@ -77,16 +77,13 @@ export const discharge = defineSum({
     power: dissipation(v, r),
   }),
   notes: (_, { energy = 0 }) => [
-    ...(energy >= 10
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'Energy of this size can kill. Discharge through a resistor held by an insulated tool, measure, then touch.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      energy >= 10,
+      'caution',
+      'Energy of this size can kill. Discharge through a resistor held by an insulated tool, measure, then touch.',
+    ),
     {
-      kind: 'remark' as const,
+      kind: 'remark',
       text: 'After a discharge some of the charge creeps back out of the dielectric: leave the resistor on, or measure again.',
     },
   ],

@@ -1,6 +1,6 @@
 import { capacitanceForCurrent, reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Current from the mains to whoever touches the case, through the parts between line and earth. */
 export const touchCurrent = defineSum({
@@ -55,9 +55,7 @@ export const touchCurrent = defineSum({
     most: capacitanceForCurrent(limit, f, v),
   }),
   notes: ({ limit }, { current = 0 }) => [
-    ...(current > limit
-      ? [{ kind: 'caution' as const, text: 'This is above the limit that stands beside it.' }]
-      : []),
+    ...noteIf(current > limit, 'caution', 'This is above the limit that stands beside it.'),
     {
       kind: 'limit',
       text: 'Which limit holds depends on the standard for the equipment, on its class and on where it is used: ask that, not this page.',

@@ -2,7 +2,7 @@ import { seriesCapacitance } from '../../equations/combinations.ts';
 import { crestOf } from '../../equations/crest.ts';
 import { reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Two polar electrolytics with like poles joined, in place of one for both signs. */
 export const backToBack = defineSum({
@@ -73,12 +73,8 @@ export const backToBack = defineSum({
     };
   },
   notes: ({ rating }, { peak = 0, share = 0 }) => [
-    ...(peak > rating
-      ? [{ kind: 'caution' as const, text: 'The peak is above the rating of either.' }]
-      : []),
-    ...(share > 1
-      ? [{ kind: 'limit' as const, text: 'The current is above what either stands for long.' }]
-      : []),
+    ...noteIf(peak > rating, 'caution', 'The peak is above the rating of either.'),
+    ...noteIf(share > 1, 'limit', 'The current is above what either stands for long.'),
     {
       kind: 'remark',
       text: 'Each takes nearly the whole voltage in its own half of the swing once the pair has charged itself, so each needs the full rating. Never across the mains: a motor or a mains part needs one made for it.',

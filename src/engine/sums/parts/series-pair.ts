@@ -5,7 +5,7 @@ import {
   worstShare,
 } from '../../equations/combinations.ts';
 import { dissipation } from '../../equations/heat.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Two electrolytics in a row for a higher voltage, with a resistor across each. */
 export const seriesPair = defineSum({
@@ -99,25 +99,21 @@ export const seriesPair = defineSum({
     };
   },
   notes: ({ rating, r }, { most, charging = 0, standing = 0 }) => [
-    ...(most === undefined
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The two ratings together do not reach the voltage: no resistor helps.',
-          },
-        ]
-      : []),
-    ...(Math.max(charging, standing) > rating
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'One of the two may stand above its rating with these numbers.',
-          },
-        ]
-      : []),
-    ...(most !== undefined && r > most
-      ? [{ kind: 'limit' as const, text: 'The resistor is larger than the sharing allows.' }]
-      : []),
+    ...noteIf(
+      most === undefined,
+      'limit',
+      'The two ratings together do not reach the voltage: no resistor helps.',
+    ),
+    ...noteIf(
+      Math.max(charging, standing) > rating,
+      'caution',
+      'One of the two may stand above its rating with these numbers.',
+    ),
+    ...noteIf(
+      most !== undefined && r > most,
+      'limit',
+      'The resistor is larger than the sharing allows.',
+    ),
     {
       kind: 'caution',
       text: 'The joint in the middle, and often the can of the upper part, stands at half of the voltage: insulate it. Each keeps its own charge: discharge both.',

@@ -1,6 +1,6 @@
 import { parallelCapacitance, seriesCapacitance } from '../../equations/combinations.ts';
 import { formatValue } from '../../quantities/index.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 const part = (number: number, usual: string) =>
   quantity({
@@ -74,14 +74,11 @@ export const twoTogether = defineSum({
     return `Side by side ${formatValue(beside, 'F', habit)}, in a row ${formatValue(row, 'F', habit)}.`;
   },
   notes: ({ ua, ub }, { across1 = 0, across2 = 0 }) => [
-    ...(across1 > ua || across2 > ub
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'In a row one of the two stands above its rating: the smaller value takes the larger share.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      across1 > ua || across2 > ub,
+      'caution',
+      'In a row one of the two stands above its rating: the smaller value takes the larger share.',
+    ),
     {
       kind: 'limit',
       text: 'So a row shares only while it charges and on alternating voltage. A steady voltage is shared by leakage in the long run: put a resistor across each.',

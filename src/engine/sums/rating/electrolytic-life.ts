@@ -1,6 +1,6 @@
 import { LONGEST_LIFE, voltageLifeFactor, wearLife } from '../../equations/life.ts';
 import { HOUR } from '../../quantities/si.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Life of a wet electrolytic by temperature, ripple heating and voltage. */
 export const electrolyticLife = defineSum({
@@ -91,30 +91,17 @@ export const electrolyticLife = defineSum({
     };
   },
   notes: ({ v, rating, t, top }, { life = 0 }) => [
-    ...(t > top
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'It is hotter than its sheet allows: no life is promised, and the seal may open.',
-          },
-        ]
-      : []),
-    ...(v > rating
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'The voltage is above the rating: no life is promised.',
-          },
-        ]
-      : []),
-    ...(life >= LONGEST_LIFE
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'Beyond fifteen years nobody vouches for the seal, whatever the equation says: the result stops there.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      t > top,
+      'caution',
+      'It is hotter than its sheet allows: no life is promised, and the seal may open.',
+    ),
+    ...noteIf(v > rating, 'caution', 'The voltage is above the rating: no life is promised.'),
+    ...noteIf(
+      life >= LONGEST_LIFE,
+      'limit',
+      'Beyond fifteen years nobody vouches for the seal, whatever the equation says: the result stops there.',
+    ),
     {
       kind: 'remark',
       text: 'Gain from unused voltage counts between 60 and 100 % of the rating; makers differ on whether there is any. One promises none: see the line without it.',

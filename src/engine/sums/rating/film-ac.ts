@@ -1,7 +1,7 @@
 import { lossHeat, voltageByEdge, voltageByHeat } from '../../equations/alternating.ts';
 import { reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Alternating voltage that a film part stands against frequency: field, heat and current. */
 export const filmAc = defineSum({
@@ -106,14 +106,7 @@ export const filmAc = defineSum({
     };
   },
   notes: ({ u }, { allowed = 0 }) => [
-    ...(u > allowed
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'Your voltage is above what it stands at this frequency.',
-          },
-        ]
-      : []),
+    ...noteIf(u > allowed, 'caution', 'Your voltage is above what it stands at this frequency.'),
     {
       kind: 'limit',
       text: 'Across the mains a rating is not enough: only a part approved for that place may sit there.',

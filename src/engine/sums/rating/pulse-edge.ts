@@ -1,5 +1,5 @@
 import { edgeCurrent, edgeShare } from '../../equations/edge.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
 /** A steep edge against what a part withstands, and the current that it drives. */
 export const pulseEdge = defineSum({
@@ -79,22 +79,16 @@ export const pulseEdge = defineSum({
     };
   },
   notes: ({ swing, time }, { share = 0 }) => [
-    ...(share > 1
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The edge is steeper than its rating: the current burns the contacts at the ends of a metallized film away, a little with every edge.',
-          },
-        ]
-      : []),
-    ...((swing === undefined) !== (time === undefined)
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'Step and time count only together: the edge in the first field is used.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      share > 1,
+      'limit',
+      'The edge is steeper than its rating: the current burns the contacts at the ends of a metallized film away, a little with every edge.',
+    ),
+    ...noteIf(
+      (swing === undefined) !== (time === undefined),
+      'limit',
+      'Step and time count only together: the edge in the first field is used.',
+    ),
     {
       kind: 'remark',
       text: 'The rating is for edges that come again and again. Where a resistor stands in series, the current is at most the step over the resistance.',

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../catalogue.ts';
 import { reformingPlan, type ReformingPlan } from '../../reforming/plan.ts';
 import { dot, type SumPlot } from '../picture.ts';
-import { choice, quantity, withFacts } from '../sum.ts';
+import { choice, noteIf, quantity, withFacts } from '../sum.ts';
 
 /** The steps by how long each lasts at least: the last one, at full voltage, is held besides. */
 const lasting = ({ steps, hold }: ReformingPlan): ReformingPlan['steps'] =>
@@ -152,22 +152,16 @@ export const reforming = withFacts(factsOf)({
     ];
   },
   notes: ({ rating, type }, _outputs, { types }) => [
-    ...(rating >= 60
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'This is done at a voltage that can kill, on a part that can burst: cover it, keep a hand in the pocket, and let nobody near who does not know.',
-          },
-        ]
-      : []),
-    ...(types[type]?.polarity === 'non-polar'
-      ? [
-          {
-            kind: 'remark' as const,
-            text: 'A part for both signs is re-formed once each way round.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      rating >= 60,
+      'caution',
+      'This is done at a voltage that can kill, on a part that can burst: cover it, keep a hand in the pocket, and let nobody near who does not know.',
+    ),
+    ...noteIf(
+      types[type]?.polarity === 'non-polar',
+      'remark',
+      'A part for both signs is re-formed once each way round.',
+    ),
     {
       kind: 'limit',
       text: 'A part that gets warm, hisses or swells is scrap at once. Re-forming mends leakage, not lost value or dried electrolyte: measure both after a rest.',

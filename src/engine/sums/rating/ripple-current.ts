@@ -1,7 +1,7 @@
 import { rippleTogether, rippleTaken } from '../../equations/ripple.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { frequencyFactor, temperatureFactor } from '../../sizes/ripple-factors.ts';
-import { choice, optionalQuantity, quantity, withFacts, type SumNote } from '../sum.ts';
+import { choice, noteIf, optionalQuantity, quantity, withFacts, type SumNote } from '../sum.ts';
 
 /** What the factors need, without the words that only their tables show. */
 const factsOf = ({ types, rippleByFrequency, rippleByTemperature }: Catalogue) => {
@@ -184,33 +184,22 @@ export const rippleCurrents = withFacts(factsOf)({
     { share, whole, factorT },
     facts,
   ) => [
-    ...((share ?? 0) > 1
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'This is more than it takes: it gets warmer and lives shorter.',
-          },
-        ]
-      : []),
-    ...(whole === undefined
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The table has no factor for this type, value, voltage and frequency: type that of the sheet.',
-          },
-        ]
-      : []),
-    ...(factorT === undefined
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'Warmer than any table goes: nothing is allowed there.',
-          },
-        ]
-      : []),
-    ...((factorT ?? 0) > 1
-      ? [{ kind: 'remark' as const, text: 'What the cool allows more costs life.' }]
-      : []),
+    ...noteIf(
+      (share ?? 0) > 1,
+      'limit',
+      'This is more than it takes: it gets warmer and lives shorter.',
+    ),
+    ...noteIf(
+      whole === undefined,
+      'limit',
+      'The table has no factor for this type, value, voltage and frequency: type that of the sheet.',
+    ),
+    ...noteIf(
+      factorT === undefined,
+      'limit',
+      'Warmer than any table goes: nothing is allowed there.',
+    ),
+    ...noteIf((factorT ?? 0) > 1, 'remark', 'What the cool allows more costs life.'),
     ...(isFromTable(k1, i1) || isFromTable(k2, i2) || isFromTable(k3, i3)
       ? sourceNotes(byFrequency(facts, { type, c, v }, f0, f0)?.sources ?? [], 'frequency')
       : []),

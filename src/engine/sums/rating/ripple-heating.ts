@@ -3,7 +3,7 @@ import type { Catalogue } from '../../catalogue.ts';
 import { COMPARED_RISE, heatForRise, riseByHeat } from '../../equations/ripple.ts';
 import { cylinderSurface } from '../../equations/surface.ts';
 import { coreRiseOfCan } from '../../sizes/surface.ts';
-import { optionalQuantity, quantity, withFacts } from '../sum.ts';
+import { noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 /** The rises of cores in cans of the type that they are listed for first. */
 const factsOf = ({ coreRises }: Catalogue) => {
@@ -101,14 +101,11 @@ export const rippleHeating = withFacts(factsOf)({
     };
   },
   notes: (_, { rise = 0 }) => [
-    ...(rise > WARM
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'More than some ten kelvin of own heat: a wet electrolytic lives much shorter, and few sheets allow it.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      rise > WARM,
+      'limit',
+      'More than some ten kelvin of own heat: a wet electrolytic lives much shorter, and few sheets allow it.',
+    ),
     {
       kind: 'remark',
       text: 'For a can that stands free in still air; beside something hot, or packed in, it gets warmer. Series resistance of a wet electrolytic falls as it warms and rises in the cold.',

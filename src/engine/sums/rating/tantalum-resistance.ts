@@ -1,5 +1,5 @@
 import { switchOnPeak, surgeShare } from '../../equations/inrush.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Series resistance that keeps the surge through a solid tantalum part within what it is proved with. */
 export const tantalumResistance = defineSum({
@@ -68,30 +68,21 @@ export const tantalumResistance = defineSum({
     };
   },
   notes: ({ v, rating }, { perVolt = 0, share = 0 }) => [
-    ...(v > rating
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'The rail is above the rating: a solid tantalum fails to a short there, and may burn.',
-          },
-        ]
-      : []),
-    ...(v <= rating && share > 1
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'The surge is above what its maker proves it with: more resistance before it, or a higher rating.',
-          },
-        ]
-      : []),
-    ...(perVolt < 1
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'Below one ohm a volt half the rated voltage is the usual reserve; old practice asked for three ohms a volt (common practice).',
-          },
-        ]
-      : []),
+    ...noteIf(
+      v > rating,
+      'caution',
+      'The rail is above the rating: a solid tantalum fails to a short there, and may burn.',
+    ),
+    ...noteIf(
+      v <= rating && share > 1,
+      'caution',
+      'The surge is above what its maker proves it with: more resistance before it, or a higher rating.',
+    ),
+    ...noteIf(
+      perVolt < 1,
+      'limit',
+      'Below one ohm a volt half the rated voltage is the usual reserve; old practice asked for three ohms a volt (common practice).',
+    ),
   ],
   plots: [
     {

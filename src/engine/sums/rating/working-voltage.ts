@@ -10,7 +10,7 @@ import type { Part } from '../../assessment/parts.ts';
 import { voltageKindOf } from '../../candidates/voltage-kind.ts';
 import type { Basis } from '../../catalogue.ts';
 import { basisName } from '../basis-name.ts';
-import { choice, quantity, withFacts } from '../sum.ts';
+import { choice, noteIf, quantity, withFacts } from '../sum.ts';
 
 interface Facts extends DeratingRules {
   types: { id: string; name: string; kind: Part['voltageKind'] }[];
@@ -144,14 +144,11 @@ export const workingVoltage = withFacts(
     },
   ],
   notes: (_, { peak = 0, ceiling = Infinity }) => [
-    ...(peak > (ceiling ?? Infinity)
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'Above the ceiling of its makers: it may fail at any time.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      peak > (ceiling ?? Infinity),
+      'caution',
+      'Above the ceiling of its makers: it may fail at any time.',
+    ),
     {
       kind: 'remark',
       text: 'Rules for equipment that must not fail ask for more than a bench needs; the ceiling asks for less than one would choose. For film on alternating voltage see its own sum: the peak is not all that counts there.',

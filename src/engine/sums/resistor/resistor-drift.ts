@@ -1,6 +1,6 @@
 import { filmDrift, filmTemperature } from '../../equations/resistor.ts';
 import { HOUR, YEAR } from '../../quantities/si.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** How far a film resistor drifts over the years, from the life test of its sheet. */
 export const resistorDrift = defineSum({
@@ -103,14 +103,11 @@ export const resistorDrift = defineSum({
     return { drift, ohm: drift * r, warm };
   },
   notes: ({ film, knee, rated, p }, { warm = 0 }) => [
-    ...(warm > film || p > rated || film <= knee
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'Its film is warmer than in the test, or the load is above the rating: nothing is promised there.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      warm > film || p > rated || film <= knee,
+      'caution',
+      'Its film is warmer than in the test, or the load is above the rating: nothing is promised there.',
+    ),
     {
       kind: 'limit',
       text: 'The cube root of time and the halving by 30 K are drawn through the few figures of one maker’s sheet of metal film. They give the size of a drift, not a promise, and say nothing of moisture, by which composition drifts most.',

@@ -1,6 +1,6 @@
 import { dissipation } from '../../equations/heat.ts';
 import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Power at temperature and the voltage limit of a resistor. */
 export const resistorLimits = defineSum({
@@ -111,9 +111,7 @@ export const resistorLimits = defineSum({
     };
   },
   notes: ({ v }, { allowed = 0 }) => [
-    ...(v > allowed
-      ? [{ kind: 'caution' as const, text: 'The voltage is above what this part stands.' }]
-      : []),
+    ...noteIf(v > allowed, 'caution', 'The voltage is above what this part stands.'),
     {
       kind: 'remark',
       text: 'Fusible and flameproof resistors are replaced like for like: there a larger power rating is a fault, not a reserve.',

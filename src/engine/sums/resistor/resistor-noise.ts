@@ -3,7 +3,7 @@ import { noiseOfResistor, currentNoise, thermalNoise } from '../../equations/res
 import { mapRising, type Range } from '../../quantities/range.ts';
 import { basisName } from '../basis-name.ts';
 import type { Curve, SumPlot } from '../picture.ts';
-import { quantity, withFacts, type SumTable } from '../sum.ts';
+import { noteIf, quantity, withFacts, type SumTable } from '../sum.ts';
 
 const INDEX = 'noise-index';
 
@@ -180,9 +180,7 @@ export const resistorNoise = withFacts(factsOf)({
     return { total: wholeNoise({ r, t, low, high, v }, index), thermal, excess };
   },
   notes: ({ low, high }) => [
-    ...(high <= low
-      ? [{ kind: 'limit' as const, text: 'The band ends below where it begins.' }]
-      : []),
+    ...noteIf(high <= low, 'limit', 'The band ends below where it begins.'),
     {
       kind: 'remark',
       text: 'Noise indices differ from maker to maker and rise with the value; the data sheet of the part decides. Thermal noise goes by the value alone and cannot be bought away.',

@@ -1,7 +1,7 @@
 import { dissipation } from '../../equations/heat.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
 import { energyOnTop, overloadEnergy } from '../../equations/resistor.ts';
-import { choice, defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { choice, defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
 const CAPACITOR = 'capacitor';
 
@@ -117,18 +117,13 @@ export const resistorPulse = defineSum({
     };
   },
   notes: ({ p, most }, { energy = 0, mean = 0, share = 0 }) => [
-    ...(most === undefined && energy > overloadEnergy(p)
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'That is more energy than the overload test of five seconds puts into a part of this rating: it burns open.',
-          },
-        ]
-      : []),
-    ...(mean > p
-      ? [{ kind: 'caution' as const, text: 'The mean power alone is above the rating.' }]
-      : []),
-    ...(share > 1 ? [{ kind: 'limit' as const, text: 'That is more than its sheet allows.' }] : []),
+    ...noteIf(
+      most === undefined && energy > overloadEnergy(p),
+      'caution',
+      'That is more energy than the overload test of five seconds puts into a part of this rating: it burns open.',
+    ),
+    ...noteIf(mean > p, 'caution', 'The mean power alone is above the rating.'),
+    ...noteIf(share > 1, 'limit', 'That is more than its sheet allows.'),
     {
       kind: 'limit',
       text: 'Wire takes the energy of any pulse shorter than some milliseconds, so that its sheet prints joules; a film burns by its highest power, so that its sheet prints a curve over the length. Both have a highest voltage besides, which is a sum of its own.',

@@ -2,7 +2,7 @@ import type { Basis, Catalogue } from '../../catalogue.ts';
 import { changeByVoltage } from '../../equations/resistor.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import { basisName } from '../basis-name.ts';
-import { quantity, withFacts } from '../sum.ts';
+import { noteIf, quantity, withFacts } from '../sum.ts';
 
 const EACH_VOLT = 'voltage-change';
 
@@ -89,14 +89,11 @@ export const resistorVoltage = withFacts(factsOf)({
     },
   ],
   notes: (_, { change = 0 }) => [
-    ...(change > 0.2
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'So far the change does not go in proportion: its size is all that this says.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      change > 0.2,
+      'limit',
+      'So far the change does not go in proportion: its size is all that this says.',
+    ),
     {
       kind: 'remark',
       text: 'Composition and carbon film fall as the voltage rises; metal film may go either way. A change that follows a signal is distortion, and in a divider for high voltage it is an error of the reading. What the part stands is a sum of its own.',

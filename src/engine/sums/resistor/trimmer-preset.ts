@@ -1,5 +1,5 @@
 import { turnsToGo, finestStep, presetOf, type TrimmerUse } from '../../equations/trimmer.ts';
-import { choice, defineSum, quantity } from '../sum.ts';
+import { choice, defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Setting a new trimmer beforehand to what the old one read between the same two terminals. */
 export const trimmerPreset = defineSum({
@@ -116,22 +116,16 @@ export const trimmerPreset = defineSum({
     };
   },
   notes: ({ use, reading, total, oldTotal }) => [
-    ...(use === 'rheostat' && reading > total
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The new one does not reach so high: take a larger total, or a resistor in series.',
-          },
-        ]
-      : []),
-    ...(use === 'divider' && Math.abs(total / oldTotal - 1) > 0.05
-      ? [
-          {
-            kind: 'remark' as const,
-            text: 'The totals differ: as a divider the ratio is set, not the ohms, and what hangs on the ends sees another resistance.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      use === 'rheostat' && reading > total,
+      'limit',
+      'The new one does not reach so high: take a larger total, or a resistor in series.',
+    ),
+    ...noteIf(
+      use === 'divider' && Math.abs(total / oldTotal - 1) > 0.05,
+      'remark',
+      'The totals differ: as a divider the ratio is set, not the ohms, and what hangs on the ends sees another resistance.',
+    ),
     {
       kind: 'remark',
       text: 'Fewer ohms than now means turning towards the end in use. Note which two terminals were measured; wipers settle after a few turns to and fro.',

@@ -1,5 +1,5 @@
 import { atWiper, contactJump, greaterOf, wiperCurrent } from '../../equations/trimmer.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 const ohms = (label: string, symbol: string, usual: string, hint?: string) =>
   quantity({ label, symbol, unit: 'ohm', usual, lowest: 0, highest: 1e8, ...(hint && { hint }) });
@@ -111,17 +111,12 @@ export const trimmerWiper = defineSum({
     };
   },
   notes: ({ v, total, p }, { current = 0, track = 0, most = 0 }) => [
-    ...(Math.max(current, track) > most
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'The wiper or its track carries more than the element stands.',
-          },
-        ]
-      : []),
-    ...(v ** 2 / total > p
-      ? [{ kind: 'caution' as const, text: 'The voltage alone heats it beyond its rated power.' }]
-      : []),
+    ...noteIf(
+      Math.max(current, track) > most,
+      'caution',
+      'The wiper or its track carries more than the element stands.',
+    ),
+    ...noteIf(v ** 2 / total > p, 'caution', 'The voltage alone heats it beyond its rated power.'),
     {
       kind: 'limit',
       text: 'The load bends the scale, most of all at two thirds of the travel: one of ten times the total takes 1.5 % of the whole voltage there. It is reckoned as going to the lower end.',

@@ -4,7 +4,7 @@ import type { Catalogue } from '../../catalogue.ts';
 import { formatValue } from '../../quantities/index.ts';
 import { exactly } from '../../quantities/range.ts';
 import { FLOAT_ERROR } from '../../quantities/within.ts';
-import { optionalQuantity, quantity, withFacts } from '../sum.ts';
+import { noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 const DIODE_FREE = 'diode-free';
 
@@ -128,25 +128,19 @@ export const largerRail = withFacts(factsOf)({
     inrush: surgeCurrent(v, r, next, 1 / f),
   }),
   notes: ({ surge, v, nextRating, next }, { inrush = 0 }, { diodeFree }) => [
-    ...(v > nextRating
-      ? [{ kind: 'caution' as const, text: 'The rail is above the new rating.' }]
-      : []),
-    ...(surge !== undefined && inrush > surge
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The surge is above the rating of the rectifier: keep closer to the old value, or add resistance before it.',
-          },
-        ]
-      : []),
-    ...(diodeFree !== null && next > diodeFree * (1 + FLOAT_ERROR)
-      ? [
-          {
-            kind: 'limit' as const,
-            text: `Behind an adjustable three-terminal regulator more than ${formatValue(diodeFree, 'F')} asks for a diode from output to input, so that it cannot discharge backwards through the regulator.`,
-          },
-        ]
-      : []),
+    ...noteIf(v > nextRating, 'caution', 'The rail is above the new rating.'),
+    ...noteIf(
+      surge !== undefined && inrush > surge,
+      'limit',
+      'The surge is above the rating of the rectifier: keep closer to the old value, or add resistance before it.',
+    ),
+    ...(diodeFree === null
+      ? []
+      : noteIf(
+          next > diodeFree * (1 + FLOAT_ERROR),
+          'limit',
+          `Behind an adjustable three-terminal regulator more than ${formatValue(diodeFree, 'F')} asks for a diode from output to input, so that it cannot discharge backwards through the regulator.`,
+        )),
     {
       kind: 'remark',
       text: 'Behind a regulator or a resistor the larger charge does no harm; where it is the first capacitor behind a rectifier, see the surge. Check height and neighbours of the larger can.',

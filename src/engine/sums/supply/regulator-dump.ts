@@ -1,5 +1,5 @@
 import { storedCharge, storedEnergy, switchOnPeak } from '../../equations/inrush.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** What the capacitor behind a regulator sends back through it when its input is shorted. */
 export const regulatorDump = defineSum({
@@ -68,15 +68,12 @@ export const regulatorDump = defineSum({
       ? 'No reverse diode is needed for this capacitor.'
       : 'A reverse diode is needed: cathode to the input, anode to the output.',
   notes: ({ c, limit }) => [
-    ...(c > limit
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'A short at the input, or a switch-off with a heavy load there, sends this charge back through the regulator.',
-            source: 'ti-lm350',
-          },
-        ]
-      : []),
+    ...noteIf(
+      c > limit,
+      'caution',
+      'A short at the input, or a switch-off with a heavy load there, sends this charge back through the regulator.',
+      'ti-lm350',
+    ),
     {
       kind: 'remark',
       text: 'A capacitor at the adjustment terminal discharges through the regulator too, and has a limit and a diode of its own in the sheet. Fixed regulators differ: some name themselves safe without.',

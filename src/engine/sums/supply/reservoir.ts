@@ -1,7 +1,7 @@
 import { storedEnergy, surgeCurrent, switchOnPeak } from '../../equations/inrush.ts';
 import { rectified } from '../../equations/rectifier.ts';
 import { triangularRms } from '../../equations/ripple.ts';
-import { choice, defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { choice, defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
 /**
  * Direct current for each ampere, effective, of the winding, with a capacitor behind the rectifier
@@ -151,30 +151,21 @@ export const reservoir = defineSum({
     };
   },
   notes: ({ reg }, { peak = 0, headroom = 0, ripple = 0, trough = 0 }) => [
-    ...(reg !== undefined && headroom < 0
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The trough falls below what the regulator needs: hum passes through it.',
-          },
-        ]
-      : []),
-    ...(ripple > trough / 3
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'With ripple as large as this the equation is rough: it errs on the high side.',
-          },
-        ]
-      : []),
-    ...(peak >= 60
-      ? [
-          {
-            kind: 'caution' as const,
-            text: 'This supply can kill, and keeps its charge when it is off. Discharge through a resistor, measure, then touch.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      reg !== undefined && headroom < 0,
+      'limit',
+      'The trough falls below what the regulator needs: hum passes through it.',
+    ),
+    ...noteIf(
+      ripple > trough / 3,
+      'limit',
+      'With ripple as large as this the equation is rough: it errs on the high side.',
+    ),
+    ...noteIf(
+      peak >= 60,
+      'caution',
+      'This supply can kill, and keeps its charge when it is off. Discharge through a resistor, measure, then touch.',
+    ),
     {
       kind: 'remark',
       text: 'Without load a transformer stands up to a fifth higher than rated, and the mains may be a tenth above: the capacitor has to stand that.',

@@ -1,6 +1,6 @@
 import { cornerFrequency } from '../../equations/coupling.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** Series resistance of an output capacitor against the window in which a regulator is stable. */
 export const resistanceWindow = defineSum({
@@ -73,17 +73,12 @@ export const resistanceWindow = defineSum({
       : 'The series resistance lies in the window.';
   },
   notes: ({ low, high, esr }) => [
-    ...(low > high
-      ? [{ kind: 'limit' as const, text: 'The window ends below where it begins.' }]
-      : []),
-    ...(esr > high
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'No resistor helps a part that has too much by itself: take one of lower series resistance, or two side by side.',
-          },
-        ]
-      : []),
+    ...noteIf(low > high, 'limit', 'The window ends below where it begins.'),
+    ...noteIf(
+      esr > high,
+      'limit',
+      'No resistor helps a part that has too much by itself: take one of lower series resistance, or two side by side.',
+    ),
     {
       kind: 'remark',
       text: 'The window is that of the regulator’s sheet, over load and temperature. A ceramic chip elsewhere on the same rail works round the resistor: look along the tracks.',

@@ -4,7 +4,7 @@ import { selfResonance } from '../../equations/resonance.ts';
 import { frequencyShift } from '../../equations/shift.ts';
 import { exactly } from '../../quantities/range.ts';
 import { coefficient, warming } from '../temperature-drift.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** A coil and a capacitor, and what another capacitor does to where they ring. */
 export const lcResonance = defineSum({
@@ -80,14 +80,11 @@ export const lcResonance = defineSum({
     };
   },
   notes: ({ q }, { shift = 0 }) => [
-    ...(shift * q > 0.5
-      ? [
-          {
-            kind: 'remark' as const,
-            text: 'It moved by more than half the width of its band: trim the coil or choose a closer value.',
-          },
-        ]
-      : []),
+    ...noteIf(
+      shift * q > 0.5,
+      'remark',
+      'It moved by more than half the width of its band: trim the coil or choose a closer value.',
+    ),
     {
       kind: 'limit',
       text: 'Capacitance of the winding, of what is connected and of the wiring adds to that of the part: with less than some 100 pF put it in as well.',

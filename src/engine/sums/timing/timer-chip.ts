@@ -1,6 +1,6 @@
 import { timerAstable, timerPulse } from '../../equations/timing.ts';
 import { driftOf, temperatureInputs, temperatureOutputs } from '../temperature-drift.ts';
-import { choice, defineSum, quantity } from '../sum.ts';
+import { choice, defineSum, noteIf, quantity } from '../sum.ts';
 
 const DRIFT = 'd = |alpha_R + alpha_C|*dT';
 const ASTABLE = [
@@ -116,25 +116,17 @@ export const timerChip = defineSum({
     return { time, high, low, frequency: 1 / time, duty: high / time, ...rest };
   },
   notes: ({ mode, leak }, { least = 0 }) => [
-    ...(mode === 'pulse'
-      ? [{ kind: 'remark' as const, text: 'For one pulse the lower resistor is not there.' }]
-      : []),
-    ...(least <= 0
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The leakage takes all of the charging current before two thirds of the supply are reached: it never gets there.',
-          },
-        ]
-      : []),
-    ...(leak > 0 && least > 0 && leak > 0.1 * (least + leak)
-      ? [
-          {
-            kind: 'limit' as const,
-            text: 'The leakage takes more than a tenth of the charging current at the end: it makes the time longer, and moves with temperature and age.',
-          },
-        ]
-      : []),
+    ...noteIf(mode === 'pulse', 'remark', 'For one pulse the lower resistor is not there.'),
+    ...noteIf(
+      least <= 0,
+      'limit',
+      'The leakage takes all of the charging current before two thirds of the supply are reached: it never gets there.',
+    ),
+    ...noteIf(
+      leak > 0 && least > 0 && leak > 0.1 * (least + leak),
+      'limit',
+      'The leakage takes more than a tenth of the charging current at the end: it makes the time longer, and moves with temperature and age.',
+    ),
     {
       kind: 'limit',
       text: 'The thresholds are a third and two thirds of the supply as long as nothing pulls at the control terminal. For long times an electrolytic decides: its tolerance and its leakage, which grows after years at rest.',
