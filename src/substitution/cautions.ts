@@ -67,6 +67,45 @@ const triggerOf = (catalogue: Catalogue, { condition, from, made }: CautionRow):
   };
 };
 
+/** The type of the old part, and where it sits. */
+interface Here {
+  type: { id: TypeId };
+  position: { id: PositionId };
+}
+
+/** Whether a caution speaks of this type and this position at all. */
+const isFor = ({ types, positions, needs }: CautionRow, { type, position }: Here): boolean =>
+  (!needs.includes('type') || types.includes(type.id)) &&
+  (!needs.includes('position') || positions.includes(position.id));
+
+/**
+ * Whether a caution counts here whatever the numbers are. At a position a condition still has to hold:
+ * not every rail is that of a valve amplifier.
+ */
+const isAlways = (
+  { types, positions, condition, needs }: CautionRow,
+  { type, position }: Here,
+): boolean =>
+  !needs.includes('condition') &&
+  (types.includes(type.id) || (positions.includes(position.id) && condition === ''));
+
+/** What brings a caution up here, nothing further where it always counts; undefined where nothing can. */
+const triggerHere = (
+  catalogue: Catalogue,
+  caution: CautionRow,
+  here: Here,
+  conditions: AtHand['conditions'],
+): Trigger | undefined => {
+  if (!isFor(caution, here)) return undefined;
+  if (isAlways(caution, here)) return {};
+  const { types, positions, condition } = caution;
+  const trigger = triggerOf(catalogue, caution);
+  const isElsewhere =
+    Object.keys(trigger).length === 0 && (types.length > 0 || positions.length > 0);
+  const isNotAsked = condition !== '' && conditions.every(({ id }) => id !== condition);
+  return isElsewhere || isNotAsked ? undefined : trigger;
+};
+
 /** Cautions that a type, a position, its numbers or its stand-ins can bring up, gravest first. */
 export const cautionsFor = (
   catalogue: Catalogue,
@@ -86,20 +125,8 @@ export const cautionsAt = (
   { conditions, assessments }: AtHand,
 ): PageCaution[] => {
   const pageCaution = (caution: CautionRow): PageCaution[] => {
-    const { types, positions, condition, needs } = caution;
-    const lacks =
-      (needs.includes('type') && !types.includes(type.id)) ||
-      (needs.includes('position') && !positions.includes(position.id));
-    if (lacks) return [];
-    // At a position a condition still has to hold: not every rail is that of a valve amplifier.
-    const here = positions.includes(position.id) && condition === '';
-    const always = !needs.includes('condition') && (types.includes(type.id) || here);
-    const trigger = always ? {} : triggerOf(catalogue, caution);
-    const isElsewhere =
-      !always && Object.keys(trigger).length === 0 && (types.length > 0 || positions.length > 0);
-    const isNotAsked =
-      !always && condition !== '' && conditions.every(({ id }) => id !== condition);
-    return isElsewhere || isNotAsked
+    const trigger = triggerHere(catalogue, caution, { type, position }, conditions);
+    return trigger === undefined
       ? []
       : [{ caution, trigger, due: isDue(trigger, { conditions, assessments }) }];
   };

@@ -30,19 +30,16 @@ export const lookUnits: Check = {
       const { low, high } = row.value;
       const least = (question.lowest ?? -Infinity) * asked.factor;
       const most = (question.highest ?? Infinity) * asked.factor;
-      const column =
-        high !== undefined && high * own.factor > most
-          ? 'high'
-          : low !== undefined && low * own.factor < least && question.scale === 'linear'
-            ? 'low'
-            : undefined;
-      if (column === undefined) return [];
-      return [
-        cellFault(rule, 'look/ranges.csv', row, column, {
-          wrong: 'beyond what can be read',
-          expected: `${question.lowest} to ${question.highest} ${question.unit}`,
-        }),
-      ];
+      const isTooHigh = (high ?? -Infinity) * own.factor > most;
+      const isTooLow = question.scale === 'linear' && (low ?? Infinity) * own.factor < least;
+      return isTooHigh || isTooLow
+        ? [
+            cellFault(rule, 'look/ranges.csv', row, isTooHigh ? 'high' : 'low', {
+              wrong: 'beyond what can be read',
+              expected: `${question.lowest} to ${question.highest} ${question.unit}`,
+            }),
+          ]
+        : [];
     });
   },
 };

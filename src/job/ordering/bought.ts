@@ -18,6 +18,7 @@ import {
   seriesWords,
   type DeviceStandIn,
   type KindStandIn,
+  type StandIn,
 } from '../planning/stand-in.ts';
 import { typeNameIn } from '../planning/type-name.ts';
 import { wordsBeside } from '../understanding/ask-capacitor.ts';
@@ -166,35 +167,39 @@ const capacitorFor = (
   return { thing, each: 1, notes: notes.filter((note) => note !== '') };
 };
 
+/** Why nothing can be bought for a line that is not planned to its end; nothing where what it says can be. */
+const reasonWhileOpen = ({ state, missing, line, part }: PlannedLine): string | undefined => {
+  const unread = unreadOf(part);
+  if (state === 'open' && unread !== undefined) return `its ${unread} is not understood`;
+  if (state === 'open' && (part.family === undefined || part.family === 'capacitor'))
+    return `its ${missing[0] ?? 'part'} is not known`;
+  const said = line.value + line.marking + line.type;
+  return said.trim() === '' ? 'nothing says what it is' : undefined;
+};
+
+/** What a stand-in is bought as, by what it is. */
+const thingsFor = (planned: PlannedLine, standIn: StandIn, catalogue: Catalogue): ThingFor[] => {
+  if (isDevice(standIn)) return [deviceFor(standIn, planned.part)];
+  if (!isCapacitor(standIn)) return [kindFor(planned, standIn, catalogue)];
+  return standIn.candidate.made === undefined
+    ? [capacitorFor(planned, standIn, catalogue)]
+    : madeThings(standIn, catalogue, planned.part.designators.join(' '));
+};
+
 /** What one place of a line takes; the designators are not counted here. */
 export const boughtFor = (planned: PlannedLine, catalogue: Catalogue): BoughtFor => {
-  const { state, standIn, line, part } = planned;
+  const { state, standIn, missing } = planned;
   if (state === 'waiting') return { things: [], reason: 'its position is still being fetched' };
-  const unread = unreadOf(part);
-  if (state === 'open' && unread !== undefined)
-    return { things: [], reason: `its ${unread} is not understood` };
-  if (state === 'open' && (part.family === undefined || part.family === 'capacitor'))
-    return { things: [], reason: `its ${planned.missing[0] ?? 'part'} is not known` };
   if (state === 'other' || state === 'open') {
-    const said = line.value + line.marking + line.type;
-    return said.trim() === ''
-      ? { things: [], reason: 'nothing says what it is' }
-      : { things: [asTyped(planned, catalogue)] };
+    const reason = reasonWhileOpen(planned);
+    return reason === undefined
+      ? { things: [asTyped(planned, catalogue)] }
+      : { things: [], reason };
   }
-  if (standIn === undefined) {
-    const isSized = !planned.missing.includes('value');
-    return {
-      things: [],
-      reason: isSized ? 'no stand-in serves in its place' : 'its value is not known',
-    };
-  }
-  if (isDevice(standIn)) {
-    return { things: [deviceFor(standIn, part)] };
-  }
-  const where = part.designators.join(' ');
-  if (!isCapacitor(standIn)) return { things: [kindFor(planned, standIn, catalogue)] };
-  if (standIn.candidate.made !== undefined) {
-    return { things: madeThings(standIn, catalogue, where) };
-  }
-  return { things: [capacitorFor(planned, standIn, catalogue)] };
+  if (standIn !== undefined) return { things: thingsFor(planned, standIn, catalogue) };
+  const isSized = !missing.includes('value');
+  return {
+    things: [],
+    reason: isSized ? 'no stand-in serves in its place' : 'its value is not known',
+  };
 };
