@@ -15,36 +15,16 @@ import { settleBands } from './settle-bands.ts';
 const byId = <Row extends { id: string }>(rows: readonly Row[]): Record<string, Row> =>
   Object.fromEntries(rows.map((row) => [row.id, row]));
 
-const assembleMarkings = (tables: Tables): MarkingTables => {
-  const files = Object.keys(markingTables) as (TableName & keyof typeof markingTables)[];
+/** The tables of a registry under the names that it gives them. */
+const named = <Named>(
+  tables: Tables,
+  registry: Readonly<Partial<Record<TableName, { name: string }>>>,
+): Named => {
+  const files = Object.keys(registry) as TableName[];
   // The registry pairs each name with the schema of its rows, so the values agree with the names.
   return Object.fromEntries(
-    files.map((file) => [markingTables[file].name, valuesOf(tables, file)]),
-  ) as unknown as MarkingTables;
-};
-
-const assembleLook = (tables: Tables): LookTables => {
-  const files = Object.keys(lookTables) as (TableName & keyof typeof lookTables)[];
-  // As for the markings, the registry pairs each name with the schema of its rows.
-  return Object.fromEntries(
-    files.map((file) => [lookTables[file].name, valuesOf(tables, file)]),
-  ) as unknown as LookTables;
-};
-
-const assembleJob = (tables: Tables): JobTables => {
-  const files = Object.keys(jobTables) as (TableName & keyof typeof jobTables)[];
-  // As for the markings, the registry pairs each name with the schema of its rows.
-  return Object.fromEntries(
-    files.map((file) => [jobTables[file].name, valuesOf(tables, file)]),
-  ) as unknown as JobTables;
-};
-
-const assembleDevices = (tables: Tables): DeviceTables => {
-  const files = Object.keys(deviceTables) as (TableName & keyof typeof deviceTables)[];
-  // As for the markings, the registry pairs each name with the schema of its rows.
-  return Object.fromEntries(
-    files.map((file) => [deviceTables[file].name, valuesOf(tables, file)]),
-  ) as unknown as DeviceTables;
+    files.map((file) => [registry[file]?.name, valuesOf(tables, file)]),
+  ) as Named;
 };
 
 /** Makes the catalogue out of tables; rows with a fault of their own are left out. */
@@ -125,9 +105,9 @@ export const assembleCatalogue = (tables: Tables): Catalogue => {
     cautions: valuesOf(tables, 'cautions.csv'),
     benchWords: valuesOf(tables, 'bench-words.csv'),
     inPlaceOf: valuesOf(tables, 'in-place-of.csv'),
-    markings: assembleMarkings(tables),
-    look: assembleLook(tables),
-    job: assembleJob(tables),
-    devices: assembleDevices(tables),
+    markings: named<MarkingTables>(tables, markingTables),
+    look: named<LookTables>(tables, lookTables),
+    job: named<JobTables>(tables, jobTables),
+    devices: named<DeviceTables>(tables, deviceTables),
   };
 };
