@@ -229,7 +229,7 @@ describe('what a technician reads off a board', () => {
     ['5K pF', {}, { c: 5 * n }],
     ['10 k pF 500V', {}, { c: 10 * n, volts: 500 }],
     ['0,1+2x2500 250~', {}, { sections: [100 * n, 2.5 * n, 2.5 * n], volts: 250, kind: 'ac' }],
-    ['4700-50', {}, { c: 4700 * u, volts: 50 }],
+    ['1500J 50', {}, { c: 1.5 * n, within: 0.05, volts: 50 }],
     // Links without a resistance.
     ['0R0', {}, { r: 0 }],
     ['0R', {}, { r: 0 }],
@@ -262,6 +262,11 @@ describe('what a technician reads off a board', () => {
     ['KC 1000 63', {}, { c: n, volts: 63, sure: 'sure' }],
     ['KP 1836 680', {}, { c: 680 * p, sure: 'likely' }],
     ['FKC 1000 160', {}, { c: n, volts: 160, sure: 'sure' }],
+    ['.22R', {}, { r: 0.22, sure: 'sure' }],
+    // Thousands or a tolerance: where nothing else is printed, nobody knows.
+    ['27K', {}, { c: 27 * p, within: 0.1, sure: 'possible' }],
+    ['10 K', {}, { c: 10 * p, within: 0.1, sure: 'possible' }],
+    ['10M', {}, { c: 10 * p, within: 0.2, sure: 'possible' }],
   ])('%j with %j', (text, hints, asked) => {
     const [best] = readMarking(catalogue, text, hints);
     expect(best && told(best, asked)).toEqual(wanted(asked));

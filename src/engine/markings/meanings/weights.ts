@@ -187,7 +187,7 @@ export const weights = {
   letterOfOhms: 1.15,
   /** Such figures and letter where nothing else is printed: few capacitors have neither volts nor more. */
   ohmsAlone: 2.4,
-  /** A K for the point of a resistance with a tolerance behind, and nothing else. */
+  /** A K for the point of a resistance with a tolerance behind, or whole thousands alone, and nothing else. */
   ohmsRather: 1,
   /** A reading without a value. */
   noValue: -0.5,

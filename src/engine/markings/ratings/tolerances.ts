@@ -124,12 +124,15 @@ const mayBeUnit = (
 /** Figures with or without a point, and no letter among them that is it. */
 const PLAIN_FIGURES = /(?<![\p{L}\d.,])\d+(?:[.,]\d+)?$/u;
 
+/** The same, or a fraction without the nought before its point. */
+const OHMS = /(?<![\p{L}\d.,])(?:\d+(?:[.,]\d+)?|[.,]\d+)$/u;
+
 /** Characters of the longest number that a letter of ohms stands behind, and one before it. */
 const LONGEST_NUMBER = 8;
 
 /** Whether a letter behind plain figures is the unit of ohms, and tells that they are some, as that of `270E`. */
 const isUnitOfOhms = ({ lexicon, marking: { text } }: Scan, letter: string, behind: number) =>
-  PLAIN_FIGURES.test(text.slice(Math.max(0, behind - LONGEST_NUMBER), behind)) &&
+  OHMS.test(text.slice(Math.max(0, behind - LONGEST_NUMBER), behind)) &&
   (lexicon.values.points.get(letter) ?? []).some(
     (row) => row.tells_kind && row.places.includes('end') && row.use !== 'rare',
   );

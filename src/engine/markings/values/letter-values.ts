@@ -206,7 +206,10 @@ const TOLERANCE_BEHIND = String.raw`(?:\s?[FGJKM]|(?:\s+|\s?±\s?)\d*[.,]?\d+\s?
 /** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
 const POINT_AND_TOLERANCE = new RegExp(String.raw`^\d{1,3}R\d{1,2}${TOLERANCE_BEHIND}$`, 'u');
 
-/** The same with a K, which some old ceramics have as well. */
+/** Whole thousands or millions that are no code, or a value and its tolerance, and nothing else. */
+const THOUSANDS_ALONE = /^(?:\d{1,2}|\d{2}0)\s?[KM]$/u;
+
+/** Thousands with a K for the point and a tolerance, which some old ceramics have as well. */
 const THOUSANDS_AND_TOLERANCE = new RegExp(String.raw`^\d{1,3}K\d{1,2}${TOLERANCE_BEHIND}$`, 'u');
 
 /**
@@ -234,13 +237,16 @@ const isToldByTolerance = (scan: Scan, { place }: LetterForm): boolean =>
     besideWords(scan.marking.text),
   );
 
+/** Whether what is printed is a resistance at least as often as anything else. */
+const isRatherOhms = ({ marking }: Scan, { place, assumed }: LetterForm): boolean =>
+  assumed.length === 0 &&
+  (place === 'end' ? THOUSANDS_ALONE : THOUSANDS_AND_TOLERANCE).test(besideWords(marking.text));
+
 /** What the letter of a resistance makes of it. */
 const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>
   (form.place === 'end' || row.tells_kind ? weights.letterOfOhms : 0) +
   (isOhmsAlone(scan, form) ? weights.ohmsAlone : 0) +
-  (form.place === 'middle' && THOUSANDS_AND_TOLERANCE.test(besideWords(scan.marking.text))
-    ? weights.ohmsRather
-    : 0);
+  (isRatherOhms(scan, form) ? weights.ohmsRather : 0);
 
 /** Figures about a letter of parts that are precise to a per cent or two. */
 const PRECISE_FIGURES = 3;

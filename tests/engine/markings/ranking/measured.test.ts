@@ -5,8 +5,8 @@ import { catalogue } from '../tables.ts';
 const measured = (text: string) => readMarking(catalogue, text).map((each) => each.measured);
 
 describe('what a meter reads', () => {
-  test('47K: 47 pF with its 10 %, 47 nF with 20 % taken, 47 kohm', () => {
-    const [picofarads, nanofarads, ohms] = measured('47K');
+  test('47K: 47 pF with its 10 %, 47 kohm, 47 nF with 20 % taken', () => {
+    const [picofarads, ohms, nanofarads] = measured('47K');
     expect(picofarads).toMatchObject({ with: '1 kHz', toleranceMarked: true, overlaps: false });
     expect((picofarads?.range.min ?? NaN) / 42.3e-12).toBeCloseTo(1, 9);
     expect((picofarads?.range.max ?? NaN) / 51.7e-12).toBeCloseTo(1, 9);

@@ -47,11 +47,15 @@ describe('figures and a letter of ohms by themselves', () => {
     expect(gained(text)).toBeCloseTo(weights.ohmsAlone, 9);
   });
 
+  // A capital letter behind whole figures that are no code may as well be the tolerance of a capacitor.
+  test.each(['10K', '100K', '1M', '27 K', '4K7J'])('%s may be a resistor', (text) => {
+    expect(gained(text)).toBeCloseTo(weights.ohmsRather, 9);
+  });
+
   test.each([
-    // A capital letter behind whole figures may be the tolerance of a capacitor.
-    '10K',
-    '100K',
-    '1M',
+    // Codes have noughts of their own to count.
+    '104K',
+    '472K',
     // Picofarads have tolerances of their own; no tolerance, more than one, or none behind the figures.
     '4R7C',
     '8R2 D',

@@ -258,7 +258,7 @@ describe('a value with a letter for its point or unit', () => {
       '47K',
       [
         [3, '47 nF', usual + coarse],
-        [3, '47 kΩ', usual + coarse + ohms],
+        [3, '47 kΩ', usual + coarse + ohms + weights.ohmsRather],
       ],
     ],
     [
