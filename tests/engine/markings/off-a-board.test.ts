@@ -215,6 +215,9 @@ describe('what a technician reads off a board', () => {
     ['226V', {}, { c: 22 * u, volts: 35, type: 'ta-mno2-solid' }],
     ['475V', {}, { volts: 475 }],
     ['400V', {}, { volts: 400 }],
+    ['315V', {}, { volts: 315 }],
+    ['1000 µF 315V', {}, { c: 1000 * u, volts: 315 }],
+    ['104K 315V', {}, { c: 100 * n, within: 0.1, volts: 315 }],
     // Bare behind the volts of an electrolytic it is the highest temperature, and no date.
     ['100uF 35V 105', {}, { c: 100 * u, volts: 35 }],
     ['22uF 63V 85', {}, { c: 22 * u, volts: 63 }],

@@ -1,7 +1,7 @@
 import type { MarkingTables } from '../../../schemas/markings.ts';
 import { exactly } from '../../quantities/range.ts';
 import { isWordBehind } from '../lexicon/behind-volts.ts';
-import type { WrittenNumber } from '../lexicon/numbers.ts';
+import { significant, type WrittenNumber } from '../lexicon/numbers.ts';
 import { say } from '../meanings/say.ts';
 import { voltsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
 import {
@@ -133,15 +133,28 @@ const isCode = ({ marking }: Scan, { digits }: WrittenNumber, end: number): bool
 
 const TANTALUM_CODE = /^[1-9]\d[4-7]$/;
 
-/** Whether figures and a V are rather the code of a tantalum chip and its letter for 35 V, as in `226V`. */
+/** Series that tantalum chips are made in. */
+const OF_TANTALUM: ReadonlySet<string | undefined> = new Set(['E3', 'E6', 'E12']);
+
+/** Whether a text has no other figures than a stretch of it. */
+const hasNoOthers = (text: string, at: number, end: number): boolean =>
+  !/\d/u.test(text.slice(0, at) + text.slice(end));
+
+/**
+ * Whether figures and a V are rather the code of a tantalum chip and its letter for 35 V, as `226V` by itself
+ * is: beside a value they are its volts.
+ */
 const isCodeOfChip = (
   { lexicon, marking }: Scan,
+  at: number,
   { digits, value, decimal }: WrittenNumber,
   end: number,
 ): boolean =>
   !decimal &&
   TANTALUM_CODE.test(digits) &&
+  OF_TANTALUM.has(lexicon.places.get(significant(digits.slice(0, 2)))) &&
   !lexicon.usualVolts.has(value) &&
+  hasNoOthers(marking.text, at, end) &&
   marking.text.charAt(end - 1) === 'V' &&
   isFigure(marking.text.charAt(end - 2)) &&
   wordEnds(marking, end);
@@ -160,7 +173,7 @@ const wordBehindAt = (scan: Scan, at: number): Token[] =>
       const start = skipBlanks(scan.marking, number.end);
       return rolesAt(scan, start)
         .filter(({ row }) => !row.ends_word || start === number.end)
-        .filter(({ end }) => !isCode(scan, number, end) && !isCodeOfChip(scan, number, end))
+        .filter(({ end }) => !isCode(scan, number, end) && !isCodeOfChip(scan, at, number, end))
         .map((word) => {
           const cost = word.cost + lowCost(word.row, number.value * word.row.factor);
           return voltsToken(at, number, { ...word, cost }, { end: word.end });
