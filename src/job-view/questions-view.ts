@@ -3,8 +3,8 @@ import { h, type Element } from '../markup/node.ts';
 import { countOf, typeset } from '../text/words.ts';
 import { answersMarkup } from './answers-view.ts';
 
-/** Questions that stand on the page at a time; more follow as these are answered. */
-const MOST_QUESTIONS = 30;
+/** Questions of one list that stand on the page at a time; more follow as these are answered. */
+const MOST_QUESTIONS = 50;
 /** Rows of one question that can be chosen one by one. */
 const MOST_ROWS = 100;
 /** Rows that are named before the rest is counted, and how much of each. */
@@ -126,6 +126,18 @@ const listMarkup = (asked: Question, at: number, chosen: Chosen): Element => {
 
 type Numbered = readonly (readonly [Question, number])[];
 
+/** What is said below questions of which not all are shown. */
+const moreMarkup = ({ length }: Numbered): Element[] =>
+  length <= MOST_QUESTIONS
+    ? []
+    : [
+        h(
+          'p',
+          { class: 'small' },
+          `${String(length - MOST_QUESTIONS)} more follow once these are answered.`,
+        ),
+      ];
+
 const listsMarkup = (
   { about, title, hint }: (typeof LISTED)[number],
   questions: Numbered,
@@ -144,8 +156,9 @@ const listsMarkup = (
           h(
             'ul',
             { class: 'questions' },
-            own.map(([asked, at]) => listMarkup(asked, at, chosen)),
+            own.slice(0, MOST_QUESTIONS).map(([asked, at]) => listMarkup(asked, at, chosen)),
           ),
+          ...moreMarkup(own),
           h(
             'p',
             { class: 'actions' },
@@ -161,8 +174,8 @@ const listsMarkup = (
  */
 export const questionsMarkup = (questions: readonly Question[], chosen: Chosen): Element[] => {
   if (questions.length === 0) return [];
-  const shown: Numbered = questions.slice(0, MOST_QUESTIONS).map((asked, at) => [asked, at]);
-  const blocks = shown.filter(([asked]) => !isListed(asked));
+  const numbered: Numbered = questions.map((asked, at) => [asked, at]);
+  const blocks = numbered.filter(([asked]) => !isListed(asked));
   return [
     h(
       'h3',
@@ -180,18 +193,10 @@ export const questionsMarkup = (questions: readonly Question[], chosen: Chosen):
           h(
             'ul',
             { class: 'questions' },
-            blocks.map(([asked, at]) => blockMarkup(asked, at)),
+            blocks.slice(0, MOST_QUESTIONS).map(([asked, at]) => blockMarkup(asked, at)),
           ),
+          ...moreMarkup(blocks),
         ]),
-    ...LISTED.flatMap((one) => listsMarkup(one, shown, chosen)),
-    ...(questions.length > MOST_QUESTIONS
-      ? [
-          h(
-            'p',
-            { class: 'small' },
-            `${String(questions.length - MOST_QUESTIONS)} more follow once these are answered.`,
-          ),
-        ]
-      : []),
+    ...LISTED.flatMap((one) => listsMarkup(one, numbered, chosen)),
   ];
 };

@@ -61,3 +61,12 @@ test('rows are named with what is printed on them, each once', () => {
   const text = htmlOf([question('type', { lines })]).replaceAll(/<[^>]+>/gu, '');
   expect(text).toContain('C1, C2, C3 22n, 47n Which type?');
 });
+
+test('many questions of one list hide none of another', () => {
+  const places = Array.from({ length: 70 }, () => question('position'));
+  const html = htmlOf([...places, question('type'), question('marking')]);
+  expect(html.match(/data-question="/gu)).toHaveLength(52);
+  expect(html.match(/20 more follow/gu)).toHaveLength(1);
+  expect(html).toContain('Which type?');
+  expect(html).toContain('Which marking?');
+});
