@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { sliceColours, sliceReading } from '../../src/catalogue/slices/slice-reading.ts';
 import { readMarking } from '../../src/engine/index.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
 import { replaceLinks } from '../../src/reading/onward.ts';
+import { asFetched } from '../catalogue/slices/as-fetched.ts';
 
 const catalogue = loadCatalogue();
 
@@ -69,4 +71,17 @@ test.each([
   expect(html).toContain('/replace/film-unknown/');
   expect(html.includes('/replace/ta-mno2-solid/')).toBe(isBead);
   expect(html.includes('/replace/al-electrolytic-wet/')).toBe(isCan);
+});
+
+test.each([
+  ['of reading', sliceReading],
+  ['of colours', sliceColours],
+])('the slice %s leads on as all of the catalogue does', (_, slice) => {
+  const fetched = asFetched(slice(catalogue));
+  for (const marking of ['103M 1KV Z5U', '22 µF 25V', '27 nF 20%', '4.7 kΩ ±5 %']) {
+    const [reading] = readMarking(catalogue, marking);
+    if (reading === undefined) throw new Error(`${marking} is not read`);
+    const links = replaceLinks(fetched, reading);
+    expect(links && toHtml(links), marking).toBe(linksOf(marking));
+  }
 });

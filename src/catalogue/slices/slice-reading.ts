@@ -96,6 +96,9 @@ const chipsAlone = (catalogue: Catalogue): Catalogue['kindOffers'] => {
   return kindOffers.filter(({ type }) => !leaded.has(type)).map((row) => without(row, NOTED));
 };
 
+/** Rules of thumb that a reading leads on by, whatever it was read from. */
+const LEADING_ON = ['beyond-usual'];
+
 /** The part of the catalogue that reading a marking and naming types and positions need. */
 export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   ...nothing(catalogue),
@@ -109,7 +112,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
   rulesOfThumb: pick(catalogue.rulesOfThumb, [
     ...Object.values(TRADE),
     ...RULES_OF_LINES,
-    'beyond-usual',
+    ...LEADING_ON,
   ]),
   inPlaceOf: catalogue.inPlaceOf.map((row) => dropped(row, ['locator', 'note'])),
   kinds: catalogue.kinds,
@@ -162,7 +165,7 @@ export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   mountings: {},
   inPlaceOf: [],
   series: [],
-  rulesOfThumb: {},
+  rulesOfThumb: pick(catalogue.rulesOfThumb, LEADING_ON),
   devices: nothing(catalogue).devices,
   job: nothing(catalogue).job,
   markings: {

@@ -196,7 +196,9 @@ describe('tables and words', () => {
   test('of colours: no series, printed marks, words of lists nor devices, and all that colours say', () => {
     const carried = carriedBy(sliceColours(catalogue));
     const named = Object.keys(NAMED).filter((name) => !/^(?:devices|job)\./u.test(name));
-    expect(Object.keys(withoutMarkings(carried)).toSorted()).toEqual(named.toSorted());
+    expect(Object.keys(withoutMarkings(carried)).toSorted()).toEqual(
+      [...named, 'rulesOfThumb'].toSorted(),
+    );
     expect(markingsOf(carried).toSorted()).toEqual([
       'class1Codes',
       'colourForms',
