@@ -46,8 +46,25 @@ export const safetyClassRow = z.strictObject({
   ...provenance,
 });
 
-/** What a group of marks is called on their page; a group is a code table of its own. */
-export const markGroupRow = z.strictObject({ id, name: text, ...provenance });
+/**
+ * What a group of marks is called on their page, what its marks say and how they stand on a part or in
+ * a list; a group is a code table of its own.
+ */
+export const markGroupRow = z.strictObject({
+  id,
+  name: text,
+  says: z
+    .enum(['remark', 'size', 'material', 'designator', 'other-designator', 'gangs'])
+    .describe(
+      'what a reading goes by: remark: words alone, or which lead is which; size and material: what lists say beside a value; designator: which capacitor or resistor of a board it is, other-designator: which part of another kind; gangs: the figure of the mark is how many are on one shaft',
+    ),
+  form: z
+    .enum(['word', 'designator', 'gang', 'grade', 'limit', 'pins'])
+    .describe(
+      'where it counts: word: by itself; designator: first of all, with its number; gang: beside a resistance; grade: behind a tolerance letter; limit: behind a rated voltage; pins: at once before a code',
+    ),
+  ...provenance,
+});
 
 /** Words on a body that tell something, though no figure. */
 export const bodyMarkRow = z.strictObject({

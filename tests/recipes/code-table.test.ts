@@ -107,7 +107,9 @@ const cases: Case[] = [
   {
     of: 'whatever else is printed',
     added: {
-      'markings/mark-groups.csv': [{ id: 'invented', name: 'invented marks', ...trade }],
+      'markings/mark-groups.csv': [
+        { id: 'invented', name: 'invented marks', says: 'remark', form: 'word', ...trade },
+      ],
       'markings/body-marks.csv': [
         {
           ...{ mark: 'ZQX', group: 'invented', printed: 'yes', meaning: 'made by nobody' },

@@ -34,12 +34,13 @@ const WITH_COLOURS: readonly MarkingTable[] = [
 ];
 
 /** Tables that nothing is read by: they are shown on their own pages alone. */
-const SHOWN_ALONE: readonly MarkingTable[] = ['ambiguities', 'markGroups'];
+const SHOWN_ALONE: readonly MarkingTable[] = ['ambiguities'];
 
 /** The marking tables without the words that only the pages of codes show. */
 const withoutPageWords = (markings: Catalogue['markings']): Catalogue['markings'] => ({
   ...markings,
   temperatureSystems: markings.temperatureSystems.map((row) => dropped(row, ['letter_where'])),
+  markGroups: markings.markGroups.map((row) => dropped(row, ['name', ...PROVENANCE])),
   metCodes: markings.metCodes.map((row) => dropped(row, PROVENANCE)),
   voltageSchemes: markings.voltageSchemes.map((row) =>
     dropped(row, ['name', 'where', ...PROVENANCE]),

@@ -164,12 +164,10 @@ describe('tables and words', () => {
       ].toSorted(),
     );
     const printed = Object.keys(catalogue.markings).filter(
-      (name) =>
-        (!name.startsWith('colour') || name === 'colours') &&
-        !['ambiguities', 'markGroups'].includes(name),
+      (name) => (!name.startsWith('colour') || name === 'colours') && name !== 'ambiguities',
     );
     expect(markingsOf(carried).toSorted()).toEqual(printed.toSorted());
-    const shortened = ['colours', 'temperatureSystems', 'metCodes', 'voltageSchemes'];
+    const shortened = ['colours', 'temperatureSystems', 'markGroups', 'metCodes', 'voltageSchemes'];
     for (const name of printed.filter((one) => !shortened.includes(one))) {
       const table = name as keyof Catalogue['markings'];
       expect(slice.markings[table], name).toEqual(
@@ -179,9 +177,12 @@ describe('tables and words', () => {
       );
     }
     // Of ways of writing a code only what the reader goes by, and what finds the pages of codes.
-    const { temperatureSystems, metCodes, voltageSchemes } = catalogue.markings;
+    const { temperatureSystems, markGroups, metCodes, voltageSchemes } = catalogue.markings;
     expect(slice.markings.temperatureSystems).toEqual(
       temperatureSystems.map((row) => whatIsRead(dropped(row, ['letter_where']))),
+    );
+    expect(slice.markings.markGroups).toEqual(
+      markGroups.map(({ id, says, form }) => ({ id, says, form })),
     );
     expect(slice.markings.metCodes).toEqual(
       metCodes.map(({ system, begins, ends }) => ({ system, begins, ends })),
