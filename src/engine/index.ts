@@ -74,6 +74,7 @@ export {
   type TriageReason,
 } from './triage/judge-first.ts';
 export { judgeDevice, judgeOfKind } from './triage/judge-by-kind.ts';
+export type { KindEvidence } from './triage/kind-readings.ts';
 export type { Evidence } from './triage/readings.ts';
 export { lookKey, type LikelyStyle, type LookResult } from './look/look-key.ts';
 export type { Apart, Expected } from './look/apart.ts';

@@ -38,6 +38,7 @@ export const ruleOfThumbRow = z.strictObject({
     'looser-type',
     'chain-tolerance',
     'chain-value',
+    'meter-most-ohms',
     'another-value',
     'beyond-usual',
   ]),

@@ -55,11 +55,22 @@ const standingAdvice = {
   ...provenance,
 };
 
-/** The same for parts that go by value: of whole kinds, or of types, which say more. */
+/**
+ * The same for parts that go by value: of whole kinds, or of types, which say more. Of the rows that go
+ * by a reading the first that holds is what is said.
+ */
 export const kindTriageRow = z.strictObject({
   id: id.describe('unique, such as resistor-general'),
   kinds: idList.describe('kinds of which it is said'),
   types: idList.describe('types of which it is said instead of what holds for their kind'),
+  reading: z
+    .enum(['none', 'taken', 'mark', 'above-tolerance', 'below-tolerance', 'off-tolerance', 'drift'])
+    .describe(
+      'what it goes by; none: it always applies; taken: whatever was read, where no row above holds; mark: reading over mark; above-tolerance, below-tolerance: how far it is off that way, in tolerances; off-tolerance: either way; drift: how far above what the tolerance allows, over the change of its type in a thousand hours at full load',
+    ),
+  comparison: z.enum(['any', 'above', 'at-most']),
+  limit: optionalNumber.describe('in the unit'),
+  unit: text.describe('unit in units.csv; x where there is no limit'),
   ...standingAdvice,
 });
 export type KindTriageRow = z.output<typeof kindTriageRow>;

@@ -48,6 +48,8 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     ...Object.values(pick(catalogue.findings, findings)).flatMap((row) => row.properties),
     // A voltage that follows from the power of the old part is no more than its body stood.
     ...(conditions.some(({ follows }) => follows === 'power') ? ['voltage-limit'] : []),
+    // What readings of an old part are judged by.
+    'full-load-change',
   ]);
   const offers = catalogue.kindOffers.filter(({ type }) => types.includes(type));
   const knowledge = knownOf(catalogue.knowledge, types, properties);
@@ -88,6 +90,7 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
       'thermal-noise-over',
       'chain-tolerance',
       'chain-value',
+      'meter-most-ohms',
     ]),
     sumInputs,
     verdictRules: catalogue.verdictRules,

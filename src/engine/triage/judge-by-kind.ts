@@ -1,32 +1,43 @@
 import type { DeviceRow } from '../../schemas/devices.ts';
 import type { DeviceTriageRow, KindTriageRow } from '../../schemas/triage.ts';
-import type { Catalogue, TypeId } from '../catalogue.ts';
-import type { Judgement } from './judge-first.ts';
+import type { Catalogue } from '../catalogue.ts';
+import type { Judgement, TriageReason } from './judge-first.ts';
+import { borneOut, type KindEvidence, type MarkedKind } from './kind-readings.ts';
 
-/** Whether an old part that is no capacitor needs replacing: what is said of its like, whatever was read. */
+/** Whether an old part that is no capacitor needs replacing: what is said of its like, and what was read. */
+
+const reasonOf = (
+  { advice, why, source, basis, note }: KindTriageRow | DeviceTriageRow,
+  working: string,
+): TriageReason => ({ advice, why, working, source, basis, note });
 
 /** The rules that say most of a part: the first group with any. What no rule speaks of is tested. */
 const judgedBy = (groups: readonly (readonly (KindTriageRow | DeviceTriageRow)[])[]): Judgement => {
   const rules = groups.find(({ length }) => length > 0) ?? [];
   return {
     advice: rules[0]?.advice ?? 'test',
-    reasons: rules.map(({ advice, why, source, basis, note }) => ({
-      advice,
-      why,
-      working: '',
-      source,
-      basis,
-      note,
-    })),
+    reasons: rules.map((rule) => reasonOf(rule, '')),
   };
 };
 
-/** Advice on an old resistor, trimmer or other part that goes by value: of its type, else of its kind. */
-export const judgeOfKind = ({ kindTriage, kindTypes }: Catalogue, type: TypeId): Judgement => {
-  const kind = kindTypes[type]?.kind ?? '';
+/**
+ * Advice on an old resistor, trimmer or other part that goes by value: by what was read of it, else of
+ * its type, else of its kind. A reading that settles the matter is all that is said.
+ */
+export const judgeOfKind = (
+  catalogue: Catalogue,
+  marked: MarkedKind,
+  evidence: KindEvidence = {},
+): Judgement => {
+  const { kindTriage, kindTypes } = catalogue;
+  const read = borneOut(catalogue, marked, evidence);
+  if (read !== undefined)
+    return { advice: read.row.advice, reasons: [reasonOf(read.row, read.working)] };
+  const kind = kindTypes[marked.type]?.kind ?? '';
+  const standing = kindTriage.filter(({ reading }) => reading === 'none');
   return judgedBy([
-    kindTriage.filter(({ types }) => types.includes(type)),
-    kindTriage.filter(({ kinds }) => kinds.includes(kind)),
+    standing.filter(({ types }) => types.includes(marked.type)),
+    standing.filter(({ kinds }) => kinds.includes(kind)),
   ]);
 };
 

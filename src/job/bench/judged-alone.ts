@@ -1,13 +1,8 @@
-import {
-  judgeFirst,
-  resolveSituation,
-  type Catalogue,
-  type Judgement,
-} from '../../engine/index.ts';
+import type { Catalogue, Judgement } from '../../engine/index.ts';
 import { foundAt } from '../model/found-at.ts';
 import type { Job } from '../model/job.ts';
-import { requestOfLine } from '../planning/line-request.ts';
 import type { PlannedLine } from '../planning/planned.ts';
+import { SERVERS } from '../planning/servers.ts';
 
 /**
  * What the rules say of one of several designators of a line by its own readings, which do not
@@ -21,11 +16,9 @@ export const judgedAlone = (
 ): Judgement | undefined => {
   const found = foundAt(line, designator);
   const isAlike = JSON.stringify(found) === JSON.stringify(line.found);
-  const { type, position } = part;
-  const isPlaced = type !== undefined && position !== undefined;
+  const { type, position, family } = part;
+  const isPlaced = type !== undefined && position !== undefined && family !== undefined;
   if (worked === undefined || part.designators.length < 2 || isAlike || !isPlaced) return undefined;
   const own = { ...line, found };
-  const { request, evidence } = requestOfLine(catalogue, own, { type, position, part, whole });
-  const { original } = resolveSituation(catalogue, request);
-  return judgeFirst(catalogue, original, request.position, evidence);
+  return SERVERS[family].ask({ catalogue, line: own, part, type, position, whole }).judge();
 };

@@ -82,6 +82,7 @@ const READINGS = {
   esr: 'series resistance',
   leakage: 'leakage',
   insulation: 'insulation',
+  resistance: 'resistance',
 } as const;
 
 /** A number without a unit, which is read in the unit that its field asks in. */

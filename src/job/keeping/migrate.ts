@@ -35,6 +35,12 @@ const lineOfVersion3 = (line: unknown): unknown => {
   return { ...line, choice: { ...choice, value: capacitance, rating: ratedVoltage } };
 };
 
+/** In version 4 what was found of a part may be a resistance. */
+const lineOfVersion4 = (line: unknown): unknown =>
+  isObject(line) && isObject(line['found'])
+    ? { ...line, found: { resistance: '', ...line['found'] } }
+    : line;
+
 const eachLine = (job: Readonly<Raw>, change: (line: unknown) => unknown): Raw => {
   const lines: unknown = job['lines'];
   return { ...job, lines: Array.isArray(lines) ? lines.map(change) : lines };
@@ -44,10 +50,11 @@ const eachLine = (job: Readonly<Raw>, change: (line: unknown) => unknown): Raw =
 const steps: ReadonlyMap<number, Step> = new Map([
   [1, (job) => ({ ...eachLine(job, lineOfVersion2), adjustments: [] })],
   [2, (job) => eachLine(job, lineOfVersion3)],
+  [3, (job) => eachLine(job, lineOfVersion4)],
 ]);
 
 /** The version that this edition writes. */
-export const NEWEST_VERSION = 3;
+export const NEWEST_VERSION = 4;
 
 /**
  * A job brought up to the newest version, or one sentence about why not. What a newer edition wrote

@@ -1,25 +1,34 @@
 import { meterDisplay } from '../../substitution/meter-display.ts';
 import type { Found, Line } from './job.ts';
 
-const isReading = (id: string): id is Exclude<keyof Found, 'signs'> =>
-  id === 'capacitance' ||
-  id === 'loss120hz' ||
-  id === 'loss1khz' ||
-  id === 'esr' ||
-  id === 'leakage' ||
-  id === 'insulation';
+type Reading = Exclude<keyof Found, 'signs' | 'age' | 'idle'>;
+
+/** What of a designator's readings judges its part, and as which: a track is read from end to end. */
+const JUDGED_AS: ReadonlyMap<string, Reading> = new Map([
+  ['capacitance', 'capacitance'],
+  ['loss120hz', 'loss120hz'],
+  ['loss1khz', 'loss1khz'],
+  ['esr', 'esr'],
+  ['leakage', 'leakage'],
+  ['insulation', 'insulation'],
+  ['resistance', 'resistance'],
+  ['total', 'resistance'],
+]);
 
 /** Whether a part can be judged by what the meter showed: words are kept, and judge nothing. */
-const judges = (id: string, text: string): boolean => {
+const judges = (reading: Reading, text: string): boolean => {
   const shown = meterDisplay(text)?.is;
-  return shown === undefined || (shown === 'more' && id === 'insulation');
+  if (shown === undefined) return true;
+  return reading === 'resistance' ? shown !== 'none' : shown === 'more' && reading === 'insulation';
 };
 
 /** What was found of one designator: what holds for its line, and its own readings before that. */
 export const foundAt = ({ found, fitted }: Line, designator: string): Found => {
-  const own = Object.entries(fitted[designator]?.found ?? {}).filter(
-    ([id, text]) => isReading(id) && text.trim() !== '' && judges(id, text),
-  );
+  const own = Object.entries(fitted[designator]?.found ?? {}).flatMap(([id, text]) => {
+    const reading = JUDGED_AS.get(id);
+    const isRead = reading !== undefined && text.trim() !== '' && judges(reading, text);
+    return isRead ? [[reading, text] as const] : [];
+  });
   return { ...found, ...Object.fromEntries(own) };
 };
 

@@ -35,6 +35,7 @@ const found = z.object({
   esr: text,
   leakage: text,
   insulation: text,
+  resistance: text,
   /** Ids of triage rules whose sign is seen. */
   signs: texts,
 });
@@ -146,7 +147,7 @@ export type Adjustment = z.infer<typeof adjustment>;
 
 export const jobSchema = z.object({
   format: z.literal('understudy-job'),
-  version: z.literal(3),
+  version: z.literal(4),
   id: text,
   title: text,
   /** What the board belongs to, its serial, its owner: whatever the record should name. */
@@ -182,6 +183,7 @@ const nothingFound = (): Found => ({
   esr: '',
   leakage: '',
   insulation: '',
+  resistance: '',
   signs: [],
 });
 
@@ -237,7 +239,7 @@ export const emptyLine = (id: string): Line => ({
 /** A job with no lines; `now` is when it was begun. */
 export const emptyJob = (id: string, now: Date): Job => ({
   format: 'understudy-job',
-  version: 3,
+  version: 4,
   id,
   title: '',
   equipment: '',

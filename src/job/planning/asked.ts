@@ -1,4 +1,10 @@
-import { type Catalogue, type Finding, type Verdict, compareVerdicts } from '../../engine/index.ts';
+import {
+  type Catalogue,
+  type Finding,
+  type Judgement,
+  type Verdict,
+  compareVerdicts,
+} from '../../engine/index.ts';
 import type { Result } from '../../engine/result.ts';
 import type { Choice, Job, Line } from '../model/job.ts';
 import type { PartOfLine } from '../understanding/part-of-line.ts';
@@ -28,6 +34,8 @@ export interface Asked {
   /** What of its numbers could not be understood, by key. */
   rejected: Readonly<Record<string, string>>;
   work: () => Worked;
+  /** Whether the old part has to go, by what was found of it. */
+  judge: () => Judgement;
   choose: (choice: Choice) => Result<Chosen>;
 }
 

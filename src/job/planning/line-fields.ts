@@ -6,6 +6,7 @@ import type { FieldGroup } from '../../substitution/field.ts';
 import { partKeys } from '../../substitution/keys.ts';
 import { kindFieldsFor, readKindAddress } from '../../substitution/kind-address.ts';
 import { evidenceFields } from '../../substitution/old-part.ts';
+import { resistanceField } from '../../substitution/old-resistance.ts';
 import type { Job, Line } from '../model/job.ts';
 import type { Family, PartOfLine } from '../understanding/part-of-line.ts';
 import { addressOfLine, type Placed } from './line-request.ts';
@@ -47,7 +48,19 @@ type Fields = (
 const said = (line: Line, id: string): string =>
   Object.hasOwn(line.conditions, id) ? (line.conditions[id] ?? '') : '';
 
-/** The conditions of a position of a kind besides capacitors; nothing judges such a part by signs. */
+/** What a meter reads on an old part, where rules judge its kind by that. */
+const readingOfKind = (catalogue: Catalogue, line: Line, type: string): LineField[] => {
+  const kind = catalogue.kindTypes[type]?.kind ?? '';
+  const isJudged = catalogue.kindTriage.some(
+    ({ reading, kinds }) => reading !== 'none' && kinds.includes(kind),
+  );
+  const { reading, label, hint } = resistanceField;
+  return isJudged
+    ? [{ key: `found ${reading}`, group: 'found', label, text: line.found[reading], hint }]
+    : [];
+};
+
+/** The conditions of a position of a kind besides capacitors, and what it reads; nothing judges such a part by signs. */
 const fieldsOfKind: Fields = (catalogue, { line, part, whole }, { type, position }, habit) => {
   const query = addressOfLine({ ...line, conditions: {} }, whole);
   const { request, rejected } = readKindAddress(catalogue, type, position, query);
@@ -58,13 +71,14 @@ const fieldsOfKind: Fields = (catalogue, { line, part, whole }, { type, position
   return {
     fields: all
       .filter(({ key }) => own.has(key))
-      .map(({ key, group, label, text, from }) => ({
+      .map(({ key, group, label, text, from }): LineField => ({
         key: `condition ${key}`,
         group,
         label,
         text: said(line, key),
         hint: `${ORIGIN[from]}: ${text}`,
-      })),
+      }))
+      .concat(readingOfKind(catalogue, line, type)),
     signs: [],
   };
 };

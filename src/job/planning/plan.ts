@@ -7,25 +7,15 @@ import {
   atDesignators,
   partAsTyped,
   unreadOf,
-  type Family,
   type PartOfLine,
   type Understand,
 } from '../understanding/part-of-line.ts';
 import type { Asked, Asking, Server } from './asked.ts';
 import { newMemory, type Memory } from './memory.ts';
 import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
-import { capacitors } from './serve-capacitor.ts';
-import { devices } from './serve-device.ts';
-import { kinds } from './serve-kind.ts';
+import { SERVERS } from './servers.ts';
 import { isSame, type StandIn } from './stand-in.ts';
 import { finished, type Steps } from './steps.ts';
-
-/** How each family of parts is served. */
-const SERVERS: Readonly<Record<Family, Server>> = {
-  capacitor: capacitors,
-  kind: kinds,
-  device: devices,
-};
 
 /** What was worked out before, by what it rests on; one belongs to one edition of the catalogue. */
 export interface PlanCache {

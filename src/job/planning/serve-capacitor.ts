@@ -2,9 +2,11 @@ import {
   assess,
   judgeFirst,
   rankStandIns,
+  resolveSituation,
   type Assessment,
   type Catalogue,
   type Finding,
+  type Judgement,
   compareVerdicts,
 } from '../../engine/index.ts';
 import { ok } from '../../engine/result.ts';
@@ -20,7 +22,13 @@ import { isCapacitor } from './stand-in.ts';
 const servesNoWorse = (one: Assessment, other: Assessment): boolean =>
   compareVerdicts(one.verdict, other.verdict) <= 0;
 
-const work = (catalogue: Catalogue, { request, evidence }: LineRequest): Worked => {
+const judged = (catalogue: Catalogue, { request, evidence }: LineRequest): Judgement => {
+  const { original } = resolveSituation(catalogue, request);
+  return judgeFirst(catalogue, original, request.position, evidence);
+};
+
+const work = (catalogue: Catalogue, asked: LineRequest): Worked => {
+  const { request } = asked;
   const ranking = rankStandIns(catalogue, request);
   const { original } = ranking;
   const leaning = leaningFrom(catalogue, { original, position: request.position });
@@ -39,7 +47,7 @@ const work = (catalogue: Catalogue, { request, evidence }: LineRequest): Worked 
     );
   return {
     request,
-    judgement: judgeFirst(catalogue, original, request.position, evidence),
+    judgement: judged(catalogue, asked),
     best: first === undefined || first.verdict === 'keep-out' ? undefined : first.explain(),
     get misfit() {
       return (misfit ??= { found: findMisfit() }).found;
@@ -63,6 +71,7 @@ export const capacitors: Server = {
       key: JSON.stringify([asked.request, asked.evidence]),
       rejected: asked.rejected,
       work: () => work(catalogue, asked),
+      judge: () => judged(catalogue, asked),
       choose: (choice) => {
         const read = readCandidate(catalogue, choice);
         if (!read.ok) return read;

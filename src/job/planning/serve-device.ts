@@ -88,6 +88,7 @@ export const devices: Server = {
       key: JSON.stringify(['device', type, position, given]),
       rejected: { ...part.rejected, ...messagesOf(rejected) },
       work: () => work(catalogue, old, use, given),
+      judge: () => judgeDevice(catalogue, old),
       choose: (choice) => {
         const device = deviceOf(catalogue, choice.type);
         return device === undefined

@@ -8,7 +8,9 @@ import {
   kindChain,
   resolveKindSituation,
   type Catalogue,
+  type Judgement,
   type KindAssessment,
+  type KindEvidence,
   type KindRequest,
   type Range,
   type Unit,
@@ -17,6 +19,7 @@ import { knownRange } from '../../engine/known-range.ts';
 import { ok } from '../../engine/result.ts';
 import { readKindAddress } from '../../substitution/kind-address.ts';
 import { strangeness } from '../../substitution/strangeness.ts';
+import { readResistance, resistanceField } from '../../substitution/old-resistance.ts';
 import { messagesOf } from '../../substitution/typed-numbers.ts';
 import type { Line } from '../model/job.ts';
 import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
@@ -39,6 +42,12 @@ const withPreset = (line: Line, designators: readonly string[]): Line => {
   const said = Object.entries(line.conditions).filter(([, text]) => text.trim() !== '');
   return { ...line, conditions: { ...Object.fromEntries(read), ...Object.fromEntries(said) } };
 };
+
+/** What a line asks, and what was read of its old part. */
+interface KindLine {
+  request: KindRequest;
+  evidence: KindEvidence;
+}
 
 const known = (catalogue: Catalogue, type: string, property: string): Range | undefined =>
   knownRange(catalogue.knowledge[type]?.[property]);
@@ -93,7 +102,20 @@ const withChain = ({ standIns, keptOut }: Rest, chain: StandIn | undefined): Res
   return { standIns: standIns.toSpliced(before, 0, chain), keptOut };
 };
 
-const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly string[]): Worked => {
+/** By what was read of it; nobody can be held to the mark of a part that is only usual in its place. */
+const judged = (
+  catalogue: Catalogue,
+  { request, evidence }: Pick<KindLine, 'request' | 'evidence'>,
+): Judgement => {
+  const { type, tolerance } = resolveKindSituation(catalogue, request).original;
+  return judgeOfKind(catalogue, { type, tolerance, value: request.original.value?.typ }, evidence);
+};
+
+const work = (
+  catalogue: Catalogue,
+  { request, evidence }: KindLine,
+  ordered: readonly string[],
+): Worked => {
   const { original, conditions } = resolveKindSituation(catalogue, request);
   const all = findKindStandIns(catalogue, request);
   const { verdict, findings } = assessKind(catalogue, request, original);
@@ -105,14 +127,28 @@ const work = (catalogue: Catalogue, request: KindRequest, ordered: readonly stri
   const rest = withChain(single, chain && standInOf(catalogue, chain.each, ordered, chain.count));
   return {
     conditions,
-    judgement: judgeOfKind(catalogue, original.type),
+    judgement: judged(catalogue, { request, evidence }),
     best: rest.standIns[0],
     misfit: misfitOf(verdict, () => findings),
     rest: () => rest,
   };
 };
 
-const requestOf = ({ catalogue, line, part, type, position, whole }: Asking) => {
+/** What was read of it from end to end, which of a trimmer may stand beside its setting. */
+const evidenceOf = (
+  { catalogue, line }: Asking,
+  { conditions }: KindRequest,
+): { evidence: KindEvidence; rejected: Record<string, string> } => {
+  const text = line.found.resistance.trim();
+  if (text === '') return { evidence: { resistance: conditions?.['old-total'] }, rejected: {} };
+  const read = readResistance(catalogue, text);
+  return 'value' in read
+    ? { evidence: { resistance: read.value }, rejected: {} }
+    : { evidence: {}, rejected: { [resistanceField.reading]: read.message } };
+};
+
+const requestOf = (asking: Asking) => {
+  const { catalogue, line, part, type, position, whole } = asking;
   const { value, tolerance, rating, designators } = part;
   const query = addressOfLine(withPreset(line, designators), whole);
   const asked = readKindAddress(catalogue, type, position, query);
@@ -120,7 +156,12 @@ const requestOf = ({ catalogue, line, part, type, position, whole }: Asking) => 
     ...asked.request,
     original: { type, value, tolerance, rating },
   };
-  return { request, rejected: { ...part.rejected, ...messagesOf(asked.rejected) } };
+  const { evidence, rejected } = evidenceOf(asking, request);
+  return {
+    request,
+    evidence,
+    rejected: { ...part.rejected, ...messagesOf(asked.rejected), ...rejected },
+  };
 };
 
 /** Resistors, trimmers and other kinds that go by value. */
@@ -129,12 +170,13 @@ export const kinds: Server = {
   knowsPosition: ({ kindPositions }, position) => Object.hasOwn(kindPositions, position),
   ask: (asking) => {
     const { catalogue, part } = asking;
-    const { request, rejected } = requestOf(asking);
+    const { request, evidence, rejected } = requestOf(asking);
     const ordered = [...taperOf(catalogue, asking), ...gangsOf(asking)];
     return {
-      key: JSON.stringify([part.kind, request, ordered]),
+      key: JSON.stringify([part.kind, request, evidence, ordered]),
       rejected,
-      work: () => work(catalogue, request, ordered),
+      work: () => work(catalogue, { request, evidence }, ordered),
+      judge: () => judged(catalogue, { request, evidence }),
       choose: (choice) => {
         const read = readKindCandidate(catalogue, choice);
         if (!read.ok) return read;

@@ -13,7 +13,7 @@ test.each([
   ['carbon-pot', 'test', 'pot-general'],
 ])('an old %s: %s, by %s', (type, advice, rule) => {
   const row = catalogue.kindTriage.find(({ id }) => id === rule);
-  const judged = judgeOfKind(catalogue, type);
+  const judged = judgeOfKind(catalogue, { type });
   expect(judged.advice).toBe(advice);
   expect(judged.reasons.map(({ why, source }) => [why, source])).toEqual([[row?.why, row?.source]]);
 });
@@ -50,5 +50,5 @@ test('a device of its own counts before its function, and that before its family
 
 test('what no rule speaks of is tested, without a reason', () => {
   const bare = { ...catalogue, kindTriage: [] };
-  expect(judgeOfKind(bare, 'metal-film')).toEqual({ advice: 'test', reasons: [] });
+  expect(judgeOfKind(bare, { type: 'metal-film' })).toEqual({ advice: 'test', reasons: [] });
 });
