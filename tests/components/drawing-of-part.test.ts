@@ -80,7 +80,7 @@ describe('a part', () => {
     [
       'has its listed body',
       { type: 'al-electrolytic-wet', style: 'radial can', capacitance: 1e-4, ratedVoltage: 25 },
-      { form: 'can', sides: 'listed', short: '⌀6.3 × 11 mm', marking: ['100 µF', '25V'] },
+      { form: 'can', sides: 'listed', short: '⌀5 × 11 mm', marking: ['100 µF', '25V'] },
     ],
     [
       'takes the form of its style',

@@ -301,13 +301,15 @@ describe('a chip that fits is named with what has leads', () => {
   test.each([
     [
       'pc-metallized',
-      'integrator',
+      'vco-timing',
       'c=1u&v=63',
       /^PPS film fits, .* It is a chip; with leads metallized polypropylene, such as 1 µF ±5 % \d+ V, fits if/,
     ],
     // Polymer tantalum is sold in chips alone, so the old part was one; nor where leads fit as well.
     ['ta-polymer', 'bulk-rail', '', /^(?!.*It is a chip)/],
     ['pc-metallized', 'active-filter', 'c=10n', /^(?!.*It is a chip)/],
+    // Polycarbonate of that value is large enough to leave room for a part with leads.
+    ['pc-metallized', 'integrator', 'c=1u&v=63', /^Metallized polypropylene fits,/],
   ])('%s in %s, %s', (type, position, address, wanted) => {
     expect(answered(type, position, address)).toMatch(wanted);
   });
@@ -322,7 +324,9 @@ describe('where edges and pulses stand, the mark of the old part tells what it b
       'Polypropylene foil fits, such as 4.7 nF ±5 % 1 kV',
     ],
     ['ceramic-disc-unknown', 'snubber', 'c=4.7n&v=1000', 'such as 4.7 nF ±5 % 1 kV'],
-    ['pet-metallized', 'snubber', 'c=100n&v=100', 'such as 100 nF ±5 % 160 V'],
+    // Foil of that value has thirty times the body; of metallized film 400 V bear the edge.
+    ['pet-metallized', 'snubber', 'c=100n&v=100', 'such as 100 nF ±5 % 400 V'],
+    ['pp-film-foil', 'snubber', 'c=100n&v=160', 'fits, such as 100 nF ±5 % 160 V'],
     ['pet-metallized', 'snubber', '', 'such as 10 nF ±5 % 400 V'],
     ['pp-film-foil', 'flyback-pulse', 'c=8.2n&v=1600', 'such as 8.2 nF ±5 % 1.6 kV'],
     // In series with the deflection coil, far below the retrace pulse.
