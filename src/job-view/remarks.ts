@@ -96,7 +96,7 @@ const ofPlace = (
   { worked, decision, decidedBy, part }: PlannedLine,
   { habit }: RemarkWords,
 ): Remark[] => {
-  const misfit = worked?.misfit;
+  const misfit = worked?.misfit();
   if (misfit === undefined) return [];
   const why = sentence(whyWords(misfit, part.family, habit));
   if (decidedBy === 'place')

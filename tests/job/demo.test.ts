@@ -119,7 +119,7 @@ describe('the traps', () => {
   ])('%s', (_, designators, decision, misfit) => {
     const found = lineAt('mixer-card', designators);
     expect(found.decision).toBe(decision);
-    expect(found.worked?.misfit?.finding).toBe(misfit);
+    expect(found.worked?.misfit()?.finding).toBe(misfit);
   });
 
   test.each([

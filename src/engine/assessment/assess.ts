@@ -100,20 +100,37 @@ const findingsOf = (
   return findings.sort(byConcern);
 };
 
-/** Findings are put into words when they are first read: of a whole board few ever are. */
-const assessmentOf = (tried: Tried, setting: Setting): Assessment => {
-  const { part, judged, verdict } = tried;
-  let findings: Finding[] | undefined;
-  return {
-    candidate: plainPart(part),
-    verdict,
-    get findings() {
-      return (findings ??= findingsOf(tried, setting));
-    },
-    worst: decisiveDemand(judged, verdict),
-    ...(isOffered(part) ? { buy: toBuy(part, setting.circumstances) } : {}),
-  };
-};
+/**
+ * Findings are put into words when they are first read: of a whole board few ever are. A class, for
+ * a getter of its own in each object would give each a hidden class of its own, which keeps all that
+ * was tried in memory until the engine next collects everything.
+ */
+class TriedAssessment implements Assessment {
+  readonly candidate: Part;
+  readonly verdict: Verdict;
+  readonly worst: string;
+  declare readonly buy?: NonNullable<Assessment['buy']>;
+  readonly #tried: Tried;
+  readonly #setting: Setting;
+  #findings: Finding[] | undefined;
+
+  constructor(tried: Tried, setting: Setting) {
+    const { part, judged, verdict } = tried;
+    this.candidate = plainPart(part);
+    this.verdict = verdict;
+    this.worst = decisiveDemand(judged, verdict);
+    if (isOffered(part)) this.buy = toBuy(part, setting.circumstances);
+    this.#tried = tried;
+    this.#setting = setting;
+  }
+
+  get findings(): Finding[] {
+    return (this.#findings ??= findingsOf(this.#tried, this.#setting));
+  }
+}
+
+const assessmentOf = (tried: Tried, setting: Setting): Assessment =>
+  new TriedAssessment(tried, setting);
 
 /** Parts of a type in the order in which one would choose, one at least. */
 const singleParts = (type: TypeId, { circumstances }: Setting): readonly Part[] => {

@@ -88,7 +88,7 @@ const decide = (
     const wantsReason = differs && line.decisionReason.trim() === '';
     return { decision: line.decision, decidedBy: 'visitor', wantsReason };
   }
-  if (advice === 'leave' && worked?.misfit?.verdict === 'keep-out') {
+  if (advice === 'leave' && worked?.misfit()?.verdict === 'keep-out') {
     return { decision: 'test', decidedBy: 'place', wantsReason: false };
   }
   // What nothing is known of is tested.

@@ -40,9 +40,9 @@ export interface Worked {
   best: StandIn | undefined;
   /**
    * The finding that speaks against the old type in this place, however sound the part is; nothing
-   * where it serves or is only no longer made.
+   * where it serves or is only no longer made. Worked out when it is first asked for.
    */
-  misfit: Finding | undefined;
+  misfit: () => Finding | undefined;
   /** That what goes in is sold as the words of the list say the old part is mounted; of capacitors alone. */
   soldAsOld?: (standIn: Assessment, words: string) => string;
   /** What is looked at of few lines only, worked out when it is first asked for. */

@@ -49,9 +49,7 @@ const work = (catalogue: Catalogue, asked: LineRequest): Worked => {
     request,
     judgement: judged(catalogue, asked),
     best: first === undefined || first.verdict === 'keep-out' ? undefined : first.explain(),
-    get misfit() {
-      return (misfit ??= { found: findMisfit() }).found;
-    },
+    misfit: () => (misfit ??= { found: findMisfit() }).found,
     soldAsOld: (standIn, words) =>
       soldAsOldNote(catalogue, words, () => {
         const others = (rest ??= findRest()).standIns.filter(isCapacitor);

@@ -65,7 +65,7 @@ const work = (
     cautions: use.cautions,
     judgement: judgeDevice(catalogue, old),
     best: rest.standIns[0],
-    misfit: misfitOf(verdict, () => findings),
+    misfit: () => misfitOf(verdict, () => findings),
     rest: () => rest,
   };
 };

@@ -129,7 +129,7 @@ const work = (
     conditions,
     judgement: judged(catalogue, { request, evidence }),
     best: rest.standIns[0],
-    misfit: misfitOf(verdict, () => findings),
+    misfit: () => misfitOf(verdict, () => findings),
     rest: () => rest,
   };
 };

@@ -5,9 +5,9 @@ import { whyWords } from './stand-in.ts';
 /** Why a part is replaced, tested or left: the visitor's words, else the first rule that counts. */
 export const whyOf = ({ line, part, decidedBy, worked }: PlannedLine): string => {
   if (decidedBy === 'visitor') return line.decisionReason;
-  if (decidedBy === 'place' && worked?.misfit !== undefined) {
-    return `such a part does not belong here: ${whyWords(worked.misfit, part.family)}`;
-  }
+  const misfit = decidedBy === 'place' ? worked?.misfit() : undefined;
+  if (misfit !== undefined)
+    return `such a part does not belong here: ${whyWords(misfit, part.family)}`;
   if (isNoteAlone(line)) return 'a note of the list, and no part';
   const [reason] = worked?.judgement.reasons ?? [];
   if (reason === undefined) return 'nothing is known of it, so it is tested';

@@ -200,6 +200,7 @@ describe('the whole board', () => {
         ...line,
         worked: {
           ...worked,
+          misfit: worked?.misfit(),
           rest: worked?.rest(),
           soldAsOld:
             line.standIn !== undefined && isCapacitor(line.standIn)
