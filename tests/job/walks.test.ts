@@ -46,7 +46,7 @@ const WALKS: Readonly<Record<string, Walk>> = {
     goesIn: /^Ceramic composition resistor, 22 Ω/u,
     says: {
       flammability: /120 V across 22 Ω makes 655 W, .* does not burn/u,
-      'resistor-power': /0.1 W; 1 W × 100 % at 60 °C/u,
+      'resistor-power': /0.1 W; 1 W × 82.6 % at 60 °C/u,
       'surge-duty': /charging 100 µF to 325 V puts 5\.28 J into it/u,
       'self-inductance': /nH at 1 MHz/u,
     },
