@@ -1,43 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { deviceModels } from '../../../src/engine/devices/models/index.ts';
-import { exactly, type Range } from '../../../src/engine/quantities/range.ts';
 import type { DeviceFigureRow } from '../../../src/schemas/devices.ts';
-import { catalogueWith, device, figure, use } from './made-up.ts';
+import { figure } from './made-up.ts';
+import { circumstances, tried, tryOut, type Figures, type Numbers, type Three } from './tried.ts';
 
 /** What each finding about a device comes to for figures in round numbers, worked by hand. */
-
-type Three = readonly [number, number, number];
-type Figures = Readonly<Record<string, Three | number>>;
-type Numbers = Readonly<Record<string, number>>;
-
-/** Figures in SI: a volt has no factor. */
-const rows = (of: string, figures: Figures): DeviceFigureRow[] =>
-  Object.entries(figures).map(([property, said]) => {
-    const [min, typ, max] = typeof said === 'number' ? [said, said, said] : said;
-    return figure(of, property, { min, typ, max, unit: 'V' });
-  });
-
-const tried = device('tried');
-const original = device('old');
-
-const circumstances = (figures: DeviceFigureRow[], conditions: Numbers) => ({
-  catalogue: catalogueWith({ figures }),
-  use,
-  original,
-  conditions: Object.fromEntries(
-    Object.entries(conditions).map(([id, number]) => [id, exactly(number)]),
-  ),
-});
-
-const tryOut = (id: string, figures: Figures, numbers: Numbers, old: Figures = {}) => {
-  const where = circumstances([...rows('tried', figures), ...rows('old', old)], numbers);
-  const model = deviceModels[id];
-  if (model === undefined) throw new Error(`no model ${id}`);
-  const outcome = model.measure(tried, where);
-  const working = (value: Range): string =>
-    model.working(tried, where, value).replaceAll(/[\u00A0\u202F]/gu, ' ');
-  return { outcome, working };
-};
 
 const CHARGED = { 'hold-capacitor': 1e-9, 'hold-time': 1, supply: 10 };
 
@@ -357,45 +324,5 @@ describe('a finding about a device', () => {
 
   it('needs the numbers of its use', () => {
     expect(() => tryOut('load', { 'load-max': 1 }, {})).toThrow('load-current');
-  });
-});
-
-/** 22 pF at its compensation pins, and stable from a gain of 1 with them. */
-const WITH_CAPACITOR = { 'compensated-gain': 1, 'compensation-capacitor': 22e-12 };
-
-describe('a part that a capacitor outside makes stable', () => {
-  it.each<[string, number, number, Record<string, number>, number, string]>([
-    ['4 / 2 where the old one is stable at one', 4, 2, { 'least-gain': 1 }, 2, 'add that'],
-    ['4 / 2 where nothing is known of the old one', 4, 2, {}, 2, 'add that'],
-    [
-      '1 / 2 where the old one bears no gain of 2 without, so that its circuit has one',
-      4,
-      2,
-      { 'least-gain': 4, 'compensated-gain': 1 },
-      0.5,
-      'leave it in',
-    ],
-    [
-      '7 / 6 where the old one bears a gain of 6 without',
-      7,
-      6,
-      { 'least-gain': 4, 'compensated-gain': 1 },
-      7 / 6,
-      'add that',
-    ],
-  ])('%s', (_what, least, gain, old, share, said) => {
-    const figures = { 'least-gain': least, ...WITH_CAPACITOR };
-    const { outcome, working } = tryOut('stable-gain', figures, { 'noise-gain': gain }, old);
-    if (outcome.status === 'unknown') throw new Error('unknown');
-    expect(outcome.value.max).toBeCloseTo(share, 9);
-    expect(working(outcome.value).replaceAll('\u00A0', ' ')).toMatch(
-      new RegExp(`with 22 pF at its compensation pins from a gain of 1.*${said}`, 'u'),
-    );
-  });
-
-  it('is said no word of it where its gain is enough without', () => {
-    const figures = { 'least-gain': 4, ...WITH_CAPACITOR };
-    const tried = tryOut('stable-gain', figures, { 'noise-gain': 4 }, { 'least-gain': 1 });
-    expect(tried.working(exactly(1))).not.toContain('pF');
   });
 });
