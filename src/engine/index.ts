@@ -52,7 +52,7 @@ export { resolveSituation, type ResolvedCondition } from './assessment/condition
 export { decidingFinding, type Finding } from './assessment/finding.ts';
 export type { Candidate, Made, Original, Part, Request, Tolerance } from './assessment/parts.ts';
 export { isChip, type WithMountings } from './assessment/mounting.ts';
-export { ruleOf, type WithRules } from './rule-of-thumb.ts';
+export { ruleOf, type RuleOfThumb, type WithRules } from './rule-of-thumb.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
 export { askedOfEach, kindChain, type KindChain } from './kinds/chain.ts';
 export { filledKindSum } from './kinds/filled-sum.ts';

@@ -41,6 +41,14 @@ export const ruleOfThumbRow = z.strictObject({
     'meter-most-ohms',
     'another-value',
     'beyond-usual',
+    'against-pair',
+    'against-rare',
+    'against-far',
+    'against-small',
+    'against-other-family',
+    'against-less-common',
+    'against-special',
+    'against-away',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

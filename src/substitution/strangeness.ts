@@ -7,6 +7,7 @@ import {
   type Leaning,
   type PositionId,
   type Range,
+  type RuleOfThumb,
   type TypeId,
 } from '../engine/index.ts';
 import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
@@ -18,30 +19,8 @@ export interface OldInPlace {
   position: PositionId;
 }
 
-/** What counts against a part, the weightier the more: pairs, then what is not stocked with leads. */
-const MADE = 4;
-const RARE = 2;
-const OTHER_FAMILY = 1;
-/** Sold by many, but not what lies in every drawer; a part of the old one's family still comes first. */
-const LESS_COMMON = 0.5;
-
-/** Made for something that nothing asked for: low resistance in a bypass, where the plain part fits. */
-const SPECIAL = 0.25;
-
-/** Weightier than another family that is as common: film before a small electrolytic. */
-const SMALL = 1.25;
-
 /** Room for what binary fractions leave of a ratio. */
 const ROUNDING = 1e-9;
-
-/** Weightier than another family that is as common: 680 pF of ceramic before 1 nF of film. */
-const FAR = 1.5;
-
-/** Not of the family that one reaches for in a place, however well it fits. */
-const AWAY = 0.1;
-
-/** What the market of a type counts against it. */
-const MARKET: Readonly<Record<string, number>> = { common: 0, current: LESS_COMMON };
 
 /** The family that one takes a type for a member of: by `families.csv` film for paper. */
 const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
@@ -93,8 +72,10 @@ const ofOtherFamily = (
   const isHome = home !== '' && typeRowOf(catalogue, type)?.family === home;
   const isRoomy = catalogue.families[typeRowOf(catalogue, original.type)?.family ?? '']?.roomy;
   const isKin = kinOf(catalogue, type) === kinOf(catalogue, original.type);
+  const isAsUsual = isKin || (isHome && isRoomy !== true);
   return (
-    (isKin || (isHome && isRoomy !== true) ? 0 : OTHER_FAMILY) + (home === '' || isHome ? 0 : AWAY)
+    (isAsUsual ? 0 : ruleOf(catalogue, 'against-other-family')) +
+    (home === '' || isHome ? 0 : ruleOf(catalogue, 'against-away'))
   );
 };
 
@@ -103,17 +84,21 @@ const ofOtherFamily = (
  * made for what the place does not want.
  */
 const ofMarket = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number => {
-  const counted = MARKET[typeRowOf(catalogue, type)?.market ?? ''] ?? RARE;
+  const market = typeRowOf(catalogue, type)?.market;
+  if (market === 'common') return 0;
+  if (market !== 'current') return ruleOf(catalogue, 'against-rare');
   const wanted = wantedOf(catalogue, old, type);
   const isOwn = type === old.original.type && ['', wanted].includes(chosenFor(catalogue, type));
-  return isOwn && counted === LESS_COMMON ? 0 : counted;
+  return isOwn ? 0 : ruleOf(catalogue, 'against-less-common');
 };
 
 /** How far parts of a type are at least from what one has in the drawer; from `strangeness`. */
 export const strangenessOfType = (catalogue: Catalogue, old: OldInPlace, type: TypeId): number =>
   ofMarket(catalogue, old, type) +
   ofOtherFamily(catalogue, old, type) +
-  (isSpecial(catalogue, old, type) || isTooPlain(catalogue, old, type) ? SPECIAL : 0);
+  (isSpecial(catalogue, old, type) || isTooPlain(catalogue, old, type)
+    ? ruleOf(catalogue, 'against-special')
+    : 0);
 
 /** Whether a part is one of those small ones of its family that one rather replaces by film. */
 const isSmall = (catalogue: Catalogue, candidate: AnyPart): boolean => {
@@ -159,15 +144,18 @@ export const strangeness = (
   }: Pick<Assessment<AnyPart>, 'candidate'> & { buy?: { style: string } | undefined },
 ): number => {
   const ofType = strangenessOfType(catalogue, old, candidate.type);
-  const chip = needsPads(catalogue, { candidate, buy }) && !wasChip(catalogue, old, candidate);
+  const rare = ruleOf(catalogue, 'against-rare');
+  const onPads = needsPads(catalogue, { candidate, buy }) && !wasChip(catalogue, old, candidate);
   const isSeldom = buy !== undefined && catalogue.seldomStyles.includes(buy.style);
+  const counted = (counts: boolean, rule: RuleOfThumb): number =>
+    counts ? ruleOf(catalogue, rule) : 0;
   return (
-    (madeOf(candidate) === undefined ? 0 : MADE) +
     ofType +
-    (chip && ofType < RARE ? RARE : 0) +
-    (isSmall(catalogue, candidate) ? SMALL : 0) +
-    (isFar(catalogue, old, candidate) ? FAR : 0) +
-    (isSeldom ? LESS_COMMON : 0)
+    counted(madeOf(candidate) !== undefined, 'against-pair') +
+    counted(onPads && ofType < rare, 'against-rare') +
+    counted(isSmall(catalogue, candidate), 'against-small') +
+    counted(isFar(catalogue, old, candidate), 'against-far') +
+    counted(isSeldom, 'against-less-common')
   );
 };
 

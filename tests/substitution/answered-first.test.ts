@@ -1,9 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
+import { sliceKindPosition } from '../../src/catalogue/slices/slice-kind.ts';
 import { slicePosition } from '../../src/catalogue/slices/slice-position.ts';
 import { exactly, findStandIns, type Catalogue, type Request } from '../../src/engine/index.ts';
 import { answerSentence } from '../../src/substitution/answer.ts';
-import { answeredFirst, strangenessOfType } from '../../src/substitution/strangeness.ts';
+import {
+  answeredFirst,
+  strangeness,
+  strangenessOfType,
+  type OldInPlace,
+} from '../../src/substitution/strangeness.ts';
+import { single } from '../engine/findings/by-hand.ts';
 
 const catalogue = loadCatalogue();
 
@@ -36,6 +43,44 @@ describe('the list begins with what the answer names, and keeps its ranking behi
     const ranked = findStandIns(catalogue, request).filter(({ verdict }) => verdict === 'keep-out');
     expect(answeredFirst(catalogue, request, ranked)).toEqual(ranked);
     expect(answeredFirst(catalogue, request, [])).toEqual([]);
+  });
+});
+
+describe('what counts against a part is what rules-of-thumb.csv says', () => {
+  const heavier: Catalogue = {
+    ...catalogue,
+    rulesOfThumb: Object.fromEntries(
+      Object.entries(catalogue.rulesOfThumb).map(([id, values]) => [
+        id,
+        id.startsWith('against-') ? values.map((value) => value * 8) : values,
+      ]),
+    ),
+  };
+
+  test.each<[string, string, string, Partial<OldInPlace['original']>]>([
+    ['common, of the same family', 'pet-metallized', 'pp-metallized', {}],
+    ['of another family', 'pet-metallized', 'ceramic-c0g', {}],
+    ['stocked by few', 'pet-metallized', 'polystyrene', {}],
+    ['made for a low resistance', 'al-electrolytic-wet', 'al-electrolytic-low-esr', {}],
+    ['of another value', 'pet-metallized', 'pp-metallized', { capacitance: 1e-9 }],
+    ['as small as film', 'pet-metallized', 'al-electrolytic-wet', {}],
+  ])('%s: eight times as much where the rows say so', (_says, type, stand, said) => {
+    const old = { original: { type, ...said }, position: 'interstage-coupling' };
+    const candidate = { ...single, type: stand, capacitance: 10e-9 };
+    const [now, then] = [catalogue, heavier].map((all) => strangeness(all, old, { candidate }));
+    expect(then).toBeCloseTo(8 * (now ?? NaN), 9);
+    expect(now === 0).toBe(stand === 'pp-metallized' && said.capacitance === undefined);
+  });
+
+  test('the slice of a place of another kind has them', () => {
+    const slice = sliceKindPosition(catalogue, 'gain-resistor');
+    const types = Object.values(catalogue.kindTypes).filter(({ kind }) => kind === 'resistor');
+    const told = (tables: Catalogue): number[] =>
+      types.flatMap(({ id: old }) =>
+        types.map(({ id }) => strangenessOfType(tables, at(old, 'gain-resistor'), id)),
+      );
+    expect(told(slice)).toEqual(told(catalogue));
+    expect(new Set(told(slice)).size).toBeGreaterThan(1);
   });
 });
 

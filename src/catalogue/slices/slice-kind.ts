@@ -1,4 +1,5 @@
 import type { Catalogue, PositionId } from '../../engine/catalogue.ts';
+import type { RuleOfThumb } from '../../engine/rule-of-thumb.ts';
 import {
   askedBy,
   CITED,
@@ -12,6 +13,23 @@ import {
   without,
   withoutLeads,
 } from './slice-pieces.ts';
+
+const RULES_OF_FINDINGS: readonly RuleOfThumb[] = [
+  'halving',
+  'resistor-power-in-hand',
+  'thermal-noise-over',
+  'chain-tolerance',
+  'chain-value',
+];
+/** By these an answer names one of the parts that fit equally; those that go by capacitance are left out. */
+const RULES_OF_ANSWERS: readonly RuleOfThumb[] = [
+  'against-pair',
+  'against-rare',
+  'against-other-family',
+  'against-less-common',
+  'against-special',
+  'against-away',
+];
 
 /** Ids of the types of one kind. */
 const typesOf = ({ kindTypes }: Catalogue, kind: string): string[] =>
@@ -85,12 +103,9 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     mountings: withoutLeads(catalogue),
     seldomStyles: catalogue.seldomStyles,
     rulesOfThumb: pick(catalogue.rulesOfThumb, [
-      'halving',
-      'resistor-power-in-hand',
-      'thermal-noise-over',
-      'chain-tolerance',
-      'chain-value',
+      ...RULES_OF_FINDINGS,
       'meter-most-ohms',
+      ...RULES_OF_ANSWERS,
     ]),
     sumInputs,
     verdictRules: catalogue.verdictRules,
