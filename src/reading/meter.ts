@@ -14,6 +14,10 @@ export const meterText = ({ measured, kind }: Reading, habit?: Habit): string =>
   const { min, max } = measured.range;
   const [low, high] = [min, max].map((end) => formatValue(Number(end.toPrecision(3)), unit, habit));
   const range = low === high ? (low ?? '') : `${low ?? ''} to ${high ?? ''}`;
-  const taken = measured.toleranceMarked || min === max ? '' : ', with ±20 % taken';
+  const { toleranceTaken } = measured;
+  const taken =
+    toleranceTaken === undefined || min === max
+      ? ''
+      : `, with ±${formatValue(toleranceTaken, 'fraction', habit)} taken`;
   return typeset(`measures ${range} ${METERS[measured.with]}${taken}`);
 };

@@ -3,6 +3,7 @@ import {
   id,
   idList,
   list,
+  number,
   optionalId,
   optionalNumber,
   optionalText,
@@ -128,6 +129,40 @@ export const colourMeaningRow = z.strictObject({
   ...provenance,
 });
 
+/**
+ * How readily each thing about coloured places is believed, on the scale of the weights of printed
+ * markings: about one for a factor of three. Only differences matter.
+ */
+export const colourWeightRow = z.strictObject({
+  id: z.enum([
+    'scheme-usual',
+    'scheme-other',
+    'scheme-rare',
+    'turned',
+    'apart-agrees',
+    'apart-differs',
+    'leading-nought',
+    'outside-range',
+    'meaning-usual',
+    'meaning-other',
+    'meaning-rare',
+    'no-meaning',
+    'coarse-series',
+    'fine-series',
+    'precision-series',
+    'old-value',
+    'unsuited-series',
+    'too-fine-series',
+    'no-series',
+    'turned-within',
+    'sure-lead',
+    'likely-lead',
+  ]),
+  value: number,
+  meaning: text,
+  ...provenance,
+});
+
 type Rows<Row extends z.ZodType> = z.output<Row>[];
 
 export type ColourRole = (typeof colourRoles)[number];
@@ -139,4 +174,5 @@ export interface ColourTables {
   colourLayouts: Rows<typeof colourLayoutRow>;
   colourSchemes: Rows<typeof colourSchemeRow>;
   colourMeanings: Rows<typeof colourMeaningRow>;
+  colourWeights: Rows<typeof colourWeightRow>;
 }

@@ -5,6 +5,7 @@ import {
   colourMeaningRow,
   colourRow,
   colourSchemeRow,
+  colourWeightRow,
 } from './marking-colours.ts';
 import { arrangementRow, printedUnitRow } from './marking-print.ts';
 import { resistorTables } from './marking-tables-resistors.ts';
@@ -352,6 +353,14 @@ export const markingTables = {
       { column: 'second', table: 'markings/colours.csv' },
     ],
     about: 'What a colour stands for in each place.',
+  },
+  'markings/colour-weights.csv': {
+    name: 'colourWeights',
+    page: '/read/colours/',
+    row: colourWeightRow,
+    key: ['id'],
+    references: [source],
+    about: 'How readily each way to read the colours of a part is believed.',
   },
   ...resistorTables,
   'markings/printed-units.csv': {

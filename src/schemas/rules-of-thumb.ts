@@ -41,6 +41,8 @@ export const ruleOfThumbRow = z.strictObject({
     'meter-most-ohms',
     'another-value',
     'beyond-usual',
+    'unmarked-tolerance',
+    'largest-at-1-khz',
     'against-pair',
     'against-rare',
     'against-far',

@@ -38,7 +38,7 @@ import { marketBounds } from './market-bounds.ts';
 import { marketComplete } from './market-complete.ts';
 import { marketSeries } from './market-series.ts';
 import { marketVoltages } from './market-voltages.ts';
-import { guidelinesComplete, rulesComplete } from './named-rows.ts';
+import { colourWeightsComplete, guidelinesComplete, rulesComplete } from './named-rows.ts';
 import { noteFigures } from './note-figures.ts';
 import { notesComplete } from './notes-complete.ts';
 import { numberOrder } from './number-order.ts';
@@ -97,6 +97,7 @@ export const checks: readonly Check[] = [
   sizeOffers,
   rippleAt,
   rulesComplete,
+  colourWeightsComplete,
   guidelinesComplete,
   basisRules,
   disagreement,

@@ -1,9 +1,10 @@
 import { DEFAULT_GUIDELINE, MAKERS } from '../../engine/equations/derating.ts';
+import { colourWeightRow } from '../../schemas/marking-colours.ts';
 import { ruleOfThumbRow } from '../../schemas/rules-of-thumb.ts';
 import type { TableName } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
 
-/** Rows that assessments ask for by their id. */
+/** Rows that are asked for by their id. */
 interface Named {
   rule: string;
   about: string;
@@ -41,6 +42,14 @@ export const rulesComplete = allThere({
   file: 'rules-of-thumb.csv',
   what: 'rule of thumb',
   ids: ruleOfThumbRow.shape.id.options,
+});
+
+export const colourWeightsComplete = allThere({
+  rule: 'colour-weights-complete',
+  about: 'Every weight that colours are read by is there.',
+  file: 'markings/colour-weights.csv',
+  what: 'weight',
+  ids: colourWeightRow.shape.id.options,
 });
 
 export const guidelinesComplete = allThere({

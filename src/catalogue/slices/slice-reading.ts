@@ -25,6 +25,7 @@ const COLOUR_TABLES: readonly MarkingTable[] = [
   'colourLayouts',
   'colourSchemes',
   'colourMeanings',
+  'colourWeights',
 ];
 const WITH_COLOURS: readonly MarkingTable[] = [
   ...COLOUR_TABLES,
@@ -166,12 +167,15 @@ export const sliceColours = (catalogue: Catalogue): Catalogue => ({
   mountings: {},
   inPlaceOf: [],
   series: [],
-  rulesOfThumb: pick(catalogue.rulesOfThumb, LEADING_ON),
+  rulesOfThumb: pick(catalogue.rulesOfThumb, [...LEADING_ON, TRADE.largestAt1kHz]),
   devices: nothing(catalogue).devices,
   job: nothing(catalogue).job,
   markings: {
     ...markingsOf(catalogue, (table) => WITH_COLOURS.includes(table)),
     colours: catalogue.markings.colours.map((row) => without(row, CITED)),
     colourMeanings: catalogue.markings.colourMeanings.map((row) => without(row, NOTED)),
+    colourWeights: catalogue.markings.colourWeights.map((row) =>
+      dropped(row, ['meaning', ...PROVENANCE]),
+    ),
   },
 });

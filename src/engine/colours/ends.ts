@@ -5,7 +5,8 @@ import { preferenceOf } from './preferred.ts';
 import type { ColourReadingTables } from './scheme.ts';
 import { takingOf, unfitGroup, type Taking } from './take.ts';
 import { toleranceOf } from './compose.ts';
-import { inRange, type ColourRequest } from './weigh.ts';
+import type { ColourRequest } from './request.ts';
+import { inRange } from './weigh.ts';
 
 const ROLE_WORDS: Partial<Record<string, string>> = {
   digit: 'a figure',

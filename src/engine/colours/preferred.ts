@@ -55,3 +55,25 @@ export const preferenceOf = (
     ? { old, suits: false }
     : { series, old, suits: suited(series, tolerance) };
 };
+
+/** What a value in figures is worth by the series that it is in, as `markings/colour-weights.csv` names it. */
+export type Standing =
+  | 'coarse-series'
+  | 'fine-series'
+  | 'precision-series'
+  | 'old-value'
+  | 'unsuited-series'
+  | 'too-fine-series'
+  | 'no-series';
+
+const COARSE: readonly SeriesName[] = ['E3', 'E6', 'E12'];
+
+/** What a preference comes to. */
+export const standingOf = ({ series, old, suits }: Preference): Standing => {
+  if (series === undefined) return old ? 'old-value' : 'no-series';
+  const isFine = series === 'E24';
+  const isPrecision = !isFine && !COARSE.includes(series);
+  if (!suits) return isPrecision && !old ? 'too-fine-series' : 'unsuited-series';
+  if (isPrecision) return 'precision-series';
+  return isFine ? 'fine-series' : 'coarse-series';
+};

@@ -2,7 +2,8 @@ import { meterFrequency } from '../markings/ranking/measured.ts';
 import type { Reading, Sureness } from '../markings/meanings/reading.ts';
 import { say } from '../markings/meanings/say.ts';
 import type { Candidate } from './candidate.ts';
-import { allUnderstood, inRange, leadingNought, preferenceWeight, weights } from './weigh.ts';
+import { standingOf, type Standing } from './preferred.ts';
+import { allUnderstood, inRange, leadingNought, type ColourWeights } from './weigh.ts';
 
 /** A candidate with its reading, before it is set among its rivals. */
 export interface Ranked {
@@ -10,11 +11,13 @@ export interface Ranked {
   reading: Reading;
 }
 
-/** From the other end a reading is shown only this far behind the best. */
-const TURNED_WITHIN = 3.2;
-/** Leads over the next reading that make a reading sure or likely. */
-const SURE_LEAD = 2.5;
-const LIKELY_LEAD = 1;
+/** What readings are judged by beside each other. */
+export interface Judging {
+  weights: ColourWeights;
+  /** Largest capacitance that is measured at 1 kHz, F. */
+  largestAt1kHz: number;
+}
+
 /** Values named in a sentence. */
 const MOST_NAMED = 4;
 
@@ -47,20 +50,24 @@ const preferring = <Item>(all: readonly Item[], rule: (item: Item) => boolean): 
 const sound = (all: readonly Candidate[]): readonly Candidate[] =>
   [inRange, (one: Candidate) => !leadingNought(one), allUnderstood].reduce(preferring, all);
 
+/** Whether the value of a candidate is of one of some standings to the series. */
+const stands = ({ preference }: Candidate, standings: readonly Standing[]): boolean =>
+  preference !== undefined && standings.includes(standingOf(preference));
+
 /** The other end is left out where it is far behind, or makes no better sense than the given one. */
-const worthShowing = (all: readonly Candidate[]): Candidate[] => {
+const worthShowing = (weights: ColourWeights, all: readonly Candidate[]): Candidate[] => {
   const best = Math.max(...all.map(({ score }) => score));
   return all.filter(
     (one) =>
       !one.turned ||
-      (one.score >= best - TURNED_WITHIN && preferenceWeight(one) > weights.noSeries) ||
+      (one.score >= best - weights['turned-within'] && !stands(one, ['no-series'])) ||
       !all.some(({ turned }) => !turned),
   );
 };
 
 /** Candidates that are worth a look, best first. */
-export const shortlist = (candidates: readonly Candidate[]): Candidate[] =>
-  worthShowing(sound(candidates)).toSorted((a, b) => b.score - a.score);
+export const shortlist = (weights: ColourWeights, candidates: readonly Candidate[]): Candidate[] =>
+  worthShowing(weights, sound(candidates)).toSorted((a, b) => b.score - a.score);
 
 /** The first of each meaning, in the same order. */
 export const distinct = (all: readonly Ranked[]): Ranked[] => {
@@ -73,20 +80,24 @@ const makesSense = (candidate: Candidate): boolean =>
   (candidate.taking.value !== undefined || candidate.scheme.row.quantity === '') &&
   inRange(candidate) &&
   !leadingNought(candidate) &&
-  preferenceWeight(candidate) > weights.tooFineSeries;
+  !stands(candidate, ['no-series', 'too-fine-series']);
 
-const surenessOf = ({ candidate, reading }: Ranked, next: Ranked | undefined): Sureness => {
+const surenessOf = (
+  weights: ColourWeights,
+  { candidate, reading }: Ranked,
+  next: Ranked | undefined,
+): Sureness => {
   const lead = candidate.score - (next?.candidate.score ?? -Infinity);
-  if (lead < LIKELY_LEAD || !makesSense(candidate)) return 'possible';
+  if (lead < weights['likely-lead'] || !makesSense(candidate)) return 'possible';
   const known = candidate.guessed.length === 0 && reading.notUnderstood.length === 0;
   const { scheme, taking } = candidate;
   const plain =
     scheme.row.basis !== 'memory' &&
     taking.taken.every(({ meanings }) => meanings[0]?.use !== 'rare');
-  return known && plain && lead >= SURE_LEAD ? 'sure' : 'likely';
+  return known && plain && lead >= weights['sure-lead'] ? 'sure' : 'likely';
 };
 
-const measuring = (all: readonly Ranked[]): string[] => {
+const measuring = (largestAt1kHz: number, all: readonly Ranked[]): string[] => {
   const values = [...new Map(all.map((ranked) => [valueKey(ranked), ranked])).values()].flatMap(
     ({ reading }) => {
       const value = reading.capacitance?.typ ?? reading.resistance?.typ;
@@ -97,7 +108,7 @@ const measuring = (all: readonly Ranked[]): string[] => {
   const named = values.slice(0, MOST_NAMED).map(({ value, unit }) => say(value, unit));
   const more = values.length > named.length ? ', …' : '';
   const farads = values.filter(({ unit }) => unit === 'F').map(({ value }) => value);
-  const at = farads.length === 0 ? '' : ` at ${meterFrequency(Math.min(...farads))}`;
+  const at = farads.length === 0 ? '' : ` at ${meterFrequency(Math.min(...farads), largestAt1kHz)}`;
   return [`measure${at}: ${named.join(' or ')}${more}`];
 };
 
@@ -108,12 +119,12 @@ const tellingApart = (all: readonly Ranked[], { candidate }: Ranked): string[] =
     : [];
 
 /** Says of each reading how far it is to be trusted and what would settle it. */
-export const settled = (all: readonly Ranked[]): Reading[] => {
+export const settled = ({ weights, largestAt1kHz }: Judging, all: readonly Ranked[]): Reading[] => {
   const [best] = all;
-  const measure = measuring(all);
+  const measure = measuring(largestAt1kHz, all);
   return all.map((ranked) => ({
     ...ranked.reading,
-    sure: ranked === best ? surenessOf(ranked, all[1]) : 'possible',
+    sure: ranked === best ? surenessOf(weights, ranked, all[1]) : 'possible',
     settleBy: [...measure, ...tellingApart(all, ranked)],
   }));
 };

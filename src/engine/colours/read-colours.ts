@@ -1,4 +1,6 @@
+import { TRADE } from '../markings/lexicon/trade.ts';
 import type { Reading } from '../markings/meanings/reading.ts';
+import { ruleOf, type WithRules } from '../rule-of-thumb.ts';
 import { asRead, type Candidate } from './candidate.ts';
 import { composed, toleranceOf } from './compose.ts';
 import { endEvidence } from './ends.ts';
@@ -7,15 +9,22 @@ import { preferenceOf } from './preferred.ts';
 import { distinct, settled, shortlist } from './rank.ts';
 import { schemesFor, type ColourReadingTables, type Scheme } from './scheme.ts';
 import { takingOf, type Marks } from './take.ts';
-import { scoreOf, type ColourRequest } from './weigh.ts';
+import { scoreOf, weightsOf, type ColourWeights } from './weigh.ts';
+import type { ColourRequest } from './request.ts';
 
 /** What reading colours needs of the catalogue. */
-export interface ColourCatalogue {
+export interface ColourCatalogue extends WithRules {
   markings: ColourReadingTables;
 }
 
+/** The tables, and what ways to read by them are weighed by. */
+interface Weighed {
+  tables: ColourReadingTables;
+  weights: ColourWeights;
+}
+
 const candidatesOf = (
-  tables: ColourReadingTables,
+  { tables, weights }: Weighed,
   scheme: Scheme,
   given: Marks,
   turned: boolean,
@@ -36,7 +45,7 @@ const candidatesOf = (
           ? undefined
           : preferenceOf(taking.figures, tolerance, tables.oldMantissas),
     };
-    return [{ ...candidate, score: scoreOf(candidate, request) }];
+    return [{ ...candidate, score: scoreOf(weights, candidate, request) }];
   });
 
 /**
@@ -50,18 +59,22 @@ const candidatesOf = (
  */
 export const readColours = (catalogue: ColourCatalogue, request: ColourRequest): Reading[] => {
   const { markings: tables } = catalogue;
+  const weights = weightsOf(tables);
   const known = new Set(tables.colours.map(({ id }) => id));
   const colours = request.colours.map((id) => (id !== undefined && known.has(id) ? id : undefined));
   if (colours.every((colour) => colour === undefined)) return [];
   const candidates = schemesFor(tables, request, colours.length).flatMap((scheme) =>
     (scheme.layout.turn ? [false, true] : [false]).flatMap((turned) =>
-      candidatesOf(tables, scheme, colours, turned, request),
+      candidatesOf({ tables, weights }, scheme, colours, turned, request),
     ),
   );
-  const ranked = shortlist(candidates).map((candidate) => {
+  const ranked = shortlist(weights, candidates).map((candidate) => {
     const reading = composed(tables, candidate);
     const evidence = [...endEvidence(tables, candidate, request), ...reading.evidence];
     return { candidate, reading: { ...reading, evidence } };
   });
-  return settled(distinct(ranked));
+  return settled(
+    { weights, largestAt1kHz: ruleOf(catalogue, TRADE.largestAt1kHz) },
+    distinct(ranked),
+  );
 };

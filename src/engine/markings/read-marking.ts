@@ -108,7 +108,7 @@ export const readMarking = (
   const lexicon = lexiconOf(catalogue, hints);
   const head = text.slice(0, LONGEST_MARKING);
   const understood: Understood = new Map();
-  return ranked(goodWaysOf(lexicon, head), (parse) =>
+  return ranked(lexicon.trade, goodWaysOf(lexicon, head), (parse) =>
     composed(lexicon, parse, head, understood),
   ).map((reading) => withRest(reading, text.slice(LONGEST_MARKING)));
 };

@@ -45,9 +45,12 @@ const difference = (fitted: number, old: number, unit: Unit, habit?: Habit): str
 /** Where a value lies beside what the old part itself may have; nothing is said of ratings. */
 const besideOld = (fitted: number, { reading }: Side, habit?: Habit): string => {
   if (reading?.measured === undefined) return '';
-  const { range, toleranceMarked } = reading.measured;
+  const { range, toleranceTaken } = reading.measured;
   const where = fitted >= range.min && fitted <= range.max ? 'within' : 'outside';
-  const taken = toleranceMarked ? '' : ', ±20 % taken';
+  const taken =
+    toleranceTaken === undefined
+      ? ''
+      : `, ±${formatValue(toleranceTaken, 'fraction', habit)} taken`;
   const unit = reading.kind === 'resistor' ? 'ohm' : 'F';
   return `; ${where} what the old one itself may have (${formatQuantity(range, unit, habit)}${taken})`;
 };

@@ -4,8 +4,13 @@ import { inReadingOrder } from '../../../src/catalogue/fault.ts';
 import { marketSeries } from '../../../src/catalogue/checks/market-series.ts';
 import { marketVoltages } from '../../../src/catalogue/checks/market-voltages.ts';
 import { preferredValues } from '../../../src/catalogue/checks/preferred-values.ts';
-import { guidelinesComplete, rulesComplete } from '../../../src/catalogue/checks/named-rows.ts';
+import {
+  colourWeightsComplete,
+  guidelinesComplete,
+  rulesComplete,
+} from '../../../src/catalogue/checks/named-rows.ts';
 import { valueWindow } from '../../../src/catalogue/checks/value-window.ts';
+import { colourWeightRow } from '../../../src/schemas/marking-colours.ts';
 import { ruleOfThumbRow } from '../../../src/schemas/rules-of-thumb.ts';
 import { madeTables, testRule } from './made-tables.ts';
 
@@ -238,6 +243,23 @@ testRule('rules-complete', rulesComplete, [
       { at: 'rules-of-thumb.csv:2:id', got: '', says: ['no rule of thumb halving', 'a row for'] },
       { at: 'rules-of-thumb.csv:2:id', got: '', says: ['no rule of thumb least-body'] },
     ],
+  },
+]);
+
+const COLOUR_WEIGHTS = colourWeightRow.shape.id.options;
+
+testRule('colour-weights-complete', colourWeightsComplete, [
+  {
+    what: 'every weight',
+    tables: { 'markings/colour-weights.csv': ['id', ...COLOUR_WEIGHTS] },
+    faults: [],
+  },
+  {
+    what: 'a weight that is missed',
+    tables: {
+      'markings/colour-weights.csv': ['id', ...COLOUR_WEIGHTS.filter((id) => id !== 'turned')],
+    },
+    faults: [{ at: 'markings/colour-weights.csv:2:id', got: '', says: ['no weight turned'] }],
   },
 ]);
 

@@ -206,6 +206,7 @@ describe('tables and words', () => {
       'colourLayouts',
       'colourMeanings',
       'colourSchemes',
+      'colourWeights',
       'colours',
       'oldMantissas',
       'temperatureSystems',

@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { mantissaOf, preferenceOf } from '../../../src/engine/colours/preferred.ts';
+import {
+  mantissaOf,
+  preferenceOf,
+  standingOf,
+  type Standing,
+} from '../../../src/engine/colours/preferred.ts';
 import { groupsOf, meaningsOf, type MeaningRow } from '../../../src/engine/colours/scheme.ts';
-import { preferenceWeight, weights } from '../../../src/engine/colours/weigh.ts';
+import { weightsOf } from '../../../src/engine/colours/weigh.ts';
+import { catalogue } from '../markings/tables.ts';
 
 const within = (percent: number) => ({
   minus: percent / 100,
@@ -61,46 +67,33 @@ describe('figures among the preferred numbers of IEC 60063', () => {
 });
 
 describe('what a series is worth', () => {
-  const worth = (figures: string, percent: number, old: number[] = []): number =>
-    preferenceWeight({
-      preference: preferenceOf(
-        figures,
-        within(percent),
-        old.map((value) => ({ value })),
-      ),
-    });
-
-  // The more often a number is met, the readier it is believed.
-  test.each<[readier: [string, number], than: [string, number]]>([
-    [
-      ['47', 10],
-      ['51', 5],
-    ],
-    [
-      ['51', 5],
-      ['105', 2],
-    ],
-    [
-      ['105', 2],
-      ['105', 10],
-    ],
-    [
-      ['12', 20],
-      ['105', 10],
-    ],
-    [
-      ['105', 10],
-      ['211', 1],
-    ],
-  ])('%j is readier believed than %j', (readier, than) => {
-    expect(worth(...readier)).toBeGreaterThan(worth(...than));
+  test.each<[figures: string, percent: number, standing: Standing]>([
+    ['47', 20, 'coarse-series'],
+    ['15', 10, 'coarse-series'],
+    ['12', 10, 'coarse-series'],
+    ['51', 5, 'fine-series'],
+    ['105', 2, 'precision-series'],
+    ['12', 20, 'unsuited-series'],
+    ['105', 10, 'too-fine-series'],
+    ['50', 10, 'old-value'],
+    ['211', 1, 'no-series'],
+    ['00', 1, 'no-series'],
+  ])('%s within %s %% is of %s', (figures, percent, standing) => {
+    expect(standingOf(preferenceOf(figures, within(percent), [{ value: 5 }]))).toBe(standing);
   });
 
-  test('an old number is no stranger than one that does not suit', () => {
-    expect(worth('50', 10, [5])).toBe(weights.oldValue);
-    expect(worth('50', 10)).toBe(weights.noSeries);
-    expect(worth('12', 20)).toBe(weights.unsuitedSeries);
-    expect(preferenceWeight({ preference: undefined })).toBe(0);
+  test('an old number of a fine series is not too fine', () => {
+    const [old, not] = [[{ value: 1.05 }], []];
+    expect(standingOf(preferenceOf('105', within(10), old))).toBe('unsuited-series');
+    expect(standingOf(preferenceOf('105', within(10), not))).toBe('too-fine-series');
+  });
+
+  test('the more often a number is met, the readier it is believed', () => {
+    const weights = weightsOf(catalogue.markings);
+    const order = ['coarse-series', 'fine-series', 'precision-series', 'too-fine-series'] as const;
+    const worth = [...order, 'no-series' as const].map((standing) => weights[standing]);
+    expect(worth).toEqual([...new Set(worth)].sort((a, b) => b - a));
+    expect(weights['old-value']).toBeGreaterThanOrEqual(weights['unsuited-series']);
   });
 });
 

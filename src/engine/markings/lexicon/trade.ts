@@ -6,6 +6,8 @@ export const TRADE = {
   lowestOfCan: 'lowest-of-can',
   highestSurge: 'highest-surge',
   closestPotentiometer: 'closest-potentiometer',
+  unmarkedTolerance: 'unmarked-tolerance',
+  largestAt1kHz: 'largest-at-1-khz',
 } as const satisfies Record<string, RuleOfThumb>;
 
 /** The numbers themselves, SI. */
@@ -17,4 +19,6 @@ export const tradeOf = (rules: WithRules): Trade => ({
   lowestOfCan: ruleOf(rules, TRADE.lowestOfCan),
   highestSurge: ruleOf(rules, TRADE.highestSurge),
   closestPotentiometer: ruleOf(rules, TRADE.closestPotentiometer),
+  unmarkedTolerance: ruleOf(rules, TRADE.unmarkedTolerance),
+  largestAt1kHz: ruleOf(rules, TRADE.largestAt1kHz),
 });

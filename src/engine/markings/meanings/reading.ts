@@ -78,10 +78,11 @@ export interface ReadColours {
 
 /** What a meter reads if a reading is right. */
 export interface Measured {
-  /** F or ohm, with the tolerance, or with ±20 % where none is marked. */
+  /** F or ohm, with the tolerance. */
   range: Range;
   with: '1 kHz' | '100 or 120 Hz' | 'dc';
-  toleranceMarked: boolean;
+  /** Tolerance each way that was taken, as a fraction, where none is marked. */
+  toleranceTaken?: number;
   /** Whether a rival with another value may read the same, so that the meter does not settle it. */
   overlaps: boolean;
 }

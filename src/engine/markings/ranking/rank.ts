@@ -1,6 +1,6 @@
 import { hasMadeUp, type Candidate, type Scored } from './candidate.ts';
 import { given } from '../../given.ts';
-import { measuredAmong } from './measured.ts';
+import { measuredAmong, type Metering } from './measured.ts';
 import type { Parse } from '../ways/parse.ts';
 import type { Reading, Sureness } from '../meanings/reading.ts';
 import { said } from '../composing/said.ts';
@@ -170,7 +170,11 @@ const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boole
  * Sets the ways to take a marking in order, puts readings together of those that are worth showing,
  * and says how far each is to be trusted.
  */
-export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Reading): Reading[] => {
+export const ranked = (
+  metering: Metering,
+  ways: readonly Scored[],
+  compose: (parse: Parse) => Reading,
+): Reading[] => {
   const ordered = ways.toSorted((a, b) => b.score - a.score);
   const limits = ordered.some(({ parse }) => hasMadeUp(parse)) ? WHERE_WORN : USUALLY;
   const least = (ordered[0]?.score ?? 0) - limits.withinOfValue - limits.withinOfRest;
@@ -187,8 +191,8 @@ export const ranked = (ways: readonly Scored[], compose: (parse: Parse) => Readi
   const readings = shown.map(({ reading }) => reading);
   return shown.map((candidate) => ({
     ...candidate.reading,
-    ...given('measured', measuredAmong(readings, candidate.reading)),
+    ...given('measured', measuredAmong(metering, readings, candidate.reading)),
     sure: candidate === best ? surenessOfBest(best, rival, shown.length === 1) : 'possible',
-    settleBy: settling(shown, candidate),
+    settleBy: settling(metering, shown, candidate),
   }));
 };

@@ -1,12 +1,12 @@
 import { hasMadeUp, type Candidate } from './candidate.ts';
-import { meterFrequency } from './measured.ts';
+import { meterFrequency, type Metering } from './measured.ts';
 import { say } from '../meanings/say.ts';
 import { spanHolds } from '../ratings/tolerances.ts';
 
 /** Capacitances that are named where several are to be told apart by measuring. */
 const MOST_NAMED = 4;
 
-const measuring = (candidates: readonly Candidate[]): string[] => {
+const measuring = (largestAt1kHz: number, candidates: readonly Candidate[]): string[] => {
   const byValue = new Map(
     candidates.flatMap(({ value, reading: { capacitance } }): [string, number][] =>
       capacitance === undefined ? [] : [[value, capacitance.typ]],
@@ -14,7 +14,7 @@ const measuring = (candidates: readonly Candidate[]): string[] => {
   );
   const rivals = [...byValue.values()];
   if (rivals.length < 2) return [];
-  const at = meterFrequency(Math.min(...rivals));
+  const at = meterFrequency(Math.min(...rivals), largestAt1kHz);
   const named = rivals.slice(0, MOST_NAMED).map((farads) => say(farads, 'F'));
   const others = rivals.length > MOST_NAMED ? ['another value'] : [];
   return [`measure at ${at}: ${[...named, ...others].join(' or ')}`];
@@ -69,9 +69,13 @@ const tapers = ({ parse }: Candidate): string[] =>
   );
 
 /** What would settle between a reading and its rivals. */
-export const settling = (candidates: readonly Candidate[], candidate: Candidate): string[] => {
+export const settling = (
+  { largestAt1kHz }: Pick<Metering, 'largestAt1kHz'>,
+  candidates: readonly Candidate[],
+  candidate: Candidate,
+): string[] => {
   if (candidates.some(({ parse }) => hasMadeUp(parse)))
-    return [...measuring(candidates), 'look again with a lens and slanting light'];
+    return [...measuring(largestAt1kHz, candidates), 'look again with a lens and slanting light'];
   const own = candidate.parse.value?.meaning.settle ?? '';
   const fromTables = candidates
     .filter((other) => other.value !== candidate.value)
@@ -79,7 +83,7 @@ export const settling = (candidates: readonly Candidate[], candidate: Candidate)
   const texts = fromTables.length === 0 ? [] : [own, ...fromTables];
   return [
     ...new Set([
-      ...measuring(candidates),
+      ...measuring(largestAt1kHz, candidates),
       ...texts,
       ...tapers(candidate),
       ...otherwise(candidates, candidate),

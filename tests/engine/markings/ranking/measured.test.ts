@@ -7,10 +7,11 @@ const measured = (text: string) => readMarking(catalogue, text).map((each) => ea
 describe('what a meter reads', () => {
   test('47K: 47 pF with its 10 %, 47 kohm, 47 nF with 20 % taken', () => {
     const [picofarads, ohms, nanofarads] = measured('47K');
-    expect(picofarads).toMatchObject({ with: '1 kHz', toleranceMarked: true, overlaps: false });
+    expect(picofarads).toMatchObject({ with: '1 kHz', overlaps: false });
+    expect(picofarads).not.toHaveProperty('toleranceTaken');
     expect((picofarads?.range.min ?? NaN) / 42.3e-12).toBeCloseTo(1, 9);
     expect((picofarads?.range.max ?? NaN) / 51.7e-12).toBeCloseTo(1, 9);
-    expect(nanofarads).toMatchObject({ with: '1 kHz', toleranceMarked: false });
+    expect(nanofarads).toMatchObject({ with: '1 kHz', toleranceTaken: 0.2 });
     expect((nanofarads?.range.max ?? NaN) / 56.4e-9).toBeCloseTo(1, 9);
     expect(ohms?.with).toBe('dc');
   });
@@ -26,7 +27,9 @@ describe('what a meter reads', () => {
   });
 
   test('the range of a trimmer is what it may be set to', () => {
-    expect(measured('4-20 pF')[0]).toMatchObject({ toleranceMarked: true });
+    const [found] = measured('4-20 pF');
+    expect(found?.range).toMatchObject({ min: 4e-12, max: 20e-12 });
+    expect(found).not.toHaveProperty('toleranceTaken');
   });
 
   test('several sections have no one value', () => {

@@ -106,6 +106,8 @@ const readingOf = (way: Way): Reading => {
   };
 };
 
+const METERING = { unmarkedTolerance: 0.2, largestAt1kHz: 1e-6 };
+
 /** Readings of invented ways in their order, each as its value in pF, tolerance and sureness. */
 const shown = (ways: readonly Way[]): [pF: number, percent: number, sure: string][] => {
   const readings = new Map<Parse, Reading>();
@@ -116,7 +118,7 @@ const shown = (ways: readonly Way[]): [pF: number, percent: number, sure: string
     readings.set(parse, readingOf(way));
     return { parse, score: way.score };
   });
-  const found = ranked(scored, (parse) => readings.get(parse) ?? readingOf({ score: 0 }));
+  const found = ranked(METERING, scored, (parse) => readings.get(parse) ?? readingOf({ score: 0 }));
   return found.map(({ capacitance, tolerance, sure }) => [
     Math.round((capacitance?.typ ?? 0) * 1e12),
     Math.round((tolerance?.plus ?? 0) * 100),

@@ -122,6 +122,8 @@ const reading = (part: Partial<Reading>): Reading => ({
 
 const within = (share: number) => ({ minus: share, plus: share, unit: 'fraction' as const });
 
+const METERING = { unmarkedTolerance: 0.2, largestAt1kHz: 1e-6 };
+
 describe('what a meter reads', () => {
   test.each<[of: Partial<Reading>, measured: Measured | undefined]>([
     // Without a tolerance 20 % is taken; up to 1 µF it is measured at 1 kHz.
@@ -130,7 +132,7 @@ describe('what a meter reads', () => {
       {
         range: { min: 0.8e-6, typ: 1e-6, max: 1.2e-6 },
         with: '1 kHz',
-        toleranceMarked: false,
+        toleranceTaken: 0.2,
         overlaps: false,
       },
     ],
@@ -139,7 +141,6 @@ describe('what a meter reads', () => {
       {
         range: between(9e-6, 11e-6, 10e-6),
         with: '100 or 120 Hz',
-        toleranceMarked: true,
         overlaps: false,
       },
     ],
@@ -149,17 +150,16 @@ describe('what a meter reads', () => {
       {
         range: between(4e-12, 20e-12, 12e-12),
         with: '1 kHz',
-        toleranceMarked: true,
         overlaps: false,
       },
     ],
     [
       { kind: 'resistor', resistance: exactly(100), tolerance: within(0) },
-      { range: exactly(100), with: 'dc', toleranceMarked: true, overlaps: false },
+      { range: exactly(100), with: 'dc', overlaps: false },
     ],
     [{}, undefined],
   ])('%j', (of, measured) => {
-    const found = measuredOf(reading(of));
+    const found = measuredOf(METERING, reading(of));
     expect(found).toEqual(
       measured === undefined
         ? undefined
@@ -172,6 +172,13 @@ describe('what a meter reads', () => {
             },
           },
     );
+  });
+
+  test('goes by the rules of thumb', () => {
+    const other = { unmarkedTolerance: 0.5, largestAt1kHz: 1e-7 };
+    const found = measuredOf(other, reading({ capacitance: exactly(2e-7) }));
+    expect(found).toMatchObject({ with: '100 or 120 Hz', toleranceTaken: 0.5 });
+    expect((found?.range.max ?? NaN) / 3e-7).toBeCloseTo(1, 9);
   });
 
   const tenth = (typ: number): Partial<Reading> => ({
@@ -200,9 +207,9 @@ describe('what a meter reads', () => {
     ],
   ])('may not settle a rival: %s', (_, own, rival, overlaps) => {
     const [one, other] = [reading(own), reading(rival)];
-    expect(measuredAmong([one, other], one)?.overlaps).toBe(overlaps);
-    expect(measuredAmong([one], one)?.overlaps).toBe(false);
-    expect(measuredAmong([one], reading({}))).toBeUndefined();
+    expect(measuredAmong(METERING, [one, other], one)?.overlaps).toBe(overlaps);
+    expect(measuredAmong(METERING, [one], one)?.overlaps).toBe(false);
+    expect(measuredAmong(METERING, [one], reading({}))).toBeUndefined();
   });
 });
 
