@@ -3,7 +3,8 @@ import { openDB } from 'idb';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openJob, writeJob } from '../../../src/job/keeping/file.ts';
 import { NEWEST_VERSION } from '../../../src/job/keeping/migrate.ts';
-import { openStore, type JobStore, type Upgrade } from '../../../src/job/keeping/store.ts';
+import type { Upgrade } from '../../../src/job/keeping/database.ts';
+import { openStore, type JobStore } from '../../../src/job/keeping/store.ts';
 import { emptyJob, type Job } from '../../../src/job/model/job.ts';
 
 // Set by hand: what the package would choose for itself depends on what other tests left behind.
