@@ -62,6 +62,12 @@ export const printLimit = ({ limit, unit }: Finding, habit?: Habit): string => {
   return low === undefined ? '' : `at least ${print(low)}`;
 };
 
+/** The limit as what it asks, so that nobody takes it for a part of the figure beside it. */
+const askedLimit = (finding: Finding, habit?: Habit): string => {
+  const limit = printLimit(finding, habit);
+  return limit && `${limit} ${finding.limit?.high === undefined ? 'needed' : 'allowed'}`;
+};
+
 /** Margins beyond this are all the same to a reader. */
 export const AMPLE = 100;
 
@@ -97,7 +103,7 @@ const straddles = ({ standIn, limit }: Finding): boolean =>
   );
 
 /**
- * One finding as a reason, such as "offset by leakage 13.5 V (at most 0.5 V)", with what is usual
+ * One finding as a reason, such as "offset by leakage 13.5 V (at most 0.5 V allowed)", with what is usual
  * where the ends of the figure lie on both sides of the limit.
  */
 export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
@@ -106,10 +112,10 @@ export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
   if (finding.unit === 'grade') return finding.working;
   const notes = [
     straddles(finding) ? `usually ${printTypical(finding.standIn, finding.unit, habit)}` : '',
-    printLimit(finding, habit),
+    askedLimit(finding, habit),
   ].filter(Boolean);
   const figure = `${name} ${printRange(finding.standIn, finding.unit, habit)}`;
-  return notes.length === 0 ? figure : `${figure} (${notes.join(', ')})`;
+  return notes.length === 0 ? figure : `${figure} (${notes.join('; ')})`;
 };
 
 /** A capacitor, or a part of another kind, whose value and rating bring their units along. */

@@ -32,7 +32,7 @@ describe('where nothing that is made fits', () => {
     );
     expect(answer.replaceAll('\u00a0', ' ')).toBe(
       'No part made today fits here as it stands. Nearest is silver mica, such as 1 nF ±5 % 500 V: ' +
-        'offset by leakage 3.96–39.6 mV (usually 13.2 mV, at most 20 mV).',
+        'offset by leakage 3.96–39.6 mV (usually 13.2 mV; at most 20 mV allowed).',
     );
   });
 

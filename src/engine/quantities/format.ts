@@ -86,6 +86,14 @@ const written = ({ figures, power }: Figures, habit: Habit): string => {
   return decimal(grouped(digits.slice(0, before)), digits.slice(before), habit);
 };
 
+/** Whether a zero follows the decimal point before all other figures, as in 0.03. */
+const hasZerosFirst = ({ figures, power }: Figures): boolean =>
+  figures !== 0 && String(figures).length + power < 0;
+
+/** Whether one of two has such zeros, which are miscounted at the bench, and the other is whole. */
+const isSmallBeside = (small: Figures, great: Figures): boolean =>
+  hasZerosFirst(small) && String(great.figures).length + great.power > 0;
+
 /** The sign of an angle follows its number without a space (SI Brochure, 9th edition, 5.4.3). */
 const ANGLE = '°';
 
@@ -137,10 +145,12 @@ const areFarApart = (one: Printed, other: Printed): boolean => {
   return ratio >= FAR_APART || ratio <= 1 / FAR_APART;
 };
 
+const isAroundNought = ({ min, typ, max }: Range): boolean => min === -max && typ === 0;
+
 /**
  * A range as people read it: `4.7 nF`, `4.5–4.9 nF`, `−40 to 85 °C`, `±10 %`. Both ends have the
- * same prefix unless they are far apart. The typical value is not printed unless it is all there
- * is.
+ * same prefix unless they are far apart or the smaller would begin with 0.0 beside a whole number. The typical value is
+ * not printed unless it is all there is.
  */
 export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habit = {}): string => {
   if (min === max) return formatValue(typ, unit, habit);
@@ -158,7 +168,7 @@ export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habi
   const [low, high] = [figuresAt(min), figuresAt(max)];
   const [from, to] = [signed(min, low, habit), signed(max, high, habit)];
   if (from === to) return withUnit(to, scale);
-  if (min === -max && typ === 0) return `±${withUnit(to, scale)}`;
+  if (isAroundNought({ min, typ, max })) return `±${withUnit(to, scale)}`;
   const areApart = (one: number, other: number): boolean =>
     areFarApart(printedAlone(one, unit, habit), printedAlone(other, unit, habit));
   if (areApart(min, max)) return eachAlone(min, max);
@@ -168,6 +178,9 @@ export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habi
     Math.sign(max) * readBack({ figures: high, scale }),
   ];
   if (scale.factor !== undefined && areApart(least, most)) return eachAlone(least, most);
+  const [small, smallest, great] = Math.abs(min) < largest ? [min, low, high] : [max, high, low];
+  if (isSmallBeside(smallest, great) && printScale(small, unit, habit) !== scale)
+    return eachAlone(min, max);
   // A dash beside a minus sign would be read as one.
   return withUnit(min < 0 ? `${from} to ${to}` : `${from}–${to}`, scale);
 };

@@ -100,6 +100,10 @@ const areFarApart = (one: Digits, other: Digits): boolean => {
   return a !== 0n && b !== 0n && (1000n * a <= b || 1000n * b <= a);
 };
 
+/** Whether the smaller has zeros after its point, and the other is one at least. */
+const isSmallBeside = (small: string, great: string): boolean =>
+  /^−?0\.0/u.test(small) && !/^−?0/u.test(great);
+
 const slowQuantity = ({ min, typ, max }: Range, unit: Unit, digits: number): string => {
   if (min === max) return slowValue(typ, unit, digits);
   const largest = Math.max(Math.abs(min), Math.abs(max));
@@ -119,6 +123,10 @@ const slowQuantity = ({ min, typ, max }: Range, unit: Unit, digits: number): str
   for (const [one = 0, other = 0] of pairs)
     if (areFarApart(printedAlone(one, unit, digits), printedAlone(other, unit, digits)))
       return `${slowValue(one, unit, digits)} to ${slowValue(other, unit, digits)}`;
+  const inOrder: [string, string] = Math.abs(min) < largest ? [from, to] : [to, from];
+  const nearer = unitFor(Math.min(Math.abs(min), Math.abs(max)), unit, digits);
+  if (isSmallBeside(...inOrder) && nearer !== scale)
+    return `${slowValue(min, unit, digits)} to ${slowValue(max, unit, digits)}`;
   return withUnit(from + (min < 0 ? ' to ' : '–') + to, scale);
 };
 

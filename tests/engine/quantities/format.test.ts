@@ -182,7 +182,10 @@ describe('a range of times', () => {
     [3.6, 3600, '3.6 s to 1 h'],
     // 0.001 h to the printed digits, which is a thousandth; 0.00101 h is none.
     [3.61, 3600, '3.6 s to 1 h'],
-    [3.62, 3600, '0.00101–1 h'],
+    // Nor does anybody count zeros after the point that a smaller unit spares.
+    [3.62, 3600, '3.62 s to 1 h'],
+    [330, 3600, '5.5 min to 1 h'],
+    [720, 36_000, '0.2–10 h'],
   ])('%d to %d s: %s', (min, max, printed) => {
     const said = formatQuantity({ min, typ: (min + max) / 2, max }, 's');
     expect(said.replaceAll('\u00A0', ' ')).toBe(printed);
