@@ -6,7 +6,10 @@ describe('a finding as a reason', () => {
   test.each<[change: Change, words: string]>([
     // Where some parts meet the limit and others do not, what is usual tells how it was judged.
     [{}, 'life used up 20–280 % (usually 70 %; at most 100 % allowed)'],
-    [{ limit: { low: 0.5, high: 4 } }, 'life used up 20–280 % (usually 70 %; 50 % to 400 % allowed)'],
+    [
+      { limit: { low: 0.5, high: 4 } },
+      'life used up 20–280 % (usually 70 %; 50 % to 400 % allowed)',
+    ],
     [{ limit: { low: 0.5 } }, 'life used up 20–280 % (usually 70 %; at least 50 % needed)'],
     // Where all do, or none does, the figure and the limit say it all.
     [{ limit: { high: 2.8 } }, 'life used up 20–280 % (at most 280 % allowed)'],
