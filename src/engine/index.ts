@@ -54,7 +54,7 @@ export type { Candidate, Made, Original, Part, Request, Tolerance } from './asse
 export { isChip, type WithMountings } from './assessment/mounting.ts';
 export { ruleOf, type RuleOfThumb, type WithRules } from './rule-of-thumb.ts';
 export { assessKind, findKindStandIns, type KindAssessment } from './kinds/assess.ts';
-export { askedOfEach, kindChain, type KindChain } from './kinds/chain.ts';
+export { askedOfEach, borneByEach, kindChain, type Borne, type KindChain } from './kinds/chain.ts';
 export { filledKindSum } from './kinds/filled-sum.ts';
 export type { KindCandidate, KindCircumstances, KindPart, KindRequest } from './kinds/part.ts';
 export { allKindPairings, kindPairing } from './kinds/pairs.ts';

@@ -1,4 +1,7 @@
 import {
+  askedOfEach,
+  borneByEach,
+  formatValue,
   kindChain,
   type Catalogue,
   type Habit,
@@ -29,8 +32,14 @@ const chained = (
   const row = catalogue.kindTypes[chain.each.candidate.type];
   const name = midSentence(row?.short_name ?? '');
   const kind = catalogue.kinds[row?.kind ?? '']?.plural ?? '';
+  const { candidate } = chain.each;
+  const bears = borneByEach(catalogue, askedOfEach(catalogue, request, chain.count), candidate);
+  const borne =
+    bears === undefined
+      ? ''
+      : `, up to ${formatValue(bears.volts, 'V', habit)} and ${formatValue(bears.watts, 'W', habit)}`;
   const fit = assessments[0]?.verdict === 'fits' ? 'fit as well' : 'fit';
-  return ` ${many} ${name} ${kind} of ${partPhrase(chain.each.candidate, habit)} in series ${fit}: each bears about ${share} of the voltage and of the power.`;
+  return ` ${many} ${name} ${kind} of ${partPhrase(candidate, habit)} in series ${fit}: each bears about ${share} of the voltage and of the power${borne}.`;
 };
 
 /** The sentence that answers for a kind besides capacitors, and a chain of plain parts where no single one will do. */

@@ -1,10 +1,12 @@
 import { isChip } from '../assessment/mounting.ts';
 import type { Catalogue } from '../catalogue.ts';
+import { dissipation } from '../equations/heat.ts';
 import { largestShare } from '../equations/resistor.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { findKindStandIns, type KindAssessment } from './assess.ts';
-import type { KindRequest } from './part.ts';
+import { effectiveVoltage } from './findings/of-part.ts';
+import type { KindCandidate, KindRequest } from './part.ts';
 import { kindCircumstances, resolveKindSituation } from './situation.ts';
 
 /** Equal parts in series in place of one that stands neither the voltage nor the power. */
@@ -61,6 +63,29 @@ export const askedOfEach = (
     original: { type, tolerance, value: each(value), rating: each(rating) },
     conditions: Object.fromEntries(conditions.map(({ id, range }) => [id, seen(id, range)])),
   };
+};
+
+/** What one part of a chain bears in its circuit. */
+export interface Borne {
+  /** V */
+  volts: number;
+  /** W */
+  watts: number;
+}
+
+/**
+ * What the largest part of a chain bears, by its mark; nothing where the place asks for no voltage.
+ * @param asked of each part, as `askedOfEach` has it
+ */
+export const borneByEach = (
+  catalogue: Catalogue,
+  asked: KindRequest,
+  { value = 0 }: KindCandidate,
+): Borne | undefined => {
+  const circumstances = kindCircumstances(catalogue, asked);
+  if (circumstances.conditions['vdc'] === undefined || value <= 0) return undefined;
+  const volts = effectiveVoltage(circumstances);
+  return { volts, watts: dissipation(volts, value) };
 };
 
 /** Whether the whole of a chain is as close to the old value as any of the usual steps. */

@@ -15,7 +15,7 @@ import { printCapacitance, printVolts } from '../planning/print.ts';
 import {
   isCapacitor,
   isDevice,
-  seriesWords,
+  chainWords,
   type DeviceStandIn,
   type KindStandIn,
   type StandIn,
@@ -144,8 +144,9 @@ const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): Thi
 const kindFor = (planned: PlannedLine, standIn: KindStandIn, catalogue: Catalogue): ThingFor => {
   const { kind, designators } = planned.part;
   const bought = kindThing(standIn, kind, typeNameIn(catalogue, standIn.candidate.type));
-  const series = seriesWords(standIn);
-  const joined = series === '' ? [] : [`${series} in ${designators.join(' ')}`];
+  const series = chainWords(standIn);
+  const between = standIn.bears === undefined ? ' in' : ', in';
+  const joined = series === '' ? [] : [`${series}${between} ${designators.join(' ')}`];
   return { ...bought, notes: [...joined, ...powerNotes(planned)] };
 };
 

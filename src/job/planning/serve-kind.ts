@@ -1,6 +1,7 @@
 import {
   askedOfEach,
   assessKind,
+  borneByEach,
   findKindStandIns,
   formatQuantity,
   isTaper,
@@ -10,6 +11,7 @@ import {
   type Catalogue,
   type Judgement,
   type KindAssessment,
+  type KindCandidate,
   type KindEvidence,
   type KindRequest,
   type Range,
@@ -79,7 +81,7 @@ const standInOf = (
   catalogue: Catalogue,
   assessment: KindAssessment,
   ordered: readonly string[],
-  inSeries?: number,
+  chained: Pick<KindStandIn, 'inSeries' | 'bears'> = {},
 ): KindStandIn => {
   const { type } = assessment.candidate;
   const turns = known(catalogue, type, 'turns');
@@ -90,9 +92,20 @@ const standInOf = (
   return {
     ...assessment,
     details: [...ordered, ...detailsOf(catalogue, type)],
-    ...(inSeries === undefined ? {} : { inSeries }),
+    ...chained,
     ...(turns === undefined ? {} : { turns, finest }),
   };
+};
+
+/** How many stand in series, and what each of them bears. */
+const chainedBy = (
+  catalogue: Catalogue,
+  request: KindRequest,
+  candidate: KindCandidate,
+  count: number,
+): Pick<KindStandIn, 'inSeries' | 'bears'> => {
+  const bears = borneByEach(catalogue, askedOfEach(catalogue, request, count), candidate);
+  return { inSeries: count, ...(bears === undefined ? {} : { bears }) };
 };
 
 /** Parts in series that do as well as what fits by itself stand behind the first; they are first where none does. */
@@ -124,7 +137,8 @@ const work = (
     (one) => standInOf(catalogue, one, ordered),
   );
   const chain = kindChain(catalogue, request, all);
-  const rest = withChain(single, chain && standInOf(catalogue, chain.each, ordered, chain.count));
+  const several = chain && chainedBy(catalogue, request, chain.each.candidate, chain.count);
+  const rest = withChain(single, chain && standInOf(catalogue, chain.each, ordered, several));
   return {
     conditions,
     judgement: judged(catalogue, { request, evidence }),
@@ -182,10 +196,12 @@ export const kinds: Server = {
         if (!read.ok) return read;
         const { candidate, inSeries } = read.value;
         const asked = inSeries === undefined ? request : askedOfEach(catalogue, request, inSeries);
+        const several =
+          inSeries === undefined ? {} : chainedBy(catalogue, request, candidate, inSeries);
         return ok({
           key: JSON.stringify(read.value),
           assess: () =>
-            standInOf(catalogue, assessKind(catalogue, asked, candidate), ordered, inSeries),
+            standInOf(catalogue, assessKind(catalogue, asked, candidate), ordered, several),
         });
       },
     };

@@ -1,6 +1,8 @@
 import { reasonOf } from '../../device-view/answer.ts';
+import { formatValue } from '../../engine/index.ts';
 import type {
   Assessment,
+  Borne,
   DeviceAssessment,
   Finding,
   Habit,
@@ -17,6 +19,8 @@ export interface KindStandIn extends KindAssessment {
   details: readonly string[];
   /** How many of it are joined in series in place of one; missing where one does. */
   inSeries?: number;
+  /** What each of several in series bears. */
+  bears?: Borne;
   /** Turns from end to end, of what has any. */
   turns?: Range;
   /** How exactly a trimmer can be set, as a share of its total, by its use; nothing where not known. */
@@ -68,6 +72,15 @@ export const seriesWords = (one: StandIn): string => {
   return count === undefined ? '' : `${IN_WORDS[count] ?? String(count)} in series`;
 };
 
+/** The same with what each of them bears: `two in series, each bearing up to 210 V and 4 W`. */
+export const chainWords = (one: StandIn, habit?: Habit): string => {
+  const joined = seriesWords(one);
+  const bears = isKind(one) ? one.bears : undefined;
+  return bears === undefined
+    ? joined
+    : `${joined}, each bearing up to ${formatValue(bears.volts, 'V', habit)} and ${formatValue(bears.watts, 'W', habit)}`;
+};
+
 /** A part with its name: `Metal film resistor, 47 kΩ ±1 % 0.5 W`; of a device its number alone. */
 export const standInWords = (
   one: StandIn,
@@ -76,7 +89,7 @@ export const standInWords = (
 ): string =>
   isDevice(one)
     ? nameOf(one.candidate.type)
-    : [nameOf(one.candidate.type), partPhrase(one.candidate, habit), seriesWords(one)]
+    : [nameOf(one.candidate.type), partPhrase(one.candidate, habit), chainWords(one, habit)]
         .filter((text) => text !== '')
         .join(', ');
 

@@ -53,8 +53,10 @@ const words = (one: Parameters<typeof standInWords>[0] | undefined): string =>
 const offered = (said: Partial<Line>): string[] =>
   planOf(said).worked?.rest().standIns.map(words) ?? [];
 
-const TWO = 'Wirewound, 11 kΩ ±5 % 10 W, two in series';
-const THREE = 'Carbon film, 750 kΩ ±5 % 0.5 W, three in series';
+// The largest of two of 5 % has 1.05 / (1.05 + 0.95) of 400 V: 210 V, on 11 kΩ 4.01 W. Of three, 1.05 / 2.95 of 900 V.
+const TWO = 'Wirewound, 11 kΩ ±5 % 10 W, two in series, each bearing up to 210 V and 4.01 W';
+const THREE =
+  'Carbon film, 750 kΩ ±5 % 0.5 W, three in series, each bearing up to 320 V and 0.137 W';
 
 describe('a chain goes in', () => {
   test('where nothing fits by itself', () => {
@@ -116,14 +118,16 @@ test('an order counts all parts of each chain, with spares by the whole', () => 
   expect(others).toEqual([]);
   expect(group).toMatchObject({ needed: 6, spares: 2, total: 8 });
   expect(group?.value.replaceAll('\u00A0', ' ')).toBe('11 kΩ');
-  expect(group?.notes).toContain('two in series in R1 R2 R3');
+  expect(group?.notes).toContain(
+    'two in series, each bearing up to 210\u00A0V and 4.01\u00A0W, in R1 R2 R3',
+  );
 });
 
 describe('at the bench', () => {
   test('a sheet says how they are joined', () => {
     const job = jobOf(lineOf(hot));
     const [step] = sheetOf(job, planned(job), { catalogueAt, common: catalogue }).steps;
-    expect(step?.fit).toMatch(/, two in series$/u);
+    expect(step?.fit).toMatch(/, two in series, each bearing up to 210.V and 4\.01.W$/u);
   });
 
   // Two of 11 kΩ ±5 % are 22 kΩ ±5 %: 20.9 to 23.1 kΩ.
@@ -135,7 +139,9 @@ describe('at the bench', () => {
     const fitted = { R1: { ...emptyFitted(), measured: { resistance } } };
     const job = jobOf(lineOf({ ...hot, fitted }));
     const record = recordOf(job, planned(job), catalogue, catalogueAt);
-    expect(record.entries[0]?.fit).toMatch(/, two in series$/u);
+    expect(record.entries[0]?.fit).toMatch(
+      /, two in series, each bearing up to 210.V and 4\.01.W$/u,
+    );
     expect(record.entries[0]?.measured.replaceAll('\u00A0', ' ')).toMatch(said);
   });
 });
