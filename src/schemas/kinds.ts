@@ -52,6 +52,7 @@ export const kindTypeRow = z.strictObject({
   market: typeRow.shape.market,
   duties: idList.describe('what it is made for besides, such as fusible; safety asks for these'),
   only_asked: yesNo.describe('yes: offered only where a position asks for all of its duties'),
+  seldom_met: typeRow.shape.seldom_met,
   appearance: typeRow.shape.appearance,
   summary: typeRow.shape.summary,
   failure: typeRow.shape.failure,

@@ -43,6 +43,9 @@ export const typeRow = z.strictObject({
     .describe(
       'common: stocked by every dealer in parts; current: made and stocked; niche: made, hard to find; old-stock: no longer made; none: not a thing one can buy, such as a part of unknown class',
     ),
+  seldom_met: yesNo.describe(
+    'yes: seldom met on old boards, so that nobody takes an old part for it by its value alone',
+  ),
   polarity: z.enum(['non-polar', 'polar', 'unknown']),
   safety_classes: list.describe('X1;X2;Y1;Y2 or motor, start: the mains duty it is approved for'),
   union_of: idList.describe('for an unmarked part: the types that it can be'),

@@ -71,11 +71,13 @@ export const saidAmong = <Row extends Called>(rows: readonly Row[], text: string
   ...new Set(allSaid(rows, text).map(({ row }) => row)),
 ];
 
-/** The same, only those with the longest name that any has. */
+/** The same, only those with the longest name that any has; those that more words name first. */
 export const saidMost = <Row extends Called>(rows: readonly Row[], text: string): Row[] => {
   const all = allSaid(rows, text);
   const most = all.filter(({ letters }) => letters === all[0]?.letters);
-  return [...new Set(most.map(({ row }) => row))];
+  const often = (row: Row): number =>
+    new Set(all.filter((one) => one.row === row).map(({ from }) => from)).size;
+  return [...new Set(most.map(({ row }) => row))].toSorted((a, b) => often(b) - often(a));
 };
 
 /** A text without the longest name of a row that stands in it. */

@@ -24,6 +24,7 @@ const type = (id: string, union_of: string[] = []): TypeRow => ({
   also_called: [],
   family: 'film',
   market: 'current',
+  seldom_met: false,
   polarity: 'non-polar',
   safety_classes: [],
   union_of,

@@ -22,6 +22,10 @@ export const RULES_OF_LINES: readonly RuleOfThumb[] = [
   'polar-value',
   'supply-value',
   'looser-type',
+  'disc-rating',
+  'disc-value',
+  'polar-value-any',
+  'unlike-tolerance',
 ];
 
 /** The keys of a record that are named. */

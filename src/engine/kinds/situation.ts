@@ -1,5 +1,5 @@
 import { dissipation } from '../equations/heat.ts';
-import { thermalNoise, voltageStood } from '../equations/resistor.ts';
+import { overloadStood, thermalNoise, voltageStood } from '../equations/resistor.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
@@ -122,10 +122,15 @@ const derivedDefault = (
   }
 };
 
+/** Whether a place holds its parts to what they stand for seconds at switch-on. */
+const isOverloadAsked = ({ demands }: Catalogue, { position }: ConditionRow): boolean =>
+  demands.some((demand) => demand.position === position && demand.finding === 'overload-voltage');
+
 /**
  * A usual voltage of the place, or what puts half its rating into the old part, where the usual one would
  * have burnt that: 400 V on a bleeder of 1 kΩ 10 W. Only of a value that somebody gave, as the usual part
- * of a place is what the place is told by.
+ * of a place is what the place is told by. At switch-on a place has no more than the old part stands for
+ * seconds: a collector load of 4.7 kΩ and a quarter watt never saw the supply of valves.
  */
 const usualOrBorne = (
   catalogue: Catalogue,
@@ -134,6 +139,13 @@ const usualOrBorne = (
 ): Pick<ResolvedCondition, 'range' | 'from'> => {
   const range = plainDefault(catalogue, row);
   const { value = 0, rating = 0 } = original;
+  if (row.condition === 'v-surge' && isOverloadAsked(catalogue, row)) {
+    const least = value * (1 - (original.tolerance?.minus ?? 0));
+    const stood = overloadStood(least, rating, borneBy(catalogue, original));
+    return stood > 0 && stood < range.typ
+      ? { range: exactly(stood), from: 'derived' }
+      : { range, from: 'default' };
+  }
   const isBurnt =
     row.condition === 'vdc' && rating > 0 && value > 0 && dissipation(range.typ, value) > rating;
   if (!isBurnt) return { range, from: 'default' };

@@ -3,11 +3,13 @@ import {
   ruleOf,
   formatValue,
   pairing,
+  readTolerance,
   readMarking,
   writeQuantity,
   exactly,
   type Catalogue,
   type Reading,
+  type Tolerance,
   type TypeId,
 } from '../../engine/index.ts';
 import type { PositionRow } from '../../schemas/positions.ts';
@@ -30,18 +32,37 @@ export const wordsBeside = ({ marking, value }: Line): string => `${marking}, ${
 const takes = (low: number, high: number, part: PartOfLine): boolean =>
   part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
 
+/** Room for rounding. */
+const ROUNDING = 1e-9;
+
 /** A value within this factor of the least or the most of a type is seldom met in it. */
 const SELDOM = Math.sqrt(10);
 
-/** Whether a part is rather polar than of film, by its value and its few volts. */
-const isRatherPolar = (catalogue: Catalogue, { ratedVoltage, capacitance }: PartOfLine): boolean =>
-  (capacitance?.typ ?? 0) >= ruleOf(catalogue, 'polar-value') &&
-  (ratedVoltage?.typ ?? Infinity) <= ruleOf(catalogue, 'polar-rating');
+/** Whether a part is rather polar than of film, by its value and its volts. */
+const isRatherPolar = (
+  catalogue: Catalogue,
+  { ratedVoltage, capacitance, voltageKind }: PartOfLine,
+): boolean => {
+  const farad = capacitance?.typ ?? 0;
+  if (voltageKind === 'ac' || ratedVoltage === undefined) return false;
+  return (
+    farad >= ruleOf(catalogue, 'polar-value-any') ||
+    (farad >= ruleOf(catalogue, 'polar-value') &&
+      ratedVoltage.typ <= ruleOf(catalogue, 'polar-rating'))
+  );
+};
+
+/** Whether a part is rather a ceramic disc than of film, by its kilovolts and its few nanofarads. */
+const isRatherDisc = (catalogue: Catalogue, { ratedVoltage, capacitance }: PartOfLine): boolean =>
+  (ratedVoltage?.typ ?? 0) >= ruleOf(catalogue, 'disc-rating') &&
+  (capacitance?.typ ?? Infinity) <= ruleOf(catalogue, 'disc-value');
 
 /** Whether a type is seldom met in a value, or was not made for so few volts. */
 const isSeldom = (catalogue: Catalogue, row: TypeRow, part: PartOfLine): boolean => {
   const isPolar = row.polarity === 'polar';
   if (isRatherPolar(catalogue, part)) return !isPolar;
+  // A disc of which nothing more is known is called just that.
+  if (isRatherDisc(catalogue, part)) return row.family !== 'ceramic' || row.market !== 'none';
   const value = part.capacitance?.typ;
   const volts = part.ratedVoltage?.typ ?? Infinity;
   // Polar parts were made for as many volts as there were, so for few as well.
@@ -49,15 +70,33 @@ const isSeldom = (catalogue: Catalogue, row: TypeRow, part: PartOfLine): boolean
   return value !== undefined && (value < row.old_c_min * SELDOM || value > row.old_c_max / SELDOM);
 };
 
+/** A tolerance as one number, a lopsided one as the middle of its sides on a log scale. */
+const middleOf = ({ minus, plus }: Tolerance): number => Math.sqrt(Math.max(minus, 0.001) * plus);
+
+/** Whether a marked tolerance is far from the usual one of a type, or lopsided where that is not. */
+const isOffTolerance = (
+  catalogue: Catalogue,
+  { old_tolerance: old }: TypeRow,
+  { tolerance }: PartOfLine,
+): boolean => {
+  if (tolerance === undefined || tolerance.plus <= 0) return false;
+  const usual = readTolerance(old);
+  const isLopsided = tolerance.plus !== tolerance.minus;
+  if (isLopsided && usual.plus === usual.minus) return true;
+  const times = middleOf(tolerance) / middleOf(usual);
+  return Math.max(times, 1 / times) > ruleOf(catalogue, 'unlike-tolerance') * (1 + ROUNDING);
+};
+
 /**
  * How late a type is offered where only its value speaks for it: what is seldom met in the value or for so
- * few volts, or made for AC that is not marked, later; what is of today last.
+ * few volts or with the tolerance, or made for AC that is not marked, later; what is of today or seldom met at all last.
  */
 const lateness = (catalogue: Catalogue, row: TypeRow, part: PartOfLine): number => {
   const isForAc = row.safety_classes.length > 0;
   if (part.voltageKind === 'ac' && isForAc) return 0;
   const isOfToday = row.old_age * YEAR < ruleOf(catalogue, 'old-type-age');
-  return 1 + Number(isSeldom(catalogue, row, part) || isForAc) + 2 * Number(isOfToday);
+  const isUnlikely = isSeldom(catalogue, row, part) || isOffTolerance(catalogue, row, part);
+  return 1 + Number(isUnlikely || isForAc) + 2 * Number(isOfToday || row.seldom_met);
 };
 
 const byWords = (catalogue: Catalogue, texts: readonly string[]): readonly TypeId[] =>
@@ -165,12 +204,12 @@ export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine):
   const type = part.type === undefined ? undefined : catalogue.types[part.type];
   const isMet = (row: PositionRow): boolean =>
     type === undefined || pairing(catalogue, type, row).met;
+  const places = Object.values(catalogue.positions).filter(isMet);
   const named = [
     ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
-    ...saidAmong(
-      Object.values(catalogue.positions).filter(isMet),
-      `${wordsBeside(said)}, ${said.note}`,
-    ),
+    // A note that is a name and nothing else may be a short one.
+    ...saidAmong(places, said.note),
+    ...saidAmong(places, `${wordsBeside(said)}, ${said.note}`),
   ];
   const isOfSupply = isRatherOfSupply(catalogue, type, part);
   const inSupply = ({ group }: PositionRow): number => Number(isOfSupply && group === 'supply');

@@ -147,6 +147,10 @@ export const kindTold = (catalogue: Catalogue, said: Line): string | undefined =
     .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
     .find((kind) => kind !== undefined);
   if (inWords === undefined && isTurned(catalogue, designators, texts)) return 'pot';
+  const usual = usualKind(catalogue, expandDesignators(designators).list);
+  // What a control is wound of is called by the name of a resistor.
+  if (inWords === 'resistor' && usual !== undefined && SET_BY_HAND.has(usual))
+    return isTurned(catalogue, designators, texts) ? 'pot' : usual;
   const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
   if (byDesignator !== undefined) return byDesignator;
   return inWords !== undefined && isCapacitorAllTheSame(catalogue, inWords, said)

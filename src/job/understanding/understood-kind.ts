@@ -160,6 +160,7 @@ const askType = (
       Number(a.only_asked) - Number(b.only_asked) ||
       Number(isLooser(catalogue, a, part)) - Number(isLooser(catalogue, b, part)) ||
       Number(isOfChips(catalogue, a)) - Number(isOfChips(catalogue, b)) ||
+      Number(a.seldom_met) - Number(b.seldom_met) ||
       apart(a, part) - apart(b, part) ||
       unlike(a, part) - unlike(b, part),
   );

@@ -177,7 +177,8 @@ describe('what a part is', () => {
     [{ marking: '330pF styro 63V' }, 'ps-film-foil', undefined],
     [{ marking: '0.1 MFD 600V', note: 'wax paper' }, 'paper-wax', undefined],
     [{ marking: '0.1µF 250VAC' }, 'film-x2', undefined],
-    [{ marking: '8MF 500V' }, 'paper-oil', /motor/u],
+    // The filter capacitor of a valve set; oil-filled paper of that value stood in transmitters.
+    [{ marking: '8MF 500V' }, 'al-electrolytic-wet', /motor/u],
   ])('of a capacitor is offered by likelihood: %o', (said, first, late) => {
     const types = offered({ kind: 'capacitor', ...said }, 'type');
     expect(types[0]).toBe(first);

@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { loadCatalogue } from '../../../src/catalogue/index.ts';
+import { emptyLine, type Line } from '../../../src/job/model/job.ts';
+import { understoodLine } from '../../../src/job/understanding/understood.ts';
+
+/** Lines as they stood in eight invented lists of the bench, where each was read wrongly at first. */
+
+const catalogue = loadCatalogue();
+const read = (said: Partial<Line>) => understoodLine(catalogue, { ...emptyLine('a'), ...said });
+const firstOf = (said: Partial<Line>, about: 'type' | 'position') =>
+  read(said).asks.find((ask) => ask.about === about)?.choices[0]?.set[about];
+
+describe('what a part is', () => {
+  test.each<[Partial<Line>, string]>([
+    [{ designators: 'C101', marking: '4µ7/35 tropfen' }, 'ta-mno2-solid'],
+    [{ designators: 'C8', marking: '22µ 25V blau Tropfen' }, 'ta-mno2-solid'],
+    [{ designators: 'C6', marking: '40n 30V Scheibe' }, 'ceramic-disc-unknown'],
+    [{ designators: 'C509', marking: '47µF 20V wet tant CL65' }, 'ta-wet'],
+    [{ designators: 'C511', marking: 'CK05BX104K' }, 'ceramic-x7r'],
+    [{ designators: 'C12', marking: '0.02 bumblebee 400V' }, 'paper-oil'],
+  ])('%o is told', (said, type) => {
+    const { part } = read(said);
+    expect(part.type ?? firstOf(said, 'type')).toBe(type);
+  });
+
+  test.each<[Partial<Line>, string]>([
+    // +80/-20 % is made in ceramic of high capacitance alone.
+    [{ kind: 'capacitor', marking: '103Z' }, 'ceramic-y5v'],
+    [{ kind: 'capacitor', marking: '1n 1%' }, 'ps-film-foil'],
+    [{ kind: 'capacitor', marking: '101K 50V' }, 'ceramic-c0g'],
+    [{ kind: 'capacitor', marking: '680p 2kV' }, 'ceramic-disc-unknown'],
+    [{ kind: 'capacitor', marking: '.005 1KV' }, 'ceramic-disc-unknown'],
+    [{ kind: 'resistor', marking: '1k 1W' }, 'carbon-composition'],
+    [{ kind: 'resistor', marking: '56K 1W' }, 'carbon-composition'],
+    [{ kind: 'capacitor', marking: '5/70 axial' }, 'al-electrolytic-wet'],
+    [{ kind: 'capacitor', marking: '8 µF 500 V' }, 'al-electrolytic-wet'],
+    [{ kind: 'trimmer', marking: '500R cermet 25T' }, 'cermet-multiturn'],
+    [{ kind: 'trimmer', marking: '100k 25T' }, 'cermet-multiturn'],
+    [{ kind: 'pot', marking: '10k lin w/w' }, 'wirewound-pot'],
+    [{ kind: 'resistor', marking: '4M7 HV 1W VR37' }, 'high-voltage-glaze'],
+    [{ kind: 'resistor', marking: '6M8 VR37' }, 'high-voltage-glaze'],
+  ])('%o is offered first', (said, type) => {
+    const { part } = read(said);
+    expect(part.type ?? firstOf(said, 'type')).toBe(type);
+  });
+
+  test.each<[Partial<Line>, string]>([
+    [{ designators: 'RV2', marking: '1k draht' }, 'resistor'],
+    [{ designators: 'BT1', marking: '15 V 220 battery' }, 'capacitor'],
+  ])('%o is not surely what its letters are not', (said, kind) => {
+    expect(read(said).part.kind).not.toBe(kind);
+  });
+});
+
+describe('where a part sits', () => {
+  test.each<[Partial<Line>, string]>([
+    [{ kind: 'capacitor', marking: '100/16 ELKO', note: 'Emitter' }, 'emitter-bypass'],
+    [{ kind: 'resistor', marking: '5,6 Ohm', note: 'emitter' }, 'output-emitter'],
+    [{ kind: 'resistor', marking: '1k8', note: 'emitter' }, 'bias-resistor'],
+    [{ kind: 'capacitor', marking: '250p mica', note: 'treble' }, 'tone-stack'],
+    [{ kind: 'capacitor', marking: '30 µF/15 V', note: 'AGC' }, 'agc-bypass'],
+    [{ kind: 'capacitor', marking: '10µ/25 rad', note: 'rail' }, 'bulk-rail'],
+    [{ kind: 'capacitor', marking: '220n MKT 63V', note: 'hold' }, 'sample-hold'],
+    [{ kind: 'resistor', marking: '18k2 0,1%', note: 'divider' }, 'precision-divider'],
+    [{ kind: 'resistor', marking: '9k 0,5%', note: 'range divider' }, 'precision-divider'],
+    [{ kind: 'resistor', marking: '100k', note: 'feedback' }, 'gain-resistor'],
+    [{ kind: 'resistor', marking: '1 Ohm 1%', note: 'shunt' }, 'precision-divider'],
+    [{ kind: 'resistor', marking: '1k 1W', note: 'screen' }, 'hot-power'],
+  ])('%o', (said, position) => {
+    expect(firstOf(said, 'position')).toBe(position);
+  });
+});
