@@ -1,14 +1,14 @@
 import { reasonOf } from '../../device-view/answer.ts';
-import { formatValue } from '../../engine/index.ts';
-import type {
-  Assessment,
-  Borne,
-  DeviceAssessment,
-  Finding,
-  Habit,
-  KindAssessment,
-  Range,
-  TypeId,
+import {
+  formatValue,
+  type Assessment,
+  type Borne,
+  type DeviceAssessment,
+  type Finding,
+  type Habit,
+  type KindAssessment,
+  type Range,
+  type TypeId,
 } from '../../engine/index.ts';
 import { partPhrase, reasonPhrase } from '../../substitution/phrases.ts';
 import type { Family } from '../understanding/part-of-line.ts';
