@@ -138,6 +138,15 @@ describe('what a technician reads off a board', () => {
     ['1A SB', {}, { other: /fuse/u }],
     ['10W', {}, { watts: 10, other: /power/u }],
     ['5W', {}, { watts: 5, other: /power/u }],
+    ['10 W', {}, { watts: 10, other: /power/u }],
+    ['0.5W', {}, { watts: 0.5, other: /power/u }],
+    ['0,6 W', {}, { watts: 0.6, other: /power/u }],
+    ['1/4W', {}, { watts: 0.25, other: /power/u }],
+    ['100W', {}, { watts: 100, other: /power/u }],
+    ['10W 100V', {}, { watts: 10, volts: 100, other: /power/u }],
+    // Behind a code, and on what is said to be a capacitor, it is a tolerance all the same.
+    ['104W', {}, { c: 100 * n, within: 2 }],
+    ['10W', { kind: 'capacitor' }, { c: 10 * p, within: 2 }],
     // Designators of other parts before what is printed on them.
     ['L3 100uH', {}, { other: /inductance/u }],
     ['F1 T1A', {}, { other: /fuse/u }],
@@ -274,4 +283,13 @@ describe('what a technician reads off a board', () => {
     const [best] = readMarking(catalogue, text, hints);
     expect(best && told(best, asked)).toEqual(wanted(asked));
   });
+
+  test.each(['10W', '10 W', '5W', '0.5W', '1/4W', '1/4 W', '47w', '10 watts'])(
+    'no reading of %j alone is a capacitance',
+    (text) => {
+      const readings = readMarking(catalogue, text);
+      expect(readings.map(({ power }) => power !== undefined)).toContain(true);
+      expect(readings.flatMap(({ capacitance }) => capacitance ?? [])).toEqual([]);
+    },
+  );
 });

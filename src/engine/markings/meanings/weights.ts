@@ -19,6 +19,8 @@ export const weights = {
   preciseFigures: -2.5,
   /** A tolerance letter that is rather the unit of the value before it. */
   toleranceForUnit: -2.5,
+  /** The same of a unit of power, which stands on resistors alone, as in `10W`. */
+  toleranceForPower: -6,
   /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */
   toleranceBeforeFigures: -1.8,
   /** Wider than parts have whose value is written so. */

@@ -187,17 +187,31 @@ const isUnitOfValue = (scan: Scan, { met, use }: LetterRow, at: number, end: num
   );
 };
 
-/** Plain figures that are no code: few of them, or with a point. */
-const FIGURES_OF_POWER = /(?<![\p{L}\d.,])(?:\d{1,2}|\d*[.,]\d+)$/u;
+/** Plain figures that count no zeros: few of them, round ones, or with a point. */
+const FIGURES_OF_POWER = /(?<![\p{L}\d.,])(?:\d{1,2}|\d+0|\d*[.,]\d+)$/u;
 
 /**
- * Whether a letter at once behind plain figures is rather a unit of power, as the W of `0.5W` is: it is
- * seldom met as a tolerance.
+ * Whether a letter behind plain figures is a unit of power, as the W of `0.5W` and `10 W` is: it is seldom
+ * met as a tolerance.
  */
 const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): boolean =>
   met === 'seldom' &&
-  FIGURES_OF_POWER.test(scan.marking.text.slice(0, at)) &&
+  FIGURES_OF_POWER.test(scan.marking.text.slice(0, skipBlanksBack(scan.marking, at))) &&
   isUnitOfPower(scan, at, end);
+
+/** Whether it was said that the part is a capacitor, which has no watts. */
+const isSaidToBeCapacitor = ({ lexicon: { hints, bodies, bodiesOfKind } }: Scan): boolean =>
+  hints.kind === 'capacitor' ||
+  (hints.body !== undefined && (bodies.bitsOf([hints.body]) & bodiesOfKind.capacitor) !== 0);
+
+/** What a letter that is rather a unit of what stands before it loses as a tolerance. */
+const forUnit = (scan: Scan, row: LetterRow, meaning: Meaning, at: number, end: number): number => {
+  if (isForWatts(scan, row, at, end))
+    return isSaidToBeCapacitor(scan) ? weights.toleranceForUnit : weights.toleranceForPower;
+  return isUnitOfValue(scan, row, at, end) || isMultiplier(scan, meaning, at)
+    ? weights.toleranceForUnit
+    : 0;
+};
 
 /**
  * Whether a letter behind the plain figures of a resistance is rather its thousand or million, as the K of
@@ -233,11 +247,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
         caseCost(scan, at, found) +
         (gap ? weights.gap : 0) +
         completedLetter(found, row.met) +
-        (isUnitOfValue(scan, row, at, found.end) ||
-        isForWatts(scan, row, at, found.end) ||
-        isMultiplier(scan, meaning, at)
-          ? weights.toleranceForUnit
-          : 0) +
+        forUnit(scan, row, meaning, at, found.end) +
         (isBeforeFigures(text, row, found.end) ? weights.toleranceBeforeFigures : 0) +
         found.cost,
       needs: toleranceNeeds(scan, row, gap, found.end),
