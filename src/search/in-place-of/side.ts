@@ -64,29 +64,20 @@ const together = (
   );
 };
 
-const WATTS =
-  /(?<![\p{L}\d.,])(?:(?<over>\d+)\s*\/\s*(?<under>[1-9]\d*)|(?<plain>\d+(?:[.,]\d+)?))\s*w(?:atts?)?$/iu;
 /** A temperature that parts are made for, which no other number of two or three figures with a C is. */
 const DEGREES =
   /(?<![\p{L}\d.,])(?<degrees>40|55|6[05]|7[05]|8[05]|9[05]|1[0-7][05]|200)\s*(?:°\s*C?|deg(?:rees)?(?:\s*C)?|C)$/iu;
 
-/** A rating at the end of a text, and what stands before it. */
-const endingIn = (text: string, pattern: RegExp) => {
-  const found = pattern.exec(text);
-  return {
-    groups: found?.groups,
-    before: found === null ? text : text.slice(0, found.index).trim(),
-  };
+/** Such a temperature at the end of a text, in degC, and what stands before it. */
+const endingHot = (text: string): { degrees?: number; before: string } => {
+  const found = DEGREES.exec(text);
+  return found === null
+    ? { before: text }
+    : { degrees: Number(found.groups?.['degrees']), before: text.slice(0, found.index).trim() };
 };
 
-const wattsOf = (groups: Record<string, string | undefined> | undefined): number | undefined => {
-  const { over, under, plain } = groups ?? {};
-  if (over !== undefined && under !== undefined) return Number(over) / Number(under);
-  return plain === undefined ? undefined : Number(plain.replace(',', '.'));
-};
-
-/** A word that names no type, and would count as one that is not known. */
-const UNIT = /\bohms?\b/giu;
+/** Words that name no type, and would count as ones that are not known. */
+const UNITS = /\b(?:ohm|watt)s?\b/giu;
 
 /** As far as more of a name has to tell a type: half of “film resistor” names none. */
 const LEAST_SHARE = 0.6;
@@ -106,11 +97,7 @@ type Numbers = Readonly<Record<InPlaceOfRow['quantity'], number | undefined>>;
 const told = (numbers: Numbers): Side['numbers'] =>
   Object.fromEntries(Object.entries(numbers).filter(([, value]) => value !== undefined));
 
-const numbersOf = (
-  reading: Reading | undefined,
-  watts: number | undefined,
-  degrees: number | undefined,
-): Side['numbers'] => {
+const numbersOf = (reading: Reading | undefined, degrees: number | undefined): Side['numbers'] => {
   const { tolerance } = reading ?? {};
   return told({
     capacitance: reading?.capacitance?.typ,
@@ -118,7 +105,7 @@ const numbersOf = (
     tolerance:
       tolerance?.unit === 'fraction' ? Math.max(tolerance.minus, tolerance.plus) : undefined,
     'rated-voltage': reading?.ratedVoltage?.typ,
-    power: watts ?? reading?.power?.typ,
+    power: reading?.power?.typ,
     'highest-temperature': degrees,
   });
 };
@@ -129,24 +116,17 @@ const numbersOf = (
  */
 export const sideOf = (catalogue: Catalogue, text: string, hints: Hints = {}): Side => {
   const { each, count, joined } = severalIn(text);
-  const watts = endingIn(each, WATTS);
-  const hot = endingIn(watts.before, DEGREES);
-  const mark = hot.before;
+  const { degrees, before: mark } = endingHot(each);
   const [reading] = readMarking(catalogue, mark, hints);
   const read = (reading?.types ?? []).flatMap((id) => catalogue.types[id] ?? []);
   const number = typeNumberIn(catalogue, mark, reading === undefined ? [] : [reading]);
-  const { degrees } = hot.groups ?? {};
-  const numbers = numbersOf(
-    reading,
-    wattsOf(watts.groups),
-    degrees === undefined ? undefined : Number(degrees),
-  );
+  const numbers = numbersOf(reading, degrees);
   return {
     text,
     ...(reading === undefined ? {} : { reading }),
     devices: number?.devices ?? [],
     types: read.length > 0 ? read : typesNamed(catalogue, mark),
-    kindTypes: kindTypesNamed(catalogue, mark.replace(UNIT, '')),
+    kindTypes: kindTypesNamed(catalogue, mark.replace(UNITS, '')),
     ...(joined === undefined ? { numbers } : { numbers: together(numbers, count, joined), joined }),
   };
 };

@@ -29,6 +29,7 @@ describe('what both parts say is compared, with what it means wherever they sit'
     ['1% instead of 5%', 'Tolerance: ±1 % for ±5 %. A closer tolerance'],
     ['10% instead of 5%', 'Tolerance: ±10 % for ±5 %. A wider tolerance only'],
     ['1W instead of 1/2W', 'Rated power: 1 W for 0.5 W, 2 times as much.'],
+    ['10 watt wirewound for a 5W wirewound', 'Rated power: 10 W for 5 W, 2 times as much.'],
     ['100 ohm 0,25W rather than 100 ohm 1 W', 'Rated power: 0.25 W for 1 W, 0.25 times as much.'],
     ['100n for 0.1uF', 'Capacitance: 100 nF, the same.'],
     ['47k instead of 50k', 'Resistance: 47 kΩ for 50 kΩ, 6 % less; within what'],
