@@ -4,6 +4,7 @@ import { dirname, join, resolve, sep } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build, type Plugin } from 'vite';
 import { loadCatalogue } from '../src/catalogue/index.ts';
+import { packRows } from '../src/packed/rows.ts';
 import { CATALOGUE_ID } from '../src/one-file/data.ts';
 import { HELD_TYPE } from '../src/one-file/held.ts';
 import { scriptOf } from '../src/one-file/scripts.ts';
@@ -135,10 +136,9 @@ const code = asciiScript(await bundle())
   .replaceAll('<!--', '<\\!--');
 
 /** Rows as they stand in their tables are for pages that list them. */
-const catalogue = asciiScript(JSON.stringify({ ...loadCatalogue(), figures: [] })).replaceAll(
-  '<',
-  '\\u003c',
-);
+const catalogue = asciiScript(
+  JSON.stringify(packRows({ ...loadCatalogue(), figures: [] })),
+).replaceAll('<', '\\u003c');
 
 const hashed = (text: string): string =>
   `'sha256-${createHash('sha256').update(text).digest('base64')}'`;

@@ -40,9 +40,12 @@ test('imports are found', () => {
 });
 
 describe('one direction', () => {
-  test.each(['schemas', 'markup', 'offline'])('%s takes nothing from others', (folder) => {
-    expect(outside(folder)).toEqual([]);
-  });
+  test.each(['schemas', 'markup', 'offline', 'packed'])(
+    '%s takes nothing from others',
+    (folder) => {
+      expect(outside(folder)).toEqual([]);
+    },
+  );
 
   test('the engine takes nothing but types of rows', () => {
     expect(outside('engine').filter((one) => !one.isOfTypes || !within('schemas', one.to))).toEqual(

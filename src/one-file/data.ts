@@ -1,4 +1,5 @@
 import type { Catalogue } from '../engine/index.ts';
+import { unpackRows } from '../packed/rows.ts';
 
 /** Id of the element of the file that holds the catalogue, once. */
 export const CATALOGUE_ID = 'catalogue';
@@ -7,6 +8,8 @@ let read: Catalogue | undefined;
 
 /** The whole catalogue, read when it is first wanted; written by the build, so its shape is trusted. */
 export const wholeCatalogue = (): Catalogue => {
-  read ??= JSON.parse(document.getElementById(CATALOGUE_ID)?.textContent ?? '') as Catalogue;
+  read ??= unpackRows(
+    JSON.parse(document.getElementById(CATALOGUE_ID)?.textContent ?? ''),
+  ) as Catalogue;
   return read;
 };

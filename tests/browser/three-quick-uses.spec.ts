@@ -45,7 +45,7 @@ test('a marking leads to stand-ins, and a link carries the numbers', async ({
     expect(order.slice(0, firstClass2)).toContain(better);
   for (const item of await page.locator('#results ol > li').all())
     await expect(item).toContainText(
-      /(Least to spare|Decides): .*\d.*[(,] ?(at most|at least) .*\d/,
+      /(Least to spare|Decides): .*\d.*[(;] ?(at most|at least) .*\d.* (allowed|needed)/,
     );
 
   const before = await stateOf(page);

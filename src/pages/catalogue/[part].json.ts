@@ -7,6 +7,7 @@ import { sliceLook } from '../../catalogue/slices/slice-look.ts';
 import { slicePosition } from '../../catalogue/slices/slice-position.ts';
 import { sliceColours, sliceReading } from '../../catalogue/slices/slice-reading.ts';
 import { sliceKindPosition } from '../../catalogue/slices/slice-kind.ts';
+import { packRows } from '../../packed/rows.ts';
 
 /**
  * Parts of the catalogue that read markings and colours, name a look, draw or plan a job; no position is called
@@ -41,5 +42,5 @@ const sliceOf = (catalogue: Catalogue, part: string): Catalogue => {
 /** A part of the catalogue in the compact form that browsers reckon from. */
 export const GET: APIRoute = ({ params }) => {
   const { part = '' } = params;
-  return new Response(JSON.stringify(sliceOf(loadCatalogue(), part)));
+  return new Response(JSON.stringify(packRows(sliceOf(loadCatalogue(), part))));
 };
