@@ -2,6 +2,7 @@ import { z } from 'zod';
 import {
   id,
   idList,
+  list,
   nonNegative,
   optionalNumber,
   optionalText,
@@ -81,6 +82,9 @@ export const deviceTriageRow = z.strictObject({
   families: idList.describe('families of which it is said'),
   functions: idList.describe(
     'functions of which it is said instead of what holds for their family',
+  ),
+  bodies: list.describe(
+    'bodies, as in pinouts.csv, that it is said of instead of what holds for other bodies; none for all',
   ),
   devices: idList.describe('devices of which it is said instead of all that'),
   ...standingAdvice,

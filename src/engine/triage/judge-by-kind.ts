@@ -41,13 +41,17 @@ export const judgeOfKind = (
   ]);
 };
 
-/** Advice on an old part that goes by type number: of itself, else of its function, else of its family. */
+/** Advice on an old part that goes by type number: of itself, else of its function in its usual body, else of its function, else of its family. */
 export const judgeDevice = (
-  { devices: { triage } }: Catalogue,
-  device: Pick<DeviceRow, 'id' | 'function' | 'family'>,
-): Judgement =>
-  judgedBy([
+  { devices: { triage, pinouts } }: Catalogue,
+  device: Pick<DeviceRow, 'id' | 'function' | 'family' | 'pinouts'>,
+): Judgement => {
+  const body = pinouts.find(({ id }) => id === device.pinouts[0])?.body ?? '';
+  const ofFunction = triage.filter(({ functions }) => functions.includes(device.function));
+  return judgedBy([
     triage.filter(({ devices }) => devices.includes(device.id)),
-    triage.filter(({ functions }) => functions.includes(device.function)),
+    ofFunction.filter(({ bodies }) => bodies.includes(body)),
+    ofFunction.filter(({ bodies }) => bodies.length === 0),
     triage.filter(({ families }) => families.includes(device.family)),
   ]);
+};
