@@ -270,7 +270,7 @@ describe('what a technician reads off a board', () => {
     ['somebody 100KF', {}, { r: 100e3, within: 0.01, lost: ['somebody'] }],
     // European films of foil bear their picofarads as they stand, and four figures of volts are no date.
     ['FKP1 2200 1250', {}, { c: 2.2 * n, volts: 1250, type: 'pp-film-foil', sure: 'likely' }],
-    ['KS 4700 1%', {}, { c: 4.7 * n, within: 0.01, type: 'ps-film-foil', sure: 'likely' }],
+    ['KS 4700 1%', {}, { c: 4.7 * n, within: 0.01, type: 'ps-film-foil', sure: 'sure' }],
     ['KC 1000 63', {}, { c: n, volts: 63, sure: 'sure' }],
     ['KP 1836 680', {}, { c: 680 * p, sure: 'likely' }],
     ['FKC 1000 160', {}, { c: n, volts: 160, sure: 'sure' }],

@@ -234,8 +234,8 @@ describe('a column that describes parts beside one of values', () => {
 });
 
 test('a mark with its watts is offered with them', () => {
-  // Four plain figures or three and a nought: 4700 Ω or 470 Ω.
-  const [ask] = read({ kind: 'resistor', marking: '4700 1W' }).asks;
+  // Kilohms, or a code with the letter of a tolerance: 332 kΩ or 3.3 kΩ.
+  const [ask] = read({ kind: 'resistor', marking: '332K 1W' }).asks;
   expect(ask?.choices[0]?.set).toMatchObject({ volts: '1 W' });
 });
 

@@ -52,6 +52,28 @@ describe('what a part is', () => {
   });
 });
 
+describe('four figures beside a tolerance', () => {
+  test.each([
+    ['1500 2%', ['150', '1.5k']],
+    ['4700 5%', ['4.7k', '470']],
+    ['1500 10%', ['1.5k', '150']],
+    ['1000 J', ['100', '1k']],
+  ])('%s is asked about', (marking, values) => {
+    const [ask] = read({ kind: 'resistor', marking }).asks;
+    expect(ask?.about).toBe('marking');
+    expect(ask?.choices.map(({ set }) => set.value)).toEqual(values);
+  });
+
+  test.each([
+    ['1500 2% 1/4W', 1500],
+    ['1500F', 150],
+    ['1002 1%', 10e3],
+  ])('%s is not', (marking, ohm) => {
+    const { part } = read({ kind: 'resistor', marking });
+    expect(part.value?.typ).toBeCloseTo(ohm, 6);
+  });
+});
+
 describe('where a part sits', () => {
   test.each<[Partial<Line>, string]>([
     [{ kind: 'capacitor', marking: '100/16 ELKO', note: 'Emitter' }, 'emitter-bypass'],

@@ -120,9 +120,11 @@ const isInPercent = ({ of, tolerance }: Said<'tolerance'>): boolean =>
 /** Ohms that need watts beside them: below, the letters of a film may as well be those of microfarads. */
 const LEAST_WITHOUT_WATTS = 10;
 
-/** Whether a code ends in a nought, which counts no zeros: `100` for 10 pF or 10 ohm. */
-const countsNone = ({ says, value }: Said<'capacitance' | 'resistance'>): boolean =>
-  value < (says === 'resistance' ? 100 : 100e-12);
+/** Whether a code ends in a nought, which counts no zeros: `100` for 10 pF or 10 ohm, `1500` for 150 ohm. */
+const countsNone = (
+  { says, value }: Said<'capacitance' | 'resistance'>,
+  figuresWritten: number,
+): boolean => value < (says === 'resistance' ? 10 ** (figuresWritten - 1) : 100e-12);
 
 /**
  * What words beside figures make of them, as in `0.47 5W`, `220 carbon film`, `R5 220` and `180 5%`: who
@@ -139,8 +141,11 @@ const besideWords = (parse: Parse): number => {
   const isTold = isOfResistor && (isFilm || said(parse, 'power').length > 0);
   if (countsZeros === false && isOfResistor)
     return isTold || isListed ? weights.plainBesideWords : 0;
+  const figures = (parse.value?.end ?? 0) - (parse.value?.at ?? 0);
   const isWritten = isTold || isListed || said(parse, 'tolerance').some(isInPercent);
-  return countsZeros === true && countsNone(content) && isWritten ? weights.codeBesideWords : 0;
+  return countsZeros === true && countsNone(content, figures) && isWritten
+    ? weights.codeBesideWords
+    : 0;
 };
 
 /** Whether the voltage is lower than parts with such a value have. */
