@@ -121,10 +121,10 @@ const isInPercent = ({ of, tolerance }: Said<'tolerance'>): boolean =>
 const LEAST_WITHOUT_WATTS = 10;
 
 /** Whether a code ends in a nought, which counts no zeros: `100` for 10 pF or 10 ohm, `1500` for 150 ohm. */
-const countsNone = (
-  { says, value }: Said<'capacitance' | 'resistance'>,
-  figuresWritten: number,
-): boolean => value < (says === 'resistance' ? 10 ** (figuresWritten - 1) : 100e-12);
+const countsNone = ({ says, value }: Said<'capacitance' | 'resistance'>, parse: Parse): boolean => {
+  const { at = 0, end = 0 } = parse.value ?? {};
+  return value < (says === 'resistance' ? 10 ** (end - at - 1) : 100e-12);
+};
 
 /**
  * What words beside figures make of them, as in `0.47 5W`, `220 carbon film`, `R5 220` and `180 5%`: who
@@ -141,9 +141,8 @@ const besideWords = (parse: Parse): number => {
   const isTold = isOfResistor && (isFilm || said(parse, 'power').length > 0);
   if (countsZeros === false && isOfResistor)
     return isTold || isListed ? weights.plainBesideWords : 0;
-  const figures = (parse.value?.end ?? 0) - (parse.value?.at ?? 0);
   const isWritten = isTold || isListed || said(parse, 'tolerance').some(isInPercent);
-  return countsZeros === true && countsNone(content, figures) && isWritten
+  return countsZeros === true && countsNone(content, parse) && isWritten
     ? weights.codeBesideWords
     : 0;
 };
