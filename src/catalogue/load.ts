@@ -4,6 +4,7 @@ import { assembleCatalogue } from './assemble.ts';
 import { checkTables } from './checks/index.ts';
 import { dataFolder } from './data-folder.ts';
 import { DataFaults, inReadingOrder, type Fault } from './fault.ts';
+import { readOwnFolder } from './own-tables.ts';
 import { readFolder } from './read-folder.ts';
 
 const loaded = new Map<string, Catalogue>();
@@ -25,7 +26,7 @@ export const loadCatalogue = (folder: string = dataFolder()): Catalogue => {
   const path = resolve(folder);
   const known = loaded.get(path);
   if (known !== undefined) return known;
-  const { tables, faults } = readFolder(path);
+  const { tables, faults } = path === resolve(dataFolder()) ? readOwnFolder() : readFolder(path);
   const all = inReadingOrder([...faults, ...checkTables(tables)]);
   if (all.length > 0) throw new DataFaults(all);
   const catalogue = assembleCatalogue(tables);

@@ -1,6 +1,7 @@
-import { dataFolder } from '../catalogue/data-folder.ts';
-import { readFolder } from '../catalogue/index.ts';
+import { readOwnFolder } from '../catalogue/index.ts';
 import { evidenceOf, type Evidence } from './evidence.ts';
 
-/** The evidence of this project's own tables. */
-export const readEvidence = (): Evidence => evidenceOf(readFolder(dataFolder()).tables);
+let found: Evidence | undefined;
+
+/** The evidence of this project's own tables, looked for once a process: several pages tell of it. */
+export const readEvidence = (): Evidence => (found ??= evidenceOf(readOwnFolder().tables));

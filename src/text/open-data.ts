@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { z } from 'zod';
 import { dataFolder } from '../catalogue/data-folder.ts';
-import { readFolder, tableNames, type TableName } from '../catalogue/index.ts';
+import { readOwnFolder, tableNames, type TableName } from '../catalogue/index.ts';
 import { tables } from '../schemas/tables.ts';
 import type { Table } from '../schemas/table.ts';
 import { capital, listed } from './words.ts';
@@ -65,11 +65,9 @@ export const columnsOf = (name: TableName): Column[] => {
   });
 };
 
-const readings = readFolder(dataFolder()).tables;
-
 /** The rows of a table, as their schema reads them. */
 export const rowsOf = (name: TableName): Record<string, unknown>[] =>
-  readings[name].rows.flatMap(({ value }) => (value === undefined ? [] : [value]));
+  readOwnFolder().tables[name].rows.flatMap(({ value }) => (value === undefined ? [] : [value]));
 
 /** The text of a table, as it stands in its file. */
 export const csvOf = (name: TableName): string => readFileSync(join(dataFolder(), name), 'utf8');
