@@ -12,7 +12,7 @@ export interface RowsByBasis extends Record<Basis, number> {
 export interface Decisive {
   type: string;
   property: string;
-  /** Publishers of used figures that were seen in a document: two of them hold each other up. */
+  /** Named publishers of used figures that were seen: two of them hold each other up. */
   publishers: string[];
   /** Used figures of all bases. */
   figures: number;
@@ -64,6 +64,16 @@ const rowsByBasis = (tables: Tables): RowsByBasis[] =>
     ];
   });
 
+/** Publishers whose name was not seen: one of them may be any other. */
+const NAMELESS = /\bnot named\b|^unknown\b|^unnamed\b|^various$|^distributor$/;
+
+/** Publishers that cannot be each other: all named ones, or one of the nameless where none is. */
+const apart = (publishers: readonly string[]): string[] => {
+  const all = [...new Set(publishers)].sort();
+  const named = all.filter((publisher) => !NAMELESS.test(publisher));
+  return named.length > 0 ? named : all.slice(0, 1);
+};
+
 const standsOn = (
   figures: readonly FigureRow[],
   publishers: readonly string[],
@@ -93,13 +103,11 @@ const decisiveOf = (tables: Tables): Decisive[] => {
       (figure) => figure.type === type.id && figure.property === property.id,
     );
     const used = own.filter(({ status, use }) => status === 'known' && use === 'used');
-    const publishers = [
-      ...new Set(
-        used
-          .filter(({ basis }) => basis === 'published')
-          .map(({ source }) => publisherOf.get(source) || source),
-      ),
-    ].sort();
+    const publishers = apart(
+      used
+        .filter(({ basis }) => basis === 'published')
+        .map(({ source }) => publisherOf.get(source) || source),
+    );
     return {
       type: type.id,
       property: property.id,

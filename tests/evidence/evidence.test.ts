@@ -103,6 +103,28 @@ describe('the evidence', () => {
     expect(standsIn(withFigures(change), 'pet-metallized', 'dielectric-absorption')).toBe(stands);
   });
 
+  test('takes no publisher without a name for a second one', () => {
+    const nameless = { publisher: 'maker not named on the page' };
+    const sources = (second: Record<string, string>): Tables => ({
+      ...tables,
+      'sources.csv': {
+        ...tables['sources.csv'],
+        rows: tables['sources.csv'].rows.map((row) =>
+          row.value?.id === 'wima-absorption' || row.value === undefined
+            ? row
+            : { ...row, value: { ...row.value, ...second } },
+        ),
+      },
+    });
+    const property = 'dielectric-absorption';
+    const found = evidence.decisive.find(
+      (one) => one.property === property && one.stands === 'on two',
+    );
+    const type = found?.type ?? '';
+    expect(standsIn(sources({}), type, property)).toBe('on two');
+    expect(standsIn(sources(nameless), type, property)).toBe('on one');
+  });
+
   test('lists every figure from memory and every disagreement', () => {
     const figures = tables['figures.csv'].rows.map(({ cells }) => cells);
     expect(evidence.remembered).toHaveLength(

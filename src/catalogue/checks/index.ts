@@ -46,6 +46,7 @@ import { plausible } from './plausible.ts';
 import { preferredValues } from './preferred-values.ts';
 import { references } from './references.ts';
 import { repeatedItems } from './repeated-items.ts';
+import { repeatedSources } from './repeated-sources.ts';
 import { remembered } from './remembered.ts';
 import { rippleAt } from './ripple-at.ts';
 import { sizeOffers } from './size-offers.ts';
@@ -103,6 +104,7 @@ export const checks: readonly Check[] = [
   disagreement,
   deratingSpans,
   sourcesCited,
+  repeatedSources,
   changes,
   unions,
   valueWindow,

@@ -1,4 +1,5 @@
 import { makerNames } from '../../../src/catalogue/checks/maker-names.ts';
+import { repeatedSources } from '../../../src/catalogue/checks/repeated-sources.ts';
 import { testRule } from './made-tables.ts';
 
 /** Three publishers, invented; the last one is no maker. */
@@ -151,6 +152,51 @@ testRule('maker-name', makerNames, [
   {
     what: 'no maker known, so none named',
     tables: { 'sources.csv': ['kind,publisher', 'handbook,Zarn'], 'types.csv': ['name', 'Zarn'] },
+    faults: [],
+  },
+]);
+
+testRule('repeated-source', repeatedSources, [
+  {
+    what: 'one page under two names, however its address is written',
+    tables: {
+      'sources.csv': [
+        'id,publisher,url',
+        'one,Zarn,https://zarn.example/sheet',
+        'two,Vexel,http://zarn.example/sheet/',
+        'three,Zarn,https://zarn.example/other',
+      ],
+    },
+    faults: [{ at: 'sources.csv:3:url', says: ['page of one'] }],
+  },
+  {
+    what: 'one publisher in two spellings',
+    tables: {
+      'sources.csv': [
+        'id,publisher,url',
+        'one,Zarn Inc,',
+        'two,ZARN,',
+        'three,Zarn Incorporated,',
+        'four,Zarn Inc,',
+        'five,Zarn Works,',
+      ],
+    },
+    faults: [
+      { at: 'sources.csv:3:publisher', says: ['Zarn Inc'] },
+      { at: 'sources.csv:4:publisher', says: ['Zarn Inc'] },
+    ],
+  },
+  {
+    what: 'two works of one repository, sources that have no address, and no publisher',
+    tables: {
+      'sources.csv': [
+        'id,publisher,url',
+        'one,Zarn,https://github.com/zarn/models',
+        'two,Vexel,https://github.com/zarn/models',
+        'three,,',
+        'four,,',
+      ],
+    },
     faults: [],
   },
 ]);

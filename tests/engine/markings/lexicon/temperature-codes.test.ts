@@ -130,7 +130,7 @@ describe('a temperature code by itself', () => {
       [
         {
           system: 'eia-2',
-          source: 'sanderson-tol',
+          source: 'eia-class2-note',
           change: { percent: [-15, 15], span: X },
           named: true,
         },
@@ -177,7 +177,7 @@ describe('a temperature code by itself', () => {
       [
         {
           system: 'eia-2',
-          source: 'sanderson-tol',
+          source: 'eia-class2-note',
           change: { percent: [-22, 22], span: [-55, 105] },
         },
       ],
@@ -187,7 +187,7 @@ describe('a temperature code by itself', () => {
       [
         {
           system: 'eia-2',
-          source: 'sanderson-tol',
+          source: 'eia-class2-note',
           change: { percent: [-82, 22], span: [10, 65] },
         },
       ],
