@@ -1,5 +1,5 @@
 import './older-browsers.ts';
-import type { Catalogue } from '../engine/index.ts';
+import type { ApartHint, Catalogue } from '../engine/index.ts';
 import type { Markup } from '../markup/node.ts';
 import { toDom } from '../markup/to-dom.ts';
 import { apartChoice, countChoice, markChoice, palette } from '../reading/colours/controls.ts';
@@ -12,6 +12,7 @@ import {
   stateFrom,
   turnedRound,
   withMark,
+  type ColourState,
 } from '../reading/colours/state.ts';
 import {
   stepByKey,
@@ -92,103 +93,144 @@ const listenForKeys = (page: HTMLFormElement, press: (key: string) => boolean): 
   });
 };
 
-const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
-  const tables = catalogue.markings;
-  let state = stateFrom(tables, asked());
-  let current = Math.max(0, state.marks.indexOf(undefined));
+/** What stands on the page besides the form; all of it, save where a page was built otherwise. */
+const turnButton = form?.querySelector<HTMLButtonElement>('#turn');
+const typed = form?.querySelector<HTMLInputElement>('#typed');
+const typedNote = form?.querySelector<HTMLElement>('#typed-note');
 
-  const read = (): void => {
-    keepAsked(searchOf(state).slice(1));
-    readings().then(({ colourReadings }) => {
-      fill('readings', colourReadings(catalogue, state));
-    }, sayNotFetched);
-  };
+/** Chooses one of a group that is not drawn again. */
+const check = (name: string, value: string): void => {
+  for (const radio of radios(name)) radio.checked = radio.value === value;
+};
 
-  /** What follows from the colours and from which place is being set. */
-  const showMarks = (): void => {
-    fill('part', entryDrawing(catalogue, state, current));
-    fillGroup('marks', 'mark', markChoice(catalogue, state, current));
-    fillGroup('palette', 'colour', palette(catalogue, state, current));
-  };
+/** What follows from the colours and from which place is being set. */
+const showMarks = (catalogue: Catalogue, { state, at }: Step): void => {
+  fill('part', entryDrawing(catalogue, state, at));
+  fillGroup('marks', 'mark', markChoice(catalogue, state, at));
+  fillGroup('palette', 'colour', palette(catalogue, state, at));
+};
 
-  const turnButton = page.querySelector<HTMLButtonElement>('#turn');
+/** The same with what follows from the body and the number of its places. */
+const showAll = (catalogue: Catalogue, set: Step): void => {
+  const { state } = set;
+  if (turnButton) turnButton.hidden = !canTurn(state);
+  check('form', state.form.id);
+  const formName = form?.querySelector('#form-name');
+  if (formName) formName.textContent = state.form.name;
+  fillGroup('counts', 'layout', countChoice(catalogue, state));
+  fillGroup('apart', 'apart', apartChoice(catalogue, state));
+  showMarks(catalogue, set);
+};
 
-  const showAll = (): void => {
-    if (turnButton !== null) turnButton.hidden = !canTurn(state);
-    for (const radio of radios('form')) radio.checked = radio.value === state.form.id;
-    const formName = page.querySelector('#form-name');
-    if (formName !== null) formName.textContent = state.form.name;
-    fillGroup('counts', 'layout', countChoice(catalogue, state));
-    fillGroup('apart', 'apart', apartChoice(catalogue, state));
-    showMarks();
-  };
+/** Keeps what is set in the address and says what it reads as. */
+const read = (catalogue: Catalogue, state: ColourState): void => {
+  keepAsked(searchOf(state).slice(1));
+  readings().then(({ colourReadings }) => {
+    fill('readings', colourReadings(catalogue, state));
+  }, sayNotFetched);
+};
 
-  const take = ({ state: next, at }: Step): void => {
-    const rebuilt = next.layout !== state.layout;
-    state = next;
-    current = Math.min(at, state.marks.length - 1);
-    if (rebuilt) showAll();
-    else showMarks();
-    read();
-  };
+/** What the visitor has set, and how another step is taken. */
+interface Setting {
+  now: () => Step;
+  take: (step: Step) => void;
+  /** The same of what changes no place and no body, which therefore stay as they are drawn. */
+  takeApart: (apart: ApartHint | undefined) => void;
+}
 
-  const chosen: Record<string, (value: string) => void> = {
-    form: (id) => take(stepToForm(tables, state, id)),
-    layout: (id) => take(stepToLayout(tables, state, id)),
-    mark: (value) => take({ state, at: Number(value) }),
-    apart: (value) => {
-      state = { ...state, apart: isApart(value) ? value : undefined };
-      read();
+const settingFrom = (catalogue: Catalogue, first: Step): Setting => {
+  let set = first;
+  return {
+    now: () => set,
+    take: ({ state, at }) => {
+      const isRebuilt = state.layout !== set.state.layout;
+      set = { state, at: Math.min(at, state.marks.length - 1) };
+      if (isRebuilt) showAll(catalogue, set);
+      else showMarks(catalogue, set);
+      read(catalogue, state);
     },
+    takeApart: (apart) => {
+      set = { ...set, state: { ...set.state, apart } };
+      read(catalogue, set.state);
+    },
+  };
+};
+
+const listenForChoices = (
+  page: HTMLFormElement,
+  tables: Catalogue['markings'],
+  { now, take, takeApart }: Setting,
+): void => {
+  const chosen: Record<string, (value: string) => void> = {
+    form: (id) => take(stepToForm(tables, now().state, id)),
+    layout: (id) => take(stepToLayout(tables, now().state, id)),
+    mark: (value) => take({ state: now().state, at: Number(value) }),
+    apart: (value) => takeApart(isApart(value) ? value : undefined),
   };
   page.addEventListener('change', ({ target }) => {
     if (target instanceof HTMLInputElement) chosen[target.name]?.(target.value);
   });
+};
 
+const takeTyped = (tables: Catalogue['markings'], { now, take }: Setting): void => {
+  if (!typed) return;
+  const { said, ...step } = stepByTyped(tables, now().state, typed.value);
+  take(step);
+  if (typedNote) typedNote.textContent = said;
+};
+
+const listenForButtons = (
+  page: HTMLFormElement,
+  tables: Catalogue['markings'],
+  { now, take }: Setting,
+): void => {
+  turnButton?.addEventListener('click', () => {
+    const { state, at } = now();
+    const turned = turnedRound(state);
+    take({ state: turned, at });
+    check('apart', turned.apart ?? '');
+  });
+  page.querySelector('#clear')?.addEventListener('click', () => {
+    if (typed) typed.value = '';
+    take({ state: emptyState(tables, now().state.layout.id), at: 0 });
+    check('apart', '');
+  });
+  page.addEventListener('submit', (event) => event.preventDefault());
+};
+
+const start = (catalogue: Catalogue, page: HTMLFormElement): void => {
+  const tables = catalogue.markings;
+  const state = stateFrom(tables, asked());
+  const setting = settingFrom(catalogue, {
+    state,
+    at: Math.max(0, state.marks.indexOf(undefined)),
+  });
+  const { now, take } = setting;
+  listenForChoices(page, tables, setting);
   listenForTaps(
     page,
-    (at) => take({ state, at }),
+    (at) => take({ state: now().state, at }),
     (mark, onward) =>
-      take({ state: withMark(state, current, mark), at: onward ? current + 1 : current }),
+      take({ state: withMark(now().state, now().at, mark), at: now().at + (onward ? 1 : 0) }),
   );
   listenForKeys(page, (key) => {
-    const step = stepByKey(tables, { state, at: current }, key);
+    const step = stepByKey(tables, now(), key);
     if (step !== undefined) take(step);
     return step !== undefined;
   });
+  typed?.addEventListener('input', () => takeTyped(tables, setting));
+  listenForButtons(page, tables, setting);
 
-  const typed = page.querySelector<HTMLInputElement>('#typed');
-  const typedNote = page.querySelector<HTMLElement>('#typed-note');
-  const takeTyped = (): void => {
-    if (typed === null) return;
-    const { said, ...step } = stepByTyped(tables, state, typed.value);
-    take(step);
-    if (typedNote !== null) typedNote.textContent = said;
-  };
-  typed?.addEventListener('input', takeTyped);
-
-  turnButton?.addEventListener('click', () => {
-    const { apart } = turnedRound(state);
-    take({ state: turnedRound(state), at: current });
-    for (const radio of radios('apart')) radio.checked = radio.value === (apart ?? '');
-  });
-  page.querySelector('#clear')?.addEventListener('click', () => {
-    if (typed !== null) typed.value = '';
-    take({ state: emptyState(tables, state.layout.id), at: 0 });
-    for (const radio of radios('apart')) radio.checked = radio.value === '';
-  });
-  page.addEventListener('submit', (event) => event.preventDefault());
-
-  listenForHabit(read);
+  listenForHabit(() => read(catalogue, now().state));
   const comesSet = asked() !== '';
-  showAll();
-  if (comesSet) read();
+  showAll(catalogue, now());
+  if (comesSet) read(catalogue, state);
   // A link holds what is set, so there is one to copy from here on.
   const copyButton = page.querySelector<HTMLButtonElement>('#copy-link');
   const copied = page.querySelector<HTMLElement>('#copied');
   if (copyButton !== null && copied !== null) copyLinkButton(copyButton, copied);
   // What was typed while the tables were on their way counts as well.
-  if (typed !== null && typed.value !== '') takeTyped();
+  if (typed && typed.value !== '') takeTyped(tables, setting);
 };
 
 const forms = document.querySelector<HTMLDetailsElement>('#colour-forms');
