@@ -4,7 +4,7 @@ import type { Circumstances } from '../findings/model.ts';
 import { isChip } from './mounting.ts';
 import type { OfferedPart, Part } from './parts.ts';
 import type { Finding, Judged } from './finding.ts';
-import { verdictOrder, worse, type Verdict } from './verdict.ts';
+import { isBetter, verdictOrder, worse, type Verdict } from './verdict.ts';
 
 /** What the demands judged so far come to; each further one can only make it worse. */
 export interface Tally {
@@ -186,7 +186,7 @@ const meetsWhatWeighs = (a: Tally, b: Tally): boolean => !a.missesHeavy && b.mis
  * same value by falling less short, or by missing only what would be nice to have.
  */
 export const improves = (next: Tally, best: Tally, sameValue: boolean): boolean => {
-  if (next.verdict !== best.verdict) return worse(next.verdict, best.verdict) === best.verdict;
+  if (next.verdict !== best.verdict) return isBetter(next.verdict, best.verdict);
   if (sameValue) return fallsLessShort(next, best);
   return meetsWhatWeighs(next, best);
 };

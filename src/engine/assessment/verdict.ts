@@ -12,6 +12,9 @@ export const verdictOrder: readonly Verdict[] = ['fits', 'fits-if', 'stopgap', '
 export const compareVerdicts = (a: Verdict, b: Verdict): number =>
   verdictOrder.indexOf(a) - verdictOrder.indexOf(b);
 
+/** Whether one verdict is better than another. */
+export const isBetter = (a: Verdict, b: Verdict): boolean => compareVerdicts(a, b) < 0;
+
 /** The worse of two verdicts. */
 export const worse = (a: Verdict, b: Verdict): Verdict => (compareVerdicts(a, b) >= 0 ? a : b);
 

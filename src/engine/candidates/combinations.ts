@@ -2,7 +2,7 @@ import type { Judged } from '../assessment/finding.ts';
 import type { Made, OfferedPart, Part, Tolerance } from '../assessment/parts.ts';
 import { fallsLessShort, type Tried } from '../assessment/rank.ts';
 import type { Standing } from '../assessment/trial.ts';
-import { worse, type Verdict } from '../assessment/verdict.ts';
+import { isBetter, worse, type Verdict } from '../assessment/verdict.ts';
 import type { PropertyId, TypeId } from '../catalogue.ts';
 import { worstShare } from '../equations/combinations.ts';
 import { resistanceForLevel } from '../findings/level.ts';
@@ -121,9 +121,6 @@ const partsWithResistor = (
 
 const worstOf = (judged: readonly Judged[]): Verdict =>
   judged.reduce<Verdict>((worst, one) => worse(worst, one.verdict), 'fits');
-
-/** Whether one verdict is better than another. */
-const isBetter = (a: Verdict, b: Verdict): boolean => a !== b && worse(a, b) === b;
 
 /** Nobody solders two parts together for a stopgap. */
 const isWorthwhile = (verdict: Verdict): boolean => isBetter(verdict, 'stopgap');

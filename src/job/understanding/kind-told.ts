@@ -53,9 +53,13 @@ const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
   );
 };
 
-/** The kind that a reading tells: only what is turned has a taper. */
-export const kindOfReading = ({ kind, taper }: Reading): string =>
-  taper === undefined ? kind : 'pot';
+/** The kind of what is turned by whoever uses it, which alone has a taper. */
+const panelKind = ({ kinds }: Catalogue): string | undefined =>
+  Object.values(kinds).find(({ wiper }) => wiper === 'panel')?.id;
+
+/** The kind that a reading tells. */
+export const kindOfReading = (catalogue: Catalogue, { kind, taper }: Reading): string =>
+  (taper === undefined ? undefined : panelKind(catalogue)) ?? kind;
 
 /** What goes by a value, and what is typed as such a part but bought in a way of its own. */
 const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
@@ -84,7 +88,7 @@ const kindBeside = (
     .find((reading) => reading.kind === kind && hasValue(reading));
   if (best === undefined) return undefined;
   // The letters of resistors and of presets stand for panel controls as well.
-  return best.taper !== undefined && kind === 'resistor' ? 'pot' : usual;
+  return (best.taper !== undefined && panelKind(catalogue)) || usual;
 };
 
 /** A frequency, which is no value of a resistor. */
@@ -108,12 +112,13 @@ const kindBySlope = (
 const isOfCapacitors = (catalogue: Catalogue, designators: string): boolean =>
   usualKind(catalogue, expandDesignators(designators).list) === 'capacitor';
 
-/** Kinds whose letters of designators stand for panel controls as well. */
-const SET_BY_HAND: ReadonlySet<string | undefined> = new Set(['trimmer', 'pot']);
+/** Whether a kind has a wiper: the letters of designators of presets stand for panel controls as well. */
+const isSetByHand = ({ kinds }: Catalogue, kind: string | undefined): boolean =>
+  kind !== undefined && (kinds[kind]?.wiper ?? '') !== '';
 
 /** Whether a part that letters such as VR and P stand for has a taper, as panel controls have and presets do not say. */
 const isTurned = (catalogue: Catalogue, designators: string, texts: readonly string[]): boolean =>
-  SET_BY_HAND.has(usualKind(catalogue, expandDesignators(designators).list)) &&
+  isSetByHand(catalogue, usualKind(catalogue, expandDesignators(designators).list)) &&
   texts.some((text) => readMarking(catalogue, text, { kind: 'resistor' })[0]?.taper !== undefined);
 
 /** Whether a part is a capacitor though words beside it name another kind. */
@@ -146,11 +151,11 @@ export const kindTold = (catalogue: Catalogue, said: Line): string | undefined =
   const inWords = texts
     .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
     .find((kind) => kind !== undefined);
-  if (inWords === undefined && isTurned(catalogue, designators, texts)) return 'pot';
+  const turned = isTurned(catalogue, designators, texts) ? panelKind(catalogue) : undefined;
+  if (inWords === undefined && turned !== undefined) return turned;
   const usual = usualKind(catalogue, expandDesignators(designators).list);
   // What a control is wound of is called by the name of a resistor.
-  if (inWords === 'resistor' && usual !== undefined && SET_BY_HAND.has(usual))
-    return isTurned(catalogue, designators, texts) ? 'pot' : usual;
+  if (inWords === 'resistor' && isSetByHand(catalogue, usual)) return turned ?? usual;
   const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
   if (byDesignator !== undefined) return byDesignator;
   return inWords !== undefined && isCapacitorAllTheSame(catalogue, inWords, said)

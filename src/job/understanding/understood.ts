@@ -151,7 +151,9 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
   if (Object.hasOwn(catalogue.types, type)) return 'capacitor';
   const other = ofType ?? kindOfDevice(catalogue, type);
   if (other !== undefined) return other;
-  return reading === undefined ? (kindWord(catalogue, type)?.kind ?? '') : kindOfReading(reading);
+  return reading === undefined
+    ? (kindWord(catalogue, type)?.kind ?? '')
+    : kindOfReading(catalogue, reading);
 };
 
 /** What was typed, and what a settled reading adds where nothing was. */
