@@ -26,7 +26,7 @@ const cell = (id: string, row: string, heading: string): string | undefined => {
 test.each([
   ['unit-words', 'f-1', 'Stands for', '1 F'],
   ['point-letters', 'small-k-capacitance-1e-9-middle-end-1', 'Stands for', '1 nF'],
-  ['resistor-forms', 'resistor-plain', 'Value', '10 Ω to 10 kΩ'],
+  ['resistor-forms', 'resistor-plain', 'Value', '10 Ω to 10 MΩ'],
   ['value-forms', 'decimal-picofarad-small', 'Value', '0.1 pF to 0.99 pF'],
   ['value-forms', 'decimal-picofarad-small', 'Example', '0.5'],
   ['class1-codes', 'n030-industry-30-30', 'Nominal, ppm/K', '−30'],

@@ -8,6 +8,7 @@ import {
 import { pitchPhrase } from '../../substitution/phrases.ts';
 import { printTolerance } from '../../substitution/typed-numbers.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
+import { lostDuties } from '../planning/lost-duties.ts';
 import { lowerPowerOfLine } from '../planning/lower-power.ts';
 import { lowerRatingOfLine } from '../planning/lower-rating.ts';
 import type { PlannedLine } from '../planning/planned.ts';
@@ -122,6 +123,10 @@ const ratingNote = (planned: PlannedLine, catalogue: Catalogue): string => {
     : '';
 };
 
+/** That a class of mains duty has to be kept: what is sold of a type has several. */
+const classNote = ({ part: { safetyClass } }: PlannedLine): string =>
+  safetyClass === undefined ? '' : `the old one is class ${safetyClass}: take no lower class`;
+
 /** That the old part took more watts, likewise. */
 const powerNotes = (planned: PlannedLine): string[] => {
   const lower = lowerPowerOfLine(planned);
@@ -147,7 +152,11 @@ const kindFor = (planned: PlannedLine, standIn: KindStandIn, catalogue: Catalogu
   const series = chainWords(standIn);
   const between = standIn.bears === undefined ? ' in' : ', in';
   const joined = series === '' ? [] : [`${series}${between} ${designators.join(' ')}`];
-  return { ...bought, notes: [...joined, ...powerNotes(planned)] };
+  const lost = lostDuties(catalogue, planned).map(
+    (duty) =>
+      `the old one is ${duty}, this one is not: take one that is, unless nothing there can overheat it`,
+  );
+  return { ...bought, notes: [...joined, ...powerNotes(planned), ...lost] };
 };
 
 /** A capacitor, with what to mind when it is bought for a line. */
@@ -161,6 +170,7 @@ const capacitorFor = (
   const words = `${wordsBeside(line)}, ${line.type}, ${line.note}`;
   const notes = [
     ratingNote(planned, catalogue),
+    classNote(planned),
     fittingNote(thing, catalogue),
     worked?.soldAsOld?.(standIn, words) ?? '',
     formingNote(line, standIn, catalogue),

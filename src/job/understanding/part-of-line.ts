@@ -28,6 +28,8 @@ export interface PartOfLine {
   ratedVoltage?: Range | undefined;
   /** `ac` where that is marked as a rating for AC; else the type says. */
   voltageKind?: 'ac' | undefined;
+  /** Classes of mains duty that are marked, such as `Y1` or `X1/Y2`. */
+  safetyClass?: string | undefined;
   /** Of a kind besides capacitors: its marked value and its rating, SI. */
   value?: Range | undefined;
   rating?: Range | undefined;

@@ -1,7 +1,7 @@
 import type { Reading } from '../../engine/index.ts';
 
-/** Three or four figures with a nought for the last: a code on a chip, and ohms as they stand in a list. */
-const FIGURES = /^[1-9]\d{1,2}0$/u;
+/** Three figures or more with a nought for the last: a code on a chip or on accurate wire, and ohms as they stand in a list. */
+const FIGURES = /^[1-9]\d{1,5}0$/u;
 
 /**
  * Readings of the marking of a resistor, with the ohms that figures alone are as they stand before what

@@ -171,6 +171,7 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
     ...(isEmpty('tolerance') && isEmpty('value') ? { tolerance: told.tolerance } : {}),
     ...(isEmpty('volts') ? { ratedVoltage: told.ratedVoltage, voltageKind: told.voltageKind } : {}),
     ...(isEmpty('type') ? { type: told.type } : {}),
+    ...(reading?.safetyClass === undefined ? {} : { safetyClass: reading.safetyClass }),
   };
 };
 

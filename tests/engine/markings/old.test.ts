@@ -94,6 +94,14 @@ const sections: [string, Short[]][] = [
     ],
   ],
   [
+    '□ 40 △ 20 ◗ 10 450V',
+    [
+      [40, 450, 'square'],
+      [20, 450, 'triangle'],
+      [10, 450, 'half moon'],
+    ],
+  ],
+  [
     '▲40-■20-20 MFD 450V',
     [
       [40, 450, 'triangle'],

@@ -14,6 +14,7 @@ describe('a resistance in figures alone', () => {
       [
         ['473', 'usual', '47 and 3 noughts, in Ω', CHIP],
         ['4702', 'usual', '470 and 2 noughts, in Ω', FOUR],
+        ['47001', 'rare', '4700 and 1 nought, in Ω', 'resistor'],
       ],
     ],
     [
@@ -37,16 +38,25 @@ describe('a resistance in figures alone', () => {
       [
         ['472', 'usual', '47 and 2 noughts, in Ω', CHIP],
         ['4701', 'usual', '470 and 1 nought, in Ω', FOUR],
+        ['47000', 'rare', '4700, in Ω', 'resistor'],
       ],
     ],
     [{ resistance: 4.7 }, []],
-    [{ resistance: 4750 }, [['4751', 'usual', '475 and 1 nought, in Ω', FOUR]]],
+    // Five figures are on accurate wire.
+    [
+      { resistance: 4750 },
+      [
+        ['4751', 'usual', '475 and 1 nought, in Ω', FOUR],
+        ['47500', 'rare', '4750, in Ω', 'resistor'],
+      ],
+    ],
     // Wider than the parts that are marked so.
     [
       { resistance: 47e3, tolerance: within(0.05) },
       [
         ['473', 'usual', '47 and 3 noughts, in Ω', CHIP],
         ['4702', 'rare', '470 and 2 noughts, in Ω', FOUR],
+        ['47001', 'rare', '4700 and 1 nought, in Ω', 'resistor'],
       ],
     ],
     [
@@ -54,6 +64,7 @@ describe('a resistance in figures alone', () => {
       [
         ['473', 'usual', '47 and 3 noughts, in Ω', CHIP],
         ['4702', 'usual', '470 and 2 noughts, in Ω', FOUR],
+        ['47001', 'rare', '4700 and 1 nought, in Ω', 'resistor'],
       ],
     ],
     // Behind a nought, the letter of a tolerance that such parts do not have would be taken for thousands.
@@ -86,7 +97,10 @@ describe('a resistance in figures alone', () => {
     expect(printed(part, ['figures', 'four-figures', 'plain'])).toEqual(found);
     const plain = found.filter(([, , means]) => means === 'Ω as it stands');
     expect(printed(part, ['plain'])).toEqual(plain);
-    expect(printed(part, ['four-figures'])).toEqual(found.filter(([, , , on]) => on === FOUR));
+    // With those of five, which are written likewise.
+    const isLonger = (one: Short): boolean =>
+      one[3] === FOUR || (/nought|, in Ω/u.test(one[2]) && one[3] === 'resistor');
+    expect(printed(part, ['four-figures'])).toEqual(found.filter(isLonger));
   });
 
   test('with a letter is in ohms and thousands, four figures without one behind', () => {

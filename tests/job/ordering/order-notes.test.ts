@@ -89,9 +89,8 @@ test.each<[string, Partial<Line>, RegExp[]]>([
   ['below what valves have', { volts: '63 V' }, []],
 ])('a lower rating than the old one, %s, is said beside the order: %o', (_what, said, notes) => {
   const [group] = orderFor({ ...disc, ...said });
-  expect(group?.notes.map((note) => note.replaceAll('\u00A0', ' '))).toEqual(
-    notes.map((note) => expect.stringMatching(note) as string),
-  );
+  const told = group?.notes.map((note) => note.replaceAll('\u00A0', ' '));
+  expect(told).toEqual(notes.map((note) => expect.stringMatching(note) as string));
 });
 
 test.each<[string, Partial<Line>, string[]]>([
@@ -113,6 +112,7 @@ const oxide: Partial<Line> = {
   value: '470',
   position: 'gain-resistor',
 };
+const ofWatts = (note: string): boolean => note.includes('W: measure');
 
 test.each<[string, Partial<Line>, RegExp[]]>([
   ['of more watts', { volts: '3 W' }, [/^the old part was for 3 W: measure the voltage/u]],
@@ -122,9 +122,8 @@ test.each<[string, Partial<Line>, RegExp[]]>([
 ])('an old resistor %s is told beside the order: %o', (_what, said, notes) => {
   const [group] = orderFor({ ...oxide, ...said });
   expect(group?.power).not.toBe('');
-  expect(group?.notes.map((note) => note.replaceAll('\u00A0', ' '))).toEqual(
-    notes.map((note) => expect.stringMatching(note) as string),
-  );
+  const told = group?.notes.map((note) => note.replaceAll('\u00A0', ' ')).filter(ofWatts);
+  expect(told).toEqual(notes.map((note) => expect.stringMatching(note) as string));
 });
 
 test('a part that was judged as if it were another is ordered with what the old one is', () => {
@@ -190,3 +189,26 @@ test('an order tells that what goes in is also sold as the old part is mounted',
   const told = group?.notes.filter((note) => note.includes('the old one is axial')) ?? [];
   expect(told).toEqual([expect.stringMatching(/^the old one is axial: also sold as axial/u)]);
 });
+
+test.each([
+  ['4,7 nF 400V~ Y1', 'mains-y', ['the old one is class Y1: take no lower class']],
+  ['0.47 X2 275VAC', 'mains-x', ['the old one is class X2: take no lower class']],
+  ['4n7 400V~', 'mains-y', []],
+])('a class that is marked on the old part is kept: %s', (marking, position, notes) => {
+  const type = position === 'mains-y' ? 'ceramic-y-safety' : 'film-x2';
+  const [group] = orderFor({ designators: 'C1', kind: 'capacitor', type, marking, position });
+  expect(group?.notes.filter((note) => note.includes('class'))).toEqual(notes);
+});
+
+test.each([
+  ['metal-oxide', '10 Ω', 'grid-stopper', /flameproof, this one is not/u],
+  ['carbon-film', '10 kΩ', 'gain-resistor', undefined],
+])(
+  'an order says what an old %s is made for and the new one is not',
+  (type, value, position, said) => {
+    const [group] = orderFor({ designators: 'R1', kind: 'resistor', type, value, position });
+    const notes = group?.notes.join('; ') ?? '';
+    if (said === undefined) expect(notes).not.toContain('the old one is');
+    else expect(notes).toMatch(said);
+  },
+);

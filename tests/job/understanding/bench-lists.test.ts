@@ -65,12 +65,37 @@ describe('four figures beside a tolerance', () => {
   });
 
   test.each([
+    ['68000', ['68k', '6.8k']],
+    ['470000', ['470k']],
+  ])('ohms as they stand, %s, are offered first', (marking, values) => {
+    const [ask] = read({ kind: 'resistor', marking }).asks;
+    expect(ask?.choices.map(({ set }) => set.value)).toEqual(values);
+  });
+
+  test.each([
+    ['22000 1/2W', 22e3],
+    ['33000 10%', 33e3],
+    // The fifth figure of accurate wire counts the zeros.
+    ['RB52CE10001B', 10e3],
+    ['RTR22DW502M', 5e3],
     ['1500 2% 1/4W', 1500],
     ['1500F', 150],
     ['1002 1%', 10e3],
   ])('%s is not', (marking, ohm) => {
     const { part } = read({ kind: 'resistor', marking });
     expect(part.value?.typ).toBeCloseTo(ohm, 6);
+  });
+});
+
+describe('a number of military mica or glass', () => {
+  test.each([
+    ['CMR05F101JODR', 100e-12, 'silvered-mica'],
+    ['CMR06F102JPCS', 1e-9, 'silvered-mica'],
+    ['CYFR10C101JR', 100e-12, 'glass'],
+  ])('%s', (marking, farad, type) => {
+    const { part } = read({ kind: 'capacitor', marking });
+    expect(part.capacitance?.typ).toBeCloseTo(farad, 15);
+    expect(part.type).toBe(type);
   });
 });
 

@@ -69,19 +69,20 @@ interface Joint {
   end: number;
 }
 
-/** The sign that joins sections behind an index, and where it ends. */
-const signBehind = (scan: Scan, at: number): Joint | undefined => {
+/** The sign that joins sections behind an index, of which the first has a drawn one or has not, and where it ends. */
+const signBehind = (scan: Scan, at: number, isSigned: boolean): Joint | undefined => {
   const { text } = scan.marking;
   const touching = text.charAt(at) || ' ';
   if (STROKES.includes(touching)) return { sign: 'stroke', stroke: touching, end: at + 1 };
   const spaced = skipBlanks(scan.marking, at);
-  return PLUS.includes(text.charAt(spaced) || ' ')
-    ? { sign: '+', end: skipBlanks(scan.marking, spaced + 1) }
-    : undefined;
+  if (PLUS.includes(text.charAt(spaced) || ' '))
+    return { sign: '+', end: skipBlanks(scan.marking, spaced + 1) };
+  // The drawn sign of the next section parts it from this one: `□ 40 △ 20`.
+  return isSigned && symbolAt(scan, spaced) !== undefined ? { sign: '+', end: spaced } : undefined;
 };
 
 /**
- * `16+16+8`, `40/40`, `16 µF + 16 µF`, `▲40-■20`; where strokes join them, the last may be the
+ * `16+16+8`, `40/40`, `16 µF + 16 µF`, `▲40-■20`, `▲40 ■20`; where strokes join them, the last may be the
  * voltage, as in `8-8-450`, so that they stand without it as well.
  */
 const joinedAt = (scan: Scan, at: number): NumberList[] => {
@@ -91,7 +92,8 @@ const joinedAt = (scan: Scan, at: number): NumberList[] => {
   let sign: NumberList['sign'] = '+';
   let stroke: string | undefined;
   for (;;) {
-    const joint = signBehind(scan, behindUnit(scan, numbers.at(-1)?.end ?? at));
+    const behind = behindUnit(scan, numbers.at(-1)?.end ?? at);
+    const joint = signBehind(scan, behind, first.symbol !== undefined);
     const next = joint === undefined ? undefined : sectionAt(scan, joint.end);
     if (joint === undefined || next === undefined || numbers.length >= MOST_SECTIONS) break;
     // Behind values with a plus, or with another stroke, a stroke parts the voltage from them.

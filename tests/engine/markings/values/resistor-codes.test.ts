@@ -74,7 +74,9 @@ describe('a resistance in figures alone', () => {
     ['1008', [[4, '1.008 kΩ', rare + noSeries.precise]]],
     ['10', [[2, '10 Ω', rare + coarse]]],
     ['9', []],
-    ['12345', []],
+    // Five are plain ohms, or end in the zeros of accurate wire up to 10 Mohm.
+    ['12345', [[5, '12.35 kΩ', rare + noSeries.precise]]],
+    ['12345678', []],
     // Links, and figures that begin with a nought and are none.
     ['000', [[3, '0 Ω', usual, 'whole-word']]],
     ['0', [[1, '0 Ω', usual, 'whole-word']]],
