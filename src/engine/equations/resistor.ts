@@ -8,10 +8,10 @@ const ZERO_C = 273.15;
 /** 0 dB of the noise index: a microvolt for each volt and decade. */
 const MICRO = 1e-6;
 
-/** Rated voltage that a resistor stands for seconds, as a multiple. */
+/** Rated voltage that a resistor stands for seconds, as a multiple: a test that sheets of film parts name. */
 const OVERLOAD = 2.5;
 
-/** The overload limit of a body, as a multiple of its voltage limit. */
+/** The overload limit of a body, as a multiple of its voltage limit: so in all sheets of carbon film that were seen. */
 const OVER_LIMIT = 2;
 
 /**
@@ -41,7 +41,11 @@ const OVERLOAD_TIME = 5;
 /** Energy (J) that the test with 2.5 times the rated voltage puts into a part of a rated power (W) in its five seconds. */
 export const overloadEnergy = (watt: number): number => OVERLOAD ** 2 * watt * OVERLOAD_TIME;
 
-/** Voltage (V) that it stands for a few seconds: 2.5 times the rated one, at most twice the limit. */
+/**
+ * Voltage (V) that a resistance (ohm) stands for a few seconds, by its power (W) and the voltage limit of
+ * its body (V): 2.5 times the rated one, at most twice the limit. The source stands with the finding
+ * `overload-voltage`.
+ */
 export const overloadStood = (ohm: number, watt: number, limit: number): number =>
   Math.min(OVER_LIMIT * limit, OVERLOAD * voltageForHeat(watt, ohm));
 
@@ -52,7 +56,7 @@ export const overloadStood = (ohm: number, watt: number, limit: number): number 
 export const energyOnTop = (energy: number, mean: number, rated: number): number =>
   energy * (1 + mean / rated);
 
-/** Thermal noise (V) of a resistance (ohm) at a temperature (degC) in a band (Hz). */
+/** Thermal noise (V) of a resistance (ohm) at a temperature (degC) in a band (Hz): sqrt(4*k*T*R*B). */
 export const thermalNoise = (ohm: number, celsius: number, low: number, high: number): number =>
   Math.sqrt(4 * BOLTZMANN * (celsius + ZERO_C) * ohm * (high - low));
 

@@ -3,7 +3,13 @@ import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, SourceId, TypeId } from '../catalogue.ts';
 import { resistanceBetween } from '../equations/series-resistance.ts';
 import { hull, mapRising, type Range } from '../quantities/range.ts';
-import { alike, logBetweenRanges, logShare, TABLE_ROUNDING } from './interpolate.ts';
+import {
+  alike,
+  logBetweenRanges,
+  logShare,
+  LOWEST_FREQUENCY_SHARE,
+  TABLE_ROUNDING,
+} from './interpolate.ts';
 
 /** A single part as far as its series resistance is concerned. */
 export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage'>;
@@ -104,9 +110,6 @@ const pointsFor = (
     })
     .toSorted((a, b) => a.frequency - b.frequency);
 
-/** Rows speak of frequencies down to this share of their own: of 50 Hz mains where they are for 120. */
-const LOWEST_SHARE = 0.4;
-
 /** Rows speak of frequencies up to this many times their own. */
 const HIGHEST_TIMES = 10;
 
@@ -130,7 +133,8 @@ const byValue = (
   const lower = upper === undefined ? points.at(-1) : points[after - 1];
   if (lower === undefined) {
     // Below the rows the loss is what counts, and a steady loss is a resistance that goes with 1/f.
-    if (upper === undefined || frequency < upper.frequency * LOWEST_SHARE) return undefined;
+    if (upper === undefined || frequency < upper.frequency * LOWEST_FREQUENCY_SHARE)
+      return undefined;
     const range = mapRising(upper.read.range, (ohm) => (ohm * upper.frequency) / frequency);
     return { ...upper.read, range };
   }

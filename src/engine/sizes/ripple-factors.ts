@@ -1,6 +1,6 @@
 import type { Basis, Catalogue, SourceId } from '../catalogue.ts';
 import type { Resisting } from './esr-of.ts';
-import { logShare, TABLE_ROUNDING } from './interpolate.ts';
+import { logShare, LOWEST_FREQUENCY_SHARE, TABLE_ROUNDING } from './interpolate.ts';
 
 /** A factor on ripple current, and where it is from. */
 export interface RippleFactor {
@@ -8,9 +8,6 @@ export interface RippleFactor {
   sources: readonly SourceId[];
   bases: readonly Basis[];
 }
-
-/** Ripple current is listed for frequencies from this share of the lowest one on. */
-const LOWEST_SHARE = 0.4;
 
 /** What a factor at one place comes to against that at another; nothing where either is not known. */
 const factorBy = (
@@ -52,7 +49,7 @@ export const frequencyFactor = (
     const upper = rows.find((row) => row.frequency_hz >= hertz * (1 - TABLE_ROUNDING));
     const lower = rows.findLast((row) => row.frequency_hz <= hertz * (1 + TABLE_ROUNDING));
     if (lower === undefined) {
-      return upper === undefined || hertz < upper.frequency_hz * LOWEST_SHARE
+      return upper === undefined || hertz < upper.frequency_hz * LOWEST_FREQUENCY_SHARE
         ? undefined
         : upper.factor * Math.sqrt(hertz / upper.frequency_hz);
     }

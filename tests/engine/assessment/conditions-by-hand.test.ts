@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { plainDefault } from '../../../src/engine/assessment/conditions.ts';
+import { plainDefault } from '../../../src/engine/assessment/derived-default.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import type { ConditionRow } from '../../../src/schemas/positions.ts';
 import { at, found, knowledge, row, settled, type Given } from './invented-place.ts';
