@@ -61,6 +61,8 @@ export const partRow = (line: Line, row: number, textOf: CellText): Element =>
           list,
           value: onOneLine(textOf(line, field)) || undefined,
           maxlength: LONGEST_TEXT,
+          // Styles tell by it which fields are empty.
+          placeholder: ' ',
           autocomplete: 'off',
           spellcheck: 'false',
         }),

@@ -93,6 +93,36 @@ test('questions with long names to choose from are no wider than a phone', async
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 });
 
+test('on a phone a row shows what is written in it, and all of it once gone into', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/job/');
+  const field = (name: string, row: number) =>
+    page.getByLabel(`${name}, row ${String(row)}`, { exact: true });
+  await expect(field('Kind', 1)).toBeHidden();
+  await paste(page, 'C1\t22n 100V MKT\nC2\t470n 100V MKT', FIRST);
+  await page.getByRole('button', { name: 'Add these rows' }).click();
+  for (const row of [1, 2]) {
+    await expect(field('Designators', row)).toBeVisible();
+    await expect(field('Marking', row)).toBeVisible();
+  }
+  await expect(field('Tolerance', 2)).toBeHidden();
+  await field('Designators', 2).focus();
+  await page.keyboard.press('Tab');
+  await expect(field('Kind', 2)).toBeFocused();
+  await field('Tolerance', 2).fill('5 %');
+  await field('Marking', 1).focus();
+  // What was gone into stays as it is, so that nothing moves below a finger.
+  await expect(field('Note', 2)).toBeVisible();
+  await page.reload();
+  await expect(field('Tolerance', 2)).toHaveValue('5 %');
+  await expect(field('Tolerance', 2)).toBeVisible();
+  await expect(field('Note', 2)).toBeHidden();
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await expect(field('Note', 2)).toBeVisible();
+});
+
 test('a column of kinds is taken as such, whatever heads it', async ({ page }) => {
   await page.goto('/job/');
   const table = [

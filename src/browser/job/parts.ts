@@ -21,6 +21,8 @@ import { withTables, type TableIn } from './tables.ts';
 const body = byId('part-rows', HTMLTableSectionElement);
 const shown = byId('rows-shown', HTMLElement);
 const picked = new Set<string>();
+/** Ids of the lines that somebody has typed in: narrow screens show all fields of these alone. */
+const goneInto = new Set<string>();
 const pickListeners: (() => void)[] = [];
 const table = rowWindow(body, COLUMNS.length + 1);
 
@@ -67,6 +69,7 @@ const makeRow = (index: number): HTMLTableRowElement => {
   const row = rowOf(partRow(line, index + 1, textOf));
   const box = row.querySelector<HTMLInputElement>('[data-pick]');
   if (box !== null) box.checked = picked.has(line.id);
+  row.classList.toggle('gone-into', goneInto.has(line.id));
   return row;
 };
 
@@ -102,6 +105,14 @@ const addRow = (): void => {
   change({ ...job, lines: [...job.lines, ...newLines(1)] });
   focusCell(current().lines.length - 1, 'designators');
 };
+
+body.addEventListener('focusin', ({ target }) => {
+  const cell = cellOf(target);
+  if (cell === undefined) return;
+  goneInto.add(cell.line);
+  // It stays so when another row is gone into, or what is pressed below would move away.
+  cell.input.closest('tr')?.classList.add('gone-into');
+});
 
 body.addEventListener('input', ({ target }) => {
   const cell = cellOf(target);
