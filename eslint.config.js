@@ -7,6 +7,12 @@ const unsafeHtml = ['innerHTML', 'outerHTML'].map((name) => ({
   message: `Build elements instead of assigning ${name}.`,
 }));
 
+/** An object with a getter of its own has a hidden class of its own, which keeps all it knows in memory. */
+const ownGetter = {
+  selector: "ObjectExpression > Property[kind='get']",
+  message: 'Make it a function, or a class whose objects share their getters.',
+};
+
 export default tseslint.config(
   {
     ignores: [
@@ -28,7 +34,7 @@ export default tseslint.config(
       'no-duplicate-imports': 'error',
       'max-lines': ['error', { max: 400, skipComments: true, skipBlankLines: true }],
       complexity: ['error', 16],
-      'no-restricted-syntax': ['error', ...unsafeHtml],
+      'no-restricted-syntax': ['error', ...unsafeHtml, ownGetter],
       '@typescript-eslint/consistent-type-definitions': 'off',
     },
   },
