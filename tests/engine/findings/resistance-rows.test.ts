@@ -12,13 +12,12 @@ const TYPES = ['al-electrolytic-wet', 'ta-mno2-solid'];
 /** Whether a finding looks at the rows at a place that asks it. */
 const reads = (finding: string, position: string, type: string): boolean => {
   let asked = false;
-  const watched = {
-    ...catalogue,
-    get seriesResistance() {
-      asked = true;
-      return catalogue.seriesResistance;
+  const watched = new Proxy(catalogue, {
+    get: (all, table, receiver): unknown => {
+      asked ||= table === 'seriesResistance';
+      return Reflect.get(all, table, receiver);
     },
-  };
+  });
   const circumstances = circumstancesOf(catalogue, { original: { type }, position });
   // A copy of a part is one that nothing has been found of yet.
   findingModels[finding]?.measure(
