@@ -164,7 +164,7 @@ const isOfKind = (
   !calls(types, text) &&
   !calls(positions, text);
 
-/** The same in two turns, the first of them soon known. Never throws. */
+/** What the box on the first page says to a text, in two turns, the first of them soon known. Never throws. */
 export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
   if (trimmed === '') return { first: [], sure: false, whole: false, rest: nothing };

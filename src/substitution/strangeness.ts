@@ -12,15 +12,13 @@ import {
 } from '../engine/index.ts';
 import { madeOf, needsPads, typeRowOf } from './any-kind.ts';
 import type { AnyPart } from './phrases.ts';
+import { FLOAT_ERROR } from '../engine/quantities/within.ts';
 
 /** The old part by its type, and where it sits: what every request says. */
 export interface OldInPlace {
   original: { type: TypeId; capacitance?: Range | number | undefined };
   position: PositionId;
 }
-
-/** Room for what binary fractions leave of a ratio. */
-const ROUNDING = 1e-9;
 
 /** The family that one takes a type for a member of: by `families.csv` film for paper. */
 const kinOf = (catalogue: Catalogue, type: TypeId): string | undefined => {
@@ -115,7 +113,7 @@ const isFar = (
   if (capacitance === undefined || !('capacitance' in candidate)) return false;
   const ratio =
     candidate.capacitance / (typeof capacitance === 'number' ? capacitance : capacitance.typ);
-  return Math.max(ratio, 1 / ratio) > ruleOf(catalogue, 'another-value') * (1 + ROUNDING);
+  return Math.max(ratio, 1 / ratio) > ruleOf(catalogue, 'another-value') * (1 + FLOAT_ERROR);
 };
 
 /** Whether the old part will have been a chip as well, since none of its type has leads in such a value. */

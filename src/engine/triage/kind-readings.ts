@@ -4,6 +4,7 @@ import type { Catalogue, TypeId } from '../catalogue.ts';
 import { knownRange } from '../known-range.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
+import { FLOAT_ERROR } from '../quantities/within.ts';
 
 /** What is known of an old part that goes by ohms; all of it may be missing. */
 export interface KindEvidence {
@@ -27,9 +28,6 @@ interface Beside {
   /** Change of its type in a thousand hours at full load, fraction; nothing where none is known. */
   drift: number | undefined;
 }
-
-/** Room for rounding: a reading at the very end of a tolerance is within it. */
-const ROUNDING = 1e-9;
 
 const above = ({ value, tolerance }: Beside, ohm: number): number =>
   (ohm / value - 1) / tolerance.plus;
@@ -60,8 +58,9 @@ const holds = (
   return ends.every((end) => {
     if (end === undefined) return false;
     if (comparison === 'any') return true;
+    // A reading at the very end of a tolerance is within it.
     const over = end - limit * factor;
-    return comparison === 'above' ? over > ROUNDING : over <= ROUNDING;
+    return comparison === 'above' ? over > FLOAT_ERROR : over <= FLOAT_ERROR;
   });
 };
 
@@ -93,7 +92,7 @@ const besideInWords = ({ read, value }: Beside): string => {
   if (times >= 2) return `${formatValue(times, 'ratio')} its mark of ${ohms(value)}`;
   const off = Math.abs(times - 1);
   const way = times > 1 ? 'above' : 'below';
-  return off < ROUNDING
+  return off < FLOAT_ERROR
     ? 'as it is marked'
     : `${formatValue(off, 'fraction')} ${way} its mark of ${ohms(value)}`;
 };

@@ -23,6 +23,7 @@ import { YEAR } from '../../engine/quantities/si.ts';
 import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
 import type { PartOfLine } from './part-of-line.ts';
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 
 /** What is asked about a capacitor that a line tells in part. */
 
@@ -31,9 +32,6 @@ export const wordsBeside = ({ marking, value }: Line): string => `${marking}, ${
 
 const takes = (low: number, high: number, part: PartOfLine): boolean =>
   part.capacitance === undefined || (part.capacitance.typ >= low && part.capacitance.typ <= high);
-
-/** Room for rounding. */
-const ROUNDING = 1e-9;
 
 /** A value within this factor of the least or the most of a type is seldom met in it. */
 const SELDOM = Math.sqrt(10);
@@ -84,7 +82,7 @@ const isOffTolerance = (
   const isLopsided = tolerance.plus !== tolerance.minus;
   if (isLopsided && usual.plus === usual.minus) return true;
   const times = middleOf(tolerance) / middleOf(usual);
-  return Math.max(times, 1 / times) > ruleOf(catalogue, 'unlike-tolerance') * (1 + ROUNDING);
+  return Math.max(times, 1 / times) > ruleOf(catalogue, 'unlike-tolerance') * (1 + FLOAT_ERROR);
 };
 
 /**

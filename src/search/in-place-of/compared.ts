@@ -4,6 +4,7 @@ import { printNumber } from '../../text/numbers.ts';
 import { typeset } from '../../text/words.ts';
 import type { InPlaceOfRow } from '../../schemas/in-place-of.ts';
 import type { Side } from './side.ts';
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 
 /** One quantity that both parts of a question say. */
 export interface Compared {
@@ -23,9 +24,6 @@ const MEASURES: Readonly<Record<InPlaceOfRow['quantity'], readonly [name: string
   power: ['Rated power', 'W'],
   'highest-temperature': ['Highest temperature', 'degC'],
 };
-
-/** Two numbers are the same that differ by less, as a fraction: 0.1 µF and 100 nF. */
-const ALIKE = 1e-9;
 
 /**
  * How much more or less one number is than another, behind a comma: a difference of temperatures, else
@@ -65,7 +63,7 @@ export const comparedIn = (fitted: Side, old: Side, habit?: Habit): Compared[] =
     if (its === undefined || olds === undefined) return [];
     const print = (value: number): string =>
       (quantity === 'tolerance' ? '±' : '') + formatValue(value, unit, habit);
-    if (Math.abs(its - olds) <= ALIKE * Math.abs(olds))
+    if (Math.abs(its - olds) <= FLOAT_ERROR * Math.abs(olds))
       return [{ quantity, thanOld: 'same', words: `${name}: ${print(its)}, the same.` }];
     const isValue = VALUES.includes(quantity);
     const apart = quantity === 'tolerance' ? '' : difference(its, olds, unit, habit);

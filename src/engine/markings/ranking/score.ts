@@ -8,6 +8,7 @@ import { madeUp } from '../text/text.ts';
 import type { Content, Slot } from '../meanings/token.ts';
 import { bodiesOf, typesOf } from '../composing/types-of.ts';
 import { weights } from '../meanings/weights.ts';
+import { FLOAT_ERROR } from '../../quantities/within.ts';
 
 /** How precise resistors with four figures usually are, and the widest that they are, as fractions. */
 const PRECISE = 0.01;
@@ -35,9 +36,6 @@ const isPreciseCode = ({ value, taken }: Parse): boolean =>
       assumed.length === 0,
   );
 
-/** Room for what binary fractions leave of a per cent. */
-const ROUNDING = 1e-9;
-
 /** Whether a value, F or ohm, is met in a body; a link of no ohms is. */
 const inBody = (row: { value_min: number; value_max: number }, value: number): boolean =>
   value === 0 || (value >= row.value_min * 0.999 && value <= row.value_max * 1.001);
@@ -56,7 +54,7 @@ const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
       (row) =>
         (value === undefined || inBody(row, value)) &&
         volts <= row.v_max &&
-        percent >= row.tightest_percent * (1 - ROUNDING),
+        percent >= row.tightest_percent * (1 - FLOAT_ERROR),
     )
   );
 };

@@ -8,6 +8,7 @@ import { behindUnit, unitAt, type BelievedUnit } from './unit-behind.ts';
 import type { ValueForm } from '../lexicon/value-rows.ts';
 import { times } from '../values/value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
+import { FLOAT_ERROR } from '../../quantities/within.ts';
 
 /** Types of parts that bear a range. */
 const typesOfRanges = ({ lexicon }: Scan): TypeId[] =>
@@ -17,15 +18,12 @@ const typesOfRanges = ({ lexicon }: Scan): TypeId[] =>
 const bodiesOfRanges = ({ lexicon }: Scan): number =>
   lexicon.values.forms.range.reduce((bits, { bodyBits }) => bits | bodyBits, 0);
 
-/** Room for what binary fractions leave of a ratio. */
-const ROUNDING = 1e-9;
-
 /** Whether two values, F, may be the ends of what is written in a form. */
 const holds = (form: ValueForm, low: number, high: number): boolean =>
   low >= form.value_min &&
   high <= form.value_max &&
-  high >= low * (form.ratio_min ?? 1) * (1 - ROUNDING) &&
-  high <= low * (form.ratio_max ?? Infinity) * (1 + ROUNDING);
+  high >= low * (form.ratio_min ?? 1) * (1 - FLOAT_ERROR) &&
+  high <= low * (form.ratio_max ?? Infinity) * (1 + FLOAT_ERROR);
 
 /** A range that a trimmer is set in, from the lower of two numbers to the higher. */
 export const rangeToken = (
