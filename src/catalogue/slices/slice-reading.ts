@@ -32,6 +32,7 @@ const WITH_COLOURS: readonly MarkingTable[] = [
   'temperatureSystems',
   'class1Codes',
   'oldMantissas',
+  'seriesTolerances',
 ];
 
 /** Tables that nothing is read by: they are shown on their own pages alone. */
@@ -174,6 +175,7 @@ export const sliceColours = (catalogue: Catalogue): Catalogue => ({
     ...markingsOf(catalogue, (table) => WITH_COLOURS.includes(table)),
     colours: catalogue.markings.colours.map((row) => without(row, CITED)),
     colourMeanings: catalogue.markings.colourMeanings.map((row) => without(row, NOTED)),
+    seriesTolerances: catalogue.markings.seriesTolerances.map((row) => dropped(row, PROVENANCE)),
     colourWeights: catalogue.markings.colourWeights.map((row) =>
       dropped(row, ['meaning', ...PROVENANCE]),
     ),

@@ -20,7 +20,7 @@ const sayOther = (tables: ColourReadingTables, { scheme }: Candidate, taking: Ta
   const said = say(value, scheme.row.quantity === 'resistance' ? 'Ω' : 'F');
   if (figures?.startsWith('0') === true) return `${said}, with a nought in front`;
   if (!inRange({ scheme, taking })) return `${said}, which such parts do not have`;
-  const { series, old } = preferenceOf(figures ?? '', toleranceOf(taking), tables.oldMantissas);
+  const { series, old } = preferenceOf(figures ?? '', toleranceOf(taking), tables);
   return series === undefined && !old ? `${said}, which is in no series of values` : said;
 };
 

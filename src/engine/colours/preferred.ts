@@ -1,3 +1,5 @@
+import type { MarkingTables } from '../../schemas/markings.ts';
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import { decadeOf, SERIES_NAMES, type SeriesName } from '../values/series.ts';
 import type { Tolerance } from '../markings/meanings/reading.ts';
 
@@ -19,31 +21,35 @@ export const mantissaOf = (figures: string): number | undefined => {
   return digits === '' ? undefined : Number(`${digits.charAt(0)}.${digits.slice(1)}`);
 };
 
-/** The series that parts of a tolerance are made in, from the coarsest tolerance (IEC 60063). */
-const finest: readonly { from: number; series: SeriesName }[] = [
-  { from: 0.2, series: 'E6' },
-  { from: 0.1, series: 'E12' },
-  { from: 0.05, series: 'E24' },
-  { from: 0.02, series: 'E48' },
-  { from: 0.01, series: 'E96' },
-  { from: 0, series: 'E192' },
-];
+/** The tables that tell which values are made, and were. */
+export interface PreferredTables {
+  oldMantissas: readonly Pick<MarkingTables['oldMantissas'][number], 'value'>[];
+  /** From the coarsest on. */
+  seriesTolerances: readonly Pick<
+    MarkingTables['seriesTolerances'][number],
+    'series' | 'percent'
+  >[];
+}
 
 const rank = (series: SeriesName): number => SERIES_NAMES.indexOf(series);
 
-const suited = (series: SeriesName, tolerance: Tolerance | undefined): boolean => {
+const suited = (
+  rows: PreferredTables['seriesTolerances'],
+  series: SeriesName,
+  tolerance: Tolerance | undefined,
+): boolean => {
   if (tolerance?.unit !== 'fraction') return true;
-  const size = Math.max(tolerance.minus, tolerance.plus) * (1 + 1e-9);
-  const own = finest.find(({ from }) => size >= from)?.series ?? 'E192';
-  // Close parts are sold in the coarser series as well.
-  return rank(series) <= rank(own);
+  const size = Math.max(tolerance.minus, tolerance.plus) * (1 + FLOAT_ERROR);
+  // The finest series is for tighter parts as well, and close parts are sold in the coarser ones.
+  const own = rows.find(({ percent }) => size >= percent / 100) ?? rows.at(-1);
+  return own === undefined || rank(series) <= rank(own.series);
 };
 
 /** How figures stand to the series, given the tolerance. */
 export const preferenceOf = (
   figures: string,
   tolerance: Tolerance | undefined,
-  oldMantissas: readonly { value: number }[],
+  { oldMantissas, seriesTolerances }: PreferredTables,
 ): Preference => {
   const mantissa = mantissaOf(figures);
   if (mantissa === undefined) return { old: false, suits: false };
@@ -53,7 +59,7 @@ export const preferenceOf = (
   const old = oldMantissas.some((row) => near(row.value, mantissa));
   return series === undefined
     ? { old, suits: false }
-    : { series, old, suits: suited(series, tolerance) };
+    : { series, old, suits: suited(seriesTolerances, series, tolerance) };
 };
 
 /** What a value in figures is worth by the series that it is in, as `markings/colour-weights.csv` names it. */

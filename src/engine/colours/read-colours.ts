@@ -41,9 +41,7 @@ const candidatesOf = (
       guessed,
       tolerance,
       preference:
-        taking.figures === undefined
-          ? undefined
-          : preferenceOf(taking.figures, tolerance, tables.oldMantissas),
+        taking.figures === undefined ? undefined : preferenceOf(taking.figures, tolerance, tables),
     };
     return [{ ...candidate, score: scoreOf(weights, candidate, request) }];
   });

@@ -7,7 +7,7 @@ export type ColourId = string;
 
 /** The tables that colours are read with. */
 export type ColourReadingTables = ColourTables &
-  Pick<MarkingTables, 'temperatureSystems' | 'class1Codes' | 'oldMantissas'>;
+  Pick<MarkingTables, 'temperatureSystems' | 'class1Codes' | 'oldMantissas' | 'seriesTolerances'>;
 
 export type FormRow = ColourTables['colourForms'][number];
 export type LayoutRow = ColourTables['colourLayouts'][number];

@@ -209,6 +209,7 @@ describe('tables and words', () => {
       'colourWeights',
       'colours',
       'oldMantissas',
+      'seriesTolerances',
       'temperatureSystems',
     ]);
     expect(carried['markings.colours']).toBe('basis fill');

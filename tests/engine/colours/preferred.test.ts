@@ -15,6 +15,12 @@ const within = (percent: number) => ({
   unit: 'fraction' as const,
 });
 
+/** The series by their tolerances, and numbers that were usual before there were series. */
+const withOld = (...old: number[]) => ({
+  seriesTolerances: catalogue.markings.seriesTolerances,
+  oldMantissas: old.map((value) => ({ value })),
+});
+
 describe('figures among the preferred numbers of IEC 60063', () => {
   test.each([
     ['47', 4.7],
@@ -48,21 +54,30 @@ describe('figures among the preferred numbers of IEC 60063', () => {
     ['50', 5, undefined, false],
     ['211', 1, undefined, false],
   ])('%s within %s %%', (figures, percent, series, suits) => {
-    const found = preferenceOf(figures, within(percent), [{ value: 5 }]);
+    const found = preferenceOf(figures, within(percent), withOld(5));
     expect([found.series, found.suits]).toEqual([series, suits]);
     expect(found.old).toBe(figures === '50');
   });
 
   test('the wider side of a tolerance counts, and one in farad says nothing', () => {
     const wide = { minus: 0.1, plus: 0.5, unit: 'fraction' as const };
-    expect(preferenceOf('12', wide, []).suits).toBe(false);
-    expect(preferenceOf('12', { ...wide, minus: 0.5, plus: 0.1 }, []).suits).toBe(false);
-    expect(preferenceOf('102', { minus: 1e-12, plus: 1e-12, unit: 'F' }, []).suits).toBe(true);
-    expect(preferenceOf('102', undefined, []).suits).toBe(true);
+    expect(preferenceOf('12', wide, withOld()).suits).toBe(false);
+    expect(preferenceOf('12', { ...wide, minus: 0.5, plus: 0.1 }, withOld()).suits).toBe(false);
+    expect(preferenceOf('102', { minus: 1e-12, plus: 1e-12, unit: 'F' }, withOld()).suits).toBe(
+      true,
+    );
+    expect(preferenceOf('102', undefined, withOld()).suits).toBe(true);
+  });
+
+  test('which series a tolerance is made in is what the table says', () => {
+    const rows = withOld().seriesTolerances.map((row) => ({ ...row, percent: row.percent / 2 }));
+    const tables = { ...withOld(), seriesTolerances: rows };
+    expect(preferenceOf('12', within(10), withOld()).suits).toBe(true);
+    expect(preferenceOf('12', within(10), tables).suits).toBe(false);
   });
 
   test('noughts are no number', () => {
-    expect(preferenceOf('00', undefined, [])).toEqual({ old: false, suits: false });
+    expect(preferenceOf('00', undefined, withOld())).toEqual({ old: false, suits: false });
   });
 });
 
@@ -79,13 +94,12 @@ describe('what a series is worth', () => {
     ['211', 1, 'no-series'],
     ['00', 1, 'no-series'],
   ])('%s within %s %% is of %s', (figures, percent, standing) => {
-    expect(standingOf(preferenceOf(figures, within(percent), [{ value: 5 }]))).toBe(standing);
+    expect(standingOf(preferenceOf(figures, within(percent), withOld(5)))).toBe(standing);
   });
 
   test('an old number of a fine series is not too fine', () => {
-    const [old, not] = [[{ value: 1.05 }], []];
-    expect(standingOf(preferenceOf('105', within(10), old))).toBe('unsuited-series');
-    expect(standingOf(preferenceOf('105', within(10), not))).toBe('too-fine-series');
+    expect(standingOf(preferenceOf('105', within(10), withOld(1.05)))).toBe('unsuited-series');
+    expect(standingOf(preferenceOf('105', within(10), withOld()))).toBe('too-fine-series');
   });
 
   test('the more often a number is met, the readier it is believed', () => {
