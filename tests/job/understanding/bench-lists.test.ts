@@ -36,6 +36,8 @@ describe('what a part is', () => {
     [{ kind: 'capacitor', marking: '8 µF 500 V' }, 'al-electrolytic-wet'],
     [{ kind: 'trimmer', marking: '500R cermet 25T' }, 'cermet-multiturn'],
     [{ kind: 'trimmer', marking: '100k 25T' }, 'cermet-multiturn'],
+    [{ kind: 'trimmer', marking: '1k draht' }, 'wirewound-trimmer'],
+    [{ kind: 'trimmer', marking: '5k wirewound 10T' }, 'wirewound-trimmer'],
     [{ kind: 'pot', marking: '10k lin w/w' }, 'wirewound-pot'],
     [{ kind: 'resistor', marking: '4M7 HV 1W VR37' }, 'high-voltage-glaze'],
     [{ kind: 'resistor', marking: '6M8 VR37' }, 'high-voltage-glaze'],
