@@ -175,15 +175,23 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
   };
 };
 
+/** Whether a reading is of the kind that a line is said to be: nobody asks of a resistor whether it has 55 nF. */
+const isOfKind = (catalogue: Catalogue, kind: string, reading: Reading): boolean => {
+  const own = catalogue.kinds[kind]?.unit === 'ohm' ? 'resistor' : kind;
+  return !MARKED_ALIKE.has(own) || reading.kind === own;
+};
+
 const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading[]): Ask[] => {
   // Words such as “Capacitor, polyester” tell a kind that is said already, and no value.
   const isAnswered = line.value.trim() !== '' || (line.kind !== '' && !readings.some(hasValue));
   if (isAnswered || readings.length === 0 || settledOf(catalogue, readings, line) !== undefined)
     return [];
   // What tells a kind and no more, as of `10mH` that it may be a capacitor, answers nothing.
-  const several = differing(catalogue, readings, line).filter((reading) =>
-    Object.keys(typedFrom(catalogue, reading, line)).some((field) => field !== 'kind'),
-  );
+  const several = differing(catalogue, readings, line)
+    .filter((reading) => isOfKind(catalogue, line.kind, reading))
+    .filter((reading) =>
+      Object.keys(typedFrom(catalogue, reading, line)).some((field) => field !== 'kind'),
+    );
   if (several.length === 0) return [];
   const choices = several.slice(0, MOST_CHOICES).map((reading) => {
     return { label: inWords(catalogue, reading, line), set: typedFrom(catalogue, reading, line) };

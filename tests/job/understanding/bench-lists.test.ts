@@ -89,6 +89,14 @@ describe('four figures beside a tolerance', () => {
   });
 });
 
+test('of a resistor nobody asks whether it is a capacitance', () => {
+  const { asks } = read({ kind: 'resistor', marking: 'M55342/06B10E0M' });
+  const labels = asks.filter(({ about }) => about === 'marking').flatMap(({ choices }) => choices);
+  expect(labels.map(({ label }) => label).filter((label) => !label.startsWith('resistor'))).toEqual(
+    [],
+  );
+});
+
 describe('a number of military mica or glass', () => {
   test.each([
     ['CMR05F101JODR', 100e-12, 'silvered-mica'],
