@@ -29,6 +29,22 @@ export const toldInFull = (days: readonly ChangedDay[]): readonly ChangedDay[] =
   return end === -1 ? days : days.slice(0, end);
 };
 
+/** One page of the changes of a day. */
+export interface ChangesPage extends ChangedDay {
+  path: `/changes/${string}/`;
+  /** Which of the pages of its day it is, from one. */
+  number: number;
+}
+
+/** The pages of a day: as many changes as are told in full on one page stand on each, one at least. */
+export const pagesOfDay = ({ date, rows }: ChangedDay): ChangesPage[] =>
+  Array.from({ length: Math.max(1, Math.ceil(rows.length / MOST_IN_FULL)) }, (_, index) => ({
+    date,
+    rows: rows.slice(index * MOST_IN_FULL, (index + 1) * MOST_IN_FULL),
+    path: index === 0 ? `/changes/${date}/` : `/changes/${date}/${String(index + 1)}/`,
+    number: index + 1,
+  }));
+
 /** What kind of change it is, in a word before its title. */
 export const changeWords: Readonly<Record<ChangeRow['kind'], string>> = {
   new: 'New',

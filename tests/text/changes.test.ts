@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { atomFeed, changes, changesByDay, toldInFull } from '../../src/text/changes.ts';
+import { atomFeed, changes, changesByDay, pagesOfDay, toldInFull } from '../../src/text/changes.ts';
 
 const page = 'https://site.example/changes/';
 
@@ -38,4 +38,23 @@ test.each<[days: number[], inFull: number]>([
   const days = changesByDay(rows);
   expect(days.map((day) => day.rows.length)).toEqual(counts);
   expect(toldInFull(days)).toEqual(days.slice(0, inFull));
+});
+
+test.each<[count: number, pages: [path: string, count: number][]]>([
+  [1, [['/changes/2026-01-31/', 1]]],
+  [50, [['/changes/2026-01-31/', 50]]],
+  [
+    101,
+    [
+      ['/changes/2026-01-31/', 50],
+      ['/changes/2026-01-31/2/', 50],
+      ['/changes/2026-01-31/3/', 1],
+    ],
+  ],
+])('a day of %i changes has pages %j', (count, pages) => {
+  const rows = madeOn('2026-01-31', count);
+  const made = pagesOfDay({ date: '2026-01-31', rows });
+  expect(made.map((page) => [page.path, page.rows.length])).toEqual(pages);
+  expect(made.flatMap((page) => page.rows)).toEqual(rows);
+  expect(made.map(({ number }) => number)).toEqual(pages.map((_, index) => index + 1));
 });
