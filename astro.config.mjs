@@ -12,7 +12,6 @@ const TOGETHER = {
     'browser/address/address-bar',
     'browser/page/busy',
     'browser/page/by-id',
-    'browser/fetched/catalogue-part',
     'browser/page/copy-link',
     'browser/fetched/fetched-once',
     'browser/page/field-of',
@@ -29,6 +28,7 @@ const TOGETHER = {
     'markup/to-dom',
     'search/word-index',
   ],
+  catalogue: ['browser/fetched/catalogue-part', 'browser/fetched/packed-file', 'packed/rows'],
   words: [
     'engine/known-range',
     'engine/quantities/decimal',

@@ -25,6 +25,7 @@ const LEFT_OUT = /^\/([^/]+\/[^/]+\/in|sources\/[^/]+|data|offline)\//;
 /** Modules that the file has otherwise than the site. */
 const INSTEAD: Readonly<Record<string, string>> = {
   'src/browser/address/address.ts': 'src/one-file/address.ts',
+  'src/browser/fetched/packed-file.ts': 'src/one-file/packed-file.ts',
   'src/browser/fetched/site-file.ts': 'src/one-file/site-file.ts',
   'src/browser/sum-loaders.ts': 'src/one-file/sum-loaders.ts',
   'src/browser/fetched/word-search.ts': 'src/one-file/word-search.ts',

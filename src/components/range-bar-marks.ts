@@ -24,8 +24,11 @@ export const word = (text: string, x: number, y: number, anchor: string, cls?: s
     text,
   );
 
-/** Long enough to lie over any bar. */
-const ACROSS = 400;
+/**
+ * Long enough to lie over any bar: twice it covers a width and a height together, of which bars have
+ * 300 at most. On paper what is cut off of it must not reach beyond the sheet either.
+ */
+const ACROSS = 200;
 
 /** Thin strokes, 6 apart along a level, when they stand at 45 degrees. */
 const STROKES = '.75 3.49';

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { fetchedOnce } from './fetched-once.ts';
-import { siteFile } from './site-file.ts';
+import { packedFile } from './packed-file.ts';
 
 const parts = new Map<string, () => Promise<Catalogue>>();
 
@@ -10,7 +10,8 @@ const parts = new Map<string, () => Promise<Catalogue>>();
  */
 export const cataloguePart = (part: string): Promise<Catalogue> => {
   const fetched =
-    parts.get(part) ?? fetchedOnce(() => siteFile(`/catalogue/${part}.json`) as Promise<Catalogue>);
+    parts.get(part) ??
+    fetchedOnce(() => packedFile(`/catalogue/${part}.json`) as Promise<Catalogue>);
   parts.set(part, fetched);
   return fetched();
 };
