@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
-import { assessDevice, deviceKnowledge } from '../../src/engine/index.ts';
+import { assessDevice, deviceKnowledge, ruleOf } from '../../src/engine/index.ts';
 import { noiseWithSource, steadyError } from '../../src/engine/equations/amplifier.ts';
 import { adjustedOutput } from '../../src/engine/equations/regulator.ts';
 import { seriesLoss } from '../../src/engine/equations/switch.ts';
@@ -128,7 +128,12 @@ describe('figures of devices against their sheets', () => {
   });
 
   it('makes 1 mA of 5 uA at 35 degC and a gain of 99 (identity: 5 uA * 2 * 100)', () => {
-    expect(amplifiedLeakage(exactly(5e-6), exactly(99), 35).typ).toBeCloseTo(1e-3, 12);
+    expect(
+      amplifiedLeakage(exactly(5e-6), exactly(99), {
+        warm: 35,
+        doubling: ruleOf(catalogue, 'junction-doubling'),
+      }).typ,
+    ).toBeCloseTo(1e-3, 12);
   });
 
   it('sets 5 V with 240 and 720 ohm (lm317-onsemi, figure 1)', () => {

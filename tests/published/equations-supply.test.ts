@@ -16,6 +16,8 @@ import {
 import { resistanceBetween } from '../../src/engine/equations/series-resistance.ts';
 import { canSurface } from '../../src/engine/equations/surface.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
+import { ruleOf } from '../../src/engine/rule-of-thumb.ts';
+import { catalogue } from '../engine/assessment/setting.ts';
 import { expectAnswer, type Case } from './equation-case.ts';
 
 const inrush: Case[] = [
@@ -108,6 +110,7 @@ const hours = (
     rise: more.rise ?? 0,
     riseHalving: more.riseHalving ?? 10,
     voltageFactor: more.voltageFactor ?? 1,
+    longest: ruleOf(catalogue, 'longest-life'),
   }) / HOUR;
 
 const sag = (ampere: number, hertz: number, farad: number): number =>

@@ -9,6 +9,7 @@ import { reverseWithstood } from '../../src/engine/findings/reverse.ts';
 import { peakVoltage, ratedVoltage, voltageMargin } from '../../src/engine/findings/voltage.ts';
 import { judgeFirst, type Part } from '../../src/engine/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../../src/engine/quantities/range.ts';
+import { ruleOf } from '../../src/engine/rule-of-thumb.ts';
 import { reformingPlan } from '../../src/engine/reforming/plan.ts';
 import { bodyOfRow } from '../../src/engine/sizes/body.ts';
 import { frequencyFactor, temperatureFactor } from '../../src/engine/sizes/ripple-factors.ts';
@@ -81,6 +82,7 @@ const life = (one: Given): number =>
     rise: 0,
     riseHalving: 10,
     voltageFactor: 1,
+    longest: ruleOf(catalogue, 'longest-life'),
   }) / HOUR;
 
 /** How much longer a part lives by a rise (K) that is smaller than another. */
@@ -94,6 +96,7 @@ const lifeByRise = (smaller: number, larger: number, riseHalving: number): numbe
       rise,
       riseHalving,
       voltageFactor: 1,
+      longest: ruleOf(catalogue, 'longest-life'),
     }),
   );
   return (long ?? NaN) / (short ?? NaN);

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../engine/catalogue.ts';
-import { eachWithout, NOTED, nothing, pick, without } from './slice-pieces.ts';
+import { eachWithout, NOTED, nothing, pick, RULES_OF_SURENESS, without } from './slice-pieces.ts';
 
 /** The part of the catalogue that assessments of one family of devices need. */
 export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue => {
@@ -20,6 +20,7 @@ export const sliceDevices = (catalogue: Catalogue, family: string): Catalogue =>
     ...nothing(catalogue),
     units: catalogue.units,
     verdictRules: catalogue.verdictRules,
+    rulesOfThumb: pick(catalogue.rulesOfThumb, [...RULES_OF_SURENESS, 'junction-doubling']),
     sources: eachWithout(pick(catalogue.sources, cited), ['publisher', 'url']),
     devices: {
       ...devices,

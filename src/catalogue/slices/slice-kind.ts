@@ -8,6 +8,7 @@ import {
   nothing,
   pick,
   POSITION_WORDS,
+  RULES_OF_SURENESS,
   sumInputsOf,
   TYPE_WORDS,
   without,
@@ -15,6 +16,7 @@ import {
 } from './slice-pieces.ts';
 
 const RULES_OF_FINDINGS: readonly RuleOfThumb[] = [
+  ...RULES_OF_SURENESS,
   'halving',
   'resistor-power-in-hand',
   'thermal-noise-over',

@@ -13,6 +13,13 @@ export const TYPE_WORDS = ['appearance', 'summary', 'failure', ...NOTED] as cons
 /** Words of positions that only their own pages show. */
 export const POSITION_WORDS = ['summary', 'decisive', 'larger', 'smaller', ...NOTED] as const;
 
+/** Rules of thumb by which every finding is sure or not. */
+export const RULES_OF_SURENESS: readonly RuleOfThumb[] = [
+  'apart-likely',
+  'apart-possible',
+  'as-good-as-nothing',
+];
+
 /** Rules of thumb by which what a line of a list tells in part is completed. */
 export const RULES_OF_LINES: readonly RuleOfThumb[] = [
   'valve-rating',

@@ -9,6 +9,7 @@ import {
   type Outcome,
 } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
+import { ruleOf, type WithRules } from '../rule-of-thumb.ts';
 
 /** How sure a finding is, and why no more so. */
 export interface Sureness {
@@ -23,30 +24,33 @@ export interface Sureness {
 
 const WORDS = ['sure', 'likely', 'possible'] as const;
 
-/** Ends that lie further apart than this (ratio) leave a finding likely at best, or possible. */
-const WIDE = 10;
-const VERY_WIDE = 100;
-
-/** A figure below this share of its limit is as good as nothing: how small it is tells no more. */
-const NOTHING = 0.01;
-
 /**
  * How many times apart the ends of a figure lie, as far as its limit makes that count; nothing for
  * figures that no ratio can be taken of.
  */
-export const timesApart = ({ min, max }: Range, { low, high }: Limit): number | undefined => {
+export const timesApart = (
+  rules: WithRules,
+  { min, max }: Range,
+  { low, high }: Limit,
+): number | undefined => {
   if (min <= 0) return undefined;
-  const least = NOTHING * Math.max(0, high ?? low ?? 0);
+  const least = ruleOf(rules, 'as-good-as-nothing') * Math.max(0, high ?? low ?? 0);
   const from = Math.max(min, least);
   return from > 0 ? Math.max(max, least) / from : undefined;
 };
 
 /** How sure what rests on a basis is, whose ends lie so many times apart; nothing for what has no ratio. */
 export const sureBy = (
+  rules: WithRules,
   basis: Basis,
   apart: number | undefined,
 ): Pick<Sureness, 'sure' | 'basis' | 'apart'> => {
-  const bySpread = apart === undefined || apart < WIDE ? 0 : apart < VERY_WIDE ? 1 : 2;
+  const bySpread =
+    apart === undefined || apart < ruleOf(rules, 'apart-likely')
+      ? 0
+      : apart < ruleOf(rules, 'apart-possible')
+        ? 1
+        : 2;
   const byBasis = BASES.indexOf(basis);
   return {
     sure: WORDS[Math.max(byBasis, bySpread)] ?? 'possible',
@@ -57,8 +61,8 @@ export const sureBy = (
 
 /**
  * How sure a finding is: by the weakest basis of its figures, rules and tables, or of its equation
- * where that is from memory; and no more than likely where its ends lie ten times apart, no more
- * than possible at a hundred times.
+ * where that is from memory; and no more than likely, or possible, where its ends lie as far apart
+ * as the rules of thumb `apart-likely` and `apart-possible` say.
  */
 export const surenessOf = (
   outcome: Outcome,
@@ -67,6 +71,7 @@ export const surenessOf = (
   part: KnownPart,
   circumstances: Pick<Circumstances, 'catalogue'>,
 ): Sureness => {
+  const { catalogue } = circumstances;
   if (outcome.status === 'unknown') {
     return { sure: 'possible', basis: 'memory', weakest: outcome.missing };
   }
@@ -81,7 +86,11 @@ export const surenessOf = (
   ];
   const basis = weakestOf(bases);
   return {
-    ...sureBy(basis, row.unit === 'grade' ? undefined : timesApart(outcome.value, limit)),
+    ...sureBy(
+      catalogue,
+      basis,
+      row.unit === 'grade' ? undefined : timesApart(catalogue, outcome.value, limit),
+    ),
     weakest: figures.filter((figure) => figure.basis === basis).map(({ property }) => property),
   };
 };

@@ -43,7 +43,7 @@ export const mountedOtherwise = (
     if (volts === undefined || !isOther || !isClose || !isInBand) continue;
     if (madeValues(catalogue, offer.series, low, high).length === 0) continue;
     const wanted = { type, capacitance, ratedVoltage: volts, style: offer.style };
-    const body = tabulatedBody(catalogue.bodies, wanted)?.row;
+    const body = tabulatedBody(catalogue, wanted)?.row;
     return { style: offer.style, ratedVoltage: volts, body };
   }
   return undefined;

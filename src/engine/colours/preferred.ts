@@ -1,6 +1,6 @@
 import type { MarkingTables } from '../../schemas/markings.ts';
-import { FLOAT_ERROR } from '../quantities/within.ts';
 import { decadeOf, SERIES_NAMES, type SeriesName } from '../values/series.ts';
+import { finestFor, type SeriesTolerance } from '../values/series-made.ts';
 import type { Tolerance } from '../markings/meanings/reading.ts';
 
 /** How a value stands to the series of preferred numbers. */
@@ -25,10 +25,7 @@ export const mantissaOf = (figures: string): number | undefined => {
 export interface PreferredTables {
   oldMantissas: readonly Pick<MarkingTables['oldMantissas'][number], 'value'>[];
   /** From the coarsest on. */
-  seriesTolerances: readonly Pick<
-    MarkingTables['seriesTolerances'][number],
-    'series' | 'percent'
-  >[];
+  seriesTolerances: readonly SeriesTolerance[];
 }
 
 const rank = (series: SeriesName): number => SERIES_NAMES.indexOf(series);
@@ -39,10 +36,9 @@ const suited = (
   tolerance: Tolerance | undefined,
 ): boolean => {
   if (tolerance?.unit !== 'fraction') return true;
-  const size = Math.max(tolerance.minus, tolerance.plus) * (1 + FLOAT_ERROR);
-  // The finest series is for tighter parts as well, and close parts are sold in the coarser ones.
-  const own = rows.find(({ percent }) => size >= percent / 100) ?? rows.at(-1);
-  return own === undefined || rank(series) <= rank(own.series);
+  // Close parts are sold in the coarser series as well.
+  const finest = finestFor(rows, Math.max(tolerance.minus, tolerance.plus));
+  return finest === undefined || rank(series) <= rank(finest);
 };
 
 /** How figures stand to the series, given the tolerance. */

@@ -4,6 +4,7 @@ import { ExplainedFinding, siUnitOf } from '../assessment/explained.ts';
 import { weakestOf } from '../assessment/basis.ts';
 import type { SourceId } from '../catalogue.ts';
 import type { Finding, Judged } from '../assessment/finding.ts';
+import type { WithRules } from '../rule-of-thumb.ts';
 import { sureBy, timesApart, type Sureness } from '../assessment/sureness.ts';
 import type { Limit, Outcome } from '../findings/model.ts';
 import type { DeviceCircumstances, DeviceModel } from './model.ts';
@@ -18,11 +19,11 @@ export interface Prepared {
   limit: Limit;
 }
 
-const surenessOf = (outcome: Outcome, limit: Limit, unit: string): Sureness => {
+const surenessOf = (rules: WithRules, outcome: Outcome, limit: Limit, unit: string): Sureness => {
   if (outcome.status === 'unknown')
     return { sure: 'possible', basis: 'memory', weakest: outcome.missing };
-  const apart = unit === 'grade' ? undefined : timesApart(outcome.value, limit);
-  return { ...sureBy(weakestOf(outcome.bases ?? []), apart), weakest: outcome.properties };
+  const apart = unit === 'grade' ? undefined : timesApart(rules, outcome.value, limit);
+  return { ...sureBy(rules, weakestOf(outcome.bases ?? []), apart), weakest: outcome.properties };
 };
 
 class DeviceFinding extends ExplainedFinding {
@@ -59,7 +60,7 @@ class DeviceFinding extends ExplainedFinding {
 
   protected override rate(): Sureness {
     const { outcome, limit, row } = this.#judged;
-    return surenessOf(outcome, limit, row.unit);
+    return surenessOf(this.#circumstances.catalogue, outcome, limit, row.unit);
   }
 }
 

@@ -5,9 +5,10 @@ import { writtenRange } from '../assessment/written-range.ts';
 import { REFERENCE_CELSIUS } from '../equations/reference.ts';
 import { leakageWhenWarm } from '../equations/switch.ts';
 import { exactly, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { deviceKnowledge } from './known.ts';
 import type { DeviceCircumstances } from './model.ts';
-import { biasWhenWarm } from './models/amplifier.ts';
+import { isLeakage } from './models/amplifier.ts';
 import { injectedCharge } from './models/switch.ts';
 
 const rangeOf = (
@@ -19,23 +20,23 @@ const rangeOf = (
 const temperatureIn = ({ conditions }: DeviceCircumstances): number =>
   conditions['temperature']?.typ ?? REFERENCE_CELSIUS;
 
-const biasOf = (
-  device: DeviceRow,
-  row: DeviceSumInputRow,
-  circumstances: DeviceCircumstances,
-): Range | undefined => {
-  const bias = rangeOf(device, row, circumstances);
-  const fet = deviceKnowledge(circumstances.catalogue, device, 'fet-input')?.range;
-  return bias && fet && biasWhenWarm(bias, fet, temperatureIn(circumstances));
-};
-
 const leakageOf = (
   device: DeviceRow,
   row: DeviceSumInputRow,
   circumstances: DeviceCircumstances,
 ): Range | undefined => {
   const leakage = rangeOf(device, row, circumstances);
-  return leakage && leakageWhenWarm(leakage, temperatureIn(circumstances));
+  const doubling = ruleOf(circumstances.catalogue, 'junction-doubling');
+  return leakage && leakageWhenWarm(leakage, temperatureIn(circumstances), doubling);
+};
+
+const biasOf = (
+  device: DeviceRow,
+  row: DeviceSumInputRow,
+  circumstances: DeviceCircumstances,
+): Range | undefined => {
+  const fet = deviceKnowledge(circumstances.catalogue, device, 'fet-input')?.range;
+  return fet && (isLeakage(fet) ? leakageOf : rangeOf)(device, row, circumstances);
 };
 
 /** What one field of a sum is filled with; nothing where that is not known. */

@@ -2,6 +2,7 @@ import type { DeviceRow, UseRow } from '../../schemas/devices.ts';
 import type { Basis, Catalogue, PropertyId, SourceId } from '../catalogue.ts';
 import type { Outcome } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
+import { ruleOf, type RuleOfThumb } from '../rule-of-thumb.ts';
 import { deviceKnowledge, type DeviceKnowledge } from './known.ts';
 
 /** What a finding about a device is worked out from. */
@@ -37,6 +38,8 @@ export interface Numbers {
   facts: DeviceKnowledge[];
   /** The typical number of a condition, SI. */
   of: (condition: string) => number;
+  /** A rule of thumb, SI. */
+  rule: (id: RuleOfThumb) => number;
 }
 
 interface Spec {
@@ -72,6 +75,7 @@ export const byFigures = ({ properties, at, value, working }: Spec): DeviceModel
       numbers: {
         facts: found.map((one) => one ?? nothing),
         of: (condition) => numberOf(circumstances, condition),
+        rule: (id) => ruleOf(circumstances.catalogue, id),
       },
       missing: properties.filter((_, index) => found[index] === undefined),
     };

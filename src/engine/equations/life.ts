@@ -1,8 +1,3 @@
-import { HOUR } from '../quantities/si.ts';
-
-/** Time (s) beyond which no maker vouches for a wet electrolytic: fifteen years, as hours of their formulas. */
-export const LONGEST_LIFE = 131_400 * HOUR;
-
 /**
  * How much longer a part lives below its rated voltage: (U/U_R)^-2.5, and no more than at 60 %
  * (lifetime model of an electrolytic maker).
@@ -26,15 +21,17 @@ export interface Wear {
   riseHalving: number;
   /** Factor for the voltage that is left unused. */
   voltageFactor: number;
+  /** Time (s) beyond which nobody vouches for the part. */
+  longest: number;
 }
 
 /**
- * Life (s) in use: L0 * 2^((T0 - T)/10) * 2^(-dT/h) * K_V, and no more than fifteen years. Warmer
+ * Life (s) in use: L0 * 2^((T0 - T)/H) * 2^(-dT/h) * K_V, and no more than is vouched for. Warmer
  * than rated it shortens by the same rule.
  */
 export const wearLife = (wear: Wear): number =>
   Math.min(
-    LONGEST_LIFE,
+    wear.longest,
     wear.rated *
       2 ** ((wear.ratedTemperature - wear.ambient) / wear.doubling - wear.rise / wear.riseHalving) *
       wear.voltageFactor,

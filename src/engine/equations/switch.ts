@@ -2,9 +2,6 @@ import { mapRising, type Range } from '../quantities/range.ts';
 import { shareOf } from './divider.ts';
 import { REFERENCE_CELSIUS } from './reference.ts';
 
-/** Kelvin in which the leakage of a junction doubles (common practice; sheets of JFET inputs say so). */
-const DOUBLING = 10;
-
 /** Share of a signal that stays in a resistance (ohm) before a load (ohm): R/(R + R_L). */
 export const seriesLoss = (resistance: Range, load: number): Range =>
   mapRising(resistance, (ohm) => shareOf(ohm, load));
@@ -20,10 +17,12 @@ export const gainChange = (peak: Range, rail: Range, load: number): Range => {
 };
 
 /**
- * Leakage current (A) of a junction that is warmer than the 25 degC its figure is for: doubled every
- * ten kelvin; below 25 degC the figure is not improved.
+ * Leakage current (A) of a junction that is warmer than the 25 degC its figure is for; below 25 degC
+ * the figure is not improved.
+ * @param temperature degC
+ * @param doubling kelvin that double it
  */
-export const leakageWhenWarm = (current: Range, temperature: number): Range => {
-  const factor = 2 ** (Math.max(0, temperature - REFERENCE_CELSIUS) / DOUBLING);
+export const leakageWhenWarm = (current: Range, temperature: number, doubling: number): Range => {
+  const factor = 2 ** (Math.max(0, temperature - REFERENCE_CELSIUS) / doubling);
   return mapRising(current, (ampere) => ampere * factor);
 };

@@ -41,6 +41,7 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
   const riseHalving = rangeOf(circumstances, part, RISE) ?? usual;
   const ambient = conditionOf(circumstances, 't-max');
   const voltageFactor = voltageLifeFactor(conditionOf(circumstances, 'vdc').typ, part.ratedVoltage);
+  const longest = ruleOf(circumstances.catalogue, 'longest-life');
   const { rise } = heating;
   const at = (good: 'min' | 'typ' | 'max', bad: 'min' | 'typ' | 'max', factor: number): number =>
     wearLife({
@@ -51,6 +52,7 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
       rise: rise[bad],
       riseHalving: riseHalving[good],
       voltageFactor: factor,
+      longest,
     });
   return {
     // Makers differ on whether unused voltage lengthens life at all: the worst part gains nothing.

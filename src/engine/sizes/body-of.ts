@@ -14,11 +14,11 @@ export type Sized = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage' | 'made'>
 export const DENSITY = 'charge-density';
 
 /** From the tables, for a part of unknown class from those of all that it can be. */
-const published = ({ bodies, types }: Catalogue, part: Sized): Body | undefined => {
-  const members: readonly TypeId[] = types[part.type]?.union_of ?? [];
-  if (members.length === 0) return tabulatedBody(bodies, part);
+const published = (catalogue: Catalogue, part: Sized): Body | undefined => {
+  const members: readonly TypeId[] = catalogue.types[part.type]?.union_of ?? [];
+  if (members.length === 0) return tabulatedBody(catalogue, part);
   const [first, ...rest] = members.flatMap(
-    (type) => tabulatedBody(bodies, { ...part, type }) ?? [],
+    (type) => tabulatedBody(catalogue, { ...part, type }) ?? [],
   );
   return first === undefined || rest.length + 1 < members.length
     ? undefined

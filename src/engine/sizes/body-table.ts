@@ -1,5 +1,6 @@
 import type { BodyRow } from '../../schemas/sizes.ts';
-import type { TypeId } from '../catalogue.ts';
+import type { Catalogue, TypeId } from '../catalogue.ts';
+import { ruleOf, type WithRules } from '../rule-of-thumb.ts';
 import { bodyBetween, bodyOfRow, volumeOf, type Body } from './body.ts';
 import { alike, logBetween, logShare, TABLE_ROUNDING } from './interpolate.ts';
 
@@ -23,15 +24,6 @@ interface Shelf {
   volts: number;
   entries: Entry[];
 }
-
-/**
- * A body for a higher voltage takes the part as well, but says little about its size where that
- * voltage is more than this many times higher: two to four steps of the usual series.
- */
-const HIGHEST_STEP = 2.6;
-
-/** Nor does a body that is listed only for values this many times larger. */
-const HIGHEST_VALUE = 10;
 
 const shelvesOf = (rows: readonly BodyRow[]): Map<TypeId, Shelf[]> => {
   const byType = new Map<TypeId, Shelf[]>();
@@ -84,12 +76,16 @@ const nextBelow = (entries: readonly Entry[], farads: number): Entry | undefined
     );
 
 /** What one shelf has for the part: a listed body, one between two values, or a larger one. */
-const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined => {
+const onShelf = (
+  { volts, entries }: Shelf,
+  wanted: Wanted,
+  valueReach: number,
+): Found | undefined => {
   const farads = wanted.capacitance;
   const cover = entries.find(({ row }) => row.c_max >= farads * (1 - TABLE_ROUNDING));
   if (cover === undefined) return undefined;
   const { row, volume } = cover;
-  const near = row.c_min <= farads * HIGHEST_VALUE;
+  const near = row.c_min <= farads * valueReach;
   const whole = (from: 'listed' | 'covering'): Found => ({
     volume,
     near,
@@ -112,17 +108,23 @@ const onShelf = ({ volts, entries }: Shelf, wanted: Wanted): Found | undefined =
  * beyond the rows. Once one row is near, a smaller body counts however much more it holds, so that
  * no part is reckoned larger than another of more value.
  */
-export const tabulatedBody = (rows: readonly BodyRow[], wanted: Wanted): Body | undefined => {
+export const tabulatedBody = (
+  catalogue: Pick<Catalogue, 'bodies'> & WithRules,
+  wanted: Wanted,
+): Body | undefined => {
   const { ratedVoltage, style } = wanted;
+  // A body for more takes the part as well, but says little about its size where it is for far more.
+  const valueReach = ruleOf(catalogue, 'body-value-reach');
+  const mostVolts = ratedVoltage * ruleOf(catalogue, 'body-rating-reach');
   let best: Found | undefined;
   let near = false;
-  for (const shelf of shelves(rows, wanted.type)) {
+  for (const shelf of shelves(catalogue.bodies, wanted.type)) {
     const chip = shelf.entries[0]?.row.shape === 'chip';
     const suits =
       (style === undefined ? !chip : shelf.style === style) &&
       shelf.volts >= ratedVoltage * (1 - TABLE_ROUNDING) &&
-      shelf.volts <= ratedVoltage * HIGHEST_STEP;
-    const found = suits ? onShelf(shelf, wanted) : undefined;
+      shelf.volts <= mostVolts;
+    const found = suits ? onShelf(shelf, wanted, valueReach) : undefined;
     if (found === undefined) continue;
     near ||= found.near;
     if (best === undefined || found.volume < best.volume) best = found;

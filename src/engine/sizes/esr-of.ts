@@ -3,13 +3,8 @@ import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, SourceId, TypeId } from '../catalogue.ts';
 import { resistanceBetween } from '../equations/series-resistance.ts';
 import { hull, mapRising, type Range } from '../quantities/range.ts';
-import {
-  alike,
-  logBetweenRanges,
-  logShare,
-  LOWEST_FREQUENCY_SHARE,
-  TABLE_ROUNDING,
-} from './interpolate.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
+import { alike, logBetweenRanges, logShare, TABLE_ROUNDING } from './interpolate.ts';
 
 /** A single part as far as its series resistance is concerned. */
 export type Resisting = Pick<Part, 'type' | 'capacitance' | 'ratedVoltage'>;
@@ -110,9 +105,6 @@ const pointsFor = (
     })
     .toSorted((a, b) => a.frequency - b.frequency);
 
-/** Rows speak of frequencies up to this many times their own. */
-const HIGHEST_TIMES = 10;
-
 const joined = (a: SeriesResistance, b: SeriesResistance, range: Range): SeriesResistance => ({
   range,
   by: 'value',
@@ -133,13 +125,17 @@ const byValue = (
   const lower = upper === undefined ? points.at(-1) : points[after - 1];
   if (lower === undefined) {
     // Below the rows the loss is what counts, and a steady loss is a resistance that goes with 1/f.
-    if (upper === undefined || frequency < upper.frequency * LOWEST_FREQUENCY_SHARE)
+    if (
+      upper === undefined ||
+      frequency < upper.frequency * ruleOf(catalogue, 'frequency-reach-down')
+    )
       return undefined;
     const range = mapRising(upper.read.range, (ohm) => (ohm * upper.frequency) / frequency);
     return { ...upper.read, range };
   }
   if (upper === undefined) {
-    return frequency <= lower.frequency * HIGHEST_TIMES ? lower.read : undefined;
+    const reach = ruleOf(catalogue, 'resistance-frequency-reach');
+    return frequency <= lower.frequency * reach ? lower.read : undefined;
   }
   const range = resistanceBetween(
     { frequency: lower.frequency, resistance: lower.read.range },
@@ -149,9 +145,6 @@ const byValue = (
   return joined(lower.read, upper.read, range);
 };
 
-/** What is known of a whole type holds within this factor of the frequency that it is given for. */
-const WHOLE_TYPE = 3;
-
 const ofOneType = (
   catalogue: Catalogue,
   part: Resisting,
@@ -159,7 +152,8 @@ const ofOneType = (
 ): SeriesResistance | undefined => {
   const tabulated = byValue(catalogue, part, frequency);
   if (tabulated !== undefined) return tabulated;
-  if (Math.abs(Math.log(frequency / TABLE_FREQUENCY)) > Math.log(WHOLE_TYPE)) return undefined;
+  const reach = ruleOf(catalogue, 'type-frequency-reach');
+  if (Math.abs(Math.log(frequency / TABLE_FREQUENCY)) > Math.log(reach)) return undefined;
   const whole = catalogue.knowledge[part.type]?.[RESISTANCE];
   return whole?.status === 'known'
     ? { range: whole.range, by: 'type', sources: whole.sources, bases: [whole.basis] }

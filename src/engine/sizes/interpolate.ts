@@ -21,8 +21,5 @@ export const logBetweenRanges = (from: Range, to: Range, share: number): Range =
 /** Share by which a value may lie beside a tabulated one and still be it: rounding only. */
 export const TABLE_ROUNDING = 1e-4;
 
-/** Rows speak of frequencies down to this share of their own: of 50 Hz mains where they are for 120. */
-export const LOWEST_FREQUENCY_SHARE = 0.4;
-
 /** Whether two numbers are the same but for rounding. */
 export const alike = (a: number, b: number): boolean => Math.abs(a / b - 1) <= TABLE_ROUNDING;

@@ -1,6 +1,7 @@
 import type { Basis, Catalogue, SourceId } from '../catalogue.ts';
+import { ruleOf, type WithRules } from '../rule-of-thumb.ts';
 import type { Resisting } from './esr-of.ts';
-import { logShare, LOWEST_FREQUENCY_SHARE, TABLE_ROUNDING } from './interpolate.ts';
+import { logShare, TABLE_ROUNDING } from './interpolate.ts';
 
 /** A factor on ripple current, and where it is from. */
 export interface RippleFactor {
@@ -30,12 +31,12 @@ const factorBy = (
  * covers it.
  */
 export const frequencyFactor = (
-  { rippleByFrequency }: Pick<Catalogue, 'rippleByFrequency'>,
+  catalogue: Pick<Catalogue, 'rippleByFrequency'> & WithRules,
   { type, capacitance, ratedVoltage }: Resisting,
   from: number,
   to: number,
 ): RippleFactor | undefined => {
-  const rows = rippleByFrequency
+  const rows = catalogue.rippleByFrequency
     .filter(
       (row) =>
         row.type === type &&
@@ -49,7 +50,8 @@ export const frequencyFactor = (
     const upper = rows.find((row) => row.frequency_hz >= hertz * (1 - TABLE_ROUNDING));
     const lower = rows.findLast((row) => row.frequency_hz <= hertz * (1 + TABLE_ROUNDING));
     if (lower === undefined) {
-      return upper === undefined || hertz < upper.frequency_hz * LOWEST_FREQUENCY_SHARE
+      return upper === undefined ||
+        hertz < upper.frequency_hz * ruleOf(catalogue, 'frequency-reach-down')
         ? undefined
         : upper.factor * Math.sqrt(hertz / upper.frequency_hz);
     }

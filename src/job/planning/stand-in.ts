@@ -67,7 +67,7 @@ export const isKind = (one: StandIn): one is KindStandIn => !isCapacitor(one) &&
 const IN_WORDS: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four' };
 
 /** How many parts stand for one: `two in series`; nothing where one does. */
-export const seriesWords = (one: StandIn): string => {
+const seriesWords = (one: StandIn): string => {
   const count = isKind(one) ? one.inSeries : undefined;
   return count === undefined ? '' : `${IN_WORDS[count] ?? String(count)} in series`;
 };

@@ -143,12 +143,12 @@ describe('how sure a finding is', () => {
     ['at most', { high: 100 }],
     ['at least', { low: 100 }],
   ])('what is next to nothing follows from what may be %s', (_what, limit) => {
-    expect(timesApart({ min: 0.01, typ: 1, max: 9 }, limit)).toBeCloseTo(9, 9);
-    expect(timesApart({ min: 0.01, typ: 1, max: 9 }, {})).toBeCloseTo(900, 9);
+    expect(timesApart(catalogue, { min: 0.01, typ: 1, max: 9 }, limit)).toBeCloseTo(9, 9);
+    expect(timesApart(catalogue, { min: 0.01, typ: 1, max: 9 }, {})).toBeCloseTo(900, 9);
   });
 
   test('figures below zero have no ratio', () => {
-    expect(timesApart({ min: -1, typ: 0, max: 5 }, { high: 1 })).toBeUndefined();
-    expect(timesApart({ min: 0, typ: 0, max: 0 }, { high: 1 })).toBeUndefined();
+    expect(timesApart(catalogue, { min: -1, typ: 0, max: 5 }, { high: 1 })).toBeUndefined();
+    expect(timesApart(catalogue, { min: 0, typ: 0, max: 0 }, { high: 1 })).toBeUndefined();
   });
 });

@@ -51,6 +51,10 @@ describe('figures among the preferred numbers of IEC 60063', () => {
     // Close parts are sold in E24 as well.
     ['51', 1, 'E24', true],
     ['12', 0.5, 'E12', true],
+    // Between two rows that for the wider tolerance, as markings are read.
+    ['105', 3, 'E48', false],
+    ['51', 3, 'E24', true],
+    ['15', 80, 'E6', true],
     ['50', 5, undefined, false],
     ['211', 1, undefined, false],
   ])('%s within %s %%', (figures, percent, series, suits) => {

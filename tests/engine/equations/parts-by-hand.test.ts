@@ -27,10 +27,7 @@ import {
   rippleTogether,
   triangularRms,
 } from '../../../src/engine/equations/ripple.ts';
-import {
-  amplifiedLeakage,
-  amplifiedLeakageShare,
-} from '../../../src/engine/equations/transistor.ts';
+import { amplifiedLeakage, shareOfWorking } from '../../../src/engine/equations/transistor.ts';
 import {
   atWiper,
   contactJump,
@@ -117,17 +114,18 @@ describe('a transistor with its base left open', () => {
     // Twenty kelvin are two doublings.
     [45, 200e-6, 800e-6, 4e-3],
   ])('at %d °C', (celsius, least, usual, most) => {
-    const leakage = amplifiedLeakage(cutoff, gain, celsius);
+    const leakage = amplifiedLeakage(cutoff, gain, { warm: celsius, doubling: 10 });
     expect(leakage.min).toBeCloseTo(least, 9);
     expect(leakage.typ).toBeCloseTo(usual, 9);
     expect(leakage.max).toBeCloseTo(most, 9);
-    const share = amplifiedLeakageShare(cutoff, gain, celsius, 2e-3);
+    const share = shareOfWorking(leakage, 2e-3);
     expect(share.min).toBeCloseTo(least / 2e-3, 6);
     expect(share.max).toBeCloseTo(most / 2e-3, 6);
   });
 
   test('where no current is worked at it is beyond all measure, and a number', () => {
-    expect(amplifiedLeakageShare(cutoff, gain, 25, 0).typ).toBeCloseTo(200e-6 / 1e-12, -3);
+    const share = shareOfWorking({ min: 1e-6, typ: 200e-6, max: 1e-3 }, 0);
+    expect(share.typ).toBeCloseTo(200e-6 / 1e-12, -3);
   });
 });
 

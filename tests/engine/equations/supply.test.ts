@@ -73,6 +73,7 @@ describe('life of a wet part', () => {
     rise: 3,
     riseHalving: 7,
     voltageFactor: 1,
+    longest: 1e9,
   };
   const kelvin = fc.double({ min: 0, max: 60, noNaN: true });
 

@@ -167,8 +167,9 @@ const cases: [what: string, got: number | object, expected: number | object][] =
     to(0, 0.25, 0.5),
   ],
   ['a switch that has no peak', gainChange(exactly(10), exactly(60), 90), exactly(0)],
-  ['junction 20 K warmer', leakageWhenWarm(to(1, 2, 3), 45), to(4, 8, 12)],
-  ['junction 20 K cooler', leakageWhenWarm(to(1, 2, 3), 5), to(1, 2, 3)],
+  ['junction 20 K warmer', leakageWhenWarm(to(1, 2, 3), 45, 10), to(4, 8, 12)],
+  ['junction 20 K warmer that doubles each 5', leakageWhenWarm(to(1, 2, 3), 45, 5), to(16, 32, 48)],
+  ['junction 20 K cooler', leakageWhenWarm(to(1, 2, 3), 5, 10), to(1, 2, 3)],
   ['to 1 - 1/e² in two time constants', chargingTime(1e3, 1e-6, 1 - Math.E ** -2), 2e-3],
   [
     'timer running free with 1 kΩ, 2 kΩ, 1 µF: ln 2 of 3 ms and of 2 ms',

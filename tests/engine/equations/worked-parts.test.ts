@@ -54,6 +54,7 @@ const cases: [what: string, got: number | object, expected: number | object][] =
       rise: 5,
       riseHalving: 5,
       voltageFactor: 1.5,
+      longest: 1e9,
     }),
     6000 * 3600,
   ],

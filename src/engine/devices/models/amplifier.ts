@@ -7,7 +7,6 @@ import {
   steadyError,
 } from '../../equations/amplifier.ts';
 import { droop } from '../../equations/leakage.ts';
-import { leakageWhenWarm } from '../../equations/switch.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import type { DeviceRow } from '../../../schemas/devices.ts';
@@ -21,6 +20,7 @@ import {
   type Numbers,
 } from '../model.ts';
 import { shareOf } from './rating.ts';
+import { warmWords, whenWarm } from './warm.ts';
 
 /** Something of the part that a condition must leave room for. */
 const room = (property: string, condition: string, words: string): DeviceModel =>
@@ -52,14 +52,21 @@ export const reversal = byFigures({
   },
 });
 
-/** Bias current (A) at the temperature of the circuit; that of bipolar inputs hardly moves. */
-export const biasWhenWarm = (bias: Range, fet: Range, temperature: number): Range =>
-  fet.typ > 0 ? leakageWhenWarm(bias, temperature) : bias;
+/** What bias current follows from: its figure at 25 degC (A), and whether the input is one of FETs. */
+interface Bias {
+  bias: Range;
+  fet: Range;
+}
 
-const biasWords = (bias: Range, fet: Range, temperature: number): string =>
-  fet.typ > 0
-    ? `${formatQuantity(bias, 'A')} at 25 °C, doubled every 10 K up to ${formatValue(temperature, 'degC')}`
-    : formatQuantity(bias, 'A');
+/** Whether bias current is the leakage of a junction; that of bipolar inputs hardly moves with warmth. */
+export const isLeakage = (fet: Range): boolean => fet.typ > 0;
+
+/** Bias current (A) at the temperature of the circuit. */
+const warmBias = (numbers: Numbers, { bias, fet }: Bias): Range =>
+  isLeakage(fet) ? whenWarm(numbers, bias) : bias;
+
+const biasWords = (numbers: Numbers, { bias, fet }: Bias): string =>
+  isLeakage(fet) ? warmWords(numbers, bias) : formatQuantity(bias, 'A');
 
 /** How far the bias current moves a held voltage. */
 export const biasDroop = byFigures({
@@ -68,12 +75,12 @@ export const biasDroop = byFigures({
     droop(
       Infinity,
       numbers.of('hold-capacitor'),
-      biasWhenWarm(factAt(numbers, 0), factAt(numbers, 1), numbers.of('temperature')),
+      warmBias(numbers, { bias: factAt(numbers, 0), fet: factAt(numbers, 1) }),
       exactly(0),
       numbers.of('hold-time'),
     ).total,
   working: (numbers) =>
-    `${biasWords(factAt(numbers, 0), factAt(numbers, 1), numbers.of('temperature'))}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
+    `${biasWords(numbers, { bias: factAt(numbers, 0), fet: factAt(numbers, 1) })}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
 });
 
 /** Offset and bias current as they show at the output. */
@@ -82,12 +89,12 @@ export const dcError = byFigures({
   value: (numbers) =>
     steadyError(
       factAt(numbers, 0),
-      biasWhenWarm(factAt(numbers, 1), factAt(numbers, 2), numbers.of('temperature')),
+      warmBias(numbers, { bias: factAt(numbers, 1), fet: factAt(numbers, 2) }),
       numbers.of('source-resistance'),
       numbers.of('noise-gain'),
     ),
   working: (numbers) =>
-    `${formatQuantity(factAt(numbers, 0), 'V')} and ${biasWords(factAt(numbers, 1), factAt(numbers, 2), numbers.of('temperature'))} in ${formatValue(numbers.of('source-resistance'), 'ohm')}, times ${formatValue(numbers.of('noise-gain'), 'number')}`,
+    `${formatQuantity(factAt(numbers, 0), 'V')} and ${biasWords(numbers, { bias: factAt(numbers, 1), fet: factAt(numbers, 2) })} in ${formatValue(numbers.of('source-resistance'), 'ohm')}, times ${formatValue(numbers.of('noise-gain'), 'number')}`,
 });
 
 const gainWords = (numbers: Numbers): string =>

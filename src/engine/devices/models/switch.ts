@@ -1,6 +1,6 @@
 import { droop } from '../../equations/leakage.ts';
 import { holdStep, settlingTime } from '../../equations/sampling.ts';
-import { gainChange, leakageWhenWarm, seriesLoss } from '../../equations/switch.ts';
+import { gainChange, seriesLoss } from '../../equations/switch.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, scale } from '../../quantities/range.ts';
 import type { DeviceRow } from '../../../schemas/devices.ts';
@@ -12,6 +12,7 @@ import {
   type DeviceCircumstances,
   type DeviceModel,
 } from '../model.ts';
+import { warmWords, whenWarm } from './warm.ts';
 
 const NONE = exactly(0);
 
@@ -54,12 +55,12 @@ export const holdDroop = byFigures({
     droop(
       Infinity,
       numbers.of('hold-capacitor'),
-      leakageWhenWarm(factAt(numbers, 0), numbers.of('temperature')),
+      whenWarm(numbers, factAt(numbers, 0)),
       NONE,
       numbers.of('hold-time'),
     ).total,
   working: (numbers) =>
-    `${formatQuantity(factAt(numbers, 0), 'A')} at 25 °C, doubled every 10 K up to ${formatValue(numbers.of('temperature'), 'degC')}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
+    `${warmWords(numbers, factAt(numbers, 0))}, for ${formatValue(numbers.of('hold-time'), 's')} on ${formatValue(numbers.of('hold-capacitor'), 'F')}`,
 });
 
 /** Charge (C) that opening the switch injects, by what it couples where no charge is given. */

@@ -1,6 +1,8 @@
 import type { MarkingTables } from '../../../schemas/markings.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { significant } from './numbers.ts';
+import { SERIES_NAMES } from '../../values/series.ts';
+import { finestFor, type SeriesTolerance } from '../../values/series-made.ts';
 import { weights } from '../meanings/weights.ts';
 
 /** How a value is written: with few figures, so that many can be told apart, or with its unit. */
@@ -26,30 +28,26 @@ export const seriesPlacesOf = (
     const figures = figuresOf(value);
     if (!places.has(figures)) places.set(figures, place);
   };
-  for (const name of ['E3', 'E6', 'E12', 'E24'] as const)
+  // What was usual before there were series is likelier than a value of the precise ones.
+  for (const name of SERIES_NAMES) {
     for (const row of series) if (row.series === name) add(row.value, name);
-  for (const { value } of oldMantissas) add(value, 'old');
-  for (const name of ['E48', 'E96', 'E192'] as const)
-    for (const row of series) if (row.series === name) add(row.value, name);
+    if (name === 'E24') for (const { value } of oldMantissas) add(value, 'old');
+  }
   return places;
 };
-
-/** From the coarsest to the finest. */
-const order = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
 
 /**
  * How many series beyond the one for its tolerance a value is in: none or less where parts of such
  * a tolerance are made in it.
  */
 export const beyondSeriesOf = (
-  rows: MarkingTables['seriesTolerances'],
+  rows: readonly SeriesTolerance[],
   place: SeriesPlace,
   tolerance: number,
 ): number => {
-  if (place === 'old') return order.length;
-  // Parts of any tolerance tighter than its own are made in a series.
-  const own = rows.findLast((row) => row.percent / 100 >= tolerance * (1 - 1e-9))?.series;
-  return order.indexOf(place) - (own === undefined ? 0 : order.indexOf(own));
+  if (place === 'old') return SERIES_NAMES.length;
+  const finest = finestFor(rows, tolerance);
+  return SERIES_NAMES.indexOf(place) - (finest === undefined ? 0 : SERIES_NAMES.indexOf(finest));
 };
 
 /** Weight of a value by its significant figures: whether it is one that was made. */

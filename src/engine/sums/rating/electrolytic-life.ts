@@ -1,9 +1,15 @@
-import { LONGEST_LIFE, voltageLifeFactor, wearLife } from '../../equations/life.ts';
+import type { Catalogue } from '../../catalogue.ts';
+import { voltageLifeFactor, wearLife } from '../../equations/life.ts';
+import { formatValue } from '../../quantities/index.ts';
 import { HOUR } from '../../quantities/si.ts';
-import { defineSum, noteIf, quantity } from '../sum.ts';
+import { ruleOf } from '../../rule-of-thumb.ts';
+import { noteIf, quantity, withFacts } from '../sum.ts';
+
+/** What nobody vouches for any more. */
+const factsOf = (catalogue: Catalogue) => ({ longest: ruleOf(catalogue, 'longest-life') });
 
 /** Life of a wet electrolytic by temperature, ripple heating and voltage. */
-export const electrolyticLife = defineSum({
+export const electrolyticLife = withFacts(factsOf)({
   id: 'electrolytic-life',
   title: 'Life of an electrolytic',
   lead: 'How long a wet electrolytic lasts at its temperature, with its own heat by ripple and with the voltage that is left unused.',
@@ -81,16 +87,24 @@ export const electrolyticLife = defineSum({
     factor: { label: 'Gain from unused voltage', symbol: 'K_V', unit: 'ratio' },
   },
   equations: ['L_1 = L_0*2^((T_0 - T)/H)*2^(-dT/h)', 'K_V = (U/U_R)^-2.5', 'L = L_1*K_V'],
-  at: ({ rated, top, t, rise, doubling, halving, v, rating }) => {
+  at: ({ rated, top, t, rise, doubling, halving, v, rating }, { longest }) => {
     const factor = voltageLifeFactor(v, rating);
-    const wear = { rated, ratedTemperature: top, ambient: t, doubling, rise, riseHalving: halving };
+    const wear = {
+      rated,
+      ratedTemperature: top,
+      ambient: t,
+      doubling,
+      rise,
+      riseHalving: halving,
+      longest,
+    };
     return {
       life: wearLife({ ...wear, voltageFactor: factor }),
       plain: wearLife({ ...wear, voltageFactor: 1 }),
       factor,
     };
   },
-  notes: ({ v, rating, t, top }, { life = 0 }) => [
+  notes: ({ v, rating, t, top }, { life = 0 }, { longest }) => [
     ...noteIf(
       t > top,
       'caution',
@@ -98,9 +112,10 @@ export const electrolyticLife = defineSum({
     ),
     ...noteIf(v > rating, 'caution', 'The voltage is above the rating: no life is promised.'),
     ...noteIf(
-      life >= LONGEST_LIFE,
+      life >= longest,
       'limit',
-      'Beyond fifteen years nobody vouches for the seal, whatever the equation says: the result stops there.',
+      `Beyond ${formatValue(longest, 's')} nobody vouches for the seal, whatever the equation says: the result stops there.`,
+      'beckhoff-ps',
     ),
     {
       kind: 'remark',

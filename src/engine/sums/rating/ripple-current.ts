@@ -1,15 +1,21 @@
 import { rippleTogether, rippleTaken } from '../../equations/ripple.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { frequencyFactor, temperatureFactor } from '../../sizes/ripple-factors.ts';
+import { rulesOf } from '../../rule-of-thumb.ts';
 import { choice, noteIf, optionalQuantity, quantity, withFacts, type SumNote } from '../sum.ts';
 
+/** The one rule of thumb that the factors by frequency go by. */
+const REACH = 'frequency-reach-down';
+
 /** What the factors need, without the words that only their tables show. */
-const factsOf = ({ types, rippleByFrequency, rippleByTemperature }: Catalogue) => {
+const factsOf = (catalogue: Catalogue) => {
+  const { types, rippleByFrequency, rippleByTemperature } = catalogue;
   const listed = new Set([...rippleByFrequency, ...rippleByTemperature].map(({ type }) => type));
   return {
     types: [...listed].map((id) => ({ id, name: types[id]?.name ?? id })),
     rippleByFrequency: rippleByFrequency.map((row) => ({ ...row, locator: '', note: '' })),
     rippleByTemperature: rippleByTemperature.map((row) => ({ ...row, locator: '', note: '' })),
+    rulesOfThumb: { [REACH]: rulesOf(catalogue, REACH) },
   };
 };
 type Facts = ReturnType<typeof factsOf>;

@@ -2,17 +2,24 @@ import { heatByCurrent, currentForHeat } from '../../equations/heat.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { COMPARED_RISE, heatForRise, riseByHeat } from '../../equations/ripple.ts';
 import { cylinderSurface } from '../../equations/surface.ts';
+import { formatValue } from '../../quantities/index.ts';
+import { ruleOf } from '../../rule-of-thumb.ts';
 import { coreRiseOfCan } from '../../sizes/surface.ts';
 import { noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
-/** The rises of cores in cans of the type that they are listed for first. */
-const factsOf = ({ coreRises }: Catalogue) => {
+/**
+ * The rises of cores in cans of the type that they are listed for first, and the own heat (K) above
+ * which an electrolytic is usually said to be worked too hard.
+ */
+const factsOf = (catalogue: Catalogue) => {
+  const { coreRises } = catalogue;
   const can = coreRises[0]?.types[0] ?? '';
-  return { can, coreRises: coreRises.filter(({ types }) => types.includes(can)) };
+  return {
+    can,
+    coreRises: coreRises.filter(({ types }) => types.includes(can)),
+    warm: ruleOf(catalogue, 'ripple-rise'),
+  };
 };
-
-/** Own heat (K) above which an electrolytic is usually said to be worked too hard. */
-const WARM = 10;
 
 /** How much ripple current warms a part by its series resistance. */
 export const rippleHeating = withFacts(factsOf)({
@@ -100,11 +107,11 @@ export const rippleHeating = withFacts(factsOf)({
       most: currentForHeat(heatForTen / ratio, esr),
     };
   },
-  notes: (_, { rise = 0 }) => [
+  notes: (_, { rise = 0 }, { warm }) => [
     ...noteIf(
-      rise > WARM,
+      rise > warm,
       'limit',
-      'More than some ten kelvin of own heat: a wet electrolytic lives much shorter, and few sheets allow it.',
+      `More than ${formatValue(warm, 'K')} of own heat: a wet electrolytic lives much shorter, and few sheets allow it.`,
     ),
     {
       kind: 'remark',
@@ -119,7 +126,7 @@ export const rippleHeating = withFacts(factsOf)({
       scale: 'linear',
       y: ['rise'],
       yScale: 'linear',
-      limits: () => [{ label: '10 K', value: WARM }],
+      limits: (_, { warm }) => [{ label: formatValue(warm, 'K'), value: warm }],
     },
   ],
   cautions: ['electrolytic-vent'],

@@ -1,36 +1,42 @@
 import { storedEnergy, surgeCurrent, switchOnPeak } from '../../equations/inrush.ts';
 import { rectified } from '../../equations/rectifier.ts';
 import { triangularRms } from '../../equations/ripple.ts';
-import { choice, defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
+import type { Catalogue } from '../../catalogue.ts';
+import { ruleOf } from '../../rule-of-thumb.ts';
+import { choice, noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
-/**
- * Direct current for each ampere, effective, of the winding, with a capacitor behind the rectifier
- * (design guide of a transformer maker), and pulses a cycle, by the way of rectifying.
- */
+/** Ways of rectifying, with the pulses that each gives in a cycle. */
 const WAYS = {
-  bridge: { name: 'bridge of four diodes', share: 0.62, pulses: 2 },
-  tapped: { name: 'two diodes, tapped winding', share: 1, pulses: 2 },
-  half: { name: 'one diode, half wave', share: 0.28, pulses: 1 },
+  bridge: { name: 'bridge of four diodes', pulses: 2 },
+  tapped: { name: 'two diodes, tapped winding', pulses: 2 },
+  half: { name: 'one diode, half wave', pulses: 1 },
 } as const;
+type Way = keyof typeof WAYS;
 
-const wayOf = (id: string): (typeof WAYS)[keyof typeof WAYS] =>
-  id === 'half' || id === 'tapped' ? WAYS[id] : WAYS.bridge;
+const wayOf = (id: string): Way => (id === 'half' || id === 'tapped' ? id : 'bridge');
+
+/** Direct current for each ampere, effective, of the winding, with a capacitor behind the rectifier. */
+const factsOf = (catalogue: Catalogue): Record<Way, number> => ({
+  bridge: ruleOf(catalogue, 'winding-share-bridge'),
+  tapped: ruleOf(catalogue, 'winding-share-tapped'),
+  half: ruleOf(catalogue, 'winding-share-half'),
+});
 
 const equationsOf = (id: string): readonly string[] => {
-  const { share, pulses } = wayOf(id);
+  const { pulses } = WAYS[wayOf(id)];
   return [
     'V_p = sqrt(2)*V_ac - V_D',
     pulses === 2 ? 'V_r = I / (2*f*C)' : 'V_r = I / (f*C)',
     'V_t = V_p - V_r',
     'V_h = V_t - V_out - V_min',
     'I_0 = V_p/R',
-    ...(share === 1 ? ['I_w = I'] : [`I_w = I/${share}`]),
+    'I_w = I/k_w',
     'W = C*V_p^2/2',
   ];
 };
 
 /** Reservoir behind a rectifier: ripple, pulses, surge, and what a regulator has left. */
-export const reservoir = defineSum({
+export const reservoir = withFacts(factsOf)({
   id: 'reservoir',
   title: 'Reservoir behind a rectifier',
   lead: 'Ripple, charging pulses and switch-on surge of a reservoir behind a rectifier, what the winding has to give, and what is left for a regulator.',
@@ -122,12 +128,19 @@ export const reservoir = defineSum({
     first: { label: 'Current at the first instant', symbol: 'I_0', unit: 'A' },
     surge: { label: 'Surge as the half sine that heats alike', unit: 'A' },
     winding: { label: 'Current that the winding is rated for, at least', symbol: 'I_w', unit: 'A' },
+    share: {
+      label: 'Direct current for each ampere of the winding',
+      symbol: 'k_w',
+      unit: 'ratio',
+      step: true,
+    },
     energy: { label: 'Energy stored', symbol: 'W', unit: 'J' },
   },
   equations: equationsOf('bridge'),
   equationsFor: ({ way }) => equationsOf(way),
-  at: ({ way, vac, drop, i, f, c, r, reg, dropout }) => {
-    const { share, pulses } = wayOf(way);
+  at: ({ way, vac, drop, i, f, c, r, reg, dropout }, facts) => {
+    const { pulses } = WAYS[wayOf(way)];
+    const share = facts[wayOf(way)];
     const { peak, ripple, trough, conduction, pulse } = rectified({
       effective: vac,
       drop,
@@ -147,6 +160,7 @@ export const reservoir = defineSum({
       first: switchOnPeak(peak, r),
       surge: surgeCurrent(peak, r, c, 1 / (2 * f)),
       winding: i / share,
+      share,
       energy: storedEnergy(c, peak),
     };
   },

@@ -58,9 +58,9 @@ describe('the place of a value in the series', () => {
     ['E3', 0.1, -2],
     ['E6', 0.2, 0],
     ['E12', 0.05, -1],
-    // Between two the one for the wider tolerance; wider than all, the first.
+    // Between two the one for the wider tolerance; wider than all, the first that is listed.
     ['E24', 0.07, 1],
-    ['E6', 0.8, 1],
+    ['E6', 0.8, 0],
     ['E96', 0.001, -1],
     ['old', 0.2, 7],
   ])('%s is beyond that for ±%d by %d', (place, tolerance, by) => {
