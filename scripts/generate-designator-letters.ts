@@ -13,7 +13,10 @@ const SEVERAL = /^[A-Z]{2,3}$/;
 /** The text of the module, as the formatter leaves it. */
 export const designatorLettersModule = async (): Promise<string> => {
   const rows = await rowsOf(TABLE);
-  const letters = rows.map((row) => row['letters'] ?? '').filter((one) => SEVERAL.test(one));
+  const letters = rows
+    .filter((row) => row['numbers_too'] === 'no')
+    .map((row) => row['letters'] ?? '')
+    .filter((one) => SEVERAL.test(one));
   return formatted(
     MODULE,
     `

@@ -11,6 +11,7 @@ import {
   leadFormingRow,
   packageLookRow,
   partOutlineRow,
+  toldKindRow,
   type JobTables,
 } from './job.ts';
 import { source } from './references.ts';
@@ -149,6 +150,13 @@ export const jobTables = {
     key: ['word'],
     references: [source],
     about: 'Words beside the name of a kind that tell of its place or of what is around it.',
+  },
+  'job/told-kinds.csv': {
+    name: 'toldKinds',
+    row: toldKindRow,
+    key: ['by', 'told'],
+    references: [source],
+    about: 'Kinds of part that a list of type numbers or a mark of other parts tells.',
   },
   'job/designator-letters.csv': {
     name: 'designatorLetters',

@@ -156,6 +156,9 @@ export const kindWordRow = z.strictObject({
   types: idList.describe(
     'types of capacitor that it may mean, the likeliest first; never taken unasked',
   ),
+  made_of: yesNo.describe(
+    'yes for what parts are made of, which gives way to the name of a part beside it: a wirewound trimmer is a trimmer',
+  ),
   ...provenance,
 });
 export type KindWordRow = z.output<typeof kindWordRow>;
@@ -175,11 +178,31 @@ export const besideKindWordRow = z.strictObject({
 });
 export type BesideKindWordRow = z.output<typeof besideKindWordRow>;
 
+/** A kind that a type number or a mark of other parts tells, whatever words are beside it. */
+export const toldKindRow = z.strictObject({
+  by: z
+    .enum(['list', 'mark'])
+    .describe(
+      'list: a list of the numbers without a page; mark: what a row of the marks of other parts says it is',
+    ),
+  told: text.describe('the list, or what the part is, as those tables name it'),
+  kind: id.describe('kind of part that parts lists call it'),
+  rather: idList.describe('kinds that count in its place where the words about a number name one'),
+  unlettered: yesNo.describe(
+    'yes where it counts only beside letters of designators that stand for no kind',
+  ),
+  ...provenance,
+});
+export type ToldKindRow = z.output<typeof toldKindRow>;
+
 /** Letters that begin the designators of a kind of part. */
 export const designatorLetterRow = z.strictObject({
   letters: text.describe('in capitals, such as RV'),
   kind: optionalId.describe(
     'kind of part that is usually meant; nothing where none of those of lists is',
+  ),
+  numbers_too: yesNo.describe(
+    'yes where the letters with three figures or more are rather a type number, as LA4440',
   ),
   ...provenance,
 });
@@ -196,6 +219,7 @@ export interface JobTables {
   columnWords: ColumnWordRow[];
   kindWords: KindWordRow[];
   besideKindWords: BesideKindWordRow[];
+  toldKinds: ToldKindRow[];
   designatorLetters: DesignatorLetterRow[];
   demoJobs: DemoJobRow[];
   demoParts: DemoPartRow[];

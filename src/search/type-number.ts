@@ -70,9 +70,16 @@ const systemOf = (catalogue: Catalogue, number: string): NumberSystemRow | undef
   const bare = [plain(number), plain(ungraded(number))];
   const own = rows.find((row) => bare.some((one) => isOf(row, one)));
   if (own !== undefined) return own;
-  const long = rows.filter(({ starts }) => starts.length >= LONG_BEGINNING);
-  const forms = printedForms(catalogue, number).map((form) => form.number);
-  return long.find((row) => forms.some((form) => isOf(row, form)));
+  // Behind letters such as JANTX a short beginning is none of a value either.
+  const forms = printedForms(catalogue, number);
+  return rows.find((row) =>
+    forms.some(
+      (form) =>
+        (row.starts.length >= LONG_BEGINNING ||
+          form.letters.some(({ text }) => text.length >= LONG_BEGINNING)) &&
+        isOf(row, form.number),
+    ),
+  );
 };
 
 /** Fewest characters that may be what is left of a number: `914` is a code of a capacitor. */

@@ -143,6 +143,7 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     ...nothing(catalogue).job,
     kindWords: catalogue.job.kindWords.map((row) => dropped(row, PROVENANCE)),
     besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
+    toldKinds: catalogue.job.toldKinds.map((row) => dropped(row, PROVENANCE)),
     // What a part is named beside does not outweigh the letters of its designator.
     designatorLetters: catalogue.job.designatorLetters
       .filter(({ kind }) => kind !== '')

@@ -2,7 +2,7 @@ import { expandDesignators, isRatherTypeNumber } from '../model/designators.ts';
 import { LARGEST_FILE } from '../model/job.ts';
 
 /** Designators of one letter or group of letters, as lists begin their lines with. */
-const FIRST = /^\s*(\p{L}{1,3})\d{1,4}[a-d]?(?![\p{L}\d_])/iu;
+const FIRST = /^\s*(\p{L}{1,3})-?\d{1,4}[a-d]?(?![\p{L}\d_])/iu;
 
 /** What may stand between designators and what is said of them. */
 const BETWEEN = /^(?:\s*[:=]\s*|\s+[-–—]\s+|\s+)(?=[^\s,])/u;
@@ -49,7 +49,7 @@ const cutBefore = (line: string): Cut | undefined => {
   const figures = /\d+/u.exec(first)?.[0].length ?? 1;
   const more = new RegExp(
     [
-      `^(?:\\s*[,/]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}\\d{1,4}[a-d]?(?!\\w)`,
+      `^(?:\\s*[,/]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}-?\\d{1,4}[a-d]?(?!\\w)`,
       `^/\\d{${String(Math.max(figures, FIGURES_BEHIND_STROKE))}}(?!\\w)`,
       `^(?:[-–…]|\\.{2,3})\\d{1,4}[a-d]?(?!\\w)`,
       `^\\s*(?:[-–…]|\\.{2,3})\\s*\\d{1,4}[a-d]?(?=\\s*(?:$|[:=,;]\\s|[-–—]\\s))`,

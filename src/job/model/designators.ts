@@ -17,10 +17,13 @@ const NAME = /^(?=.*\d)\p{L}[\p{L}\d]*$/u;
 const RANGE = /^([\p{L}\d]*?\p{L})?(\d+)-([\p{L}\d]*?\p{L})?(\d+)$/u;
 const NUMBERED = /^([\p{L}\d]*?\p{L})(\d+)$/u;
 
+/** Letters that a blank, or in older lists a dash, sets apart from their number, as in `C 1` and `CR-101`. */
+const SET_APART = /(?<![\p{L}\d])(\p{L}+)(?:\s+|-)(?=\d)/gu;
+
 /** Every way of writing a range becomes a hyphen, and letters join the number that follows them. */
 const tidy = (text: string): string =>
   text
-    .replaceAll(/(?<![\p{L}\d])(\p{L}+)\s+(?=\d)/gu, (whole, letters: string) =>
+    .replaceAll(SET_APART, (whole, letters: string) =>
       letters.toLowerCase() === 'to' ? whole : letters,
     )
     .replaceAll(/\s*(?:[-‐‑‒–—−…]|\.{2,3}|\bto\b)\s*/giu, '-');
@@ -113,9 +116,11 @@ export const shortenDesignators = (list: readonly string[]): string => {
 const LETTERS: ReadonlySet<string> = new Set(DESIGNATOR_LETTERS.split(' '));
 
 const TWO_LETTERS_AND_THREE_FIGURES = /^([A-Z]{2,3})\d{3}/iu;
+const TWO_LETTERS_AND_DASH = /^([A-Z]{2,3})-\d/iu;
 
 /** Whether a name such as `TL072` or `BC109` is rather a type number than a designator such as `IC101`. */
 export const isRatherTypeNumber = (name: string): boolean => {
-  const letters = TWO_LETTERS_AND_THREE_FIGURES.exec(name.trim())?.[1];
+  const [, letters] =
+    TWO_LETTERS_AND_THREE_FIGURES.exec(name.trim()) ?? TWO_LETTERS_AND_DASH.exec(name.trim()) ?? [];
   return letters !== undefined && !LETTERS.has(letters.toUpperCase());
 };

@@ -2,6 +2,7 @@ import { readMarking, type Catalogue, type Reading } from '../../engine/index.ts
 import type { KnownNumber } from '../../search/known-numbers.ts';
 import { typeNumberIn } from '../../search/type-number.ts';
 import { expandDesignators } from '../model/designators.ts';
+import type { ToldKindRow } from '../../schemas/job.ts';
 import type { Line } from '../model/job.ts';
 import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
@@ -13,33 +14,69 @@ export const kindOfDevice = ({ devices }: Catalogue, id: string): string | undef
   return devices.families.find((row) => row.id === family)?.kinds[0];
 };
 
-/** What parts lists call all that is in a list of numbers, but for what they have a word of its own for. */
-const IN_LIST: Partial<Record<KnownNumber['list'], string>> = { chips: 'ic', logic: 'ic' };
+/** The row that tells the kind of all numbers of a list, or of all marks of a sort of other parts. */
+const toldBy = ({ job: { toldKinds } }: Catalogue, by: ToldKindRow['by'], told: string) =>
+  toldKinds.find((row) => row.by === by && row.told === told);
+
+/** What our own words about a number go on with once they have said what it is. */
+const MORE_OF_IT = / (?:such as|with|or|for|of|in|that) |[,;]/u;
+
+/** The kind that words about a number name; what is in the part, or what else it may be, does not count. */
+const kindOfWords = (catalogue: Catalogue, about: string): string | undefined =>
+  kindInWords(catalogue, about.split(MORE_OF_IT)[0] ?? '');
 
 /** What a parts list calls a number without a page: a driver with diodes in it is no diode. */
 const kindOfKnown = (catalogue: Catalogue, { list, what }: KnownNumber): string | undefined => {
-  const inWords = kindInWords(catalogue, what);
-  return inWords === 'regulator' ? inWords : (IN_LIST[list] ?? inWords);
+  const inWords = kindOfWords(catalogue, what);
+  const row = toldBy(catalogue, 'list', list);
+  return row === undefined || row.rather.some((kind) => kind === inWords) ? inWords : row.kind;
 };
 
-/** What a parts list calls the numbers of a register; what is in them or what they may be does not count. */
-const kindOfSystem = (catalogue: Catalogue, names: string): string | undefined => {
-  const [first = ''] = names.split(/ such as | with | or |[,;]/u);
-  return kindInWords(catalogue, first);
-};
+/** Whether a kind goes by a value, as capacitors do. */
+const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
+  kind === 'capacitor' || Object.hasOwn(kinds, kind);
+
+/** A text of a line, how it may be read as a capacitor or resistor, and the kind of its designator's letters. */
+interface Printed {
+  mark: string;
+  readings: readonly Reading[];
+  usual: string | undefined;
+}
 
 /** What a parts list calls the part that has a type number; nothing for what may as well be a value. */
-const kindByNumber = (catalogue: Catalogue, mark: string): string | undefined => {
-  const number = typeNumberIn(catalogue, mark, readMarking(catalogue, mark));
+const kindByNumber = (
+  catalogue: Catalogue,
+  { mark, readings, usual }: Printed,
+): string | undefined => {
+  const number = typeNumberIn(catalogue, mark, readings);
   if (number === undefined || number.guessed) return undefined;
   const [device] = number.devices;
-  // Two letters before the figures are a type's, though a value may be read out of them as well.
-  if (!number.sure && !(device !== undefined && /^\p{L}{2}/u.test(mark.trim()))) return undefined;
+  // Two letters before the figures are a type's, though a value may be read out of them as well; and what
+  // letters such as D and IC stand for has a number before it has a value.
+  const isNumber = device !== undefined && /^\p{L}{2}/u.test(mark.trim());
+  const hasNumbers = usual !== undefined && !goesByValue(catalogue, usual);
+  if (!number.sure && !isNumber && !hasNumbers) return undefined;
   const [known] = number.known;
   if (device !== undefined) return kindOfDevice(catalogue, device.id);
   return known === undefined
-    ? kindOfSystem(catalogue, number.system?.names ?? '')
+    ? kindOfWords(catalogue, number.system?.names ?? '')
     : kindOfKnown(catalogue, known);
+};
+
+/** The kind that a mark of another part tells, such as `10 mH` and `T 0,8A`. */
+const kindByMark = (
+  catalogue: Catalogue,
+  { readings: [best], usual }: Printed,
+): string | undefined => {
+  const rows = best?.others?.flatMap((what) => toldBy(catalogue, 'mark', what) ?? []) ?? [];
+  return rows.find(({ unlettered }) => !unlettered || usual === undefined)?.kind;
+};
+
+/** The kind that the style which is printed on a resistor tells, such as `СП5-2` of a trimmer. */
+const kindByStyle = (catalogue: Catalogue, mark: string): string | undefined => {
+  const [best] = readMarking(catalogue, mark, { kind: 'resistor' });
+  const kind = kindOfWords(catalogue, best?.construction ?? '');
+  return isSetByHand(catalogue, kind) ? kind : undefined;
 };
 
 /** Whether a text is a value that only capacitors have, such as `100 µF 63 V`. */
@@ -53,6 +90,10 @@ const isCapacitance = (catalogue: Catalogue, text: string): boolean => {
   );
 };
 
+/** Whether a kind has a wiper: the letters of designators of presets stand for panel controls as well. */
+const isSetByHand = ({ kinds }: Catalogue, kind: string | undefined): boolean =>
+  kind !== undefined && (kinds[kind]?.wiper ?? '') !== '';
+
 /** The kind of what is turned by whoever uses it, which alone has a taper. */
 const panelKind = ({ kinds }: Catalogue): string | undefined =>
   Object.values(kinds).find(({ wiper }) => wiper === 'panel')?.id;
@@ -61,9 +102,7 @@ const panelKind = ({ kinds }: Catalogue): string | undefined =>
 export const kindOfReading = (catalogue: Catalogue, { kind, taper }: Reading): string =>
   (taper === undefined ? undefined : panelKind(catalogue)) ?? kind;
 
-/** What goes by a value, and what is typed as such a part but bought in a way of its own. */
-const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
-  kind === 'capacitor' || Object.hasOwn(kinds, kind);
+/** What is typed as a part that goes by value, but bought in a way of its own. */
 const OF_ITS_OWN: ReadonlySet<string> = new Set(['other', 'resistor-network']);
 
 /**
@@ -112,14 +151,24 @@ const kindBySlope = (
 const isOfCapacitors = (catalogue: Catalogue, designators: string): boolean =>
   usualKind(catalogue, expandDesignators(designators).list) === 'capacitor';
 
-/** Whether a kind has a wiper: the letters of designators of presets stand for panel controls as well. */
-const isSetByHand = ({ kinds }: Catalogue, kind: string | undefined): boolean =>
-  kind !== undefined && (kinds[kind]?.wiper ?? '') !== '';
-
-/** Whether a part that letters such as VR and P stand for has a taper, as panel controls have and presets do not say. */
-const isTurned = (catalogue: Catalogue, designators: string, texts: readonly string[]): boolean =>
-  isSetByHand(catalogue, usualKind(catalogue, expandDesignators(designators).list)) &&
-  texts.some((text) => readMarking(catalogue, text, { kind: 'resistor' })[0]?.taper !== undefined);
+/**
+ * Whether a part that letters such as VR and P stand for has a taper, as panel controls have and presets do
+ * not say. At letters of fixed resistors all readings have to have one: a letter may be a tolerance.
+ */
+const isTurned = (
+  catalogue: Catalogue,
+  usual: string | undefined,
+  texts: readonly string[],
+): boolean => {
+  if (usual !== 'resistor' && !isSetByHand(catalogue, usual)) return false;
+  return texts.some((text) => {
+    const readings = readMarking(catalogue, text, { kind: 'resistor' });
+    const isTapered = ({ taper }: Reading): boolean => taper !== undefined;
+    return usual === 'resistor'
+      ? readings.length > 0 && readings.every(isTapered)
+      : readings.slice(0, 1).some(isTapered);
+  });
+};
 
 /** Whether a part is a capacitor though words beside it name another kind. */
 const isCapacitorAllTheSame = (
@@ -127,8 +176,10 @@ const isCapacitorAllTheSame = (
   inWords: string,
   { designators, marking, value }: Line,
 ): boolean => {
-  // A column that describes may name what a part belongs to.
   const isLettered = isOfCapacitors(catalogue, designators);
+  // A trimmer at C1 is one of capacitance, whatever of its value can be read.
+  if (isLettered && namesCapacitorsToo(catalogue, inWords)) return true;
+  // A column that describes may name what a part belongs to.
   if (inWords === 'capacitor' || (marking.trim() === '' && !isLettered)) return false;
   // Trimmers are of resistance and of capacitance, and the value says which.
   const mayBe = isLettered || namesCapacitorsToo(catalogue, inWords);
@@ -146,14 +197,19 @@ export const kindTold = (catalogue: Catalogue, said: Line): string | undefined =
   const texts = [marking, value, type].filter((text) => text.trim() !== '');
   const bySlope = kindBySlope(catalogue, designators, texts);
   if (bySlope !== undefined) return bySlope;
-  const byNumber = texts.map((text) => kindByNumber(catalogue, text)).find(Boolean);
-  if (byNumber !== undefined) return byNumber;
+  const usual = usualKind(catalogue, expandDesignators(designators).list);
+  const byPrint = texts
+    .map((mark) => ({ mark, readings: readMarking(catalogue, mark), usual }))
+    .flatMap((one) => [kindByNumber(catalogue, one), kindByMark(catalogue, one)])
+    .find(Boolean);
+  if (byPrint !== undefined) return byPrint;
   const inWords = texts
     .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
     .find((kind) => kind !== undefined);
-  const turned = isTurned(catalogue, designators, texts) ? panelKind(catalogue) : undefined;
+  const byStyle = texts.map((text) => kindByStyle(catalogue, text)).find(Boolean);
+  if (byStyle !== undefined) return byStyle;
+  const turned = isTurned(catalogue, usual, texts) ? panelKind(catalogue) : undefined;
   if (inWords === undefined && turned !== undefined) return turned;
-  const usual = usualKind(catalogue, expandDesignators(designators).list);
   // What a control is wound of is called by the name of a resistor.
   if (inWords === 'resistor' && isSetByHand(catalogue, usual)) return turned ?? usual;
   const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);

@@ -51,27 +51,48 @@ const besideKindOf = ({ job: { besideKindWords } }: Catalogue): BesideKind => {
 export const withoutPlace = (catalogue: Catalogue, text: string): string =>
   text.split(besideKindOf(catalogue).beforePlace)[0] ?? '';
 
+/** A word, or words that belong together, that stand for a kind of part. */
+interface NamedKind {
+  /** How many words it takes; one where none is known. */
+  length: number;
+  row: KindWordRow | undefined;
+}
+
+/** The longest name of a kind that begins at a word. */
+const namedAt = (
+  known: ReadonlyMap<string, KindWordRow>,
+  words: readonly string[],
+  at: number,
+): NamedKind => {
+  const lengths = Array.from({ length: MOST_WORDS }, (_, less) => MOST_WORDS - less);
+  for (const length of lengths) {
+    const name = words.slice(at, at + length).join(' ');
+    const row = name.length < FEWEST_LETTERS ? undefined : known.get(name);
+    if (row !== undefined) return { length, row };
+  }
+  return { length: 1, row: undefined };
+};
+
 /**
  * The kind of part that words among others name, as in `10k trimmer` and `Capacitor, polyester`; nothing
- * where they name several. Of words that belong together the longest name counts.
+ * where they name several. Of words that belong together the longest name counts, and what parts are made
+ * of gives way to the name of one: a wirewound trimmer is a trimmer.
  */
 export const kindInWords = (catalogue: Catalogue, text: string): string | undefined => {
   const known = wordsOf(catalogue);
   const { surroundings } = besideKindOf(catalogue);
   const words = text.toLowerCase().match(/\p{L}[\p{L}-]*/gu) ?? [];
-  const kinds = new Set<string>();
+  const kinds = { named: new Set<string>(), madeOf: new Set<string>() };
   for (let at = 0; at < words.length;) {
-    const lengths = Array.from({ length: MOST_WORDS }, (_, less) => MOST_WORDS - less);
-    const named = lengths
-      .map((length) => ({ length, name: words.slice(at, at + length).join(' ') }))
-      .find(({ name }) => name.length >= FEWEST_LETTERS && known.has(name));
-    const kind = known.get(named?.name ?? '')?.kind;
-    at += named?.length ?? 1;
+    const { length, row } = namedAt(known, words, at);
+    at += length;
+    if (row === undefined) continue;
     // A trimmer may be named before its place; nobody calls a bias by its transistor.
-    const isPassive = kind === 'capacitor' || Object.hasOwn(catalogue.kinds, kind ?? '');
-    if (kind !== undefined && (isPassive || !surroundings.has(words[at] ?? ''))) kinds.add(kind);
+    const isPassive = row.kind === 'capacitor' || Object.hasOwn(catalogue.kinds, row.kind);
+    if (isPassive || !surroundings.has(words[at] ?? ''))
+      kinds[row.made_of ? 'madeOf' : 'named'].add(row.kind);
   }
-  const [only, ...others] = kinds;
+  const [only, ...others] = kinds.named.size > 0 ? kinds.named : kinds.madeOf;
   return others.length === 0 ? only : undefined;
 };
 

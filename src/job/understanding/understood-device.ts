@@ -2,6 +2,7 @@ import { usesOf, type Catalogue } from '../../engine/index.ts';
 import type { DeviceRow } from '../../schemas/devices.ts';
 import { devicesCalled, devicesLike, runsOf } from '../../search/devices.ts';
 import { knownNumber } from '../../search/known-numbers.ts';
+import { typeNumberIn } from '../../search/type-number.ts';
 import { saidAmong } from '../../search/said-names.ts';
 import type { Line } from '../model/job.ts';
 import { wordsBeside } from './ask-capacitor.ts';
@@ -90,7 +91,10 @@ export const knownOf = (
   catalogue: Catalogue,
   { type, marking, value }: Line,
 ): PartOfLine['known'] => {
-  const known = [type, marking, value].map((text) => knownNumber(catalogue, text)).find(Boolean);
+  // A count or a word may stand beside it, as in `2x OC72`.
+  const known = [type, marking, value]
+    .flatMap((text) => [knownNumber(catalogue, text), typeNumberIn(catalogue, text, [])?.known[0]])
+    .find(Boolean);
   if (known === undefined) return undefined;
   return { what: `${known.number} is ${known.what}`, lookOut: known.look_out };
 };

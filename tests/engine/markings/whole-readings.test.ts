@@ -170,6 +170,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
     'RN55C1002F',
     {
       kind: 'resistor',
+      construction: 'metal film',
       tolerance: within(0.01),
       resistance: about(10e3, 0.01),
       temperatureCoefficient: { min: -50e-6, typ: 0, max: 50e-6 },
@@ -188,6 +189,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
     'RN55D',
     {
       kind: 'resistor',
+      construction: 'metal film',
       temperatureCoefficient: { min: -100e-6, typ: 0, max: 100e-6 },
       power: exactly(0.125),
       types: [],
@@ -262,6 +264,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       kind: 'capacitor',
       types: [],
       notRead: '47 µH, an inductance; 5 A, a current',
+      others: ['an inductance', 'a current'],
       sure: 'possible',
       notUnderstood: ['QQX'],
       // The 5 might be picofarads.

@@ -109,6 +109,17 @@ describe('a list that people type', () => {
     ['C1=100n, C2=10u/25V; R1=4k7', ['Designators\tMarking', 'C1\t100n', 'C2\t10u/25V', 'R1\t4k7']],
     // Letters of other alphabets, and of more marks than the English one has.
     ['Rö1 ECC83\nС2 100н', ['Designators\tMarking', 'Rö1\tECC83', 'С2\t100н']],
+    // Lists of the first decades have a dash behind the letters.
+    [
+      'C-101 .01 MFD 600V\nC-102, C-103 8 MFD\nCR-101 1N1202A\nR-104: 2200 OHM',
+      [
+        'Designators\tMarking',
+        'C-101\t.01 MFD 600V',
+        'C-102, C-103\t8 MFD',
+        'CR-101\t1N1202A',
+        'R-104\t2200 OHM',
+      ],
+    ],
     // A table as Markdown has it.
     [
       '| Ref | Value |\n|-----|:-----:|\n| C1 | 100n |\n| R1 | 4k7 |',
@@ -130,6 +141,7 @@ describe('a list that people type', () => {
     ['10uF 25V\n22n 63V'],
     ['TL072'],
     ['C1 main'],
+    ['BM-2 0.01\nMLT-2 10k\nBM-2 0.02'],
     ['2x50 µF 350V\n2x32 µF 350V'],
     ['TL072 dual op amp\nNE5532 dual op amp\nBC109C transistor'],
     ['TL072 dual\nLM317 regulator of the long kind\nand so on\nand on'],

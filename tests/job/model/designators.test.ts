@@ -28,6 +28,11 @@ describe('designators', () => {
     ['Rö1, Rö2', ['Rö1', 'Rö2']],
     ['С1-С3', ['С1', 'С2', 'С3']],
     ['C08-C10', ['C08', 'C09', 'C10']],
+    // Older lists have a dash behind the letters, and a letter for one of a pair.
+    ['C-101', ['C101']],
+    ['CR-101, CR-102', ['CR101', 'CR102']],
+    ['C-101 to C-103', ['C101', 'C102', 'C103']],
+    ['C-101A', ['C101A']],
     ['', []],
   ])('%s', (text, list) => {
     expect(expandDesignators(text)).toEqual({ list, faults: [] });
@@ -94,11 +99,12 @@ describe('a type number where designators stand', () => {
     },
   );
 
-  test('no letters of designators that are known are those of a type number', () => {
+  test('letters of designators that are known are those of a type number only where their row says so', () => {
     const { designatorLetters } = loadCatalogue().job;
-    expect(designatorLetters.filter(({ letters }) => isRatherTypeNumber(`${letters}101`))).toEqual(
-      [],
-    );
+    for (const { letters, numbers_too: numbersToo } of designatorLetters) {
+      expect(isRatherTypeNumber(`${letters}101`), letters).toBe(numbersToo);
+      expect(isRatherTypeNumber(`${letters}1`), letters).toBe(false);
+    }
   });
 });
 

@@ -228,7 +228,7 @@ test.each<[Partial<Line>, string]>([
 });
 
 test.each<[Partial<Line>, Ask['about'], boolean]>([
-  [{ designators: 'F1', marking: 'T500mA' }, 'kind', true],
+  [{ designators: 'F1', marking: '500mA 250V' }, 'kind', true],
   [{ designators: 'ZZ1', value: '10' }, 'kind', false],
   [{ designators: 'C1', marking: '2200uF 25V' }, 'type', true],
   [{ designators: 'R1', kind: 'resistor', value: '4k7' }, 'type', true],
@@ -239,15 +239,26 @@ test.each<[Partial<Line>, Ask['about'], boolean]>([
 });
 
 test.each([
-  ['L1', '10mH'],
-  ['F1', 'T1A'],
-  ['MOV1', 'V275LA20A'],
+  ['L1', '250 turns'],
+  ['F1', '1A'],
+  ['S1', '2 A 250 V'],
 ])(
   '%s with %s is not asked whether it is a capacitor, of which nothing is told',
   (designators, marking) => {
     const asked = ask({ designators, marking });
     expect(asked.filter(({ about }) => about === 'marking')).toEqual([]);
     expect(asked[0]?.about).toBe('kind');
+  },
+);
+
+test.each([
+  ['L1', '10mH'],
+  ['F1', 'T1A'],
+  ['MOV1', 'V275LA20A'],
+])(
+  '%s with %s is asked nothing, since its unit or its form tells the kind',
+  (designators, marking) => {
+    expect(ask({ designators, marking })).toEqual([]);
   },
 );
 

@@ -119,6 +119,7 @@ const styleItem = (
     slot: 'dielectric',
     content: {
       says: 'style',
+      construction: row.construction,
       ...(row.watts === undefined ? {} : { watts: row.watts }),
       ...(ppm === undefined ? {} : { coefficient: coefficientOf(ppm) }),
     },

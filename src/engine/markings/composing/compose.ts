@@ -22,6 +22,7 @@ const resistorOf = (parse: Parse) => {
     ),
     ...given('taper', said(parse, 'taper')[0]?.taper),
     ...given('gangs', said(parse, 'gangs')[0]?.count),
+    ...given('construction', style?.construction),
     ...given('power', watts === undefined ? watts : exactly(watts)),
   };
 };
@@ -102,6 +103,12 @@ const notReadOf = ({ value, taken }: Parse, text: string): string | undefined =>
   return named.length === 0 ? undefined : named.join('; ');
 };
 
+/** What a mark says of parts of other kinds, each once; nothing where it says none of it. */
+const othersOf = (parse: Parse): readonly string[] | undefined => {
+  const named = [...new Set(said(parse, 'other').map(({ is }) => is))];
+  return named.length === 0 ? undefined : named;
+};
+
 const sayAssumed = ({ at, as, why }: Assumed, text: string): string =>
   why === 'worn' ? `${text.charAt(at)} made up as ${as}` : `read ${text.charAt(at)} as ${as}`;
 
@@ -144,6 +151,7 @@ export const composed = (
     ...given('safetyClass', safetyClassOf(parse)),
     ...given('polarity', said(parse, 'polarity')[0]?.polarity),
     ...given('notRead', notReadOf(parse, text)),
+    ...given('others', othersOf(parse)),
     sure: 'possible',
     evidence: [
       ...parse.taken.map((token) => evidenceOf(understood, token, text)),

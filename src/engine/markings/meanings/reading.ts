@@ -133,6 +133,10 @@ export interface Reading {
   polarity?: string;
   /** What else is printed that is not read, such as `47 µH, an inductance`. */
   notRead?: string;
+  /** What such parts are, as `markings/other-marks.csv` names them: `an inductance`, `a fuse`. */
+  others?: readonly string[];
+  /** What the style that is printed on a resistor says it is, such as `wirewound trimmer`. */
+  construction?: string;
   /** Only where colours were read. */
   colours?: ReadColours;
   /** What a meter reads if this is right; nothing without a value or with several sections. */

@@ -91,7 +91,7 @@ export type Content =
   | { says: 'coefficient'; coefficient: Range }
   | { says: 'power'; watts: number }
   | { says: 'taper'; taper: Taper; settle: string }
-  | { says: 'style'; watts?: number; coefficient?: Range }
+  | { says: 'style'; construction: string; watts?: number; coefficient?: Range }
   /** `style` where figures of a style follow, as in `CM15`. */
   | { says: 'types'; style: boolean }
   | { says: 'safety'; class: string }

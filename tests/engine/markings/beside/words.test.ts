@@ -199,16 +199,23 @@ describe('words of resistors', () => {
     ['RC07GF473J', 0, [[6, 'carbon composition, 0.25 W, at most 250 V', word.usual]]],
     ['RC07CF473J', 0, [[6, 'carbon composition, 0.25 W, at most 250 V', word.usual]]],
     ['RC07GFX', 0, []],
-    ['RJ24FW103', 0, [[6, 'trimmer, not wirewound', word.usual]]],
+    ['RJ24FW103', 0, [[6, 'multi-turn trimmer, cermet as a rule', word.usual]]],
     ['3296W', 0, [[5, 'trimmer, cermet, 25 turns, 0.5 W', word.usual]]],
   ])('%s at %d', (text, at, found) => {
     expect(inShort(wordsOf(scanFor(text), at, 'dielectric'))).toEqual(expected(found));
   });
 
   test.each<[text: string, content: object]>([
-    ['RN55C', { watts: 0.125, coefficient: { min: -50e-6, typ: 0, max: 50e-6 } }],
-    ['RN55', { watts: 0.125 }],
-    ['RJ24FW', {}],
+    [
+      'RN55C',
+      {
+        construction: 'metal film',
+        watts: 0.125,
+        coefficient: { min: -50e-6, typ: 0, max: 50e-6 },
+      },
+    ],
+    ['RN55', { construction: 'metal film', watts: 0.125 }],
+    ['RJ24FW', { construction: 'multi-turn trimmer, cermet as a rule' }],
   ])('%s says what it is rated for', (text, content) => {
     const scan = scanFor(text);
     const [found] = saying(wordsOf(scan, 0, 'dielectric'), 'style');
