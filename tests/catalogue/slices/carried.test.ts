@@ -118,6 +118,7 @@ describe('tables and words', () => {
     unlikelyPairs: '',
     'job.kindWords': 'word',
     'job.besideKindWords': 'word',
+    'job.toldKinds': '',
     'job.designatorLetters': '',
     'devices.families': '',
     'devices.functions': '',
