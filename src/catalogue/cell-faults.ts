@@ -25,7 +25,7 @@ const forbidden = [
     rule: 'space-around',
     pattern: /^\s|\s$/,
     wrong: 'space before or after the text of a cell',
-    expected: 'a cell without space round it',
+    expected: 'a cell without space around it',
   },
 ] as const;
 

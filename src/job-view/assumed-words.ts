@@ -5,7 +5,7 @@ import { sentence } from '../text/words.ts';
 
 const HOW = {
   default: 'usual in such a place',
-  derived: 'reckoned from the old part',
+  derived: 'worked out from the old part',
 } as const;
 
 /** In few words, for titles: `assumed: 84 V`. */

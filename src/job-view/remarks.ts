@@ -67,7 +67,7 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
       ? []
       : [
           act(
-            `${listed(doubled)} ${doubled.length === 1 ? 'stands' : 'stand'} in another row too, and would be counted twice.`,
+            `${listed(doubled)} ${doubled.length === 1 ? 'is' : 'are'} in another row too, and would be counted twice.`,
           ),
         ]),
     ...(state === 'waiting' ? [act('Waits for the data of its position.')] : []),
@@ -154,7 +154,7 @@ const ofKind = (planned: PlannedLine, words: RemarkWords): Remark[] => {
     ...(isForDc && isRatedForAlternating(planned)
       ? [
           tell(
-            'The old part is rated for alternating voltage, what goes in for direct voltage: right where direct voltage stands across it, as assumed here, and never at the mains.',
+            'The old part is rated for AC voltage, what goes in for DC voltage: right where DC voltage is across it, as assumed here, and never at the mains.',
           ),
         ]
       : []),

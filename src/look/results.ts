@@ -59,7 +59,7 @@ export const resultsMarkup = (found: Found, open: (style: StyleId) => boolean): 
     h(
       'p',
       { class: 'small quiet' },
-      'Reckoned by rules of thumb: common practice. ',
+      'Worked out by rules of thumb: common practice. ',
       link('/look/how/', 'How'),
       '.',
     ),

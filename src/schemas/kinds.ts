@@ -35,7 +35,7 @@ export const kindRow = z.strictObject({
     .describe(
       'preset: its setting is found once and carried over; panel: turned by whoever uses it; nothing: it has no wiper',
     ),
-  sums: idList.describe('bench sums that reckon with other numbers'),
+  sums: idList.describe('bench sums that calculate with other numbers'),
   ordered: idList.describe('properties that an order names besides value and rating'),
 });
 export type KindRow = z.output<typeof kindRow>;

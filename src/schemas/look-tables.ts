@@ -91,7 +91,7 @@ export const lookTables = {
     row: weightRow,
     key: ['id'],
     references: [source],
-    about: 'Rules of thumb that likelihoods are reckoned with.',
+    about: 'Rules of thumb that likelihoods are calculated with.',
   },
   'look/signs.csv': {
     name: 'signs',

@@ -131,7 +131,7 @@ export type DisguiseRow = z.output<typeof disguiseRow>;
 /** How a style is drawn: a part as one meets it, with an invented marking. */
 export const styleDrawingRow = z.strictObject({ style: id, ...drawingColumns });
 
-/** A rule of thumb that likelihoods are reckoned with. */
+/** A rule of thumb that likelihoods are calculated with. */
 export const weightRow = z.strictObject({
   id: z.enum([
     ...HOW,

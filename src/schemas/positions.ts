@@ -82,7 +82,7 @@ const followings = {
   'marked-voltage':
     'typ is a share of the old rating as marked, however little ratings of its type tell elsewhere; max, in the definition unit, what a part bears at least whose mark nobody said',
   'direct-voltage':
-    'typ is a multiple of the direct voltage, and where that is more than max, in V, min is a share of the old rating instead',
+    'typ is a multiple of the DC voltage, and where that is more than max, in V, min is a share of the old rating instead',
   corner:
     'typ is the corner frequency in Hz that the load would give with the old value, min that of an old part of a roomy family, max the largest load that circuits have there, ohm',
   value: 'typ is a product with the old value in SI',
@@ -105,7 +105,7 @@ const followings = {
     'that of a new part of the old type at worst, but no less than typ, in the definition unit',
   slope: 'typ is a multiple of the temperature coefficient of an old type that was chosen for it',
   reactive:
-    'typ is a multiple of the current that the alternating voltage drives through the old value at the working frequency',
+    'typ is a multiple of the current that the AC voltage drives through the old value at the working frequency',
   impedance:
     'what a new part of the old type has at worst at the working frequency, but no less than typ, in the definition unit',
   'body-pitch': 'typ, in the definition unit, but no less than the length of the old part',

@@ -28,7 +28,7 @@ export const sizeTables = {
     row: seriesResistanceRow,
     key: ['type', 'capacitance', 'v_min', 'frequency_hz'],
     references: [source, { column: 'type', table: 'types.csv' }],
-    about: 'Series resistance by value and rated voltage.',
+    about: 'ESR by value and rated voltage.',
   },
   'ripple-by-frequency.csv': {
     row: rippleFrequencyRow,

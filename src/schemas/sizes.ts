@@ -50,7 +50,7 @@ export const seriesResistanceRow = z.strictObject({
   ),
   esr_typ: positive.describe('of a usual new part, ohm'),
   esr_max: positive.describe('limit of the sheet, or what follows from its limits, ohm'),
-  ripple_a: optionalPositive.describe('ripple current at this frequency, effective value, A'),
+  ripple_a: optionalPositive.describe('ripple current at this frequency, RMS, A'),
   ripple_c: optionalNumber.describe('ambient temperature that it is for, degC'),
   ...provenance,
 });

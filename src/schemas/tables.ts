@@ -306,7 +306,7 @@ export const tables = {
     row: esrOfNewRow,
     key: ['grade', 'rated_voltage', 'capacitance'],
     references: [source],
-    about: 'What new electrolytics read on a meter for series resistance.',
+    about: 'What new electrolytics read on an ESR meter.',
   },
   'leakage-limits.csv': {
     row: leakageLimitRow,

@@ -4,7 +4,7 @@ import { count, id, idList, number, positive, provenance, text } from './cells.t
 /** A unit that tables are written in, and what it is in SI. */
 export const unitRow = z.strictObject({
   unit: text,
-  si: text.describe('the SI unit (or fraction) that the engine reckons in'),
+  si: text.describe('the SI unit (or fraction) that the engine calculates in'),
   factor: positive.describe('one of this unit in the SI unit'),
   name: text,
 });

@@ -32,7 +32,7 @@ export const lowerRating = (
   const isForAc = original.voltageKind === 'ac';
   const crest = isForAc ? crestOf(rating) : rating;
   if (voltageKind !== 'dc' || ratedVoltage >= crest) return undefined;
-  const inCrest = isForAc ? ` AC, a crest of ${formatValue(crest, 'V', habit)}` : '';
+  const inCrest = isForAc ? ` AC, a peak of ${formatValue(crest, 'V', habit)}` : '';
   return {
     now: formatValue(ratedVoltage, 'V', habit),
     old: formatValue(rating, 'V', habit) + inCrest,

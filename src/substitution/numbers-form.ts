@@ -39,7 +39,7 @@ const withoutScripts = (figures: `/${string}` | undefined): Markup =>
     h(
       'p',
       { class: 'small quiet' },
-      'Shown for these usual numbers. With scripts allowed, the page reckons with yours.',
+      'Shown for these usual numbers. With scripts allowed, the page calculates with yours.',
       figures !== undefined && [
         ' Without them it shows all findings of the first stand-in and what decides each of the others; ',
         link(figures, 'the figures as JSON'),

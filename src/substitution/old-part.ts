@@ -56,7 +56,7 @@ export const evidenceFields: readonly EvidenceField[] = [
   {
     key: 'esr',
     reading: 'esr',
-    label: 'Series resistance (ESR)',
+    label: 'ESR',
     unit: 'ohm',
     highest: 1e9,
     hint: 'as a meter reads it near 100 kHz',

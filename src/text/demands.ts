@@ -87,7 +87,7 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
   'marked-voltage': ({ catalogue, row, typ, max, unit }) =>
     `${printNumber(typ)} × the old part's rated voltage${row.max === undefined ? '' : `, which is at least ${print(catalogue, max, unit)} where nobody says it`}`,
   'direct-voltage': ({ catalogue, row, typ, max }) =>
-    `${printNumber(typ)} × the direct voltage${row.min === undefined ? '' : `, above ${print(catalogue, max, 'V')} ${printNumber(row.min)} × the old part's rated voltage`}`,
+    `${printNumber(typ)} × the DC voltage${row.min === undefined ? '' : `, above ${print(catalogue, max, 'V')} ${printNumber(row.min)} × the old part's rated voltage`}`,
   corner: ({ catalogue, row, typ, max, unit }) =>
     `what puts the corner at ${print(catalogue, typ, 'Hz')} with the old value${row.min === undefined ? '' : `, at ${print(catalogue, row.min, 'Hz')} with an electrolytic`}${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
   'body-pitch': ({ catalogue, typ, unit }) =>
@@ -98,9 +98,8 @@ const FOLLOWING: Partial<Record<ConditionRow['follows'], (told: Told) => string>
     `${printUsual(catalogue, { min, typ, max }, unit)}, but no less than the leads of the old part need`,
   'series-resistance': ({ catalogue, row, typ, max, unit }) =>
     `${printNumber(typ)} × that of a new part of the old type${row.max === undefined ? '' : `, at most ${print(catalogue, max, unit)}`}`,
-  reactive: () =>
-    'what the alternating voltage drives through the old value at the working frequency',
-  slope: () => 'that of the old type, where it was chosen to balance what is round it, else 0',
+  reactive: () => 'what the AC voltage drives through the old value at the working frequency',
+  slope: () => 'that of the old type, where it was chosen to balance what is around it, else 0',
   'least-resistance': ({ catalogue, typ, unit }) =>
     `that of a new part of the old type at least, at most ${print(catalogue, typ, unit)}`,
   'worst-resistance': atWorst,

@@ -67,9 +67,9 @@ test('a capacitor is drawn old beside new, with its polarity, and read with a co
   await expect(drawing).toHaveAttribute('aria-label', /old part.*minus.*stand-in.*minus/iu);
   await step.getByLabel('Capacitance, after').fill('46,8 u');
   await expect(step.locator('[data-live="capacitance after"]')).toHaveText('= 46.8\u00A0µF');
-  await step.getByLabel('Series resistance (ESR), after').fill('wobbly');
+  await step.getByLabel('ESR, after').fill('wobbly');
   await expect(step.locator('[data-live="esr after"]')).not.toHaveText('');
-  await step.getByLabel('Series resistance (ESR), after').fill('');
+  await step.getByLabel('ESR, after').fill('');
   await step.getByLabel('Note').fill('=1+1');
   await page.getByRole('link', { name: 'Record' }).click();
   await expect(page.locator('#record-list')).toContainText('Capacitance 46.8\u00A0µF');

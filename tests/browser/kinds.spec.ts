@@ -78,7 +78,7 @@ test('a finding leads to its sum with the numbers filled in', async ({ page }) =
   await expect(page.locator('#value-note')).toHaveText('yours');
   await page.locator('#stand-ins + ol > li').first().locator('summary').click();
   await page.locator('a[href*="/sums/resistor-limits/?"]').first().click();
-  await expect(page.locator('h1')).toHaveText('What a resistor stands');
+  await expect(page.locator('h1')).toHaveText('Power and voltage limits of a resistor');
   await expect(page.locator('#field-r')).toHaveValue('217.8..222.2k');
   await page.locator('main a[href*="/positions/plate-load/"]').first().click();
   await expect(page.locator('h1')).toContainText('Anode or collector load');

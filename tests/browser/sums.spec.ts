@@ -93,7 +93,7 @@ test('a finding leads to its sum with its numbers, and the sum back to the posit
     .click();
   await expect(page).toHaveURL(/\/sums\/absorption\/\?/u);
   await expect(page.locator('.fault')).toHaveCount(0);
-  await expect(page.getByLabel('Change of voltage before the hold')).toHaveValue('5 V');
+  await expect(page.getByLabel('Voltage step before the hold')).toHaveValue('5 V');
   await expect(page.getByRole('link', { name: 'sample-and-hold capacitor' })).toBeVisible();
 });
 

@@ -26,7 +26,7 @@ const PAGES: readonly { path: string; shows: readonly (string | RegExp)[] }[] = 
       'What decides here',
       'Sources',
       'Cautions',
-      'With scripts allowed, the page reckons with yours.',
+      'With scripts allowed, the page calculates with yours.',
       'the figures as JSON hold the rest',
     ],
   },

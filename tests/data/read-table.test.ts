@@ -95,7 +95,7 @@ describe('a faulty table', () => {
       `${header}A,1,x\nb,1e,  y\n`,
       [
         'things.csv:2:1: cell: id is not as it should be; got "A"; expected lower-case letters and digits joined by hyphens',
-        'things.csv:3:6: space-around: space before or after the text of a cell; got "  y"; expected a cell without space round it',
+        'things.csv:3:6: space-around: space before or after the text of a cell; got "  y"; expected a cell without space around it',
         'things.csv:3:3: cell: value is not as it should be; got "1e"; expected a number such as 0.05, without zeros that could be left out, or nothing',
       ],
     ],

@@ -10,5 +10,5 @@ export const showAnswer = (words: string): void => {
 /** Says that the page could not reckon; what was typed stays. */
 export const sayNotFetched = (): void => {
   answer.textContent =
-    'The data for reckoning could not be fetched. What stands below is for the usual numbers; your own stay in the address.';
+    'The data for the calculation could not be fetched. What is below is for the usual numbers; your own stay in the address.';
 };

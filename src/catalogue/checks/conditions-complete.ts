@@ -6,7 +6,7 @@ const rule = 'missing-condition';
 
 export const conditionsComplete: Check = {
   id: rule,
-  about: 'A position has every condition that the demands on it reckon with.',
+  about: 'A position has every condition that the demands on it use.',
   needs: ['demands.csv', 'findings.csv', 'conditions.csv'],
   check: (tables) => {
     const findings = byId(valuesOf(tables, 'findings.csv'));

@@ -4,7 +4,7 @@ const rule = 'unused-condition';
 
 export const conditionsUsed: Check = {
   id: rule,
-  about: 'Every condition of a position is reckoned with by a demand on it.',
+  about: 'Every condition of a position is used by a demand on it.',
   needs: ['demands.csv', 'findings.csv', 'conditions.csv'],
   check: (tables) => {
     const conditionsOf = new Map(
@@ -24,7 +24,7 @@ export const conditionsUsed: Check = {
       .filter(({ cells }) => !used.has(`${cells['position']} ${cells['condition']}`))
       .map((row) =>
         cellFault(rule, 'conditions.csv', row, 'condition', {
-          wrong: `no demand on ${row.cells['position']} reckons with it`,
+          wrong: `no demand on ${row.cells['position']} uses it`,
           expected: 'a condition that a demand of the position needs',
         }),
       );

@@ -50,7 +50,7 @@ export const sideBySide = (pair: Pair): OfferedPart => {
     {
       kind: 'parallel',
       why:
-        `${first ?? ''} and ${second ?? ''} side by side make ${formatValue(capacitance, 'F')}; ` +
+        `${first ?? ''} and ${second ?? ''} in parallel make ${formatValue(capacitance, 'F')}; ` +
         `${spread(tolerance)} together where both are off the same way`,
     },
   );
@@ -76,7 +76,7 @@ const equalising = (
   circumstances: Circumstances,
 ): Equalising | undefined => {
   const voltage = conditionOr(circumstances, 'vdc', 0).max;
-  if (voltage === 0) return { words: 'no direct voltage stands across them here' };
+  if (voltage === 0) return { words: 'no DC voltage is across them here' };
   const most = share * voltage;
   const leak = leakOf(part, circumstances, most);
   if (leak === undefined) return undefined;
@@ -115,7 +115,7 @@ export const inARow = (part: OfferedPart, circumstances: Circumstances): Offered
         ...(evened.bleeder === undefined ? {} : { bleeder: evened.bleeder }),
         why:
           `at ${spread(part.tolerance)} one of them may take ${percent(share)} of the voltage, so ` +
-          `together they stand ${formatValue(ratedVoltage, 'V')} and not ` +
+          `together they take ${formatValue(ratedVoltage, 'V')} and not ` +
           `${formatValue(2 * part.ratedVoltage, 'V')}; ${evened.words}`,
       },
     ),
@@ -133,7 +133,7 @@ export const backToBack = (part: OfferedPart): OfferedPart => {
       kind: 'back-to-back',
       why:
         `two of ${formatValue(part.capacitance, 'F')} in series make ` +
-        `${formatValue(capacitance, 'F')}; whichever sign the voltage has, one of them stands ` +
+        `${formatValue(capacitance, 'F')}; whichever sign the voltage has, one of them takes ` +
         `all of it, so the pair is good for ${formatValue(part.ratedVoltage, 'V')}, as each is`,
     },
   );

@@ -34,7 +34,7 @@ const powerOf = (
  * A part with the E12 resistor that brings its series resistance (ohm) to what is wanted at both
  * ends: the one nearest to the best, or in the middle, which leaves as much to spare either way.
  * Nothing where none does or where it would run too hot.
- * @param current that flows through it, effective value, A; nothing where it is not known
+ * @param current that flows through it, RMS, A; nothing where it is not known
  */
 export const withResistor = (
   rules: WithRules,

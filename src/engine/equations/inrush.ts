@@ -31,7 +31,7 @@ export interface OwnSurge {
   voltage: number;
   /** Resistance in front of the part, ohm. */
   source: number;
-  /** Series resistance of the part, ohm. */
+  /** ESR of the part, ohm. */
   own: number;
   /** V */
   rated: number;

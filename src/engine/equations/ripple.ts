@@ -57,7 +57,7 @@ export const riseByHeat = (heat: number, heatForTen: number): number =>
  * Kelvin by which current warms a can above its surroundings: I^2*R/(beta*S) with
  * beta = 2.3e-3*S^-0.2 W/(K cm2) and S in cm2 (technical notes of an electrolytic maker, section on
  * life).
- * @param current effective value, A
+ * @param current RMS, A
  * @param resistance in series, ohm
  * @param surface m2
  */

@@ -13,7 +13,7 @@ const designedRipple = (circumstances: Circumstances): number => {
   return sagOf(load, conditionOf(circumstances, 'f-work').typ, exactly(least)).typ;
 };
 
-/** Ripple from crest to trough over tolerance, temperature and age of the part. */
+/** Ripple, peak to peak over tolerance, temperature and age of the part. */
 export const rippleVoltage: FindingModel = {
   today: oldPartToday,
   // What the smallest allowed value lets through was right by design, whatever is asked.
@@ -39,8 +39,8 @@ export const rippleVoltage: FindingModel = {
     return (
       `${formatValue(conditionOf(circumstances, 'load-current').typ, 'A')} / ` +
       `(${formatValue(conditionOf(circumstances, 'f-work').typ, 'Hz')} × ` +
-      `${formatQuantity(capacitance, 'F')}) = ${formatQuantity(value, 'V')} from crest to trough, ` +
-      `${formatValue(triangularRms(value.typ), 'V')} effective`
+      `${formatQuantity(capacitance, 'F')}) = ${formatQuantity(value, 'V')} peak to peak, ` +
+      `${formatValue(triangularRms(value.typ), 'V')} RMS`
     );
   },
 };

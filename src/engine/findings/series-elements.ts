@@ -79,7 +79,7 @@ export const impedance: FindingModel = {
   working: (part, circumstances, value) => {
     const inductance = inductanceOf(part, circumstances) ?? exactly(NaN);
     const resistance = highFrequencyResistance(part, circumstances);
-    const ohms = resistance ? inWords(resistance) : 'series resistance not known';
+    const ohms = resistance ? inWords(resistance) : 'ESR not known';
     return (
       `${formatQuantity(inductance, 'H')}, ${ohms} and ` +
       `${formatValue(part.capacitance, 'F')} at ` +

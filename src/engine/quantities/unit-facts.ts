@@ -268,5 +268,5 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
   ...DERIVED_UNIT_FACTS,
 };
 
-/** Every unit that the engine reckons in. */
+/** Every unit that the engine calculates in. */
 export const UNITS = Object.keys(UNIT_FACTS) as Unit[];

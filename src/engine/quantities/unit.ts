@@ -1,4 +1,4 @@
-/** The units that the engine reckons in: SI, fractions, and the trade's own for pitch and level. */
+/** The units that the engine calculates in: SI, fractions, and the trade's own for pitch and level. */
 export type Unit =
   | 'F'
   | 'V'

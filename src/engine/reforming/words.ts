@@ -17,10 +17,10 @@ export const reformingInWords = (plan: ReformingPlan): string => {
   const again = plan.bothWays ? ', do the same the other way round' : '';
   return (
     `re-form through ${formatValue(plan.resistor, 'ohm')} (${formatValue(plan.heat, 'W')} at ` +
-    `most) with ${volts}, ${time} at each or until the current stands still, then ` +
+    `most) with ${volts}, ${time} at each or until the current settles, then ` +
     `${timeInWords(plan.hold)} at full voltage; good once the leakage stays below ` +
     `${formatValue(plan.leakage, 'A')}, which is ${formatValue(plan.drop, 'V')} across the ` +
-    `resistor; scrap if ${formatValue(plan.scrapDrop, 'V')} still stand there after ` +
+    `resistor; scrap if ${formatValue(plan.scrapDrop, 'V')} are still there after ` +
     `${timeInWords(plan.giveUp)} or if it warms; discharge through ` +
     `${formatValue(plan.discharge, 'ohm')}${again}, rest for ${timeInWords(plan.rest)}, measure`
   );

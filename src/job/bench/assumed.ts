@@ -10,7 +10,7 @@ export interface Assumed {
   unit: Unit;
   /** From which value on the caution counts, SI. */
   from: number;
-  /** Usual in such a place, or reckoned from the old part. */
+  /** Usual in such a place, or worked out from the old part. */
   how: 'default' | 'derived';
   designators: readonly string[];
   /** How many lines it is the highest of. */

@@ -79,7 +79,7 @@ const READINGS = {
   capacitance: 'capacitance',
   loss120hz: 'loss at 100 or 120 Hz',
   loss1khz: 'loss at 1 kHz',
-  esr: 'series resistance',
+  esr: 'ESR',
   leakage: 'leakage',
   insulation: 'insulation',
   resistance: 'resistance',

@@ -67,7 +67,7 @@ const inShort = (
 const nothing = ({ layout, form, marks }: ColourState): Markup => {
   const open = layout.labels.filter((_, at) => marks[at] === undefined);
   if (open.length === layout.labels.length)
-    return h('p', {}, `Set the colour of each ${form.mark}; what they say stands here.`);
+    return h('p', {}, `Set the colour of each ${form.mark}; what they say appears here.`);
   return h(
     'p',
     {},

@@ -181,8 +181,8 @@ const isUnderstood = ({ reading, devices, types, kindTypes }: Side): boolean =>
 
 /** Where it is worked out what each of several bears; in a row the leakiest bears the least. */
 const BORNE = {
-  parallel: ['/sums/two-together/', 'Two capacitors side by side or in a row'],
-  series: ['/sums/series-pair/', 'Resistors across two equal capacitors in a row'],
+  parallel: ['/sums/two-together/', 'Two capacitors in parallel or in series'],
+  series: ['/sums/series-pair/', 'Balancing resistors for two capacitors in series'],
 } as const;
 
 /** What is taken of several that are joined, and where to work it out. */
@@ -190,7 +190,7 @@ const joinedNote = ({ fitted, old }: Both, isResistor: boolean): Markup[] => {
   const joined = fitted.joined ?? old.joined;
   if (joined === undefined) return [];
   const [path, title] = isResistor
-    ? (['/sums/resistor-limits/', 'What a resistor stands'] as const)
+    ? (['/sums/resistor-limits/', 'Power and voltage limits of a resistor'] as const)
     : BORNE[joined];
   return [
     h(

@@ -103,7 +103,7 @@ describe('a resistor in a position', () => {
   });
 
   test('stands no more voltage than its body, however little power is in it', () => {
-    // 1 MΩ of a quarter watt would stand 500 V by its power; the sheet of the carbon film prints 250 V.
+    // 1 MΩ of a quarter watt would take 500 V by its power; the sheet of the carbon film prints 250 V.
     const request = {
       original: { type: 'carbon-film', value: exactly(1e6), rating: exactly(0.25) },
       position: 'hv-dropper',

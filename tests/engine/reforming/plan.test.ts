@@ -124,8 +124,8 @@ describe('a plan for re-forming', () => {
     const words = reformingInWords(planFor('al-electrolytic-bipolar', 1e-5, 50, 12));
     expect(words.replaceAll(/\s/gu, ' ')).toBe(
       're-form through 27 kΩ (92.6 mW at most) with 12.5 V, 25 V, 37.5 V and 50 V, 30 min at each ' +
-        'or until the current stands still, then 4 h at full voltage; good once the leakage stays ' +
-        'below 30 µA, which is 810 mV across the resistor; scrap if 5 V still stand there after ' +
+        'or until the current settles, then 4 h at full voltage; good once the leakage stays ' +
+        'below 30 µA, which is 810 mV across the resistor; scrap if 5 V are still there after ' +
         '24 h or if it warms; discharge through 50 Ω, do the same the other way round, rest for ' +
         '24 h, measure',
     );

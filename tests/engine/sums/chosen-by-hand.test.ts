@@ -57,7 +57,7 @@ describe('what a curve is held against, and how far it goes', () => {
   test.each([
     ['10 nF at 75 V/µs are 0.75 A', 'pulse-edge', { c: '10 nF', rating: '75 V/µs' }, [0.75]],
     ['the energy of the sheet', 'resistor-pulse', { most: '2 J' }, [2]],
-    ['ten kelvin of own heat', 'ripple-heating', {}, [10]],
+    ['ten kelvin of self-heating', 'ripple-heating', {}, [10]],
     ['none where the sheet says none', 'resistor-pulse', {}, []],
     ['the limit of the regulator', 'regulator-dump', {}, [1]],
     ['half the power is 3.01 dB less', 'coupling-corner', {}, [-3.01]],

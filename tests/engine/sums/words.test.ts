@@ -15,7 +15,7 @@ describe('a value put together', () => {
 
   test('the best ways of each number of parts, with how far each is off', () => {
     const rows = rowsOf('combine-capacitors', asked);
-    // 47 nF alone is 6 % too little; 100 nF twice in a row is 50 nF.
+    // 47 nF alone is 6 % too little; 100 nF twice in series is 50 nF.
     expect(rows).toContainEqual(['47 nF', 'alone', '4.7e-8 F', '-0.06 fraction']);
     expect(rows).toContainEqual(['100 nF and 100 nF', 'in a row', '5e-8 F', '0 fraction']);
     // 47 nF and 3.3 nF are 50.3 nF.
@@ -54,7 +54,7 @@ describe('a value put together', () => {
     };
     const e12 = { value: '25k', series: 'E12' };
     // 22 kΩ alone is 12 % off, 22 kΩ and 2.7 kΩ in a row 1.2 %; 47 kΩ and 56 kΩ side by side are
-    // 25.55 kΩ; 10 kΩ and 15 kΩ in a row are just 25 kΩ.
+    // 25.55 kΩ; 10 kΩ and 15 kΩ in series are just 25 kΩ.
     expect(of({ ...e12, most: '2', within: '1 %' })).toEqual({ parts: 2, kinds: ['limit'] });
     expect(of({ ...e12, most: '1', within: '13 %' })).toEqual({ parts: 1, kinds: ['limit'] });
     expect(of({ ...e12, most: '1', within: '1 %' })).toEqual({

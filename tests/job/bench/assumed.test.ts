@@ -65,7 +65,7 @@ describe('a caution that rests on a number that nobody typed', () => {
     const html = found === undefined ? '' : cautionList([found]).map(toHtml).join('');
     expect(html).toContain('assumed: 84');
     expect(html).toMatch(
-      /nobody typed .* \(R1[–-]R3\) is taken as 84.V, reckoned from the old part/iu,
+      /nobody typed .* \(R1[–-]R3\) is taken as 84.V, worked out from the old part/iu,
     );
     expect(html).toMatch(/below 60.V this goes/u);
   });

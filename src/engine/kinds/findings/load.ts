@@ -43,7 +43,7 @@ export const resistorPower: KindModel = fromProperties(
 const limitWords = (limit: number, stood: number): string =>
   stood < limit
     ? `its power alone allows ${formatValue(stood, 'V')}`
-    : `its body stands ${formatValue(limit, 'V')}, whatever its power`;
+    : `its body takes ${formatValue(limit, 'V')}, whatever its power`;
 
 /** Voltage across the part against what it stands: by its power, at most by its body. */
 export const resistorVoltage: KindModel = fromProperties(

@@ -8,7 +8,7 @@ import { defineSum, quantity } from '../sum.ts';
 export const bypassShelf = defineSum({
   id: 'bypass-shelf',
   title: 'Bypass shelf',
-  lead: 'From which frequency a cathode, emitter or source bypass gives the stage its whole gain, and how much is missing below.',
+  lead: 'From which frequency a cathode, emitter or source bypass gives the stage its full gain, and how much is missing below.',
   group: 'audio',
   inputs: {
     c: quantity({
@@ -46,11 +46,11 @@ export const bypassShelf = defineSum({
     }),
   },
   outputs: {
-    pole: { label: 'Whole gain from about', symbol: 'f_p', unit: 'Hz', headline: true },
+    pole: { label: 'Full gain from about', symbol: 'f_p', unit: 'Hz', headline: true },
     zero: { label: 'Least gain below about', symbol: 'f_z', unit: 'Hz' },
     level: { label: 'Missing at the frequency', symbol: 'a', unit: 'dB' },
     shelf: { label: 'Missing at the lowest frequencies', symbol: 'a_0', unit: 'dB' },
-    seen: { label: 'Resistance that the capacitor works into', symbol: 'R_s', unit: 'ohm' },
+    seen: { label: 'Resistance that the capacitor sees', symbol: 'R_s', unit: 'ohm' },
   },
   equations: [
     'R_s = R*r/(R + r)',

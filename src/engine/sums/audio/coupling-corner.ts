@@ -18,7 +18,7 @@ export const couplingCorner = defineSum({
       highest: 10,
     }),
     r: quantity({
-      label: 'Resistance behind and before it together',
+      label: 'Source and load resistance together',
       symbol: 'R',
       unit: 'ohm',
       usual: '47 kΩ',
@@ -59,7 +59,7 @@ export const couplingCorner = defineSum({
   notes: () => [
     {
       kind: 'limit',
-      text: 'Resistance of the source and of the load count together. Several such corners in a row lose more: two equal ones are 6 dB down at theirs.',
+      text: 'Resistance of the source and of the load count together. Several such corners in a chain lose more: two equal ones are 6 dB down at theirs.',
     },
   ],
   plots: [

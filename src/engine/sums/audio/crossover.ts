@@ -18,8 +18,8 @@ const EQUATIONS: Readonly<Record<string, readonly string[]>> = {
 /** Capacitor and coil of a loudspeaker crossover, and what another value does. */
 export const crossover = defineSum({
   id: 'crossover',
-  title: 'Crossover of a loudspeaker',
-  lead: 'Capacitor and coil of a simple crossover for a frequency, where the capacitor at hand puts it, and what its series resistance does.',
+  title: 'Loudspeaker crossover',
+  lead: 'Capacitor and coil of a simple crossover for a frequency, where the capacitor at hand puts it, and what its ESR does.',
   group: 'audio',
   inputs: {
     order: choice({
@@ -32,7 +32,7 @@ export const crossover = defineSum({
       ],
     }),
     r: quantity({
-      label: 'Driver, as a resistance',
+      label: 'Driver impedance, as a resistance',
       symbol: 'R',
       unit: 'ohm',
       usual: '8 Ω',
@@ -56,7 +56,7 @@ export const crossover = defineSum({
       highest: 1e-2,
     }),
     esr: quantity({
-      label: 'Its series resistance',
+      label: 'Its ESR',
       symbol: 'R_s',
       unit: 'ohm',
       usual: '0.5 Ω',
@@ -73,7 +73,7 @@ export const crossover = defineSum({
     },
     inductance: { label: 'Coil for this frequency', symbol: 'L_0', unit: 'H' },
     actual: { label: 'The one at hand puts it at', symbol: 'f_1', unit: 'Hz' },
-    loss: { label: 'Level lost in its series resistance', symbol: 'a', unit: 'dB' },
+    loss: { label: 'Level lost in its ESR', symbol: 'a', unit: 'dB' },
   },
   equations: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)', 'a = 20*log10(R/(R + R_s))'],
   equationsFor: ({ order }) => [...(EQUATIONS[order] ?? []), 'a = 20*log10(R/(R + R_s))'],

@@ -9,7 +9,7 @@ const constant = (symbol: string, label: string, usual: string) =>
 /** Disc replay by its three time constants, against the standard ones. */
 export const discEqualiser = defineSum({
   id: 'disc-equaliser',
-  title: 'Disc equaliser',
+  title: 'RIAA equaliser',
   lead: 'How disc replay deviates when the parts of its three time constants, 3180, 318 and 75 µs, are off.',
   group: 'audio',
   inputs: {

@@ -8,7 +8,7 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 export const harmonic = defineSum({
   id: 'harmonic',
   title: 'Distortion of a coupling capacitor',
-  lead: 'An estimate of the third harmonic that a capacitor makes whose capacitance moves with voltage: how much signal stands across it, and what that does.',
+  lead: 'An estimate of the third harmonic that a capacitor makes whose capacitance moves with voltage: how much signal is across it, and what that does.',
   group: 'audio',
   inputs: {
     change: quantity({
@@ -30,7 +30,7 @@ export const harmonic = defineSum({
       highest: 50_000,
     }),
     signal: quantity({
-      label: 'Signal, effective',
+      label: 'Signal, RMS',
       symbol: 'V',
       unit: 'V',
       usual: '1 V',
@@ -46,7 +46,7 @@ export const harmonic = defineSum({
       highest: 1,
     }),
     r: quantity({
-      label: 'Resistance that it works into',
+      label: 'Load resistance',
       symbol: 'R',
       unit: 'ohm',
       usual: '10 kΩ',
@@ -88,7 +88,7 @@ export const harmonic = defineSum({
     ...noteIf(
       crestOf(across) > rating,
       'caution',
-      'The crest of the signal across it is above its rated voltage.',
+      'The peak of the signal across it is above its rated voltage.',
     ),
     ...noteIf(signal === 0, 'limit', 'Without a signal nothing is bent.'),
     {
@@ -116,7 +116,7 @@ export const harmonic = defineSum({
   sources: ['trade', 'identity'],
   checks: [
     {
-      what: 'Worked by hand: at the corner 0.7071 of the signal stands across it; 0.0849 × 0.3 × 1.414 V × 0.5 / 50 V is 0.036 %',
+      what: 'Worked by hand: at the corner 0.7071 of the signal is across it; 0.0849 × 0.3 × 1.414 V × 0.5 / 50 V is 0.036 %',
       inputs: { change: '-30 %', c: '1 µF', r: '10k', f: '15.9155 Hz', rating: '50', signal: '1' },
       expected: { third: 3.601e-4, share: 0.7071 },
       within: 0.001,

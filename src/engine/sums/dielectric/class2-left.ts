@@ -27,7 +27,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
 )({
   id: 'class2-left',
   title: 'What is left of a class 2 ceramic',
-  lead: 'How much of its marked value a class 2 ceramic keeps under direct voltage, over its temperatures and after years.',
+  lead: 'How much of its marked value a class 2 ceramic keeps under DC voltage, over its temperatures and after years.',
   group: 'dielectric',
   inputs: {
     kind: choice<Kind[]>({ label: 'Type', usual: 'ceramic-x7r', options: (kinds) => kinds }),
@@ -40,7 +40,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       highest: 1e-2,
     }),
     v: quantity({
-      label: 'Direct voltage across it',
+      label: 'DC voltage across it',
       symbol: 'V',
       unit: 'V',
       usual: '12 V',

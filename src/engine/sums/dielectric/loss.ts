@@ -5,12 +5,12 @@ import { defineSum, quantity } from '../sum.ts';
 /** Loss, series resistance and quality as the same thing said three ways. */
 export const loss = defineSum({
   id: 'loss',
-  title: 'Loss, series resistance and quality',
-  lead: 'A loss factor as series resistance, parallel resistance and quality at its frequency.',
+  title: 'Loss, ESR and Q',
+  lead: 'A dissipation factor as ESR, parallel resistance and Q at its frequency.',
   group: 'dielectric',
   inputs: {
     d: quantity({
-      label: 'Loss factor',
+      label: 'Dissipation factor',
       symbol: 'D',
       unit: 'fraction',
       bare: '%',
@@ -36,9 +36,14 @@ export const loss = defineSum({
     }),
   },
   outputs: {
-    series: { label: 'Series resistance', symbol: 'R_s', unit: 'ohm', headline: true },
+    series: {
+      label: 'Equivalent series resistance (ESR)',
+      symbol: 'R_s',
+      unit: 'ohm',
+      headline: true,
+    },
     parallel: { label: 'As a resistance across it', symbol: 'R_p', unit: 'ohm' },
-    quality: { label: 'Quality', symbol: 'Q', unit: 'number' },
+    quality: { label: 'Quality factor', symbol: 'Q', unit: 'number' },
     angle: { label: 'Loss angle', symbol: 'delta', unit: 'deg' },
     reactance: { label: 'Reactance', symbol: 'X', unit: 'ohm' },
   },
@@ -56,12 +61,12 @@ export const loss = defineSum({
   notes: () => [
     {
       kind: 'remark',
-      text: 'Loss at 120 Hz of 0.12 times that at 1 kHz points to series resistance, as of a drying electrolyte; the same at both to the dielectric; eight times as much to leakage.',
+      text: 'Loss at 120 Hz of 0.12 times that at 1 kHz points to ESR, as of a drying electrolyte; the same at both to the dielectric; eight times as much to leakage.',
     },
   ],
   plots: [
     {
-      title: 'Series resistance against the value',
+      title: 'ESR against the value',
       x: 'c',
       scale: 'log',
       y: ['series'],

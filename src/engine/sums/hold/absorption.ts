@@ -16,12 +16,12 @@ const timesOf = (soak: number | undefined, short: number, open: number): Absorpt
 /** What comes back of an old voltage, from a figure of another test than the circuit's times. */
 export const absorption = defineSum({
   id: 'absorption',
-  title: 'Absorption in the circuit’s own times',
+  title: 'Dielectric absorption in the circuit’s own times',
   lead: 'How much of an old voltage creeps back during a hold, worked out from a published figure whose test had other times.',
   group: 'hold',
   inputs: {
     figure: quantity({
-      label: 'Absorption by its test',
+      label: 'Dielectric absorption by its test',
       symbol: 'd',
       unit: 'fraction',
       bare: '%',
@@ -53,7 +53,7 @@ export const absorption = defineSum({
       highest: 1e9,
     }),
     step: quantity({
-      label: 'Change of voltage before the hold',
+      label: 'Voltage step before the hold',
       symbol: 'V',
       unit: 'V',
       usual: '5 V',
@@ -61,7 +61,7 @@ export const absorption = defineSum({
       highest: 10_000,
     }),
     short: quantity({
-      label: 'Time connected to the new voltage',
+      label: 'Acquisition time, at the new voltage',
       symbol: 't_s',
       unit: 's',
       usual: '50 ms',

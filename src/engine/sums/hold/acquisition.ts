@@ -6,7 +6,7 @@ import { defineSum, optionalQuantity, quantity } from '../sum.ts';
 /** How long a hold capacitor needs to take a new voltage. */
 export const acquisition = defineSum({
   id: 'acquisition',
-  title: 'Time to take a new voltage',
+  title: 'Acquisition time of a hold capacitor',
   lead: 'How long a hold capacitor must be connected before it is within an error of the new voltage.',
   group: 'hold',
   inputs: {
@@ -19,7 +19,7 @@ export const acquisition = defineSum({
       highest: 1e-2,
     }),
     r: quantity({
-      label: 'Switch and source in series',
+      label: 'Switch and source resistance',
       symbol: 'R',
       unit: 'ohm',
       usual: '300 Ω',
@@ -44,7 +44,7 @@ export const acquisition = defineSum({
       highest: 100,
     }),
     i: optionalQuantity({
-      label: 'Most current of the amplifier before it',
+      label: 'Output current limit of the amplifier',
       symbol: 'I',
       unit: 'A',
       lowest: 1e-9,

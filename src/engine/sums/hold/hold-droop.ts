@@ -83,7 +83,7 @@ export const holdDroop = defineSum({
     total: { label: 'Droop', symbol: 'V_droop', unit: 'V', headline: true },
     share: { label: 'Share of it that is the capacitor’s own', unit: 'fraction' },
     own: { label: 'Leakage of the capacitor', symbol: 'I_C', unit: 'A' },
-    insulation: { label: 'Its insulation when so warm', symbol: 'R_C', unit: 'ohm' },
+    insulation: { label: 'Its insulation at that temperature', symbol: 'R_C', unit: 'ohm' },
     rate: { label: 'Droop in a second', unit: 'V/s' },
   },
   equations: ['R_C = min(tau/C, R_most)*2^(-(T - 25)/H)', 'I_C = V/R_C', 'V_droop = (I + I_C)*t/C'],

@@ -27,7 +27,7 @@ export const discharge = defineSum({
       highest: 100_000,
     }),
     end: quantity({
-      label: 'Voltage to come down to',
+      label: 'Voltage to discharge to',
       symbol: 'V_end',
       unit: 'V',
       usual: '30 V',
@@ -53,7 +53,7 @@ export const discharge = defineSum({
     }),
   },
   outputs: {
-    time: { label: 'Time to come down', symbol: 't', unit: 's', headline: true },
+    time: { label: 'Discharge time', symbol: 't', unit: 's', headline: true },
     left: { label: 'Voltage left at the time', symbol: 'V_d', unit: 'V' },
     constant: { label: 'Time constant, down to 37 %', symbol: 'tau', unit: 's' },
     energy: { label: 'Energy stored', symbol: 'W', unit: 'J' },

@@ -55,7 +55,7 @@ export const touchCurrent = defineSum({
     most: capacitanceForCurrent(limit, f, v),
   }),
   notes: ({ limit }, { current = 0 }) => [
-    ...noteIf(current > limit, 'caution', 'This is above the limit that stands beside it.'),
+    ...noteIf(current > limit, 'caution', 'This is above the limit beside it.'),
     {
       kind: 'limit',
       text: 'Which limit holds depends on the standard for the equipment, on its class and on where it is used: ask that, not this page.',

@@ -7,7 +7,7 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** Two polar electrolytics with like poles joined, in place of one for both signs. */
 export const backToBack = defineSum({
   id: 'back-to-back',
-  title: 'Two polar ones back to back',
+  title: 'Two polar electrolytics back to back',
   lead: 'What two polar electrolytics with like poles joined come to in place of one for both signs, and what runs through them.',
   group: 'parts',
   inputs: {
@@ -28,7 +28,7 @@ export const backToBack = defineSum({
       highest: 1000,
     }),
     ac: quantity({
-      label: 'Alternating voltage across both, effective',
+      label: 'AC voltage across both, RMS',
       symbol: 'V',
       unit: 'V',
       usual: '1 V',
@@ -74,7 +74,7 @@ export const backToBack = defineSum({
   },
   notes: ({ rating }, { peak = 0, share = 0 }) => [
     ...noteIf(peak > rating, 'caution', 'The peak is above the rating of either.'),
-    ...noteIf(share > 1, 'limit', 'The current is above what either stands for long.'),
+    ...noteIf(share > 1, 'limit', 'The current is above what either takes for long.'),
     {
       kind: 'remark',
       text: 'Each takes nearly the whole voltage in its own half of the swing once the pair has charged itself, so each needs the full rating. Never across the mains: a motor or a mains part needs one made for it.',

@@ -7,8 +7,8 @@ const resistor = (symbol: string, label: string, usual: string) =>
 /** A divider with the tolerances of its resistors. */
 export const divider = defineSum({
   id: 'divider',
-  title: 'Divider and its tolerance',
-  lead: 'What a divider gives, what the tolerances of its resistors do to that at worst and in likelihood, and what a load takes.',
+  title: 'Voltage divider and its tolerance',
+  lead: 'What a divider gives, what the tolerances of its resistors do to that at worst and statistically, and what a load takes.',
   group: 'parts',
   inputs: {
     v: quantity({
@@ -31,10 +31,10 @@ export const divider = defineSum({
     }),
   },
   outputs: {
-    out: { label: 'Voltage out of it', symbol: 'V_o', unit: 'V', headline: true },
+    out: { label: 'Output voltage', symbol: 'V_o', unit: 'V', headline: true },
     ratio: { label: 'Ratio without load', symbol: 'n', unit: 'fraction' },
     lost: { label: 'Taken by the load', symbol: 'l', unit: 'fraction' },
-    source: { label: 'Resistance that it looks like', symbol: 'R_S', unit: 'ohm' },
+    source: { label: 'Output resistance', symbol: 'R_S', unit: 'ohm' },
   },
   equations: [
     'n = R_2 / (R_1 + R_2)',
@@ -49,7 +49,7 @@ export const divider = defineSum({
   notes: () => [
     {
       kind: 'limit',
-      text: 'Both resistors also warm, and drift apart where they differ in type. What each of them stands is a sum of its own.',
+      text: 'Both resistors also warm, and drift apart where they differ in type. What each of them takes is a sum of its own.',
     },
   ],
   plots: [

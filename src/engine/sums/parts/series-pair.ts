@@ -7,11 +7,11 @@ import {
 import { dissipation } from '../../equations/heat.ts';
 import { defineSum, noteIf, quantity } from '../sum.ts';
 
-/** Two electrolytics in a row for a higher voltage, with a resistor across each. */
+/** Two electrolytics in series for a higher voltage, with a resistor across each. */
 export const seriesPair = defineSum({
   id: 'series-pair',
-  title: 'Resistors across two equal capacitors in a row',
-  lead: 'How two equal capacitors in a row share the voltage, and what resistor across each keeps either within its rating.',
+  title: 'Balancing resistors for two capacitors in series',
+  lead: 'How two equal capacitors in series share the voltage, and what resistor across each keeps either within its rating.',
   group: 'parts',
   inputs: {
     c: quantity({
@@ -107,7 +107,7 @@ export const seriesPair = defineSum({
     ...noteIf(
       Math.max(charging, standing) > rating,
       'caution',
-      'One of the two may stand above its rating with these numbers.',
+      'One of the two may be above its rating with these numbers.',
     ),
     ...noteIf(
       most !== undefined && r > most,
@@ -116,7 +116,7 @@ export const seriesPair = defineSum({
     ),
     {
       kind: 'caution',
-      text: 'The joint in the middle, and often the can of the upper part, stands at half of the voltage: insulate it. Each keeps its own charge: discharge both.',
+      text: 'The joint in the middle, and often the can of the upper part, is at half of the voltage: insulate it. Each keeps its own charge: discharge both.',
     },
   ],
   plots: [
@@ -133,7 +133,7 @@ export const seriesPair = defineSum({
   sources: ['identity'],
   checks: [
     {
-      what: 'Worked by hand: 2 × 350 V less 550 V over 300 µA; with ±20 % one takes 0.6 of it while charging; 220 kΩ let 33 V more stand across one',
+      what: 'Worked by hand: 2 × 350 V less 550 V over 300 µA; with ±20 % one takes 0.6 of it while charging; 220 kΩ put 33 V more across one',
       inputs: { c: '100 µF', r: '220k' },
       expected: {
         most: 500e3,

@@ -21,11 +21,11 @@ const rated = (number: number, usual: string) =>
     highest: 100_000,
   });
 
-/** Two capacitors of any values side by side and in a row. */
+/** Two capacitors of any values in parallel and in series. */
 export const twoTogether = defineSum({
   id: 'two-together',
-  title: 'Two capacitors side by side or in a row',
-  lead: 'What two capacitors of any values come to side by side and in a row, and how a row shares its voltage while it charges.',
+  title: 'Two capacitors in parallel or in series',
+  lead: 'What two capacitors of any values come to in parallel and in series, and how a series pair shares its voltage while it charges.',
   group: 'parts',
   inputs: {
     a: part(1, '100 nF ±5 %'),
@@ -33,7 +33,7 @@ export const twoTogether = defineSum({
     b: part(2, '47 nF ±5 %'),
     ub: rated(2, '400 V'),
     v: quantity({
-      label: 'Voltage across the row',
+      label: 'Voltage across the series pair',
       symbol: 'V',
       unit: 'V',
       usual: '500 V',
@@ -42,12 +42,12 @@ export const twoTogether = defineSum({
     }),
   },
   outputs: {
-    beside: { label: 'Side by side', symbol: 'C_p', unit: 'F', headline: true },
-    row: { label: 'In a row', symbol: 'C_s', unit: 'F' },
-    besideRating: { label: 'Voltage side by side, at most', symbol: 'U_p', unit: 'V' },
-    rowRating: { label: 'Voltage in a row while charging, at most', symbol: 'U_s', unit: 'V' },
-    across1: { label: 'Across 1 in the row', symbol: 'V_1', unit: 'V' },
-    across2: { label: 'Across 2 in the row', symbol: 'V_2', unit: 'V' },
+    beside: { label: 'In parallel', symbol: 'C_p', unit: 'F', headline: true },
+    row: { label: 'In series', symbol: 'C_s', unit: 'F' },
+    besideRating: { label: 'Voltage in parallel, at most', symbol: 'U_p', unit: 'V' },
+    rowRating: { label: 'Voltage in series while charging, at most', symbol: 'U_s', unit: 'V' },
+    across1: { label: 'Across 1 in series', symbol: 'V_1', unit: 'V' },
+    across2: { label: 'Across 2 in series', symbol: 'V_2', unit: 'V' },
   },
   equations: [
     'C_p = C_1 + C_2',
@@ -71,17 +71,17 @@ export const twoTogether = defineSum({
   },
   answer: ({ a, b }, _facts, habit) => {
     const [beside, row] = [parallelCapacitance([a, b]), seriesCapacitance([a, b])];
-    return `Side by side ${formatValue(beside, 'F', habit)}, in a row ${formatValue(row, 'F', habit)}.`;
+    return `In parallel ${formatValue(beside, 'F', habit)}, in series ${formatValue(row, 'F', habit)}.`;
   },
   notes: ({ ua, ub }, { across1 = 0, across2 = 0 }) => [
     ...noteIf(
       across1 > ua || across2 > ub,
       'caution',
-      'In a row one of the two stands above its rating: the smaller value takes the larger share.',
+      'In series one of the two is above its rating: the smaller value takes the larger share.',
     ),
     {
       kind: 'limit',
-      text: 'So a row shares only while it charges and on alternating voltage. A steady voltage is shared by leakage in the long run: put a resistor across each.',
+      text: 'A series pair shares like this only while it charges and on AC voltage. A steady voltage is shared by leakage in the long run: put a resistor across each.',
     },
   ],
   plots: [
@@ -97,7 +97,7 @@ export const twoTogether = defineSum({
   sources: ['identity'],
   checks: [
     {
-      what: 'Worked by hand: 300 nF and 100 nF are 400 nF side by side and 75 nF in a row; of 400 V the smaller takes 300 V, so that two of 300 V stand 400 V',
+      what: 'Worked by hand: 300 nF and 100 nF are 400 nF in parallel and 75 nF in series; of 400 V the smaller takes 300 V, so that two of 300 V take 400 V',
       inputs: { a: '300 nF', b: '100 nF', ua: '300', ub: '300', v: '400' },
       expected: {
         beside: 400e-9,

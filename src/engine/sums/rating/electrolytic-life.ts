@@ -12,11 +12,11 @@ const factsOf = (catalogue: Catalogue) => ({ longest: ruleOf(catalogue, 'longest
 export const electrolyticLife = withFacts(factsOf)({
   id: 'electrolytic-life',
   title: 'Life of an electrolytic',
-  lead: 'How long a wet electrolytic lasts at its temperature, with its own heat by ripple and with the voltage that is left unused.',
+  lead: 'How long a wet electrolytic lasts at its temperature, with its self-heating by ripple and with the voltage that is left unused.',
   group: 'rating',
   inputs: {
     rated: quantity({
-      label: 'Life that its sheet promises',
+      label: 'Rated life (endurance)',
       symbol: 'L_0',
       unit: 's',
       bare: 'h',
@@ -33,7 +33,7 @@ export const electrolyticLife = withFacts(factsOf)({
       highest: 200,
     }),
     t: quantity({
-      label: 'Temperature round it in use',
+      label: 'Ambient temperature in use',
       symbol: 'T',
       unit: 'degC',
       usual: '60 °C',
@@ -41,7 +41,7 @@ export const electrolyticLife = withFacts(factsOf)({
       highest: 200,
     }),
     rise: quantity({
-      label: 'Its own heat by ripple',
+      label: 'Self-heating by ripple',
       symbol: 'dT',
       unit: 'K',
       usual: '3 K',
@@ -57,7 +57,7 @@ export const electrolyticLife = withFacts(factsOf)({
       highest: 30,
     }),
     halving: quantity({
-      label: 'Kelvin of own heat that halve it',
+      label: 'Kelvin of self-heating that halve it',
       symbol: 'h',
       unit: 'K',
       usual: '5 K to 10 K',
@@ -150,7 +150,7 @@ export const electrolyticLife = withFacts(factsOf)({
       source: 'cosel-faq',
     },
     {
-      what: 'From a maker’s rule: 2000 h at 105 °C, used at 65 °C with 5 K of its own heat that halve it, are 16 000 h',
+      what: 'From a maker’s rule: 2000 h at 105 °C, used at 65 °C with 5 K of self-heating that halve it, are 16 000 h',
       inputs: {
         rated: '2000 h',
         top: '105',

@@ -6,8 +6,8 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** Alternating voltage that a film part stands against frequency: field, heat and current. */
 export const filmAc = defineSum({
   id: 'film-ac',
-  title: 'Film on alternating voltage',
-  lead: 'How much alternating voltage a film capacitor stands against frequency: its rating at low ones, its own heat higher up, its contacts higher still.',
+  title: 'Film on AC voltage',
+  lead: 'How much AC voltage a film capacitor takes against frequency: its rating at low ones, its self-heating higher up, its contacts higher still.',
   group: 'rating',
   inputs: {
     c: quantity({
@@ -19,7 +19,7 @@ export const filmAc = defineSum({
       highest: 1e-2,
     }),
     rating: quantity({
-      label: 'Alternating voltage of its rating',
+      label: 'Rated AC voltage',
       symbol: 'U_AC',
       unit: 'V',
       usual: '160 V',
@@ -46,7 +46,7 @@ export const filmAc = defineSum({
       hint: 'for some 10 K; by its size',
     }),
     edge: quantity({
-      label: 'Steepest edge of its rating',
+      label: 'Rated dV/dt',
       symbol: 's',
       unit: 'V/s',
       usual: '15 V/µs',
@@ -62,7 +62,7 @@ export const filmAc = defineSum({
       highest: 1e8,
     }),
     u: quantity({
-      label: 'Your alternating voltage',
+      label: 'Your AC voltage',
       symbol: 'U',
       unit: 'V',
       usual: '25 V',
@@ -72,7 +72,7 @@ export const filmAc = defineSum({
   },
   outputs: {
     allowed: {
-      label: 'Alternating voltage that it stands',
+      label: 'AC voltage allowed',
       symbol: 'U_a',
       unit: 'V',
       headline: true,
@@ -106,7 +106,7 @@ export const filmAc = defineSum({
     };
   },
   notes: ({ u }, { allowed = 0 }) => [
-    ...noteIf(u > allowed, 'caution', 'Your voltage is above what it stands at this frequency.'),
+    ...noteIf(u > allowed, 'caution', 'Your voltage is above what it takes at this frequency.'),
     {
       kind: 'limit',
       text: 'Across the mains a rating is not enough: only a part approved for that place may sit there.',
@@ -114,7 +114,7 @@ export const filmAc = defineSum({
   ],
   plots: [
     {
-      title: 'What it stands against frequency',
+      title: 'AC voltage allowed against frequency',
       x: 'f',
       scale: 'log',
       span: () => [10, 1e6],

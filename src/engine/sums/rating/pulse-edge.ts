@@ -4,7 +4,7 @@ import { defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 /** A steep edge against what a part withstands, and the current that it drives. */
 export const pulseEdge = defineSum({
   id: 'pulse-edge',
-  title: 'Steep edges',
+  title: 'Steep edges (dV/dt)',
   lead: 'How steep an edge across a capacitor is against what its maker allows, and the current that it drives through the ends.',
   group: 'rating',
   inputs: {
@@ -35,14 +35,14 @@ export const pulseEdge = defineSum({
       hint: 'may stay empty',
     }),
     rating: quantity({
-      label: 'Steepest edge of its rating',
+      label: 'Rated dV/dt',
       symbol: 's_R',
       unit: 'V/s',
       bare: 'V/µs',
       usual: '75 V/µs',
       lowest: 1e3,
       highest: 1e12,
-      hint: 'dV/dt of the sheet',
+      hint: 'from its data sheet',
     }),
     c: quantity({
       label: 'Capacitance',

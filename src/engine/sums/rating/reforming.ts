@@ -114,9 +114,9 @@ export const reforming = withFacts(factsOf)({
   outputs: {
     resistor: { label: 'Resistor in series', symbol: 'R', unit: 'ohm', headline: true },
     heat: { label: 'Heat in it should the part be a short', symbol: 'P', unit: 'W' },
-    leakage: { label: 'Good when the leakage stands still below', symbol: 'I', unit: 'A' },
+    leakage: { label: 'Good when the leakage settles below', symbol: 'I', unit: 'A' },
     drop: { label: 'The same as voltage across the resistor', symbol: 'V_g', unit: 'V' },
-    scrap: { label: 'Scrap when so much still stands across it', symbol: 'V_s', unit: 'V' },
+    scrap: { label: 'Scrap when so much is still across it', symbol: 'V_s', unit: 'V' },
     giveUp: { label: '… after this time at the rated voltage', unit: 's' },
     whole: { label: 'Takes at least', unit: 's' },
     discharge: { label: 'Then discharge through', unit: 'ohm' },

@@ -32,7 +32,7 @@ const byFrequency = (facts: Facts, { type, c, v }: Kind, from: number, to: numbe
 
 const amps = (number: number, usual: string) =>
   quantity({
-    label: `Ripple current ${number}, effective`,
+    label: `Ripple current ${number}, RMS`,
     unit: 'A',
     usual,
     symbol: `I_${number}`,
@@ -72,7 +72,7 @@ const sourceNotes = (sources: readonly string[], what: string): SumNote[] =>
 export const rippleCurrents = withFacts(factsOf)({
   id: 'ripple-current',
   title: 'Ripple currents of several frequencies',
-  lead: 'What ripple currents of several frequencies come to at the frequency of the rating, and how much of the rating they take when so warm.',
+  lead: 'What ripple currents of several frequencies come to at the frequency of the rating, and how much of the rating they take at that temperature.',
   group: 'rating',
   inputs: {
     type: choice<Facts>({
@@ -119,7 +119,7 @@ export const rippleCurrents = withFacts(factsOf)({
       highest: 200,
     }),
     t: quantity({
-      label: 'Temperature round it in use',
+      label: 'Ambient temperature in use',
       unit: 'degC',
       usual: '55 °C',
       lowest: -55,
@@ -136,7 +136,7 @@ export const rippleCurrents = withFacts(factsOf)({
     k3: typed('Its factor 3'),
     kt: typed('Factor of the temperature'),
     rise: quantity({
-      label: 'Own heat at the rated ripple',
+      label: 'Self-heating at the rated ripple',
       symbol: 'dT_R',
       unit: 'K',
       usual: '5 K to 10 K',
@@ -147,7 +147,7 @@ export const rippleCurrents = withFacts(factsOf)({
   outputs: {
     share: { label: 'Ripple against what it takes', symbol: 's', unit: 'fraction', headline: true },
     whole: { label: 'Comes to, at the frequency of the rating', symbol: 'I', unit: 'A' },
-    warm: { label: 'Own heat', symbol: 'dT', unit: 'K' },
+    warm: { label: 'Self-heating', symbol: 'dT', unit: 'K' },
     factor1: { label: 'Factor of frequency 1', symbol: 'k_1', unit: 'number' },
     factor2: { label: 'Factor of frequency 2', symbol: 'k_2', unit: 'number' },
     factor3: { label: 'Factor of frequency 3', symbol: 'k_3', unit: 'number' },
@@ -223,7 +223,7 @@ export const rippleCurrents = withFacts(factsOf)({
       yScale: 'linear',
     },
     {
-      title: 'Own heat against the first current',
+      title: 'Self-heating against the first current',
       x: 'i1',
       scale: 'linear',
       y: ['warm'],

@@ -24,12 +24,12 @@ const factsOf = (catalogue: Catalogue) => {
 /** How much ripple current warms a part by its series resistance. */
 export const rippleHeating = withFacts(factsOf)({
   id: 'ripple-heating',
-  title: 'Own heat by ripple current',
-  lead: 'How much warmer than the air a part gets by the ripple current through it, from its series resistance and the size of its can.',
+  title: 'Self-heating by ripple current',
+  lead: 'How much warmer than the air a part gets by the ripple current through it, from its ESR and the size of its can.',
   group: 'rating',
   inputs: {
     i: quantity({
-      label: 'Ripple current, effective',
+      label: 'Ripple current, RMS',
       symbol: 'I',
       unit: 'A',
       usual: '1 A',
@@ -37,7 +37,7 @@ export const rippleHeating = withFacts(factsOf)({
       highest: 1000,
     }),
     esr: quantity({
-      label: 'Series resistance at its frequency',
+      label: 'ESR at its frequency',
       symbol: 'R',
       unit: 'ohm',
       usual: '50 to 150 mΩ',
@@ -115,13 +115,13 @@ export const rippleHeating = withFacts(factsOf)({
     ),
     {
       kind: 'remark',
-      text: 'For a can that stands free in still air; beside something hot, or packed in, it gets warmer. Series resistance of a wet electrolytic falls as it warms and rises in the cold.',
+      text: 'For a can that is free in still air; beside something hot, or packed in, it gets warmer. ESR of a wet electrolytic falls as it warms and rises in the cold.',
       source: 'alum-life-technote',
     },
   ],
   plots: [
     {
-      title: 'Own heat against the ripple current',
+      title: 'Self-heating against the ripple current',
       x: 'i',
       scale: 'linear',
       y: ['rise'],

@@ -4,7 +4,7 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** Series resistance that keeps the surge through a solid tantalum part within what it is proved with. */
 export const tantalumResistance = defineSum({
   id: 'tantalum-resistance',
-  title: 'Resistance before a solid tantalum',
+  title: 'Series resistor for a solid tantalum',
   lead: 'How large the surge through a solid tantalum part is at switch-on against the one that it is proved with, and what resistance keeps it below.',
   group: 'rating',
   inputs: {
@@ -17,7 +17,7 @@ export const tantalumResistance = defineSum({
       highest: 200,
     }),
     source: quantity({
-      label: 'Resistance of what feeds it',
+      label: 'Source resistance',
       symbol: 'R_S',
       unit: 'ohm',
       usual: '0.2 Ω',
@@ -25,7 +25,7 @@ export const tantalumResistance = defineSum({
       highest: 1e5,
     }),
     esr: quantity({
-      label: 'Series resistance of the part',
+      label: 'ESR of the part',
       symbol: 'R_C',
       unit: 'ohm',
       usual: '0.9 Ω',
@@ -53,8 +53,8 @@ export const tantalumResistance = defineSum({
     share: { label: 'Surge against the proved one', symbol: 's', unit: 'fraction', headline: true },
     surge: { label: 'Surge', symbol: 'I', unit: 'A' },
     proved: { label: 'Proved with', symbol: 'I_0', unit: 'A' },
-    needed: { label: 'Resistance before it for half of that', symbol: 'R_n', unit: 'ohm' },
-    perVolt: { label: 'Ohms a volt before it', unit: 'number' },
+    needed: { label: 'Series resistor for half of that', symbol: 'R_n', unit: 'ohm' },
+    perVolt: { label: 'Series ohms for each volt', unit: 'number' },
   },
   equations: ['I = V/(R_S + R_C)', 'I_0 = U_R/(R_0 + R_C)', 's = I/I_0', 'R_n = 2*V/I_0 - R_C'],
   at: ({ v, source, esr, rating, test }) => {
@@ -76,7 +76,7 @@ export const tantalumResistance = defineSum({
     ...noteIf(
       v <= rating && share > 1,
       'caution',
-      'The surge is above what its maker proves it with: more resistance before it, or a higher rating.',
+      'The surge is above what its maker proves it with: more series resistance, or a higher rating.',
     ),
     ...noteIf(
       perVolt < 1,
@@ -86,7 +86,7 @@ export const tantalumResistance = defineSum({
   ],
   plots: [
     {
-      title: 'Surge against the resistance before it',
+      title: 'Surge against the source resistance',
       x: 'source',
       scale: 'log',
       span: () => [0.01, 100],

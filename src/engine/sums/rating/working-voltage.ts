@@ -36,7 +36,7 @@ const strictest = (
 const ratedPeak = ({ types }: Pick<Facts, 'types'>, type: string, rating: number): number =>
   types.find(({ id }) => id === type)?.kind === 'ac' ? crestOf(rating) : rating;
 
-/** How much of a rated voltage may stand across a part, by several guidelines side by side. */
+/** How much of a rated voltage may be across a part, by several guidelines side by side. */
 export const workingVoltage = withFacts(
   ({ types, guidelines, derating, categoryVoltages }): Facts => {
     const covered = new Set(derating.flatMap((row) => row.types));
@@ -52,7 +52,7 @@ export const workingVoltage = withFacts(
 )({
   id: 'working-voltage',
   title: 'Allowed working voltage',
-  lead: 'How much of its rated voltage may stand across a part at its temperature: makers’ ceilings, a cautious workshop rule, handbooks, the military and space agencies side by side.',
+  lead: 'How much of its rated voltage may be across a part at its temperature: makers’ ceilings, a cautious workshop rule, handbooks, the military and space agencies side by side.',
   group: 'rating',
   inputs: {
     type: choice<Facts>({
@@ -86,7 +86,7 @@ export const workingVoltage = withFacts(
       highest: 100_000,
     }),
     ac: quantity({
-      label: 'Alternating voltage on top, effective',
+      label: 'AC voltage on top, RMS',
       symbol: 'V_AC',
       unit: 'V',
       usual: '0.1 V',
@@ -151,7 +151,7 @@ export const workingVoltage = withFacts(
     ),
     {
       kind: 'remark',
-      text: 'Rules for equipment that must not fail ask for more than a bench needs; the ceiling asks for less than one would choose. For film on alternating voltage see its own sum: the peak is not all that counts there.',
+      text: 'Rules for equipment that must not fail ask for more than a bench needs; the ceiling asks for less than one would choose. For film on AC voltage see its own sum: the peak is not all that counts there.',
     },
   ],
   plots: [
@@ -171,21 +171,21 @@ export const workingVoltage = withFacts(
   sources: ['trade'],
   checks: [
     {
-      what: 'From the printed rule of half the rating: solid tantalum of 50 V at 85 °C stands 25 V',
+      what: 'From the printed rule of half the rating: solid tantalum of 50 V at 85 °C takes 25 V',
       inputs: { type: 'ta-mno2-solid', rating: '50', temp: '85' },
       expected: { allowed: 25 },
       within: 0.005,
       source: 'digikey-forum-t491',
     },
     {
-      what: 'From a printed rule of nine tenths up to 10 V: tantalum polymer of 6.3 V at 85 °C stands 5.67 V',
+      what: 'From a printed rule of nine tenths up to 10 V: tantalum polymer of 6.3 V at 85 °C takes 5.67 V',
       inputs: { type: 'ta-polymer', rating: '6.3', temp: '85' },
       expected: { allowed: 5.67 },
       within: 0.001,
       source: 'kemet-t520',
     },
     {
-      what: 'From the same rule, four fifths above 10 V: tantalum polymer of 16 V stands 12.8 V',
+      what: 'From the same rule, four fifths above 10 V: tantalum polymer of 16 V takes 12.8 V',
       inputs: { type: 'ta-polymer', rating: '16', temp: '85' },
       expected: { allowed: 12.8 },
       within: 0.001,

@@ -36,7 +36,7 @@ export const resistorDrift = defineSum({
       highest: 1e9,
     }),
     film: quantity({
-      label: 'Its film in that test',
+      label: 'Film temperature in that test',
       symbol: 'T_0',
       unit: 'degC',
       usual: '125 °C',
@@ -61,7 +61,7 @@ export const resistorDrift = defineSum({
       highest: 1000,
     }),
     p: quantity({
-      label: 'Heat in it in use',
+      label: 'Power dissipated in use',
       symbol: 'P',
       unit: 'W',
       usual: '50 mW',
@@ -69,7 +69,7 @@ export const resistorDrift = defineSum({
       highest: 1000,
     }),
     t: quantity({
-      label: 'Temperature round it',
+      label: 'Ambient temperature',
       symbol: 'T',
       unit: 'degC',
       usual: '35 to 45 °C',
@@ -90,7 +90,7 @@ export const resistorDrift = defineSum({
   outputs: {
     drift: { label: 'Drift, either way', symbol: 'd', unit: 'fraction', headline: true },
     ohm: { label: 'The same in ohms', symbol: 'R_d', unit: 'ohm' },
-    warm: { label: 'Its film in use', symbol: 'T_f', unit: 'degC' },
+    warm: { label: 'Film temperature in use', symbol: 'T_f', unit: 'degC' },
   },
   equations: [
     'T_f = T + (T_0 - T_k)*P/P_R',
@@ -124,7 +124,7 @@ export const resistorDrift = defineSum({
       yScale: 'log',
     },
     {
-      title: 'Drift against the heat in it',
+      title: 'Drift against the power dissipated',
       x: 'p',
       scale: 'linear',
       span: ({ rated }) => [0, rated],

@@ -5,8 +5,8 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** Power at temperature and the voltage limit of a resistor. */
 export const resistorLimits = defineSum({
   id: 'resistor-limits',
-  title: 'What a resistor stands',
-  lead: 'How much power and voltage a resistor stands at its temperature, and whether power or the limit of its style decides.',
+  title: 'Power and voltage limits of a resistor',
+  lead: 'How much power and voltage a resistor takes at its temperature, and whether power or the limit of its style decides.',
   group: 'resistor',
   inputs: {
     r: quantity({
@@ -50,7 +50,7 @@ export const resistorLimits = defineSum({
       highest: 500,
     }),
     t: quantity({
-      label: 'Temperature round it',
+      label: 'Ambient temperature',
       symbol: 'T',
       unit: 'degC',
       usual: '45 °C',
@@ -67,14 +67,14 @@ export const resistorLimits = defineSum({
     }),
   },
   outputs: {
-    allowed: { label: 'Voltage that it stands', symbol: 'V_a', unit: 'V', headline: true },
+    allowed: { label: 'Voltage allowed', symbol: 'V_a', unit: 'V', headline: true },
     share: { label: 'Share of the rated power left', symbol: 'k', unit: 'fraction' },
     power: { label: 'Power that it has', symbol: 'P', unit: 'W' },
     load: { label: 'Of what is allowed', symbol: 's', unit: 'fraction' },
     heat: { label: 'Power, of what is left of its rating', symbol: 's_P', unit: 'fraction' },
     rated: { label: 'Rated voltage, while it is cool', symbol: 'V_R', unit: 'V' },
     ratedLoad: { label: 'Of the rated voltage', symbol: 's_R', unit: 'fraction' },
-    overload: { label: 'Voltage that it stands for seconds', symbol: 'V_O', unit: 'V' },
+    overload: { label: 'Voltage allowed for some seconds', symbol: 'V_O', unit: 'V' },
     critical: {
       label: 'Resistance above which the voltage limit decides',
       symbol: 'R_c',
@@ -111,7 +111,7 @@ export const resistorLimits = defineSum({
     };
   },
   notes: ({ v }, { allowed = 0 }) => [
-    ...noteIf(v > allowed, 'caution', 'The voltage is above what this part stands.'),
+    ...noteIf(v > allowed, 'caution', 'The voltage is above what this part takes.'),
     {
       kind: 'remark',
       text: 'Fusible and flameproof resistors are replaced like for like: there a larger power rating is a fault, not a reserve.',
@@ -119,7 +119,7 @@ export const resistorLimits = defineSum({
   ],
   plots: [
     {
-      title: 'Voltage that it stands against temperature',
+      title: 'Voltage allowed against temperature',
       x: 't',
       scale: 'linear',
       span: ({ end }) => [20, end],
@@ -131,7 +131,7 @@ export const resistorLimits = defineSum({
   sources: ['identity', 'mil-prf-39005g', 'te-cfr-2011'],
   checks: [
     {
-      what: 'Printed: 1 W, 10 kΩ at 70 °C stand 100 V',
+      what: 'Printed: 1 W, 10 kΩ at 70 °C take 100 V',
       inputs: { r: '10k', p: '1', vmax: '500', t: '70' },
       expected: { allowed: 100 },
       within: 0.005,
@@ -145,7 +145,7 @@ export const resistorLimits = defineSum({
       source: 'resistor-factory',
     },
     {
-      what: 'Worked out from a printed limit of 250 V: 1 MΩ of a quarter watt would stand 500 V by its power',
+      what: 'Worked out from a printed limit of 250 V: 1 MΩ of a quarter watt would take 500 V by its power',
       inputs: { r: '1M', p: '0.25', vmax: '250', t: '25' },
       expected: { allowed: 250, critical: 250e3 },
       within: 0.001,

@@ -98,7 +98,7 @@ const overVoltage = (place: Place, own: number, { constructions }: Facts): SumPl
   });
   return {
     title: 'Noise against the voltage, by construction; the ring is yours',
-    x: { label: 'Direct voltage across it', unit: 'V', scale: 'log' },
+    x: { label: 'DC voltage across it', unit: 'V', scale: 'log' },
     y: { label: 'Noise in the band', unit: 'V', scale: 'log' },
     curves,
     points: place.v > 0 ? [{ x: place.v, y: wholeNoise(place, own) }] : [],
@@ -110,7 +110,7 @@ const overVoltage = (place: Place, own: number, { constructions }: Facts): SumPl
 export const resistorNoise = withFacts(factsOf)({
   id: 'resistor-noise',
   title: 'Noise of a resistor',
-  lead: 'Thermal noise of a resistance, and what its construction adds when direct voltage stands across it; all constructions side by side.',
+  lead: 'Thermal noise of a resistance, and what its construction adds under DC voltage; all constructions side by side.',
   group: 'resistor',
   inputs: {
     r: quantity({
@@ -146,7 +146,7 @@ export const resistorNoise = withFacts(factsOf)({
       highest: 1e10,
     }),
     v: quantity({
-      label: 'Direct voltage across it',
+      label: 'DC voltage across it',
       symbol: 'V',
       unit: 'V',
       usual: '10 V',

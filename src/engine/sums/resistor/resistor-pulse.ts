@@ -16,7 +16,7 @@ const AGAIN = ['P_m = W*f', 'W_c = W*(1 + P_m/P_R)'];
 /** Energy of a pulse in a resistor, and the square pulse that is as hard on it. */
 export const resistorPulse = defineSum({
   id: 'resistor-pulse',
-  title: 'A pulse in a resistor',
+  title: 'Pulse load of a resistor',
   lead: 'What a short pulse, or a capacitor charged or discharged through it, puts into a resistor, to be held against the pulse curve of its sheet.',
   group: 'resistor',
   inputs: {
@@ -130,7 +130,7 @@ export const resistorPulse = defineSum({
     },
     {
       kind: 'remark',
-      text: 'A part that works already stands less: what comes on top counts as more, in the proportion of mean to rated power. This is one maker’s rule, for pulses up to 100 ms.',
+      text: 'A part that is already loaded takes less: what comes on top counts as more, in the proportion of mean to rated power. This is one maker’s rule, for pulses up to 100 ms.',
       source: 'vishay-dto25',
     },
     {

@@ -27,8 +27,8 @@ const factsOf = ({ kindTypes, knowledge }: Catalogue) => ({
 /** How far a resistance moves because voltage stands across it. */
 export const resistorVoltage = withFacts(factsOf)({
   id: 'resistor-voltage',
-  title: 'A resistor under voltage',
-  lead: 'How far a resistance moves because voltage stands across it, with all constructions side by side.',
+  title: 'Voltage coefficient of a resistor',
+  lead: 'How far a resistance moves with the voltage across it, with all constructions side by side.',
   group: 'resistor',
   inputs: {
     r: quantity({
@@ -59,7 +59,7 @@ export const resistorVoltage = withFacts(factsOf)({
       hint: 'some sheets give it for more than one volt',
     }),
     v: quantity({
-      label: 'Voltage across it, effective',
+      label: 'Voltage across it, RMS',
       symbol: 'V',
       unit: 'V',
       usual: '250 V',
@@ -96,7 +96,7 @@ export const resistorVoltage = withFacts(factsOf)({
     ),
     {
       kind: 'remark',
-      text: 'Composition and carbon film fall as the voltage rises; metal film may go either way. A change that follows a signal is distortion, and in a divider for high voltage it is an error of the reading. What the part stands is a sum of its own.',
+      text: 'Composition and carbon film fall as the voltage rises; metal film may go either way. A change that follows a signal is distortion, and in a divider for high voltage it is an error of the reading. What the part takes is a sum of its own.',
     },
   ],
   plots: [

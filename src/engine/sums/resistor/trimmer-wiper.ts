@@ -71,10 +71,10 @@ export const trimmerWiper = defineSum({
     jump: { label: 'Jump as the wiper moves, up to', symbol: 'V_c', unit: 'V' },
     endOf: { label: 'Left at the stop', symbol: 'R_e', unit: 'ohm' },
     lowest: { label: 'Lowest voltage at the stop, up to', symbol: 'V_e', unit: 'V' },
-    source: { label: 'Resistance that it looks like', symbol: 'R_S', unit: 'ohm', step: true },
+    source: { label: 'Output resistance at the wiper', symbol: 'R_S', unit: 'ohm', step: true },
     current: { label: 'Current through the wiper', symbol: 'I', unit: 'A' },
     track: { label: 'Largest current in the track', symbol: 'I_t', unit: 'A' },
-    most: { label: 'Current that the element stands', symbol: 'I_m', unit: 'A' },
+    most: { label: 'Current that the element takes', symbol: 'I_m', unit: 'A' },
   },
   equations: [
     'V_n = n*V',
@@ -114,12 +114,12 @@ export const trimmerWiper = defineSum({
     ...noteIf(
       Math.max(current, track) > most,
       'caution',
-      'The wiper or its track carries more than the element stands.',
+      'The wiper or its track carries more than the element takes.',
     ),
     ...noteIf(v ** 2 / total > p, 'caution', 'The voltage alone heats it beyond its rated power.'),
     {
       kind: 'limit',
-      text: 'The load bends the scale, most of all at two thirds of the travel: one of ten times the total takes 1.5 % of the whole voltage there. It is reckoned as going to the lower end.',
+      text: 'The load bends the scale, most of all at two thirds of the travel: one of ten times the total takes 1.5 % of the whole voltage there. It is taken as going to the lower end.',
     },
   ],
   plots: [

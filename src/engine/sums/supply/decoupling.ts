@@ -21,7 +21,7 @@ const value = (number: number, usual: string) =>
   });
 const resistance = (number: number, usual: string) =>
   quantity({
-    label: `Series resistance ${number}`,
+    label: `ESR ${number}`,
     symbol: `R_${number}`,
     unit: 'ohm',
     usual,
@@ -84,11 +84,11 @@ const together = (numbers: readonly number[]): string => {
 export const decoupling = defineSum({
   id: 'decoupling',
   title: 'Decoupling against frequency',
-  lead: 'Impedance of one to three capacitors side by side, with their series resistance and inductance, and where they ring against each other.',
+  lead: 'Impedance of one to three capacitors in parallel, with their ESR and inductance, and where they ring against each other.',
   group: 'supply',
   inputs: {
     parts: choice({
-      label: 'Parts side by side',
+      label: 'Parts in parallel',
       usual: 'two',
       options: [
         { id: 'one', name: 'one' },
@@ -194,7 +194,7 @@ export const decoupling = defineSum({
       source: 'hypercode-srf',
     },
     {
-      what: 'Worked by hand: two equal parts side by side have half the impedance',
+      what: 'Worked by hand: two equal parts in parallel have half the impedance',
       inputs: {
         parts: 'two',
         c1: '100 nF',

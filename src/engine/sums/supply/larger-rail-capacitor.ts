@@ -65,7 +65,7 @@ export const largerRail = withFacts(factsOf)({
       highest: 5000,
     }),
     i: quantity({
-      label: 'Current that it feeds between pulses',
+      label: 'Load current',
       symbol: 'I',
       unit: 'A',
       usual: '10 mA',
@@ -81,7 +81,7 @@ export const largerRail = withFacts(factsOf)({
       highest: 1e7,
     }),
     r: quantity({
-      label: 'Resistance before it',
+      label: 'Source resistance',
       symbol: 'R',
       unit: 'ohm',
       usual: '10 Ω',
@@ -106,7 +106,7 @@ export const largerRail = withFacts(factsOf)({
     energy: { label: 'Energy now', symbol: 'W_2', unit: 'J' },
     oldEnergy: { label: 'Energy before', symbol: 'W_1', unit: 'J' },
     charge: { label: 'Charge at switch-on against before', symbol: 'n', unit: 'ratio' },
-    inrush: { label: 'Surge as the half sine that heats alike', unit: 'A' },
+    inrush: { label: 'Surge as an equivalent half sine', unit: 'A' },
   },
   equations: [
     'V_r1 = I/(f*C_1), V_r2 = I/(f*C_2)',
@@ -132,7 +132,7 @@ export const largerRail = withFacts(factsOf)({
     ...noteIf(
       surge !== undefined && inrush > surge,
       'limit',
-      'The surge is above the rating of the rectifier: keep closer to the old value, or add resistance before it.',
+      'The surge is above the rating of the rectifier: keep closer to the old value, or add series resistance.',
     ),
     ...(diodeFree === null
       ? []

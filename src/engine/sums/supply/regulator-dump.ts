@@ -4,7 +4,7 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** What the capacitor behind a regulator sends back through it when its input is shorted. */
 export const regulatorDump = defineSum({
   id: 'regulator-dump',
-  title: 'Charge behind a regulator',
+  title: 'Reverse diode at a regulator',
   lead: 'Whether the capacitor at the output of an adjustable regulator needs a reverse diode, and what it sends through when the input is shorted.',
   group: 'supply',
   inputs: {
@@ -40,7 +40,7 @@ export const regulatorDump = defineSum({
       usual: '0.6 Ω',
       lowest: 1e-3,
       highest: 1e4,
-      hint: 'series resistance of the capacitor, tracks, the junction',
+      hint: 'ESR of the capacitor, tracks, the junction',
     }),
   },
   outputs: {

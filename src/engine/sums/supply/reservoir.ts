@@ -48,7 +48,7 @@ export const reservoir = withFacts(factsOf)({
       options: Object.entries(WAYS).map(([id, { name }]) => ({ id, name })),
     }),
     vac: quantity({
-      label: 'Winding, effective',
+      label: 'Secondary voltage, RMS',
       symbol: 'V_ac',
       unit: 'V',
       usual: '15 V ±10 %',
@@ -99,14 +99,14 @@ export const reservoir = withFacts(factsOf)({
       hint: 'as seen from the secondary',
     }),
     reg: optionalQuantity({
-      label: 'Output of the regulator behind it',
+      label: 'Regulator output voltage',
       symbol: 'V_out',
       unit: 'V',
       lowest: 0.5,
       highest: 5000,
     }),
     dropout: optionalQuantity({
-      label: 'Least voltage across the regulator',
+      label: 'Dropout voltage of the regulator',
       symbol: 'V_min',
       unit: 'V',
       lowest: 0,
@@ -114,19 +114,19 @@ export const reservoir = withFacts(factsOf)({
     }),
   },
   outputs: {
-    ripple: { label: 'Ripple from crest to trough', symbol: 'V_r', unit: 'V', headline: true },
-    rms: { label: 'Ripple, effective', unit: 'V' },
-    peak: { label: 'Voltage at the crest', symbol: 'V_p', unit: 'V' },
-    trough: { label: 'Voltage at the trough', symbol: 'V_t', unit: 'V' },
-    headroom: { label: 'Left over for the regulator at the trough', symbol: 'V_h', unit: 'V' },
+    ripple: { label: 'Ripple, peak to peak', symbol: 'V_r', unit: 'V', headline: true },
+    rms: { label: 'Ripple, RMS', unit: 'V' },
+    peak: { label: 'Peak voltage', symbol: 'V_p', unit: 'V' },
+    trough: { label: 'Lowest voltage', symbol: 'V_t', unit: 'V' },
+    headroom: { label: 'Headroom of the regulator at the lowest', symbol: 'V_h', unit: 'V' },
     conduction: {
-      label: 'Share of the time that the diodes conduct',
+      label: 'Conduction, share of the time',
       symbol: 'D',
       unit: 'fraction',
     },
     pulse: { label: 'Highest of the charging pulses', symbol: 'I_p', unit: 'A' },
     first: { label: 'Current at the first instant', symbol: 'I_0', unit: 'A' },
-    surge: { label: 'Surge as the half sine that heats alike', unit: 'A' },
+    surge: { label: 'Surge as an equivalent half sine', unit: 'A' },
     winding: { label: 'Current that the winding is rated for, at least', symbol: 'I_w', unit: 'A' },
     share: {
       label: 'Direct current for each ampere of the winding',
@@ -168,7 +168,7 @@ export const reservoir = withFacts(factsOf)({
     ...noteIf(
       reg !== undefined && headroom < 0,
       'limit',
-      'The trough falls below what the regulator needs: hum passes through it.',
+      'The lowest voltage falls below what the regulator needs: hum passes through it.',
     ),
     ...noteIf(
       ripple > trough / 3,
@@ -182,7 +182,7 @@ export const reservoir = withFacts(factsOf)({
     ),
     {
       kind: 'remark',
-      text: 'Without load a transformer stands up to a fifth higher than rated, and the mains may be a tenth above: the capacitor has to stand that.',
+      text: 'Without load a transformer gives up to a fifth more than rated, and the mains may be a tenth high: the capacitor has to take that.',
     },
     {
       kind: 'remark',
@@ -217,21 +217,21 @@ export const reservoir = withFacts(factsOf)({
       source: 'hammond-rectifier',
     },
     {
-      what: 'Worked by hand: one diode and a ripple of a tenth of the crest conduct for acos(0.9) of 360 degrees',
+      what: 'Worked by hand: one diode and a ripple of a tenth of the peak conduct for acos(0.9) of 360 degrees',
       inputs: { way: 'half', vac: '10', drop: '0', i: '1 A', f: '50', c: '14142.1 µF' },
       expected: { ripple: 1.41421, conduction: 0.07178 },
       within: 0.001,
       source: 'identity',
     },
     {
-      what: 'Printed: 12 V behind two drops of 0.8 V have a crest of 15.37 V; 154 mA at 60 Hz and 1 V of ripple ask for 1283 µF',
+      what: 'Printed: 12 V behind two drops of 0.8 V have a peak of 15.37 V; 154 mA at 60 Hz and 1 V of ripple ask for 1283 µF',
       inputs: { vac: '12', drop: '1.6', i: '154 mA', f: '60', c: '1283 µF' },
       expected: { peak: 15.37, ripple: 1 },
       within: 0.002,
       source: 'homework-974070',
     },
     {
-      what: 'From a printed formula: 800 mA at 60 Hz and 300 µF leave 6.4 V effective',
+      what: 'From a printed formula: 800 mA at 60 Hz and 300 µF leave 6.4 V RMS',
       inputs: { vac: '100', i: '800 mA', f: '60', c: '300 µF' },
       expected: { rms: 6.4 },
       within: 0.005,

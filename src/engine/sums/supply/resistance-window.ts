@@ -5,12 +5,12 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** Series resistance of an output capacitor against the window in which a regulator is stable. */
 export const resistanceWindow = defineSum({
   id: 'resistance-window',
-  title: 'Series resistance at a regulator',
-  lead: 'Whether the series resistance of an output capacitor lies in the window that a regulator asks for, and what resistor brings it there.',
+  title: 'ESR at a regulator',
+  lead: 'Whether the ESR of an output capacitor lies in the window that a regulator asks for, and what resistor brings it there.',
   group: 'supply',
   inputs: {
     esr: quantity({
-      label: 'Series resistance of the part',
+      label: 'ESR of the part',
       symbol: 'R_C',
       unit: 'ohm',
       usual: '20 to 60 mΩ',
@@ -67,17 +67,17 @@ export const resistanceWindow = defineSum({
   answer: ({ esr, added, low, high }) => {
     const whole = esr + added;
     if (low > high) return 'The window ends below where it begins.';
-    if (whole < low) return 'Too little series resistance: the regulator may oscillate.';
+    if (whole < low) return 'Too little ESR: the regulator may oscillate.';
     return whole > high
-      ? 'Too much series resistance: the regulator may oscillate, or pass ripple.'
-      : 'The series resistance lies in the window.';
+      ? 'Too much ESR: the regulator may oscillate, or pass ripple.'
+      : 'The ESR lies in the window.';
   },
   notes: ({ low, high, esr }) => [
     ...noteIf(low > high, 'limit', 'The window ends below where it begins.'),
     ...noteIf(
       esr > high,
       'limit',
-      'No resistor helps a part that has too much by itself: take one of lower series resistance, or two side by side.',
+      'No resistor helps a part that has too much by itself: take one of lower ESR, or two in parallel.',
     ),
     {
       kind: 'remark',

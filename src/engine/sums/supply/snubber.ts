@@ -91,7 +91,7 @@ export const snubber = defineSum({
   notes: () => [
     {
       kind: 'caution',
-      text: 'Across mains contacts only a capacitor approved for the mains, and a flameproof resistor that stands the surges: old ones of metallized paper smoke and burn.',
+      text: 'Across mains contacts only a capacitor approved for the mains, and a flameproof resistor that takes the surges: old ones of metallized paper smoke and burn.',
     },
     {
       kind: 'limit',

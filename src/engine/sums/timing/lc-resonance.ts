@@ -9,7 +9,7 @@ import { defineSum, noteIf, quantity } from '../sum.ts';
 /** A coil and a capacitor, and what another capacitor does to where they ring. */
 export const lcResonance = defineSum({
   id: 'lc-resonance',
-  title: 'Coil and capacitor',
+  title: 'LC resonance',
   lead: 'Where a coil and a capacitor ring, and how far another value moves that.',
   group: 'timing',
   inputs: {
@@ -41,7 +41,7 @@ export const lcResonance = defineSum({
     tcC: coefficient('Temperature coefficient of the capacitor', 'alpha_C', '-120 ppm/K'),
     span: warming,
     q: quantity({
-      label: 'Quality of the circuit',
+      label: 'Q of the circuit',
       symbol: 'Q',
       unit: 'number',
       usual: '80',

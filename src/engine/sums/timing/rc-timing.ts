@@ -8,7 +8,7 @@ import { defineSum, optionalQuantity, quantity } from '../sum.ts';
 /** Time and frequency by a resistor and a capacitor, and how temperature and another value move them. */
 export const rcTiming = defineSum({
   id: 'rc-timing',
-  title: 'Resistor and capacitor',
+  title: 'RC timing',
   lead: 'How long a resistor and a capacitor take to a threshold, which frequency that makes, and how far temperature and another value move both, in per cent and in cents.',
   group: 'timing',
   inputs: {

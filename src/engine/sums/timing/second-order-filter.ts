@@ -27,7 +27,7 @@ const poles = ({ kind, r1, r2, c1, c2 }: Parts): PolePair =>
 /** Second-order filter about a follower, with the tolerances of its four parts. */
 export const secondOrderFilter = defineSum({
   id: 'second-order-filter',
-  title: 'Corner and quality of a filter',
+  title: 'Corner and Q of a second-order filter',
   lead: 'Where a second-order filter about a follower has its corner, how it peaks there, and what the tolerances of its four parts do to both.',
   group: 'timing',
   inputs: {
@@ -54,7 +54,7 @@ export const secondOrderFilter = defineSum({
   },
   outputs: {
     frequency: { label: 'Corner', symbol: 'f_0', unit: 'Hz', headline: true },
-    quality: { label: 'Quality', symbol: 'Q', unit: 'number' },
+    quality: { label: 'Quality factor', symbol: 'Q', unit: 'number' },
     level: { label: 'Level at the frequency', unit: 'dB' },
   },
   equations: [
@@ -99,7 +99,7 @@ export const secondOrderFilter = defineSum({
       source: 'identity',
     },
     {
-      what: 'Worked by hand: a high-pass of equal capacitors with 10 kΩ and 20 kΩ has Q = √2 / 2, and stands 3 dB down at its corner',
+      what: 'Worked by hand: a high-pass of equal capacitors with 10 kΩ and 20 kΩ has Q = √2 / 2, and is 3 dB down at its corner',
       inputs: { kind: 'high', r1: '10k', r2: '20k', c1: '10n', c2: '10n', f: '1125.4 Hz' },
       expected: { frequency: 1125.4, quality: 0.7071, level: -3.0103 },
       within: 0.001,

@@ -90,10 +90,10 @@ export const timerChip = defineSum({
   },
   outputs: {
     time: { label: 'Period, or length of the pulse', symbol: 't', unit: 's', headline: true },
-    high: { label: 'Of it high', symbol: 't_1', unit: 's' },
-    low: { label: 'Of it low', symbol: 't_2', unit: 's' },
+    high: { label: 'High time', symbol: 't_1', unit: 's' },
+    low: { label: 'Low time', symbol: 't_2', unit: 's' },
     frequency: { label: 'Frequency', symbol: 'f', unit: 'Hz' },
-    duty: { label: 'Share of the time that it is high', symbol: 'D', unit: 'fraction' },
+    duty: { label: 'Duty cycle, share high', symbol: 'D', unit: 'fraction' },
     ...temperatureOutputs,
     least: { label: 'Current left to charge with at two thirds', symbol: 'I_2', unit: 'A' },
   },
