@@ -1,5 +1,5 @@
 import {
-  crestOf,
+  peakOfSine,
   formatValue,
   ruleOf,
   type Habit,
@@ -10,7 +10,7 @@ import {
 
 /** What goes in for less voltage than the old part was made for. */
 export interface LowerRating {
-  /** Both ratings in words, that of the old part with its crest where it is one for AC. */
+  /** Both ratings in words, that of the old part with its peak where it is one for AC. */
   now: string;
   old: string;
   /** Whether the old part may come from a circuit with valves, whose voltages stand. */
@@ -30,12 +30,12 @@ export const lowerRating = (
   const rating = original.ratedVoltage?.typ;
   if (rating === undefined || conditions?.['vdc'] !== undefined) return undefined;
   const isForAc = original.voltageKind === 'ac';
-  const crest = isForAc ? crestOf(rating) : rating;
-  if (voltageKind !== 'dc' || ratedVoltage >= crest) return undefined;
-  const inCrest = isForAc ? ` AC, a peak of ${formatValue(crest, 'V', habit)}` : '';
+  const peak = isForAc ? peakOfSine(rating) : rating;
+  if (voltageKind !== 'dc' || ratedVoltage >= peak) return undefined;
+  const inPeak = isForAc ? ` AC, a peak of ${formatValue(peak, 'V', habit)}` : '';
   return {
     now: formatValue(ratedVoltage, 'V', habit),
-    old: formatValue(rating, 'V', habit) + inCrest,
+    old: formatValue(rating, 'V', habit) + inPeak,
     isHigh: rating >= ruleOf(rules, 'valve-rating'),
   };
 };

@@ -45,7 +45,7 @@ test.each<[string, Partial<Line>, RegExp]>([
   [
     'a rating for AC that is to become a lower one for DC',
     { ...disc, type: 'ceramic-disc-unknown', volts: '250 V~' },
-    /^Rated for \d+\sV, the old part for 250\sV AC, a crest of 354\sV/u,
+    /^Rated for \d+\sV, the old part for 250\sV AC, a peak of 354\sV/u,
   ],
   [
     'a choice that is no type',
@@ -100,18 +100,18 @@ test('a demonstration leaves something to look at, and not everything', () => {
 });
 
 test.each<[string, Partial<Line>, RegExp | undefined]>([
-  ['a mains part in a signal', { type: 'film-x2', value: '0.1 µF', volts: '275~' }, /alternating/u],
-  ['the same by its mark', { type: 'film-x2', marking: '0.1 X2 275~' }, /alternating/u],
+  ['a mains part in a signal', { type: 'film-x2', value: '0.1 µF', volts: '275~' }, /AC voltage/u],
+  ['the same by its mark', { type: 'film-x2', marking: '0.1 X2 275~' }, /AC voltage/u],
   [
     'wax paper for AC',
     { type: 'paper-wax', value: '', volts: '', marking: '0.1 250 VAC' },
-    /alternating/u,
+    /AC voltage/u,
   ],
   ['one rated for direct voltage', { type: 'film-x2', value: '0.1 µF', volts: '275 V' }, undefined],
 ])('%s: which voltage its rating is for', (_, said, expected) => {
   const [planned] = planOf({ ...disc, ...said, position: 'interstage-coupling' });
   const texts = planned === undefined ? [] : remarksOf(planned, words).map(({ text }) => text);
-  const found = texts.filter((text) => text.includes('alternating voltage'));
+  const found = texts.filter((text) => text.includes('AC voltage'));
   expect(found).toEqual(expected === undefined ? [] : [expect.stringMatching(expected)]);
 });
 

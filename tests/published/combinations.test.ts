@@ -18,7 +18,7 @@ const percent = (minus: number, plus = minus) => ({ minus: minus / 100, plus: pl
 
 describe('values of parts together', () => {
   test.each([
-    ['two of 1 uF side by side', parallelCapacitance([1e-6, 1e-6]), 2e-6, 'hand-worked'],
+    ['two of 1 uF in parallel', parallelCapacitance([1e-6, 1e-6]), 2e-6, 'hand-worked'],
     ['22 nF beside 27 nF', parallelCapacitance([22e-9, 27e-9]), 49e-9, 'hand-worked'],
     [
       'two polar parts of 10 uF with like poles joined',
@@ -26,7 +26,7 @@ describe('values of parts together', () => {
       5e-6,
       'a maker of capacitors for crossovers: half the value of each; 10 uF twice makes 5 uF',
     ],
-    ['10 uF and 40 uF in a row', seriesCapacitance([10e-6, 40e-6]), 8e-6, 'hand-worked'],
+    ['10 uF and 40 uF in series', seriesCapacitance([10e-6, 40e-6]), 8e-6, 'hand-worked'],
   ])('%s', (_what, worked, answer) => {
     expect(worked / answer).toBeCloseTo(1, 9);
   });
@@ -39,18 +39,18 @@ describe('tolerances of parts together', () => {
   });
 
   test.each([
-    ['two of 1 % side by side', parallelTolerance([of(22e-9, 1), of(22e-9, 1)]), percent(1)],
+    ['two of 1 % in parallel', parallelTolerance([of(22e-9, 1), of(22e-9, 1)]), percent(1)],
     // (47 * 1 + 3 * 10) / 50 = 1.54
     ['47 of 1 % beside 3 of 10 %', parallelTolerance([of(47e-9, 1), of(3e-9, 10)]), percent(1.54)],
-    ['two of 20 % in a row', seriesTolerance([of(1e-5, 20), of(1e-5, 20)]), percent(20)],
+    ['two of 20 % in series', seriesTolerance([of(1e-5, 20), of(1e-5, 20)]), percent(20)],
     [
-      'two of +50/-10 % in a row',
+      'two of +50/-10 % in series',
       seriesTolerance([of(1e-5, 10, 50), of(1e-5, 10, 50)]),
       percent(10, 50),
     ],
     // 1.1 beside 2: 2.2 / 3.1 = 0.70968, marked 2/3: 6.45 % more; 0.9: 1.8 / 2.9 = 6.90 % less
     [
-      '1 of 10 % in a row with an exact 2',
+      '1 of 10 % in series with an exact 2',
       seriesTolerance([of(1, 10), of(2, 0)]),
       percent(6.897, 6.452),
     ],
@@ -60,7 +60,7 @@ describe('tolerances of parts together', () => {
   });
 });
 
-describe('voltage of two parts in a row', () => {
+describe('voltage of two parts in series', () => {
   test.each([
     [
       'one 20 % high, the other 20 % low: 1.2 / (1.2 + 0.8)',
@@ -90,7 +90,7 @@ describe('voltage of two parts in a row', () => {
   });
 });
 
-describe('resistors across two parts in a row', () => {
+describe('resistors across two parts in series', () => {
   test.each([
     [
       'R = WV / I, which is the case of a supply as high as the rating of one',
@@ -127,7 +127,7 @@ describe('resistance and loss', () => {
     expect(besideEachOther([exactly(0), exactly(1)])).toEqual(exactly(0));
   });
 
-  test('in a row they add', () => {
+  test('in series they add', () => {
     expect(sumOf([exactly(0.3), exactly(0.5)]).typ).toBeCloseTo(0.8, 12);
   });
 

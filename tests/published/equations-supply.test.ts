@@ -134,14 +134,14 @@ const ripple: Case[] = [
     within: 0.02,
   },
   {
-    what: 'effective ripple of 300 µF by 800 mA behind a full-wave rectifier on 60 Hz',
+    what: 'RMS ripple of 300 µF by 800 mA behind a full-wave rectifier on 60 Hz',
     source: 'formula printed (2.4 times mA over µF), textbook on power systems, sample problem',
     got: triangularRms(sag(0.8, 120, 300e-6)),
     expected: 6.4,
     within: 0.005,
   },
   {
-    what: 'effective value of a triangle of 1 V',
+    what: 'RMS value of a triangle of 1 V',
     source: 'formula printed, notes on power supplies',
     got: triangularRms(1),
     expected: 0.2887,

@@ -43,19 +43,19 @@ describe('a rating for alternating voltage', () => {
     expect(rating(text, type)).toEqual(field);
   });
 
-  // By conditions.csv half the old rating stands across it and nine tenths at switch-on; the crest of
+  // By conditions.csv half the old rating stands across it and nine tenths at switch-on; the peak of
   // 250 V is 353.6 V.
   test.each([
     ['250 V', 125, 225],
     ['250 V~', 176.78, 318.2],
-  ])('bears its crest, so the circuit is taken to have that: %s', (text, steady, surge) => {
+  ])('bears its peak, so the circuit is taken to have that: %s', (text, steady, surge) => {
     const { conditions } = resolveSituation(catalogue, asked(text, 'paper-wax').request);
     const found = (id: string) => conditions.find((one) => one.id === id)?.range.typ;
     expect(found('vdc')).toBeCloseTo(steady, 2);
     expect(found('v-surge')).toBeCloseTo(surge, 2);
   });
 
-  test('counts with its crest where the old part is judged', () => {
+  test('counts with its peak where the old part is judged', () => {
     const { request } = asked('250 V~', 'paper-wax');
     const old = { type: 'paper-wax', capacitance: 1e-7, ratedVoltage: 250, voltageKind: 'ac' };
     const finding = assess(catalogue, request, { ...old, voltageKind: 'ac' }).findings.find(

@@ -9,7 +9,7 @@ const rule = 'sum';
 const NAMED = {
   condition: 'condition-definitions.csv',
   highest: 'condition-definitions.csv',
-  crest: 'condition-definitions.csv',
+  peak: 'condition-definitions.csv',
   'with-own-resistance': 'condition-definitions.csv',
   'with-surge-resistance': 'condition-definitions.csv',
   property: 'properties.csv',

@@ -59,7 +59,7 @@ export const resolveSituation = (catalogue: Catalogue, request: Request): Situat
     );
   const original = completeOriginal(catalogue, request.original, position, {
     peak: highest(STEADY),
-    effective: highest(ALTERNATING),
+    rms: highest(ALTERNATING),
   });
   const pitch = rows.find(({ condition }) => condition === 'room');
   const room =

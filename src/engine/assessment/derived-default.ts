@@ -1,7 +1,7 @@
 import type { ConditionRow } from '../../schemas/positions.ts';
 import type { Catalogue, ConditionId } from '../catalogue.ts';
 import { resistanceForCorner } from '../equations/coupling.ts';
-import { crestOf } from '../equations/crest.ts';
+import { peakOfSine } from '../equations/sine.ts';
 import { storedCharge } from '../equations/inrush.ts';
 import { reactiveCurrent } from '../equations/mains.ts';
 import { rangeOf } from '../findings/model.ts';
@@ -47,8 +47,8 @@ const roomFor = (row: ConditionRow, side: Range | undefined, pitch: number): Ran
 const tellingRating = (catalogue: Catalogue, { type, ratedVoltage, voltageKind }: Part): number => {
   const row = catalogue.types[type];
   if (row === undefined) return ratedVoltage;
-  // A rating for AC says that it bears its crest, whether its type is usually marked so or not.
-  const rating = voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
+  // A rating for AC says that it bears its peak, whether its type is usually marked so or not.
+  const rating = voltageKind === 'ac' ? peakOfSine(ratedVoltage) : ratedVoltage;
   return rating < (row.old_ample_below ?? 0) ? Math.min(rating, row.old_v_typical) : rating;
 };
 
@@ -83,7 +83,7 @@ const afterDirect = (
 
 /** Highest voltage (V) that the mark of a part says that it bears. */
 const markedVoltage = ({ ratedVoltage, voltageKind }: Part): number =>
-  voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
+  voltageKind === 'ac' ? peakOfSine(ratedVoltage) : ratedVoltage;
 
 /**
  * Voltage (V) that is a share of what the rating tells, or the least that stands in such a place, as far

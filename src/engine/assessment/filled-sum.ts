@@ -1,4 +1,4 @@
-import { crestOf } from '../equations/crest.ts';
+import { peakOfSine } from '../equations/sine.ts';
 import type { SumInputRow } from '../../schemas/sums.ts';
 import { alternatingRating } from '../findings/alternating.ts';
 import { COMPARED_RISE } from '../equations/ripple.ts';
@@ -76,9 +76,9 @@ const highestAsked = (ask: Ask): Range | undefined => {
   return condition && exactly(condition.max);
 };
 
-const crestAsked = (ask: Ask): Range | undefined => {
-  const effective = conditionAsked(ask);
-  return effective && mapRising(effective, (volt) => crestOf(volt));
+const peakAsked = (ask: Ask): Range | undefined => {
+  const rms = conditionAsked(ask);
+  return rms && mapRising(rms, (volt) => peakOfSine(volt));
 };
 
 const conditionUnit = ({ of: [name = ''], circumstances: { catalogue } }: Ask): string =>
@@ -152,7 +152,7 @@ const fillings: Readonly<
   figure: figureAsked,
   condition: (ask) => [conditionAsked(ask), conditionUnit(ask)],
   highest: (ask) => [highestAsked(ask), conditionUnit(ask)],
-  crest: (ask) => [crestAsked(ask), 'V'],
+  peak: (ask) => [peakAsked(ask), 'V'],
   property: propertyAsked,
 };
 

@@ -42,7 +42,7 @@ export const altogether = (
 
 /**
  * Current (A) that the whole lets pass at a steady voltage (V), from that of one part at its own
- * share of it. Two parts in a row pass what one does at half the voltage, and the resistors across
+ * share of it. Two parts in series pass what one does at half the voltage, and the resistors across
  * them theirs; of two back to back one has all the voltage, the other is turned the wrong way.
  */
 export const leakageOfWhole = (
@@ -63,6 +63,6 @@ export const leakageOfWhole = (
 export const currentShare = (part: Part, single: Part): number =>
   part.made?.kind === 'parallel' ? single.capacitance / part.capacitance : 1;
 
-/** How many times the voltage of one of its parts the whole stands: more than once in a row only. */
+/** How many times the voltage of one of its parts the whole stands: more than once in series only. */
 export const timesTheVoltage = (part: Part): number =>
   part.made?.kind === 'series' ? part.ratedVoltage / (part.made.parts[0] ?? part).ratedVoltage : 1;

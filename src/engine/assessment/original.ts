@@ -3,7 +3,7 @@ import type { PositionRow } from '../../schemas/positions.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import { readTolerance } from '../candidates/generate.ts';
 import { voltageKindOf } from '../candidates/voltage-kind.ts';
-import { effectiveOf } from '../equations/crest.ts';
+import { rmsOfSine } from '../equations/sine.ts';
 import { nearestVoltage } from '../values/index.ts';
 import type { OldPart, Original, Part } from './parts.ts';
 
@@ -38,8 +38,8 @@ export const usualCapacitance = (
 export interface KnownStress {
   /** Highest steady voltage, in use or at switch-on. */
   peak: number;
-  /** Alternating voltage, effective. */
-  effective: number;
+  /** Alternating voltage, RMS. */
+  rms: number;
 }
 
 /**
@@ -48,11 +48,11 @@ export interface KnownStress {
  */
 const bearing = (
   kind: Part['voltageKind'],
-  { peak, effective }: KnownStress,
+  { peak, rms }: KnownStress,
   { voltage_sense: sense }: PositionRow,
 ): number => {
   if (kind === 'dc') return peak;
-  return sense === 'ac' ? effective : Math.max(effective, effectiveOf(peak));
+  return sense === 'ac' ? rms : Math.max(rms, rmsOfSine(peak));
 };
 
 /** The rating common for the type, or the next higher one that bears what is known. */

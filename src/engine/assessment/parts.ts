@@ -44,7 +44,7 @@ export interface Candidate {
 
 /** How a stand-in is made of two parts, or of one and a resistor, where no single part serves. */
 export interface Made {
-  /** Side by side; in a row; in a row with like poles joined; one with a resistor in series. */
+  /** Side by side; in series; in series with like poles joined; one with a resistor in series. */
   kind: 'parallel' | 'series' | 'back-to-back' | 'with-resistor';
   /** What one buys: two parts, or the one that the resistor goes with. */
   parts: OfferedPart[];

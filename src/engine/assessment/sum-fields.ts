@@ -15,7 +15,7 @@ const OF_KINDS = [
   'mid-travel',
   'setting',
   'rating',
-  'effective',
+  'rms',
   'by-wiring',
   'wiring',
 ] as const;

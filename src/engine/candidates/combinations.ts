@@ -11,8 +11,8 @@ import { reverseWithstood } from '../findings/reverse.ts';
 import { isSetByHand } from '../findings/set-by-hand.ts';
 import { resistanceOf } from '../findings/series-resistance.ts';
 import { TABLE_FREQUENCY } from '../sizes/esr-of.ts';
-import { backToBack, inARow, sideBySide } from './combine.ts';
-import { nearestPairs } from './side-by-side.ts';
+import { backToBack, inSeries, inParallel } from './combine.ts';
+import { nearestPairs } from './in-parallel.ts';
 import { allowedSpan, singlesWithin } from './singles.ts';
 import { withResistor, type Wanted } from './with-resistor.ts';
 
@@ -33,7 +33,7 @@ const TRIED = 2;
 
 const isMains = ({ position }: Circumstances): boolean => position.safety.length > 0;
 
-/** The few parts of which two in a row come nearest to the old value. */
+/** The few parts of which two in series come nearest to the old value. */
 const halves = (
   type: TypeId,
   circumstances: Circumstances,
@@ -54,7 +54,7 @@ const pairsInARow = (type: TypeId, circumstances: Circumstances): OfferedPart[] 
     ? []
     : halves(type, circumstances, worstShare)
         .filter(({ voltageKind }) => voltageKind === 'dc')
-        .flatMap((part) => inARow(part, circumstances));
+        .flatMap((part) => inSeries(part, circumstances));
 
 /**
  * Only of types that bear a little reverse voltage, and not where the voltage alternates all the
@@ -173,7 +173,7 @@ export function* combinedParts(
   if (kinds.has('with-resistor')) yield* partsWithResistor(single, circumstances);
   // Two that are set by hand would have to be turned as one.
   if (kinds.has('parallel') && !isSetByHand(single.part, circumstances))
-    for (const pair of nearestPairs(type, circumstances, TRIED)) yield sideBySide(pair);
+    for (const pair of nearestPairs(type, circumstances, TRIED)) yield inParallel(pair);
   if (kinds.has('series')) yield* pairsInARow(type, circumstances);
   if (kinds.has('back-to-back') && !nonPolarServes()) yield* pairsBackToBack(type, circumstances);
 }

@@ -14,7 +14,7 @@ import { formatValue } from '../quantities/index.ts';
 import { FLOAT_ERROR } from '../quantities/within.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { valuesBetween } from '../values/index.ts';
-import type { Pair } from './side-by-side.ts';
+import type { Pair } from './in-parallel.ts';
 
 const orderingOf = ([a, b]: Pair): Pick<OfferedPart, 'style' | 'pitch' | 'series'> => ({
   style: a.style === b.style ? a.style : `${a.style} and ${b.style}`,
@@ -39,8 +39,8 @@ const percent = (fraction: number): string => formatValue(fraction, 'fraction');
 const spread = ({ minus, plus }: Part['tolerance']): string =>
   Math.abs(minus - plus) < 1e-6 ? `±${percent(plus)}` : `+${percent(plus)}/−${percent(minus)}`;
 
-/** Two parts side by side: their values add up, the lower rating counts. */
-export const sideBySide = (pair: Pair): OfferedPart => {
+/** Two parts in parallel: their values add up, the lower rating counts. */
+export const inParallel = (pair: Pair): OfferedPart => {
   const capacitance = parallelCapacitance(pair.map((part) => part.capacitance));
   const tolerance = parallelTolerance(pair);
   const [first, second] = pair.map((part) => formatValue(part.capacitance, 'F'));
@@ -66,7 +66,7 @@ interface Equalising {
 }
 
 /**
- * The resistor across each of two parts in a row that keeps direct voltage shared no worse than
+ * The resistor across each of two parts in series that keeps direct voltage shared no worse than
  * while charging, should one leak as much as its limit and the other not at all. Nothing where
  * leakage is not known or the resistor would run too hot.
  */
@@ -95,8 +95,8 @@ const equalising = (
   };
 };
 
-/** Two like parts in a row: half the value, and as much voltage as the worse off of them allows. */
-export const inARow = (part: OfferedPart, circumstances: Circumstances): OfferedPart[] => {
+/** Two like parts in series: half the value, and as much voltage as the worse off of them allows. */
+export const inSeries = (part: OfferedPart, circumstances: Circumstances): OfferedPart[] => {
   const share = worstShare(part.tolerance);
   const evened = equalising(part, share, circumstances);
   if (evened === undefined) return [];
@@ -122,7 +122,7 @@ export const inARow = (part: OfferedPart, circumstances: Circumstances): Offered
   ];
 };
 
-/** Two like polar parts in a row with like poles joined: half the value, the rating of one. */
+/** Two like polar parts in series with like poles joined: half the value, the rating of one. */
 export const backToBack = (part: OfferedPart): OfferedPart => {
   const pair: Pair = [part, part];
   const capacitance = seriesCapacitance(pair.map((one) => one.capacitance));

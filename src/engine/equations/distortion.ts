@@ -6,7 +6,7 @@
  *
  * @param change of capacitance at rated voltage, fraction, sign ignored
  * @param rated voltage, V
- * @param signal effective value in the circuit, V
+ * @param signal RMS value in the circuit, V
  * @param share of it that stands across the part, 0 to 1
  */
 export const thirdHarmonic = (

@@ -1,4 +1,4 @@
-/** Share of a voltage that stands across one of two resistances (ohm) in a row: R/(R + R_o). */
+/** Share of a voltage that stands across one of two resistances (ohm) in series: R/(R + R_o). */
 export const shareOf = (ohm: number, other: number): number => ohm / (ohm + other);
 
 /** A divider with a load across its lower resistor. */

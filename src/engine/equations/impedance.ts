@@ -24,7 +24,7 @@ export const seriesReactance = (
   return omega * inductance - 1 / (omega * capacitance);
 };
 
-/** Impedance (ohm) of such parts side by side at a frequency (Hz), by the sum of their admittances. */
+/** Impedance (ohm) of such parts in parallel at a frequency (Hz), by the sum of their admittances. */
 export const parallelImpedance = (frequency: number, parts: readonly SeriesBranch[]): number => {
   let conductance = 0;
   let susceptance = 0;

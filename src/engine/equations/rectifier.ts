@@ -4,7 +4,7 @@ import { rippleVoltage } from './ripple.ts';
 /** A rectifier and what it feeds. */
 interface Rectifier {
   /** Effective voltage of the winding, V. */
-  effective: number;
+  rms: number;
   /** Drop of all diodes in the path, V. */
   drop: number;
   /** Current drawn, A. */
@@ -19,9 +19,9 @@ interface Rectifier {
 
 /** What a rectifier and its reservoir do, taken as ideal but for the drop of the diodes. */
 export interface Rectified {
-  /** V, at the crest. */
+  /** V, at the peak. */
   peak: number;
-  /** V, from crest to trough. */
+  /** V, peak to peak. */
   ripple: number;
   /** V, at the trough. */
   trough: number;
@@ -35,20 +35,13 @@ export interface Rectified {
  * Reservoir behind a rectifier.
  *
  * Ripple I/(f*C) errs on the high side, for it takes the pulses as short. Diodes conduct from
- * where the sine is as high as the trough up to its crest: acos(1 - V_r/V_p) of the circle, once or twice
+ * where the sine is as high as the trough up to its peak: acos(1 - V_r/V_p) of the circle, once or twice
  * a cycle. The charge between two pulses, I/f, goes through in that time; a pulse that falls from its start in a
  * straight line is twice its mean. Worked out from these identities; resistance of transformer and
  * diodes lowers and lengthens the pulse.
  */
-export const rectified = ({
-  effective,
-  drop,
-  current,
-  mains,
-  farad,
-  pulses,
-}: Rectifier): Rectified => {
-  const peak = Math.max(0, effective * Math.SQRT2 - drop);
+export const rectified = ({ rms, drop, current, mains, farad, pulses }: Rectifier): Rectified => {
+  const peak = Math.max(0, rms * Math.SQRT2 - drop);
   const ripple = Math.min(peak, rippleVoltage(current, pulses * mains, exactly(farad)).typ);
   const angle = peak === 0 ? Math.PI / 2 : Math.acos(1 - ripple / peak);
   const conduction = (pulses * angle) / (2 * Math.PI);

@@ -2,7 +2,7 @@ import { mapFalling, type Range } from '../quantities/range.ts';
 import { currentForHeat, heatByCurrent } from './heat.ts';
 
 /**
- * Sag (V, from crest to trough) of a capacitor that alone feeds a load between two charging pulses:
+ * Sag (V, peak to peak) of a capacitor that alone feeds a load between two charging pulses:
  * I/(f*C). An upper bound, since it takes the pulses as short.
  * @param current drawn, A
  * @param frequency of the pulses, twice that of the mains behind a full-wave rectifier, Hz
@@ -10,17 +10,17 @@ import { currentForHeat, heatByCurrent } from './heat.ts';
 export const rippleVoltage = (current: number, frequency: number, capacitance: Range): Range =>
   mapFalling(capacitance, (farad) => current / (frequency * farad));
 
-/** Effective value (V) of a triangular ripple from crest to trough (V). */
+/** RMS value (V) of a triangular ripple peak to peak (V). */
 export const triangularRms = (peakToPeak: number): number => peakToPeak / (2 * Math.sqrt(3));
 
-/** Ripple current (A, effective) and the factor by which a part takes more of it at its frequency. */
+/** Ripple current (A, RMS) and the factor by which a part takes more of it at its frequency. */
 export interface RippleShare {
   current: number;
   factor: number;
 }
 
 /**
- * Ripple currents of several frequencies as one (A, effective) at the frequency that the factors are
+ * Ripple currents of several frequencies as one (A, RMS) at the frequency that the factors are
  * against: heats add up, so that it is the root of the sum of (I/k)^2.
  */
 export const rippleTogether = (each: readonly RippleShare[]): number =>
@@ -64,6 +64,6 @@ export const riseByHeat = (heat: number, heatForTen: number): number =>
 export const canRise = (current: number, resistance: number, surface: number): number =>
   riseByHeat(heatByCurrent(current, resistance), heatForRise(COMPARED_RISE, surface));
 
-/** The same turned round: current (A, effective value) that warms a can by so much (K). */
+/** The same turned round: current (A, RMS) that warms a can by so much (K). */
 export const currentForRise = (rise: number, resistance: number, surface: number): number =>
   currentForHeat(heatForRise(rise, surface), resistance);

@@ -1,5 +1,5 @@
 import type { Part } from '../assessment/parts.ts';
-import { crestOf } from '../equations/crest.ts';
+import { peakOfSine } from '../equations/sine.ts';
 import { reactiveCurrent, timeToFall, voltageLeft } from '../equations/mains.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapRising, timesPositive, type Range } from '../quantities/range.ts';
@@ -52,7 +52,7 @@ export const discharge: FindingModel = {
 export const residualVoltage: FindingModel = {
   measure: (part, circumstances) => {
     const tau = timeConstantOf(part, circumstances);
-    const peak = mapRising(conditionOf(circumstances, 'vac'), crestOf);
+    const peak = mapRising(conditionOf(circumstances, 'vac'), peakOfSine);
     const time = conditionOf(circumstances, 'discharge-time').typ;
     return {
       status: 'known',
@@ -66,7 +66,7 @@ export const residualVoltage: FindingModel = {
   },
   working: (part, circumstances, value) => {
     const tau = timeConstantOf(part, circumstances);
-    const peak = crestOf(conditionOf(circumstances, 'vac').max);
+    const peak = peakOfSine(conditionOf(circumstances, 'vac').max);
     const allowed = conditionOf(circumstances, 'residual-allowed').typ;
     const time = conditionOf(circumstances, 'discharge-time').typ;
     return (

@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, Catalogue, GuidelineId, SourceId, TypeId } from '../catalogue.ts';
-import { crestOf, effectiveOf } from '../equations/crest.ts';
+import { peakOfSine, rmsOfSine } from '../equations/sine.ts';
 import {
   allowedShare,
   DEFAULT_GUIDELINE,
@@ -18,7 +18,8 @@ import { conditionOr, type Circumstances, type FindingModel } from './model.ts';
 export const peakVoltage = (circumstances: Circumstances): Range => {
   const direct = conditionOr(circumstances, 'vdc', 0);
   const alternating = conditionOr(circumstances, 'vac', 0);
-  const peak = (pick: (range: Range) => number): number => crestOf(pick(alternating), pick(direct));
+  const peak = (pick: (range: Range) => number): number =>
+    peakOfSine(pick(alternating), pick(direct));
   return {
     min: peak((range) => range.min),
     typ: peak((range) => range.typ),
@@ -26,9 +27,9 @@ export const peakVoltage = (circumstances: Circumstances): Range => {
   };
 };
 
-/** Highest voltage (V) that a rating speaks of: the crest of one for AC. */
+/** Highest voltage (V) that a rating speaks of: the peak of one for AC. */
 const ratedPeak = ({ voltageKind, ratedVoltage }: Pick<Part, 'voltageKind' | 'ratedVoltage'>) =>
-  voltageKind === 'ac' ? crestOf(ratedVoltage) : ratedVoltage;
+  voltageKind === 'ac' ? peakOfSine(ratedVoltage) : ratedVoltage;
 
 /**
  * Highest voltage (V) that can stand across the part for a while: in use or at switch-on. What comes
@@ -155,7 +156,7 @@ type RatedPart = Pick<Part, 'type' | 'voltageKind'>;
 
 const findNeededRating = (part: RatedPart, circumstances: Circumstances): number => {
   const { type, voltageKind } = part;
-  const byPeak = (peak: number): number => (voltageKind === 'ac' ? effectiveOf(peak) : peak);
+  const byPeak = (peak: number): number => (voltageKind === 'ac' ? rmsOfSine(peak) : peak);
   const highest = byPeak(highestStress(part, circumstances).max);
   const working = byPeak(peakVoltage(circumstances).max);
   let above = 0;
@@ -203,8 +204,8 @@ const stressModel = (
   working: (part, circumstances, value) => {
     const { share, instead } = allowedForPart(part, circumstances, guidelineOf(circumstances));
     const stress = formatValue(stressOf(part, circumstances).typ, 'V');
-    const crest = part.voltageKind === 'ac' ? '√2 × ' : '';
-    const rated = crest + formatValue(part.ratedVoltage, 'V');
+    const prefix = part.voltageKind === 'ac' ? '√2 × ' : '';
+    const rated = prefix + formatValue(part.ratedVoltage, 'V');
     if (share === 0) return `${stress} on a part that may not be used at this temperature`;
     const silent = instead === undefined ? '' : `; ${instead}`;
     return `${stress} / (${rated} × ${formatValue(share, 'grade')}) = ${formatValue(value.typ, 'fraction')}${silent}`;

@@ -5,7 +5,7 @@ import { largestShare } from '../equations/resistor.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { findKindStandIns, type KindAssessment } from './assess.ts';
-import { effectiveVoltage } from './findings/of-part.ts';
+import { rmsVoltage } from './findings/of-part.ts';
 import type { KindCandidate, KindRequest } from './part.ts';
 import { kindCircumstances, resolveKindSituation } from './situation.ts';
 
@@ -84,7 +84,7 @@ export const borneByEach = (
 ): Borne | undefined => {
   const circumstances = kindCircumstances(catalogue, asked);
   if (circumstances.conditions['vdc'] === undefined || value <= 0) return undefined;
-  const volts = effectiveVoltage(circumstances);
+  const volts = rmsVoltage(circumstances);
   return { volts, watts: dissipation(volts, value) };
 };
 

@@ -5,7 +5,7 @@ import type { KindAssessment } from './assess.ts';
 import type { Finding } from '../assessment/finding.ts';
 import { rangeOf } from '../findings/model.ts';
 import { exactly, scale, type Range } from '../quantities/range.ts';
-import { effectiveVoltage, spreadOf, valueOf } from './findings/of-part.ts';
+import { rmsVoltage, spreadOf, valueOf } from './findings/of-part.ts';
 import type { KindCircumstances, KindPart } from './part.ts';
 import { presetFor, useOf } from './setting.ts';
 
@@ -49,7 +49,7 @@ const fillings: Readonly<Partial<Record<SumInputRow['takes'], (ask: Ask) => Fill
     rating === undefined ? undefined : exactly(rating),
     ratingUnit,
   ],
-  effective: ({ circumstances }) => [exactly(effectiveVoltage(circumstances)), 'V'],
+  rms: ({ circumstances }) => [exactly(rmsVoltage(circumstances)), 'V'],
   condition: conditionAsked,
   highest: highestAsked,
   property: (ask) => propertyNamed(ask, ask.of[0]),

@@ -3,7 +3,7 @@ import { decadeOf, inDecade, valuesBetween, type SeriesName } from './series.ts'
 
 /** Preferred values that add up, one way or the other, to a wanted one. */
 export interface Combined {
-  /** `sum`: capacitors side by side, resistors in a row; `reciprocal`: the other way. */
+  /** `sum`: capacitors in parallel, resistors in series; `reciprocal`: the other way. */
   join: 'single' | 'sum' | 'reciprocal';
   /** Falling. */
   values: number[];

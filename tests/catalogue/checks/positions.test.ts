@@ -208,7 +208,7 @@ testRule('sum', sumsKnown, [
     [
       ['condition', 'condition-definitions.csv'],
       ['highest', 'condition-definitions.csv'],
-      ['crest', 'condition-definitions.csv'],
+      ['peak', 'condition-definitions.csv'],
       ['with-own-resistance', 'condition-definitions.csv'],
       ['with-surge-resistance', 'condition-definitions.csv'],
       ['property', 'properties.csv'],

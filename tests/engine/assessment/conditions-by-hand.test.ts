@@ -302,7 +302,7 @@ describe('what follows from the old part', () => {
       0.15,
     ],
     [
-      'half of the crest of 250 V, where a type for direct voltage is marked in alternating volts',
+      'half of the peak of 250 V, where a type for direct voltage is marked in alternating volts',
       'vdc',
       {
         rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],
@@ -312,7 +312,7 @@ describe('what follows from the old part', () => {
       176.777,
     ],
     [
-      'half of the crest as well, where the type is for the mains',
+      'half of the peak as well, where the type is for the mains',
       'vdc',
       {
         rows: [at('vdc', 'rated-voltage', { typ: 0.5 })],

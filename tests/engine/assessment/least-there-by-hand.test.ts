@@ -41,7 +41,7 @@ describe('a share of the rating', () => {
       },
       50,
     ],
-    // 63 V are usual, and it bears 90 V at least; a rating for AC bears its crest.
+    // 63 V are usual, and it bears 90 V at least; a rating for AC bears its peak.
     [
       'half of the preferred rating above 90 V where nobody said its mark',
       {
@@ -56,7 +56,7 @@ describe('a share of the rating', () => {
       31.5,
     ],
     [
-      'half of the crest of 100 V AC',
+      'half of the peak of 100 V AC',
       {
         rows: [at('vdc', 'marked-voltage', { typ: 0.5 })],
         original: { voltageKind: 'ac' },

@@ -76,8 +76,8 @@ describe('leakage at 10 V', () => {
 
   test.each<[string, Part, number]>([
     ['10 µA through one', one, 10e-6],
-    ['30 µA through both side by side', whole('parallel', [one, two]), 30e-6],
-    ['5 µA through two in a row, half the voltage each', whole('series', [one, one]), 5e-6],
+    ['30 µA through both in parallel', whole('parallel', [one, two]), 30e-6],
+    ['5 µA through two in series, half the voltage each', whole('series', [one, one]), 5e-6],
     // 10 V over 2 × 1 MΩ.
     [
       'and 5 µA more through the resistors across them',

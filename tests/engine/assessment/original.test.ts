@@ -16,8 +16,8 @@ const position = (id: string): PositionRow => rowNamed(catalogue.positions, id, 
 const completed = (
   original: Original,
   at = 'interstage-coupling',
-  { peak = 0, effective = 0 } = {},
-): Part => completeOriginal(catalogue, original, position(at), { peak, effective });
+  { peak = 0, rms = 0 } = {},
+): Part => completeOriginal(catalogue, original, position(at), { peak, rms });
 
 describe('what is known of the old part', () => {
   test('is kept as it is, the typical value as the mark', () => {
@@ -103,15 +103,15 @@ describe('what is not known of the old part', () => {
     ).toBe(300);
   });
 
-  test.each<[string, string, { peak: number; effective?: number }, number]>([
+  test.each<[string, string, { peak: number; rms?: number }, number]>([
     // At the mains the class bears what rides on it: 250 V for 230 V.
-    ['film-x2', 'mains-x', { peak: 360, effective: 230 }, 250],
-    ['film-y2', 'mains-y', { peak: 360, effective: 230 }, 250],
-    ['film-x2', 'mains-x', { peak: 360, effective: 250 }, 250],
-    ['film-x2', 'mains-x', { peak: 360, effective: 260 }, 275],
+    ['film-x2', 'mains-x', { peak: 360, rms: 230 }, 250],
+    ['film-y2', 'mains-y', { peak: 360, rms: 230 }, 250],
+    ['film-x2', 'mains-x', { peak: 360, rms: 250 }, 250],
+    ['film-x2', 'mains-x', { peak: 360, rms: 260 }, 275],
     // Parts for direct voltage are made for 315 V, those for alternating voltage for 330 V.
-    ['film-x2', 'mains-x', { peak: 360, effective: 312 }, 330],
-    // The crest of 250 V is 354 V, that of 275 V 389 V.
+    ['film-x2', 'mains-x', { peak: 360, rms: 312 }, 330],
+    // The peak of 250 V is 354 V, that of 275 V 389 V.
     ['film-x2', 'interstage-coupling', { peak: 350 }, 250],
     ['film-x2', 'interstage-coupling', { peak: 380 }, 275],
   ])('of %s at %s takes a rating for AC that bears %o', (id, at, stress, volts) => {

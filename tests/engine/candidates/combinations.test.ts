@@ -37,14 +37,14 @@ describe('50 nF in an active filter, which no preferred value but 51 nF meets', 
   const all = () => findStandIns(catalogue, asked);
   const pair = () => ofType(all(), 'ceramic-c0g');
 
-  test('is made up of two, 47 and 3.3 nF, side by side', () => {
+  test('is made up of two, 47 and 3.3 nF, in parallel', () => {
     const { kind, parts, why } = madeOf(pair());
     expect(kind).toBe('parallel');
     expect(parts.map(({ capacitance }) => capacitance)).toEqual([47e-9, 3.3e-9]);
     expect(pair().candidate.capacitance).toBeCloseTo(50.3e-9, 15);
     expect(pair().verdict).toBe('fits');
     expect(plainly(why)).toMatch(
-      /^47 nF and 3\.3 nF side by side make 50\.3 nF; ±\d % together where both are off the same way$/u,
+      /^47 nF and 3\.3 nF in parallel make 50\.3 nF; ±\d % together where both are off the same way$/u,
     );
   });
 
@@ -79,7 +79,7 @@ describe('32 uF at 600 V after a rectifier, where electrolytics end at 500 V', (
       'al-electrolytic-wet',
     );
 
-  test('is made up of two of twice the value in a row', () => {
+  test('is made up of two of twice the value in series', () => {
     const { kind, parts } = madeOf(pair());
     expect(kind).toBe('series');
     expect(parts.map(({ capacitance }) => capacitance)).toEqual([68e-6, 68e-6]);
@@ -184,7 +184,7 @@ describe('motor capacitors', () => {
     ]);
   });
 
-  test('of 11 uF are two side by side', () => {
+  test('of 11 uF are two in parallel', () => {
     const found = ofType(
       findStandIns(catalogue, request('paper-oil', 11e-6, 450, 'motor-run')),
       'pp-motor-run',
@@ -194,7 +194,7 @@ describe('motor capacitors', () => {
   });
 });
 
-test('two that are set by hand are not put side by side: they would have to be turned as one', () => {
+test('two that are set by hand are not put in parallel: they would have to be turned as one', () => {
   const asked = request('air-variable', 500e-12, 250, 'rf-tuned-circuit');
   const { candidate } = ofType(findStandIns(catalogue, asked), 'air-variable');
   expect(candidate.made).toBeUndefined();

@@ -3,9 +3,9 @@ import type { Made, OfferedPart, Part } from '../../../src/engine/assessment/par
 import type { Standing } from '../../../src/engine/assessment/trial.ts';
 import type { Verdict } from '../../../src/engine/assessment/verdict.ts';
 import { isWorthMaking } from '../../../src/engine/candidates/combinations.ts';
-import { backToBack, inARow, sideBySide } from '../../../src/engine/candidates/combine.ts';
+import { backToBack, inSeries, inParallel } from '../../../src/engine/candidates/combine.ts';
 import { madeValues } from '../../../src/engine/candidates/made-values.ts';
-import { nearestPairs } from '../../../src/engine/candidates/side-by-side.ts';
+import { nearestPairs } from '../../../src/engine/candidates/in-parallel.ts';
 import { allowedSpan, singlesWithin } from '../../../src/engine/candidates/singles.ts';
 import { withResistor, type Wanted } from '../../../src/engine/candidates/with-resistor.ts';
 import type { OfferRow } from '../../../src/schemas/types.ts';
@@ -23,12 +23,12 @@ const madeOf = (part: Part | undefined): Made => {
 const five = { minus: 0.05, plus: 0.05 };
 const twenty = { minus: 0.2, plus: 0.2 };
 
-describe('two side by side', () => {
+describe('two in parallel', () => {
   const one = of({ capacitance: 47e-9, ratedVoltage: 100, tolerance: five, pitch: [5, 7.5, 10] });
   const other = of({ capacitance: 3e-9, ratedVoltage: 63, tolerance: five, pitch: [5, 10] });
 
   test('add up, and stand what the weaker does', () => {
-    const whole = sideBySide([one, other]);
+    const whole = inParallel([one, other]);
     expect(whole.capacitance).toBeCloseTo(50e-9, 15);
     expect(whole).toMatchObject({
       ...{ type: PROBE, ratedVoltage: 63, voltageKind: 'dc', style: 'radial can', series: 'E6' },
@@ -40,24 +40,24 @@ describe('two side by side', () => {
   });
 
   test('of two styles have both, and no lead pitch in common', () => {
-    const whole = sideBySide([one, { ...other, style: 'axial' }]);
+    const whole = inParallel([one, { ...other, style: 'axial' }]);
     expect(whole).toMatchObject({ style: 'radial can and axial', pitch: [] });
   });
 
   // 47 nF of −20 and +80 % beside 3 nF of ±5 %: −9.55 and +37.75 of 50.
   test('are off as much as both together', () => {
-    const whole = sideBySide([{ ...one, tolerance: { minus: 0.2, plus: 0.8 } }, other]);
+    const whole = inParallel([{ ...one, tolerance: { minus: 0.2, plus: 0.8 } }, other]);
     expect(whole.tolerance.minus).toBeCloseTo(0.191, 6);
     expect(whole.tolerance.plus).toBeCloseTo(0.755, 6);
     expect(figuresIn(madeOf(whole).why)).toBe('47 nF, 3 nF, 50 nF, +75.5 %/, −19.1 %');
   });
 });
 
-describe('two in a row', () => {
+describe('two in series', () => {
   /** At ±20 % one takes 1.2 / 2 of the voltage: 30 of 50 V; both stand 50 V / 0.6. */
   const can = of({ capacitance: 1e-4, ratedVoltage: 50, tolerance: twenty });
   const inRow = (spoiling: Spoiling): OfferedPart[] =>
-    inARow(can, probeIn(base, spoiling).circumstances);
+    inSeries(can, probeIn(base, spoiling).circumstances);
   /** A can of 100 µF leaks 30 V / (tau / 100 µF). */
   const leaking = (tau: number, vdc = 50): Spoiling => ({
     figures: { 'insulation-rc': known(tau), 'insulation-halving': known(10) },
@@ -100,7 +100,7 @@ describe('two in a row', () => {
       'nothing is known of what they leak',
       { ...leaking(1), figures: { 'insulation-rc': notKnown } },
     ],
-  ])('are not put in a row where %s', (_what, spoiling) => {
+  ])('are not put in series where %s', (_what, spoiling) => {
     expect(inRow(spoiling)).toEqual([]);
   });
 

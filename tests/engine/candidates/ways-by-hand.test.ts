@@ -71,11 +71,11 @@ const mending = (way: CombinationRow['id'], ...mends: string[]): Catalogue['comb
 
 describe('what a single part lacks is mended', () => {
   test.each<[string, Judged[], Asked, string[]]>([
-    ['a value by two side by side', [lack('value', 'stopgap')], {}, ['parallel']],
+    ['a value by two in parallel', [lack('value', 'stopgap')], {}, ['parallel']],
     ['what nobody makes likewise', [lack('availability', 'stopgap')], {}, ['parallel']],
     ['a corner likewise', [lack('filter-shift', 'stopgap')], {}, ['parallel']],
     ['a resonance likewise', [lack('tuning-shift', 'stopgap')], {}, ['parallel']],
-    ['a rating by two in a row', [lack('rated-voltage', 'keep-out')], {}, ['series']],
+    ['a rating by two in series', [lack('rated-voltage', 'keep-out')], {}, ['series']],
     ['a margin likewise', [lack('voltage-margin', 'stopgap')], {}, ['series']],
     ['an alternating voltage likewise', [lack('ac-voltage', 'stopgap')], {}, ['series']],
     ['a polarity by two back to back', [lack('polarity', 'keep-out')], {}, ['back-to-back']],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { crestOf, effectiveOf } from '../../../src/engine/equations/crest.ts';
+import { peakOfSine, rmsOfSine } from '../../../src/engine/equations/sine.ts';
 import {
   lossHeat,
   voltageByEdge,
@@ -42,9 +42,9 @@ import { expectNear } from './near.ts';
 /** Equations of parts, each held to an arithmetic that its name tells. */
 
 test.each<[said: string, value: number, wanted: number]>([
-  ['a sine of 10 V is √2 as high', crestOf(10), 14.142136],
-  ['on 5 V it is 5 V higher', crestOf(10, 5), 19.142136],
-  ['a sine as high as 14.142136 V has 10 V', effectiveOf(14.142136), 10],
+  ['a sine of 10 V is √2 as high', peakOfSine(10), 14.142136],
+  ['on 5 V it is 5 V higher', peakOfSine(10, 5), 19.142136],
+  ['a sine as high as 14.142136 V has 10 V', rmsOfSine(14.142136), 10],
   [
     '230 V, 50 Hz, 10 µF and 0.2 % lose 314.159 · 10⁻⁵ · 0.002 · 52 900 W',
     lossHeat(230, { frequency: 50, capacitance: 1e-5, loss: 0.002 }),

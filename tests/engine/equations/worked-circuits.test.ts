@@ -37,8 +37,8 @@ import { expectNear } from './near.ts';
 
 const to = (min: number, typ: number, max: number): Range => ({ min, typ, max });
 
-/** Two diodes of 1 V in the path, full wave, whose crest is 10 V. */
-const supply = { effective: 12 / Math.SQRT2, drop: 2, current: 1, mains: 50, pulses: 2 } as const;
+/** Two diodes of 1 V in the path, full wave, whose peak is 10 V. */
+const supply = { rms: 12 / Math.SQRT2, drop: 2, current: 1, mains: 50, pulses: 2 } as const;
 
 /** Hz, for so many radians a second. */
 const hertz = (omega: number): number => omega / (2 * Math.PI);
@@ -93,7 +93,7 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['10 Ω before 1 µF at 10 000 rad/s', lossByResistor(hertz(1e4), 10, 1e-6), 0.1],
   ['diode of 1 to 3 µs at 100 kHz', recoveryShare(to(1e-6, 2e-6, 3e-6), 1e5), to(0.1, 0.2, 0.3)],
   [
-    'half of 10 V at the crest on a part that loses 30 % at 50 V: 4/(15·π)·0.3·0.1',
+    'half of 10 V at the peak on a part that loses 30 % at 50 V: 4/(15·π)·0.3·0.1',
     thirdHarmonic(-0.3, 50, 10 / Math.SQRT2, 0.5),
     0.002546479,
   ],
@@ -121,7 +121,7 @@ const cases: [what: string, got: number | object, expected: number | object][] =
     2.5,
   ],
   [
-    'crest of 10 V that sags by half: conducts from 60 degrees before the crest',
+    'peak of 10 V that sags by half: conducts from 60 degrees before the peak',
     rectified({ ...supply, farad: 2e-3 }),
     { peak: 10, ripple: 5, trough: 5, conduction: 1 / 3, pulse: 6 },
   ],
@@ -132,7 +132,7 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ],
   [
     'a winding below the drop of its diodes',
-    rectified({ ...supply, effective: 1, farad: 1e-3 }),
+    rectified({ ...supply, rms: 1, farad: 1e-3 }),
     { peak: 0, ripple: 0, trough: 0, conduction: 0.5, pulse: 4 },
   ],
   [

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { assess, type Assessment, type Finding } from '../../../src/engine/index.ts';
 import { singleParts } from '../../../src/engine/assessment/made.ts';
 import type { OfferedPart } from '../../../src/engine/assessment/parts.ts';
-import { sideBySide } from '../../../src/engine/candidates/combine.ts';
+import { inParallel } from '../../../src/engine/candidates/combine.ts';
 import { rippleCurrent } from '../../../src/engine/findings/ripple-current.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
 import { catalogue, circumstancesOf, given } from '../assessment/setting.ts';
@@ -113,14 +113,14 @@ describe('two parts share the current', () => {
   };
 
   test('two alike carry half of it each', () => {
-    expect(ratio(sideBySide([offered(1e-3), offered(1e-3)]))).toBeCloseTo(
+    expect(ratio(inParallel([offered(1e-3), offered(1e-3)]))).toBeCloseTo(
       ratio(offered(1e-3)) / 2,
       9,
     );
   });
 
   test('of two that differ the one that is loaded most counts, and is named', () => {
-    const pair = sideBySide([offered(1e-3), offered(4.7e-4)]);
+    const pair = inParallel([offered(1e-3), offered(4.7e-4)]);
     const shares = singleParts(pair).map((one) => one.capacitance / pair.capacitance);
     const loads = [1e-3, 4.7e-4].map(
       (farad, index) => ratio(offered(farad)) * (shares[index] ?? 0),

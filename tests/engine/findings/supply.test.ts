@@ -117,7 +117,7 @@ describe('ripple and life', () => {
   test('the workings carry the numbers', () => {
     const part = rail('al-electrolytic-wet', 2200e-6);
     expect(workingOf(part, 'ripple-voltage')).toMatch(
-      /^300 mA \/ \(100 Hz × [\d.]+–[\d.]+ µF\) = .* V from crest to trough, .* effective$/,
+      /^300 mA \/ \(100 Hz × [\d.]+–[\d.]+ µF\) = .* V peak to peak, .* RMS$/,
     );
     expect(workingOf(part, 'ripple-heating')).toMatch(
       /^600 mA squared × 0\.0468–0\.187 Ω for its value and voltage = 33\.8 mW in a listed can of ⌀12\.5/,

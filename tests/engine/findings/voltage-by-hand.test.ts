@@ -108,8 +108,8 @@ const cases: Record<string, ByHand> = {
     figures: '40 V, 100 V, 0.8, 50 %',
     ...byWorkshop,
   },
-  // Peaks of 20, 40 and 60 V, and 141.42 V at the crest of 100 V.
-  'peaks against the crest of a rating for AC': {
+  // Peaks of 20, 40 and 60 V, and 141.42 V at the peak of 100 V.
+  'peaks against the peak of a rating for AC': {
     finding: 'voltage-margin',
     spoiling: rated({ part: { voltageKind: 'ac' } }),
     value: [0.176777, 0.353553, 0.53033],
@@ -117,14 +117,14 @@ const cases: Record<string, ByHand> = {
     words: '√2 ×',
     ...byWorkshop,
   },
-  '20, 50 and 90 V at switch-on against that crest': {
+  '20, 50 and 90 V at switch-on against that peak': {
     finding: 'rated-voltage',
     spoiling: rated({ part: { voltageKind: 'ac' }, position: direct, conditions: surge }),
     value: [0.141421, 0.353553, 0.636396],
     figures: '50 V, 2, 100 V, 1, 35.4 %',
     ...byMaker,
   },
-  // 0, 10 and 20 V at their crests, which a rating for AC of 100 V has at 141.42 V.
+  // 0, 10 and 20 V at their peaks, which a rating for AC of 100 V has at 141.42 V.
   'alternating voltage against a rating for it, which bears what comes at switch-on': {
     finding: 'rated-voltage',
     spoiling: rated({
@@ -207,14 +207,14 @@ describe('the rating that is needed', () => {
     ['60 V in use over 0.8', rated(), 'dc', 75],
     ['90 V at switch-on, which is more than 75', rated({ conditions: surge }), 'dc', 90],
     [
-      '14.14 V effective over 0.8',
+      '14.14 V RMS over 0.8',
       rated({ position: mains, conditions: { ...surge, vdc: span(0, 0, 0) } }),
       'ac',
       17.678,
     ],
-    // Of 100 V for AC the crest is 141 V: 75 over 1.4142, and 90 over 1.4142.
-    ['60 V over 0.8 as a crest', rated({ position: direct }), 'ac', 53.033],
-    ['90 V as a crest', rated({ position: direct, conditions: surge }), 'ac', 63.64],
+    // Of 100 V for AC the peak is 141 V: 75 over 1.4142, and 90 over 1.4142.
+    ['60 V over 0.8 as a peak', rated({ position: direct }), 'ac', 53.033],
+    ['90 V as a peak', rated({ position: direct, conditions: surge }), 'ac', 63.64],
     // 60 V over 0.75; 60 over 0.8 is less.
     ['60 V over 0.75 at 105 degC', rated({ conditions: hot }), 'dc', 80],
     // Up to 50 V half is allowed: 120 V is above it. Above 50 V the whole: 60 V, by the workshop 75.

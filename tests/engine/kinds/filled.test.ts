@@ -43,7 +43,7 @@ describe('a field of a sum for a finding about a resistor or trimmer', () => {
     ['mid-travel', [], '5k'],
     ['rating', [], '500m'],
     // The highest of DC and AC together, 30 V and 40 V.
-    ['effective', [], '50 V'],
+    ['rms', [], '50 V'],
     ['condition', ['vdc'], '20..30..30 V'],
     ['highest', ['vdc'], '30 V'],
     ['condition', ['t-max'], '40..60..120 degC'],

@@ -129,7 +129,7 @@ describe('a working', () => {
       kindModels['resistor-voltage']
         ?.working(large, circumstances(), value)
         .replaceAll('\u00a0', ' '),
-    ).toBe('its body stands 250 V, whatever its power; 50 V is 20 % of that');
+    ).toBe('its body takes 250 V, whatever its power; 50 V is 20 % of that');
   });
 
   it('says that a number is none where the part has none', () => {

@@ -96,7 +96,7 @@ describe('what a curve is held against, and how far it goes', () => {
 });
 
 test.each([
-  ['two-together', { a: '300 nF', b: '100 nF' }, 'Side by side 400 nF, in a row 75 nF.'],
+  ['two-together', { a: '300 nF', b: '100 nF' }, 'In parallel 400 nF, in series 75 nF.'],
   ['regulator-dump', { c: '25 µF', limit: '25 µF' }, /^No reverse diode/],
   ['regulator-dump', { c: '26 µF', limit: '25 µF' }, /^A reverse diode is needed/],
 ] as [string, Texts, string | RegExp][])('%s says so in words: %o', (id, texts, said) => {

@@ -25,7 +25,7 @@ type Case = [why: string, inputs: Texts, kinds: string];
 const cases: Record<string, Case[]> = {
   harmonic: [
     [
-      'far below the corner all of it stands across: 35 V have a crest of 49.5 V, below 50 V',
+      'far below the corner all of it stands across: 35 V have a peak of 49.5 V, below 50 V',
       { f: '10 mHz', signal: '35 V' },
       'l',
     ],
@@ -129,9 +129,9 @@ const cases: Record<string, Case[]> = {
     ['12 V on 6.3 V', { rating: '6.3 V' }, 'cl'],
   ],
   'working-voltage': [
-    ['24.8 V and a crest of 0.14 V, below 25 V', { dc: '24.8 V' }, 'r'],
-    ['24.9 V and that crest', { dc: '24.9 V' }, 'cr'],
-    // The crest of 275 V is 388.9 V.
+    ['24.8 V and a peak of 0.14 V, below 25 V', { dc: '24.8 V' }, 'r'],
+    ['24.9 V and that peak', { dc: '24.9 V' }, 'cr'],
+    // The peak of 275 V is 388.9 V.
     ['the mains on a part approved for it', { ...approved, dc: '0', ac: '230 V' }, 'r'],
     ['388 V across such a part', { ...approved, dc: '388 V', ac: '0' }, 'r'],
     ['390 V across it', { ...approved, dc: '390 V', ac: '0' }, 'cr'],

@@ -4,7 +4,7 @@ import { ringing } from '../../../src/engine/sums/supply/ringing.ts';
 const big = { capacitance: 10e-6, resistance: 0.05, inductance: 10e-9 };
 const small = { capacitance: 10e-9, resistance: 0.05, inductance: 1e-9 };
 
-describe('parts side by side', () => {
+describe('parts in parallel', () => {
   test('are lowest at the resonance of the one there is, with its resistance left', () => {
     const [dip, ...more] = ringing([big]);
     expect(more).toEqual([]);

@@ -151,7 +151,7 @@ describe('the allowed working voltage', () => {
     expect(within).toEqual(['within', 'within', 'within', '']);
   });
 
-  test('crests count: 36 V effective on 40 V are 90.9 V', () => {
+  test('peaks count: 36 V RMS on 40 V are 90.9 V', () => {
     const rows = rowsOf('working-voltage', { ...asked('40'), ac: '36' }, facts);
     expect(rows.map((row) => row[4])).toEqual(['above', 'above', 'above', '']);
   });

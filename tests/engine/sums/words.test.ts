@@ -17,14 +17,9 @@ describe('a value put together', () => {
     const rows = rowsOf('combine-capacitors', asked);
     // 47 nF alone is 6 % too little; 100 nF twice in series is 50 nF.
     expect(rows).toContainEqual(['47 nF', 'alone', '4.7e-8 F', '-0.06 fraction']);
-    expect(rows).toContainEqual(['100 nF and 100 nF', 'in a row', '5e-8 F', '0 fraction']);
+    expect(rows).toContainEqual(['100 nF and 100 nF', 'in series', '5e-8 F', '0 fraction']);
     // 47 nF and 3.3 nF are 50.3 nF.
-    expect(rows).toContainEqual([
-      '47 nF and 3.3 nF',
-      'side by side',
-      '5.03e-8 F',
-      '0.006 fraction',
-    ]);
+    expect(rows).toContainEqual(['47 nF and 3.3 nF', 'in parallel', '5.03e-8 F', '0.006 fraction']);
     expect(tablesOf('combine-capacitors', asked)[0]?.caption).toMatch(/50\snF/u);
     // One part is the nearest there is; of two the four best are listed, the closest first.
     expect(rows.map(([parts = '']) => parts.split(' and ').length)).toEqual([1, 2, 2, 2, 2]);
@@ -37,7 +32,7 @@ describe('a value put together', () => {
       sum
         .answer?.(valuesOf(sum, undefined, { ...asked, ...texts }), undefined)
         .replaceAll(/\s/gu, ' ');
-    expect(say({})).toMatch(/^100 nF and 100 nF in a row: 50 nF, off by 0/);
+    expect(say({})).toMatch(/^100 nF and 100 nF in series: 50 nF, off by 0/);
     expect(say({ within: '6.1 %' })).toMatch(/^47 nF alone: 47 nF, off by .6/u);
     expect(say({ most: '1', within: '0' })).toMatch(/^47 nF alone/);
     expect(say({ series: 'E3', most: '1' })).toMatch(/^47 nF alone/);
@@ -53,7 +48,7 @@ describe('a value put together', () => {
       return { parts: outputs['parts'], kinds };
     };
     const e12 = { value: '25k', series: 'E12' };
-    // 22 kΩ alone is 12 % off, 22 kΩ and 2.7 kΩ in a row 1.2 %; 47 kΩ and 56 kΩ side by side are
+    // 22 kΩ alone is 12 % off, 22 kΩ and 2.7 kΩ in series 1.2 %; 47 kΩ and 56 kΩ in parallel are
     // 25.55 kΩ; 10 kΩ and 15 kΩ in series are just 25 kΩ.
     expect(of({ ...e12, most: '2', within: '1 %' })).toEqual({ parts: 2, kinds: ['limit'] });
     expect(of({ ...e12, most: '1', within: '13 %' })).toEqual({ parts: 1, kinds: ['limit'] });

@@ -73,7 +73,7 @@ const settledRail = (waves: Waves, { mains }: Supply): { volts: number[]; times:
   };
 };
 
-/** Effective value (V) of what is left of the rail when its mean is taken away. */
+/** RMS value (V) of what is left of the rail when its mean is taken away. */
 const rippleRms = ({ volts, times }: ReturnType<typeof settledRail>): number => {
   const mean = (of: (volt: number) => number): number => {
     const area = volts.slice(1).reduce((sum, volt, index) => {
@@ -105,7 +105,7 @@ const rippleCases = (supply: Supply): SimulatedCase[] => {
   return [
     {
       ...common,
-      what: `ripple from crest to trough of ${capacitance} F at ${load} A`,
+      what: `ripple peak to peak of ${capacitance} F at ${load} A`,
       simulated: (waves) => {
         const { volts } = settledRail(waves, supply);
         return Math.max(...volts) - Math.min(...volts);
@@ -114,7 +114,7 @@ const rippleCases = (supply: Supply): SimulatedCase[] => {
     },
     {
       ...common,
-      what: `effective value of the ripple of ${capacitance} F at ${load} A`,
+      what: `RMS value of the ripple of ${capacitance} F at ${load} A`,
       simulated: (waves) => rippleRms(settledRail(waves, supply)),
       engine: triangularRms(peakToPeak),
     },
@@ -126,7 +126,7 @@ const peakAfterBridge = ({ peak, source, esr }: Supply): number =>
   peak - bridgeDrop(peak / (source + esr));
 
 const firstInstant = (supply: Supply): SimulatedCase => ({
-  what: `first instant through ${supply.source} ohm into ${supply.capacitance} F, switched on at the crest`,
+  what: `first instant through ${supply.source} ohm into ${supply.capacitance} F, switched on at the peak`,
   circuit: words(supply),
   netlist: netlist(supply, { phase: 90, halfCycles: 1, charged: 0 }),
   simulated: (waves) => Math.max(...realOf(waves, 'i(vsense)')),
@@ -148,7 +148,7 @@ const heatOf = (waves: Waves, name: string): number => {
 const surgeCase = (supply: Supply, ratio: SimulatedCase['ratio']): SimulatedCase => {
   const halfCycle = 1 / (2 * supply.mains);
   return {
-    what: `surge of half a cycle into ${supply.capacitance} F, switched on near the crest`,
+    what: `surge of half a cycle into ${supply.capacitance} F, switched on near the peak`,
     circuit: words(supply),
     netlist: netlist(supply, { phase: 70, halfCycles: 1, charged: 0 }),
     simulated: (waves) => Math.sqrt((2 * heatOf(waves, 'i(vsense)')) / halfCycle),
@@ -161,7 +161,7 @@ const surgeCase = (supply: Supply, ratio: SimulatedCase['ratio']): SimulatedCase
     unit: 'A',
     ratio,
     because:
-      'the engine charges from a voltage that stands still, the mains falls from its crest: it is ' +
+      'the engine charges from a voltage that stands still, the mains falls from its peak: it is ' +
       'never too low, and most too high where charging takes about half a cycle',
   };
 };

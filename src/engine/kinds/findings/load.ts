@@ -5,7 +5,7 @@ import { conditionOf, rangeOf } from '../../findings/model.ts';
 import { formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
-import { effectiveVoltage, fromProperties, spreadOf, valueOf, type Known } from './of-part.ts';
+import { rmsVoltage, fromProperties, spreadOf, valueOf, type Known } from './of-part.ts';
 
 type Line = 'full-power-to' | 'no-power-from';
 
@@ -19,8 +19,7 @@ const shareLeft = (
 const loadOf = (known: Known<Line>, part: KindPart, circumstances: KindCircumstances): Range => {
   const { min, typ, max } = spreadOf(part);
   const allowed = (part.rating ?? 0) * shareLeft(known, circumstances);
-  const share = (ohm: number): number =>
-    dissipation(effectiveVoltage(circumstances), ohm) / allowed;
+  const share = (ohm: number): number => dissipation(rmsVoltage(circumstances), ohm) / allowed;
   return { min: share(max), typ: share(typ), max: share(min) };
 };
 
@@ -29,7 +28,7 @@ export const resistorPower: KindModel = fromProperties(
   ['full-power-to', 'no-power-from'],
   loadOf,
   (known, part, circumstances, value) => {
-    const volts = effectiveVoltage(circumstances);
+    const volts = rmsVoltage(circumstances);
     return (
       `${formatValue(volts, 'V')} on ${formatValue(valueOf(part), 'ohm')} is ` +
       `${formatValue(dissipation(volts, valueOf(part)), 'W')}; ${formatValue(part.rating ?? NaN, 'W')} × ` +
@@ -51,12 +50,12 @@ export const resistorVoltage: KindModel = fromProperties(
   ({ 'voltage-limit': limit }, part, circumstances) => {
     const { min, typ, max } = spreadOf(part);
     const share = (ohm: number, volts: number): number =>
-      effectiveVoltage(circumstances) / voltageStood(ohm, part.rating ?? 0, volts);
+      rmsVoltage(circumstances) / voltageStood(ohm, part.rating ?? 0, volts);
     return { min: share(max, limit.max), typ: share(typ, limit.typ), max: share(min, limit.min) };
   },
   ({ 'voltage-limit': limit }, part, circumstances, value) =>
     `${limitWords(limit.typ, voltageStood(valueOf(part), part.rating ?? 0, limit.typ))}; ` +
-    `${formatValue(effectiveVoltage(circumstances), 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
+    `${formatValue(rmsVoltage(circumstances), 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
 );
 
 /** Voltage at switch-on against what the part stands for a few seconds. */

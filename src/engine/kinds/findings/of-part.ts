@@ -57,7 +57,7 @@ export const fromProperties = <Names extends PropertyId>(
 };
 
 /** Steady and alternating voltage across the part together, as the heat in it goes (V). */
-export const effectiveVoltage = (circumstances: KindCircumstances): number =>
+export const rmsVoltage = (circumstances: KindCircumstances): number =>
   Math.hypot(conditionOf(circumstances, 'vdc').max, circumstances.conditions['vac']?.max ?? 0);
 
 /** From the coldest to the warmest (K). */

@@ -11,7 +11,7 @@ import { conditionOf } from '../../findings/model.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, mapRising, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
-import { effectiveVoltage, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
+import { rmsVoltage, fromProperties, spreadOf, valueOf, warmingSpan } from './of-part.ts';
 
 /** Change of resistance from the coldest to the warmest. */
 export const resistanceDrift: KindModel = fromProperties(
@@ -27,9 +27,9 @@ export const resistanceDrift: KindModel = fromProperties(
 export const voltageShift: KindModel = fromProperties(
   ['voltage-change'],
   ({ 'voltage-change': each }, _part, circumstances) =>
-    changeByVoltage(each, effectiveVoltage(circumstances)),
+    changeByVoltage(each, rmsVoltage(circumstances)),
   ({ 'voltage-change': each }, _part, circumstances, value) =>
-    `${formatQuantity(each, 'fraction')} for each volt, ${formatValue(effectiveVoltage(circumstances), 'V')} across it: ` +
+    `${formatQuantity(each, 'fraction')} for each volt, ${formatValue(rmsVoltage(circumstances), 'V')} across it: ` +
     formatQuantity(value, 'fraction'),
 );
 

@@ -10,13 +10,13 @@ import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import type { Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
 import { presetFor } from '../setting.ts';
-import { carried, effectiveVoltage, fromProperties, spreadOf, valueOf } from './of-part.ts';
+import { carried, rmsVoltage, fromProperties, spreadOf, valueOf } from './of-part.ts';
 
 /** The circuit round a divider, for a total (ohm) that a part may have. */
 const hungOn = (total: number, circumstances: KindCircumstances): WiperLoad => ({
   total,
   setting: Math.min(1, presetFor(total, 1, circumstances).newRatio),
-  voltage: effectiveVoltage(circumstances),
+  voltage: rmsVoltage(circumstances),
   load: conditionOf(circumstances, 'load').min,
   bias: conditionOf(circumstances, 'other-leakage').max,
 });

@@ -1,5 +1,5 @@
 import { cornerFrequency, shareAcross } from '../../equations/coupling.ts';
-import { crestOf } from '../../equations/crest.ts';
+import { peakOfSine } from '../../equations/sine.ts';
 import { harmonicAtLoad } from '../../equations/distortion.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, noteIf, quantity } from '../sum.ts';
@@ -86,7 +86,7 @@ export const harmonic = defineSum({
   },
   notes: ({ rating, signal }, { across = 0 }) => [
     ...noteIf(
-      crestOf(across) > rating,
+      peakOfSine(across) > rating,
       'caution',
       'The peak of the signal across it is above its rated voltage.',
     ),

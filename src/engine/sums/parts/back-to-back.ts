@@ -1,5 +1,5 @@
 import { seriesCapacitance } from '../../equations/combinations.ts';
-import { crestOf } from '../../equations/crest.ts';
+import { peakOfSine } from '../../equations/sine.ts';
 import { reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, noteIf, quantity } from '../sum.ts';
@@ -67,7 +67,7 @@ export const backToBack = defineSum({
     return {
       whole,
       needed: 2 * c,
-      peak: crestOf(ac),
+      peak: peakOfSine(ac),
       current,
       share: current / ripple,
     };

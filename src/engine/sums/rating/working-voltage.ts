@@ -1,4 +1,4 @@
-import { crestOf } from '../../equations/crest.ts';
+import { peakOfSine } from '../../equations/sine.ts';
 import {
   DEFAULT_GUIDELINE,
   MAKERS,
@@ -32,9 +32,9 @@ const strictest = (
     : { ...own, byCeiling: false };
 };
 
-/** Highest voltage (V) that a rating (V) of a type speaks of: the crest of one for AC. */
+/** Highest voltage (V) that a rating (V) of a type speaks of: the peak of one for AC. */
 const ratedPeak = ({ types }: Pick<Facts, 'types'>, type: string, rating: number): number =>
-  types.find(({ id }) => id === type)?.kind === 'ac' ? crestOf(rating) : rating;
+  types.find(({ id }) => id === type)?.kind === 'ac' ? peakOfSine(rating) : rating;
 
 /** How much of a rated voltage may be across a part, by several guidelines side by side. */
 export const workingVoltage = withFacts(
@@ -108,7 +108,7 @@ export const workingVoltage = withFacts(
     };
     const ceiling = by(MAKERS);
     const allowed = by(DEFAULT_GUIDELINE) ?? ceiling;
-    const peak = crestOf(ac, dc);
+    const peak = peakOfSine(ac, dc);
     return {
       allowed,
       ceiling,
@@ -130,7 +130,7 @@ export const workingVoltage = withFacts(
       rows: guidelines.map(({ id, name, kind }) => {
         const found = strictest(rules, id, { type, rated: rating }, temp);
         if (found === undefined) return [name, kind, 'does not speak of it', '', '', ''];
-        const peak = crestOf(ac, dc);
+        const peak = peakOfSine(ac, dc);
         const volts = found.share * ratedPeak({ types }, type, rating);
         return [
           found.byCeiling ? `${name} (above the makers’ ceiling, which holds)` : name,

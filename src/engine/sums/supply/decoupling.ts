@@ -73,7 +73,7 @@ const equationsOf = (number: number): string[] => [
   `Z_${number} = sqrt(R_${number}^2 + X_${number}^2)`,
 ];
 
-/** That of several side by side: conductances and susceptances add. */
+/** That of several in parallel: conductances and susceptances add. */
 const together = (numbers: readonly number[]): string => {
   const sum = (letter: string): string =>
     numbers.map((number) => `${letter}_${number}/Z_${number}^2`).join(' + ');

@@ -15,7 +15,7 @@ type Way = keyof typeof WAYS;
 
 const wayOf = (id: string): Way => (id === 'half' || id === 'tapped' ? id : 'bridge');
 
-/** Direct current for each ampere, effective, of the winding, with a capacitor behind the rectifier. */
+/** DC current for each ampere, RMS, of the winding, with a capacitor behind the rectifier. */
 const factsOf = (catalogue: Catalogue): Record<Way, number> => ({
   bridge: ruleOf(catalogue, 'winding-share-bridge'),
   tapped: ruleOf(catalogue, 'winding-share-tapped'),
@@ -142,7 +142,7 @@ export const reservoir = withFacts(factsOf)({
     const { pulses } = WAYS[wayOf(way)];
     const share = facts[wayOf(way)];
     const { peak, ripple, trough, conduction, pulse } = rectified({
-      effective: vac,
+      rms: vac,
       drop,
       current: i,
       mains: f,

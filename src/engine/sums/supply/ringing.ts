@@ -30,7 +30,7 @@ const kindOf = (left: number, here: number, right: number): Turn['kind'] | undef
 };
 
 /**
- * Dips and peaks of the impedance of parts side by side, from a third of the lowest resonance to
+ * Dips and peaks of the impedance of parts in parallel, from a third of the lowest resonance to
  * three times the highest, in order of frequency.
  */
 export const ringing = (parts: readonly SeriesBranch[]): Turn[] => {

@@ -45,7 +45,7 @@ const pairsOf = (rising: readonly OfferedPart[], wanted: number): Pair[] => {
 };
 
 /**
- * The few pairs of a type that come nearest to the old value side by side, within what the position
+ * The few pairs of a type that come nearest to the old value in parallel, within what the position
  * allows: first those of the usual tolerance; two alike before two that differ, if as near.
  * @param most pairs of each tolerance
  */
