@@ -115,7 +115,7 @@ const nothingServes = ({ worked, part }: PlannedLine, habit: Habit | undefined):
   return act(`Nothing that is made today serves here${why}`);
 };
 
-/** Whether what is said of the old part rates it for alternating voltage, such as `275~`. */
+/** Whether what is said of the old part rates it for AC voltage, such as `275~`. */
 const isRatedForAlternating = ({ part, line: { volts, marking } }: PlannedLine): boolean =>
   part.voltageKind === 'ac' ||
   [volts, ...marking.split(/\s+/u)].some((text) => alternating(text) !== undefined);

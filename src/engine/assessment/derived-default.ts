@@ -64,7 +64,7 @@ export interface Before {
   conditions: Record<ConditionId, Range>;
 }
 
-/** Whether a direct voltage (V) tells no more, since before valves are warm far more may stand there. */
+/** Whether a DC voltage (V) tells no more, since before valves are warm far more may stand there. */
 export const tellsLittle = ({ max }: ConditionRow, direct: number): boolean =>
   direct > (max ?? Infinity);
 
@@ -139,7 +139,7 @@ const chargeOver = (
   return Math.min(charge / (typ ?? 1), (max ?? Infinity) * factorOf(catalogue, condition));
 };
 
-/** Current (A) that the alternating voltage drives through the old value at the working frequency. */
+/** Current (A) that the AC voltage drives through the old value at the working frequency. */
 const currentThroughOld = (
   { capacitance }: Part,
   { vac, 'f-work': hertz }: Before['conditions'],

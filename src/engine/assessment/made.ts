@@ -59,7 +59,7 @@ export const leakageOfWhole = (
     : add(one, exactly(voltage / (2 * bleeder)));
 };
 
-/** Share of the alternating current through the whole that one of its parts carries. */
+/** Share of the AC current through the whole that one of its parts carries. */
 export const currentShare = (part: Part, single: Part): number =>
   part.made?.kind === 'parallel' ? single.capacitance / part.capacitance : 1;
 

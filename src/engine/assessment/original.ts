@@ -38,12 +38,12 @@ export const usualCapacitance = (
 export interface KnownStress {
   /** Highest steady voltage, in use or at switch-on. */
   peak: number;
-  /** Alternating voltage, RMS. */
+  /** AC voltage, RMS. */
   rms: number;
 }
 
 /**
- * What a rating of such a kind must be to bear a stress, V. What comes with alternating voltage at
+ * What a rating of such a kind must be to bear a stress, V. What comes with AC voltage at
  * switch-on, a part that is rated for it is made to bear.
  */
 const bearing = (

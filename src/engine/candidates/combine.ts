@@ -66,7 +66,7 @@ interface Equalising {
 }
 
 /**
- * The resistor across each of two parts in series that keeps direct voltage shared no worse than
+ * The resistor across each of two parts in series that keeps DC voltage shared no worse than
  * while charging, should one leak as much as its limit and the other not at all. Nothing where
  * leakage is not known or the resistor would run too hot.
  */

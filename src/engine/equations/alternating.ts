@@ -10,17 +10,17 @@ export interface Lossy {
   loss: number;
 }
 
-/** Heat (W) that the loss makes of an alternating voltage (V): I^2*R, which is 2*pi*f*C*D*U^2. */
+/** Heat (W) that the loss makes of an AC voltage (V): I^2*R, which is 2*pi*f*C*D*U^2. */
 export const lossHeat = (voltage: number, { frequency, capacitance, loss }: Lossy): number =>
   heatByCurrent(
     reactiveCurrent(frequency, exactly(capacitance), voltage).typ,
     lossResistance(loss, frequency, capacitance),
   );
 
-/** Alternating voltage (V) whose loss makes so much heat (W). */
+/** AC voltage (V) whose loss makes so much heat (W). */
 export const voltageByHeat = (heat: number, part: Lossy): number =>
   Math.sqrt(heat / lossHeat(1, part));
 
-/** Alternating voltage (V) whose steepest place is as steep as an edge (V/s): s/(2*pi*f*sqrt(2)). */
+/** AC voltage (V) whose steepest place is as steep as an edge (V/s): s/(2*pi*f*sqrt(2)). */
 export const voltageByEdge = (edge: number, frequency: number): number =>
   edge / (2 * Math.PI * frequency * Math.SQRT2);

@@ -19,7 +19,7 @@ export const leftInService = (marked: number, factors: readonly Range[]): Range 
 };
 
 /**
- * Factor on a capacitance under direct voltage, taken in proportion to the share of the rated
+ * Factor on a capacitance under DC voltage, taken in proportion to the share of the rated
  * voltage; above it no further.
  * @param change at rated voltage, fraction, either sign
  */

@@ -1,10 +1,10 @@
 import { exactly, scale, type Range } from '../quantities/range.ts';
 
-/** Current (A) through a capacitance (F) at an alternating voltage (V): 2*pi*f*C*V. */
+/** Current (A) through a capacitance (F) at an AC voltage (V): 2*pi*f*C*V. */
 export const reactiveCurrent = (frequency: number, capacitance: Range, voltage: number): Range =>
   scale(capacitance, 2 * Math.PI * frequency * voltage);
 
-/** Capacitance (F) that lets so much current (A) through at an alternating voltage (V). */
+/** Capacitance (F) that lets so much current (A) through at an AC voltage (V). */
 export const capacitanceForCurrent = (
   current: number,
   frequency: number,

@@ -3,7 +3,7 @@ import { rippleVoltage } from './ripple.ts';
 
 /** A rectifier and what it feeds. */
 interface Rectifier {
-  /** Effective voltage of the winding, V. */
+  /** RMS voltage of the winding, V. */
   rms: number;
   /** Drop of all diodes in the path, V. */
   drop: number;

@@ -60,11 +60,11 @@ export const energyOnTop = (energy: number, mean: number, rated: number): number
 export const thermalNoise = (ohm: number, celsius: number, low: number, high: number): number =>
   Math.sqrt(4 * BOLTZMANN * (celsius + ZERO_C) * ohm * (high - low));
 
-/** Noise (V) that direct voltage (V) across a resistor adds in a band (Hz), by its noise index (dB). */
+/** Noise (V) that DC voltage (V) across a resistor adds in a band (Hz), by its noise index (dB). */
 export const currentNoise = (index: number, volt: number, low: number, high: number): number =>
   MICRO * 10 ** (index / 20) * volt * Math.sqrt(Math.log10(high / low));
 
-/** A resistor (ohm) at a temperature (degC) with a direct voltage (V) across it, heard in a band (Hz). */
+/** A resistor (ohm) at a temperature (degC) with a DC voltage (V) across it, heard in a band (Hz). */
 export interface Heard {
   ohm: number;
   celsius: number;
@@ -73,7 +73,7 @@ export interface Heard {
   high: number;
 }
 
-/** Thermal noise and that of the direct voltage together (V), by the noise index (dB). */
+/** Thermal noise and that of the DC voltage together (V), by the noise index (dB). */
 export const noiseOfResistor = (index: number, { ohm, celsius, volt, low, high }: Heard): number =>
   Math.hypot(thermalNoise(ohm, celsius, low, high), currentNoise(index, volt, low, high));
 

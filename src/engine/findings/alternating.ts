@@ -14,7 +14,7 @@ const SHARE = 'ac-share';
 const CORONA = 'corona-start';
 
 /**
- * Alternating voltage (V) that a film part rated for DC takes at mains frequency: a share of its
+ * AC voltage (V) that a film part rated for DC takes at mains frequency: a share of its
  * rating as long as heat and field decide, and no more than where discharges start in its gaps.
  */
 export const alternatingRating = (part: Part, circumstances: Circumstances): Range | undefined => {
@@ -35,7 +35,7 @@ export const alternatingRating = (part: Part, circumstances: Circumstances): Ran
 const isExempt = (part: Part, circumstances: Circumstances): boolean =>
   part.voltageKind === 'dc' && knowledgeOf(circumstances, part, SHARE).status === 'not-applicable';
 
-/** Alternating voltage across the part as a share of what its kind takes. */
+/** AC voltage across the part as a share of what its kind takes. */
 export const acVoltage: FindingModel = {
   measure: (part, circumstances) => {
     if (isExempt(part, circumstances)) {

@@ -69,7 +69,7 @@ export const leakageShare: FindingModel = {
   },
 };
 
-/** Direct current through the part at working voltage. */
+/** DC current through the part at working voltage. */
 export const leakageCurrent: FindingModel = {
   measure: (part, circumstances) => {
     const leak = leakOf(part, circumstances, conditionOf(circumstances, 'vdc').max);

@@ -74,7 +74,7 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
 /** Share of a life that is as good as none: beyond it nobody tells more from less. */
 const OF_NONE = 1000;
 
-/** A life in words: a part that boils in its own heat has none, be it minutes or microseconds. */
+/** A life in words: a part that boils by self-heating has none, be it minutes or microseconds. */
 const lifeInWords = (life: Range): string => {
   if (life.min >= HOUR) return `${formatQuantity(life, 's')} of use`;
   return life.max < HOUR

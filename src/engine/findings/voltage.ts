@@ -33,7 +33,7 @@ const ratedPeak = ({ voltageKind, ratedVoltage }: Pick<Part, 'voltageKind' | 'ra
 
 /**
  * Highest voltage (V) that can stand across the part for a while: in use or at switch-on. What comes
- * with alternating voltage at switch-on, a part that is rated for it is made to bear.
+ * with AC voltage at switch-on, a part that is rated for it is made to bear.
  */
 const highestStress = (part: Pick<Part, 'voltageKind'>, circumstances: Circumstances): Range => {
   const use = peakVoltage(circumstances);

@@ -56,7 +56,7 @@ export const fromProperties = <Names extends PropertyId>(
   };
 };
 
-/** Steady and alternating voltage across the part together, as the heat in it goes (V). */
+/** Steady and AC voltage across the part together, as the heat in it goes (V). */
 export const rmsVoltage = (circumstances: KindCircumstances): number =>
   Math.hypot(conditionOf(circumstances, 'vdc').max, circumstances.conditions['vac']?.max ?? 0);
 

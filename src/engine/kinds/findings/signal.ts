@@ -89,7 +89,7 @@ const heard = (part: KindPart, circumstances: KindCircumstances): Heard => {
   };
 };
 
-/** Thermal noise and what direct voltage adds to it, in the band of the position. */
+/** Thermal noise and what DC voltage adds to it, in the band of the position. */
 export const partNoise: KindModel = fromProperties(
   ['noise-index'],
   ({ 'noise-index': index }, part, circumstances) => {

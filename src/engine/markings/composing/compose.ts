@@ -55,7 +55,7 @@ const lowest = (voltages: readonly Said<'voltage'>[]): Said<'voltage'> | undefin
 
 /**
  * The rated voltage; where one of ac is marked beside it, that by itself. No part stands less direct
- * than alternating voltage, so a lower one beside it is something else and does not count.
+ * than AC voltage, so a lower one beside it is something else and does not count.
  */
 const voltageOf = (parse: Parse) => {
   const rated = said(parse, 'voltage').filter((content) => content.rated);

@@ -47,7 +47,7 @@ export const weights = {
   range: 1.5,
   /** The ends of what a part may have, which are in no series either. */
   span: 0.3,
-  /** Alternating volts beside them, as on what starts a motor. */
+  /** AC volts beside them, as on what starts a motor. */
   spanWithAc: 1.5,
   /** A voltage beside a range without a unit, which is then a value and its volts. */
   voltageOfRange: -3,

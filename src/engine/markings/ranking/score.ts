@@ -257,7 +257,7 @@ const isRangeWithVolts = (parse: Parse): boolean => {
   );
 };
 
-/** Whether both ends of what a part may have stand beside alternating volts. */
+/** Whether both ends of what a part may have stand beside AC volts. */
 const isSpanWithAc = (parse: Parse): boolean => {
   const content = parse.value?.meaning.content;
   return (

@@ -87,7 +87,7 @@ const endsWell = (scan: Scan, end: number, row: WordRow): boolean => {
   );
 };
 
-/** Whether a sign for direct volts is the minus of a temperature, as in `100V -25+85`. */
+/** Whether a sign for DC volts is the minus of a temperature, as in `100V -25+85`. */
 const isMinus = ({ marking: { text } }: Scan, end: number): boolean =>
   text.slice(0, end).endsWith(' -') && isFigure(text.charAt(end));
 

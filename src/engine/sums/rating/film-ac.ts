@@ -3,7 +3,7 @@ import { reactiveCurrent } from '../../equations/mains.ts';
 import { exactly } from '../../quantities/range.ts';
 import { defineSum, noteIf, quantity } from '../sum.ts';
 
-/** Alternating voltage that a film part stands against frequency: field, heat and current. */
+/** AC voltage that a film part stands against frequency: field, heat and current. */
 export const filmAc = defineSum({
   id: 'film-ac',
   title: 'Film on AC voltage',

@@ -129,7 +129,7 @@ export const reservoir = withFacts(factsOf)({
     surge: { label: 'Surge as an equivalent half sine', unit: 'A' },
     winding: { label: 'Current that the winding is rated for, at least', symbol: 'I_w', unit: 'A' },
     share: {
-      label: 'Direct current for each ampere of the winding',
+      label: 'DC current for each ampere of the winding',
       symbol: 'k_w',
       unit: 'ratio',
       step: true,
