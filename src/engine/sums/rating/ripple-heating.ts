@@ -111,7 +111,7 @@ export const rippleHeating = withFacts(factsOf)({
     ...noteIf(
       rise > warm,
       'limit',
-      `More than ${formatValue(warm, 'K')} of own heat: a wet electrolytic lives much shorter, and few sheets allow it.`,
+      `More than ${formatValue(warm, 'K')} of self-heating: a wet electrolytic lives much shorter, and few sheets allow it.`,
     ),
     {
       kind: 'remark',
