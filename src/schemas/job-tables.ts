@@ -12,6 +12,8 @@ import {
   packageLookRow,
   partOutlineRow,
   toldKindRow,
+  usualPartRow,
+  usualPlaceRow,
   type JobTables,
 } from './job.ts';
 import { source } from './references.ts';
@@ -157,6 +159,22 @@ export const jobTables = {
     key: ['by', 'told'],
     references: [source],
     about: 'Kinds of part that a list of type numbers or a mark of other parts tells.',
+  },
+  'job/usual-parts.csv': {
+    name: 'usualParts',
+    row: usualPartRow,
+    key: ['id'],
+    references: [source, { column: 'types', table: 'types.csv', many: true }],
+    about:
+      'What a capacitor rather is by its value and volts alone; the first row that holds counts.',
+  },
+  'job/usual-places.csv': {
+    name: 'usualPlaces',
+    row: usualPlaceRow,
+    key: ['id'],
+    references: [source],
+    about:
+      'Where a part rather sits by its value and rating alone; the first row that holds counts.',
   },
   'job/designator-letters.csv': {
     name: 'designatorLetters',

@@ -195,6 +195,39 @@ export const toldKindRow = z.strictObject({
 });
 export type ToldKindRow = z.output<typeof toldKindRow>;
 
+/** What a capacitor rather is, where only its value and its volts are known. */
+export const usualPartRow = z.strictObject({
+  id,
+  value_min: optionalNumber.describe('F; nothing for none'),
+  value_max: optionalNumber.describe('F; nothing for none'),
+  volts_min: optionalNumber.describe(
+    'V; nothing where none need be known, 0 where any has to be marked',
+  ),
+  volts_max: optionalNumber.describe('V; nothing for none'),
+  old_values: yesNo.describe(
+    'yes where the value has to be one that went out with the preferred numbers, as 0.05 uF',
+  ),
+  polarity: z.enum(['', 'polar']).describe('polar: whatever is; nothing: the types alone'),
+  types: idList.describe('types that it then is, besides those of the polarity'),
+  ...provenance,
+});
+export type UsualPartRow = z.output<typeof usualPartRow>;
+
+/** Where a part rather sits, where only its value and its rating are known. */
+export const usualPlaceRow = z.strictObject({
+  id,
+  kind: id.describe('kind of part'),
+  polarity: z.enum(['', 'polar']).describe('polar: only for types that are'),
+  value_min: optionalNumber.describe('F or ohm; nothing for none'),
+  value_max: optionalNumber.describe('F or ohm; nothing for none'),
+  rating_min: optionalNumber.describe('V or W, which has to be known; nothing for none'),
+  rating_max: optionalNumber.describe('V or W, where it is known; nothing for none'),
+  groups: list.describe('groups of positions that are offered before all'),
+  positions: idList.describe('positions that are'),
+  ...provenance,
+});
+export type UsualPlaceRow = z.output<typeof usualPlaceRow>;
+
 /** Letters that begin the designators of a kind of part. */
 export const designatorLetterRow = z.strictObject({
   letters: text.describe('in capitals, such as RV'),
@@ -220,6 +253,10 @@ export interface JobTables {
   kindWords: KindWordRow[];
   besideKindWords: BesideKindWordRow[];
   toldKinds: ToldKindRow[];
+  /** The first that holds counts. */
+  usualParts: UsualPartRow[];
+  /** The first that holds counts. */
+  usualPlaces: UsualPlaceRow[];
   designatorLetters: DesignatorLetterRow[];
   demoJobs: DemoJobRow[];
   demoParts: DemoPartRow[];

@@ -25,13 +25,7 @@ export const RULES_OF_LINES: readonly RuleOfThumb[] = [
   'valve-rating',
   'old-type-age',
   'rating-far-below',
-  'polar-rating',
-  'polar-value',
-  'supply-value',
   'looser-type',
-  'disc-rating',
-  'disc-value',
-  'polar-value-any',
   'unlike-tolerance',
 ];
 

@@ -144,6 +144,8 @@ export const sliceReading = (catalogue: Catalogue): Catalogue => ({
     kindWords: catalogue.job.kindWords.map((row) => dropped(row, PROVENANCE)),
     besideKindWords: catalogue.job.besideKindWords.map((row) => dropped(row, PROVENANCE)),
     toldKinds: catalogue.job.toldKinds.map((row) => dropped(row, PROVENANCE)),
+    usualParts: catalogue.job.usualParts.map((row) => dropped(row, PROVENANCE)),
+    usualPlaces: catalogue.job.usualPlaces.map((row) => dropped(row, PROVENANCE)),
     // What a part is named beside does not outweigh the letters of its designator.
     designatorLetters: catalogue.job.designatorLetters
       .filter(({ kind }) => kind !== '')

@@ -23,6 +23,7 @@ import { YEAR } from '../../engine/quantities/si.ts';
 import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
 import type { PartOfLine } from './part-of-line.ts';
+import { isRatherOf, usualPlace } from './usually.ts';
 import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 
 /** What is asked about a capacitor that a line tells in part. */
@@ -36,31 +37,11 @@ const takes = (low: number, high: number, part: PartOfLine): boolean =>
 /** A value within this factor of the least or the most of a type is seldom met in it. */
 const SELDOM = Math.sqrt(10);
 
-/** Whether a part is rather polar than of film, by its value and its volts. */
-const isRatherPolar = (
-  catalogue: Catalogue,
-  { ratedVoltage, capacitance, voltageKind }: PartOfLine,
-): boolean => {
-  const farad = capacitance?.typ ?? 0;
-  if (voltageKind === 'ac' || ratedVoltage === undefined) return false;
-  return (
-    farad >= ruleOf(catalogue, 'polar-value-any') ||
-    (farad >= ruleOf(catalogue, 'polar-value') &&
-      ratedVoltage.typ <= ruleOf(catalogue, 'polar-rating'))
-  );
-};
-
-/** Whether a part is rather a ceramic disc than of film, by its kilovolts and its few nanofarads. */
-const isRatherDisc = (catalogue: Catalogue, { ratedVoltage, capacitance }: PartOfLine): boolean =>
-  (ratedVoltage?.typ ?? 0) >= ruleOf(catalogue, 'disc-rating') &&
-  (capacitance?.typ ?? Infinity) <= ruleOf(catalogue, 'disc-value');
-
 /** Whether a type is seldom met in a value, or was not made for so few volts. */
 const isSeldom = (catalogue: Catalogue, row: TypeRow, part: PartOfLine): boolean => {
   const isPolar = row.polarity === 'polar';
-  if (isRatherPolar(catalogue, part)) return !isPolar;
-  // A disc of which nothing more is known is called just that.
-  if (isRatherDisc(catalogue, part)) return row.family !== 'ceramic' || row.market !== 'none';
+  const isRather = isRatherOf(catalogue, part, row);
+  if (isRather !== undefined) return !isRather;
   const value = part.capacitance?.typ;
   const volts = part.ratedVoltage?.typ ?? Infinity;
   // Polar parts were made for as many volts as there were, so for few as well.
@@ -183,16 +164,6 @@ export const askType = (
   ];
 };
 
-/** Whether a polar part filters a supply before all, by its value or as one for the voltages of valves. */
-const isRatherOfSupply = (
-  catalogue: Catalogue,
-  type: TypeRow | undefined,
-  { ratedVoltage, capacitance }: PartOfLine,
-): boolean =>
-  type?.polarity === 'polar' &&
-  ((ratedVoltage?.typ ?? 0) >= ruleOf(catalogue, 'valve-rating') ||
-    (capacitance?.typ ?? 0) >= ruleOf(catalogue, 'supply-value'));
-
 /**
  * Positions where the type is met and the value is usual: those that the words of the list name, then
  * those that one looks up most.
@@ -202,22 +173,23 @@ export const askPosition = (catalogue: Catalogue, said: Line, part: PartOfLine):
   const type = part.type === undefined ? undefined : catalogue.types[part.type];
   const isMet = (row: PositionRow): boolean =>
     type === undefined || pairing(catalogue, type, row).met;
+  // The bypass of 40 nF in a receiver and that of 40 µF sit in places of their own.
+  const isUsual = (row: PositionRow): boolean => takes(row.usual_c_min, row.usual_c_max, part);
   const places = Object.values(catalogue.positions).filter(isMet);
   const named = [
     ...(part.position === undefined ? [] : findNames(catalogue, part.position).positions),
     // A note that is a name and nothing else may be a short one.
     ...saidAmong(places, said.note),
     ...saidAmong(places, `${wordsBeside(said)}, ${said.note}`),
-  ];
-  const isOfSupply = isRatherOfSupply(catalogue, type, part);
-  const inSupply = ({ group }: PositionRow): number => Number(isOfSupply && group === 'supply');
+  ].toSorted((a, b) => Number(isUsual(b)) - Number(isUsual(a)));
+  const lateness = usualPlace(catalogue, part, type?.polarity ?? '');
   // What is approved for the mains, or made for a motor, sits there before all.
   const [approved = ''] = type?.safety_classes ?? [];
   const isAtHome = ({ safety }: PositionRow): number => Number(safety.includes(approved));
   const usual = Object.values(catalogue.positions)
-    .filter((row) => takes(row.usual_c_min, row.usual_c_max, part))
+    .filter(isUsual)
     .filter(isMet)
-    .toSorted((a, b) => isAtHome(b) - isAtHome(a) || inSupply(b) - inSupply(a) || byUse(a, b));
+    .toSorted((a, b) => isAtHome(b) - isAtHome(a) || lateness(a) - lateness(b) || byUse(a, b));
   const rows = [...new Set([...named, ...usual])];
   const question =
     part.position === undefined

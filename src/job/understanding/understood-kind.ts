@@ -25,6 +25,7 @@ import { askWhichValue } from './ask-value.ts';
 import { unsureOf, type Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
 import { atDesignators, cellsOf, type PartOfLine } from './part-of-line.ts';
+import { usualPlace } from './usually.ts';
 import { COMPENSATING, isSteady, slopeOf } from './slope.ts';
 
 /** What a marking tells of a part whose value is in a unit; only resistances are read so far. */
@@ -198,7 +199,9 @@ const askPosition = (
   );
   // Of a value that is usual nowhere, as 100 MΩ is, all places may be meant.
   const likely = [met.filter(isUsual), met, positions].find(({ length }) => length > 0) ?? [];
-  const rows = [...new Set([...named, ...likely])];
+  const lateness = usualPlace(catalogue, part, '');
+  const sorted = likely.toSorted((a, b) => lateness(a) - lateness(b));
+  const rows = [...new Set([...named, ...sorted])];
   return [
     {
       about: 'position',

@@ -119,6 +119,8 @@ describe('tables and words', () => {
     'job.kindWords': 'word',
     'job.besideKindWords': 'word',
     'job.toldKinds': '',
+    'job.usualParts': '',
+    'job.usualPlaces': '',
     'job.designatorLetters': '',
     'devices.families': '',
     'devices.functions': '',

@@ -34,6 +34,22 @@ describe('what a part is', () => {
     [{ kind: 'resistor', marking: '56K 1W' }, 'carbon-composition'],
     [{ kind: 'capacitor', marking: '5/70 axial' }, 'al-electrolytic-wet'],
     [{ kind: 'capacitor', marking: '8 µF 500 V' }, 'al-electrolytic-wet'],
+    // Values that went out with preferred numbers are of paper at the volts of valves.
+    [{ kind: 'capacitor', marking: '0,05 uF 1000V' }, 'paper-wax'],
+    [{ kind: 'capacitor', marking: '25n 400V' }, 'paper-wax'],
+    [{ kind: 'capacitor', marking: '.02 600V' }, 'paper-wax'],
+    [{ kind: 'capacitor', marking: '.02 1KV' }, 'ceramic-disc-unknown'],
+    [{ kind: 'capacitor', marking: '.05 50V' }, 'pet-metallized'],
+    [{ kind: 'capacitor', marking: '22n 400V' }, 'pet-metallized'],
+    [{ kind: 'capacitor', marking: '1nF 500V Durchführung' }, 'ceramic-disc-unknown'],
+    [{ kind: 'capacitor', marking: '500pF feedthru' }, 'ceramic-disc-unknown'],
+    [{ kind: 'capacitor', marking: '0.01 uf discap 150V' }, 'ceramic-disc-unknown'],
+    [{ kind: 'capacitor', marking: '.1 PTM 400V' }, 'paper-wax'],
+    [{ kind: 'resistor', marking: '33 1W flame proof' }, 'metal-oxide'],
+    [{ kind: 'resistor', marking: '10R FR' }, 'fusible-film'],
+    [{ kind: 'resistor', marking: '1M HV' }, 'high-voltage-glaze'],
+    [{ kind: 'trimmer', marking: '10k 10-turn' }, 'cermet-multiturn'],
+    [{ designators: 'R110', marking: 'RJ24FX103' }, 'cermet-multiturn'],
     [{ kind: 'trimmer', marking: '500R cermet 25T' }, 'cermet-multiturn'],
     [{ kind: 'trimmer', marking: '100k 25T' }, 'cermet-multiturn'],
     [{ kind: 'trimmer', marking: '1k draht' }, 'wirewound-trimmer'],
@@ -44,6 +60,15 @@ describe('what a part is', () => {
   ])('%o is offered first', (said, type) => {
     const { part } = read(said);
     expect(part.type ?? firstOf(said, 'type')).toBe(type);
+  });
+
+  test.each<[Partial<Line>, string]>([
+    [{ kind: 'capacitor', marking: '0,1µF 400V', type: 'papier huilé' }, 'paper-oil'],
+    [{ kind: 'resistor', value: '2,2M', type: 'aggloméré' }, 'carbon-composition'],
+    [{ kind: 'resistor', value: '1k', type: 'couche métal' }, 'metal-film'],
+    [{ kind: 'trimmer', value: '10k', type: 'ajustable 10 tours' }, 'cermet-multiturn'],
+  ])('what the column of types calls %o is offered first', (said, type) => {
+    expect(firstOf(said, 'type')).toBe(type);
   });
 
   test.each<[Partial<Line>, string]>([
@@ -123,6 +148,20 @@ describe('where a part sits', () => {
     [{ kind: 'resistor', marking: '100k', note: 'feedback' }, 'gain-resistor'],
     [{ kind: 'resistor', marking: '1 Ohm 1%', note: 'shunt' }, 'precision-divider'],
     [{ kind: 'resistor', marking: '1k 1W', note: 'screen' }, 'hot-power'],
+    // Of places that bear one name the value says which.
+    [{ kind: 'capacitor', marking: '40n 400V', note: 'bypass' }, 'local-decoupling'],
+    [{ kind: 'capacitor', marking: '40 nF 500V cer emitter bypass' }, 'local-decoupling'],
+    [{ kind: 'capacitor', marking: '47µ 16V emitter bypass' }, 'emitter-bypass'],
+    [{ kind: 'capacitor', marking: '100µ 12V', note: 'Katode' }, 'cathode-bypass'],
+    [{ kind: 'capacitor', marking: '10n Keramik', note: 'Abblock' }, 'local-decoupling'],
+    // Where nothing is said, the most usual place of such a value.
+    [{ kind: 'resistor', marking: '1 Ohm' }, 'output-emitter'],
+    [{ kind: 'resistor', marking: '5,6 Ohm', type: 'carbon-film' }, 'output-emitter'],
+    [{ kind: 'resistor', marking: '0,47 5W' }, 'output-emitter'],
+    [{ kind: 'resistor', marking: '10 Ohm 7W', type: 'wirewound' }, 'inrush-limiter'],
+    [{ kind: 'resistor', marking: '4.7 meg' }, 'grid-leak'],
+    [{ kind: 'resistor', marking: '1M 1/2W' }, 'grid-leak'],
+    [{ kind: 'resistor', marking: '10k' }, 'gain-resistor'],
   ])('%o', (said, position) => {
     expect(firstOf(said, 'position')).toBe(position);
   });
