@@ -7,6 +7,7 @@ export {
   formatCode,
   formatQuantity,
   formatValue,
+  inMicrofarads,
   parseQuantity,
   writeQuantity,
   type Habit,

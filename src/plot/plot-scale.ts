@@ -1,4 +1,4 @@
-import { scaleLinear, scaleLog } from 'd3-scale';
+import { decadeMarks, roundedOut, roundMarks, type Ends } from './round-marks.ts';
 import { timeMarks, timeUnit } from './time-steps.ts';
 
 /** Where values of one axis stand in a drawing, and the marks along it. */
@@ -12,13 +12,6 @@ const MANY_DECADES = 3;
 /** And by every second, third … one where there are more than so many. */
 const MOST_TICKS = 8;
 
-const isPower = (value: number): boolean => {
-  const exponent = Math.log10(value);
-  return Math.abs(exponent - Math.round(exponent)) < 1e-9;
-};
-
-const isStep = (value: number): boolean => /^[125]/.test(value.toExponential());
-
 const thinned = (ticks: readonly number[]): number[] => {
   const every = Math.ceil(ticks.length / MOST_TICKS);
   return ticks.filter((_, index) => index % every === 0);
@@ -31,30 +24,49 @@ interface Marked {
   isTime?: boolean;
 }
 
+/** Where a share of the way between two ends is in the place for it. */
+const placed =
+  ([from, to]: Ends, share: (value: number) => number) =>
+  (value: number): number =>
+    from + (to - from) * share(value);
+
+/** How far a number is from one end to the other, 0 to 1; halfway where both are one. */
+const shareOf = (value: number, [from, to]: Ends): number =>
+  from === to ? 0.5 : (value - from) / (to - from);
+
 /** From here on a logarithmic axis in seconds is marked in larger units. */
 const LONG = 100;
+
+/** Fewest marks that tell how an axis goes. */
+const FEWEST = 2;
+
+/** Marks of an axis of decades; where it has but a piece of one, round ones between its ends. */
+const marksOfDecades = (domain: Ends, isTime: boolean): number[] => {
+  const [from, to] = domain;
+  const areMany = Math.log10(to / from) >= MANY_DECADES;
+  const plain = decadeMarks(domain, areMany);
+  const marks = isTime && to >= LONG ? timeMarks(plain, from, to, !areMany) : plain;
+  return marks.length < FEWEST ? roundMarks(domain, FEWEST + 1) : thinned(marks);
+};
 
 /** A scale from the ends of what is drawn to the ends of the place for it. */
 export const plotScale = (
   kind: 'log' | 'linear',
-  domain: readonly [number, number],
-  place: readonly [number, number],
+  domain: Ends,
+  place: Ends,
   { count = 6, isTime = false }: Marked = {},
 ): PlotScale => {
   if (kind === 'linear') {
     const unit = isTime ? timeUnit(domain[1]) : 1;
-    const inUnits = scaleLinear(
-      domain.map((end) => end / unit),
-      [0, 1],
-    ).nice(count);
-    const [from = 0, to = 1] = inUnits.domain().map((end) => end * unit);
-    const at = scaleLinear([from, to], [...place]);
-    return { at, ticks: inUnits.ticks(count).map((tick) => tick * unit) };
+    const inUnits = roundedOut([domain[0] / unit, domain[1] / unit], count);
+    return {
+      at: placed(place, (value) => shareOf(value / unit, inUnits)),
+      ticks: roundMarks(inUnits, count).map((tick) => tick * unit),
+    };
   }
-  const scale = scaleLog([...domain], [...place]);
-  const [from = 1, to = 10] = scale.domain();
-  const decades = Math.abs(Math.log10(to / from));
-  const ticks = scale.ticks().filter(decades >= MANY_DECADES ? isPower : isStep);
-  const marks = isTime && to >= LONG ? timeMarks(ticks, from, to, decades < MANY_DECADES) : ticks;
-  return { at: scale, ticks: thinned(marks) };
+  const powers: Ends = [Math.log(domain[0]), Math.log(domain[1])];
+  return {
+    at: placed(place, (value) => shareOf(Math.log(value), powers)),
+    ticks: marksOfDecades(domain, isTime),
+  };
 };

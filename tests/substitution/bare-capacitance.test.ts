@@ -14,10 +14,12 @@ test.each([
   ['al-electrolytic-wet', '4.7'],
   ['ta-mno2-solid', '10'],
   ['ta-mno2-solid', ' 2,2 '],
+  ['al-electrolytic-wet', '470 ±20 %'],
+  ['al-electrolytic-wet', '+100'],
 ])('%s of “%s” is asked for its unit', (type, text) => {
   const { request, rejected } = asked(type, text);
   expect(request.original.capacitance).toBeUndefined();
-  expect(rejected['c']?.message).toContain(`is that ${text.trim()} µF?`);
+  expect(rejected['c']?.message).toMatch(/is that [\d.–]+\u00a0µF\?/u);
 });
 
 test.each([
@@ -34,5 +36,5 @@ test.each([
 test('a part that the visitor has is asked for its unit alike', () => {
   const query = new URLSearchParams({ have: 'al-electrolytic-wet', 'have-c': '100' });
   const { rejected } = readHaving(catalogue, query);
-  expect(rejected['have-c']?.message).toContain('is that 100 µF?');
+  expect(rejected['have-c']?.message).toContain('is that 100\u00a0µF?');
 });

@@ -1,3 +1,4 @@
+export { inMicrofarads } from './bare-capacitance.ts';
 export { formatCode } from './code.ts';
 export { formatQuantity, formatValue } from './format.ts';
 export type { Habit } from './habit.ts';

@@ -1,3 +1,4 @@
+import { exactly } from '../quantities/range.ts';
 import type { SumPlot } from './picture.ts';
 import { spanOf, typicalOf, type GivenValues } from './span.ts';
 import type { PlotSpec, Sum } from './sum.ts';
@@ -39,13 +40,28 @@ const placesBetween = ([from, to]: readonly [number, number], scale: 'log' | 'li
     return scale === 'log' ? from * (to / from) ** share : from + (to - from) * share;
   });
 
+/** What the curve is drawn for: what was asked, save what the plot takes otherwise. */
+const takenBy = ({ taken }: PlotSpec, asked: GivenValues): GivenValues =>
+  taken === undefined
+    ? asked
+    : {
+        ...asked,
+        ...Object.fromEntries(
+          Object.entries(taken(typicalOf(asked))).map(([key, value]) => [
+            key,
+            typeof value === 'number' ? exactly(value) : value,
+          ]),
+        ),
+      };
+
 /** Works out one plot of a sum; nothing where nothing is defined along its axis. */
 export const plotOf = (
   sum: Sum,
   spec: PlotSpec,
-  given: GivenValues,
+  asked: GivenValues,
   facts: unknown,
 ): SumPlot | undefined => {
+  const given = takenBy(spec, asked);
   const input = sum.inputs[spec.x];
   const first = sum.outputs[spec.y[0] ?? ''];
   if (input?.kind !== 'quantity' || first === undefined) return undefined;

@@ -1,4 +1,10 @@
-import { formatValue, parseQuantity, type Range } from '../quantities/index.ts';
+import {
+  formatQuantity,
+  formatValue,
+  inMicrofarads,
+  parseQuantity,
+  type Range,
+} from '../quantities/index.ts';
 import { USUAL_SEED } from './chance.ts';
 import type { GivenValues } from './span.ts';
 import type { ChoiceInput, Option, QuantityInput, Sum } from './sum.ts';
@@ -18,28 +24,31 @@ const LONGEST = 100;
 
 type Read = { value: Range | undefined } | { fault: string };
 
-/** A number without a unit. */
-const BARE = /^\d+(?:[.,]\d+)?$/u;
-
 /**
- * Whether a capacitance that is written without its unit, and so would count in picofarads, lies nearer
- * to what is usual in its field in microfarads: `100` of a can.
+ * The microfarads of a capacitance that is written without its unit, and so would count in picofarads,
+ * where they lie nearer to what is usual in its field: `100` of a can.
  */
-const lacksUnit = ({ unit, bare, usual }: QuantityInput, text: string): boolean => {
-  if (unit !== 'F' || bare !== undefined || !BARE.test(text)) return false;
-  const [inPico, inMicro, wonted] = [text, `${text} µF`, usual].map((one) => {
-    const parsed = parseQuantity(one, unit);
-    return parsed.ok && parsed.value.typ > 0 ? Math.log10(parsed.value.typ) : NaN;
-  }) as [number, number, number];
-  return Math.abs(inMicro - wonted) < Math.abs(inPico - wonted);
+const meantMicrofarads = (
+  { unit, bare, usual }: QuantityInput,
+  text: string,
+): Range | undefined => {
+  const micro = unit === 'F' && bare === undefined ? inMicrofarads(text) : undefined;
+  const [plain, wonted] = [parseQuantity(text, unit), parseQuantity(usual, unit)];
+  // What cannot be read without its unit is asked for it by the reading itself.
+  if (micro === undefined || !plain.ok || !wonted.ok) return undefined;
+  const far = ({ typ }: Range): number => Math.abs(Math.log(typ / wonted.value.typ));
+  return far(micro) < far(plain.value) ? micro : undefined;
 };
 
 /** A number as people write it, within the bounds of the input. */
 const readQuantity = (input: QuantityInput, text: string): Read => {
   const { unit, bare, lowest, highest } = input;
   if (text.length > LONGEST) return { fault: `Please keep to ${LONGEST} characters.` };
-  if (lacksUnit(input, text))
-    return { fault: `The unit is missing: is that ${text} µF? Write it behind the number.` };
+  const micro = meantMicrofarads(input, text);
+  if (micro !== undefined) {
+    const meant = formatQuantity(micro, unit);
+    return { fault: `The unit is missing: is that ${meant}? Write it behind the number.` };
+  }
   const parsed = parseQuantity(text, unit, bare);
   if (!parsed.ok) return { fault: parsed.fault.message };
   const { min, max } = parsed.value;

@@ -87,6 +87,8 @@ export interface PlotSpec<Values = InputValues, Facts = unknown> {
   scale: 'log' | 'linear';
   /** Ends of the horizontal axis, SI, where they are not decided by the point: three decades about it, or zero to twice it. */
   span?: (values: Values, facts: Facts) => readonly [number, number];
+  /** Inputs as the curve takes them, where some stand for the one along its axis. */
+  taken?: (values: Values) => InputValues;
   /** Keys of the outputs that are drawn, all of one unit. */
   y: readonly string[];
   yScale: 'log' | 'linear';

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../engine/index.ts';
-import { isInMicrofarads } from '../../substitution/bare-capacitance.ts';
+import { meantMicrofarads } from '../../substitution/bare-capacitance.ts';
 import type { Line } from '../model/job.ts';
 import type { Ask } from './ask.ts';
 import { kindWord } from './kinds.ts';
@@ -18,9 +18,10 @@ export const withoutBareValue = (
   const named = [said.kind, said.type].flatMap((word) => kindWord(catalogue, word)?.types ?? []);
   const isKnown = part.type !== undefined && Object.hasOwn(catalogue.types, part.type);
   const rows = (isKnown ? [part.type ?? ''] : named).flatMap((id) => catalogue.types[id] ?? []);
-  if (!isInMicrofarads(said.value, rows)) return { part, asks: [] };
+  if (meantMicrofarads(said.value, rows) === undefined) return { part, asks: [] };
   const text = said.value.trim();
-  const value = `${text} µF`;
+  // Behind the first number, before a tolerance or the end of a range.
+  const value = text.replace(/^[+\d.,]+/u, '$& µF');
   return {
     part: {
       ...part,

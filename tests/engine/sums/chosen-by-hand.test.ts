@@ -49,6 +49,7 @@ describe('what a curve is held against, and how far it goes', () => {
   };
   const limitsOf = (...asked: Parameters<typeof plotted>): number[] =>
     plotted(...asked)?.limits.map(({ value }) => Number(value.toPrecision(4))) ?? [];
+  const pointOf = (...asked: Parameters<typeof plotted>) => plotted(...asked)?.points[0];
   const endsOf = (...asked: Parameters<typeof plotted>) => {
     const points = plotted(...asked)?.curves[0]?.points ?? [];
     return [points[0]?.x, points.at(-1)?.x].map((x = NaN) => Number(x.toPrecision(4)));
@@ -58,6 +59,12 @@ describe('what a curve is held against, and how far it goes', () => {
     ['10 nF at 75 V/µs are 0.75 A', 'pulse-edge', { c: '10 nF', rating: '75 V/µs' }, [0.75]],
     ['the energy of the sheet', 'resistor-pulse', { most: '2 J' }, [2]],
     ['ten kelvin of self-heating', 'ripple-heating', {}, [10]],
+    [
+      'a step and its time, as an edge',
+      'pulse-edge',
+      { swing: '300 V', time: '3 µs', c: '10 nF', rating: '75 V/µs' },
+      [0.75],
+    ],
     ['none where the sheet says none', 'resistor-pulse', {}, []],
     ['the limit of the regulator', 'regulator-dump', {}, [1]],
     ['half the power is 3.01 dB less', 'coupling-corner', {}, [-3.01]],
@@ -66,6 +73,18 @@ describe('what a curve is held against, and how far it goes', () => {
     ['both ends of the window', 'resistance-window', { low: '0.2', high: '3' }, [0.2, 3]],
   ] as [string, string, Texts, number[]][])('%s', (_what, id, texts, limits) => {
     expect(limitsOf(id, texts)).toEqual(limits);
+  });
+
+  test('an edge that a step and its time make has its place on the curve', () => {
+    // 300 V in 3 µs are 100 V/µs, which drive 1 A through 10 nF.
+    const asked = { swing: '300 V', time: '3 µs', c: '10 nF', rating: '75 V/µs' };
+    const { x = NaN, y = NaN } = pointOf('pulse-edge', asked) ?? {};
+    expect(x).toBeCloseTo(100e6, -2);
+    expect(y).toBeCloseTo(1, 9);
+    const points = plotted('pulse-edge', asked)?.curves[0]?.points ?? [];
+    // 75/30 and 100 times 30 V/µs.
+    expect(points[0]?.y).toBeCloseTo(0.025, 9);
+    expect(points.at(-1)?.y).toBeCloseTo(30, 6);
   });
 
   test.each([

@@ -144,10 +144,15 @@ const cases: Record<string, Case[]> = {
     ['115 °C and 11 K', { t: '115 °C' }, 'cl'],
     ['a film that was tested above the knee', { film: '71 °C' }, 'l'],
     ['and one at it', { film: '70 °C' }, 'cl'],
+    // 25 W warm the film by 5500 K: 2^183 times the drift of the test.
+    ['25 W leave no part that drifts', { p: '25 W' }, 'cll'],
+    ['nor is a half in an hour one over years', { change: '50 %', time: '1 h' }, 'll'],
   ],
   'resistor-limits': [
     ['all that its body stands', { v: '250 V' }, 'r'],
     ['more', { v: '251 V' }, 'cr'],
+    ['a line that does not fall: nothing is said of the voltage', { end: '70 °C' }, 'lr'],
+    ['where no power is left no voltage is stood', { t: '155 °C' }, 'cr'],
   ],
   'resistor-noise': [
     ['a narrow band', { low: '20 Hz', high: '21 Hz' }, 'r'],

@@ -13,6 +13,7 @@ const wet = { type: 'al-electrolytic-wet' };
 
 test.each<[string, Partial<Line>, string]>([
   ['an electrolytic of 470', { ...wet, value: '470' }, '470 µF'],
+  ['an electrolytic of 470 with its tolerance', { ...wet, value: '470 ±20 %' }, '470 µF ±20 %'],
   ['the same by the word of the list alone', { kind: 'elko', value: '470' }, '470 µF'],
   ['one of 4,7', { ...wet, value: '4,7' }, '4,7 µF'],
   ['a tantalum bead of 10', { type: 'ta-mno2-solid', value: '10' }, '10 µF'],

@@ -1,6 +1,10 @@
 import { edgeCurrent, edgeShare } from '../../equations/edge.ts';
 import { defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
+/** Steepest edge (V/s): of the step (V) in its time (s) where both are given, else as it is given. */
+const slopeOf = (edge: number, swing: number | undefined, time: number | undefined): number =>
+  swing === undefined || time === undefined ? edge : swing / time;
+
 /** A steep edge against what a part withstands, and the current that it drives. */
 export const pulseEdge = defineSum({
   id: 'pulse-edge',
@@ -69,7 +73,7 @@ export const pulseEdge = defineSum({
     ...(swing === undefined ? [] : ['t_s = dV/s_R']),
   ],
   at: ({ edge, swing, time, rating, c }) => {
-    const slope = swing === undefined || time === undefined ? edge : swing / time;
+    const slope = slopeOf(edge, swing, time);
     return {
       share: edgeShare(slope, rating),
       slope,
@@ -99,6 +103,11 @@ export const pulseEdge = defineSum({
       title: 'Current against the edge',
       x: 'edge',
       scale: 'log',
+      taken: ({ edge, swing, time }) => ({
+        edge: slopeOf(edge, swing, time),
+        swing: undefined,
+        time: undefined,
+      }),
       span: ({ edge, rating }) => [
         Math.min(edge > 0 ? edge : rating, rating) / 30,
         Math.max(edge, rating) * 30,

@@ -100,13 +100,18 @@ export const resistorDrift = defineSum({
   at: ({ r, change, time, film, knee, rated, p, t, life }) => {
     const warm = filmTemperature(t, p, { knee, film, rated });
     const drift = filmDrift({ change, time, film }, life, warm);
-    return { drift, ohm: drift * r, warm };
+    return drift < 1 ? { drift, ohm: drift * r, warm } : { drift: undefined, ohm: undefined, warm };
   },
-  notes: ({ film, knee, rated, p }, { warm = 0 }) => [
+  notes: ({ film, knee, rated, p }, { drift, warm = 0 }) => [
     ...noteIf(
       warm > film || p > rated || film <= knee,
       'caution',
       'Its film is warmer than in the test, or the load is above the rating: nothing is promised there.',
+    ),
+    ...noteIf(
+      drift === undefined,
+      'limit',
+      'More than the whole of its value is no drift: such a part has burnt open, or its test was no life test.',
     ),
     {
       kind: 'limit',

@@ -110,8 +110,17 @@ export const resistorLimits = defineSum({
       critical: vmax ** 2 / p,
     };
   },
-  notes: ({ v }, { allowed = 0 }) => [
-    ...noteIf(v > allowed, 'caution', 'The voltage is above what this part takes.'),
+  notes: ({ v }, { allowed }) => [
+    ...noteIf(
+      allowed === undefined,
+      'limit',
+      'Power has to fall from the first of the two temperatures to the second: give a higher one for “No power from”.',
+    ),
+    ...noteIf(
+      allowed !== undefined && v > allowed,
+      'caution',
+      'The voltage is above what this part takes.',
+    ),
     {
       kind: 'remark',
       text: 'Fusible and flameproof resistors are replaced like for like: there a larger power rating is a fault, not a reserve.',
