@@ -9,9 +9,9 @@ describe('equations by the way that is chosen', () => {
   const equations = (id: string, texts: Texts) =>
     sumOf(id).equationsFor?.(valuesOf(sumOf(id), undefined, texts)) ?? [];
   test.each([
-    ['reservoir', { way: 'bridge' }, 'I_w = I/k_w', 'V_r = I / (2*f*C)'],
-    ['reservoir', { way: 'tapped' }, 'I_w = I/k_w', 'V_r = I / (2*f*C)'],
-    ['reservoir', { way: 'half' }, 'I_w = I/k_w', 'V_r = I / (f*C)'],
+    ['reservoir', { way: 'bridge' }, 'I_w = I/k_w', 'V_r = min(V_p, I / (2*f*C))'],
+    ['reservoir', { way: 'tapped' }, 'I_w = I/k_w', 'V_r = min(V_p, I / (2*f*C))'],
+    ['reservoir', { way: 'half' }, 'I_w = I/k_w', 'V_r = min(V_p, I / (f*C))'],
     ['crossover', { order: 'first' }, 'C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)'],
     [
       'crossover',

@@ -177,6 +177,8 @@ const cases: Record<string, Case[]> = {
   'trimmer-preset': [
     ['as many ohms as it has', { reading: '10k', total: '10k' }, 'r'],
     ['more than it has', { reading: '10k', total: '9.9k' }, 'lr'],
+    ['a reading above the whole of the old one', { reading: '11k', total: '20k' }, 'lr'],
+    ['the same of a divider', { use: 'divider', reading: '11k' }, 'lr'],
     ['a rheostat minds no other total', { total: '12k' }, 'r'],
     ['a divider of four percent more', { use: 'divider', total: '10.4k' }, 'r'],
     ['of six more', { use: 'divider', total: '10.6k' }, 'rr'],
@@ -205,6 +207,7 @@ const cases: Record<string, Case[]> = {
   ],
   reservoir: [
     // The trough is at 18.25 V where it stands at first.
+    ['diodes that drop more than the crest', { vac: '1 V', drop: '2 V' }, 'lrr'],
     ['a regulator of 15 V that wants 3 V more', { reg: '15 V', dropout: '3 V' }, 'rr'],
     ['one that wants 3.5 V more', { reg: '15 V', dropout: '3.5 V' }, 'lrr'],
     // 2 A for 10 ms out of 2200 µF: 9.1 V of some 19 V.

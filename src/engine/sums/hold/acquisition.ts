@@ -57,7 +57,7 @@ export const acquisition = defineSum({
     constants: { label: 'Time constants that this takes', symbol: 'n', unit: 'number' },
     slewing: { label: 'Time at the limit of the current, on top', symbol: 't_I', unit: 's' },
   },
-  equations: ['n = ln(V/V_e)', 't = n*R*C', 't_I = C*V/I'],
+  equations: ['n = max(0, ln(V/V_e))', 't = n*R*C', 't_I = C*V/I'],
   at: ({ c, r, step, error, i }) => ({
     time: settlingTime(exactly(r * c), step, error).typ,
     constants: settlingConstants(step, error),

@@ -86,7 +86,11 @@ export const holdDroop = defineSum({
     insulation: { label: 'Its insulation at that temperature', symbol: 'R_C', unit: 'ohm' },
     rate: { label: 'Droop in a second', unit: 'V/s' },
   },
-  equations: ['R_C = min(tau/C, R_most)*2^(-(T - 25)/H)', 'I_C = V/R_C', 'V_droop = (I + I_C)*t/C'],
+  equations: [
+    'R_C = min(tau/C, R_most)*2^(-max(0, T - 25)/H)',
+    'I_C = V/R_C',
+    'V_droop = min(V, (I + I_C)*t/C)',
+  ],
   at: ({ c, v, i, tau, cap, halving, temp, t }) => {
     const dielectric = { constant: exactly(tau), most: exactly(cap), halving: exactly(halving) };
     const { insulation, current: own } = leakageOfPart(dielectric, c, v, temp);

@@ -62,7 +62,7 @@ export const switchChange = defineSum({
     oldLost: { label: 'Lost with the old one', symbol: 'l_1', unit: 'fraction' },
   },
   equations: [
-    't_1 = R_1*C*ln(V/V_e), t_2 = R_2*C*ln(V/V_e)',
+    't_1 = R_1*C*max(0, ln(V/V_e)), t_2 = R_2*C*max(0, ln(V/V_e))',
     'V_1 = Q_1/C, V_2 = Q_2/C',
     'l_1 = R_1/(R_1 + R_L), l_2 = R_2/(R_2 + R_L)',
   ],

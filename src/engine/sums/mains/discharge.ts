@@ -62,7 +62,7 @@ export const discharge = defineSum({
   },
   equations: [
     'tau = R*C',
-    't = tau*ln(V/V_end)',
+    't = tau*max(0, ln(V/V_end))',
     'V_d = V*exp(-t_d/tau)',
     'W = C*V^2/2',
     'I = V/R',

@@ -81,7 +81,7 @@ export const seriesPair = defineSum({
   equations: [
     'C_s = C/2',
     'V_1 = V*(1 + p)/2',
-    'V_2 = V/2 + R*dI/2',
+    'V_2 = min(V, V/2 + R*dI/2)',
     'R_max = (2*U_R - V)/dI',
     'P = V_2^2/R',
     'tau = R*C',

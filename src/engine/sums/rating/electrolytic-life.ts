@@ -85,8 +85,13 @@ export const electrolyticLife = withFacts(factsOf)({
     life: { label: 'Life in use', symbol: 'L', unit: 's', headline: true },
     plain: { label: 'Without gain from unused voltage', symbol: 'L_1', unit: 's' },
     factor: { label: 'Gain from unused voltage', symbol: 'K_V', unit: 'ratio' },
+    most: { label: 'Longest that is vouched for', symbol: 'L_m', unit: 's', step: true },
   },
-  equations: ['L_1 = L_0*2^((T_0 - T)/H)*2^(-dT/h)', 'K_V = (U/U_R)^-2.5', 'L = L_1*K_V'],
+  equations: [
+    'L_1 = min(L_m, L_0*2^((T_0 - T)/H)*2^(-dT/h))',
+    'K_V = max(0.6, min(1, U/U_R))^-2.5',
+    'L = min(L_m, L_1*K_V)',
+  ],
   at: ({ rated, top, t, rise, doubling, halving, v, rating }, { longest }) => {
     const factor = voltageLifeFactor(v, rating);
     const wear = {
@@ -102,6 +107,7 @@ export const electrolyticLife = withFacts(factsOf)({
       life: wearLife({ ...wear, voltageFactor: factor }),
       plain: wearLife({ ...wear, voltageFactor: 1 }),
       factor,
+      most: longest,
     };
   },
   notes: ({ v, rating, t, top }, { life = 0 }, { longest }) => [

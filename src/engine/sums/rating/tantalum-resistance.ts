@@ -56,7 +56,12 @@ export const tantalumResistance = defineSum({
     needed: { label: 'Series resistor for half of that', symbol: 'R_n', unit: 'ohm' },
     perVolt: { label: 'Series ohms for each volt', unit: 'number' },
   },
-  equations: ['I = V/(R_S + R_C)', 'I_0 = U_R/(R_0 + R_C)', 's = I/I_0', 'R_n = 2*V/I_0 - R_C'],
+  equations: [
+    'I = V/(R_S + R_C)',
+    'I_0 = U_R/(R_0 + R_C)',
+    's = I/I_0',
+    'R_n = max(0, 2*V/I_0 - R_C)',
+  ],
   at: ({ v, source, esr, rating, test }) => {
     const proved = switchOnPeak(rating, test + esr);
     return {

@@ -111,11 +111,16 @@ export const trimmerPreset = defineSum({
       fine: finestStep(adjust, total),
       perTurn,
       ratio,
-      newRatio,
-      ratioError: ratio > 0 ? newRatio / ratio - 1 : undefined,
+      newRatio: reaches ? newRatio : undefined,
+      ratioError: reaches && ratio > 0 ? newRatio / ratio - 1 : undefined,
     };
   },
   notes: ({ use, reading, total, oldTotal }) => [
+    ...noteIf(
+      reading > oldTotal,
+      'limit',
+      'The old one cannot read more than its whole: measure both again. A wiper in poor contact reads too much, and turning it to and fro a few times helps.',
+    ),
     ...noteIf(
       use === 'rheostat' && reading > total,
       'limit',

@@ -7,6 +7,25 @@ const ohms = (label: string, symbol: string, usual: string, hint?: string) =>
 const shareOfTotal = (label: string, symbol: string, usual: string, hint: string) =>
   quantity({ label, symbol, unit: 'fraction', bare: '%', usual, lowest: 0, highest: 1, hint });
 
+/** What stands at the wiper and flows there; at either end of the track part of it is not there. */
+const equationsOf = ({ setting, v }: { setting: number; v: number }): readonly string[] => {
+  const inTrack = setting === 0 ? 'V/R_t - I' : 'V_o/(n*R_t)';
+  return [
+    'V_n = n*V',
+    'R_S = n*(1 - n)*R_t',
+    'l = R_S/(R_S + R_L)',
+    'V_o = (V_n - I_B*R_S)*(1 - l)',
+    setting * v > 0 ? 's = 1 - V_o/V_n' : 's = l',
+    'R_c = max(c*R_t, R_c0)',
+    'V_c = (V_o + I_B*R_L)*R_c/(R_S + R_L + R_c)',
+    'R_e = max(e_0*R_t, R_e0)',
+    'V_e = V*R_e/R_t',
+    'I = V_o/R_L + I_B',
+    setting < 1 ? `I_t = max(${inTrack}, ${inTrack} + I)` : `I_t = ${inTrack}`,
+    'I_m = sqrt(P/R_t)',
+  ];
+};
+
 /** What stands at the wiper of a loaded trimmer, how it jumps, and where its travel ends. */
 export const trimmerWiper = defineSum({
   id: 'trimmer-wiper',
@@ -76,20 +95,8 @@ export const trimmerWiper = defineSum({
     track: { label: 'Largest current in the track', symbol: 'I_t', unit: 'A' },
     most: { label: 'Current that the element takes', symbol: 'I_m', unit: 'A' },
   },
-  equations: [
-    'V_n = n*V',
-    'R_S = n*(1 - n)*R_t',
-    'l = R_S/(R_S + R_L)',
-    'V_o = (V_n - I_B*R_S)*(1 - l)',
-    's = 1 - V_o/V_n',
-    'R_c = max(c*R_t, R_c0)',
-    'V_c = (V_o + I_B*R_L)*R_c/(R_S + R_L + R_c)',
-    'R_e = max(e_0*R_t, R_e0)',
-    'V_e = V*R_e/R_t',
-    'I = V_o/R_L + I_B',
-    'I_t = max(V_o/(n*R_t), V_o/(n*R_t) + I)',
-    'I_m = sqrt(P/R_t)',
-  ],
+  equations: equationsOf({ setting: 0.5, v: 1 }),
+  equationsFor: equationsOf,
   at: ({ total, setting, v, load, bias, contact, contactOhm, end, endOhm, p }) => {
     const hung = { total, setting, voltage: v, load, bias };
     const { out, ideal, lost, shift, source, current, track } = atWiper(hung);

@@ -25,8 +25,8 @@ const factsOf = (catalogue: Catalogue): Record<Way, number> => ({
 const equationsOf = (id: string): readonly string[] => {
   const { pulses } = WAYS[wayOf(id)];
   return [
-    'V_p = sqrt(2)*V_ac - V_D',
-    pulses === 2 ? 'V_r = I / (2*f*C)' : 'V_r = I / (f*C)',
+    'V_p = max(0, sqrt(2)*V_ac - V_D)',
+    pulses === 2 ? 'V_r = min(V_p, I / (2*f*C))' : 'V_r = min(V_p, I / (f*C))',
     'V_t = V_p - V_r',
     'V_h = V_t - V_out - V_min',
     'I_0 = V_p/R',
@@ -166,12 +166,17 @@ export const reservoir = withFacts(factsOf)({
   },
   notes: ({ reg }, { peak = 0, headroom = 0, ripple = 0, trough = 0 }) => [
     ...noteIf(
+      peak === 0,
+      'limit',
+      'The diodes drop more than the winding gives at its crest: nothing gets through.',
+    ),
+    ...noteIf(
       reg !== undefined && headroom < 0,
       'limit',
       'The lowest voltage falls below what the regulator needs: hum passes through it.',
     ),
     ...noteIf(
-      ripple > trough / 3,
+      peak > 0 && ripple > trough / 3,
       'limit',
       'With ripple as large as this the equation is rough: it errs on the high side.',
     ),
