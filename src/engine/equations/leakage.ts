@@ -92,8 +92,9 @@ export const leakageOffset = (voltage: number, resistance: number, insulation: R
   mapFalling(insulation, (ohm) => voltage * shareOf(resistance, ohm));
 
 /**
- * Droop (V) of a held voltage by two currents, I*t/C each and no more than all of it, and the part
- * itself as a share (0 to 1) of the typical whole.
+ * Droop (V) of a held voltage by two currents, I*t/C each, and the part itself as a share (0 to 1) of
+ * the typical whole. Its own insulation takes no more than is there; what switch and amplifier draw
+ * runs on, from nought as well, until a supply stops it.
  * @param voltage held, V
  * @param capacitance that holds it, F
  * @param other current of switch, amplifier and board, A
@@ -111,9 +112,9 @@ export const droop = (
     mapRising(current, (ampere) => edgeByCurrent(ampere, capacitance) * time);
   const [byOther, byPart] = [over(other), over(own)];
   const total = {
-    min: Math.min(voltage, byOther.min + byPart.min),
-    typ: Math.min(voltage, byOther.typ + byPart.typ),
-    max: Math.min(voltage, byOther.max + byPart.max),
+    min: byOther.min + Math.min(voltage, byPart.min),
+    typ: byOther.typ + Math.min(voltage, byPart.typ),
+    max: byOther.max + Math.min(voltage, byPart.max),
   };
   const typical = byOther.typ + byPart.typ;
   return { total, ownShare: typical > 0 ? byPart.typ / typical : 0 };

@@ -69,8 +69,12 @@ describe('equations behave as the physics', () => {
     expect(leaking(0, 1e-9, exactly(100), 3e-6).max).toBe(0);
   });
 
-  it('never droops below zero volts', () => {
-    expect(droop(5, 1e-9, exactly(1), exactly(0), 1).total.max).toBe(5);
+  it('never droops below zero volts by the part itself', () => {
+    expect(droop(5, 1e-9, exactly(0), exactly(1), 1).total.max).toBe(5);
+  });
+
+  it('droops from zero volts as well by what hangs on it', () => {
+    expect(droop(0, 1e-8, exactly(100e-12), exactly(0), 1).total.typ).toBeCloseTo(0.01, 12);
   });
 
   it('says which share of the droop is the part itself', () => {

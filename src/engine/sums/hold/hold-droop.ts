@@ -1,7 +1,7 @@
 import { edgeByCurrent } from '../../equations/edge.ts';
 import { leakageOfPart, droop } from '../../equations/leakage.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { defineSum, noteIf, quantity } from '../sum.ts';
 
 /** How a held voltage falls by switch, amplifier, board and the capacitor itself. */
 export const holdDroop = defineSum({
@@ -23,7 +23,7 @@ export const holdDroop = defineSum({
       symbol: 'V',
       unit: 'V',
       usual: '5 V',
-      lowest: 1e-3,
+      lowest: 0,
       highest: 1000,
     }),
     i: quantity({
@@ -89,7 +89,7 @@ export const holdDroop = defineSum({
   equations: [
     'R_C = min(tau/C, R_most)*2^(-max(0, T - 25)/H)',
     'I_C = V/R_C',
-    'V_droop = min(V, (I + I_C)*t/C)',
+    'V_droop = I*t/C + min(V, I_C*t/C)',
   ],
   at: ({ c, v, i, tau, cap, halving, temp, t }) => {
     const dielectric = { constant: exactly(tau), most: exactly(cap), halving: exactly(halving) };
@@ -103,7 +103,12 @@ export const holdDroop = defineSum({
       rate: edgeByCurrent(i + own.typ, c),
     };
   },
-  notes: (_, { share = 0 }) => [
+  notes: ({ v }, { share = 0, total = 0 }) => [
+    ...noteIf(
+      total > v,
+      'limit',
+      'That is more than the voltage held: what hangs on the capacitor takes it past nought, until a supply stops it.',
+    ),
     share < 0.1
       ? {
           kind: 'remark',
