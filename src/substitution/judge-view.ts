@@ -9,8 +9,8 @@ import {
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, sentence } from '../text/words.ts';
-import { inputMarkup } from './form.ts';
-import { evidenceFields, signsKey } from './old-part.ts';
+import { inputMarkup, type Input } from './form.ts';
+import { signsKey } from './old-part.ts';
 
 const WORDS: Record<Advice, string> = {
   replace: 'Replace it',
@@ -74,18 +74,24 @@ const signBox = ({ id, sign }: Sign): Markup =>
     h('label', { for: `seen-${id}` }, capital(sign)),
   );
 
+/** What is known of an old part, as its page asks for it and judges by it. */
+export interface JudgedFirst {
+  judgement: Judgement;
+  /** What was measured, each with what is said below its field. */
+  inputs: readonly Input[];
+  /** What else counts, or where it is given. */
+  besides: string;
+  /** What may be seen on it. */
+  signs: readonly Sign[];
+  /** Ids of the signs that were seen. */
+  seen: readonly string[];
+}
+
 /** The form that asks what was found out about the old part, and what is seen on it. */
-export const evidenceForm = (signs: readonly Sign[]): Markup[] =>
+export const evidenceForm = ({ inputs, besides, signs }: JudgedFirst): Markup[] =>
   [
-    h(
-      'fieldset',
-      {},
-      h('legend', {}, 'What is known of it'),
-      ...evidenceFields.map(({ key, label, hint }) =>
-        inputMarkup({ key, label, note: hint, fault: false }),
-      ),
-    ),
-    h('p', { class: 'small quiet' }, 'Its age counts as well: give it with the numbers below.'),
+    h('fieldset', {}, h('legend', {}, 'What is known of it'), ...inputs.map(inputMarkup)),
+    h('p', { class: 'small quiet' }, besides),
     signs.length > 0 &&
       h('fieldset', {}, h('legend', {}, 'What is seen on it'), ...signs.map(signBox)),
   ].filter((piece) => piece !== false);

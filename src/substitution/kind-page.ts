@@ -15,6 +15,7 @@ import { cautionsAt } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
 import { kindFieldsFor, readKindAddress } from './kind-address.ts';
 import { kindAnswer } from './kind-answer.ts';
+import { judgeOldKind } from './kind-judged.ts';
 import { kindPath } from './kind-path.ts';
 import { typedAsIs } from './form.ts';
 import { carriesSetting, newTrimmerForm } from './new-trimmer.ts';
@@ -22,6 +23,7 @@ import { numbersForm } from './numbers-form.ts';
 import {
   belowResults,
   dangerStrip,
+  judgeFirstPart,
   opening,
   part,
   type Leads,
@@ -101,6 +103,7 @@ export const kindPage = (
       ),
     ),
     dangerStrip(cautions),
+    judgeFirstPart(judgeOldKind(catalogue, asked.request, {})),
     numbersForm({
       about: { position: positionId, type: typeId },
       usual: `/positions/${positionId}/#conditions`,

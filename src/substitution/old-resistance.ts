@@ -1,15 +1,20 @@
 import { ruleOf, type WithRules } from '../engine/rule-of-thumb.ts';
 import type { Range } from '../engine/index.ts';
+import type { KindRow } from '../schemas/kinds.ts';
 import { meterDisplay } from './meter-display.ts';
 import { readReading } from './old-part.ts';
 import type { Read } from './typed-numbers.ts';
 
-/** What was read of an old resistor, trimmer or control, as a field of a form. */
+/** What was read of an old resistor, trimmer or control, as a field of a form and a key of the address. */
 export const resistanceField = {
+  key: 'reads',
   reading: 'resistance',
   label: 'Resistance that it reads',
-  hint: 'one lead lifted, such as 47.2 k; OL counts as more than 20 MΩ',
 } as const;
+
+/** How to read it: what lies parallel lowers a reading, and a track is read past its wiper. */
+export const resistanceHint = ({ wiper }: Pick<KindRow, 'wiper'>): string =>
+  `${wiper === '' ? 'one lead lifted' : 'from end to end, out of circuit'}, such as 47.2\u00a0k; OL counts as more than 20\u00a0MΩ`;
 
 /** What no meter goes beyond, ohm. */
 const MOST = 1e15;

@@ -1,12 +1,15 @@
 import { basisMark } from '../components/basis-mark.ts';
 import { cautionMarkup } from '../components/caution-markup.ts';
 import { link } from '../components/link.ts';
+import type { Judgement } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
+
 import type { KindPositionRow } from '../schemas/kinds.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import { sentence } from '../text/words.ts';
 import type { PageCaution } from './cautions.ts';
 import { typedAsIs } from './form.ts';
+import { judgementMarkup } from './judge-view.ts';
 
 /** Pieces that pages about stand-ins for any kind of part are made of. */
 
@@ -92,6 +95,16 @@ export const folded = (id: string, title: string, ...inside: Markup[]): Markup =
 /** A form that scripts fill. */
 export const emptyForm = (id: string): Markup =>
   h('form', { id, class: 'numbers', novalidate: true, ...typedAsIs });
+
+/** Asks first whether the old part needs replacing at all; scripts draw the form once it is opened. */
+export const judgeFirstPart = (judgement: Judgement): Markup =>
+  h(
+    'details',
+    { id: 'judge-first', class: 'judge-first' },
+    h('summary', {}, 'First: does the old part need replacing?'),
+    h('div', { id: 'judgement', 'aria-live': 'polite' }, judgementMarkup(judgement)),
+    emptyForm('evidence'),
+  );
 
 /** A part that the visitor asks about, and two parts side by side: both filled by scripts. */
 const askedBesides = (): Markup[] => [

@@ -15,12 +15,11 @@ import { fieldsFor, readAddress } from './address.ts';
 import { answerSentence } from './answer.ts';
 import { cautionsFor } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
-import { judgementMarkup } from './judge-view.ts';
 import { guidelineChoice, numbersForm } from './numbers-form.ts';
 import {
   belowResults,
   dangerStrip,
-  emptyForm,
+  judgeFirstPart,
   folded,
   opening,
   type Leads,
@@ -69,17 +68,7 @@ export const substitutionPage = (
   const main = [
     opening(`${capital(type.name)} in ${where}`, answer, LEADS),
     dangerStrip(cautions),
-    h(
-      'details',
-      { id: 'judge-first', class: 'judge-first' },
-      h('summary', {}, 'First: does the old part need replacing?'),
-      h(
-        'div',
-        { id: 'judgement', 'aria-live': 'polite' },
-        judgementMarkup(judgeFirst(catalogue, circumstances.original, positionId, {})),
-      ),
-      emptyForm('evidence'),
-    ),
+    judgeFirstPart(judgeFirst(catalogue, circumstances.original, positionId, {})),
     numbersForm({
       about: { position: positionId, type: typeId },
       usual: `/positions/${positionId}/#conditions`,

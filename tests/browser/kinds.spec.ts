@@ -44,6 +44,23 @@ test('a resistor that the visitor has is judged, and put beside another', async 
   await expect(page.locator('#compared')).toHaveText(/differ\.$|differs\.$/);
 });
 
+test('what an old resistor reads is judged by its mark, and stands in the address', async ({
+  page,
+}) => {
+  await page.goto(RESISTOR);
+  await page.locator('#judge-first > summary').click();
+  await page.locator('#field-reads').fill('128k');
+  await expect(page.locator('#reads-note')).toContainText('marked');
+  await expect(page.locator('#judgement')).toContainText('Leave it');
+  await page.locator('#field-value').fill('100k');
+  await expect(page.locator('#judgement')).toContainText('Replace it.');
+  await expect(page.locator('#judgement')).toContainText('28\u00a0% above its mark');
+  await expect(page).toHaveURL(/\?reads=128k&value=100k$/);
+  await page.reload();
+  await expect(page.locator('#field-reads')).toHaveValue('128k');
+  await expect(page.locator('#judgement')).toContainText('Replace it.');
+});
+
 test('what cannot be understood is said beside its field and stays', async ({ page }) => {
   await page.goto(`${RESISTOR}?value=lots&vdc=12+W`);
   await expect(page.locator('#value-note')).toHaveText(/Until then 100\u00a0kΩ counts\.$/);

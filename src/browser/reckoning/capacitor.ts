@@ -10,6 +10,7 @@ import {
 } from '../../engine/index.ts';
 import { fieldsFor, readAddress, type Asked } from '../../substitution/address.ts';
 import { answerSentence } from '../../substitution/answer.ts';
+import { capacitorJudged } from '../../substitution/capacitor-judged.ts';
 import { havingFields, readHaving } from '../../substitution/having.ts';
 import { guidelineKey } from '../../substitution/keys.ts';
 import { partRows } from '../../substitution/part-rows.ts';
@@ -97,7 +98,7 @@ export function* recompute(catalogue: Catalogue): Steps {
   showBesides(shown, asked);
   const { conditions } = resolveSituation(catalogue, asked.request);
   showCautions({ conditions, assessments: shown.assessments });
-  showJudgement(catalogue, asked);
+  showJudgement(capacitorJudged(catalogue, asked.request, askedNow()));
   showSought();
 }
 

@@ -1,26 +1,18 @@
-import { judgeFirst, resolveSituation, signsOf, type Catalogue } from '../../engine/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
-import type { Asked } from '../../substitution/address.ts';
-import { evidenceForm, judgementMarkup } from '../../substitution/judge-view.ts';
-import { evidenceFields, readEvidence, signsKey } from '../../substitution/old-part.ts';
+import { evidenceForm, judgementMarkup, type JudgedFirst } from '../../substitution/judge-view.ts';
+import { signsKey } from '../../substitution/old-part.ts';
 import { given, keepGiven } from '../address/address-bar.ts';
 import { byId } from '../page/by-id.ts';
 import { drawerIn } from '../page/drawn-place.ts';
+import { fieldOf } from '../page/field-of.ts';
 import { foldedIn } from '../page/folded.ts';
 import { writeNote } from '../page/note.ts';
 
-/** The part of a substitution page that asks whether the old part needs replacing at all. */
+/** The part of a page about stand-ins that asks whether the old part needs replacing at all. */
 
 const folded = foldedIn(byId('judge-first', HTMLDetailsElement));
 const form = byId('evidence', HTMLFormElement);
 const drawJudgement = drawerIn(byId('judgement', HTMLElement));
-
-const keys: readonly string[] = [...evidenceFields.map(({ key }) => key), signsKey];
-
-const inputFor = (key: string): HTMLInputElement | undefined => {
-  const element = form.elements.namedItem(key);
-  return element instanceof HTMLInputElement ? element : undefined;
-};
 
 /** The boxes to tick for what is seen on the part. */
 const signBoxes = (): HTMLInputElement[] => [
@@ -32,32 +24,23 @@ const showSigns = (seen: readonly string[]): void => {
 };
 
 /** Draws the form once, when it is first wanted. */
-const drawForm = (catalogue: Catalogue, { request }: Asked): void => {
+const drawForm = (judged: JudgedFirst): void => {
+  const keys = [...judged.inputs.map(({ key }) => key), signsKey];
   folded.openIf(keys.some((key) => given.has(key)));
   if (!folded.isDrawn() || form.elements.length > 0) return;
-  const signs = signsOf(catalogue, request.original.type, request.position);
-  form.replaceChildren(...evidenceForm(signs).map((piece) => toDom(piece)));
+  form.replaceChildren(...evidenceForm(judged).map((piece) => toDom(piece)));
 };
 
 /** Shows what to do with the old part by all that was found out about it. */
-export const showJudgement = (catalogue: Catalogue, asked: Asked): void => {
-  const { request } = asked;
-  drawForm(catalogue, asked);
-  const { evidence, rejected } = readEvidence(new URLSearchParams([...given]));
-  for (const { key, hint } of evidenceFields) {
-    const input = inputFor(key);
-    const message = rejected[key];
+export const showJudgement = (judged: JudgedFirst): void => {
+  drawForm(judged);
+  for (const { key, note, fault } of judged.inputs) {
+    const input = fieldOf(form, key);
     if (input !== undefined && input !== document.activeElement) input.value = given.get(key) ?? '';
-    writeNote(key, message ?? hint, message !== undefined, input);
+    writeNote(key, note, fault, input);
   }
-  showSigns(evidence.signs ?? []);
-  const { original } = resolveSituation(catalogue, request);
-  const judgement = judgeFirst(catalogue, original, request.position, {
-    ...evidence,
-    // Only where it is known: what is usual for a type condemns no part.
-    age: request.original.age?.typ,
-  });
-  drawJudgement(judgementMarkup(judgement));
+  showSigns(judged.seen);
+  drawJudgement(judgementMarkup(judged.judgement));
 };
 
 /** Keeps what is written about the old part in the address, and has the page reckon again. */

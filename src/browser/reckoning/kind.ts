@@ -11,6 +11,7 @@ import {
 import { kindAnswer } from '../../substitution/kind-answer.ts';
 import { kindFieldsFor, readKindAddress, type KindAsked } from '../../substitution/kind-address.ts';
 import { kindHavingFields, readKindHaving } from '../../substitution/kind-having.ts';
+import { kindJudged } from '../../substitution/kind-judged.ts';
 import { kindPartRows } from '../../substitution/part-rows.ts';
 import type { Shown } from '../../substitution/shown.ts';
 import { answeredFirst } from '../../substitution/strangeness.ts';
@@ -21,6 +22,7 @@ import { showAnswer } from './answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { showCautions } from './due-cautions.ts';
 import { listenForHaving, showHaving } from './having.ts';
+import { listenForEvidence, showJudgement } from './judge-first.ts';
 import { askedNow, position, showFields, type } from './number-fields.ts';
 import { showSetting } from './setting.ts';
 import { listenForOpening, openTypes, showGrounds, showStandIns } from './stand-ins.ts';
@@ -79,11 +81,13 @@ export function* recompute(catalogue: Catalogue): Steps {
   showSetting(shown, asked);
   const { conditions } = resolveKindSituation(catalogue, asked.request);
   showCautions({ conditions, assessments: shown.assessments });
+  showJudgement(kindJudged(catalogue, asked.request, askedNow()));
   showSought();
 }
 
 /** Calls whenever something but the numbers asks for another drawing. */
 export const listen = (update: () => void): void => {
+  listenForEvidence(update);
   listenForHaving(update);
   listenForComparing(update);
   listenForOpening(update);

@@ -113,6 +113,6 @@ export const sliceKindPosition = (catalogue: Catalogue, position: PositionId): C
     verdictRules: catalogue.verdictRules,
     kindTriage: catalogue.kindTriage
       .filter((row) => row.kinds.includes(kind) || row.types.some((id) => types.includes(id)))
-      .map((row) => without(row, NOTED)),
+      .map((row) => without(row, ['locator'])),
   };
 };

@@ -5,8 +5,9 @@ import { conditionIds } from '../../substitution/condition-fields.ts';
 import type { FieldGroup } from '../../substitution/field.ts';
 import { partKeys } from '../../substitution/keys.ts';
 import { kindFieldsFor, readKindAddress } from '../../substitution/kind-address.ts';
+import { isJudgedByReading } from '../../substitution/kind-judged.ts';
 import { evidenceFields } from '../../substitution/old-part.ts';
-import { resistanceField } from '../../substitution/old-resistance.ts';
+import { resistanceField, resistanceHint } from '../../substitution/old-resistance.ts';
 import type { Job, Line } from '../model/job.ts';
 import type { Family, PartOfLine } from '../understanding/part-of-line.ts';
 import { addressOfLine, type Placed } from './line-request.ts';
@@ -50,14 +51,11 @@ const said = (line: Line, id: string): string =>
 
 /** What a meter reads on an old part, where rules judge its kind by that. */
 const readingOfKind = (catalogue: Catalogue, line: Line, type: string): LineField[] => {
-  const kind = catalogue.kindTypes[type]?.kind ?? '';
-  const isJudged = catalogue.kindTriage.some(
-    ({ reading, kinds }) => reading !== 'none' && kinds.includes(kind),
-  );
-  const { reading, label, hint } = resistanceField;
-  return isJudged
-    ? [{ key: `found ${reading}`, group: 'found', label, text: line.found[reading], hint }]
-    : [];
+  const kind = catalogue.kinds[catalogue.kindTypes[type]?.kind ?? ''];
+  if (kind === undefined || !isJudgedByReading(catalogue, kind)) return [];
+  const { reading, label } = resistanceField;
+  const text = line.found[reading];
+  return [{ key: `found ${reading}`, group: 'found', label, text, hint: resistanceHint(kind) }];
 };
 
 /** The conditions of a position of a kind besides capacitors, and what it reads; nothing judges such a part by signs. */

@@ -5,11 +5,9 @@ import {
   findKindStandIns,
   formatQuantity,
   isTaper,
-  judgeOfKind,
   kindChain,
   resolveKindSituation,
   type Catalogue,
-  type Judgement,
   type KindAssessment,
   type KindCandidate,
   type KindEvidence,
@@ -21,7 +19,8 @@ import { knownRange } from '../../engine/known-range.ts';
 import { ok } from '../../engine/result.ts';
 import { readKindAddress } from '../../substitution/kind-address.ts';
 import { strangeness } from '../../substitution/strangeness.ts';
-import { readResistance, resistanceField } from '../../substitution/old-resistance.ts';
+import { judgeOldKind, kindEvidence } from '../../substitution/kind-judged.ts';
+import { resistanceField } from '../../substitution/old-resistance.ts';
 import { messagesOf } from '../../substitution/typed-numbers.ts';
 import type { Line } from '../model/job.ts';
 import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
@@ -115,15 +114,6 @@ const withChain = ({ standIns, keptOut }: Rest, chain: StandIn | undefined): Res
   return { standIns: standIns.toSpliced(before, 0, chain), keptOut };
 };
 
-/** By what was read of it; nobody can be held to the mark of a part that is only usual in its place. */
-const judged = (
-  catalogue: Catalogue,
-  { request, evidence }: Pick<KindLine, 'request' | 'evidence'>,
-): Judgement => {
-  const { type, tolerance } = resolveKindSituation(catalogue, request).original;
-  return judgeOfKind(catalogue, { type, tolerance, value: request.original.value?.typ }, evidence);
-};
-
 const work = (
   catalogue: Catalogue,
   { request, evidence }: KindLine,
@@ -141,24 +131,11 @@ const work = (
   const rest = withChain(single, chain && standInOf(catalogue, chain.each, ordered, several));
   return {
     conditions,
-    judgement: judged(catalogue, { request, evidence }),
+    judgement: judgeOldKind(catalogue, request, evidence),
     best: rest.standIns[0],
     misfit: () => misfitOf(verdict, () => findings),
     rest: () => rest,
   };
-};
-
-/** What was read of it from end to end, which of a trimmer may stand beside its setting. */
-const evidenceOf = (
-  { catalogue, line }: Asking,
-  { conditions }: KindRequest,
-): { evidence: KindEvidence; rejected: Record<string, string> } => {
-  const text = line.found.resistance.trim();
-  if (text === '') return { evidence: { resistance: conditions?.['old-total'] }, rejected: {} };
-  const read = readResistance(catalogue, text);
-  return 'value' in read
-    ? { evidence: { resistance: read.value }, rejected: {} }
-    : { evidence: {}, rejected: { [resistanceField.reading]: read.message } };
 };
 
 const requestOf = (asking: Asking) => {
@@ -170,11 +147,12 @@ const requestOf = (asking: Asking) => {
     ...asked.request,
     original: { type, value, tolerance, rating },
   };
-  const { evidence, rejected } = evidenceOf(asking, request);
+  const { evidence, message } = kindEvidence(catalogue, request, line.found.resistance);
+  const unread = message === undefined ? {} : { [resistanceField.reading]: message };
   return {
     request,
     evidence,
-    rejected: { ...part.rejected, ...messagesOf(asked.rejected), ...rejected },
+    rejected: { ...part.rejected, ...messagesOf(asked.rejected), ...unread },
   };
 };
 
@@ -190,7 +168,7 @@ export const kinds: Server = {
       key: JSON.stringify([part.kind, request, evidence, ordered]),
       rejected,
       work: () => work(catalogue, { request, evidence }, ordered),
-      judge: () => judged(catalogue, { request, evidence }),
+      judge: () => judgeOldKind(catalogue, request, evidence),
       choose: (choice) => {
         const read = readKindCandidate(catalogue, choice);
         if (!read.ok) return read;

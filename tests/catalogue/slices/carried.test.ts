@@ -93,7 +93,8 @@ describe('tables and words', () => {
       kindTypes: CITED,
       kindPositions: 'basis',
       kindOffers: CITED,
-      kindTriage: CITED,
+      // A page says the note of what an old part is judged by.
+      kindTriage: `note ${CITED}`,
       kindValues: 'basis',
       conditionDefinitions: '',
       conditions: 'basis',
