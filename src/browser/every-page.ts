@@ -28,12 +28,15 @@ addEventListener('beforeprint', () => {
 
 /** Numbers and words of a query are said after the heading of the page, so many characters at most. */
 const SAID = 60;
-const PAIR = /^\/replace\/.+\/in\//;
+/** A part in its place, of any kind. */
+const PAIR = /^\/.+\/in\//;
 
 addEventListener('pagehide', () => {
   const path = pagePath();
   const query = asked();
   if (query === '' && !PAIR.test(path)) return;
+  // Nobody wants to go back to what came to nothing.
+  if (document.body.hasAttribute('data-unanswered')) return;
   const said = [...new URLSearchParams(query).values()].join(', ').slice(0, SAID);
   const heading = document.querySelector('h1')?.textContent.trim() ?? '';
   const title = path === '/' ? said : [heading, said].filter(Boolean).join(': ');

@@ -98,15 +98,32 @@ const showPages = (text: string, place: HTMLElement, said: Promise<Said>): Promi
   });
 };
 
+/** Says that nothing answers, and what may be meant instead. */
+const sayNothingAnswers = async (text: string, place: HTMLElement): Promise<void> => {
+  const [{ meantText }, catalogue] = await fetched();
+  const meant = meantText(catalogue, text);
+  redraw(place, [
+    `Nothing here answers to “${text}”. `,
+    ...(meant === undefined
+      ? [
+          'Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.',
+        ]
+      : [
+          'Do you mean ',
+          link(`/?${new URLSearchParams({ [KEY]: meant }).toString()}`, meant),
+          '?',
+        ]),
+  ]);
+};
+
 const answer = (text: string, answerPlace: HTMLElement, pagePlace: HTMLElement): void => {
   const said = answerAtOnce(text, answerPlace);
   // The search of words prepares itself at once, and would have the answer wait for it.
   const pages = pause().then(() => box?.value !== text || showPages(text, pagePlace, said));
   void Promise.all([said, pages]).then(([{ any }, anyPages]) => {
     if (any || anyPages || text.trim() === '' || box?.value !== text) return;
-    redraw(answerPlace, [
-      `Nothing here answers to “${text.trim()}”. Try what is printed on the part, a type such as “wax paper”, or a place such as “reservoir”.`,
-    ]);
+    document.body.toggleAttribute('data-unanswered', true);
+    void sayNothingAnswers(text.trim(), answerPlace);
   });
 };
 
@@ -127,6 +144,7 @@ const showRecent = (): void => {
 if (box !== null && atOnce !== null && pages !== null) {
   const update = (): void => {
     document.body.toggleAttribute('data-asked', box.value.trim() !== '');
+    document.body.toggleAttribute('data-unanswered', false);
     answer(box.value, atOnce, pages);
   };
   box.addEventListener('input', () => {

@@ -70,10 +70,10 @@ const dangers = ({ cautions, look }: Catalogue, { id, kinds }: LikelyStyle): Mar
   if (due.length === 0) return undefined;
   return h(
     'p',
-    { class: 'small' },
+    { class: 'small in-line' },
     h('strong', { class: 'caution-word' }, 'Danger'),
     ' ',
-    due.map((caution, i) => [i > 0 && ' · ', link(`/look/${id}/#${caution.id}`, caution.title)]),
+    due.flatMap((caution) => [link(`/look/${id}/#${caution.id}`, caution.title), ' ']),
   );
 };
 

@@ -83,3 +83,33 @@ test('a link to a finding opens it, of whichever stand-in', async ({ page }) => 
   await page.goto(`${SUBSTITUTION}#${id}`);
   await expect(page.locator(`[id="${id}"]`)).toBeInViewport();
 });
+
+test('a slip of the finger is put right, and what came to nothing is not kept', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.locator('#box').fill('resitor');
+  await expect(page.locator('#at-once')).toContainText('Nothing here answers to “resitor”.');
+  await page.locator('#at-once a').click();
+  await expect(page.locator('#box')).toHaveValue('resistor');
+  await expect(page.locator('#at-once a').first()).toBeVisible();
+  await page.goto('/');
+  await expect(page.locator('#recent a')).toHaveText(['resistor']);
+});
+
+test('a resistor in its place is kept among what was looked up', async ({ page }) => {
+  await page.goto('/resistors/carbon-film/in/plate-load/');
+  await page.goto('/');
+  await expect(page.locator('#recent a')).toHaveText([
+    'Carbon film resistor in anode or collector load',
+  ]);
+});
+
+test('an address that leads nowhere is looked up by its words', async ({ page }) => {
+  await page.goto('/404.html');
+  await expect(page.locator('#box')).toHaveValue('404');
+  await page.locator('#box').fill('carbon composition');
+  await page.getByRole('button', { name: 'Look it up' }).click();
+  await expect(page).toHaveURL(/\/\?q=carbon(?:\+|%20)composition$/);
+  await expect(page.locator('#at-once a').first()).toBeVisible();
+});

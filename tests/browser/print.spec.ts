@@ -23,3 +23,15 @@ test('on paper stand the answer, the numbers and the stand-ins, no controls', as
   const ink = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
   expect(ink).toBe('rgb(255, 255, 255)');
 });
+
+for (const [path, most] of [
+  ['/read/?m=103M+1KV+Z5U', 1],
+  ['/replace/ceramic-disc-unknown/', 2],
+] as const)
+  test(`no sheet stays empty before what ${path} says`, async ({ page }) => {
+    await page.goto(path, { waitUntil: 'networkidle' });
+    const paper = (await page.pdf({ format: 'A4' })).toString('latin1');
+    const sheets = paper.match(/\/Type\s*\/Page\b(?!s)/gu) ?? [];
+    expect(sheets.length).toBeGreaterThan(0);
+    expect(sheets.length).toBeLessThanOrEqual(most);
+  });

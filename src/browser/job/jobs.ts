@@ -212,6 +212,9 @@ export const startJobs = async (): Promise<void> => {
   const file = byId('job-file', HTMLInputElement);
   file.addEventListener('change', () => {
     const [chosen] = file.files ?? [];
+    const sheet = byId('job-files', HTMLElement);
+    // Browsers that know none of it have the buttons in the bar.
+    if ('togglePopover' in sheet) sheet.togglePopover(false);
     if (chosen !== undefined) void openFile(chosen);
     file.value = '';
   });

@@ -91,6 +91,12 @@ const noteOpen = (): void => {
   }
 };
 
+/** How many lines there are, and in how many groups where some of them ask the same. */
+const linesInWords = (all: number, grouped: number): string =>
+  grouped === all
+    ? countOf(all, 'line')
+    : `${countOf(all, 'line')} in ${countOf(grouped, 'group')}`;
+
 const drawNow = (): void => {
   noteOpen();
   const said = words();
@@ -110,7 +116,7 @@ const drawNow = (): void => {
   byId('plan-said', HTMLElement).textContent =
     lines.length === 0
       ? 'No parts yet.'
-      : `${countOf(lines.length, 'line')} in ${countOf(groups.length, 'group')}, ${String(toLookAt.length)} to look at.`;
+      : `${linesInWords(lines.length, groups.length)}, ${String(toLookAt.length)} to look at.`;
 };
 
 const draw = drawWhenFree(list, drawNow);
