@@ -62,6 +62,7 @@ export const ruleOfThumbRow = z.strictObject({
     'apart-likely',
     'apart-possible',
     'as-good-as-nothing',
+    'deadly-energy',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import type { Tolerance } from '../markings/meanings/reading.ts';
 import type { Use } from '../markings/meanings/token.ts';
 import { inOrderOfUse, rarer } from '../markings/meanings/use.ts';
@@ -32,7 +33,8 @@ interface Paint {
   use: Use;
 }
 
-const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(b));
+const near = (a: number, b: number): boolean =>
+  Math.abs(a - b) <= FLOAT_ERROR * Math.max(1, Math.abs(b));
 
 /** The meaning of a role that is wanted, in colours that are first taken for it. */
 const paintedAs = (
@@ -154,7 +156,7 @@ export const coloursPainted = (
     .filter((row) => row.quantity === quantity)
     .filter(
       ({ value_min: least = 0, value_max: most = Infinity }) =>
-        value >= least * (1 - 1e-9) && value <= most * (1 + 1e-9),
+        value >= least * (1 - FLOAT_ERROR) && value <= most * (1 + FLOAT_ERROR),
     )
     .flatMap((row) => schemesFor(tables, { scheme: row.id }, row.places.length))
     .filter((scheme) => absenceAgrees(scheme, part))

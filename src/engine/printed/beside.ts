@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Tolerance } from '../markings/meanings/reading.ts';
 import { sayTolerance } from '../markings/meanings/say.ts';
@@ -12,7 +13,7 @@ import { inUnit, plainFigures, within } from './numbers.ts';
 import type { PartToPrint, Piece } from './way.ts';
 
 const same = (a: number, b: number): boolean =>
-  Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+  Math.abs(a - b) <= FLOAT_ERROR * Math.max(Math.abs(a), Math.abs(b));
 
 /** Whether a letter says the tolerance of a part. */
 const saysTolerance = (means: Tolerance, tolerance: Tolerance): boolean =>

@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import type { FigureStyle } from '../../schemas/marking-print.ts';
 
 /** A number without the noise of binary fractions. */
@@ -8,6 +9,9 @@ const significant = (value: number): number =>
   String(clean(value))
     .replace('.', '')
     .replace(/^0+|0+$/g, '').length;
+
+/** Figures of the code whose last one counts the noughts. */
+export const CODE_FIGURES = 3;
 
 /** Figures that are printed at most: a four-figure code has three, plain picofarads four. */
 const MOST_PRINTED = 4;
@@ -44,4 +48,4 @@ export const inUnit = (value: number, unit: number): number => clean(value / uni
 
 /** Whether a value lies in a span, ends included, the noise of binary fractions aside. */
 export const within = (value: number, low: number, high: number): boolean =>
-  value >= low * (1 - 1e-9) && value <= high * (1 + 1e-9);
+  value >= low * (1 - FLOAT_ERROR) && value <= high * (1 + FLOAT_ERROR);

@@ -1,15 +1,13 @@
+import { FLOAT_ERROR } from '../quantities/within.ts';
 import type { MarkingTables } from '../../schemas/markings.ts';
 import type { Tolerance } from '../markings/meanings/reading.ts';
 import { rarer } from '../markings/meanings/use.ts';
 import { common } from '../common.ts';
-import { inUnit, plainFigures, within } from './numbers.ts';
+import { CODE_FIGURES, inUnit, plainFigures, within } from './numbers.ts';
 import { noughts } from './noughts.ts';
 import type { ValuePiece } from './way.ts';
 
 type Form = MarkingTables['resistorForms'][number];
-
-/** Figures of the code whose last one counts the noughts. */
-const CODE_FIGURES = 3;
 
 /** How a resistance is written in a form of figures alone. */
 const inForm = (form: Form, value: number): Pick<ValuePiece, 'text' | 'means'>[] => {
@@ -36,7 +34,7 @@ const isTakenForCode = (tables: MarkingTables, form: Form, text: string): boolea
 
 /** Whether parts in a form come in a tolerance. */
 const comesIn = (form: Form, tolerance: Tolerance | undefined): boolean =>
-  (tolerance?.plus ?? 0) * 100 <= (form.percent_max ?? Infinity) * (1 + 1e-9);
+  (tolerance?.plus ?? 0) * 100 <= (form.percent_max ?? Infinity) * (1 + FLOAT_ERROR);
 
 /** Resistances in figures alone: `473`, `4702`, `470`. */
 const inFigures = (
@@ -106,7 +104,7 @@ const onChips = (tables: MarkingTables, value: number): ValuePiece[] => {
 const agrees = (tolerance: Tolerance | undefined, { implies }: ValuePiece): boolean =>
   tolerance === undefined ||
   implies === undefined ||
-  Math.abs(tolerance.plus - implies.plus) < 1e-9;
+  Math.abs(tolerance.plus - implies.plus) < FLOAT_ERROR;
 
 /** Every way of printing a resistance without its unit or the letter for it, from the tables. */
 export const resistancesPrinted = (

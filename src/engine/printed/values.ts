@@ -5,15 +5,12 @@ import { rarer } from '../markings/meanings/use.ts';
 import { common } from '../common.ts';
 import { withLetter } from './letter-values.ts';
 import { noughts } from './noughts.ts';
-import { inUnit, numberStyles, plainFigures, within } from './numbers.ts';
+import { CODE_FIGURES, inUnit, numberStyles, plainFigures, within } from './numbers.ts';
 import { resistancesPrinted } from './resistor-values.ts';
 import type { PartToPrint, ValuePiece } from './way.ts';
 
 type Quantity = 'capacitance' | 'resistance';
 type Form = MarkingTables['valueForms'][number];
-
-/** Figures of the code whose last one counts the noughts. */
-const CODE_FIGURES = 3;
 
 /** Values with a unit: `0.047 µF`, `.05 MFD`, `47 000 pF`. */
 const withUnit = (tables: MarkingTables, quantity: Quantity, value: number): ValuePiece[] =>

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../catalogue.ts';
 import { reformingPlan, type ReformingPlan } from '../../reforming/plan.ts';
+import { dangerousVoltage } from '../dangerous-voltage.ts';
 import { dot, type SumPlot } from '../picture.ts';
 import { choice, noteIf, quantity, withFacts } from '../sum.ts';
 
@@ -63,12 +64,14 @@ const mostCurrent = (plan: ReformingPlan): SumPlot => ({
 });
 
 /** What the plan needs, without the words that only other pages show. */
-const factsOf = ({ reforming, leakageLimits, units, types }: Catalogue) => {
+const factsOf = (catalogue: Catalogue) => {
+  const { reforming, leakageLimits, units, types } = catalogue;
   const concerned = new Set(reforming.flatMap((row) => row.types));
   return {
     reforming: reforming.map((row) => ({ ...row, locator: '', note: '' })),
     leakageLimits: leakageLimits.map((row) => ({ ...row, locator: '', note: '' })),
     units,
+    dangerous: dangerousVoltage(catalogue),
     types: Object.fromEntries(Object.entries(types).filter(([id]) => concerned.has(id))),
   };
 };
@@ -151,9 +154,9 @@ export const reforming = withFacts(factsOf)({
       },
     ];
   },
-  notes: ({ rating, type }, _outputs, { types }) => [
+  notes: ({ rating, type }, _outputs, { types, dangerous }) => [
     ...noteIf(
-      rating >= 60,
+      rating >= dangerous,
       'caution',
       'This is done at a voltage that can kill, on a part that can burst: cover it, keep a hand in the pocket, and let nobody near who does not know.',
     ),

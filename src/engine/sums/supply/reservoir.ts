@@ -3,6 +3,7 @@ import { rectified } from '../../equations/rectifier.ts';
 import { triangularRms } from '../../equations/ripple.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { ruleOf } from '../../rule-of-thumb.ts';
+import { dangerousVoltage } from '../dangerous-voltage.ts';
 import { choice, noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 /** Ways of rectifying, with the pulses that each gives in a cycle. */
@@ -16,10 +17,15 @@ type Way = keyof typeof WAYS;
 const wayOf = (id: string): Way => (id === 'half' || id === 'tapped' ? id : 'bridge');
 
 /** DC current for each ampere, RMS, of the winding, with a capacitor behind the rectifier. */
-const factsOf = (catalogue: Catalogue): Record<Way, number> => ({
+const sharesOf = (catalogue: Catalogue): Record<Way, number> => ({
   bridge: ruleOf(catalogue, 'winding-share-bridge'),
   tapped: ruleOf(catalogue, 'winding-share-tapped'),
   half: ruleOf(catalogue, 'winding-share-half'),
+});
+
+const factsOf = (catalogue: Catalogue) => ({
+  shares: sharesOf(catalogue),
+  dangerous: dangerousVoltage(catalogue),
 });
 
 const equationsOf = (id: string): readonly string[] => {
@@ -138,9 +144,9 @@ export const reservoir = withFacts(factsOf)({
   },
   equations: equationsOf('bridge'),
   equationsFor: ({ way }) => equationsOf(way),
-  at: ({ way, vac, drop, i, f, c, r, reg, dropout }, facts) => {
+  at: ({ way, vac, drop, i, f, c, r, reg, dropout }, { shares }) => {
     const { pulses } = WAYS[wayOf(way)];
-    const share = facts[wayOf(way)];
+    const share = shares[wayOf(way)];
     const { peak, ripple, trough, conduction, pulse } = rectified({
       rms: vac,
       drop,
@@ -164,7 +170,7 @@ export const reservoir = withFacts(factsOf)({
       energy: storedEnergy(c, peak),
     };
   },
-  notes: ({ reg }, { peak = 0, headroom = 0, ripple = 0, trough = 0 }) => [
+  notes: ({ reg }, { peak = 0, headroom = 0, ripple = 0, trough = 0 }, { dangerous }) => [
     ...noteIf(
       peak === 0,
       'limit',
@@ -181,7 +187,7 @@ export const reservoir = withFacts(factsOf)({
       'With ripple as large as this the equation is rough: it errs on the high side.',
     ),
     ...noteIf(
-      peak >= 60,
+      peak >= dangerous,
       'caution',
       'This supply can kill, and keeps its charge when it is off. Discharge through a resistor, measure, then touch.',
     ),
