@@ -10,7 +10,7 @@ test('a sum reckons with what is written, keeps it in the address and says what 
   const answer = page.locator('#answer');
   await expect(answer).toContainText('33.9');
   await page.getByLabel('Capacitance').fill('10n');
-  await page.getByLabel('Resistance behind').fill('1M');
+  await page.getByLabel('Source and load resistance').fill('1M');
   await expect(answer).toHaveText('Corner frequency: 15.9 Hz.');
   await page.getByLabel('Frequency of the signal').fill('20 µF');
   await expect(page.locator('#f-note')).toHaveClass('fault');

@@ -1,4 +1,5 @@
 import { add, mapRising, scale, type Range } from '../quantities/range.ts';
+import { timesAsked } from './beyond-telling.ts';
 import { REFERENCE_CELSIUS } from './reference.ts';
 import { thermalNoise } from './resistor.ts';
 
@@ -11,11 +12,11 @@ export const steadyError = (offset: Range, bias: Range, source: number, gain: nu
 
 /** Bandwidth left at a gain, as a multiple of a signal frequency (Hz): f_T/(G*f). */
 export const bandwidthLeft = (unityGain: Range, gain: number, frequency: number): Range =>
-  scale(unityGain, 1 / (gain * frequency));
+  timesAsked(unityGain, gain * frequency);
 
 /** Slew rate (V/s) as a multiple of what a sine of a peak (V) and frequency (Hz) asks: 2*pi*f*V_P. */
 export const slewLeft = (slew: Range, frequency: number, peak: number): Range =>
-  scale(slew, 1 / (2 * Math.PI * frequency * peak));
+  timesAsked(slew, 2 * Math.PI * frequency * peak);
 
 /**
  * Phase (degrees) left of the 90 of an integrator-like loop when output resistance (ohm) and load

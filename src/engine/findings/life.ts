@@ -1,5 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import type { Basis, PropertyId, SourceId } from '../catalogue.ts';
+import { BEYOND_TELLING } from '../equations/beyond-telling.ts';
 import { voltageLifeFactor, wearLife } from '../equations/life.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
@@ -71,9 +72,6 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
   };
 };
 
-/** Share of a life that is as good as none: beyond it nobody tells more from less. */
-const OF_NONE = 1000;
-
 /** A life in words: a part that boils by self-heating has none, be it minutes or microseconds. */
 const lifeInWords = (life: Range): string => {
   if (life.min >= HOUR) return `${formatQuantity(life, 's')} of use`;
@@ -93,7 +91,7 @@ export const life: FindingModel = {
     const inUse = conditionOf(circumstances, 'years').max * conditionOf(circumstances, 'duty').max;
     return {
       status: 'known',
-      value: mapFalling(own.life, (seconds) => Math.min(inUse / seconds, OF_NONE)),
+      value: mapFalling(own.life, (seconds) => Math.min(inUse / seconds, BEYOND_TELLING)),
       properties: own.properties,
       sources: own.sources,
       bases: own.bases,

@@ -1,5 +1,6 @@
+import { timesAsked } from '../../equations/beyond-telling.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import { mapFalling, scale } from '../../quantities/range.ts';
+import { mapFalling } from '../../quantities/range.ts';
 import { byFigures, factAt, type DeviceModel } from '../model.ts';
 
 /** A level that the circuit gives, as a share of one that the part asks for. */
@@ -17,7 +18,7 @@ const given = (property: string, level: string): DeviceModel =>
   byFigures({
     properties: [property],
     at: 'supply',
-    value: (numbers) => scale(factAt(numbers, 0), 1 / numbers.of(level)),
+    value: (numbers) => timesAsked(factAt(numbers, 0), numbers.of(level)),
     working: (numbers) =>
       `${formatQuantity(factAt(numbers, 0), 'V')} against ${formatValue(numbers.of(level), 'V')}`,
   });
@@ -31,7 +32,7 @@ export const givesLow = given('output-low', 'next-low');
 export const sinks = byFigures({
   properties: ['sink-current'],
   at: 'supply',
-  value: (numbers) => scale(factAt(numbers, 0), 1 / numbers.of('sink-needed')),
+  value: (numbers) => timesAsked(factAt(numbers, 0), numbers.of('sink-needed')),
   working: (numbers) =>
     `${formatQuantity(factAt(numbers, 0), 'A')} against ${formatValue(numbers.of('sink-needed'), 'A')}`,
 });

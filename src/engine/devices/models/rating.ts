@@ -1,9 +1,7 @@
+import { BEYOND_TELLING } from '../../equations/beyond-telling.ts';
 import { formatQuantity, formatValue, type Unit } from '../../quantities/index.ts';
 import { mapFalling } from '../../quantities/range.ts';
 import { byFigures, factAt, type DeviceModel } from '../model.ts';
-
-/** What counts as the share of a part that asks for nothing: beyond it nobody tells more from less. */
-const OF_NOTHING = 1000;
 
 /** A number of the circuit as a share of what the part is rated for, or needs at the least. */
 export const shareOf = (
@@ -17,7 +15,7 @@ export const shareOf = (
     ...(at === undefined ? {} : { at }),
     value: (numbers) =>
       mapFalling(factAt(numbers, 0), (rating) =>
-        rating > 0 ? Math.min(OF_NOTHING, numbers.of(condition) / rating) : OF_NOTHING,
+        rating > 0 ? Math.min(BEYOND_TELLING, numbers.of(condition) / rating) : BEYOND_TELLING,
       ),
     working: (numbers) => {
       const asked = factAt(numbers, 0);

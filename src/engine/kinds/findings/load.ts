@@ -1,3 +1,4 @@
+import { shareOfBorne } from '../../equations/beyond-telling.ts';
 import { dissipation } from '../../equations/heat.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
 import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
@@ -19,7 +20,8 @@ const shareLeft = (
 const loadOf = (known: Known<Line>, part: KindPart, circumstances: KindCircumstances): Range => {
   const { min, typ, max } = spreadOf(part);
   const allowed = (part.rating ?? 0) * shareLeft(known, circumstances);
-  const share = (ohm: number): number => dissipation(rmsVoltage(circumstances), ohm) / allowed;
+  const share = (ohm: number): number =>
+    shareOfBorne(dissipation(rmsVoltage(circumstances), ohm), allowed);
   return { min: share(max), typ: share(typ), max: share(min) };
 };
 
@@ -29,11 +31,13 @@ export const resistorPower: KindModel = fromProperties(
   loadOf,
   (known, part, circumstances, value) => {
     const volts = rmsVoltage(circumstances);
+    const left = shareLeft(known, circumstances);
     return (
       `${formatValue(volts, 'V')} on ${formatValue(valueOf(part), 'ohm')} is ` +
       `${formatValue(dissipation(volts, valueOf(part)), 'W')}; ${formatValue(part.rating ?? NaN, 'W')} × ` +
-      `${formatValue(shareLeft(known, circumstances), 'fraction')} at ` +
-      `${formatValue(conditionOf(circumstances, 't-max').max, 'degC')}: ${formatValue(value.typ, 'fraction')} of it`
+      `${formatValue(left, 'fraction')} at ` +
+      `${formatValue(conditionOf(circumstances, 't-max').max, 'degC')}: ` +
+      (left > 0 ? `${formatValue(value.typ, 'fraction')} of it` : 'none is left of its power')
     );
   },
 );

@@ -1,3 +1,4 @@
+import { shareOfBorne } from '../../equations/beyond-telling.ts';
 import { driftBySlope } from '../../equations/drift.ts';
 import { greaterOf } from '../../equations/trimmer.ts';
 import { conditionOf, plain } from '../../findings/model.ts';
@@ -35,7 +36,7 @@ const transfer = (property: 'adjust-rheostat' | 'adjust-divider'): KindModel =>
     ({ [property]: fine }, part, circumstances) => {
       const { min, typ, max } = spreadOf(part);
       const share = (step: number, total: number): number =>
-        step / presetFor(total, 1, circumstances).newRatio;
+        shareOfBorne(step, presetFor(total, 1, circumstances).newRatio);
       return { min: share(fine.min, min), typ: share(fine.typ, typ), max: share(fine.max, max) };
     },
     ({ [property]: fine, turns }, part, circumstances, value) => {
@@ -80,8 +81,8 @@ export const endResistance: KindModel = fromProperties(
     const total = spreadOf(part);
     return {
       min: 0,
-      typ: greaterOf(share.typ, ohm.typ, total.typ) / set.typ,
-      max: greaterOf(share.max, ohm.max, total.max) / set.min,
+      typ: shareOfBorne(greaterOf(share.typ, ohm.typ, total.typ), set.typ),
+      max: shareOfBorne(greaterOf(share.max, ohm.max, total.max), set.min),
     };
   },
   ({ 'end-share': share, 'end-ohm': ohm }, part, circumstances) =>
@@ -120,13 +121,13 @@ export const wiperLoad: KindModel = fromProperties(
   (_known, part, circumstances) => {
     const ampere = conditionOf(circumstances, 'wiper-current').max;
     const { min, typ, max } = spreadOf(part);
-    const share = (ohm: number): number => ampere / carried(part, ohm, circumstances);
+    const share = (ohm: number): number => shareOfBorne(ampere, carried(part, ohm, circumstances));
     return { min: share(min), typ: share(typ), max: share(max) };
   },
   (_known, part, circumstances, value) => {
     const ampere = conditionOf(circumstances, 'wiper-current').max;
     return (
-      `${formatValue(ampere, 'A')} of ${formatValue(ampere / value.typ, 'A')}, which ` +
+      `${formatValue(ampere, 'A')} of ${formatValue(carried(part, valueOf(part), circumstances), 'A')}, which ` +
       `${formatValue(part.rating ?? NaN, 'W')} in the whole ${formatValue(valueOf(part), 'ohm')} allow at any setting when warm: ` +
       formatValue(value.typ, 'fraction')
     );
@@ -138,7 +139,7 @@ export const wiperNoise: KindModel = fromProperties(
   ['contact-share', 'contact-ohm'],
   ({ 'contact-share': share, 'contact-ohm': ohm }, part, circumstances) => {
     const set = settingOf(part, circumstances);
-    const most = greaterOf(share.max, ohm.max, valueOf(part)) / set.typ;
+    const most = shareOfBorne(greaterOf(share.max, ohm.max, valueOf(part)), set.typ);
     return { min: 0, typ: most / 2, max: most };
   },
   ({ 'contact-share': share, 'contact-ohm': ohm }, part, circumstances, value) =>

@@ -1,3 +1,4 @@
+import { shareOfBorne } from '../../equations/beyond-telling.ts';
 import {
   atWiper,
   contactJump,
@@ -37,10 +38,11 @@ const largestOf = ({ track, current }: AtWiper): number => Math.max(track, curre
 export const dividerCurrent: KindModel = fromProperties(
   ['full-power-to', 'no-power-from'],
   (_known, part, circumstances) =>
-    overTotals(
-      part,
-      (total) =>
-        largestOf(atWiper(hungOn(total, circumstances))) / carried(part, total, circumstances),
+    overTotals(part, (total) =>
+      shareOfBorne(
+        largestOf(atWiper(hungOn(total, circumstances))),
+        carried(part, total, circumstances),
+      ),
     ),
   (_known, part, circumstances, value) => {
     const hung = hungOn(valueOf(part), circumstances);
