@@ -174,7 +174,7 @@ export const reservoir = withFacts(factsOf)({
     ...noteIf(
       peak === 0,
       'limit',
-      'The diodes drop more than the winding gives at its crest: nothing gets through.',
+      'The diodes drop more than the winding gives at its peak: nothing gets through.',
     ),
     ...noteIf(
       reg !== undefined && headroom < 0,
