@@ -1,3 +1,5 @@
+import { given } from '../given.ts';
+
 /** A number found in a text, kept as digits so that a prefix can be put in without rounding. */
 export interface ScannedNumber {
   /** Digits, with a point where there is a decimal sign, without sign: `4.7`, `.5`. */
@@ -7,6 +9,8 @@ export interface ScannedNumber {
   exponent: number;
   /** Whether it is in scientific notation. */
   scientific: boolean;
+  /** Set where the comma may part thousands as well: the number if it does. */
+  thousands?: string;
   /** The letter that stood for the decimal point, if any. */
   letter?: string;
   /** Index behind it. */
@@ -17,6 +21,8 @@ const GROUPED = /^\d{1,3}(?:([ '’])\d{3})(?:\1\d{3})*(?!\d)(?:[.,]\d+)?/u;
 const COMMA_GROUPS = /^\d{1,3}(?:,\d{3}){2,}(?:\.\d+)?(?![\d,])|^\d{1,3}(?:,\d{3})+\.\d+(?![\d,])/u;
 const POINT_GROUPS = /^\d{1,3}(?:\.\d{3}){2,}(?:,\d+)?(?![\d.])|^\d{1,3}(?:\.\d{3})+,\d+(?![\d.])/u;
 const PLAIN = /^(?:\d+[.,]\d+|\d+[.,](?![.\d])|\d+|[.,]\d+)/u;
+/** Three digits behind a comma that end in a nought: thousands at least as likely as decimals. */
+const RATHER_THOUSANDS = /^[1-9]\d{0,2},\d\d0$/u;
 const EXPONENT = /^[eE]([+-]?\d+)/u;
 
 /** A number with a letter for its decimal point, by the letters that may be one. */
@@ -45,7 +51,13 @@ const fraction = (rest: string): { digits: string; length: number } | undefined 
   return { digits: String(value), length: all.length };
 };
 
-const mantissa = (rest: string): { digits: string; length: number } | undefined => {
+interface Mantissa {
+  digits: string;
+  length: number;
+  thousands?: string;
+}
+
+const mantissa = (rest: string): Mantissa | undefined => {
   const parted = fraction(rest);
   if (parted !== undefined) return parted;
   const grouped = GROUPED.exec(rest);
@@ -60,17 +72,22 @@ const mantissa = (rest: string): { digits: string; length: number } | undefined 
     const digits = points[0].replace(/\./gu, '').replace(',', '.');
     return { digits, length: points[0].length };
   }
-  const plain = PLAIN.exec(rest);
-  if (!plain) return undefined;
-  return { digits: plain[0].replace(',', '.'), length: plain[0].length };
+  const [plain] = PLAIN.exec(rest) ?? [];
+  if (plain === undefined) return undefined;
+  return {
+    digits: plain.replace(',', '.'),
+    length: plain.length,
+    ...(RATHER_THOUSANDS.test(plain) ? { thousands: plain.replace(',', '') } : {}),
+  };
 };
 
 /**
  * The number that starts at an index, with its sign.
  *
  * Groups of three may be parted by spaces or apostrophes: `10 000`, `10'000`. A point or a comma
- * followed by three digits is ambiguous and stays a decimal sign (`10.000` and `10,000` are ten),
- * unless there are several such groups or both signs occur: `1,000,000`, `1.000,5`, `1,000.5`.
+ * followed by three digits is ambiguous and stays a decimal sign (`10.000` is ten), unless there are
+ * several such groups or both signs occur: `1,000,000`, `1.000,5`, `1,000.5`. A comma before three
+ * digits that end in a nought (`10,000`) is told as `thousands`, so that it can be asked about.
  *
  * @param letters letters that may stand for the decimal point, as in `4n7` and `R47`
  */
@@ -103,6 +120,7 @@ export const scanNumber = (
     negative,
     exponent: Number(exponent?.[1] ?? 0),
     scientific: exponent !== null,
+    ...given('thousands', found.thousands),
     end: from + found.length + (exponent?.[0].length ?? 0),
   };
 };
