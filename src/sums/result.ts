@@ -56,11 +56,12 @@ const outputsPiece = (sum: Sum, { outputs }: SumAnswer, habit?: Habit): Markup =
 
 const NOTE_WORDS = { caution: 'Caution', limit: 'Limit', remark: '' } as const;
 
-const noteMarkup = ({ kind, text, source }: SumNote): Markup =>
+const noteMarkup = ({ kind, text, source, atEnds }: SumNote): Markup =>
   h(
     'li',
     { class: `sum-note sum-note-${kind}` },
-    NOTE_WORDS[kind] !== '' && h('strong', {}, `${NOTE_WORDS[kind]}: `),
+    NOTE_WORDS[kind] !== '' &&
+      h('strong', {}, `${NOTE_WORDS[kind]}${atEnds ? ', at an end of a range' : ''}: `),
     text,
     source !== undefined && [' ', link(`/sources/${source}/`, 'Source')],
   );

@@ -2,6 +2,7 @@ import type { Catalogue } from '../catalogue.ts';
 import type { Habit, Range } from '../quantities/index.ts';
 import { chanceOf, USUAL_SEED, type Chance } from './chance.ts';
 import { plotOf } from './curves.ts';
+import { notesOf } from './notes.ts';
 import type { SumPlot } from './picture.ts';
 import { readInputs } from './read-inputs.ts';
 import { isRange, spanOf, typicalOf, type GivenValues } from './span.ts';
@@ -81,7 +82,7 @@ export const resultWith = (
     }),
     seed,
     tables: sum.tables?.(values, facts, habit) ?? [],
-    notes: sum.notes?.(values, sum.at(values, facts), facts) ?? [],
+    notes: notesOf(sum, given, facts),
     plots: [
       ...sum.plots.flatMap((spec) => plotOf(sum, spec, given, facts) ?? []),
       ...(sum.pictures?.(values, facts) ?? []),

@@ -77,6 +77,23 @@ const extremes = (
 };
 
 /**
+ * Visits the points at which a sum is worked out besides the typical one: each combination of the ends
+ * of its ranges, or of many ranges those where an output is likely to be least or greatest. None where
+ * no input has a width.
+ */
+export const visitEnds = (
+  sum: Sum,
+  given: GivenValues,
+  facts: unknown,
+  visit: (values: InputValues) => void,
+): void => {
+  const [wide, middle] = [wideInputs(given), typicalOf(given)];
+  if (wide.length > EVERY_CORNER) {
+    extremes(wide, middle, (values) => sum.at(values, facts)).forEach(visit);
+  } else if (wide.length > 0) visitCorners(wide, { ...middle }, visit);
+};
+
+/**
  * Outputs of a sum over the ranges of its inputs. An input that occurs twice in an equation is one
  * quantity: the sum is worked out anew at each combination of ends, so nothing widens falsely. An
  * output that is not defined at the typical values is left out; one that is not defined at some
@@ -98,8 +115,6 @@ export const spanOf = (sum: Sum, given: GivenValues, facts: unknown): Record<str
       if (value > span.max) span.max = value;
     }
   };
-  const wide = wideInputs(given);
-  if (wide.length > EVERY_CORNER) extremes(wide, middle, outputsAt).forEach(widen);
-  else if (wide.length > 0) visitCorners(wide, { ...middle }, widen);
+  visitEnds(sum, given, facts, widen);
   return spans;
 };

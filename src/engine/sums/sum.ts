@@ -58,6 +58,8 @@ export interface SumNote {
   kind: 'caution' | 'limit' | 'remark';
   text: string;
   source?: SourceId;
+  /** It holds not for the typical values, but somewhere in the ranges that were given. */
+  atEnds?: true;
 }
 
 /** A note that stands beside a result where something holds; none otherwise. */

@@ -4,7 +4,7 @@ import type { Habit } from '../../../src/engine/quantities/index.ts';
 import { chanceOf } from '../../../src/engine/sums/chance.ts';
 import { readInputs, readSeed } from '../../../src/engine/sums/read-inputs.ts';
 import { headlineOf, resultOf, runSumOf } from '../../../src/engine/sums/run-sum.ts';
-import { quantity, type Sum } from '../../../src/engine/sums/sum.ts';
+import { noteIf, quantity, type Sum } from '../../../src/engine/sums/sum.ts';
 import { exact, facts, given, line, spec } from './made-up.ts';
 
 const COMMA: Habit = { decimal: 'comma' };
@@ -30,6 +30,33 @@ describe('all that a sum comes to', () => {
     expect(Object.hasOwn(result, 'answer')).toBe(false);
     expect(result.chances.map(({ output }) => output)).toEqual(['y']);
     expect(result.chances[0]?.chance.drawn).toEqual(chanceOf(line, wide, facts, 'y', 7)?.drawn);
+  });
+
+  test('tells what is a caution or a limit somewhere in a range, once, cautions first', () => {
+    const sum: Sum = {
+      ...line,
+      notes: ({ x }, { y = 0 }) => [
+        { kind: 'remark', text: `at ${String(x)}` },
+        ...noteIf(y > 40, 'limit', 'above 40'),
+        ...noteIf(y < 20, 'caution', 'below 20'),
+        ...noteIf(y > 29, 'limit', 'above 29'),
+        ...noteIf(Number(x) === 10, 'caution', 'at ten'),
+      ],
+    };
+    // From 9 times 2 to 12 times 4.
+    expect(resultOf(sum, wide, facts).notes).toEqual([
+      { kind: 'caution', text: 'at ten' },
+      { kind: 'caution', text: 'below 20', atEnds: true },
+      { kind: 'limit', text: 'above 40', atEnds: true },
+      { kind: 'remark', text: 'at 10' },
+      { kind: 'limit', text: 'above 29' },
+    ]);
+    const typical = { ...sum, laborious: true } as const;
+    expect(resultOf(typical, wide, facts).notes.map(({ text }) => text)).toEqual([
+      'at 10',
+      'above 29',
+      'at ten',
+    ]);
   });
 
   test('draws what the sum says, or nothing where that takes too long', () => {
