@@ -100,6 +100,14 @@ export const failureRateRow = z.strictObject({
   ...provenance,
 });
 
+/** A letter for the point of the value of a film chip of the American military. */
+export const militaryChipLetterRow = z.strictObject({
+  letter: text,
+  factor: positive.describe('ohm, of the figures with the letter for their point'),
+  percent: positive.describe('tolerance that it stands for as well, each way'),
+  ...provenance,
+});
+
 /** A letter or word for how the resistance of a potentiometer follows its travel. */
 export const taperRow = z.strictObject({
   letter: text.describe('letter or word as it is printed'),

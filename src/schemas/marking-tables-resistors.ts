@@ -2,6 +2,7 @@ import {
   chipResistorCodeRow,
   chipResistorMultiplierRow,
   failureRateRow,
+  militaryChipLetterRow,
   resistorFormRow,
   resistorStyleRow,
   resistorTemperatureLetterRow,
@@ -69,6 +70,14 @@ export const resistorTables = {
     key: ['letter'],
     references: [source],
     about: 'Letters for the failure rate of American military parts.',
+  },
+  'markings/military-chip-letters.csv': {
+    name: 'militaryChipLetters',
+    row: militaryChipLetterRow,
+    key: ['letter'],
+    references: [source],
+    about:
+      'Letters for the point of the values of American military film chips, with their tolerance.',
   },
   'markings/potentiometer-tapers.csv': {
     name: 'tapers',

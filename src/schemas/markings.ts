@@ -17,6 +17,7 @@ import type {
   chipResistorCodeRow,
   chipResistorMultiplierRow,
   failureRateRow,
+  militaryChipLetterRow,
   resistorFormRow,
   resistorStyleRow,
   resistorTemperatureLetterRow,
@@ -289,6 +290,7 @@ export interface MarkingTables extends ColourTables {
   letterFirstCodes: Rows<typeof chipResistorCodeRow>;
   resistorStyles: Rows<typeof resistorStyleRow>;
   failureRates: Rows<typeof failureRateRow>;
+  militaryChipLetters: Rows<typeof militaryChipLetterRow>;
   tapers: Rows<typeof taperRow>;
   printedUnits: Rows<typeof printedUnitRow>;
   arrangements: Rows<typeof arrangementRow>;

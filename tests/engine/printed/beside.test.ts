@@ -286,6 +286,8 @@ describe('letters of the material and of the taper', () => {
         ['КСГ', 'usual', 'mica', 'soviet'],
         ['СГМ', 'usual', 'mica', 'soviet'],
         ['SM', 'usual', 'mica'],
+        ['ССГ', 'usual', 'mica', 'soviet'],
+        ['КСОТ', 'usual', 'mica', 'soviet'],
       ],
     ],
     [{ type: 'no-such-type' }, 'dielectric', []],

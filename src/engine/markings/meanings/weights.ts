@@ -28,6 +28,8 @@ export const weights = {
   voltageWithUnit: { usual: 2, other: 1.5, rare: 0 },
   /** Two figures and a letter of a chip resistor, and a letter before two figures. */
   chipCode: 2.6,
+  /** A letter and a figure with nothing but volts beside them: what else would be printed so? */
+  mantissaAlone: 2.2,
   /** The same where nothing else is printed, as on small chips. */
   chipCodeAlone: 1.2,
   letterFirstCode: 0,

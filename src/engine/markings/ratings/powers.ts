@@ -94,6 +94,34 @@ const bareFractionsAt = (scan: Scan, at: number): Token[] => {
   return wattsToken(scan, { at, end, watts: 1 / Number(fraction.slice(2)), needs });
 };
 
+/** Watts that resistors are made for, as they are printed without their unit behind a style or a stroke. */
+const BARE_WATTS = /(?:0[.,](?:05|062|1|12|125|2|25|33|5)|[125]|10)(?![\p{L}\d/]|[.,]\d)/uy;
+
+/** A style of resistors in Cyrillic before its watts: `УЛМ 0,12 56к`, `С2-29В 0,25 10,2к`. */
+const STYLE_BEFORE = /(?:^|\s)[А-Я]{1,4}\d{0,2}(?:-\d{1,2}[А-Я]?)?\s$/u;
+
+/** Ohms with a letter before a stroke: `22k/0,5`. */
+const OHMS_BEFORE = /\d[kKMRΩ]\d*\s?\/$/u;
+
+const WITH_STYLE: readonly Need[] = ['style-before', 'whole-word'];
+
+/** The power of a resistor without its unit, behind its style and before its value, or behind a stroke. */
+const bareWattsAt = (scan: Scan, at: number): Token[] => {
+  const { text } = scan.marking;
+  if (!isFigure(text.charAt(at)) || isFigure(text.charAt(at - 1))) return [];
+  BARE_WATTS.lastIndex = at;
+  const figures = BARE_WATTS.exec(text)?.[0];
+  if (figures === undefined) return [];
+  const before = text.slice(0, at);
+  const made = { at, end: at + figures.length, watts: Number(figures.replace(',', '.')) };
+  const isBeforeOhms = /^\s+\d/u.test(text.slice(made.end));
+  if (STYLE_BEFORE.test(before) && isBeforeOhms)
+    return wattsToken(scan, { ...made, needs: WITH_STYLE });
+  return OHMS_BEFORE.test(before) && made.watts < 1
+    ? wattsToken(scan, { ...made, needs: OF_RESISTOR })
+    : [];
+};
+
 const withUnitAt = (scan: Scan, at: number): Token[] =>
   sizesAt(scan, at)
     .filter(({ value }) => value > 0 && value <= MOST_WATTS)
@@ -148,4 +176,5 @@ export const powersAt = (scan: Scan, at: number): Token[] => [
   ...withUnitAt(scan, at),
   ...bareFractionsAt(scan, at),
   ...unitForPointAt(scan, at),
+  ...bareWattsAt(scan, at),
 ];

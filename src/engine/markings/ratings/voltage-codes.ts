@@ -9,6 +9,7 @@ import { voltsFoundAt, type Item, type Scan } from '../lexicon/scan.ts';
 import {
   beforeThreeFigures,
   hasNanoInLatin,
+  isChipCodeAt,
   isCodeAt,
   isFigure,
   isLetter,
@@ -155,6 +156,16 @@ const endsFraction = (scan: Scan, at: number, end: number): boolean =>
   /(?<![\d.,])\d\/$/u.test(scan.marking.text.slice(0, at)) &&
   (isUnitOfPower(scan, end - 1, end) || isUnitOfPower(scan, skipBlanks(scan.marking, end)));
 
+/** Whether a letter and a figure are all that follows a letter, as the code of a small chip does: `JA7`. */
+const isBeforeChipCode = ({ marking }: Scan, at: number, end: number): boolean =>
+  at === 0 && end === 1 && marking.text.length === end + 2 && isChipCodeAt(marking.text, end);
+
+const IN_TYPE_NUMBER = /(?<![\p{L}\d])\p{L}{2}[\p{L}\d]*\d{3}\p{L}{1,2}$/u;
+
+/** Whether one figure stands behind the tolerance letter of a type number, where it is a grade: `CQ09A1MC104K3`. */
+const isGradeOfNumber = ({ marking: { text } }: Scan, at: number, end: number): boolean =>
+  end - at === 1 && IN_TYPE_NUMBER.test(text.slice(0, at));
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
@@ -168,7 +179,11 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
   if (stands === 'before-figures')
-    return beforeThreeFigures(scan.marking, found.end - 1, found.end);
+    return (
+      beforeThreeFigures(scan.marking, found.end - 1, found.end) ||
+      isBeforeChipCode(scan, at, found.end)
+    );
+  if (stands === 'behind-value' && isGradeOfNumber(scan, at, found.end)) return false;
   if (isLetterBehind(scan, stands, found.end)) return false;
   // A letter first makes a lot code of it sooner than a number that was misread.
   return stands !== 'behind-value' || (inFigures && !figuresRunOn(scan, found.end));

@@ -57,7 +57,8 @@ export const rangeToken = (
 
 /** A range without its unit, such as `3-30`: the picofarads of a trimmer. */
 export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] => {
-  if (scan.marking.text.slice(at, list.end).includes('/')) return [];
+  // Between strokes they are a value and its volts, save where a trimmer is named before: `КПК-М 4/15`.
+  const hasStroke = scan.marking.text.slice(at, list.end).includes('/');
   if (list.numbers.some(({ padded }) => padded === true)) return [];
   return scan.lexicon.values.forms.range
     .filter((form) => {
@@ -73,7 +74,10 @@ export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] =
         bodies: form.bodyBits,
         origins: form.originBits,
         source: form.source,
-      }).map((token) => ({ ...token, needs: ['whole-word'] as const })),
+      }).map((token) => ({
+        ...token,
+        needs: hasStroke ? (['whole-word', 'type-before'] as const) : (['whole-word'] as const),
+      })),
     );
 };
 

@@ -150,7 +150,8 @@ const setsApart = ({ text }: Marking, at: number): boolean => {
   );
 };
 
-const TIMES = /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)x(?=\s+\d))/uy;
+const TIMES =
+  /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)x(?=\s+\d)|(?<=(?:\d\d|[.,]\d))[xх](?=\d{2}(?!\d*\s?mm)))/uy;
 
 /** Whether the sign between a value and its volts stands at an index, as in `100 µF × 25 V` and `100µF x 25V`. */
 export const isTimesAt = ({ text }: Marking, at: number): boolean => {
@@ -211,6 +212,14 @@ const CODE = /[1-9]\d{2}(?!\d)/y;
 export const isCodeAt = ({ text }: Marking, at: number): boolean => {
   CODE.lastIndex = at;
   return CODE.test(text);
+};
+
+const CHIP_CODE = /[A-Za-z]\d(?![\p{L}\d])/uy;
+
+/** Whether a letter and a figure stand at an index, as the code of the value of a small chip. */
+export const isChipCodeAt = (text: string, at: number): boolean => {
+  CHIP_CODE.lastIndex = at;
+  return CHIP_CODE.test(text);
 };
 
 const MILITARY = /(?<![\p{L}\d])[A-Z]{2,3}\d{2}[A-Z]{1,4}$/u;

@@ -3,8 +3,15 @@ import type { Token } from '../meanings/token.ts';
 import { times, valueToken } from './value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
 
-/** Values of small chips: a letter for two figures, then a figure that counts the noughts. */
+/** Whether nothing is printed but the code, and at most the letter of its volts before it. */
+const isAlone = (text: string, at: number): boolean => at <= 1 && text.length === at + 2;
+
+/**
+ * Values of small chips: a letter for two figures, then a figure that counts the noughts. The letter of the
+ * volts may touch it where nothing else is printed.
+ */
 export const mantissaValuesAt = ({ lexicon, marking }: Scan, at: number): Token[] => {
+  const isTouched = at === 1 && marking.text.length === at + 2;
   const { mantissas, chipMultipliers } = lexicon.values;
   const digits = chipMultipliers.get(marking.text.charAt(at + 1)) ?? [];
   const letters = digits.length === 0 ? [] : (mantissas.get(marking.text.charAt(at)) ?? []);
@@ -18,9 +25,11 @@ export const mantissaValuesAt = ({ lexicon, marking }: Scan, at: number): Token[
         figures: '',
         weight:
           weightOf(weights.mantissaLetter, row.use) +
+          (isAlone(marking.text, at) ? weights.mantissaAlone : 0) +
           (row.bodies.includes(lexicon.hints.body ?? '') ? weights.ceramicChipKnown : 0),
-        needs: ['whole-word'],
-        bodies: row.bodyBits,
+        needs: isTouched ? [] : ['whole-word'],
+        // With its volts it is as well a chip of tantalum, which alone is marked with them.
+        bodies: isTouched ? lexicon.bodies.bitsOf([...row.bodies, 'tantalum']) : row.bodyBits,
         origins: row.originBits,
         source: row.source,
         settle: 'only ceramic chips carry a letter and a figure alone',

@@ -199,9 +199,9 @@ const besideWords = (text: string): string => text.replace(WORDS_BEFORE, '');
  * that it is no tolerance.
  */
 const OHMS_ALONE =
-  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?\s?k|\d+[.,]\d+\s?[KM]|\d+(?:[.,]\d+)?\s?[kKM](?:\s+|\s*±\s*)\d*(?:[.,]?\d+)\s*%)$/u;
+  /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?\s?k|\d+[.,]\d+\s?[KM]|\d+(?:[.,]\d+)?\s?[kKM](?:\s+|\s*(?:±|\+\/?[-−–]|[-−–])\s*)\d*(?:[.,]?\d+)\s*%)$/u;
 
-const TOLERANCE_BEHIND = String.raw`(?:\s?[FGJKM]|(?:\s+|\s?±\s?)\d*[.,]?\d+\s?%)`;
+const TOLERANCE_BEHIND = String.raw`(?:\s?[FGJKM]|(?:\s+|\s?(?:±|\+/?[-−–])\s?)\d*[.,]?\d+\s?%)`;
 
 /** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
 const POINT_AND_TOLERANCE = new RegExp(String.raw`^\d{1,3}R\d{1,2}${TOLERANCE_BEHIND}$`, 'u');

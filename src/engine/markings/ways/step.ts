@@ -1,5 +1,5 @@
 import type { Lexicon } from '../lexicon/lexicon.ts';
-import { isFigure, wordBegins, wordEnds, type Marking } from '../text/text.ts';
+import { isChipCodeAt, isFigure, wordBegins, wordEnds, type Marking } from '../text/text.ts';
 import type { Content, Meaning, Need, Slot, Token } from '../meanings/token.ts';
 import { spanHolds } from '../ratings/tolerances.ts';
 import { weights } from '../meanings/weights.ts';
@@ -96,6 +96,7 @@ export const mayStand = ({ at, end, needs }: Token, marking: Marking): boolean =
     return (
       need !== 'touching-before-value' ||
       isFigure(marking.text.charAt(end)) ||
+      isChipCodeAt(marking.text, end) ||
       marking.worn[end] === true
     );
   });

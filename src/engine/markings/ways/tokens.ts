@@ -1,4 +1,5 @@
 import { mantissaValuesAt } from '../values/chip-values.ts';
+import { militaryChipsAt } from '../values/military-chips.ts';
 import { climateAt } from '../ratings/climate.ts';
 import { datesAt } from '../beside/dates.ts';
 import { figureValuesAt } from '../values/figure-values.ts';
@@ -53,6 +54,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     powers,
     otherShapesAt(scan, at),
     mantissaValuesAt(scan, at),
+    militaryChipsAt(scan, at),
     singleCharactersAt(scan, at),
     chipResistorsAt(scan, at),
     writtenTolerancesAt(scan, at),

@@ -195,7 +195,8 @@ describe('the range of a trimmer', () => {
     ['10-101', []],
     ['3-7.5', [[5, 'adjustable from 3 pF to 7.5 pF', RANGE, 'whole-word']]],
     ['3-7.4', []],
-    ['3/30', []],
+    // A value and its volts, save where a trimmer is named before.
+    ['3/30', [[4, 'adjustable from 3 pF to 30 pF', RANGE, 'whole-word type-before']]],
     ['3+30', [[4, '2 sections: 3 µF and 30 µF', other + (2 * fine) / 2]]],
     ['03-30', []],
     ['3-030', []],

@@ -13,6 +13,7 @@ const {
   completedUnit,
   mantissaLetter,
   ceramicChipKnown,
+  mantissaAlone,
   valueWithUnit,
 } = weights;
 
@@ -69,18 +70,18 @@ describe('a letter and a figure of a small chip', () => {
     [
       'A5',
       [
-        [2, '100 nF', mantissaLetter.usual, 'whole-word'],
-        [2, '1 µF', mantissaLetter.rare, 'whole-word'],
+        [2, '100 nF', mantissaLetter.usual + mantissaAlone, 'whole-word'],
+        [2, '1 µF', mantissaLetter.rare + mantissaAlone, 'whole-word'],
       ],
     ],
-    ['J3', [[2, '2.2 nF', mantissaLetter.usual, 'whole-word']]],
+    ['J3', [[2, '2.2 nF', mantissaLetter.usual + mantissaAlone, 'whole-word']]],
     [
       'J3',
-      [[2, '2.2 nF', mantissaLetter.usual + ceramicChipKnown, 'whole-word']],
+      [[2, '2.2 nF', mantissaLetter.usual + mantissaAlone + ceramicChipKnown, 'whole-word']],
       { body: 'ceramic-chip' },
     ],
-    ['J9', [[2, '0.22 pF', mantissaLetter.usual, 'whole-word']]],
-    ['g1', [[2, '90 pF', mantissaLetter.rare, 'whole-word']]],
+    ['J9', [[2, '0.22 pF', mantissaLetter.usual + mantissaAlone, 'whole-word']]],
+    ['g1', [[2, '90 pF', mantissaLetter.rare + mantissaAlone, 'whole-word']]],
     ['JJ', []],
     ['3J', []],
     ['J', []],

@@ -1,0 +1,146 @@
+import { describe, expect, test } from 'vitest';
+import { readMarking } from '../../../src/engine/markings/index.ts';
+import { catalogue } from './tables.ts';
+
+/** Single markings that were typed into the reader as they stood on parts, where each was read wrongly at first. */
+
+interface Told {
+  /** F, ohm, V, W. */
+  c?: number;
+  r?: number;
+  volts?: number;
+  watts?: number;
+  /** The wider side, as a fraction. */
+  within?: number;
+  type?: string;
+  sure?: 'sure';
+}
+
+const toldBy = (mark: string): Told => {
+  const [best] = readMarking(catalogue, mark);
+  if (best === undefined) return {};
+  const { capacitance, resistance, ratedVoltage, power, tolerance, types, sure } = best;
+  return {
+    ...(capacitance === undefined ? {} : { c: capacitance.typ }),
+    ...(resistance === undefined ? {} : { r: resistance.typ }),
+    ...(ratedVoltage === undefined ? {} : { volts: ratedVoltage.typ }),
+    ...(power === undefined ? {} : { watts: power.typ }),
+    ...(tolerance?.unit === 'fraction' ? { within: tolerance.plus } : {}),
+    ...(types[0] === undefined ? {} : { type: types[0] }),
+    ...(sure === 'sure' ? { sure } : {}),
+  };
+};
+
+const near = (told: Told): unknown =>
+  Object.fromEntries(
+    Object.entries(told).map(([key, value]) => [
+      key,
+      typeof value === 'number' ? expect.closeTo(value, 15) : (value as unknown),
+    ]),
+  );
+
+/** What the best reading says, save how sure it is and its type where a case does not ask. */
+const check = (mark: string, asked: Told): void => {
+  const { type, sure, ...values } = toldBy(mark);
+  const told = {
+    ...values,
+    ...(asked.type === undefined ? {} : { type }),
+    ...(asked.sure === undefined ? {} : { sure }),
+  };
+  expect(told).toEqual(near(asked));
+};
+
+describe('signs behind values', () => {
+  test.each<[string, Told]>([
+    ['10k±1%', { r: 10e3, within: 0.01 }],
+    ['10k+-1%', { r: 10e3, within: 0.01 }],
+    ['10k+/-5%', { r: 10e3, within: 0.05 }],
+    ['4k7-5%', { r: 4700, within: 0.05 }],
+    ['22k/0,5', { r: 22e3, watts: 0.5 }],
+    ['4k7/0.25', { r: 4700, watts: 0.25 }],
+    ['10E', { r: 10 }],
+    ['К53-1 15х20', { c: 15e-6, volts: 20 }],
+    ['К50-20 1000x50', { c: 1e-3, volts: 50 }],
+    ['100µF 25x', { c: 100e-6 }],
+  ])('%s', check);
+
+  test('10E is offered as the code of a chip as well', () => {
+    const ohms = readMarking(catalogue, '10E').map(({ resistance }) => resistance?.typ);
+    expect(ohms[0]).toBe(10);
+    expect(ohms.some((ohm) => Math.abs((ohm ?? 0) - 1.24e6) < 1)).toBe(true);
+  });
+});
+
+describe('numbers of the American military', () => {
+  test.each<[string, Told]>([
+    ['D55342K07B10D0R', { r: 10, within: 0.01 }],
+    ['M55342K06B10E0R', { r: 10e3, within: 0.01 }],
+    ['M55342/06B4K70M', { r: 4700, within: 0.05 }],
+    ['D55342E07B1H00S', { r: 1000, within: 0.02 }],
+    ['RW29V102', { r: 1000, watts: 11 }],
+    ['RW33G501', { r: 500, watts: 26 }],
+    ['RB08CE10001B', { r: 10e3, within: 0.001 }],
+    ['RV4NAYSD103A', { r: 10e3 }],
+    ['RT22C2X502', { r: 5000 }],
+    // The figure behind the tolerance letter is none of volts.
+    ['CQ09A1MC104K3', { c: 100e-9, within: 0.1 }],
+    ['CPV09A1KE103K3', { c: 10e-9, within: 0.1 }],
+    ['CH09A1NB105K', { c: 1e-6, within: 0.1 }],
+    ['226M6', { c: 22e-6, within: 0.2, volts: 6 }],
+  ])('%s', check);
+});
+
+describe('small chips', () => {
+  test.each<[string, Told]>([
+    ['A7', { c: 10e-6 }],
+    ['S3', { c: 4.7e-9 }],
+    ['JA7', { c: 10e-6, volts: 6.3 }],
+    ['GS6', { c: 4.7e-6, volts: 4 }],
+    ['JA', {}],
+  ])('%s', check);
+});
+
+describe('Soviet and East German parts', () => {
+  test.each<[string, Told]>([
+    ['УЛМ 0,12 56к', { r: 56e3, watts: 0.12 }],
+    ['УЛИ 0,5 1,24к 1%', { r: 1240, watts: 0.5, within: 0.01 }],
+    ['БЛП-0,1 10к 0,5%', { r: 10e3, watts: 0.1, within: 0.005 }],
+    ['С2-29В 0,25 10,2к 0,1%', { r: 10.2e3, watts: 0.25, within: 0.001 }],
+    ['ВС 1 2,2 МОм 10%', { r: 2.2e6, watts: 1, within: 0.1 }],
+    ['С5-37 5 3К', { r: 3000, watts: 5 }],
+    ['МЛТ-0,5 100К±5%', { r: 100e3, watts: 0.5, within: 0.05 }],
+    ['МЛТ 470', { r: 470 }],
+    ['К40П-2 0,01 400', { c: 10e-9, volts: 400, type: 'paper-oil' }],
+    ['ССГ-1 510', { c: 510e-12, type: 'silvered-mica' }],
+    ['КСОТ-1 510', { c: 510e-12, type: 'silvered-mica' }],
+    ['HDK 10n', { c: 10e-9, type: 'ceramic-disc-unknown' }],
+    ['NDK 47p', { c: 47e-12, type: 'ceramic-class1-other' }],
+    ['Epsilan 4700 pF', { c: 4.7e-9, type: 'ceramic-disc-unknown' }],
+    ['EDPU 10n', { c: 10e-9, type: 'ceramic-disc-unknown' }],
+    ['LH 22', { c: 22e-12, type: 'ceramic-class1-other' }],
+    ['YF 103Z', { c: 10e-9, within: 0.8, type: 'ceramic-y5v' }],
+  ])('%s', check);
+
+  test.each([
+    ['КПК-М 4/15', 4e-12, 15e-12],
+    ['КПК-1 8/30', 8e-12, 30e-12],
+    ['C-Trimmer 10/60', 10e-12, 60e-12],
+    ['КПК-МП 6-25', 6e-12, 25e-12],
+  ])('%s is adjustable', (mark, least, most) => {
+    const [best] = readMarking(catalogue, mark);
+    expect([best?.capacitance?.min, best?.capacitance?.max]).toEqual([
+      expect.closeTo(least, 15),
+      expect.closeTo(most, 15),
+    ]);
+    expect(best?.types).toEqual(['air-variable']);
+  });
+});
+
+describe('styles of parts for the mains and of presets', () => {
+  test.each<[string, Told]>([
+    ['PME 271 M 0.1 250V~', { c: 100e-9, volts: 250, type: 'paper-x-safety' }],
+    ['PME271M 0.1uF 250V~ X2', { c: 100e-9, volts: 250, type: 'paper-x-safety' }],
+    ['PHE820 0,1 X2', { c: 100e-9, type: 'film-x2' }],
+    ['T93YA 10K', { r: 10e3, watts: 0.5 }],
+  ])('%s', check);
+});
