@@ -166,6 +166,14 @@ const IN_TYPE_NUMBER = /(?<![\p{L}\d])\p{L}{2}[\p{L}\d]*\d{3}\p{L}{1,2}$/u;
 const isGradeOfNumber = ({ marking: { text } }: Scan, at: number, end: number): boolean =>
   end - at === 1 && IN_TYPE_NUMBER.test(text.slice(0, at));
 
+/** Whether the value of a chip follows a letter, in three figures or in a letter and a figure. */
+const isBeforeCode = (scan: Scan, at: number, end: number): boolean =>
+  beforeThreeFigures(scan.marking, end - 1, end) || isBeforeChipCode(scan, at, end);
+
+/** Whether figures behind a value may be its volts: a letter first makes a lot code of them sooner. */
+const mayBeFigures = (scan: Scan, at: number, end: number): boolean =>
+  !isGradeOfNumber(scan, at, end) && !figuresRunOn(scan, end);
+
 /** Whether a code of the table may stand where it was found. */
 const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>): boolean => {
   const { text } = scan.marking;
@@ -178,15 +186,9 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   if (stands === 'behind-tolerance' && inFigures) return !isFigure(text.charAt(found.end));
   if (isFigure(text.charAt(at - 1))) return false;
   if (madeUp(found.assumed) > 0 && !standsClear(scan, at, found.end)) return false;
-  if (stands === 'before-figures')
-    return (
-      beforeThreeFigures(scan.marking, found.end - 1, found.end) ||
-      isBeforeChipCode(scan, at, found.end)
-    );
-  if (stands === 'behind-value' && isGradeOfNumber(scan, at, found.end)) return false;
+  if (stands === 'before-figures') return isBeforeCode(scan, at, found.end);
   if (isLetterBehind(scan, stands, found.end)) return false;
-  // A letter first makes a lot code of it sooner than a number that was misread.
-  return stands !== 'behind-value' || (inFigures && !figuresRunOn(scan, found.end));
+  return stands !== 'behind-value' || (inFigures && mayBeFigures(scan, at, found.end));
 };
 
 /** Behind a gap three figures are volts where a series of tantalum is named: `TAP 106M 016`. */
