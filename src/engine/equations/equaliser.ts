@@ -5,7 +5,7 @@ export interface DiscConstants {
   treble: number;
 }
 
-/** The standard ones: 3180, 318 and 75 µs. */
+/** The standard ones, which define the curve: 3180, 318 and 75 µs (source `microgroove-riaa`). */
 export const STANDARD_CONSTANTS: DiscConstants = { bass: 3180e-6, middle: 318e-6, treble: 75e-6 };
 
 const decibels = (frequency: number, constant: number): number =>

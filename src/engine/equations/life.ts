@@ -1,9 +1,13 @@
+/** Share of the rated voltage below which a part gains no more, and how the gain goes with that share. */
+const LEAST_SHARE = 0.6;
+const GAIN_POWER = -2.5;
+
 /**
  * How much longer a part lives below its rated voltage: (U/U_R)^-2.5, and no more than at 60 %
- * (lifetime model of an electrolytic maker).
+ * (lifetime model of an electrolytic maker, source `jianghai-note`).
  */
 export const voltageLifeFactor = (used: number, rated: number): number =>
-  Math.max(0.6, Math.min(1, used / rated)) ** -2.5;
+  Math.max(LEAST_SHARE, Math.min(1, used / rated)) ** GAIN_POWER;
 
 /** What the life of a wet electrolytic follows from. */
 export interface Wear {

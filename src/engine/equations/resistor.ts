@@ -8,7 +8,7 @@ const ZERO_C = 273.15;
 /** 0 dB of the noise index: a microvolt for each volt and decade. */
 const MICRO = 1e-6;
 
-/** Rated voltage that a resistor stands for seconds, as a multiple: a test that sheets of film parts name. */
+/** Rated voltage that a resistor stands for seconds, as a multiple: a test that sheets of film parts name (source `te-cfr-2011`, note 1). */
 const OVERLOAD = 2.5;
 
 /** The overload limit of a body, as a multiple of its voltage limit: so in all sheets of carbon film that were seen. */
@@ -84,7 +84,7 @@ export const inductiveShare = (henry: number, hertz: number, ohm: number): numbe
 /** Change of a resistance, fraction, by the voltage (V) across it and the change for each volt. */
 export const changeByVoltage = (each: Range, volt: number): Range => scale(each, volt);
 
-/** Cooler film by so many kelvin drifts half as much. */
+/** Cooler film by so many kelvin drifts half as much (drawn through the figures of source `vishay-mba`). */
 const HALVED_BY = 30;
 
 /** How a film resistor is loaded in the test of its life, and what that does to it. */

@@ -39,9 +39,16 @@ export const riseByList = (current: number, listed: number, rise: number): numbe
 
 const SQUARE_CM_PER_SQUARE_M = 1e4;
 
+/**
+ * The law of a can in still air, beta*S = 2.3e-3*S^-0.2 * S with S in cm2: W/K of a square centimetre, and
+ * how a larger surface goes (source `alum-life-technote`, equation 4.3).
+ */
+const COOLING = 2.3e-3;
+const COOLING_POWER = 0.8;
+
 /** Heat (W) that a surface (m2) gives off for each kelvin that it is warmer than its surroundings. */
 const heatPerKelvin = (surface: number): number =>
-  2.3e-3 * (surface * SQUARE_CM_PER_SQUARE_M) ** 0.8;
+  COOLING * (surface * SQUARE_CM_PER_SQUARE_M) ** COOLING_POWER;
 
 /** Heat (W) that warms a surface (m2) by so much (K) above its surroundings. */
 export const heatForRise = (rise: number, surface: number): number => rise * heatPerKelvin(surface);
