@@ -9,6 +9,17 @@ const note = (page: Page, letter: 'a' | 'b') => page.locator(`#compare-${letter}
 const table = (page: Page) => page.locator('#comparison table');
 const compared = (page: Page) => new URL(page.url()).searchParams.get('compare');
 
+test('the one that is chosen first stays chosen until there is another', async ({ page }) => {
+  await page.goto(SUBSTITUTION);
+  await page.locator('#compare > summary').click();
+  await choice(page, 'a').selectOption('pp-film-foil');
+  await expect.poll(() => compared(page)).toBe('pp-film-foil,');
+  await page.reload();
+  await expect(choice(page, 'a')).toHaveValue('pp-film-foil');
+  await choice(page, 'b').selectOption('ceramic-x7r');
+  await expect(table(page).locator('thead')).toContainText('A: Polypropylene film and foil');
+});
+
 test('two are chosen, compared, and kept in the address', async ({ page }) => {
   await page.goto(SUBSTITUTION);
   await page.locator('#compare > summary').click();

@@ -22,7 +22,7 @@ const smallTargets = (page: Page): Promise<string[]> =>
     };
     return [
       ...document.querySelectorAll(
-        'button, input:not([type=hidden]), select, textarea, summary, nav a, a.button, .actions a',
+        'button, input:not([type=hidden]), select, textarea, summary, nav a, a.button, .actions a, .in-line > a, .in-line > li > a, .plain-list > li > a:first-child',
       ),
     ]
       .filter((element) =>

@@ -122,7 +122,7 @@ export const listenForComparing = (update: () => void): void => {
   folded.listen(update);
   form.addEventListener('input', () => {
     const [a = '', b = ''] = [selectOf('a')?.value, selectOf('b')?.value];
-    keepGiven(compareKey, b === '' ? '' : writeChosen(a, b));
+    keepGiven(compareKey, writeChosen(a, b));
     update();
   });
   form.addEventListener('submit', (event) => {
