@@ -70,7 +70,10 @@ const toSay = (planned: PlannedLine, { askOf }: RemarkWords): Remark[] => {
             `${listed(doubled)} ${doubled.length === 1 ? 'is' : 'are'} in another row too, and would be counted twice.`,
           ),
         ]),
-    ...(state === 'waiting' ? [act('Waits for the data of its position.')] : []),
+    // A place that nobody knows has no data; what it is is asked above.
+    ...(state === 'waiting' && ask?.about !== 'position'
+      ? [act('Waits for the data of its position.')]
+      : []),
     ...(state === 'other'
       ? [
           tell(

@@ -83,6 +83,16 @@ test('what the visitor decided with a reason is told and left alone', () => {
   ]);
 });
 
+test('a place that is not known is asked about, and nothing is waited for', () => {
+  const line = { ...emptyLine('1'), ...disc, position: 'somewhere in the coupling' };
+  const { lines } = planJob(
+    { ...emptyJob('a', new Date(0)), lines: [line] },
+    { ...tools, catalogueAt: () => undefined },
+  );
+  const said = lines.flatMap((planned) => remarksOf(planned, words).map(({ text }) => text));
+  expect(said).toEqual([expect.stringMatching(/not a position that is known here/u)]);
+});
+
 test('both rows of a doubled designator want attention', () => {
   const planned = planOf(
     { ...disc, decision: 'leave', decisionReason: 'x' },
