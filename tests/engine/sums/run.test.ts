@@ -37,7 +37,7 @@ describe('all that a sum comes to', () => {
       ...line,
       notes: ({ x }, { y = 0 }) => [
         { kind: 'remark', text: `at ${String(x)}` },
-        ...noteIf(y > 40, 'limit', 'above 40'),
+        ...noteIf(y > 34, 'limit', 'above 34'),
         ...noteIf(y < 20, 'caution', 'below 20'),
         ...noteIf(y > 29, 'limit', 'above 29'),
         ...noteIf(Number(x) === 10, 'caution', 'at ten'),
@@ -47,7 +47,7 @@ describe('all that a sum comes to', () => {
     expect(resultOf(sum, wide, facts).notes).toEqual([
       { kind: 'caution', text: 'at ten' },
       { kind: 'caution', text: 'below 20', atEnds: true },
-      { kind: 'limit', text: 'above 40', atEnds: true },
+      { kind: 'limit', text: 'above 34', atEnds: true },
       { kind: 'remark', text: 'at 10' },
       { kind: 'limit', text: 'above 29' },
     ]);
