@@ -23,6 +23,10 @@ type Case = [why: string, inputs: Texts, kinds: string];
 
 /** Each worked by hand, on either side of where a note begins; kinds by their first letters. */
 const cases: Record<string, Case[]> = {
+  acquisition: [
+    ['an error below the step', {}, 'l'],
+    ['one as large as the step', { step: '1 mV', error: '1 mV' }, 'rl'],
+  ],
   harmonic: [
     [
       'far below the corner all of it stands across: 35 V have a peak of 49.5 V, below 50 V',
@@ -37,10 +41,17 @@ const cases: Record<string, Case[]> = {
     ['above it', { v: '51 V' }, 'cl'],
   ],
   absorption: [
+    // Of 100 s open after 10 s a charge of a millisecond leaves next to nothing to come back.
+    [
+      'a test that charges for a millisecond',
+      { testSoak: '1 ms', testShort: '10 s', testOpen: '100 s' },
+      'll',
+    ],
     ['charged for long', {}, 'l'],
     ['charged for an hour', { soak: '1 h' }, 'lr'],
   ],
   discharge: [
+    ['no higher than wanted to begin with', { v: '30 V' }, 'rr'],
     ['100 µF at 447 V hold 9.99 J', { v: '447 V' }, 'r'],
     ['at 448 V 10.04 J', { v: '448 V' }, 'cr'],
   ],

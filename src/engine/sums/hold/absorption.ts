@@ -111,7 +111,12 @@ export const absorption = defineSum({
       testUnfilled: recoveryDecades({ short: testShort, open: testOpen }) - recoveryDecades(test),
     };
   },
-  notes: ({ soak }) => [
+  notes: ({ soak }, { perDecade = 0 }) => [
+    ...noteIf(
+      perDecade > 1,
+      'limit',
+      'No dielectric gives back more than it took: after so short a charge its test could not have shown as much.',
+    ),
     {
       kind: 'limit',
       text: 'Relaxation is taken as spread evenly over log time; derived, not published. A ladder measured on the very part is better where there is one.',

@@ -1,7 +1,7 @@
 import { edgeByCurrent } from '../../equations/edge.ts';
 import { settlingConstants, settlingTime } from '../../equations/sampling.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, optionalQuantity, quantity } from '../sum.ts';
+import { defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
 
 /** How long a hold capacitor needs to take a new voltage. */
 export const acquisition = defineSum({
@@ -63,7 +63,12 @@ export const acquisition = defineSum({
     constants: settlingConstants(step, error),
     slewing: i === undefined ? undefined : step / edgeByCurrent(i, c),
   }),
-  notes: () => [
+  notes: ({ step, error }) => [
+    ...noteIf(
+      error >= step,
+      'remark',
+      'The error that is allowed is as large as the step: nothing has to settle.',
+    ),
     {
       kind: 'limit',
       text: 'One time constant is taken for the whole path; absorption and the settling of the amplifier come on top.',

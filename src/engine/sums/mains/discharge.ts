@@ -78,7 +78,8 @@ export const discharge = withFacts((catalogue) => ({ deadly: ruleOf(catalogue, '
       peak: switchOnPeak(v, r),
       power: dissipation(v, r),
     }),
-    notes: (_, { energy = 0 }, { deadly }) => [
+    notes: ({ v, end }, { energy = 0 }, { deadly }) => [
+      ...noteIf(v <= end, 'remark', 'It is no higher than that to begin with.'),
       ...noteIf(
         energy >= deadly,
         'caution',
