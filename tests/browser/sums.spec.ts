@@ -106,5 +106,5 @@ test('scripts of a sum stay light', async ({ page }) => {
   await openWhole(page, '/sums/combine-resistors/?value=5k');
   const whole = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
   expect(whole).toBeGreaterThan(10_000);
-  expect(whole).toBeLessThan(40 * 1024);
+  expect(whole).toBeLessThan(36 * 1024);
 });

@@ -1,11 +1,12 @@
 import type { Catalogue } from '../catalogue.ts';
+import { given as known } from '../given.ts';
 import type { Habit, Range } from '../quantities/index.ts';
 import { chanceOf, USUAL_SEED, type Chance } from './chance.ts';
 import { plotOf } from './curves.ts';
 import { notesOf } from './notes.ts';
 import type { SumPlot } from './picture.ts';
 import { readInputs } from './read-inputs.ts';
-import { isRange, spanOf, typicalOf, type GivenValues } from './span.ts';
+import { isRange, spanOf, typicalOf, visitEnds, type GivenValues } from './span.ts';
 import type { Sum, SumNote, SumTable } from './sum.ts';
 
 /** What a sum answers, before all that goes with it. */
@@ -39,6 +40,23 @@ export const headlineOf = (sum: Sum): string => {
   return first[0];
 };
 
+/** The answer in words; of a sum that judges, with what it is at an end of a range where that differs. */
+const answerInWords = (
+  sum: Sum,
+  given: GivenValues,
+  facts: unknown,
+  habit?: Habit,
+): string | undefined => {
+  const own = sum.answer?.(typicalOf(given), facts, habit);
+  if (own === undefined || !sum.judges) return own;
+  const others = new Set<string>();
+  visitEnds(sum, given, facts, (values) => {
+    const answer = sum.answer?.(values, facts, habit);
+    if (answer !== undefined && answer !== own) others.add(answer);
+  });
+  return others.size === 0 ? own : `${own} At an end of a range: ${[...others].join(' ')}`;
+};
+
 /**
  * What a sum answers: soon known, so that nobody waits for its plots.
  * @param habit how numbers stand in words of it
@@ -52,7 +70,7 @@ export const answerTo = (
   sum: sum.id,
   inputs: given,
   outputs: spanOf(sum, given, facts),
-  ...(sum.answer === undefined ? {} : { answer: sum.answer(typicalOf(given), facts, habit) }),
+  ...known('answer', answerInWords(sum, given, facts, habit)),
 });
 
 /** How a result is drawn and put into words. */

@@ -134,6 +134,8 @@ export interface Sum {
   at: (values: InputValues, facts: unknown) => Readonly<Record<string, number | undefined>>;
   /** The answer in words, where the headline alone says too little. */
   answer?: (values: InputValues, facts: unknown, habit?: Habit) => string;
+  /** Whether that is one of a few sentences without numbers, so that those at the ends are told too. */
+  judges?: true;
   tables?: (values: InputValues, facts: unknown, habit?: Habit) => readonly SumTable[];
   notes?: (
     values: InputValues,

@@ -91,6 +91,24 @@ describe('all that a sum comes to', () => {
     expect(result.equations).toEqual(['y = up']);
   });
 
+  test('a sum that judges tells what it answers at an end of a range, each answer once', () => {
+    const sum: Sum = {
+      ...line,
+      judges: true,
+      answer: ({ x, a }) => {
+        const height = Number(x) * Number(a);
+        if (height > 34) return 'Too high.';
+        return height < 20 ? 'Too low.' : 'It fits.';
+      },
+    };
+    expect(resultOf(sum, wide, facts).answer).toBe(
+      'It fits. At an end of a range: Too low. Too high.',
+    );
+    expect(resultOf(sum, given(10), facts).answer).toBe('It fits.');
+    const plain: Sum = { ...line, answer: () => 'It fits.' };
+    expect(resultOf(plain, wide, facts).answer).toBe('It fits.');
+  });
+
   test('a sum without an answer of its own is a mistake', () => {
     expect(headlineOf(line)).toBe('y');
     const none = { ...line, outputs: { z: { label: 'Lower', unit: 'V' as const } } };

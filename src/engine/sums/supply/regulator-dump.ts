@@ -63,6 +63,7 @@ export const regulatorDump = defineSum({
     energy: storedEnergy(c, v),
     constant: r * c,
   }),
+  judges: true,
   answer: ({ c, limit }) =>
     c <= limit
       ? 'No reverse diode is needed for this capacitor.'

@@ -64,6 +64,7 @@ export const resistanceWindow = defineSum({
     most: esr > high ? undefined : high - esr,
     zero: cornerFrequency(exactly(c), esr + added).typ,
   }),
+  judges: true,
   answer: ({ esr, added, low, high }) => {
     const whole = esr + added;
     if (low > high) return 'The window ends below where it begins.';
