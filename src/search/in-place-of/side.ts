@@ -5,6 +5,7 @@ import type { KindTypeRow } from '../../schemas/kinds.ts';
 import type { TypeRow } from '../../schemas/types.ts';
 import { findNamesAmong, shareNamed } from '../names.ts';
 import { typeNumberIn } from '../type-number.ts';
+import { endingHot } from './ending-hot.ts';
 
 /** What one can tell of a part from the few words that name it in a question. */
 export interface Side {
@@ -64,18 +65,6 @@ const together = (
   );
 };
 
-/** A temperature that parts are made for, which no other number of two or three figures with a C is. */
-const DEGREES =
-  /(?<![\p{L}\d.,])(?<degrees>40|55|6[05]|7[05]|8[05]|9[05]|1[0-7][05]|200)\s*(?:°\s*C?|deg(?:rees)?(?:\s*C)?|C)$/iu;
-
-/** Such a temperature at the end of a text, in degC, and what stands before it. */
-const endingHot = (text: string): { degrees?: number; before: string } => {
-  const found = DEGREES.exec(text);
-  return found === null
-    ? { before: text }
-    : { degrees: Number(found.groups?.['degrees']), before: text.slice(0, found.index).trim() };
-};
-
 /** Words that name no type, and would count as ones that are not known. */
 const UNITS = /\b(?:ohm|watt)s?\b/giu;
 
@@ -116,7 +105,7 @@ const numbersOf = (reading: Reading | undefined, degrees: number | undefined): S
  */
 export const sideOf = (catalogue: Catalogue, text: string, hints: Hints = {}): Side => {
   const { each, count, joined } = severalIn(text);
-  const { degrees, before: mark } = endingHot(each);
+  const { degrees, before: mark } = endingHot(catalogue, each);
   const [reading] = readMarking(catalogue, mark, hints);
   const read = (reading?.types ?? []).flatMap((id) => catalogue.types[id] ?? []);
   const number = typeNumberIn(catalogue, mark, reading === undefined ? [] : [reading]);

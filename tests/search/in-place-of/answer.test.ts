@@ -25,6 +25,8 @@ describe('what both parts say is compared, with what it means wherever they sit'
     ['50V instead of 63V', 'Rated voltage: 50 V for 63 V, 21 % less. A lower rating only where'],
     ['can I use 105C instead of 85C?', 'Highest temperature: 105 °C for 85 °C, 20 K more.'],
     ['85°C in place of 105 °C', 'Highest temperature: 85 °C for 105 °C, 20 K less.'],
+    ['85 degrees C in place of 105 deg C', 'Highest temperature: 85 °C for 105 °C, 20 K less.'],
+    ['125 degC instead of 85 degrees', 'Highest temperature: 125 °C for 85 °C, 40 K more.'],
     ['47k pot instead of 0', 'Resistance: 47 kΩ for 0 Ω;'],
     ['1% instead of 5%', 'Tolerance: ±1 % for ±5 %. A closer tolerance'],
     ['10% instead of 5%', 'Tolerance: ±10 % for ±5 %. A wider tolerance only'],
