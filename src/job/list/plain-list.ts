@@ -49,7 +49,8 @@ const cutBefore = (line: string): Cut | undefined => {
   const figures = /\d+/u.exec(first)?.[0].length ?? 1;
   const more = new RegExp(
     [
-      `^(?:\\s*[,/]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}-?\\d{1,4}[a-d]?(?!\\w)`,
+      `^(?:\\s*[,/&]\\s*|\\s+(?:to\\s+)?|\\s*(?:[-–…]|\\.{2,3})\\s*)${letters}-?\\d{1,4}[a-d]?(?!\\w)`,
+      `^\\s*&\\s*\\d{1,4}(?![\\p{L}\\d])`,
       `^/\\d{${String(Math.max(figures, FIGURES_BEHIND_STROKE))}}(?!\\w)`,
       `^(?:[-–…]|\\.{2,3})\\d{1,4}[a-d]?(?!\\w)`,
       `^\\s*(?:[-–…]|\\.{2,3})\\s*\\d{1,4}[a-d]?(?=\\s*(?:$|[:=,;]\\s|[-–—]\\s))`,

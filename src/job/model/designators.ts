@@ -26,6 +26,7 @@ const tidy = (text: string): string =>
     .replaceAll(SET_APART, (whole, letters: string) =>
       letters.toLowerCase() === 'to' ? whole : letters,
     )
+    .replaceAll(/\s*&\s*/gu, ',')
     .replaceAll(/\s*(?:[-‐‑‒–—−…]|\.{2,3}|\bto\b)\s*/giu, '-');
 
 const rangeOf = (item: string, before: string): Designators | undefined => {

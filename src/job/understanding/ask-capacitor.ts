@@ -107,7 +107,11 @@ const typesOffered = (
     ...(reading?.types ?? []),
     ...inNote,
   ]);
-  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
+  // A word may name types that are not made in the value: no bead of tantalum has picofarads.
+  const isMade = ({ old_c_min: low, old_c_max: high }: TypeRow): boolean => takes(low, high, part);
+  const rows = [...named]
+    .flatMap((id) => catalogue.types[id] ?? [])
+    .toSorted((a, b) => Number(isMade(b)) - Number(isMade(a)));
   // What has a plus sign by a lead is a polar part.
   const made = Object.values(catalogue.types)
     .filter((row) => takes(row.old_c_min, row.old_c_max, part))

@@ -1,4 +1,4 @@
-import { readMarking, type Catalogue, type Reading } from '../../engine/index.ts';
+import { parseQuantity, readMarking, type Catalogue, type Reading } from '../../engine/index.ts';
 import type { KnownNumber } from '../../search/known-numbers.ts';
 import { typeNumberIn } from '../../search/type-number.ts';
 import { expandDesignators } from '../model/designators.ts';
@@ -147,6 +147,12 @@ const kindBySlope = (
   return slope === 'rises' && usual === 'resistor' && !isTuned ? usual : 'other';
 };
 
+/** What parts go by whose letters tell which of two kinds a value is of. */
+const UNITS_OF: Readonly<Record<string, 'F' | 'ohm' | undefined>> = {
+  capacitor: 'F',
+  resistor: 'ohm',
+};
+
 /** Whether the letters of designators stand for capacitors. */
 const isOfCapacitors = (catalogue: Catalogue, designators: string): boolean =>
   usualKind(catalogue, expandDesignators(designators).list) === 'capacitor';
@@ -186,35 +192,65 @@ const isCapacitorAllTheSame = (
   return isCapacitance(catalogue, value) || (mayBe && isCapacitance(catalogue, marking));
 };
 
+/** The kind that a value in a column of its own tells: that of the letters beside it, where it is one of theirs. */
+const kindByValue = (usual: string | undefined, value: string): string | undefined => {
+  const unit = UNITS_OF[usual ?? ''];
+  // Figures alone may be of any unit.
+  if (/^\d*$/u.test(value.trim())) return undefined;
+  return unit !== undefined && parseQuantity(value, unit).ok ? usual : undefined;
+};
+
+/** What a line says besides its column of kinds, and the kind that the letters of its designators stand for. */
+interface Told {
+  said: Line;
+  texts: readonly string[];
+  usual: string | undefined;
+}
+
+/** The kind that words beside a value name, where they do not tell its place, or that a taper tells. */
+const kindByWords = (catalogue: Catalogue, { said, texts, usual }: Told): string | undefined => {
+  const inWords = texts
+    .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
+    .find((kind) => kind !== undefined);
+  const tapered = [...texts, `${said.value} ${said.type}`.trim()];
+  const turned = isTurned(catalogue, usual, tapered) ? panelKind(catalogue) : undefined;
+  if (inWords === undefined && turned !== undefined) return turned;
+  // What a control is wound of is called by the name of a resistor.
+  if (inWords === 'resistor' && isSetByHand(catalogue, usual)) return turned ?? usual;
+  const byDesignator = kindBeside(catalogue, said.designators, inWords ?? '', texts);
+  if (byDesignator !== undefined) return byDesignator;
+  return inWords !== undefined && isCapacitorAllTheSame(catalogue, inWords, said)
+    ? 'capacitor'
+    : inWords;
+};
+
+/** The kind that is left to a value in its column, and to a note where the letters stand for nothing. */
+const kindByTheRest = (catalogue: Catalogue, { said, usual }: Told): string | undefined => {
+  const byValue = said.marking.trim() === '' ? kindByValue(usual, said.value) : undefined;
+  if (byValue !== undefined || usual !== undefined) return byValue;
+  return kindInWords(catalogue, withoutPlace(catalogue, said.note));
+};
+
 /**
- * The kind that a list tells outside its column of kinds: by a type number, or by words beside the value
- * that do not tell its place.
+ * The kind that a list tells outside its column of kinds: by a type number, by words beside the value that do
+ * not tell its place, or by a value beside the letters of such a part.
  */
 export const kindTold = (catalogue: Catalogue, said: Line): string | undefined => {
   const { designators, marking, value, type } = said;
   if (Object.hasOwn(catalogue.types, type) || Object.hasOwn(catalogue.kindTypes, type))
     return undefined;
   const texts = [marking, value, type].filter((text) => text.trim() !== '');
-  const bySlope = kindBySlope(catalogue, designators, texts);
-  if (bySlope !== undefined) return bySlope;
   const usual = usualKind(catalogue, expandDesignators(designators).list);
   const byPrint = texts
     .map((mark) => ({ mark, readings: readMarking(catalogue, mark), usual }))
     .flatMap((one) => [kindByNumber(catalogue, one), kindByMark(catalogue, one)])
     .find(Boolean);
-  if (byPrint !== undefined) return byPrint;
-  const inWords = texts
-    .map((text) => kindInWords(catalogue, withoutPlace(catalogue, text)))
-    .find((kind) => kind !== undefined);
-  const byStyle = texts.map((text) => kindByStyle(catalogue, text)).find(Boolean);
-  if (byStyle !== undefined) return byStyle;
-  const turned = isTurned(catalogue, usual, texts) ? panelKind(catalogue) : undefined;
-  if (inWords === undefined && turned !== undefined) return turned;
-  // What a control is wound of is called by the name of a resistor.
-  if (inWords === 'resistor' && isSetByHand(catalogue, usual)) return turned ?? usual;
-  const byDesignator = kindBeside(catalogue, designators, inWords ?? '', texts);
-  if (byDesignator !== undefined) return byDesignator;
-  return inWords !== undefined && isCapacitorAllTheSame(catalogue, inWords, said)
-    ? 'capacitor'
-    : inWords;
+  const told = { said, texts, usual };
+  return (
+    kindBySlope(catalogue, designators, texts) ??
+    byPrint ??
+    texts.map((text) => kindByStyle(catalogue, text)).find(Boolean) ??
+    kindByWords(catalogue, told) ??
+    kindByTheRest(catalogue, told)
+  );
 };

@@ -156,6 +156,16 @@ const kindOf = (catalogue: Catalogue, { kind, type }: Line, reading?: Reading): 
     : kindOfReading(catalogue, reading);
 };
 
+/** How far beyond the values that a type was made in one may lie that a word for it is still believed. */
+const FAR = 10;
+
+/** Whether a type was made in a value or near it: a bead of 4.7 pF is none of tantalum. */
+const isNearMade = (catalogue: Catalogue, type: string, farad: number | undefined): boolean => {
+  const row = catalogue.types[type];
+  if (row === undefined || farad === undefined) return true;
+  return farad * FAR >= row.old_c_min && farad <= row.old_c_max * FAR;
+};
+
 /** What was typed, and what a settled reading adds where nothing was. */
 const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined): PartOfLine => {
   const told = reading?.kind === 'capacitor' ? toldBy(catalogue, reading, line) : {};
@@ -163,6 +173,7 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
   // What stands for the type of a part of unknown kind does not make a capacitor of it.
   const typed = partAsTyped({ ...line, kind, type: kind === '' ? '' : line.type });
   if (typed.kind !== 'capacitor') return typed;
+  const farad = (typed.capacitance ?? told.capacitance)?.typ;
   const isEmpty = (field: 'value' | 'tolerance' | 'volts' | 'type'): boolean =>
     line[field].trim() === '';
   return {
@@ -170,7 +181,9 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
     ...(isEmpty('value') ? { capacitance: told.capacitance } : {}),
     ...(isEmpty('tolerance') && isEmpty('value') ? { tolerance: told.tolerance } : {}),
     ...(isEmpty('volts') ? { ratedVoltage: told.ratedVoltage, voltageKind: told.voltageKind } : {}),
-    ...(isEmpty('type') ? { type: told.type } : {}),
+    ...(isEmpty('type') && isNearMade(catalogue, told.type ?? '', farad)
+      ? { type: told.type }
+      : {}),
     ...(reading?.safetyClass === undefined ? {} : { safetyClass: reading.safetyClass }),
   };
 };

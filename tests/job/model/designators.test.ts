@@ -33,6 +33,8 @@ describe('designators', () => {
     ['CR-101, CR-102', ['CR101', 'CR102']],
     ['C-101 to C-103', ['C101', 'C102', 'C103']],
     ['C-101A', ['C101A']],
+    ['TR4&5', ['TR4', 'TR5']],
+    ['C1 & C2', ['C1', 'C2']],
     ['', []],
   ])('%s', (text, list) => {
     expect(expandDesignators(text)).toEqual({ list, faults: [] });

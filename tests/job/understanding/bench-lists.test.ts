@@ -41,6 +41,9 @@ describe('what a part is', () => {
     [{ kind: 'capacitor', marking: '.02 1KV' }, 'ceramic-disc-unknown'],
     [{ kind: 'capacitor', marking: '.05 50V' }, 'pet-metallized'],
     [{ kind: 'capacitor', marking: '22n 400V' }, 'pet-metallized'],
+    // No bead of tantalum has picofarads.
+    [{ kind: 'capacitor', value: '4.7 pF', marking: 'bead' }, 'silvered-mica'],
+    [{ kind: 'capacitor', marking: '100 p stiroflex' }, 'ps-film-foil'],
     [{ kind: 'capacitor', marking: '1nF 500V Durchführung' }, 'ceramic-disc-unknown'],
     [{ kind: 'capacitor', marking: '500pF feedthru' }, 'ceramic-disc-unknown'],
     [{ kind: 'capacitor', marking: '0.01 uf discap 150V' }, 'ceramic-disc-unknown'],
@@ -150,6 +153,8 @@ describe('where a part sits', () => {
     [{ kind: 'resistor', marking: '1k 1W', note: 'screen' }, 'hot-power'],
     // Of places that bear one name the value says which.
     [{ kind: 'capacitor', marking: '40n 400V', note: 'bypass' }, 'local-decoupling'],
+    [{ kind: 'capacitor', marking: '0.02uF 1000V', note: 'mains r.f. bypass' }, 'mains-x'],
+    [{ kind: 'capacitor', marking: '0.005 1000V', note: 'tone' }, 'tone-stack'],
     [{ kind: 'capacitor', marking: '40 nF 500V cer emitter bypass' }, 'local-decoupling'],
     [{ kind: 'capacitor', marking: '47µ 16V emitter bypass' }, 'emitter-bypass'],
     [{ kind: 'capacitor', marking: '100µ 12V', note: 'Katode' }, 'cathode-bypass'],

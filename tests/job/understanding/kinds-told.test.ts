@@ -46,12 +46,34 @@ describe('a kind is told by', () => {
     ['a soviet preset', 'R10', 'СП3-38 10к', 'trimmer'],
     ['a Japanese rectifier bridge', 'D6', 'S4VB', 'diode'],
     ['a number behind letters of the military', 'CR-101', 'JAN1N645', 'diode'],
+    ['a valve of a series heater', 'V6', 'UCH42', 'valve'],
+    ['a rectifier valve of America', 'V8', '5Z4G', 'valve'],
+    ['a thyristor by its number', 'SCR1', 'C106D', 'other'],
+    ['a short word for a transformer', 'T1', 'mains trans', 'transformer'],
+    ['the same in Italian', 'T1', 'trasf. 220V / 2x15V', 'transformer'],
+    ['an Italian bridge', 'RP1', 'ponte 100V 2A', 'diode'],
     ['a count before a number', 'T1', '2x OC72', 'transistor'],
     ['a lamp, by its voltage and current', 'La1', 'lamp 6,3V 0,3A', 'lamp'],
   ])('%s: %s %s', (_what, designators, marking, kind) => {
     const { kind: told, ask } = askedOf(designators, marking);
     expect(told).toBe(kind);
     expect(ask?.about).not.toBe('kind');
+  });
+
+  test.each<[string, Partial<Line>, string]>([
+    ['R1', { value: '470K' }, 'resistor'],
+    ['C14', { value: '.002' }, 'capacitor'],
+    ['C8', { value: '25uF', type: 'Elec' }, 'capacitor'],
+    ['VR1', { value: '500K', type: 'log' }, 'pot'],
+    ['C2', { value: '500pF', type: 'Gang' }, 'capacitor'],
+  ])('a value in its column, beside the letters of %s: %o', (designators, said, kind) => {
+    const { kind: told, ask } = askedOf(designators, '', said);
+    expect(told).toBe(kind);
+    expect(ask?.about).not.toBe('kind');
+  });
+
+  test('a note, where the letters stand for nothing', () => {
+    expect(askedOf('W1', 'DRM 2B', { note: 'metal rectifier' }).kind).toBe('diode');
   });
 
   test('a word in the column of types', () => {
@@ -63,6 +85,8 @@ describe('a kind is told by', () => {
 test.each([
   ['La1', '6,3V 0,3A', 'lamp'],
   ['FS1', '125V 1A', 'fuse'],
+  ['DZ1', '5,1V 1W', 'diode'],
+  ['AP1', 'x', 'speaker'],
 ])('where it is not, %s %s is offered as its letters say', (designators, marking, kind) => {
   const { ask } = askedOf(designators, marking);
   expect(ask?.about).toBe('kind');
