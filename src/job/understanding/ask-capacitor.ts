@@ -100,28 +100,32 @@ const typesOffered = (
 ): TypeRow[] => {
   const unread = reading?.notUnderstood ?? [];
   const inNote = saidAmong(Object.values(catalogue.types), said.note).map(({ id }) => id);
-  const named = new Set([
+  const typed = new Set([
     ...byWords(catalogue, [said.kind]),
     ...typesTyped(catalogue, said.type),
+  ]);
+  const named = new Set([
+    ...typed,
     ...byWords(catalogue, [...unread, unread.join(' ')]),
     ...(reading?.types ?? []),
     ...inNote,
   ]);
-  // A word may name types that are not made in the value: no bead of tantalum has picofarads.
-  const isMade = ({ old_c_min: low, old_c_max: high }: TypeRow): boolean => takes(low, high, part);
-  const rows = [...named]
-    .flatMap((id) => catalogue.types[id] ?? [])
-    .toSorted((a, b) => Number(isMade(b)) - Number(isMade(a)));
+  const rows = [...named].flatMap((id) => catalogue.types[id] ?? []);
+  // A mark may name types that are not made in the value: no bead of tantalum has picofarads.
+  const isBelieved = (row: TypeRow): boolean =>
+    typed.has(row.id) || takes(row.old_c_min, row.old_c_max, part);
+  const believed = rows.filter(isBelieved);
+  const doubted = rows.filter((row) => !isBelieved(row));
   // What has a plus sign by a lead is a polar part.
   const made = Object.values(catalogue.types)
     .filter((row) => takes(row.old_c_min, row.old_c_max, part))
     .filter(({ family }) => familyBears(catalogue, family, part.ratedVoltage?.typ ?? 0))
     .filter((row) => reading?.polarity === undefined || row.polarity === 'polar')
     .toSorted((a, b) => lateness(catalogue, a, part) - lateness(catalogue, b, part));
+  const others = made.filter((row) => !named.has(row.id));
   // A marking that suggests types leaves no others; words may be used loosely.
-  return reading !== undefined && reading.types.length > 0
-    ? rows
-    : [...rows, ...made.filter((row) => !named.has(row.id))];
+  const isTold = reading !== undefined && reading.types.length > 0 && believed.length > 0;
+  return [...believed, ...(isTold ? [] : others), ...doubted];
 };
 
 /** Of a can, which of its sections a row is: each is bought, and sits, by itself. */
