@@ -100,10 +100,7 @@ const typesOffered = (
 ): TypeRow[] => {
   const unread = reading?.notUnderstood ?? [];
   const inNote = saidAmong(Object.values(catalogue.types), said.note).map(({ id }) => id);
-  const typed = new Set([
-    ...byWords(catalogue, [said.kind]),
-    ...typesTyped(catalogue, said.type),
-  ]);
+  const typed = new Set([...byWords(catalogue, [said.kind]), ...typesTyped(catalogue, said.type)]);
   const named = new Set([
     ...typed,
     ...byWords(catalogue, [...unread, unread.join(' ')]),
