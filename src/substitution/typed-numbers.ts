@@ -99,10 +99,27 @@ export const PART_LIMITS = {
 
 const WORST_TOLERANCE = 2;
 
+/** What may stand behind a number of per cent: words for it, and the letter of a tolerance as printed. */
+const OF_PER_CENT = /^(?:per ?cent|pct|pc|prozent|max|to|[B-DFGJKMNZ])$/iu;
+
+/** What stands behind a number of a tolerance and makes of it something else than per cent. */
+const otherUnit = (text: string): string | undefined =>
+  [...text.matchAll(/\d\s*(per ?cent|\p{L}+|Ω)/giu)]
+    .map(([, word = '']) => word)
+    .find((word) => !OF_PER_CENT.test(word));
+
+/** `+80 −20` and `80 %/−20 %`, against the usual order of minus before plus. */
+const isPlusFirst = (text: string): boolean =>
+  text.startsWith('+') || /^\d[^+]*[\s/][-−–]\d/u.test(text);
+
 /** `10`, `±10 %`, `20/80` (minus before plus) or `+80 −20`: how far the old part may be off. */
 export const readToleranceText = (text: string): Read<Tolerance> => {
+  const other = otherUnit(text);
+  if (other !== undefined)
+    return { message: `“${other}” does not belong behind a tolerance; write it in per cent.` };
   const numbers = text.replaceAll(',', '.').match(/\d+(?:\.\d+)?/g) ?? [];
-  const inOrder = text.startsWith('+') ? numbers.toReversed() : numbers;
+  const isBothWays = /^\+\/?[-−–]/u.test(text);
+  const inOrder = !isBothWays && isPlusFirst(text) ? numbers.toReversed() : numbers;
   const [minus, plus = minus] = inOrder.map((number) => Number(number) / 100);
   if (minus === undefined || plus === undefined || numbers.length > 2) {
     return { message: 'Please write a tolerance such as 10 % or 20/80.' };
