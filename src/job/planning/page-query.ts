@@ -1,5 +1,6 @@
 import { writeQuantity, type Unit } from '../../engine/index.ts';
 import { kindPartKeys, partKeys } from '../../substitution/keys.ts';
+import { resistanceField } from '../../substitution/old-resistance.ts';
 import { writeRated } from '../../substitution/rated-voltage.ts';
 import { writeTolerance } from '../../substitution/typed-numbers.ts';
 import type { Job } from '../model/job.ts';
@@ -37,6 +38,7 @@ export const pageQuery = (
     ...(family === 'kind' ? ofKind(part, unit) : {}),
     [partKeys.tolerance]: tolerance && writeTolerance(tolerance),
     ...Object.fromEntries(addressOfLine(line, whole)),
+    ...(family === 'kind' ? { [resistanceField.key]: line.found[resistanceField.reading] } : {}),
   };
   const query = new URLSearchParams();
   for (const [key, text = ''] of Object.entries(said)) if (text.trim() !== '') query.set(key, text);

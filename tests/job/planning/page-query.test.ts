@@ -3,6 +3,7 @@ import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { pageQuery, planJob, understandWith } from '../../../src/job/index.ts';
 import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
 import { readAddress } from '../../../src/substitution/address.ts';
+import { kindJudged } from '../../../src/substitution/kind-judged.ts';
 import { readKindAddress } from '../../../src/substitution/kind-address.ts';
 
 /** The page that a line leads to asks what its plan asked: with what was typed and what was read. */
@@ -48,6 +49,17 @@ test.each<[string, Partial<Line>, object]>([
   expect(rejected).toEqual({});
   const { value, tolerance, rating } = line.part;
   expect(request.original).toEqual({ type: place.type, value, tolerance, rating });
+});
+
+test('of a resistor with what it reads, which its page judges alike', () => {
+  const place = { kind: 'resistor', type: 'carbon-composition', position: 'plate-load' };
+  const found = { ...emptyLine('1').found, resistance: '128k' };
+  const { line, query } = planned({ ...place, value: '100k', tolerance: '10 %', found });
+  expect(query.get('reads')).toBe('128k');
+  const { request } = readKindAddress(catalogue, place.type, place.position, query);
+  const { judgement } = kindJudged(catalogue, request, query);
+  expect(judgement).toEqual(line.worked?.judgement);
+  expect(judgement.advice).toBe('replace');
 });
 
 test('of a device with its numbers', () => {
