@@ -214,7 +214,7 @@ test('a designator in two rows is said, and counted as such in the order', async
   await paste(page, `C1-C3\t${same}\nC3\t${same}`, FIRST);
   await page.getByRole('link', { name: 'Plan', exact: true }).click();
   const lines = page.locator('.plan-line');
-  await expect(lines.first()).toContainText('C3 stands in another row too');
+  await expect(lines.first()).toContainText('C3 is in another row too');
   await page.getByLabel('Only what wants attention').check();
   await expect(lines.first()).toBeVisible();
 });

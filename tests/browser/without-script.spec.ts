@@ -17,7 +17,7 @@ const PAGES: readonly { path: string; shows: readonly (string | RegExp)[] }[] = 
     path: '/types/ceramic-disc-unknown/figures/',
     shows: ['Dissipation factor', 'Ceramic class 2, Z5U'],
   },
-  { path: '/types/paper-oil/figures/', shows: ['Dielectric absorption', 'not reckoned with'] },
+  { path: '/types/paper-oil/figures/', shows: ['Dielectric absorption', 'not calculated with'] },
   {
     path: SUBSTITUTION,
     shows: [

@@ -18,7 +18,7 @@ const EQUATIONS: Readonly<Record<string, readonly string[]>> = {
 /** Capacitor and coil of a loudspeaker crossover, and what another value does. */
 export const crossover = defineSum({
   id: 'crossover',
-  title: 'Loudspeaker crossover',
+  title: 'Loudspeaker crossover network',
   lead: 'Capacitor and coil of a simple crossover for a frequency, where the capacitor at hand puts it, and what its ESR does.',
   group: 'audio',
   inputs: {
