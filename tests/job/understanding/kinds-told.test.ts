@@ -52,6 +52,10 @@ describe('a kind is told by', () => {
     ['a short word for a transformer', 'T1', 'mains trans', 'transformer'],
     ['the same in Italian', 'T1', 'trasf. 220V / 2x15V', 'transformer'],
     ['an Italian bridge', 'RP1', 'ponte 100V 2A', 'diode'],
+    ['a Soviet transistor of the second register', 'VT5', '2Т608Б', 'transistor'],
+    ['a Soviet rectifier valve', 'V3', '5Ц4С', 'valve'],
+    ['a small pentode of America', 'V20', '12AU6', 'valve'],
+    ['a valve that holds a voltage', 'V30', '5651', 'valve'],
     ['a count before a number', 'T1', '2x OC72', 'transistor'],
     ['a lamp, by its voltage and current', 'La1', 'lamp 6,3V 0,3A', 'lamp'],
   ])('%s: %s %s', (_what, designators, marking, kind) => {
