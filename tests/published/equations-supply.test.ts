@@ -215,7 +215,7 @@ const ripple: Case[] = [
     within: 1e-9,
   },
   {
-    what: 'life of 2000 h at 105 °C, used at 65 °C with 5 K of its own heat at 5 K a halving',
+    what: 'life of 2000 h at 105 °C, used at 65 °C with 5 K of self-heating at 5 K a halving',
     source: 'rule printed, data sheet with a page on life',
     got: hours(2000, 105, 65, { rise: 5, riseHalving: 5 }),
     expected: 16_000,

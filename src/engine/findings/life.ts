@@ -104,8 +104,8 @@ export const life: FindingModel = {
     const duty = conditionOf(circumstances, 'duty').typ;
     return (
       `${formatQuantity(scale(own.rated, 1 / HOUR), 'grade')} h at ${formatQuantity(own.ratedTemperature, 'degC')}, ` +
-      `used at ${formatValue(ambient, 'degC')} and ${formatValue(own.rise.typ, 'K')} of its own ` +
-      `heat, × ${formatValue(own.voltageFactor, 'grade')} for the voltage: ` +
+      `used at ${formatValue(ambient, 'degC')} and ${formatValue(own.rise.typ, 'K')} of self-heating, ` +
+      `× ${formatValue(own.voltageFactor, 'grade')} for the voltage: ` +
       `${lifeInWords(own.life)}; ` +
       `${formatValue(conditionOf(circumstances, 'years').typ, 's')} at ` +
       `${formatValue(duty, 'fraction')} of the time use up ${formatQuantity(value, 'fraction')}`

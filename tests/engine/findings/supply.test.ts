@@ -122,7 +122,7 @@ describe('ripple and life', () => {
     expect(workingOf(part, 'ripple-heating')).toMatch(
       /^600 mA squared × 0\.0468–0\.187 Ω for its value and voltage = 33\.8 mW in a listed can of ⌀12\.5/,
     );
-    expect(workingOf(part, 'life')).toMatch(/ at 55 °C and .* K of its own heat, × 2\.27 for/);
+    expect(workingOf(part, 'life')).toMatch(/ at 55 °C and .* K of self-heating, × 2\.27 for/);
   });
 });
 
