@@ -57,8 +57,9 @@ test('a working is written in the units that a reader likes', async ({ page }) =
 
 test('colours are chosen once, kept, and there before anything is painted', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'light' });
+  // A page that only begins to come has no body yet.
   const paper = (): Promise<string> =>
-    page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    page.locator('body').evaluate((body) => getComputedStyle(body).backgroundColor);
   await page.goto('/');
   const light = await paper();
   await page.getByRole('radio', { name: 'dark' }).check();
