@@ -43,6 +43,7 @@ export { DEFAULT_GUIDELINE } from './equations/derating.ts';
 export { familyBears } from './markings/family-bears.ts';
 export { readTolerance } from './candidates/generate.ts';
 export { mountedOtherwise, type MountedOtherwise } from './candidates/mounted-otherwise.ts';
+export { magnitude } from './equations/drift.ts';
 export { peakOfSine } from './equations/sine.ts';
 export { voltageKindOf } from './candidates/voltage-kind.ts';
 export { bodyOf, type Sized } from './sizes/body-of.ts';

@@ -1,5 +1,6 @@
 import {
   formatValue,
+  magnitude,
   parseQuantity,
   type Catalogue,
   type LookAnswers,
@@ -37,12 +38,6 @@ const OVER = /^\s*(?:>|≥|over|above|more than)\s*/iu;
 export const unitOf = (catalogue: Catalogue, { unit }: QuestionRow): Unit =>
   (catalogue.units[unit]?.si ?? 'ratio') as Unit;
 
-/** A change whose sign does not matter. */
-const sizeOf = ({ min, typ, max }: Range): Range => {
-  const ends = [Math.abs(min), Math.abs(max)];
-  return { min: Math.min(...ends), typ: Math.abs(typ), max: Math.max(...ends) };
-};
-
 /** Least and greatest number that a question takes, SI. */
 const boundsOf = (catalogue: Catalogue, question: QuestionRow): [number, number] => {
   const { unit, sign, lowest = 0, highest = Infinity } = question;
@@ -74,9 +69,9 @@ const readNumberText = (catalogue: Catalogue, question: QuestionRow, text: strin
   const over = OVER.exec(text)?.[0] ?? '';
   const parsed = parseQuantity(text.slice(over.length), unit, question.bare || undefined);
   if (!parsed.ok) return { message: parsed.fault.message };
-  const { min, typ, max } = parsed.value;
-  const read = over === '' ? { min, typ, max } : { min, typ: min, max: bounds[1] };
-  return bounded(question.sign === 'size' ? sizeOf(read) : read, question, bounds, unit);
+  const { min } = parsed.value;
+  const read = over === '' ? parsed.value : { min, typ: min, max: Math.max(min, bounds[1]) };
+  return bounded(question.sign === 'size' ? magnitude(read) : read, question, bounds, unit);
 };
 
 /**

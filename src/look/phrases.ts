@@ -17,12 +17,12 @@ const WORDS: readonly [number, string][] = [
   [0.6, 'likely'],
   [0.25, 'possible'],
   [0.05, 'unlikely'],
-  [0, 'hardly'],
+  [0, 'very unlikely'],
 ];
 
 /** A likelihood in a word. */
 export const likelihoodWord = (likelihood: number): string =>
-  WORDS.find(([from]) => likelihood >= from)?.[1] ?? 'hardly';
+  WORDS.find(([from]) => likelihood >= from)?.[1] ?? 'very unlikely';
 
 /** Rules of thumb carry no finer steps than these, nor anything closer to certainty. */
 const STEP = 5;
@@ -87,7 +87,7 @@ const scoreText = (
   return answerNames(catalogue, question, steps, 'or');
 };
 
-/** What is usual of a row: `1 nF–470 nF`, `1930–1959`, `from 3000 MΩ·µF`. */
+/** What is usual of a row: `1–470 nF`, `1930–1959`, `from 3000 MΩ·µF`. */
 export const rangeText = (catalogue: Catalogue, row: LookRangeRow): string => {
   const min = row.usual_low ?? row.low;
   const max = row.usual_high ?? row.high;

@@ -21,7 +21,7 @@ const signMarkup = ({ result: { sign } }: Found): Markup | undefined =>
     {},
     `Loss at 120 Hz over that at 1 kHz is ${printNumber(sign.ratio)}: `,
     sign.sign === undefined
-      ? 'between what the data know a cause for.'
+      ? 'the data name no cause for a ratio like this.'
       : midSentence(sentence(sign.sign.says)),
   );
 

@@ -1,4 +1,4 @@
-import type { Range } from '../engine/index.ts';
+import { exactly, type Range } from '../engine/index.ts';
 
 /** A year that was understood, or a sentence about what is wrong. */
 export type ReadYear = { value: Range } | { message: string };
@@ -26,15 +26,14 @@ const decade = (text: string): Range | undefined => {
   return { min: start + from, typ: start + (from + to) / 2, max: start + to };
 };
 
-/** @param since the year that a shortened one follows: `64` in 1958–64 */
+/** @param since the year that a shortened one follows: `64` in 1958–64, `02` in 1998–02 */
 const oneYear = (text: string, since?: Range): Range | undefined => {
   const figures = /^(?:\d{4}|\d{2})$/u.exec(text)?.[0];
   if (figures === undefined) return decade(text);
-  const short = figures.length === 2;
-  if (short && since === undefined) return undefined;
-  const century = short ? Math.floor((since?.min ?? 0) / HUNDRED) * HUNDRED : 0;
-  const year = Number(figures) + century;
-  return { min: year, typ: year, max: year };
+  if (figures.length > 2) return exactly(Number(figures));
+  if (since === undefined) return undefined;
+  const year = Number(figures) + Math.floor(since.min / HUNDRED) * HUNDRED;
+  return exactly(year < since.min ? year + HUNDRED : year);
 };
 
 /**

@@ -41,10 +41,23 @@ describe('what cannot be read is told, and counts for nothing', () => {
     { key: 'capacitance', text: '9'.repeat(80), says: '60 characters' },
     { key: 'year', text: '68', says: 'such as 1968' },
     { key: 'year', text: '1850', says: '1900' },
+    { key: 'insulation', text: '>5000000 GΩ', says: 'from' },
   ])('$key: $text', ({ key, text, says }) => {
     const { typ, message } = read(key, text);
     expect(typ).toBeUndefined();
     expect(message?.replaceAll('−', '-')).toContain(says);
+  });
+});
+
+test.each([
+  { text: '-20..10 %', min: 0, typ: 0.05, max: 0.2 },
+  { text: '-20..-10 %', min: 0.1, typ: 0.15, max: 0.2 },
+])('of a change either way the size counts: $text', ({ text, min, typ, max }) => {
+  const { answers } = readLook(catalogue, new URLSearchParams({ bias: text }));
+  expect(answers.numbers?.['bias']).toEqual({
+    min: expect.closeTo(min, 12) as number,
+    typ: expect.closeTo(typ, 12) as number,
+    max: expect.closeTo(max, 12) as number,
   });
 });
 
@@ -72,6 +85,7 @@ describe('years', () => {
     { text: 'mid-60s', min: 1963, max: 1966 },
     { text: '1958–1964', min: 1958, max: 1964 },
     { text: '1958 - 64', min: 1958, max: 1964 },
+    { text: '1998–02', min: 1998, max: 2002 },
     { text: '1964 to 1958', min: 1958, max: 1964 },
     { text: '1960s-1970s', min: 1960, max: 1979 },
   ])('$text', ({ text, min, max }) => {

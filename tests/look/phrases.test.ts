@@ -19,8 +19,8 @@ test.each([
   { likelihood: 0.72, word: 'likely', percent: 'about 70 %' },
   { likelihood: 0.3, word: 'possible', percent: 'about 30 %' },
   { likelihood: 0.08, word: 'unlikely', percent: 'about 10 %' },
-  { likelihood: 0.01, word: 'hardly', percent: 'under 5 %' },
-  { likelihood: 0, word: 'hardly', percent: 'under 5 %' },
+  { likelihood: 0.01, word: 'very unlikely', percent: 'under 5 %' },
+  { likelihood: 0, word: 'very unlikely', percent: 'under 5 %' },
 ])('$likelihood is $word, $percent', ({ likelihood, word, percent }) => {
   expect(likelihoodWord(likelihood)).toBe(word);
   expect(plain(likelihoodPercent(likelihood))).toBe(percent);

@@ -196,7 +196,8 @@ export const filledSum = (
   if (candidate.made !== undefined) return undefined;
   // The finding went by the body and the pulse rating of the style on offer.
   const part = buy === undefined ? candidate : { ...candidate, style: buy.style };
-  return fillSum(circumstances.catalogue, finding, ({ takes, of }) =>
+  const { sumInputs, findings } = circumstances.catalogue;
+  return fillSum(sumInputs, findings[finding.finding]?.sum, finding, ({ takes, of }) =>
     fill(takes, { of, part, finding, circumstances }),
   );
 };

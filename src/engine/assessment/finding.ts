@@ -14,6 +14,7 @@ import {
 import type { Range } from '../quantities/range.ts';
 import { rowsAt } from './at-position.ts';
 import { ExplainedFinding, siUnitOf } from './explained.ts';
+import { limitTimes } from './limit.ts';
 import { rowNamed } from './original.ts';
 import type { Part } from './parts.ts';
 import { surenessOf, type Sureness } from './sureness.ts';
@@ -75,17 +76,7 @@ const limitOf = <P, C extends CommonCircumstances<P>>(
     demand.limit_of === ''
       ? (circumstances.catalogue.units[row.unit]?.factor ?? 1)
       : conditionOf(circumstances, demand.limit_of).typ;
-  const scaled = (limit: number | undefined): number | undefined =>
-    limit === undefined ? undefined : limit * factor;
-  switch (row.better) {
-    case 'high':
-      return { low: scaled(demand.limit) };
-    case 'window':
-    case 'same':
-      return { low: scaled(demand.limit), high: scaled(demand.limit_high) };
-    case 'low':
-      return { high: scaled(demand.limit) };
-  }
+  return limitTimes(demand, row, factor);
 };
 
 /**

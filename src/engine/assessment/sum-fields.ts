@@ -1,5 +1,4 @@
 import type { SumInputRow } from '../../schemas/sums.ts';
-import type { Catalogue } from '../catalogue.ts';
 import type { Finding } from './finding.ts';
 
 /** A bench sum with what a finding puts into its fields, as people write it. */
@@ -25,31 +24,39 @@ export type KindTakes = (typeof OF_KINDS)[number];
 export const isOfKind = (takes: SumInputRow['takes']): takes is KindTakes =>
   OF_KINDS.some((one) => one === takes);
 
+/** What says how a field of a sum is filled: for the findings that it names, or for all. */
+interface FieldRow {
+  sum: string;
+  input: string;
+  for: readonly string[];
+}
+
 /** How each field of a sum is filled for a finding: by a row of its own, or by that for all. */
-const rowsFor = ({ sumInputs }: Pick<Catalogue, 'sumInputs'>, sum: string, id: string) => {
-  const fitting = sumInputs.filter(
+const rowsFor = <Row extends FieldRow>(rows: readonly Row[], sum: string, id: string): Row[] => {
+  const fitting = rows.filter(
     (row) => row.sum === sum && (row.for.length === 0 || row.for.includes(id)),
   );
   return [...Map.groupBy(fitting, ({ input }) => input).values()].flatMap(
-    (rows) => rows.find((row) => row.for.length > 0) ?? rows,
+    (own) => own.find((row) => row.for.length > 0) ?? own,
   );
 };
 
 /**
- * The sum that a finding leads to, each field filled by its row. Nothing where there is none or where
- * one of its numbers is not known.
- * @param fill what a field is filled with: nothing for one that keeps its number, `undefined` where it
- * is not known
+ * A sum with each field filled by its row, for a finding. Nothing where the finding leads to no sum, is
+ * not known itself, or needs a number that is not known.
+ * @param sum id of the sum; empty for none
+ * @param fill what a field is filled with: an empty text for one that keeps its number, `undefined`
+ *   where it is not known
  */
-export const fillSum = (
-  catalogue: Pick<Catalogue, 'findings' | 'sumInputs'>,
+export const fillSum = <Row extends FieldRow>(
+  rows: readonly Row[],
+  sum: string | undefined,
   finding: Finding,
-  fill: (row: SumInputRow) => string | undefined,
+  fill: (row: Row) => string | undefined,
 ): FilledSum | undefined => {
-  const sum = catalogue.findings[finding.finding]?.sum ?? '';
-  if (sum === '' || finding.standIn === undefined) return undefined;
+  if (sum === undefined || sum === '' || finding.standIn === undefined) return undefined;
   const inputs: Record<string, string> = {};
-  for (const row of rowsFor(catalogue, sum, finding.finding)) {
+  for (const row of rowsFor(rows, sum, finding.finding)) {
     const text = fill(row);
     if (text === undefined) return undefined;
     if (text !== '') inputs[row.input] = text;

@@ -1,6 +1,7 @@
 import type { DeviceRow, UseRow } from '../../schemas/devices.ts';
 import type { DemandRow, FindingRow } from '../../schemas/positions.ts';
 import type { Finding, Judged } from '../assessment/finding.ts';
+import { limitTimes } from '../assessment/limit.ts';
 import { MARKETS, decisiveDemand, meanMargin, worstMargin } from '../assessment/rank.ts';
 import {
   beyondLimit,
@@ -66,17 +67,7 @@ const limitOf = (
     if (demand.limit_of === 'old') return before.status === 'known' ? before.value.typ : undefined;
     return conditions[demand.limit_of]?.typ;
   })();
-  const scaled = (limit: number | undefined): number | undefined =>
-    limit === undefined || factor === undefined ? undefined : limit * factor;
-  switch (row.better) {
-    case 'high':
-      return { low: scaled(demand.limit) };
-    case 'low':
-      return { high: scaled(demand.limit) };
-    case 'window':
-    case 'same':
-      return { low: scaled(demand.limit), high: scaled(demand.limit_high) };
-  }
+  return limitTimes(demand, row, factor);
 };
 
 const prepare = (circumstances: DeviceCircumstances): Prepared[] => {

@@ -1,5 +1,5 @@
 import type { DeviceRow, DeviceSumInputRow } from '../../schemas/devices.ts';
-import type { FilledSum } from '../assessment/sum-fields.ts';
+import { fillSum, type FilledSum } from '../assessment/sum-fields.ts';
 import type { Finding } from '../assessment/finding.ts';
 import { writtenRange } from '../assessment/written-range.ts';
 import { REFERENCE_CELSIUS } from '../equations/reference.ts';
@@ -83,14 +83,6 @@ export const filledDeviceSum = (
   circumstances: DeviceCircumstances,
 ): FilledSum | undefined => {
   const { findings, sumInputs } = circumstances.catalogue.devices;
-  const sum = findings.find(({ id }) => id === finding.finding)?.sum ?? '';
-  if (sum === '' || finding.standIn === undefined) return undefined;
-  const inputs: Record<string, string> = {};
-  for (const row of sumInputs) {
-    if (row.sum !== sum || (row.for.length > 0 && !row.for.includes(finding.finding))) continue;
-    const text = fill(device, row, circumstances);
-    if (text === undefined) return undefined;
-    if (text !== '') inputs[row.input] = text;
-  }
-  return { sum, inputs };
+  const sum = findings.find(({ id }) => id === finding.finding)?.sum;
+  return fillSum(sumInputs, sum, finding, (row) => fill(device, row, circumstances));
 };

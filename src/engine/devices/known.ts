@@ -11,6 +11,14 @@ export interface DeviceKnowledge {
   sources: SourceId[];
 }
 
+/** What a finding rests on that takes several facts: each source once, the basis of each. */
+export const restingOn = (
+  facts: readonly DeviceKnowledge[],
+): { sources: SourceId[]; bases: Basis[] } => ({
+  sources: [...new Set(facts.flatMap(({ sources }) => sources))],
+  bases: facts.map(({ basis }) => basis),
+});
+
 /** The rows that assessments take, by property and by the device or series that they are of. */
 type FiguresByProperty = ReadonlyMap<PropertyId, ReadonlyMap<string, DeviceFigureRow[]>>;
 

@@ -1,9 +1,9 @@
 import type { DeviceRow, UseRow } from '../../schemas/devices.ts';
-import type { Basis, Catalogue, PropertyId, SourceId } from '../catalogue.ts';
+import type { Catalogue, PropertyId } from '../catalogue.ts';
 import type { Outcome } from '../findings/model.ts';
 import type { Range } from '../quantities/range.ts';
 import { ruleOf, type RuleOfThumb } from '../rule-of-thumb.ts';
-import { deviceKnowledge, type DeviceKnowledge } from './known.ts';
+import { deviceKnowledge, restingOn, type DeviceKnowledge } from './known.ts';
 
 /** What a finding about a device is worked out from. */
 export interface DeviceCircumstances {
@@ -84,14 +84,11 @@ export const byFigures = ({ properties, at, value, working }: Spec): DeviceModel
     measure: (device, circumstances) => {
       const { numbers, missing } = read(device, circumstances);
       if (missing.length > 0) return { status: 'unknown', missing };
-      const sources: SourceId[] = numbers.facts.flatMap((fact) => fact.sources);
-      const bases: Basis[] = numbers.facts.map((fact) => fact.basis);
       return {
         status: 'known',
         value: value(numbers),
         properties: [...properties],
-        sources: [...new Set(sources)],
-        bases,
+        ...restingOn(numbers.facts),
       };
     },
     working: (device, circumstances, result) =>

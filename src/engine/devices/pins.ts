@@ -7,9 +7,9 @@ type Role = PinFunctionRow['role'];
 /** One pin that does something else. */
 export interface PinDifference {
   pin: number;
-  /** What it does in the old part and in the new one; nothing where there is no such pin. */
+  /** What it does in the old part and in the new one; `no pin` where there is none. */
   old: string;
-  stranger: string;
+  now: string;
   /** Main where the circuit needs the pin or the new part drives it; trim otherwise. */
   role: 'main' | 'trim';
 }
@@ -35,9 +35,9 @@ const nameOf = ({ devices }: Pick<Catalogue, 'devices'>, what: string | undefine
 };
 
 /**
- * Pins of one order that do something else in another. A pin that neither needs is none; where a
- * trim pin or an unused one meets a main pin, only the circuit can tell whether that matters, so it
- * counts as main only if the old part needs it or the new one has a main pin there.
+ * Pins of one order that do something else in another. Where neither part uses a pin, it makes no
+ * difference. One that is a main pin of either part, or that only one of them has, counts as main; a
+ * trim pin that meets another trim pin or an unused one counts as trim.
  */
 export const pinDifferences = (
   catalogue: Pick<Catalogue, 'devices'>,
@@ -52,7 +52,7 @@ export const pinDifferences = (
     const roles = [roleOf(catalogue, was), roleOf(catalogue, is)];
     if (roles.every((role) => role === 'none') && was !== undefined && is !== undefined) return [];
     const role = roles.includes('main') || was === undefined || is === undefined ? 'main' : 'trim';
-    return [{ pin, old: nameOf(catalogue, was), stranger: nameOf(catalogue, is), role }];
+    return [{ pin, old: nameOf(catalogue, was), now: nameOf(catalogue, is), role }];
   });
 };
 
@@ -75,15 +75,15 @@ const mainOf = (differences: readonly PinDifference[]): number =>
 export const comparePins = (
   catalogue: Pick<Catalogue, 'devices'>,
   old: DeviceRow,
-  stranger: DeviceRow,
+  standIn: DeviceRow,
 ): PinComparison | undefined => {
   const [first, ...others] = old.pinouts.flatMap((from) =>
-    stranger.pinouts.map((to) => pinDifferences(catalogue, from, to)),
+    standIn.pinouts.map((to) => pinDifferences(catalogue, from, to)),
   );
   if (first === undefined) return undefined;
   const counts = [first, ...others].map(mainOf);
   const rows = catalogue.devices.pins.filter((row) =>
-    [...old.pinouts, ...stranger.pinouts].includes(row.pinout),
+    [...old.pinouts, ...standIn.pinouts].includes(row.pinout),
   );
   return {
     usual: first,

@@ -1,6 +1,6 @@
 import { add, type Range } from '../quantities/range.ts';
 
-/** Size of a slope that may have either sign, as a range of magnitudes. */
+/** Size of something that may have either sign, such as a slope, as a range of magnitudes. */
 export const magnitude = (range: Range): Range => {
   const ends = [Math.abs(range.min), Math.abs(range.max)] as const;
   const straddles = range.min <= 0 && range.max >= 0;

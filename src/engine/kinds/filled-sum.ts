@@ -76,7 +76,9 @@ export const filledKindSum = (
   finding: Finding,
   { candidate: part }: Pick<KindAssessment, 'candidate'>,
   circumstances: KindCircumstances,
-): FilledSum | undefined =>
-  fillSum(circumstances.catalogue, finding, ({ takes, of }) =>
+): FilledSum | undefined => {
+  const { sumInputs, findings } = circumstances.catalogue;
+  return fillSum(sumInputs, findings[finding.finding]?.sum, finding, ({ takes, of }) =>
     fill(takes, { of, part, circumstances }),
   );
+};

@@ -38,7 +38,7 @@ const standInOf = (
   const compared = comparePins(catalogue, old, device);
   const pins = (compared?.usual ?? [])
     .filter(({ role }) => role === 'main')
-    .map(({ pin, old: before, stranger }) => ({ pin, old: before, now: stranger }));
+    .map(({ pin, old: before, now }) => ({ pin, old: before, now }));
   const isInDoubt = compared !== undefined && compared.main.most > compared.main.least;
   return {
     candidate: partOf(catalogue, device),

@@ -310,6 +310,16 @@ describe('a finding about a device', () => {
     });
   });
 
+  it('rests on both parts where one lacks what the other has, or may go by how the other is fitted', () => {
+    const both = { status: 'known', sources: ['sheet-of-tried', 'sheet-of-old'] };
+    const bare = { 'needs-capacitor': 1 };
+    const own = tryOut('own-capacitor', bare, {}, { 'needs-capacitor': 0 }).outcome;
+    expect(own).toMatchObject({ ...both, bases: ['published', 'published'] });
+    const fitted = { 'least-gain': 10, 'compensated-gain': 1 };
+    const stable = tryOut('stable-gain', fitted, { 'noise-gain': 2 }, fitted).outcome;
+    expect(stable).toMatchObject({ ...both, bases: ['published', 'published', 'published'] });
+  });
+
   it('compares with nothing where a sheet promises only the least', () => {
     const figures = [figure('tried', 'idss', { min: 1 }), figure('old', 'idss', { typ: 2 })];
     const outcome = (row: Partial<DeviceFigureRow>) =>

@@ -35,7 +35,7 @@ const differences = (old: readonly string[], stranger: readonly string[]) =>
     catalogueWith({ pinFunctions, pins: orders({ stranger, old }) }),
     'old',
     'stranger',
-  ).map((one) => `${one.pin} ${one.role}: ${one.old}, ${one.stranger}`);
+  ).map((one) => `${one.pin} ${one.role}: ${one.old}, ${one.now}`);
 
 describe('a pin that does something else', () => {
   it.each<[readonly string[], readonly string[], readonly string[]]>([

@@ -10,7 +10,7 @@ import { droop } from '../../equations/leakage.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import type { DeviceRow } from '../../../schemas/devices.ts';
-import { deviceKnowledge, type DeviceKnowledge } from '../known.ts';
+import { deviceKnowledge, restingOn, type DeviceKnowledge } from '../known.ts';
 import {
   byFigures,
   factAt,
@@ -123,19 +123,20 @@ const COMPENSATED_GAIN = 'compensated-gain';
 
 /**
  * The lowest gain at which a part is stable with a capacitor at its compensation pins, where a circuit
- * must have that already: it runs such a part at less gain than that bears without.
+ * must have that already: it runs the old part at less gain than that bears without. With all facts
+ * that tell so.
  */
 const gainAsBuilt = (
   device: DeviceRow,
   { catalogue, original }: DeviceCircumstances,
   gain: number,
-): DeviceKnowledge | undefined => {
+): { range: Range; facts: DeviceKnowledge[] } | undefined => {
   const [own, old] = [device, original].map((one) =>
     deviceKnowledge(catalogue, one, COMPENSATED_GAIN),
   );
   const bare = deviceKnowledge(catalogue, original, LEAST_GAIN);
-  const isThere = old !== undefined && bare !== undefined && bare.range.typ > gain;
-  return isThere ? own : undefined;
+  if (own === undefined || old === undefined || bare === undefined) return undefined;
+  return bare.range.typ > gain ? { range: own.range, facts: [own, old, bare] } : undefined;
 };
 
 /** What a capacitor outside would do about a gain that is too low; nothing where none is due. */
@@ -171,13 +172,11 @@ export const stableGain: DeviceModel = {
     const gain = numberOf(circumstances, 'noise-gain');
     const built = gainAsBuilt(device, circumstances, gain);
     if (bare.status !== 'known' || built === undefined) return bare;
-    const { range, sources, basis } = built;
     return {
       status: 'known',
-      value: shareOfLimit(range, gain),
+      value: shareOfLimit(built.range, gain),
       properties: [COMPENSATED_GAIN],
-      sources,
-      bases: [basis],
+      ...restingOn(built.facts),
     };
   },
   working: (device, circumstances, value) => {
@@ -230,8 +229,7 @@ export const ownCapacitor: DeviceModel = {
       status: 'known',
       value: exactly(missing ? 1 : 0),
       properties: [NEEDS],
-      sources: own.sources,
-      bases: [own.basis],
+      ...restingOn([own, old]),
     };
   },
   working: (_device, _circumstances, value) =>

@@ -24,7 +24,7 @@ const named = (differences: readonly PinDifference[]): string => {
   if (differences.length === 0) return 'every pin does the same';
   const first = differences
     .slice(0, MOST_NAMED)
-    .map(({ pin, old, stranger }) => `pin ${pin}: ${old} becomes ${stranger}`);
+    .map(({ pin, old, now }) => `pin ${pin}: ${old} becomes ${now}`);
   const left = differences.length - first.length;
   return [...first, ...(left > 0 ? [`${left} more`] : [])].join(', ');
 };

@@ -1,6 +1,6 @@
 import { formatQuantity, type Unit } from '../../quantities/index.ts';
 import { exactly, overPositive } from '../../quantities/range.ts';
-import { deviceKnowledge, figuresFor } from '../known.ts';
+import { deviceKnowledge, figuresFor, restingOn } from '../known.ts';
 import type { DeviceModel } from '../model.ts';
 
 /** A property as a multiple of the old part's; the old part against itself is one. */
@@ -10,9 +10,7 @@ const ratioToOld = (property: string, unit: Unit): DeviceModel => ({
     if (own === undefined || old === undefined) return { status: 'unknown', missing: [property] };
     // Another of the same number is compared by its spread, not by its name.
     const value = overPositive(own.range, exactly(old.range.typ));
-    const sources = [...new Set([...own.sources, ...old.sources])];
-    const bases = [own.basis, old.basis];
-    return { status: 'known', value, properties: [property], sources, bases };
+    return { status: 'known', value, properties: [property], ...restingOn([own, old]) };
   },
   working: (device, { catalogue, original }) => {
     const [own, old] = [device, original].map((one) => {

@@ -1,8 +1,8 @@
 import type { DeviceRow } from '../../../schemas/devices.ts';
 import { adjustedOutput } from '../../equations/regulator.ts';
 import { formatQuantity, formatValue } from '../../quantities/index.ts';
-import { exactly, overPositive, type Range } from '../../quantities/range.ts';
-import { deviceKnowledge } from '../known.ts';
+import { exactly, mapFalling, overPositive, type Range } from '../../quantities/range.ts';
+import { deviceKnowledge, restingOn } from '../known.ts';
 import {
   byFigures,
   factAt,
@@ -25,13 +25,8 @@ export const leastLoad = figureOf('load-min', 'A');
 export const inputLimit = byFigures({
   properties: ['input-max', 'output-voltage'],
   value: (numbers) => {
-    const [most, output] = [factAt(numbers, 0), factAt(numbers, 1)];
-    const above = numbers.of('headroom-high');
-    return {
-      min: (output.typ + above) / most.max,
-      typ: (output.typ + above) / most.typ,
-      max: (output.typ + above) / most.min,
-    };
+    const input = factAt(numbers, 1).typ + numbers.of('headroom-high');
+    return mapFalling(factAt(numbers, 0), (most) => input / most);
   },
   working: (numbers) =>
     `${formatValue(factAt(numbers, 1).typ, 'V')} and ${formatValue(numbers.of('headroom-high'), 'V')} above it, of ${formatQuantity(factAt(numbers, 0), 'V')}`,
@@ -72,8 +67,7 @@ export const setOutput: DeviceModel = {
       status: 'known',
       value: overPositive(own.output, exactly(old.output.typ)),
       properties: ['reference', 'adjust-current'],
-      sources: [...new Set(known.flatMap(({ sources }) => sources))],
-      bases: known.map(({ basis }) => basis),
+      ...restingOn(known),
     };
   },
   working: (device, circumstances) => {
