@@ -1,6 +1,5 @@
 import type { Band, Bounds } from '../engine/catalogue.ts';
 import type { BandedFigureRow } from '../schemas/kinds.ts';
-import { groupBy } from './group-by.ts';
 import { settleOne, type SettlingTables } from './settle.ts';
 
 /** What is known of bands of values and ratings, by type and property. */
@@ -48,12 +47,12 @@ export const settleBands = (
   tables: Pick<SettlingTables, 'properties' | 'absorptionTests' | 'units'>,
 ): BandTable =>
   Object.fromEntries(
-    [...groupBy(rows, ({ type }) => type)].map(([type, ofType]) => [
+    [...Map.groupBy(rows, ({ type }) => type)].map(([type, ofType]) => [
       type,
       Object.fromEntries(
-        [...groupBy(ofType, ({ property }) => property)].map(([property, ofProperty]) => [
+        [...Map.groupBy(ofType, ({ property }) => property)].map(([property, ofProperty]) => [
           property,
-          [...groupBy(ofProperty, bandKey).values()].flatMap((band) => bandOf(band, tables)),
+          [...Map.groupBy(ofProperty, bandKey).values()].flatMap((band) => bandOf(band, tables)),
         ]),
       ),
     ]),

@@ -1,8 +1,8 @@
-import type { Basis, Knowledge, PropertyId, TypeId } from '../engine/catalogue.ts';
+import { weakestOf } from '../engine/assessment/basis.ts';
+import type { Knowledge, PropertyId, TypeId } from '../engine/catalogue.ts';
 import { recoveryDecades, type AbsorptionTimes } from '../engine/equations/absorption.ts';
 import { hull, type Range } from '../engine/quantities/range.ts';
 import type { AbsorptionTestRow, FigureRow, PropertyRow, TypeRow } from '../schemas/types.ts';
-import { groupBy } from './group-by.ts';
 import { toSi, type Units } from './to-si.ts';
 
 /** The tables that settling needs; `absorptionTests` in the order of their table. */
@@ -16,12 +16,6 @@ export interface SettlingTables {
 
 /** What is known, by type and property. */
 export type KnowledgeTable = Record<TypeId, Record<PropertyId, Knowledge>>;
-
-/** Bases from the weakest to the strongest. */
-const bases: readonly Basis[] = ['memory', 'common-practice', 'published'];
-
-const weakest = (found: readonly Basis[]): Basis =>
-  bases.find((basis) => found.includes(basis)) ?? 'memory';
 
 const distinct = <Item>(items: readonly Item[]): Item[] => [...new Set(items)];
 
@@ -97,7 +91,12 @@ export const settleOne = (
   const range = join(used, property, tables);
   if (range !== undefined) {
     const sources = distinct(used.map((figure) => figure.source));
-    return { status: 'known', range, basis: weakest(used.map((figure) => figure.basis)), sources };
+    return {
+      status: 'known',
+      range,
+      basis: weakestOf(used.map((figure) => figure.basis)),
+      sources,
+    };
   }
   const said = figures.filter((figure) => figure.status !== 'known');
   const sources = distinct(said.map((figure) => figure.source));
@@ -114,7 +113,7 @@ const settleUnion = (members: readonly Knowledge[]): Knowledge => {
   const known = members.flatMap((member) => (member.status === 'known' ? [member] : []));
   const [first, ...others] = known.map((member) => member.range);
   if (first === undefined) return { status: 'not-applicable', sources };
-  const basis = weakest(known.map((member) => member.basis));
+  const basis = weakestOf(known.map((member) => member.basis));
   return { status: 'known', range: hull([first, ...others]), basis, sources };
 };
 
@@ -126,7 +125,7 @@ const settleUnion = (members: readonly Knowledge[]): Knowledge => {
  * What no figure speaks of is unknown.
  */
 export const settle = (tables: SettlingTables): KnowledgeTable => {
-  const byTypeAndProperty = groupBy(
+  const byTypeAndProperty = Map.groupBy(
     tables.figures,
     (figure) => `${figure.type} ${figure.property}`,
   );

@@ -41,8 +41,8 @@ const figures: BrokenCell[] = [
     pick: bias,
     column: 'typ',
     to: '600',
-    rule: 'device-figure',
-    at: 'typ',
+    rule: 'number-order',
+    at: 'max',
   },
   {
     what: 'that no input can have',

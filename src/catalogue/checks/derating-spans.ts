@@ -1,6 +1,5 @@
 import type { DeratingRow } from '../../schemas/derating.ts';
 import type { Fault } from '../fault.ts';
-import { groupBy } from '../group-by.ts';
 import { cellFault, type Check } from './check.ts';
 import { goodRows } from './lookups.ts';
 
@@ -33,7 +32,7 @@ export const deratingSpans: Check = {
         ),
     );
     const spans = rows.flatMap((row) => row.value.types.map((type) => ({ type, row })));
-    const groups = groupBy(spans, ({ type, row }) => `${row.value.guideline} ${type}`);
+    const groups = Map.groupBy(spans, ({ type, row }) => `${row.value.guideline} ${type}`);
     const overlaps = [...groups.values()].flatMap((group) => {
       const upwards = [...group].sort((a, b) => a.row.value.from_c - b.row.value.from_c);
       return upwards.flatMap(({ type, row }, index): Fault[] => {

@@ -1,3 +1,4 @@
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 import { valuesOf } from '../read-folder.ts';
 import { toSi } from '../to-si.ts';
 import { cellFault, type Check } from './check.ts';
@@ -6,11 +7,11 @@ import { byId, goodRows, unitsOf } from './lookups.ts';
 const rule = 'device-figure';
 
 /** Room for the rounding of unit conversions at the very edge of a bound, on either side of zero. */
-const room = (bound = 0): number => 1e-9 * Math.abs(bound);
+const room = (bound = 0): number => FLOAT_ERROR * Math.abs(bound);
 
 export const deviceFigures: Check = {
   id: rule,
-  about: 'A figure of a device is of a known one, in a unit of its kind, in order and possible.',
+  about: 'A figure of a device is of a known one, in a unit of its kind, and possible.',
   needs: [
     'devices/figures.csv',
     'devices/devices.csv',
@@ -39,8 +40,6 @@ export const deviceFigures: Check = {
         return [fault('unit', 'of another kind than its property', `such as ${property.unit}`)];
       const given = [min, typ, max].filter((number) => number !== undefined);
       if (given.length === 0) return [fault('typ', 'has no number', 'min, typ or max')];
-      if (given.some((number, index) => number < (given[index - 1] ?? -Infinity)))
-        return [fault('typ', 'not in order', 'min, then typ, then max')];
       const [lowest, highest] = [property.lowest, property.highest].map(
         (bound) => toSi(bound, property.unit, units) ?? 0,
       );

@@ -1,4 +1,3 @@
-import { groupBy } from '../group-by.ts';
 import { valuesOf } from '../read-folder.ts';
 import { figureInSi } from '../settle.ts';
 import { toSi } from '../to-si.ts';
@@ -31,7 +30,7 @@ export const disagreement: Check = {
     const absorptionTests = valuesOf(tables, 'absorption-tests.csv');
     const properties = byId(valuesOf(tables, 'properties.csv'));
     const known = goodRows(tables, 'figures.csv').filter((row) => row.value.status === 'known');
-    const groups = groupBy(known, ({ value }) => `${value.type} ${value.property}`);
+    const groups = Map.groupBy(known, ({ value }) => `${value.type} ${value.property}`);
     return [...groups.values()].flatMap((rows) => {
       const property = properties.get(rows[0]?.value.property ?? '');
       if (property === undefined) return [];

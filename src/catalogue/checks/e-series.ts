@@ -1,5 +1,4 @@
 import type { Fault } from '../fault.ts';
-import { groupBy } from '../group-by.ts';
 import type { Tables } from '../read-folder.ts';
 import { cellFault, type Check } from './check.ts';
 import { goodRows, type GoodRow } from './lookups.ts';
@@ -13,6 +12,8 @@ const families = [
   ['E3', 'E6', 'E12', 'E24'],
   ['E48', 'E96', 'E192'],
 ] as const;
+
+type SeriesName = (typeof families)[number][number];
 
 /** Values of a decade, which the name of a series says. */
 const sizeOf = (series: string): number => Number(series.slice(1));
@@ -111,8 +112,8 @@ export const eSeries: Check = {
   about: 'Preferred values are those of IEC 60063 in number, order and nesting.',
   needs: ['e-series.csv'],
   check: (tables) => {
-    const bySeries = groupBy(goodRows(tables, 'e-series.csv'), (row) => row.value.series);
-    const rowsOf = (series: string): SeriesRow[] => bySeries.get(series) ?? [];
+    const bySeries = Map.groupBy(goodRows(tables, 'e-series.csv'), (row) => row.value.series);
+    const rowsOf = (series: SeriesName): SeriesRow[] => bySeries.get(series) ?? [];
     const faults = families.flatMap((family) =>
       family.flatMap((series, index) => {
         const larger = family[index + 1];

@@ -1,5 +1,4 @@
 import type { FigureRow } from '../../schemas/types.ts';
-import { groupBy } from '../group-by.ts';
 import { cellFault, type Check } from './check.ts';
 import { goodRows } from './lookups.ts';
 
@@ -24,7 +23,7 @@ export const figureStatus: Check = {
         }),
       ];
     });
-    const groups = groupBy(rows, ({ value }) => `${value.type} ${value.property}`);
+    const groups = Map.groupBy(rows, ({ value }) => `${value.type} ${value.property}`);
     const against = [...groups.values()].flatMap((group) => {
       const counted = group.filter(({ value }) => value.status !== 'known' || value.use === 'used');
       const first = counted[0];

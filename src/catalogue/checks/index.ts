@@ -32,6 +32,7 @@ import { limitUnit } from './limit-unit.ts';
 import { lookAnswers } from './look-answers.ts';
 import { lookComplete } from './look-complete.ts';
 import { lookOwners } from './look-owners.ts';
+import { lookQuestions } from './look-questions.ts';
 import { lookUnits } from './look-units.ts';
 import { makerNames } from './maker-names.ts';
 import { marketBounds } from './market-bounds.ts';
@@ -113,6 +114,7 @@ export const checks: readonly Check[] = [
   colourMeanings,
   lookOwners,
   lookAnswers,
+  lookQuestions,
   lookUnits,
   lookComplete,
   deviceFigures,

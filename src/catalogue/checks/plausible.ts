@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { FLOAT_ERROR } from '../../engine/quantities/within.ts';
 import type { plausibleRow } from '../../schemas/plausible.ts';
 import { tableNames, type TableName, type Tables } from '../read-folder.ts';
 import type { Fault } from '../fault.ts';
@@ -55,7 +56,7 @@ const looseFaults = (row: GoodRow<typeof FILE>, numbers: readonly number[]): Fau
     highest: highest > 0 ? timesBeyond(highest, most) : timesBeyond(most, highest),
   };
   return (['lowest', 'highest'] as const)
-    .filter((column) => room[column] > MOST_ROOM * (1 + 1e-9))
+    .filter((column) => room[column] > MOST_ROOM * (1 + FLOAT_ERROR))
     .map((column) =>
       cellFault(rule, FILE, row, column, {
         wrong: 'far from every number that it bounds',

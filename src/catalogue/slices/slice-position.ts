@@ -64,12 +64,7 @@ export const slicePosition = (catalogue: Catalogue, position: PositionId): Catal
     units: catalogue.units,
     types,
     families: tellingFamilies(catalogue),
-    properties: Object.fromEntries(
-      Object.entries(pick(catalogue.properties, properties)).map(([id, row]) => [
-        id,
-        without(row, ['meaning']),
-      ]),
-    ),
+    properties: eachWithout(pick(catalogue.properties, properties), ['meaning']),
     knowledge,
     absorptionTests: findings.has('absorption') ? catalogue.absorptionTests : {},
     offers: catalogue.offers.map((row) => without(row, NOTED)),

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../engine/catalogue.ts';
 import { FINDINGS_OF_RESISTANCE } from '../../engine/findings/series-resistance.ts';
+import { NOTED, without } from './slice-pieces.ts';
 
 /** The tables of sizes in a catalogue. */
 export type Sizes = Pick<
@@ -12,12 +13,9 @@ export type Sizes = Pick<
   | 'pulseRatings'
 >;
 
-/** A row without the words that only its table shows. */
-const bare = <Row extends { locator: string; note: string }>(row: Row): Row => ({
-  ...row,
-  locator: '',
-  note: '',
-});
+/** Rows without the words that only their table shows. */
+const bare = <Row extends { locator: string; note: string }>(rows: readonly Row[]): Row[] =>
+  rows.map((row) => without(row, NOTED));
 
 /**
  * The sizes that assessments in one position need: bodies of every value, since a visitor may ask
@@ -28,11 +26,11 @@ export const sliceSizes = (catalogue: Catalogue, findings: ReadonlySet<string>):
   const ripples = findings.has('ripple-current');
   const warms = ripples || findings.has('ripple-heating') || findings.has('life');
   return {
-    bodies: catalogue.bodies.map(bare),
-    seriesResistance: resists ? catalogue.seriesResistance.map(bare) : [],
-    rippleByFrequency: ripples ? catalogue.rippleByFrequency.map(bare) : [],
-    rippleByTemperature: ripples ? catalogue.rippleByTemperature.map(bare) : [],
-    coreRises: warms ? catalogue.coreRises.map(bare) : [],
-    pulseRatings: findings.has('pulse') ? catalogue.pulseRatings.map(bare) : [],
+    bodies: bare(catalogue.bodies),
+    seriesResistance: resists ? bare(catalogue.seriesResistance) : [],
+    rippleByFrequency: ripples ? bare(catalogue.rippleByFrequency) : [],
+    rippleByTemperature: ripples ? bare(catalogue.rippleByTemperature) : [],
+    coreRises: warms ? bare(catalogue.coreRises) : [],
+    pulseRatings: findings.has('pulse') ? bare(catalogue.pulseRatings) : [],
   };
 };

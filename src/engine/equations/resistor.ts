@@ -8,11 +8,17 @@ const ZERO_C = 273.15;
 /** 0 dB of the noise index: a microvolt for each volt and decade. */
 const MICRO = 1e-6;
 
-/** Rated voltage that a resistor stands for seconds, as a multiple: a test that sheets of film parts name (source `te-cfr-2011`, note 1). */
-const OVERLOAD = 2.5;
+/**
+ * How many times its rated voltage a resistor stands for some seconds: a test that sheets of film parts
+ * name (source `te-cfr-2011`, note 1).
+ */
+export const OVERLOAD = 2.5;
 
-/** The overload limit of a body, as a multiple of its voltage limit: so in all sheets of carbon film that were seen. */
-const OVER_LIMIT = 2;
+/**
+ * The overload limit of a body, as a multiple of its voltage limit: so in all sheets of carbon film that
+ * were seen.
+ */
+export const OVER_LIMIT = 2;
 
 /**
  * Share of the rated power that is left at a temperature (degC): all of it up to `knee`, none from
@@ -35,10 +41,10 @@ export const voltageStood = (ohm: number, watt: number, limit: number): number =
 export const largestShare = (count: number, tolerance: number): number =>
   (1 + tolerance) / (1 + tolerance + (count - 1) * (1 - tolerance));
 
-/** How long the test by that voltage lasts, s. */
+/** How long that test lasts, s. */
 const OVERLOAD_TIME = 5;
 
-/** Energy (J) that the test with 2.5 times the rated voltage puts into a part of a rated power (W) in its five seconds. */
+/** Energy (J) that the overload test puts into a part of a rated power (W). */
 export const overloadEnergy = (watt: number): number => OVERLOAD ** 2 * watt * OVERLOAD_TIME;
 
 /**

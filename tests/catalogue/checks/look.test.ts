@@ -2,6 +2,7 @@ import { drawings } from '../../../src/catalogue/checks/drawings.ts';
 import { lookAnswers } from '../../../src/catalogue/checks/look-answers.ts';
 import { lookComplete } from '../../../src/catalogue/checks/look-complete.ts';
 import { lookOwners } from '../../../src/catalogue/checks/look-owners.ts';
+import { lookQuestions } from '../../../src/catalogue/checks/look-questions.ts';
 import { lookUnits } from '../../../src/catalogue/checks/look-units.ts';
 import { testRule } from './made-tables.ts';
 
@@ -17,6 +18,64 @@ testRule('look-owner', lookOwners, [
       { at: 'look/features.csv:5:style', says: ['neither a style nor a kind'] },
       'look/ranges.csv:3:style',
       'look/ranges.csv:5:style',
+    ],
+  },
+]);
+
+const ASKED = 'id,kind,unit,scale,sign,lowest,highest,near';
+
+testRule('look-question', lookQuestions, [
+  {
+    what: 'numbers with all that places them, and answers that need none of it',
+    tables: {
+      'look/questions.csv': [
+        ASKED,
+        'year,range,grade,linear,positive,1900,2035,6',
+        'warm,range,%,linear,signed,-60,60,0.05',
+        'loss,range,%,log,positive,0.001,1000,1.3',
+        'wear,score,grade,linear,positive,-0.5,2.5,0.3',
+        'shape,one,,,,,,',
+        'marks,any,,,,,,',
+      ],
+    },
+    faults: [],
+  },
+  {
+    what: 'a number without its unit, its scale, its sign, an end of it, or how near is near',
+    tables: {
+      'look/questions.csv': [
+        ASKED,
+        'a,range,,linear,positive,1,2,1',
+        'b,range,%,,positive,1,2,1',
+        'c,range,%,linear,,1,2,1',
+        'd,score,grade,linear,positive,,2,1',
+        'e,range,%,linear,positive,1,,1',
+        'f,range,%,linear,positive,1,2,',
+      ],
+    },
+    faults: [
+      { at: 'look/questions.csv:2:unit', says: ['without its unit'] },
+      'look/questions.csv:3:scale',
+      'look/questions.csv:4:sign',
+      { at: 'look/questions.csv:5:lowest', says: ['of kind score'] },
+      'look/questions.csv:6:highest',
+      'look/questions.csv:7:near',
+    ],
+  },
+  {
+    what: 'a logarithmic scale from nought, and a factor of one on it',
+    tables: {
+      'look/questions.csv': [
+        ASKED,
+        'a,range,%,log,positive,0,2,1.5',
+        'b,range,%,log,positive,-1,2,1.5',
+        'c,range,%,log,positive,1,2,1',
+      ],
+    },
+    faults: [
+      { at: 'look/questions.csv:2:lowest', says: ['not on a logarithmic scale', 'above zero'] },
+      'look/questions.csv:3:lowest',
+      { at: 'look/questions.csv:4:near', says: ['above one'] },
     ],
   },
 ]);

@@ -55,6 +55,39 @@ describe('columns whose numbers rise', () => {
     },
   );
 
+  /** Words for the two ends of a span, as columns have them. */
+  const ENDS = [
+    ['min', 'max'],
+    ['low', 'high'],
+    ['lowest', 'highest'],
+    ['from', 'to'],
+    ['from', 'below'],
+    ['above', 'up_to'],
+    ['fewest', 'most'],
+    ['limit', 'limit_high'],
+  ] as const;
+
+  const isNumber = ({ row }: Table, column: string): boolean =>
+    row.shape[column]?.safeParse('1').data === 1;
+
+  test('are the ends of every span of numbers that a table has', () => {
+    const spans = Object.entries(registry).flatMap(([file, table]) =>
+      Object.keys(table.row.shape).flatMap((low) =>
+        ENDS.flatMap(([from, to]) => {
+          const high = low.replace(new RegExp(`(?<![a-z])${from}(?![a-z])`), to);
+          const areEnds = high !== low && isNumber(table, low) && isNumber(table, high);
+          return areEnds ? [{ file, ends: [low, high] }] : [];
+        }),
+      ),
+    );
+    expect(spans.length).toBeGreaterThan(50);
+    const open = spans.filter(
+      ({ file, ends }) =>
+        !orders.some((one) => one.file === file && ends.every((end) => one.columns.includes(end))),
+    );
+    expect(open).toEqual([]);
+  });
+
   /** Spans of which both ends are one number: of a temperature or a year there is then nothing. */
   const EMPTY: [TableName, string, string][] = [
     ['ripple-by-frequency.csv', 'c_min', 'c_max'],
@@ -75,6 +108,12 @@ describe('columns whose numbers rise', () => {
     ['markings/tolerance-letters.csv', 'from_f', 'below_f'],
     ['markings/class2-codes.csv', 't_min', 't_max'],
     ['markings/colour-meanings.csv', 'from_f', 'below_f'],
+    ['markings/value-forms.csv', 'ratio_min', 'ratio_max'],
+    ['derating.csv', 'above_v', 'up_to_v'],
+    ['devices/properties.csv', 'lowest', 'highest'],
+    ['devices/condition-definitions.csv', 'lowest', 'highest'],
+    ['job/bench-fields.csv', 'lowest', 'highest'],
+    ['job/lead-forming.csv', 'lead_from', 'lead_to'],
   ];
   test.each(EMPTY)('%s: from %s to the same %s is a fault', (file, low, high) => {
     const faults = numberOrder.check(madeTables({ [file]: [`${low},${high}`, '60,60'] }));
@@ -166,7 +205,33 @@ testRule('out-of-bounds', conditionBounds, [
   },
 ]);
 
+testRule('out-of-bounds', conditionBounds, [
+  {
+    what: 'a number of a use of devices, which stays one where it follows from the old part',
+    tables: {
+      'devices/condition-definitions.csv': ['id,lowest,highest,unit', 'supply,0,60,V'],
+      'devices/conditions.csv': [
+        'condition,min,typ,max,follows',
+        'supply,5,15,30,',
+        'supply,,61,,',
+        'supply,,12,,rating',
+        'supply,,-12,61,rating',
+      ],
+    },
+    faults: [
+      { at: 'devices/conditions.csv:3:typ', says: ['supply cannot', '0 to 60 V'] },
+      'devices/conditions.csv:5:typ',
+      'devices/conditions.csv:5:max',
+    ],
+  },
+]);
+
 testRule('condition-number', conditionNumber, [
+  {
+    what: 'the same of a use of devices',
+    tables: { 'devices/conditions.csv': ['condition,min,typ,max', 'heat,1,2,3', 'cold,1,,3'] },
+    faults: ['devices/conditions.csv:3:typ'],
+  },
   {
     what: 'a condition without its typical number',
     tables: { 'conditions.csv': ['condition,min,typ,max', 'heat,1,2,3', 'cold,1,,3', 'load,,0,'] },

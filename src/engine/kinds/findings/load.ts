@@ -1,7 +1,13 @@
 import { shareOfBorne } from '../../equations/beyond-telling.ts';
 import { dissipation } from '../../equations/heat.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
-import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
+import {
+  OVER_LIMIT,
+  OVERLOAD,
+  overloadStood,
+  powerShare,
+  voltageStood,
+} from '../../equations/resistor.ts';
 import { conditionOf, rangeOf } from '../../findings/model.ts';
 import { formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
@@ -74,7 +80,8 @@ export const overloadVoltage: KindModel = fromProperties(
   },
   ({ 'voltage-limit': limit }, part, circumstances, value) =>
     `for a few seconds ${formatValue(overloadStood(valueOf(part), part.rating ?? 0, limit.typ), 'V')}, ` +
-    `2.5 times the rated voltage but at most twice the limit; ` +
+    `${formatValue(OVERLOAD, 'number')} times the rated voltage but at most ` +
+    `${formatValue(OVER_LIMIT, 'number')} times the limit; ` +
     `${formatValue(conditionOf(circumstances, 'v-surge').max, 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
 );
 
