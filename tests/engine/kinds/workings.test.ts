@@ -24,7 +24,7 @@ describe('a working', () => {
     [
       'overload-voltage',
       'rheostat',
-      'for a few seconds 177 V, 2.5 times the rated voltage but at most twice the limit; 100 V is 56.6 % of that',
+      'for a few seconds 177 V, 2.5 times the rated voltage but at most 2 times the limit; 100 V is 56.6 % of that',
     ],
     [
       'part-noise',
