@@ -27,6 +27,7 @@ export { splitLine } from './model/split-line.ts';
 
 export { openJob, writeJob, type Opened } from './keeping/file.ts';
 export { openStore, type Listed } from './keeping/store.ts';
+export { readUnkept, writeUnkept, type Unkept } from './keeping/unkept.ts';
 
 export { textOfBytes } from './list/bytes.ts';
 export { guessColumns, type ColumnField, type Mapping } from './list/columns.ts';

@@ -40,6 +40,25 @@ test('a tab that is killed loses at most its last change', async ({ page, contex
   );
 });
 
+test('what is typed right before the page is left is there on the next', async ({ page }) => {
+  await page.goto('/job/');
+  await expect(page.locator('#keeping')).toHaveText('Kept in this browser.');
+  for (const text of ['C1', 'C1, C2']) {
+    // In one go, so that nothing can be written in between.
+    await page.evaluate((typed) => {
+      const cell = document.querySelector<HTMLInputElement>('[data-field="designators"]');
+      if (cell === null) throw new Error('no cell');
+      cell.value = typed;
+      cell.dispatchEvent(new Event('input', { bubbles: true }));
+      location.reload();
+    }, text);
+    await expect(page.getByLabel('Designators, row 1', { exact: true })).toHaveValue(text);
+    await expect(page.locator('#jobs option')).toHaveCount(1);
+  }
+  const left = await page.evaluate(() => Object.keys(localStorage));
+  expect(left.filter((key) => key.startsWith('unkept'))).toEqual([]);
+});
+
 test('a change is written at once where none was written just before', async ({ page }) => {
   await page.goto('/job/');
   await expect(page.locator('#keeping')).toHaveText('Kept in this browser.');

@@ -20,6 +20,7 @@ import {
   current,
   forgetJob,
   keepNow,
+  keepSetAside,
   keptJobs,
   listenForChange,
   listenForKeeping,
@@ -219,10 +220,12 @@ export const startJobs = async (): Promise<void> => {
     file.value = '';
   });
   const last = keptText(LAST);
+  const asides = await keepSetAside();
   const jobs = await soundJobs();
   // Where the last one is not known, the one that was changed last is opened.
   const one = jobs.find(({ job }) => job.id === last) ?? jobs[0];
   await open(one?.job ?? freshJob(), one?.revision ?? 0);
+  if (asides.length > 0) said.textContent = asides.join(' ');
   await watchOthers();
   startSharing();
   const shared = await sharedInAddress();

@@ -10,6 +10,7 @@ import {
   type Line,
   type Listed,
 } from '../../job/index.ts';
+import { forgetAside, setAside, takeAside } from './set-aside.ts';
 
 /** The job that is open: one value, replaced at every change, kept at once, with its past. */
 
@@ -31,8 +32,8 @@ const store = openStore();
 let history: History = historyOf(emptyJob(crypto.randomUUID(), new Date()));
 /** The version that was opened or saved last; 0 for a job that was never saved. */
 let revision = 0;
-/** The job as it was opened or saved last; nothing for one that was never saved. */
-let kept: Job | undefined;
+/** The job as it was opened or saved last; nothing for one that was never saved. Before one is opened there is nothing to keep. */
+let kept: Job | undefined = history.now;
 let timer = 0;
 let lastKept = -Infinity;
 let queue: Promise<void> = Promise.resolve();
@@ -77,6 +78,7 @@ const keep = async (): Promise<void> => {
   }
   revision = saved.revision;
   kept = version;
+  forgetAside(version);
   if (saved.state === 'stale') {
     const { id, title } = saved.copy;
     const isNow = version === history.now;
@@ -157,6 +159,22 @@ export const openJob = async (next: Job, from: number): Promise<void> => {
   if (from === 0) await keepNow();
 };
 
+/**
+ * Keeps what pages were left with before they could keep it.
+ * @returns what is to be said of it, in sentences
+ */
+export const keepSetAside = async (): Promise<string[]> => {
+  const there = await store;
+  if ('message' in there) return [];
+  const said: string[] = [];
+  for (const unkept of takeAside()) {
+    const saved = await there.save(unkept.job, unkept.revision);
+    if (saved.state === 'refused') setAside(unkept);
+    if (saved.state !== 'saved') said.push(saved.message);
+  }
+  return said;
+};
+
 /** All jobs that are kept, the damaged ones too. */
 export const keptJobs = async (): Promise<Listed[]> => {
   const there = await store;
@@ -186,7 +204,9 @@ export const watchOthers = async (): Promise<void> => {
 };
 
 addEventListener('pagehide', () => {
-  if (timer !== 0) void keepNow();
+  if (history.now === kept) return;
+  setAside({ job: history.now, revision });
+  void keepNow();
 });
 document.addEventListener('visibilitychange', () => {
   if (document.hidden && timer !== 0) void keepNow();

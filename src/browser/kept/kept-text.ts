@@ -12,6 +12,15 @@ export const keptText = (key: string): string => {
   }
 };
 
+/** The keys under which texts are kept. */
+export const keptKeys = (): string[] => {
+  try {
+    return Object.keys(localStorage);
+  } catch {
+    return [];
+  }
+};
+
 /** Keeps a text under a key; an empty one is forgotten. */
 export const keepText = (key: string, text: string): void => {
   try {

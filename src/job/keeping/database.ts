@@ -107,16 +107,22 @@ export const openDatabase = async (
   }
 };
 
-/** Writes unless another page saved since `revision`; one transaction, so that none comes between. */
+/**
+ * Writes unless another page saved something else since `revision`; one transaction, so that none
+ * comes between.
+ * @returns the revision that now stands there; nothing where another page's stays
+ */
 export const put = async (
   database: Database,
   kept: Omit<Kept, 'exported'>,
   revision: number,
-): Promise<boolean> => {
+): Promise<number | undefined> => {
   const change = database.transaction('jobs', 'readwrite');
   const there = await change.store.get(kept.id);
   const isFresh = (there?.revision ?? 0) === revision;
   if (isFresh) await change.store.put({ ...kept, exported: there?.exported ?? '' });
   await change.done;
-  return isFresh;
+  if (isFresh) return kept.revision;
+  // The same may stand there, from a page that was left before it heard that it was written.
+  return there?.text === kept.text ? there.revision : undefined;
 };

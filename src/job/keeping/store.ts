@@ -88,11 +88,11 @@ const save = async (
   revision: number,
 ): Promise<Saved> => {
   try {
-    const next = revision + 1;
     persist();
-    if (await put(database, await keptOf(job, next), revision)) {
+    const stands = await put(database, await keptOf(job, revision + 1), revision);
+    if (stands !== undefined) {
       channel.postMessage(job.id);
-      return { state: 'saved', revision: next };
+      return { state: 'saved', revision: stands };
     }
     const title = `${job.title} (copy from another page)`.trim();
     const copy = { ...job, id: crypto.randomUUID(), title };

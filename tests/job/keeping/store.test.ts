@@ -52,6 +52,16 @@ test('of two pages, the later save loses nothing of either', async () => {
   expect(titles.sort()).toEqual(['Mine (copy from another page)', 'Theirs']);
 });
 
+test('what was written already, but never answered, is no copy', async () => {
+  const name = fresh();
+  const [one, two] = [await storeOf(name), await storeOf(name)];
+  await one.save(job, 0);
+  await one.save({ ...job, title: 'Typed last' }, 1);
+  const again = await two.save({ ...job, title: 'Typed last' }, 1);
+  expect(again).toEqual({ state: 'saved', revision: 2 });
+  expect(await two.list()).toMatchObject([{ ok: true, revision: 2, job: { title: 'Typed last' } }]);
+});
+
 test('one page hears of what another saved', async () => {
   const name = fresh();
   const [one, two] = [await storeOf(name), await storeOf(name)];

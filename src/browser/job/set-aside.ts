@@ -1,0 +1,26 @@
+import { readUnkept, writeUnkept, type Job, type Unkept } from '../../job/index.ts';
+import { keepText, keptKeys, keptText } from '../kept/kept-text.ts';
+
+/** Jobs that were set aside when their page was left, one under each key. */
+
+const PREFIX = 'unkept-job ';
+
+/** Sets a job aside at once, without waiting for anything. */
+export const setAside = (unkept: Unkept): void => {
+  keepText(PREFIX + unkept.job.id, writeUnkept(unkept));
+};
+
+/** Forgets what was set aside of a job, which is kept now. */
+export const forgetAside = ({ id }: Job): void => {
+  keepText(PREFIX + id, '');
+};
+
+/** Takes all that was set aside; it is forgotten, also what turns out to be no job. */
+export const takeAside = (): Unkept[] =>
+  keptKeys()
+    .filter((key) => key.startsWith(PREFIX))
+    .flatMap((key) => {
+      const unkept = readUnkept(keptText(key));
+      keepText(key, '');
+      return unkept ?? [];
+    });
