@@ -6,9 +6,9 @@
 import { createHash } from 'node:crypto';
 import { globSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { SITE } from './site-folder.ts';
 import { runStep } from './steps.ts';
 
-const SITE = 'dist';
 const MOST_SHOWN = 20;
 
 const build = (): Map<string, string> => {

@@ -5,7 +5,7 @@
 import { resolve } from 'node:path';
 import { checkTables } from '../src/catalogue/checks/index.ts';
 import { dataFolder } from '../src/catalogue/data-folder.ts';
-import { inReadingOrder, printFault } from '../src/catalogue/fault.ts';
+import { countFaults, inReadingOrder, printFault } from '../src/catalogue/fault.ts';
 import { readFolder, tableNames } from '../src/catalogue/read-folder.ts';
 import { brokenSealsOf } from '../src/catalogue/sealed-folder.ts';
 
@@ -24,6 +24,6 @@ const rows = read.reduce((sum, file) => sum + tables[file].rows.length, 0);
 const figures = tables['figures.csv'].rows.length;
 const sources = tables['sources.csv'].rows.length;
 console.log(
-  `${read.length} tables, ${rows} rows, ${figures} figures, ${sources} sources; ${all.length} faults`,
+  `${read.length} tables, ${rows} rows, ${figures} figures, ${sources} sources; ${countFaults(all.length)}`,
 );
 process.exitCode = all.length > 0 ? 1 : 0;

@@ -1,5 +1,6 @@
 import { globSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { SITE } from '../site-folder.ts';
 import { writeBareSite, type Bare } from './bare-site.ts';
 import { took, tookScript, type Took } from './measured-step.ts';
 import { show, type Row } from './measuring.ts';
@@ -38,13 +39,17 @@ const bareBuild = (bare: Bare): Took => {
  */
 export const building = (): Row[] => {
   const ours = tookScript(PROJECT, 'build:pages');
-  const pages = sizesOf(join(PROJECT, 'dist'), '**/index.html');
-  const files = sizesOf(join(PROJECT, 'dist'), '**/*.json');
+  const pages = sizesOf(join(PROJECT, SITE), '**/index.html');
+  const files = sizesOf(join(PROJECT, SITE), '**/*.json');
   const bare = bareBuild({ pages, files: [] });
   const like = bareBuild({ pages, files });
-  const steps = ['build:search', 'build:one-file', 'build:pictures', 'build:offline'].map(
-    (name) => [name, tookScript(PROJECT, name)] as const,
-  );
+  const steps = [
+    'build:search',
+    'build:one-file',
+    'build:pictures',
+    'build:sitemap',
+    'build:offline',
+  ].map((name) => [name, tookScript(PROJECT, name)] as const);
   const whole = tookScript(PROJECT, 'build');
   const scaled = (most: number): string =>
     `at most ${show((most * pages.length) / BUDGET.pages)} for as many pages`;

@@ -1,13 +1,13 @@
 import { existsSync } from 'node:fs';
 import { chromium, type BrowserContext, type Page } from '@playwright/test';
 import { findBrowser } from '../browser.ts';
+import { SITE } from '../site-folder.ts';
 import { median, quantile, RUNS, show, type Row } from './measuring.ts';
 import { servePacked } from './packed-site.ts';
 import { PHONE, throttledPage } from './throttled.ts';
 
 /** What somebody with a slow phone waits for: the built site in Chromium, throttled. */
 
-const SITE = 'dist';
 const MOST_MS = { painted: 1000, reckoned: 16 };
 const EDITS = 40;
 const FIRST_EDITS = 5;

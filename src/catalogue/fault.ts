@@ -30,6 +30,10 @@ export const printFault = (fault: Fault): string => {
   return `${place}: ${fault.rule}: ${fault.wrong}; got ${JSON.stringify(shorten(fault.got))}; expected ${fault.expected}${how}`;
 };
 
+/** How many faults, in words. */
+export const countFaults = (count: number): string =>
+  count === 1 ? '1 fault' : `${String(count)} faults`;
+
 /** Faults in the order in which a person walks through the files. */
 export const inReadingOrder = (faults: readonly Fault[]): Fault[] =>
   [...faults].sort(
@@ -42,7 +46,7 @@ export class DataFaults extends Error {
   readonly faults: readonly Fault[];
 
   constructor(faults: readonly Fault[]) {
-    super(`${faults.length} faults in the data:\n${faults.map(printFault).join('\n')}`);
+    super(`${countFaults(faults.length)} in the data:\n${faults.map(printFault).join('\n')}`);
     this.name = 'DataFaults';
     this.faults = faults;
   }
