@@ -39,6 +39,19 @@ const typeFaults = (tables: Tables): Fault[] => {
     );
 };
 
+/** Styles that parts are told by and that nobody could see. */
+const lookFaults = (tables: Tables): Fault[] => {
+  const drawn = new Set(tables['look/drawings.csv'].rows.map(({ cells }) => cells['style']));
+  return tables['look/styles.csv'].rows
+    .filter(({ cells }) => !drawn.has(cells['id']))
+    .map((row) =>
+      cellFault(rule, 'look/styles.csv', row, 'id', {
+        wrong: 'nothing says how this style is drawn',
+        expected: `a row ${row.cells['id'] ?? ''} in look/drawings.csv`,
+      }),
+    );
+};
+
 const key = (type: string | undefined, style: string | undefined): string => `${type} ${style}`;
 
 /** Styles that are offered and have a size, each once; that sizes are of offers is another rule. */
@@ -63,7 +76,20 @@ const styleFaults = (tables: Tables): Fault[] => {
 
 export const drawings: Check = {
   id: rule,
-  about: 'Every type, and every style that has a size, is drawn in a form that there is.',
-  needs: ['type-looks.csv', 'look/drawings.csv', 'types.csv', 'bodies.csv', 'market.csv'],
-  check: (tables) => [...formFaults(tables), ...typeFaults(tables), ...styleFaults(tables)],
+  about:
+    'Every type, every look, and every style that has a size, is drawn in a form that there is.',
+  needs: [
+    'type-looks.csv',
+    'look/drawings.csv',
+    'look/styles.csv',
+    'types.csv',
+    'bodies.csv',
+    'market.csv',
+  ],
+  check: (tables) => [
+    ...formFaults(tables),
+    ...typeFaults(tables),
+    ...lookFaults(tables),
+    ...styleFaults(tables),
+  ],
 };

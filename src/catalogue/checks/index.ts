@@ -13,11 +13,13 @@ import { conditionBounds } from './condition-bounds.ts';
 import { conditionNumber } from './condition-number.ts';
 import { conditionsComplete } from './conditions-complete.ts';
 import { conditionsUsed } from './conditions-used.ts';
+import { demandsComplete } from './demands-complete.ts';
 import { deratingSpans } from './derating-spans.ts';
 import { deviceDemands } from './device-demands.ts';
 import { deviceFigures } from './device-figures.ts';
 import { devicePins } from './device-pins.ts';
 import { deviceSums } from './device-sums.ts';
+import { devicesKnown } from './devices-known.ts';
 import { disagreement } from './disagreement.ts';
 import { doubleSpaces } from './double-spaces.ts';
 import { drawings } from './drawings.ts';
@@ -83,6 +85,7 @@ export const checks: readonly Check[] = [
   absorptionTest,
   marketComplete,
   conditionNumber,
+  demandsComplete,
   conditionsComplete,
   conditionsUsed,
   findingsKnown,
@@ -117,6 +120,7 @@ export const checks: readonly Check[] = [
   lookQuestions,
   lookUnits,
   lookComplete,
+  devicesKnown,
   deviceFigures,
   devicePins,
   deviceDemands,

@@ -1,5 +1,6 @@
 import { deviceDemands } from '../../../src/catalogue/checks/device-demands.ts';
 import { deviceFigures } from '../../../src/catalogue/checks/device-figures.ts';
+import { devicesKnown } from '../../../src/catalogue/checks/devices-known.ts';
 import { devicePins } from '../../../src/catalogue/checks/device-pins.ts';
 import { deviceSums } from '../../../src/catalogue/checks/device-sums.ts';
 import { testRule } from './made-tables.ts';
@@ -122,6 +123,28 @@ testRule('device-figure', deviceFigures, [
     what: 'just below a bound that is below zero',
     tables: { ...KNOWN, 'devices/figures.csv': [ROW, 'follower,offset,mV,-50.001,,'] },
     faults: ['devices/figures.csv:2:typ'],
+  },
+]);
+
+testRule('missing-figure-of-device', devicesKnown, [
+  {
+    what: 'a figure of its own, of one of its series, and a device that has another fault',
+    tables: {
+      'devices/devices.csv': ['id,series', 'follower,', 'gate,wide;fast', '!odd,'],
+      'devices/figures.csv': ['of,use', 'follower,shown', 'follower,used', 'fast,used'],
+    },
+    faults: [],
+  },
+  {
+    what: 'no figure, one that is only shown, and those of another device',
+    tables: {
+      'devices/devices.csv': ['id,series', 'follower,', 'gate,wide', 'other,'],
+      'devices/figures.csv': ['of,use', 'follower,shown', 'other,used'],
+    },
+    faults: [
+      { at: 'devices/devices.csv:2:id', says: ['nothing is known', 'rows of follower'] },
+      'devices/devices.csv:3:id',
+    ],
   },
 ]);
 

@@ -302,6 +302,14 @@ testRule('drawing', drawings, [
     faults: [],
   },
   {
+    what: 'looks that are drawn, if only by a row with a fault, and one that is not',
+    tables: {
+      'look/styles.csv': ['id', 'can', 'odd', 'bead'],
+      'look/drawings.csv': ['style,form', 'can,can', '!odd,can'],
+    },
+    faults: [{ at: 'look/styles.csv:4:id', says: ['is drawn', 'a row bead in look/drawings.csv'] }],
+  },
+  {
     what: 'forms that are not drawn',
     tables: {
       'type-looks.csv': ['type,form', 'foil,sphere'],

@@ -1,5 +1,6 @@
 import { conditionsComplete } from '../../../src/catalogue/checks/conditions-complete.ts';
 import { conditionsUsed } from '../../../src/catalogue/checks/conditions-used.ts';
+import { demandsComplete } from '../../../src/catalogue/checks/demands-complete.ts';
 import { findingsKnown } from '../../../src/catalogue/checks/findings-known.ts';
 import { noteFigures } from '../../../src/catalogue/checks/note-figures.ts';
 import { notesComplete } from '../../../src/catalogue/checks/notes-complete.ts';
@@ -7,6 +8,35 @@ import { basisRules } from '../../../src/catalogue/checks/basis-rules.ts';
 import { sourcesCited } from '../../../src/catalogue/checks/sources-cited.ts';
 import { sumsKnown } from '../../../src/catalogue/checks/sums-known.ts';
 import { testRule } from './made-tables.ts';
+
+testRule('missing-demand', demandsComplete, [
+  {
+    what: 'places that ask something, if only by a row with a fault',
+    tables: {
+      'positions.csv': ['id', 'timing', '!odd'],
+      'kinds/positions.csv': ['id', 'feedback'],
+      'devices/uses.csv': ['id', 'buffer'],
+      'demands.csv': ['position,finding', 'timing,drift', '!odd,drift', 'feedback,noise'],
+      'devices/demands.csv': ['position,finding', 'buffer,speed'],
+    },
+    faults: [],
+  },
+  {
+    what: 'places that ask nothing, whatever others of their name do elsewhere',
+    tables: {
+      'positions.csv': ['name,id', 'Timing,timing', 'Hold,hold'],
+      'kinds/positions.csv': ['id', 'feedback'],
+      'devices/uses.csv': ['id', 'hold', 'buffer'],
+      'demands.csv': ['position,finding', 'timing,drift'],
+      'devices/demands.csv': ['position,finding', 'hold,speed'],
+    },
+    faults: [
+      'devices/uses.csv:3:id',
+      { at: 'kinds/positions.csv:2:id', says: ['asks nothing', 'rows feedback in demands.csv'] },
+      { at: 'positions.csv:3:id', got: 'hold' },
+    ],
+  },
+]);
 
 testRule('missing-condition', conditionsComplete, [
   {
