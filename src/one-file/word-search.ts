@@ -3,7 +3,7 @@ import { askedWords } from '../search/asked-words.ts';
 import type { Found } from '../search/word-index.ts';
 import { kindPath } from '../substitution/kind-path.ts';
 import { midSentence } from '../text/mid-sentence.ts';
-import { capital } from '../text/words.ts';
+import { partInPosition } from '../text/part-in-position.ts';
 import { wholeCatalogue } from './data.ts';
 import { heldPages } from './held.ts';
 import { href } from './links.ts';
@@ -46,7 +46,7 @@ const pairs = (catalogue: Catalogue): Entry[] =>
     return pairing.met && where !== undefined
       ? {
           path: `/replace/${type}/in/${position}/` as const,
-          title: `${capital(name)} in ${midSentence(where.name)}`,
+          title: partInPosition(name, where.name),
           text: [short_name, ...also_called, family, ...where.also_called].join(', '),
         }
       : [];
@@ -58,7 +58,7 @@ const kindPairs = (catalogue: Catalogue): Entry[] =>
     return pairing.met && kind !== undefined
       ? {
           path: kindPath(kind, type.id, position.id),
-          title: `${capital(type.name)} in ${midSentence(position.name)}`,
+          title: partInPosition(type.name, position.name),
           text: [type.short_name, ...type.also_called, type.family, ...position.also_called].join(
             ', ',
           ),

@@ -8,6 +8,7 @@ import { readingMarkup, unlikelyMarkup } from '../reading/view.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import type { TypeRow } from '../schemas/types.ts';
 import { midSentence } from '../text/mid-sentence.ts';
+import { partInPosition } from '../text/part-in-position.ts';
 import { capital, listed } from '../text/words.ts';
 import { benchPages } from './bench-words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
@@ -35,10 +36,7 @@ const pairLinks = (
       positions
         .filter((position) => pairing(catalogue, type, position).met)
         .map((position) =>
-          link(
-            `/replace/${type.id}/in/${position.id}/`,
-            `${type.name} in ${midSentence(position.name)}`,
-          ),
+          link(`/replace/${type.id}/in/${position.id}/`, partInPosition(type.name, position.name)),
         ),
     )
     .slice(0, MOST.pairs);

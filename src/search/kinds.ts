@@ -1,6 +1,6 @@
 import { kindPairing, type Catalogue } from '../engine/index.ts';
 import { kindPath } from '../substitution/kind-path.ts';
-import { midSentence } from '../text/mid-sentence.ts';
+import { partInPosition } from '../text/part-in-position.ts';
 import { findNamesAmong, shareNamed, tellingWords } from './names.ts';
 
 /** An address within the site, and what it is called. */
@@ -39,7 +39,7 @@ export const kindLinks = (catalogue: Catalogue, text: string, query = ''): Named
       .filter((position) => kindPairing(catalogue, type, position).met)
       .flatMap((position): NamedPath[] => {
         const kind = catalogue.kinds[type.kind];
-        const name = `${type.name} in ${midSentence(position.name)}`;
+        const name = partInPosition(type.name, position.name);
         return kind === undefined
           ? []
           : [[`${kindPath(kind, type.id, position.id)}${query}`, name]];

@@ -9,8 +9,7 @@ import {
   type TypeId,
 } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-import { midSentence } from '../text/mid-sentence.ts';
-import { capital } from '../text/words.ts';
+import { partInPosition } from '../text/part-in-position.ts';
 import { cautionsAt } from './cautions.ts';
 import { groundsMarkup } from './grounds.ts';
 import { kindFieldsFor, readKindAddress } from './kind-address.ts';
@@ -92,10 +91,9 @@ export const kindPage = (
   const cautions = cautionsAt(catalogue, type, position, { conditions, assessments });
   const hasSetting = carriesSetting(circumstances);
   const figures = `${kindPath(kind, typeId, positionId).replace(/\/$/, '')}.json` as `/${string}`;
-  const where = midSentence(position.name);
   const main = [
     opening(
-      `${capital(type.name)} in ${where}`,
+      partInPosition(type.name, position.name),
       answer,
       leads(
         hasSetting,
@@ -114,5 +112,5 @@ export const kindPage = (
     h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
     ...belowResults({ position, cautions, grounds: groundsMarkup(shown), figures }),
   ].filter((piece) => piece !== undefined);
-  return { title: `${capital(type.short_name)} in ${where}: what to fit`, answer, main };
+  return { title: `${partInPosition(type.short_name, position.name)}: what to fit`, answer, main };
 };

@@ -9,8 +9,7 @@ import {
   type TypeId,
 } from '../engine/index.ts';
 import { h } from '../markup/node.ts';
-import { midSentence } from '../text/mid-sentence.ts';
-import { capital } from '../text/words.ts';
+import { partInPosition } from '../text/part-in-position.ts';
 import { fieldsFor, readAddress } from './address.ts';
 import { answerSentence } from './answer.ts';
 import { cautionsFor } from './cautions.ts';
@@ -64,9 +63,8 @@ export const substitutionPage = (
   };
   const cautions = cautionsFor(catalogue, type, position, { request, assessments });
   const figures = `/replace/${typeId}/in/${positionId}.json` as const;
-  const where = midSentence(position.name);
   const main = [
-    opening(`${capital(type.name)} in ${where}`, answer, LEADS),
+    opening(partInPosition(type.name, position.name), answer, LEADS),
     dangerStrip(cautions),
     judgeFirstPart(judgeFirst(catalogue, circumstances.original, positionId, {})),
     numbersForm({
@@ -84,5 +82,5 @@ export const substitutionPage = (
     h('div', { id: 'results', class: 'results' }, resultsMarkup(shown)),
     ...belowResults({ position, cautions, grounds: groundsMarkup(shown), figures }),
   ].filter((piece) => piece !== undefined);
-  return { title: `${capital(type.short_name)} in ${where}: what to fit`, answer, main };
+  return { title: `${partInPosition(type.short_name, position.name)}: what to fit`, answer, main };
 };
