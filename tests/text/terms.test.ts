@@ -19,6 +19,7 @@ const TERMS: readonly (readonly [term: string, instead: RegExp, example: string]
   ['ESR', /\b(?:its|the|lower|higher) series resistance\b/iu, 'the series resistance of the part'],
   ['in series', /\bcapacitors (?:\w+ )?in a row\b/iu, 'two equal capacitors in a row'],
   ['in parallel', /\bcapacitors (?:\w+ )?side by side\b/iu, 'Two capacitors side by side'],
+  ['a name beside its abbreviation', /\b(\w{2,}) \(\1\)/u, 'Equivalent ESR (ESR) at 100 kHz'],
 ];
 
 /** Tables of what others write: citations, what was once announced, and words that people type. */
