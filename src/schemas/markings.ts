@@ -64,9 +64,9 @@ export const bodyRow = z.strictObject({
 export const valueFormRow = z.strictObject({
   id,
   shape: z
-    .enum(['multiplier', 'plain', 'decimal', 'sections', 'range', 'span', 'filter'])
+    .enum(['multiplier', 'behind-style', 'plain', 'decimal', 'sections', 'range', 'span', 'filter'])
     .describe(
-      'multiplier: the last figure counts zeros; plain: as written; decimal: with a point; sections: several numbers; range: the ends of what can be set; span: the ends of what a part may have, with its unit; filter: one across the mains and two to earth',
+      'multiplier: the last figure counts zeros; behind-style: so does it, at once behind a style of the types; plain: as written; decimal: with a point; sections: several numbers; range: the ends of what can be set; span: the ends of what a part may have, with its unit; filter: one across the mains and two to earth',
     ),
   figures_min: positive.describe('fewest figures, counting all of them'),
   figures_max: positive.describe('most figures'),

@@ -101,8 +101,8 @@ const atVoltage = (form: Form, use: Use, volts: number | undefined): Use =>
 /** Values in figures alone: `473`, `4702`, `470`, `.047`. */
 const inFigures = (tables: MarkingTables, value: number, volts: number | undefined): ValuePiece[] =>
   tables.valueForms
-    // What has two ends is printed of no single value.
-    .filter(({ shape }) => !['range', 'span', 'filter'].includes(shape))
+    // What has two ends is printed of no single value, and what goes with a style of none without it.
+    .filter(({ shape }) => !['behind-style', 'range', 'span', 'filter'].includes(shape))
     .filter((form) => within(value, form.value_min, form.value_max))
     .flatMap((form) =>
       (form.shape === 'multiplier' ? multiplied : asItStands)(tables, form, value).map((piece) => ({

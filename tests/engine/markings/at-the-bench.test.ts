@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readMarking } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Hints } from '../../../src/engine/markings/index.ts';
 import { catalogue } from './tables.ts';
 
 /** Single markings that were typed into the reader as they stood on parts, where each was read wrongly at first. */
@@ -64,10 +64,24 @@ describe('signs behind values', () => {
     ['100µF 25x', { c: 100e-6 }],
   ])('%s', check);
 
-  test('10E is offered as the code of a chip as well', () => {
-    const ohms = readMarking(catalogue, '10E').map(({ resistance }) => resistance?.typ);
-    expect(ohms[0]).toBe(10);
-    expect(ohms.some((ohm) => Math.abs((ohm ?? 0) - 1.24e6) < 1)).toBe(true);
+  // Ohms in a list and on parts with leads, ten thousands in the code of chips: each is offered beside the other.
+  test.each<[string, Hints, number, number]>([
+    ['10E', {}, 10, 1.24e6],
+    ['10E', { kind: 'resistor' }, 10, 1.24e6],
+    ['47E', { kind: 'resistor' }, 47, 3.01e6],
+    ['10E', { body: 'resistor-chip' }, 1.24e6, 10],
+    ['22E', { body: 'resistor-chip' }, 1.65e6, 22],
+  ])('%s with %o is in ohms, and in tens of thousands on a chip', (mark, hints, first, second) => {
+    const readings = readMarking(catalogue, mark, hints).filter(({ kind }) => kind === 'resistor');
+    const ohms = readings.map(({ resistance }) => resistance?.typ);
+    expect(ohms.slice(0, 2)).toEqual([expect.closeTo(first, 3), expect.closeTo(second, 3)]);
+    expect(readings[0]?.sure).not.toBe('sure');
+    expect(
+      readings
+        .slice(0, 2)
+        .flatMap(({ settleBy }) => settleBy)
+        .join(),
+    ).toContain('ohmmeter');
   });
 });
 
@@ -87,6 +101,16 @@ describe('numbers of the American military', () => {
     ['CPV09A1KE103K3', { c: 10e-9, within: 0.1 }],
     ['CH09A1NB105K', { c: 1e-6, within: 0.1 }],
     ['226M6', { c: 22e-6, within: 0.2, volts: 6 }],
+    // Three figures of the paper styles are pF, and of the wet tantalum ones µF; the letter behind is a tolerance.
+    ['CP53B1FF105V', { c: 1e-6, within: 0.2, type: 'paper-oil' }],
+    ['CP61B1FF205V', { c: 2e-6, within: 0.2, type: 'paper-oil' }],
+    ['CP53B1EF104V1', { c: 100e-9, within: 0.2, type: 'paper-oil' }],
+    ['CL65BJ100MP3', { c: 10e-6, within: 0.2, type: 'ta-wet' }],
+    ['CL35BJ060MP3', { c: 6e-6, within: 0.2, type: 'ta-wet' }],
+    ['CL65BH600MP3', { c: 60e-6, within: 0.2, type: 'ta-wet' }],
+    ['CL24BC101MP3', { c: 100e-6, within: 0.2, type: 'ta-wet' }],
+    // The same letters of a Chinese film stay what they are.
+    ['CL21 104J', { c: 100e-9, within: 0.05, type: 'pet-metallized' }],
   ])('%s', check);
 });
 

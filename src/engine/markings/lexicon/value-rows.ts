@@ -52,6 +52,7 @@ export const valueRowsOf = (
   return {
     forms: {
       multiplier: ofShape('multiplier'),
+      'behind-style': ofShape('behind-style'),
       plain: ofShape('plain'),
       decimal: ofShape('decimal'),
       sections: ofShape('sections'),

@@ -72,7 +72,7 @@ export const readToleranceLetter = (
   }));
 
 /** What of a row decides how its letter is found. */
-type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met'>;
+type LetterRow = Pick<ToleranceRow, 'letter' | 'script' | 'use' | 'met' | 'bodies'>;
 
 const AFTER_GAP: readonly Need[] = ['after-value', 'whole-word'];
 const AFTER_RATING: readonly Need[] = ['after-rating', 'whole-word'];
@@ -230,6 +230,9 @@ const isMultiplier = ({ lexicon, marking }: Scan, { content }: Meaning, at: numb
 const isBeforeFigures = (text: string, { met }: LetterRow, end: number): boolean =>
   met === 'seldom' && isFigure(text.charAt(end));
 
+/** Whether a letter is seldom met, and on one sort of body alone: nobody takes what is worn for it. */
+const isOfFew = ({ met, bodies }: LetterRow): boolean => met === 'seldom' && bodies.length > 0;
+
 /** A letter of either table of tolerances as a word to be found. */
 export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, item: Item] => {
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
@@ -237,6 +240,7 @@ export const letterItem = (row: LetterRow, meaning: Meaning): [word: string, ite
     const before = text.charAt(at - 1);
     const gap = isBlank(before) || before === '(';
     if (row.script === 'cyrillic' && !found.sameCase) return undefined;
+    if (madeUp(found.assumed) > 0 && isOfFew(row)) return undefined;
     if (isFigureAfterGap(text, at, gap) || isTimesAt(scan.marking, at)) return undefined;
     return {
       at,

@@ -7,6 +7,7 @@ import { voltsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
 import {
   isBlank,
   isFigure,
+  isInNumber,
   isLetter,
   madeUp,
   skipBlanks,
@@ -168,7 +169,8 @@ const lowCost = ({ role }: WordRow, volts: number): number =>
 /** Volts with a word or sign behind the figures, such as `16V`, `600WVDC`, `275~`. */
 const wordBehindAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
-    .filter((number) => isVoltage(scan, number))
+    // In a type number the figures are the value, and the letter behind is its tolerance: `CP53B1FF105V`.
+    .filter((number) => isVoltage(scan, number) && !isInNumber(scan.marking, at))
     .flatMap((number) => {
       const start = skipBlanks(scan.marking, number.end);
       return rolesAt(scan, start)

@@ -222,14 +222,15 @@ export const isChipCodeAt = (text: string, at: number): boolean => {
   return CHIP_CODE.test(text);
 };
 
-const MILITARY = /(?<![\p{L}\d])[A-Z]{2,3}\d{2}[A-Z]{1,4}$/u;
+const MILITARY = /(?<![\p{L}\d])[A-Z]{2,3}\d{2}(?:[A-Z]{1,4}|[A-Z]\d[A-Z]{2})$/u;
 
 /** Characters of the longest beginning of a type number that a value stands in. */
 const LONGEST_BEGINNING = 10;
 
 /**
  * Whether a value at an index stands in a type number of the form that the American military began, as that
- * of `RC20GF472K` does: two or three letters, two figures and letters stand at once before it.
+ * of `RC20GF472K` does: two or three letters, two figures and letters, among which paper has a figure, stand
+ * at once before it.
  */
 export const isInNumber = ({ text }: Marking, at: number): boolean =>
   isLetter(text.charAt(at - 1)) &&

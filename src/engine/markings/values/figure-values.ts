@@ -1,6 +1,7 @@
+import { given } from '../../given.ts';
 import { significant, type WrittenNumber } from '../lexicon/numbers.ts';
 import { writtenAt, type Scan } from '../lexicon/scan.ts';
-import type { Token } from '../meanings/token.ts';
+import type { Need, Token } from '../meanings/token.ts';
 import { rarer } from '../meanings/use.ts';
 import type { ValueForm } from '../lexicon/value-rows.ts';
 import { isInNumber } from '../text/text.ts';
@@ -32,16 +33,22 @@ const STROKE_AND_VOLTS =
 const isBeforeStroke = ({ marking: { text } }: Scan, at: number, end: number): boolean =>
   STROKE_AND_VOLTS.test(text.slice(end)) && !/[+/x×*-] ?$/iu.test(text.slice(0, at));
 
+/** What figures that count noughts must have before them, where a style has its own unit for them. */
+const NEEDS: Readonly<Partial<Record<ValueForm['shape'], readonly Need[]>>> = {
+  'behind-style': ['touching-style'],
+};
+
 /** The meanings of figures whose last one counts the noughts. */
 const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
   const { values } = scan.lexicon;
+  const { multiplier, 'behind-style': behindStyle } = values.forms;
   const { digits, end, assumed, cost } = number;
   const rows = values.multipliers.get(digits.at(-1) ?? '') ?? [];
   const mantissa = digits.slice(0, -1);
   const figures = significant(mantissa);
   const added = figuresWeight(scan, figures, digits.length > 3 ? 'precise' : 'bare', assumed);
   if (added === undefined) return [];
-  return values.forms.multiplier
+  return (isInNumber(scan.marking, at) ? [...multiplier, ...behindStyle] : multiplier)
     .filter((form) => hasCount(form, digits))
     .flatMap((form) =>
       rows.flatMap((row): Token[] => {
@@ -68,6 +75,8 @@ const multiplied = (scan: Scan, at: number, number: WrittenNumber): Token[] => {
             settle: form.settle,
             voltsFrom: form.volts_min,
             countsZeros: true,
+            ofTypes: form.types,
+            ...given('needs', NEEDS[form.shape]),
             assumed,
           }),
         ];

@@ -237,10 +237,22 @@ const isToldByTolerance = (scan: Scan, { place }: LetterForm): boolean =>
     besideWords(scan.marking.text),
   );
 
+/** Two figures and a letter that chips have for a multiplier. */
+const CODE_OF_CHIP = /^\d\dE$/u;
+
+/** Whether two figures and such a letter are all that is on what is said to be a resistor, as the `10E` of a list. */
+const isOfResistorAlone = ({ lexicon: { hints, bodies, bodiesOfKind }, marking }: Scan): boolean =>
+  CODE_OF_CHIP.test(marking.text) &&
+  (hints.kind === 'resistor' ||
+    (hints.body !== undefined && (bodies.bitsOf([hints.body]) & bodiesOfKind.resistor) !== 0));
+
 /** Whether what is printed is a resistance at least as often as anything else. */
-const isRatherOhms = ({ marking }: Scan, { place, assumed }: LetterForm): boolean =>
+const isRatherOhms = (scan: Scan, { place, assumed }: LetterForm): boolean =>
   assumed.length === 0 &&
-  (place === 'end' ? THOUSANDS_ALONE : THOUSANDS_AND_TOLERANCE).test(besideWords(marking.text));
+  ((place === 'end' ? THOUSANDS_ALONE : THOUSANDS_AND_TOLERANCE).test(
+    besideWords(scan.marking.text),
+  ) ||
+    isOfResistorAlone(scan));
 
 /** What the letter of a resistance makes of it. */
 const letterWeight = (scan: Scan, form: LetterForm, row: PointLetterRow): number =>
