@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readMarking, type Hints } from '../../../src/engine/markings/index.ts';
+import { readMarking, type Hints, type Reading } from '../../../src/engine/markings/index.ts';
 import { catalogue } from './tables.ts';
 
 /** Single markings that were typed into the reader as they stood on parts, where each was read wrongly at first. */
@@ -121,6 +121,36 @@ describe('small chips', () => {
     ['JA7', { c: 10e-6, volts: 6.3 }],
     ['GS6', { c: 4.7e-6, volts: 4 }],
     ['JA', {}],
+  ])('%s', check);
+});
+
+describe('letters of pots beside those of chips', () => {
+  test.each<[string, Told]>([
+    ['A475', { c: 4.7e-6, volts: 10 }],
+    ['A225', { c: 2.2e-6, volts: 10 }],
+    ['A105', { r: 1e6 }],
+    ['A504', { r: 500e3 }],
+    ['B505', { r: 5e6 }],
+  ])('%s', check);
+
+  test.each<[string, number, Reading['taper']]>([
+    ['10kx2A', 10e3, 'logarithmic'],
+    ['10k x2 A', 10e3, 'logarithmic'],
+    ['10kx2 B', 10e3, 'linear'],
+    ['100k×2C', 100e3, 'reverse logarithmic'],
+    ['2x47kB', 47e3, 'linear'],
+  ])('%s is two on one shaft', (mark, ohms, taper) => {
+    const [best] = readMarking(catalogue, mark);
+    expect([best?.resistance?.typ, best?.gangs, best?.taper]).toEqual([ohms, 2, taper]);
+  });
+});
+
+describe('figures with gaps between value, tolerance and volts', () => {
+  test.each<[string, Told]>([
+    ['KS 4700 2,5 25', { c: 4.7e-9, within: 0.025, volts: 25, type: 'ps-film-foil' }],
+    ['KS 4700 1 63', { c: 4.7e-9, within: 0.01, volts: 63, type: 'ps-film-foil' }],
+    ['KP 2200 5 160', { c: 2.2e-9, within: 0.05, volts: 160, type: 'pp-film-foil' }],
+    ['4700 5 125', { c: 4.7e-9, within: 0.05, volts: 125 }],
   ])('%s', check);
 });
 

@@ -2,6 +2,7 @@ import type { MarkingTables } from '../../../schemas/markings.ts';
 import { caseCost } from '../lexicon/case-cost.ts';
 import type { Names } from '../lexicon/names.ts';
 import { sayNumber } from '../meanings/say.ts';
+import { significant } from '../lexicon/numbers.ts';
 import type { Item, Scan } from '../lexicon/scan.ts';
 import {
   isCodeAt,
@@ -22,7 +23,11 @@ type Row = MarkingTables['tapers'][number];
 const BEFORE_VALUE: readonly Need[] = ['touching-before-value'];
 const BEHIND_VALUE: readonly Need[] = ['touching-value', 'resistor'];
 const BEHIND_GAP: readonly Need[] = ['after-value', 'resistor'];
+const BEHIND_GANGS: readonly Need[] = ['resistor'];
 const BY_ITSELF: readonly Need[] = [];
+
+/** How many are on one shaft, at once before a letter or before the gap there, as in `10kx2A`. */
+const GANGS_BEFORE = /\d\s?[kKM]?\s?[xX×][2-6]\s?$/u;
 
 /** Whether ohms in thousands or millions stand behind a gap, as in `B 25K`. */
 const isBeforeThousands = (marking: Marking, at: number): boolean =>
@@ -40,6 +45,8 @@ const needsAt = (
   if (begins && word.length === 1 && isBeforeThousands(marking, end)) return BY_ITSELF;
   const gang = isGangAt(marking, end);
   if (!gang && (isLetter(next) || !wordEnds(marking, end))) return undefined;
+  if (word.length === 1 && GANGS_BEFORE.test(marking.text.slice(Math.max(0, at - 8), at)))
+    return BEHIND_GANGS;
   if (!begins) return BEHIND_VALUE;
   return word.length === 1 ? BEHIND_GAP : BY_ITSELF;
 };
@@ -58,6 +65,19 @@ const lettersOfTolerance = ({ resistorTolerances }: MarkingTables): ReadonlySet<
 /** Whether a code of three figures stands at an index, and no letter of thousands behind it. */
 const isBareCode = ({ marking }: Scan, at: number): boolean =>
   isCodeAt(marking, at) && !'kKmM'.includes(marking.text.charAt(at + 3) || ' ');
+
+/** Three figures for millions, as codes of microfarads have them. */
+const MILLIONS = /([1-9]\d)[5-7](?!\d)/y;
+
+/** Series that tantalum chips are made in, and hardly any pot of more than a million. */
+const OF_TANTALUM: ReadonlySet<string | undefined> = new Set(['E3', 'E6']);
+
+/** Whether a code at an index is rather that of a tantalum chip, as the 475 of `A475`: `A105` is a pot of 1 MΩ. */
+const isRatherTantalum = ({ lexicon, marking }: Scan, at: number): boolean => {
+  MILLIONS.lastIndex = at;
+  const figures = significant(MILLIONS.exec(marking.text)?.[1] ?? '');
+  return figures !== '1' && OF_TANTALUM.has(lexicon.places.get(figures));
+};
 
 /** The letters and words for tapers of potentiometers, to be found. */
 export const taperItems = (
@@ -86,12 +106,13 @@ export const taperItems = (
     const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
       const needs = needsAt(scan, at, found);
       if (needs === undefined || found.assumed.length > 0) return undefined;
-      const behindFigures = isFigure(scan.marking.text.charAt(at - 1));
+      const behindFigures = needs !== BEHIND_GANGS && isFigure(scan.marking.text.charAt(at - 1));
       const weight =
         weightOf(weights.taper, row.use) +
         (behindFigures ||
         isRatherTolerance(needs, row.letter) ||
-        (!met.has(row.letter) && isBareCode(scan, found.end))
+        (!met.has(row.letter) && isBareCode(scan, found.end)) ||
+        isRatherTantalum(scan, found.end)
           ? weights.taperBesideCode
           : 0) +
         caseCost(scan, at, found);

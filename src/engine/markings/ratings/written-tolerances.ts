@@ -29,6 +29,10 @@ const BETWEEN_STROKES = new RegExp(
 const BETWEEN_GAPS =
   /(?<=(?:^|\s)(?:0?[.,]\d{1,4}|\d{1,3}[pnuµμ]\d{0,2}(?:F|f)?)\s)(\d{1,2})(?=\s(\d{2,4})(?![\d.,/]))/uy;
 
+/** The same behind plain picofarads, where it is a tolerance of films alone: `4700 2,5 25`. */
+const BEHIND_PLAIN =
+  /(?<=(?:^|\s)[1-9]\d{2,4}\s)(0[.,]5|1|1[.,]25|2|2[.,]5|5|10|20)(?=\s(\d{2,4})(?![\d.,/]))/uy;
+
 /** Picofarads without their unit, which a part of a few of them has: `5.6 ±.25`. */
 const FEW_BARE = new RegExp(
   String.raw`(?:±|\+\s?/?\s?[-−–])\s?(0?[.,]\d{1,2})(?![\d.,]|\s?(?:%|pF))`,
@@ -138,7 +142,10 @@ const bareSizesAt = ({ lexicon, marking: { text } }: Scan, at: number): Written[
     ];
   }
   const [all, figures, volts] =
-    matchAt(BETWEEN_STROKES, text, at) ?? matchAt(BETWEEN_GAPS, text, at) ?? [];
+    matchAt(BETWEEN_STROKES, text, at) ??
+    matchAt(BETWEEN_GAPS, text, at) ??
+    matchAt(BEHIND_PLAIN, text, at) ??
+    [];
   if (all === undefined || !lexicon.usualVolts.has(Number(volts))) return [];
   const size = numberOf(figures);
   return [{ end: at + all.length, minus: size, plus: size, unit: '%' }];

@@ -236,7 +236,7 @@ export const isInNumber = ({ text }: Marking, at: number): boolean =>
   isLetter(text.charAt(at - 1)) &&
   MILITARY.test(text.slice(Math.max(0, at - LONGEST_BEGINNING), at));
 
-const GANG = /[xX×][2-6](?![\p{L}\d])/uy;
+const GANG = /[xX×][2-6](?!\d|\p{L}[\p{L}\d])/uy;
 
 /** Whether the sign of several potentiometers on one shaft stands at an index, as the `x2` of `10KBx2` does. */
 export const isGangAt = ({ text }: Marking, at: number): boolean => {
