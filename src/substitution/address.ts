@@ -44,7 +44,9 @@ export const readAddress = (
     readCapacitance(text, catalogue.types[type]),
   );
   const rated = take(partKeys.ratedVoltage, readRated);
-  const tolerance = take(partKeys.tolerance, readToleranceText);
+  const tolerance = take(partKeys.tolerance, (text) =>
+    readToleranceText(text, { of: 'capacitor', farad: capacitance?.typ }),
+  );
   const age = take(partKeys.age, (text) => readRange(text, PART_LIMITS.age));
   const guideline = take(guidelineKey, (text) =>
     Object.hasOwn(catalogue.guidelines, text)

@@ -22,9 +22,12 @@ export const readHaving = (catalogue: Catalogue, query: URLSearchParams): Having
   const taker = takerOf(query);
   const { take } = taker;
   const type = catalogue.types[query.get(havingKeys.type) ?? ''];
+  const capacitance = take(havingKeys.capacitance, (text) => readCapacitance(text, type))?.typ;
   const numbers = {
-    capacitance: take(havingKeys.capacitance, (text) => readCapacitance(text, type))?.typ,
-    tolerance: take(havingKeys.tolerance, readToleranceText),
+    capacitance,
+    tolerance: take(havingKeys.tolerance, (text) =>
+      readToleranceText(text, { of: 'capacitor', farad: capacitance }),
+    ),
     ratedVoltage: take(havingKeys.ratedVoltage, (text) => readRange(text, PART_LIMITS.ratedVoltage))
       ?.typ,
   };

@@ -66,7 +66,7 @@ export const readKindAddress = (
   const original = {
     type,
     value: measured(kindPartKeys.value, kind && valueMeasure(kind)),
-    tolerance: take(kindPartKeys.tolerance, readToleranceText),
+    tolerance: take(kindPartKeys.tolerance, (text) => readToleranceText(text, { of: 'resistor' })),
     rating: measured(kindPartKeys.rating, kind && ratingMeasure(kind)),
   };
   const usual = () => resolveKindSituation(catalogue, { original, position }).conditions;

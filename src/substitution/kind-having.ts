@@ -34,7 +34,9 @@ export const readKindHaving = (
     has(measure) ? take(key, (text) => readRange(withoutFraction(text), measure))?.typ : undefined;
   const numbers = {
     value: measured(kindHavingKeys.value, valueMeasure(kind)),
-    tolerance: take(kindHavingKeys.tolerance, readToleranceText),
+    tolerance: take(kindHavingKeys.tolerance, (text) =>
+      readToleranceText(text, { of: 'resistor' }),
+    ),
     rating: measured(kindHavingKeys.rating, ratingMeasure(kind)),
   };
   const said = (['value', 'tolerance', 'rating'] as const).filter(

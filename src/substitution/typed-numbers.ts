@@ -7,6 +7,7 @@ import {
   type Unit,
 } from '../engine/index.ts';
 import { YEAR } from '../engine/quantities/si.ts';
+import { toleranceOfLetter, type Marked } from './tolerance-letters.ts';
 
 /** Numbers as people type them into a page or its address, and as a page writes them back. */
 
@@ -112,17 +113,28 @@ const otherUnit = (text: string): string | undefined =>
 const isPlusFirst = (text: string): boolean =>
   text.startsWith('+') || /^\d[^+]*[\s/][-−–]\d/u.test(text);
 
-/** `10`, `±10 %`, `20/80` (minus before plus) or `+80 −20`: how far the old part may be off. */
-export const readToleranceText = (text: string): Read<Tolerance> => {
+/** One number with a sign: it says one side alone, or is a slip of the finger. */
+const ONE_SIDE = /^\s*[-−–+]\s*\d+(?:[.,]\d+)?\s*(?:%|\p{L}+)?\s*$/u;
+
+/**
+ * `10`, `±10 %`, `20/80` (minus before plus), `+80 −20`, or the letter that is printed: how far a part may be
+ * off its value, as fractions. What says one side alone is refused.
+ * @param marked what it is of, which decides what a letter means
+ */
+export const readToleranceText = (text: string, marked: Marked): Read<Tolerance> => {
+  const ofLetter = toleranceOfLetter(text, marked);
+  if (ofLetter !== undefined) return { value: ofLetter };
   const other = otherUnit(text);
   if (other !== undefined)
     return { message: `“${other}” does not belong behind a tolerance; write it in per cent.` };
+  if (ONE_SIDE.test(text))
+    return { message: 'Please write both sides, such as 10/0, or 10 for ±10 %.' };
   const numbers = text.replaceAll(',', '.').match(/\d+(?:\.\d+)?/g) ?? [];
   const isBothWays = /^\+\/?[-−–]/u.test(text);
   const inOrder = !isBothWays && isPlusFirst(text) ? numbers.toReversed() : numbers;
   const [minus, plus = minus] = inOrder.map((number) => Number(number) / 100);
   if (minus === undefined || plus === undefined || numbers.length > 2) {
-    return { message: 'Please write a tolerance such as 10 % or 20/80.' };
+    return { message: 'Please write a tolerance such as 10 %, 20/80 or the letter K.' };
   }
   return Math.max(minus, plus) <= WORST_TOLERANCE && minus < 1
     ? { value: { minus, plus } }

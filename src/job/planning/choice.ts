@@ -1,3 +1,4 @@
+import type { Marked } from '../../substitution/tolerance-letters.ts';
 import {
   formatValue,
   type Candidate,
@@ -41,9 +42,12 @@ const readNumbers = (
   };
   const number = (text: string, measure: Measure | undefined): number | undefined =>
     measure && take(text, (said) => readRange(said, measure))?.typ;
+  const read = number(value, measures.value);
+  const marked: Marked =
+    measures.value?.unit === 'F' ? { of: 'capacitor', farad: read } : { of: 'resistor' };
   const numbers = {
-    value: number(value, measures.value),
-    tolerance: take(tolerance, readToleranceText),
+    value: read,
+    tolerance: take(tolerance, (text) => readToleranceText(text, marked)),
     rating: number(rating, measures.rating),
   };
   const [first] = faults;

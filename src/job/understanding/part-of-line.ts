@@ -111,6 +111,9 @@ export const partAsTyped: Understand = (line) => {
   const { rejected, take } = cellsOf(line);
   const isCapacitor = line.kind === 'capacitor' || (line.kind === '' && line.type !== '');
   const rated = isCapacitor ? take('volts', readRated) : undefined;
+  const capacitance = isCapacitor
+    ? take('value', (text) => readRange(text, PART_LIMITS.capacitance))
+    : undefined;
   const part: PartOfLine = {
     designators: [],
     kind: isCapacitor ? 'capacitor' : line.kind,
@@ -118,8 +121,10 @@ export const partAsTyped: Understand = (line) => {
       ? {
           family: 'capacitor',
           type: line.type === '' ? undefined : line.type,
-          capacitance: take('value', (text) => readRange(text, PART_LIMITS.capacitance)),
-          tolerance: take('tolerance', readToleranceText),
+          capacitance,
+          tolerance: take('tolerance', (text) =>
+            readToleranceText(text, { of: 'capacitor', farad: capacitance?.typ }),
+          ),
           ratedVoltage: rated?.volts,
           voltageKind: rated?.kind,
           position: line.position === '' ? undefined : line.position,

@@ -56,7 +56,7 @@ const partOf = (kind: KindRow, line: Line, reading: Reading | undefined): PartOf
   const marked = told(reading, kind);
   const value =
     (kind.unit === '' ? undefined : number('value', valueMeasure(kind))) ?? marked.value;
-  const tolerance = take('tolerance', readToleranceText);
+  const tolerance = take('tolerance', (text) => readToleranceText(text, { of: 'resistor' }));
   // A voltage in the column of ratings says nothing about its power.
   const isRead = kind.rating_unit !== '' && !isOther(line.volts);
   const rating = (isRead ? number('volts', ratingMeasure(kind)) : undefined) ?? marked.rating;

@@ -1,5 +1,6 @@
 import { parseQuantity, type Catalogue, type PartToPrint } from '../../engine/index.ts';
 import { readTemperatureCharacteristic } from '../../engine/markings/index.ts';
+import type { Marked } from '../../substitution/tolerance-letters.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../../substitution/typed-numbers.ts';
 
 /** Fields of the page, and keys of its address. */
@@ -17,12 +18,10 @@ const RESISTANCE = { unit: 'ohm', lowest: 1e-4, highest: 1e12 } as const;
 type Texts = Partial<Record<PrintedKey, string>>;
 type Part = PartToPrint;
 
-/** One number with a sign: it says one side alone, or is a slip of the finger. */
-const ONE_SIDE = /^\s*[-−+]\s*\d+(?:[.,]\d+)?\s*%?\s*$/;
-
 /** A tolerance as typed: per cent, or picofarads where those are written. */
 const toleranceOf = (
   text: string,
+  of: Marked['of'],
 ): { value: NonNullable<Part['tolerance']> } | { message: string } => {
   if (/p\s*f/i.test(text)) {
     const parsed = parseQuantity(text.replace(/^\s*(?:±|\+\/?-)\s*/, ''), 'F');
@@ -30,9 +29,7 @@ const toleranceOf = (
       ? { value: { minus: parsed.value.typ, plus: parsed.value.typ, unit: 'F' } }
       : { message: parsed.fault.message };
   }
-  if (ONE_SIDE.test(text))
-    return { message: 'Please write both sides, such as 0/3, or 3 for ±3 %.' };
-  const read = readToleranceText(text);
+  const read = readToleranceText(text, { of });
   return 'value' in read ? { value: { ...read.value, unit: 'fraction' } } : read;
 };
 
@@ -72,7 +69,11 @@ export const readAsked = (catalogue: Catalogue, texts: Texts): PrintedAsked => {
   const resistor = written('kind') === 'resistor';
   const part: Part = {};
   if (written('tol') !== '') {
-    const tolerance = take(toleranceOf(written('tol')), 'tol', faults);
+    const tolerance = take(
+      toleranceOf(written('tol'), resistor ? 'resistor' : 'capacitor'),
+      'tol',
+      faults,
+    );
     if (tolerance !== undefined) part.tolerance = tolerance;
   }
   if (written('v') !== '' && !resistor) {

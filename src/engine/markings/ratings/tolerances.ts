@@ -199,6 +199,15 @@ const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): bo
   FIGURES_OF_POWER.test(scan.marking.text.slice(0, skipBlanksBack(scan.marking, at))) &&
   isUnitOfPower(scan, at, end);
 
+/** Whether a letter behind figures is rather that of volts, as the V of `2x12V` is: in a type number it is none. */
+const isForVolts = ({ lexicon, marking }: Scan, at: number): boolean =>
+  isFigure(marking.text.charAt(at - 1)) &&
+  !isInNumber(marking, at - FIGURES_OF_CODE) &&
+  lexicon.tables.voltageWords.some(
+    ({ word, place, use }) =>
+      place === 'after' && use === 'usual' && word === marking.text.charAt(at),
+  );
+
 /** Whether it was said that the part is a capacitor, which has no watts. */
 const isSaidToBeCapacitor = ({ lexicon: { hints, bodies, bodiesOfKind } }: Scan): boolean =>
   hints.kind === 'capacitor' ||
@@ -208,7 +217,9 @@ const isSaidToBeCapacitor = ({ lexicon: { hints, bodies, bodiesOfKind } }: Scan)
 const forUnit = (scan: Scan, row: LetterRow, meaning: Meaning, at: number, end: number): number => {
   if (isForWatts(scan, row, at, end))
     return isSaidToBeCapacitor(scan) ? weights.toleranceForUnit : weights.toleranceForPower;
-  return isUnitOfValue(scan, row, at, end) || isMultiplier(scan, meaning, at)
+  return isUnitOfValue(scan, row, at, end) ||
+    isForVolts(scan, at) ||
+    isMultiplier(scan, meaning, at)
     ? weights.toleranceForUnit
     : 0;
 };
