@@ -34,12 +34,9 @@ export const strayText = (text: string, at: number, unit: Unit): Result<never> =
   return fail(`“${word}” ${verdict}; write ${suggest}.`, at);
 };
 
-/** What is asked of `4,700`, which is 4.7 to the one and 4700 to the other. */
-const eitherWay = ({ digits }: ScannedNumber, thousands: string, at: number): Result<never> =>
-  fail(
-    `“${digits.replace('.', ',')}” may be ${Number(digits)} or ${thousands}; write it one of these ways.`,
-    at,
-  );
+/** What is asked of `4,700` and `4.700`, which are 4.7 to the one and 4700 to the other. */
+const eitherWay = (typed: string, digits: string, thousands: string, at: number): Result<never> =>
+  fail(`“${typed}” may be ${Number(digits)} or ${thousands}; write it one of these ways.`, at);
 
 /** The number with its unit that starts at an index or behind spaces. */
 export const readPart = (text: string, from: number, unit: Unit): Result<Part> => {
@@ -49,7 +46,7 @@ export const readPart = (text: string, from: number, unit: Unit): Result<Part> =
     return text.slice(at).trim() === ''
       ? fail('A number is missing here.', at)
       : fail(`There is no number in “${text.slice(at).trim()}”.`, at);
-  if (number.thousands !== undefined) return eitherWay(number, number.thousands, at);
+  if (number.thousands !== undefined) return eitherWay(text.slice(at, number.end), number.digits, number.thousands, at);
   const unitAt = skipSpaces(text, number.end);
   const found = findUnit(text.slice(unitAt), unit);
   if (number.letter !== undefined) {

@@ -21,8 +21,11 @@ const GROUPED = /^\d{1,3}(?:([ '’])\d{3})(?:\1\d{3})*(?!\d)(?:[.,]\d+)?/u;
 const COMMA_GROUPS = /^\d{1,3}(?:,\d{3}){2,}(?:\.\d+)?(?![\d,])|^\d{1,3}(?:,\d{3})+\.\d+(?![\d,])/u;
 const POINT_GROUPS = /^\d{1,3}(?:\.\d{3}){2,}(?:,\d+)?(?![\d.])|^\d{1,3}(?:\.\d{3})+,\d+(?![\d.])/u;
 const PLAIN = /^(?:\d+[.,]\d+|\d+[.,](?![.\d])|\d+|[.,]\d+)/u;
-/** Three digits behind a comma that end in a nought: thousands at least as likely as decimals. */
-const RATHER_THOUSANDS = /^[1-9]\d{0,2},\d\d0$/u;
+/**
+ * Three digits behind a comma that end in a nought, or behind a point in two, which a meter seldom shows:
+ * thousands at least as likely as decimals.
+ */
+const RATHER_THOUSANDS = /^[1-9]\d{0,2}(?:,\d\d0|\.\d00)$/u;
 const EXPONENT = /^[eE]([+-]?\d+)/u;
 
 /** A number with a letter for its decimal point, by the letters that may be one. */
@@ -77,7 +80,7 @@ const mantissa = (rest: string): Mantissa | undefined => {
   return {
     digits: plain.replace(',', '.'),
     length: plain.length,
-    ...(RATHER_THOUSANDS.test(plain) ? { thousands: plain.replace(',', '') } : {}),
+    ...(RATHER_THOUSANDS.test(plain) ? { thousands: plain.replace(/[.,]/u, '') } : {}),
   };
 };
 
@@ -85,9 +88,10 @@ const mantissa = (rest: string): Mantissa | undefined => {
  * The number that starts at an index, with its sign.
  *
  * Groups of three may be parted by spaces or apostrophes: `10 000`, `10'000`. A point or a comma
- * followed by three digits is ambiguous and stays a decimal sign (`10.000` is ten), unless there are
- * several such groups or both signs occur: `1,000,000`, `1.000,5`, `1,000.5`. A comma before three
- * digits that end in a nought (`10,000`) is told as `thousands`, so that it can be asked about.
+ * followed by three digits is ambiguous and stays a decimal sign (`9.985`), unless there are several such
+ * groups or both signs occur: `1,000,000`, `1.000,5`, `1,000.5`. What rather are thousands, a comma before
+ * three digits that end in a nought (`10,000`) or a point before such as end in two (`4.700`), is told as
+ * `thousands`, so that it can be asked about.
  *
  * @param letters letters that may stand for the decimal point, as in `4n7` and `R47`
  */

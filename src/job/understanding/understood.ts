@@ -20,6 +20,7 @@ import { withPlainOhms } from './plain-ohms.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
 import { withoutSlope } from './slope.ts';
+import { hasStrangeUnit } from './strange-unit.ts';
 import { familiesOf, knownOf, understoodDevice } from './understood-device.ts';
 import { understoodKind } from './understood-kind.ts';
 
@@ -67,13 +68,15 @@ const readingsOf = (
       ...(own === 'capacitor' || own === 'resistor' ? { kind: own } : {}),
       ...(Object.hasOwn(catalogue.types, type) ? { type } : {}),
     });
-  const readings = own === 'resistor' ? withPlainOhms(marking, read(marking), read) : read(marking);
+  const readAsListed = (text: string): Reading[] =>
+    own === 'resistor' ? withPlainOhms(text, read(text), read) : read(text);
+  const readings = readAsListed(marking);
   if (readings[0]?.notUnderstood.length === 0) return readings;
   // Words such as “emitter bypass” say where it sits, and are not printed on it.
   return withoutPlaceName(
     withoutName(placesOf(catalogue, kind), marking),
     { marking, readings },
-    read,
+    readAsListed,
   );
 };
 
@@ -275,6 +278,7 @@ const withMarkedValue = (catalogue: Catalogue, line: Line): Line => {
     return { marked, readings: readingsOf(catalogue, marked, undefined) };
   };
   const alone = asMarked(value);
+  if (hasStrangeUnit(value, line.kind, alone.readings)) return line;
   if (marking.trim() === '') return alone.readings.some(hasValue) ? alone.marked : line;
   // A column that describes the part: `4u7 35V` and `tantalum`. It may as well be what is printed.
   const isPrinted = readingsOf(catalogue, { ...line, value: '' }, undefined).some(hasValue);

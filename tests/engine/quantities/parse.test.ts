@@ -43,7 +43,7 @@ describe('single values', () => {
     ['F', 1, ['1 F', '1 farad', '1F0']],
     ['F', 0, ['0', '0 pF', '0.0']],
     // A point before three digits stays a decimal sign, and so does a comma that parts no thousands.
-    ['F', 1e-11, ['10.000 pF', '10,0 pF', '10,00 pF', '10,0000 pF']],
+    ['F', 1e-11, ['10.0 pF', '10,0 pF', '10,00 pF', '10,0000 pF']],
     ['ohm', 2687, ['2.687 k', '2,687 k']],
     ['ohm', 0.1, ['0,100', '0.100']],
     ['F', 1e-6, ['1,000,000 pF', '1.000.000 pF', '1 000 000 pF']],
@@ -217,6 +217,8 @@ describe('faults', () => {
     ['10,000 pF', 'F', 0, /^“10,000” may be 10 or 10000; write it one of these ways\.$/],
     ['4,700 µF', 'F', 0, /“4,700” may be 4\.7 or 4700/],
     ['-1,250', 'degC', 0, /“1,250” may be 1\.25 or 1250/],
+    ['10.000 µF', 'F', 0, /^“10\.000” may be 10 or 10000; write it one of these ways\.$/],
+    ['4.700', 'ohm', 0, /“4\.700” may be 4\.7 or 4700/],
     ['1..2,000', 'V', 3, /“2,000” may be 2 or 2000/],
     ['10 nF ±5', 'F', 6, /percentage or an amount/],
     ['10 nF ±', 'F', 6, /number is missing behind “±”/],

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { parseQuantity } from '../../../src/engine/index.ts';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { emptyLine, type Line } from '../../../src/job/model/job.ts';
 import { understoodLine } from '../../../src/job/understanding/understood.ts';
@@ -169,5 +170,37 @@ describe('where a part sits', () => {
     [{ kind: 'resistor', marking: '10k' }, 'gain-resistor'],
   ])('%o', (said, position) => {
     expect(firstOf(said, 'position')).toBe(position);
+  });
+});
+
+describe('a value whose unit nobody knows', () => {
+  test.each<[Partial<Line>, RegExp]>([
+    [
+      { designators: 'C1', kind: 'capacitor', value: '10 kg' },
+      /“kg” is not a unit of capacitance/u,
+    ],
+    [{ designators: 'C1', kind: 'capacitor', value: '10 apples' }, /“apples”/u],
+    [{ designators: 'R1', kind: 'resistor', value: '10 kg' }, /“kg” is not a unit of resistance/u],
+  ])('%o is refused, and said', (said, message) => {
+    const { part } = read(said);
+    expect(part.rejected['value']).toMatch(message);
+    expect(part.capacitance ?? part.value).toBeUndefined();
+  });
+
+  test.each<[Partial<Line>, number[]]>([
+    [{ designators: 'C1', value: '10.000' }, [10e-9, 10e-3]],
+    [{ designators: 'R1', kind: 'resistor', value: '10.000' }, [10e3]],
+    [{ designators: 'R1', kind: 'resistor', value: '4,700' }, [4700]],
+    // A maker's name beside plain ohms.
+    [{ designators: 'R1', kind: 'resistor', value: '220 Vitrohm' }, [220, 22]],
+  ])('%o is asked, none of it settled', (said, values) => {
+    const { part, asks } = read(said);
+    const unit = said.kind === 'resistor' ? 'ohm' : 'F';
+    const offered = asks.find(({ about }) => about === 'marking')?.choices ?? [];
+    const typed = offered.map(({ set }) => parseQuantity(set.value ?? '', unit));
+    expect(part.capacitance ?? part.value).toBeUndefined();
+    expect(typed.map((one) => one.ok && one.value.typ)).toEqual(
+      values.map((value) => expect.closeTo(value, 12)),
+    );
   });
 });

@@ -89,13 +89,13 @@ const linksAt = (scan: Scan, at: number): Token[] => {
 };
 
 const figuresInFormsAt = (scan: Scan, at: number): Token[] =>
-  writtenAt(scan, at)
-    .filter((number) => !number.grouped)
-    .flatMap((number) =>
-      scan.lexicon.resistors.forms
-        .filter(({ shape }) => (shape === 'decimal') === number.decimal)
-        .flatMap((form) => inForm(scan, at, form, number)),
-    );
+  writtenAt(scan, at).flatMap((number) =>
+    scan.lexicon.resistors.forms
+      // Thousands that are parted are no code.
+      .filter(({ shape }) => !number.grouped || shape === 'plain')
+      .filter(({ shape }) => (shape === 'decimal') === number.decimal)
+      .flatMap((form) => inForm(scan, at, form, number)),
+  );
 
 /** Resistances written in figures alone, and links of none. */
 export const resistorFiguresAt = (scan: Scan, at: number): Token[] => [

@@ -84,7 +84,13 @@ describe('a resistance in figures alone', () => {
     ['010', []],
     // A decimal, of which the watts beside it tell that it is ohms.
     ['4.7', [[3, '4.7 Ω', rare + coarse]]],
-    ['10 000', [[2, '10 Ω', rare + coarse]]],
+    [
+      '10 000',
+      [
+        [2, '10 Ω', rare + coarse],
+        [6, '10 kΩ', rare + coarse],
+      ],
+    ],
     // A worn figure is one that a series has.
     [
       '4?3',
