@@ -46,7 +46,10 @@ export const readPart = (text: string, from: number, unit: Unit): Result<Part> =
     return text.slice(at).trim() === ''
       ? fail('A number is missing here.', at)
       : fail(`There is no number in “${text.slice(at).trim()}”.`, at);
-  if (number.thousands !== undefined) return eitherWay(text.slice(at, number.end), number.digits, number.thousands, at);
+  if (number.thousands !== undefined) {
+    const typed = text.slice(at, number.end).replace(/^[+-]\s*/u, '');
+    return eitherWay(typed, number.digits, number.thousands, at);
+  }
   const unitAt = skipSpaces(text, number.end);
   const found = findUnit(text.slice(unitAt), unit);
   if (number.letter !== undefined) {
