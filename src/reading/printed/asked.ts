@@ -1,6 +1,5 @@
 import { parseQuantity, type Catalogue, type PartToPrint } from '../../engine/index.ts';
 import { readTemperatureCharacteristic } from '../../engine/markings/index.ts';
-import type { Marked } from '../../substitution/tolerance-letters.ts';
 import { PART_LIMITS, readRange, readToleranceText } from '../../substitution/typed-numbers.ts';
 
 /** Fields of the page, and keys of its address. */
@@ -21,7 +20,7 @@ type Part = PartToPrint;
 /** A tolerance as typed: per cent, or picofarads where those are written. */
 const toleranceOf = (
   text: string,
-  of: Marked['of'],
+  resistor: boolean,
 ): { value: NonNullable<Part['tolerance']> } | { message: string } => {
   if (/p\s*f/i.test(text)) {
     const parsed = parseQuantity(text.replace(/^\s*(?:±|\+\/?-)\s*/, ''), 'F');
@@ -29,7 +28,7 @@ const toleranceOf = (
       ? { value: { minus: parsed.value.typ, plus: parsed.value.typ, unit: 'F' } }
       : { message: parsed.fault.message };
   }
-  const read = readToleranceText(text, { of });
+  const read = readToleranceText(text, { of: resistor ? 'resistor' : 'capacitor' });
   return 'value' in read ? { value: { ...read.value, unit: 'fraction' } } : read;
 };
 
@@ -69,11 +68,7 @@ export const readAsked = (catalogue: Catalogue, texts: Texts): PrintedAsked => {
   const resistor = written('kind') === 'resistor';
   const part: Part = {};
   if (written('tol') !== '') {
-    const tolerance = take(
-      toleranceOf(written('tol'), resistor ? 'resistor' : 'capacitor'),
-      'tol',
-      faults,
-    );
+    const tolerance = take(toleranceOf(written('tol'), resistor), 'tol', faults);
     if (tolerance !== undefined) part.tolerance = tolerance;
   }
   if (written('v') !== '' && !resistor) {
