@@ -21,7 +21,7 @@ import { kindPath } from '../../substitution/kind-path.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
 import { capital } from '../../text/words.ts';
 import { comparedIn, type Compared } from './compared.ts';
-import { eitherOf, inPlaceOf } from './question.ts';
+import { eitherOf, inPlaceOf, saysVersus } from './question.ts';
 import { sideOf, type Side } from './side.ts';
 
 /** Answers whether one part may stand in for another, as far as one can without its place. */
@@ -252,6 +252,24 @@ const eitherDevice = (catalogue: Catalogue, text: string): InPlaceOfAnswer | und
   };
 };
 
+const titleOf = (fitted: string, old: string): string => capital(`${fitted} in place of ${old}`);
+
+/** Both ways in which one of two parts that are compared may come in place of the other. */
+const eitherPart = (
+  catalogue: Catalogue,
+  text: string,
+  habit?: Habit,
+): InPlaceOfAnswer | undefined => {
+  const sides = saysVersus(text) ? eitherOf(text) : undefined;
+  if (sides === undefined) return undefined;
+  const [one, other] = sides;
+  const pieces = [[other, one] as const, [one, other] as const].flatMap(([fitted, old]) => {
+    const way = piecesOf(catalogue, bothOf(catalogue, fitted, old), habit);
+    return way.length === 0 ? [] : [h('h3', {}, titleOf(fitted, old)), ...way];
+  });
+  return pieces.length === 0 ? undefined : { title: capital(`${one} and ${other}`), pieces };
+};
+
 /** The answer to such a question; nothing where a text is none, or names no two parts. Never throws. */
 export const answerInPlaceOf = (
   catalogue: Catalogue,
@@ -259,11 +277,10 @@ export const answerInPlaceOf = (
   habit?: Habit,
 ): InPlaceOfAnswer | undefined => {
   const asked = inPlaceOf(text);
-  if (asked === undefined) return eitherDevice(catalogue, text);
+  if (asked === undefined)
+    return eitherDevice(catalogue, text) ?? eitherPart(catalogue, text, habit);
   const both = bothOf(catalogue, asked.fitted, asked.old);
   if (!asked.plain && !(isUnderstood(both.fitted) && isUnderstood(both.old))) return undefined;
   const pieces = piecesOf(catalogue, both, habit);
-  return pieces.length === 0
-    ? undefined
-    : { title: capital(`${asked.fitted} in place of ${asked.old}`), pieces };
+  return pieces.length === 0 ? undefined : { title: titleOf(asked.fitted, asked.old), pieces };
 };

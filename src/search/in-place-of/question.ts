@@ -60,6 +60,12 @@ const matched = (text: string, plain: boolean, pattern: RegExp): InPlaceOf | und
 /** Two parts that are to be compared, neither of them said to be the old one: `4016 vs 4066`. */
 const EITHER = /^(?<one>.+?)\s+(?:vs\.?|versus|or|against)\s+(?<other>.+)$/iu;
 
+/** Words that compare whatever stands about them; “or” may as well stand in what one part is said to be. */
+const VERSUS = /\s(?:vs\.?|versus)\s/iu;
+
+/** Whether two parts are plainly compared. */
+export const saysVersus = (text: string): boolean => VERSUS.test(text);
+
 /** Two parts that a text compares; nothing where it compares none. */
 export const eitherOf = (text: string): readonly [string, string] | undefined => {
   const { one = '', other = '' } = EITHER.exec(without(bare(text), OPENINGS))?.groups ?? {};

@@ -114,6 +114,30 @@ describe('it goes on to where the old part may sit, with the other judged there'
   });
 
   test.each([
+    [
+      '4n7 vs 5n',
+      /5n in place of 4n7 Capacitance: 5 nF for 4\.7 nF, 6\.4 % more.*4n7 in place of 5n Capacitance: 4\.7 nF for 5 nF, 6 % less/u,
+    ],
+    [
+      '470uF 25V vs 35V',
+      /35V in place of 470uF 25V Rated voltage: 35 V for 25 V.*Rated voltage: 25 V for 35 V/u,
+    ],
+    ['100R versus 120R', /120R in place of 100R Resistance: 120 Ω for 100 Ω/u],
+    [
+      'X7R vs Z5U',
+      /What Z5U ceramic comes to in place of X7R.*What X7R ceramic comes to in place of Z5U/u,
+    ],
+  ])('of two parts that are compared it goes both ways: %s', (text, says) => {
+    expect(answerTo(text).says).toMatch(says);
+  });
+
+  test('“or” between two parts is no such question', () => {
+    expect(answerTo('ceramic or film in a tone control')).toEqual({ says: '', links: [] });
+    expect(answerTo('hot vs cold')).toEqual({ says: '', links: [] });
+  });
+
+  test.each([
+    ['4n7 vs 5n', '4n7 and 5n'],
     ['film for electrolytic', 'Film in place of electrolytic'],
     ['is 470 µF ok for 500 µF', '470 µF in place of 500 µF'],
   ])('under what was asked: %s', (text, title) => {
