@@ -11,6 +11,8 @@ export const inPlaceOfRow = z.strictObject({
     'rated-voltage',
     'power',
     'highest-temperature',
+    'line-pulses',
+    'impulse-test',
   ]),
   than_old: z.enum(['more', 'less']).describe('what the part to be fitted has'),
   says: text.describe('what that means, in whole sentences'),

@@ -20,7 +20,7 @@ import { havingId, havingKeys, havingTypeKey } from '../../substitution/keys.ts'
 import { kindPath } from '../../substitution/kind-path.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
 import { capital } from '../../text/words.ts';
-import { comparedIn, type Compared } from './compared.ts';
+import { comparedIn, isOfLowerClass, type Compared } from './compared.ts';
 import { eitherOf, inPlaceOf, saysVersus } from './question.ts';
 import { sideOf, type Side } from './side.ts';
 
@@ -213,6 +213,7 @@ const piecesOf = (catalogue: Catalogue, both: Both, habit?: Habit): Markup[] => 
   const areTypes = fitted.types.length > 0 && old.types.length > 0;
   const areKinds = fitted.kindTypes.length > 0 && old.kindTypes.length > 0;
   if (compared.length === 0 && !areTypes && !areKinds) return [];
+  if (isOfLowerClass(compared)) return comparedList(catalogue, compared);
   const isResistor = old.numbers.resistance !== undefined || (areKinds && !areTypes);
   return [
     ...comparedList(catalogue, compared),

@@ -23,6 +23,8 @@ const MEASURES: Readonly<Record<InPlaceOfRow['quantity'], readonly [name: string
   'rated-voltage': ['Rated voltage', 'V'],
   power: ['Rated power', 'W'],
   'highest-temperature': ['Highest temperature', 'degC'],
+  'line-pulses': ['Pulses on the line that its class stands', 'V'],
+  'impulse-test': ['Impulse that its class is tested with', 'V'],
 };
 
 /**
@@ -52,6 +54,12 @@ const besideOld = (fitted: number, { reading }: Side, habit?: Habit): string => 
   const unit = reading.kind === 'resistor' ? 'ohm' : 'F';
   return `; ${where} what the old one itself may have (${formatQuantity(range, unit, habit)}${taken})`;
 };
+
+const APPROVALS: readonly string[] = ['line-pulses', 'impulse-test'];
+
+/** Whether a part is approved for less than the old one, which no place makes up for. */
+export const isOfLowerClass = (compared: readonly Compared[]): boolean =>
+  compared.some(({ quantity, thanOld }) => thanOld === 'less' && APPROVALS.includes(quantity));
 
 const VALUES: readonly string[] = ['capacitance', 'resistance'];
 

@@ -86,8 +86,13 @@ type Numbers = Readonly<Record<InPlaceOfRow['quantity'], number | undefined>>;
 const told = (numbers: Numbers): Side['numbers'] =>
   Object.fromEntries(Object.entries(numbers).filter(([, value]) => value !== undefined));
 
-const numbersOf = (reading: Reading | undefined, degrees: number | undefined): Side['numbers'] => {
-  const { tolerance } = reading ?? {};
+const numbersOf = (
+  { markings: { safetyClasses } }: Catalogue,
+  reading: Reading | undefined,
+  degrees: number | undefined,
+): Side['numbers'] => {
+  const { tolerance, safetyClass } = reading ?? {};
+  const approved = safetyClasses.find((row) => row.class === safetyClass);
   return told({
     capacitance: reading?.capacitance?.typ,
     resistance: reading?.resistance?.typ,
@@ -96,6 +101,8 @@ const numbersOf = (reading: Reading | undefined, degrees: number | undefined): S
     'rated-voltage': reading?.ratedVoltage?.typ,
     power: reading?.power?.typ,
     'highest-temperature': degrees,
+    'line-pulses': approved?.peak_in_service_v,
+    'impulse-test': approved?.impulse_test_v,
   });
 };
 
@@ -109,7 +116,7 @@ export const sideOf = (catalogue: Catalogue, text: string, hints: Hints = {}): S
   const [reading] = readMarking(catalogue, mark, hints);
   const read = (reading?.types ?? []).flatMap((id) => catalogue.types[id] ?? []);
   const number = typeNumberIn(catalogue, mark, reading === undefined ? [] : [reading]);
-  const numbers = numbersOf(reading, degrees);
+  const numbers = numbersOf(catalogue, reading, degrees);
   return {
     text,
     ...(reading === undefined ? {} : { reading }),

@@ -21,6 +21,18 @@ const answerTo = (text: string) => {
 
 describe('what both parts say is compared, with what it means wherever they sit', () => {
   test.each([
+    [
+      'X2 instead of X1',
+      'Pulses on the line that its class stands: 2.5 kV for 4 kV, 38 % less. A lower class: keep it out.',
+    ],
+    [
+      'X2 for Y2',
+      'Impulse that its class is tested with: 2.5 kV for 5 kV, 0.5 times as much. A lower class: keep it out.',
+    ],
+    [
+      'Y2 vs X2',
+      'Impulse that its class is tested with: 5 kV for 2.5 kV, 2 times as much. A higher class',
+    ],
     ['63V instead of 50V', 'Rated voltage: 63 V for 50 V, 26 % more. A higher rating is no fault'],
     ['50V instead of 63V', 'Rated voltage: 50 V for 63 V, 21 % less. A lower rating only where'],
     ['can I use 105C instead of 85C?', 'Highest temperature: 105 °C for 85 °C, 20 K more.'],
@@ -111,6 +123,14 @@ describe('it goes on to where the old part may sit, with the other judged there'
       /They do different things.*358 , dual.*324 , quad/u,
     );
     expect(answerTo('47n or 4066')).toEqual({ says: '', links: [] });
+  });
+
+  test('a part of a lower class is led to no place', () => {
+    const { links } = answerTo('X2 instead of X1');
+    expect(links.filter((to) => to.startsWith('/replace/'))).toEqual([]);
+    expect(answerTo('X1 instead of X2').links).toContainEqual(
+      expect.stringMatching(/^\/replace\//u),
+    );
   });
 
   test.each([
