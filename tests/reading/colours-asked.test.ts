@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/index.ts';
 import { toHtml } from '../../src/markup/to-html.ts';
-import { coloursAlone } from '../../src/reading/colours/typed.ts';
+import { coloursAlone, coloursAsked } from '../../src/reading/colours/typed.ts';
 import { colourAnswer } from '../../src/search/colour-answer.ts';
 
 const catalogue = loadCatalogue();
@@ -28,6 +28,22 @@ describe('colours in a box for anything', () => {
     ['', undefined],
   ])('%j', (text, wanted) => {
     expect(coloursAlone(catalogue.markings.colours, text)).toEqual(wanted);
+  });
+
+  test.each([
+    ['yellow violet red gold', ['yellow', 'violet', 'red', 'gold']],
+    ['10K ohm 1/4 watt brown black orange gold', ['brown', 'black', 'orange', 'gold']],
+    ['5 band resistor red red black brown brown', ['red', 'red', 'black', 'brown', 'brown']],
+    ['what is yellow-violet-gray?', ['yellow', 'violet', 'grey']],
+    ['what is a yellow violet gray resistor', ['yellow', 'violet', 'grey']],
+    ['resistor: brown, green, green, 0.5W', ['brown', 'green', 'green']],
+    ['red black wire and yellow plug', undefined],
+    ['red resistor black brown', undefined],
+    ['yellow violet red tantalum', undefined],
+    ['blue black', undefined],
+    ['', undefined],
+  ])('among words that ask about them: %j', (text, wanted) => {
+    expect(coloursAsked(catalogue.markings.colours, text)).toEqual(wanted);
   });
 
   test.each([

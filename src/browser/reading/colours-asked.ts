@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../engine/index.ts';
 import { h, type Markup } from '../../markup/node.ts';
-import { coloursAlone } from '../../reading/colours/typed.ts';
+import { coloursAsked } from '../../reading/colours/typed.ts';
 import { cataloguePart } from '../fetched/catalogue-part.ts';
 import { fetchedOnce } from '../fetched/fetched-once.ts';
 import { habit } from '../kept/habits.ts';
@@ -11,14 +11,14 @@ const fetched = fetchedOnce(() =>
 );
 
 /**
- * What a text of colours alone says; nothing for any other text. What reads colours is fetched only
+ * What a text that asks about colours says; nothing for any other text. What reads colours is fetched only
  * then, and where it cannot be, that is what is said.
  */
 export const colourAnswerFor = async (
   { markings }: Catalogue,
   text: string,
 ): Promise<Markup | undefined> => {
-  const colours = coloursAlone(markings.colours, text);
+  const colours = coloursAsked(markings.colours, text);
   if (colours === undefined) return undefined;
   const found = await fetched().catch(() => undefined);
   if (found === undefined)

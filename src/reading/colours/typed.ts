@@ -77,3 +77,29 @@ export const coloursAlone = (colours: readonly Named[], text: string): string[] 
   const all = words.filter((word) => word !== undefined);
   return all.length === words.length && all.length >= FEWEST ? all : undefined;
 };
+
+/** What somebody may say about a row of colours, and that names none: a value, a power, the kind of part. */
+const ABOUT_COLOURS =
+  /^(?:an?|the|is|what|what's|value|of|with|and|code|colou?rs?|colou?r-coded|resistors?|capacitors?|caps?|bands?|banded|stripes?|rings?|dots?|three|four|five|six|\d|\d-bands?|ohms?|watts?|[\d.]+(?:k|m|r|w)?|1\/[248]w?)$/iu;
+
+/** Letter codes of colours are words as well, so that beside others only names of this length count. */
+const SHORTEST_NAME = 3;
+
+/**
+ * The colours that a text asks about: it consists of them, or they stand in one row among words that
+ * are often said about colours, as in `5 band resistor red red black brown brown`; nothing otherwise.
+ */
+export const coloursAsked = (colours: readonly Named[], text: string): string[] | undefined => {
+  const alone = coloursAlone(colours, text);
+  if (alone !== undefined) return alone;
+  const words = text.split(/[\s,;:?!-]+/u).filter((word) => word !== '');
+  const marks = words.map((word) =>
+    word.length < SHORTEST_NAME ? undefined : wholeName(colours, respelt(word).toLowerCase()),
+  );
+  const first = marks.findIndex((mark) => mark !== undefined);
+  const last = marks.findLastIndex((mark) => mark !== undefined);
+  const row = marks.slice(first, last + 1).filter((mark) => mark !== undefined);
+  const others = words.filter((_, at) => at < first || at > last);
+  const isRow = row.length === last + 1 - first && row.length >= FEWEST;
+  return isRow && others.every((word) => ABOUT_COLOURS.test(word)) ? row : undefined;
+};
