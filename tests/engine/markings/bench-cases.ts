@@ -160,6 +160,8 @@ export const benchCases: [string, Hints, Wanted][] = [
   ['КМ-5 М1500 1н0', {}, { c: n, code: 'М1500', lost: none }],
   // A maker's series behind the letters for the film.
   ['MKS4 0.1/250', {}, { c: 100 * n, volts: 250, types: ['pet-metallized'], lost: none }],
+  ['mks4 0,1/250', {}, { c: 100 * n, volts: 250, types: ['pet-metallized'], lost: none }],
+  ['mkp10 22n 630', {}, { c: 22 * n, volts: 630, types: ['pp-metallized'], lost: none }],
   ['FKP1 1000/1250', {}, { c: n, volts: 1250, types: ['pp-film-foil'], lost: none }],
   ['MKP 104K 275VAC X2', {}, { c: 100 * n, tolerance: [0.1, 0.1, 'fraction'], volts: 275 }],
   // Metallised film is not made of a few picofarads: whole numbers beside its letters are microfarads.

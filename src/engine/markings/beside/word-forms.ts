@@ -162,11 +162,14 @@ const wholeStyleEnd = ({ text }: Marking, end: number): number | undefined =>
 /** A style: letters of the table, then figures; of the military with the value in the same word. */
 const style: WordForm = (prefix, meaning, weight) => {
   const take = (scan: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
-    if (!found.sameCase || !wordBegins(scan.marking, at)) return undefined;
+    // Letters enough to be no others are often typed small, as in `mks4`.
+    const isCased = found.sameCase || (isShort(prefix) && prefix.length === SHORT);
+    if (!isCased || !wordBegins(scan.marking, at)) return undefined;
+    const inCase = found.sameCase ? 0 : weights.otherCase;
     const end = WHOLE_STYLE.test(prefix)
       ? wholeStyleEnd(scan.marking, found.end)
       : (styleEnd(scan.marking, found.end) ?? longStyleEnd(scan.marking, found.end));
-    return end === undefined ? undefined : tokenOf(at, end, meaning, weight, found);
+    return end === undefined ? undefined : tokenOf(at, end, meaning, weight + inCase, found);
   };
   return [prefix, { kind: 'word', take }];
 };

@@ -48,7 +48,8 @@ describe('what says of what a part is made', () => {
     ['CMR', 0, []],
     ['CMR123456', 0, []],
     ['CMR1234', 0, [[7, CMR[1], CMR[2]]]],
-    ['cmr06', 0, []],
+    ['cmr06', 0, [[5, CMR[1], CMR[2] + otherCase]]],
+    ['cm05', 0, []],
     ['XCMR06', 1, []],
     // Of the military with letters and the value in the same word.
     ['CM05FD101J', 0, [[6, 'mica', word.usual]]],
@@ -67,7 +68,14 @@ describe('what says of what a part is made', () => {
     ['XM39014/01-1553', 1, []],
     // Three letters in small ones too, by themselves.
     ['mkp 0.1', 0, [[3, 'metallised film, polypropylene', word.usual + otherCase]]],
-    ['mkp10', 0, [[3, 'metallised film, polypropylene', word.usual + otherCase]]],
+    [
+      'mkp10',
+      0,
+      [
+        [3, 'metallised film, polypropylene', word.usual + otherCase],
+        [5, 'metallised film, polypropylene', word.other + otherCase],
+      ],
+    ],
     ['xmkp', 1, []],
     ['kp 0.1', 0, []],
   ])('%s at %d', (text, at, found) => {
