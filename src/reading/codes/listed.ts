@@ -81,9 +81,11 @@ const letters = ({ markings }: CodeCatalogue): string[] =>
       .map((row) => row.letter),
   ).toSorted();
 
-/** Letters that say a taper; a word such as LOG says it itself. */
+/** Letters that say a taper; a word such as LOG says it itself, and a Cyrillic letter looks like another in an address. */
 const tapers = ({ markings }: CodeCatalogue): string[] =>
-  unique(markings.tapers.map((row) => row.letter).filter((word) => word.length === 1)).toSorted();
+  unique(
+    markings.tapers.map((row) => row.letter).filter((word) => /^[A-Z]$/.test(word)),
+  ).toSorted();
 
 /** Every code that has a page of its own; what would say no more than its row in a table has none. */
 export const listedCodes = remembered((catalogue: CodeCatalogue): ListedCode[] => [

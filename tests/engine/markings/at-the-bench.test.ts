@@ -145,6 +145,49 @@ describe('letters of pots beside those of chips', () => {
   });
 });
 
+describe('words and styles that stand beside a value', () => {
+  test.each<[string, Told]>([
+    // A value with its unit, or a can's sections, is not left aside for volts with a stroke.
+    ['Elko 250µF 15/18V', { c: 250e-6, volts: 15, type: 'al-electrolytic-wet' }],
+    ['MKL 10/63', { c: 10e-6, volts: 63 }],
+    ['100nX2', { c: 100e-9, type: 'film-x2' }],
+    ['0,15µF ~250V', { c: 150e-9, volts: 250 }],
+    ['K73-17 0,22 х 630В', { c: 220e-9, volts: 630, type: 'pet-metallized' }],
+    ['22 bipolar', { c: 22e-6, type: 'al-electrolytic-bipolar' }],
+    ['47 tantalum', { c: 47e-6, type: 'ta-mno2-solid' }],
+    ['TC 235 M1 160V', { c: 100e-9, volts: 160, type: 'pet-metallized' }],
+    ['TC 180 M22', { c: 220e-9, type: 'metallized-paper' }],
+    ['TE 984 50M 15V', { c: 50e-6, within: 0.2, volts: 15, type: 'al-electrolytic-wet' }],
+    ['TK 783 10n', { c: 10e-9, type: 'ceramic-disc-unknown' }],
+    ['TR 212 M1', { r: 100e3 }],
+    ['TP 280 M25/N', { r: 250e3 }],
+    ['AC05 2K2', { r: 2200, watts: 5 }],
+    ['PT15 220k', { r: 220e3 }],
+    ['КЛМ 100М', { r: 100e6 }],
+    ['С5-16В 5Вт 0,1 Ом', { r: 0.1, watts: 5 }],
+    ['k56', { r: 560 }],
+  ])('%s', check);
+
+  test.each<[string, number, Reading['taper'], number | undefined]>([
+    ['500K-A', 500e3, 'logarithmic', undefined],
+    ['СП-1 1М А', 1e6, 'linear', undefined],
+    ['СП-II 470к-Б', 470e3, 'reverse logarithmic', undefined],
+    ['B10K x 2', 10e3, 'linear', 2],
+    ['2 x 22k log', 22e3, 'logarithmic', 2],
+  ])('%s is a pot', (mark, ohms, taper, gangs) => {
+    const [best] = readMarking(catalogue, mark);
+    expect([best?.resistance?.typ, best?.taper, best?.gangs]).toEqual([ohms, taper, gangs]);
+  });
+
+  test.each(['6...30 pF', '6..30pF', '6…30 pF', 'Folientrimmer 6/30'])('%s can be set', (mark) => {
+    const [best] = readMarking(catalogue, mark);
+    expect([best?.capacitance?.min, best?.capacitance?.max]).toEqual([
+      expect.closeTo(6e-12, 15),
+      expect.closeTo(30e-12, 15),
+    ]);
+  });
+});
+
 describe('figures with gaps between value, tolerance and volts', () => {
   test.each<[string, Told]>([
     ['KS 4700 2,5 25', { c: 4.7e-9, within: 0.025, volts: 25, type: 'ps-film-foil' }],

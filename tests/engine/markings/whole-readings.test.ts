@@ -158,8 +158,7 @@ const best: [text: string, told: Told, hints?: Hints][] = [
       ],
       ratedVoltage: exactly(450),
       types: ['al-electrolytic-wet'],
-      // The plus might be the sign of a lead, and the first figures something else.
-      sure: 'likely',
+      sure: 'sure',
       evidence: [
         ['16+16µF', 0, '2 sections: 16 µF and 16 µF (microfarad)'],
         ['450V', 8, 'rated 450 V'],

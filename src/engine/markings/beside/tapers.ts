@@ -24,10 +24,14 @@ const BEFORE_VALUE: readonly Need[] = ['touching-before-value'];
 const BEHIND_VALUE: readonly Need[] = ['touching-value', 'resistor'];
 const BEHIND_GAP: readonly Need[] = ['after-value', 'resistor'];
 const BEHIND_GANGS: readonly Need[] = ['resistor'];
+const BEHIND_DASH: readonly Need[] = ['value-before', 'resistor'];
 const BY_ITSELF: readonly Need[] = [];
 
+/** Thousands or millions and a dash before a letter, as in `500K-A`. */
+const DASH_BEFORE = /\d[kKmMкКмМ]-$/u;
+
 /** How many are on one shaft, at once before a letter or before the gap there, as in `10kx2A`. */
-const GANGS_BEFORE = /\d\s?[kKM]?\s?[xX×][2-6]\s?$/u;
+const GANGS_BEFORE = /\d\s?[kKM]?\s?[xX×] ?[2-6]\s?$/u;
 
 /** Whether ohms in thousands or millions stand behind a gap, as in `B 25K`. */
 const isBeforeThousands = (marking: Marking, at: number): boolean =>
@@ -47,6 +51,8 @@ const needsAt = (
   if (!gang && (isLetter(next) || !wordEnds(marking, end))) return undefined;
   if (word.length === 1 && GANGS_BEFORE.test(marking.text.slice(Math.max(0, at - 8), at)))
     return BEHIND_GANGS;
+  if (word.length === 1 && DASH_BEFORE.test(marking.text.slice(Math.max(0, at - 3), at)))
+    return BEHIND_DASH;
   if (!begins) return BEHIND_VALUE;
   return word.length === 1 ? BEHIND_GAP : BY_ITSELF;
 };

@@ -11,6 +11,7 @@ import {
   isInThousandsAt,
   isLetter,
   madeUp,
+  skipBlanks,
   wordBegins,
   wordEnds,
   type Marking,
@@ -94,12 +95,13 @@ const gangWord: WordForm = (word, meaning, weight) => {
   const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { end, assumed } = found;
     if (assumed.length > 0 || isFigure(marking.text.charAt(at - 1))) return undefined;
+    const ohms = isFigure(word.charAt(0)) ? skipBlanks(marking, end) : end;
     const stands = isFigure(word.charAt(0))
-      ? wordBegins(marking, at) && isInThousandsAt(marking, end) && BEFORE_OHMS
+      ? wordBegins(marking, at) && isInThousandsAt(marking, ohms) && BEFORE_OHMS
       : isGangAt(marking, at) && OF_RESISTOR;
     return stands === false
       ? undefined
-      : { ...tokenOf(at, end, meaning, weight, found), needs: stands };
+      : { ...tokenOf(at, ohms, meaning, weight, found), needs: stands };
   };
   return [word, { kind: 'word', take }];
 };

@@ -29,6 +29,9 @@ const dielectricItems = (tables: MarkingTables, bodies: Names, origins: Names) =
     return wordForms[row.form](row.code, meaning, weight);
   });
 
+/** The unit of a capacitance at once before a mark of mains duty, as in `100nX2`. */
+const UNIT_BEFORE = /\d(?:[pnuµμ]F?)$/u;
+
 /** Marks of mains duty. */
 const safetyItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
   tables.safetyClasses.map((row): [string, Item] => {
@@ -43,7 +46,9 @@ const safetyItems = (tables: MarkingTables, bodies: Names, origins: Names) =>
     };
     const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
       const next = marking.text.charAt(found.end);
-      if (cutsRun(marking, at) || isLetter(next) || isFigure(next)) return undefined;
+      const isBehindUnit = UNIT_BEFORE.test(marking.text.slice(Math.max(0, at - 4), at));
+      if ((cutsRun(marking, at) && !isBehindUnit) || isLetter(next) || isFigure(next))
+        return undefined;
       // A letter at once behind figures is a tolerance, and a small one is no class.
       const isLetterAlone = row.mark.length === 1;
       if (isLetterAlone && !(found.sameCase && wordBegins(marking, at))) return undefined;

@@ -139,6 +139,8 @@ export const weights = {
   /** Figures left aside: a maker's sign has letters, seldom figures. */
   notUnderstoodFigures: -0.6,
   notUnderstoodMost: -2.5,
+  /** A value with its unit, or the first of several that a sign joins. */
+  valueLeft: -3,
   /** The same beside understood tokens in one word. */
   restOfWord: -2.5,
   /** A single letter at once before a code of three figures: of a maker, a type or the board. */

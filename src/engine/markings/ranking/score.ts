@@ -84,6 +84,19 @@ const typesAgree = (lexicon: Lexicon, parse: Parse): number => {
   return (isMet ? 0 : weights.outsideTypes) + (isWrittenSo ? weights.formOfTypes : 0);
 };
 
+/** Whether what can be set has a type named beside it that cannot, as that of a film. */
+const isRangeOfOthers = ({ value, taken }: Parse): boolean => {
+  const content = value?.meaning.content;
+  if (content?.says !== 'capacitance' || content.from === undefined) return false;
+  const own = value?.meaning.types ?? [];
+  return taken.some(
+    (token) =>
+      token.meaning.content.says === 'types' &&
+      token.meaning.types.length > 0 &&
+      !token.meaning.types.some((type) => own.includes(type)),
+  );
+};
+
 /** Whether a class of mains duty stands beside a voltage for AC. */
 const isSafetyWithAc = (parse: Parse): boolean =>
   said(parse, 'safety').length > 0 && said(parse, 'voltage').some(({ kind }) => kind === 'ac');
@@ -310,6 +323,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isBesideNothing(parse) ? weights.besideNothing : 0) +
   (fitsBodies(lexicon, parse) ? 0 : weights.outsideBody) +
   typesAgree(lexicon, parse) +
+  (isRangeOfOthers(parse) ? weights.outsideTypes : 0) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
   (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +

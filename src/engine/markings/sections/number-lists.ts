@@ -69,11 +69,17 @@ interface Joint {
   end: number;
 }
 
+/** Dots between the ends of what can be set, as in `6...30 pF`. */
+const DOTS = /(?:\.{2,3}|…)(?=\d)/y;
+
 /** The sign that joins sections behind an index, of which the first has a drawn one or has not, and where it ends. */
 const signBehind = (scan: Scan, at: number, isSigned: boolean): Joint | undefined => {
   const { text } = scan.marking;
   const touching = text.charAt(at) || ' ';
   if (STROKES.includes(touching)) return { sign: 'stroke', stroke: touching, end: at + 1 };
+  DOTS.lastIndex = at;
+  const dots = DOTS.exec(text)?.[0];
+  if (dots !== undefined) return { sign: 'stroke', stroke: '…', end: at + dots.length };
   const spaced = skipBlanks(scan.marking, at);
   if (PLUS.includes(text.charAt(spaced) || ' '))
     return { sign: '+', end: skipBlanks(scan.marking, spaced + 1) };

@@ -151,7 +151,7 @@ const setsApart = ({ text }: Marking, at: number): boolean => {
 };
 
 const TIMES =
-  /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)x(?=\s+\d)|(?<=(?:\d\d|[.,]\d))[xх](?=\d{2}(?!\d*\s?mm)))/uy;
+  /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)[xх](?=\s+\d)|(?<=(?:\d\d|[.,]\d))[xх](?=\d{2}(?!\d*\s?mm)))/uy;
 
 /** Whether the sign between a value and its volts stands at an index, as in `100 µF × 25 V` and `100µF x 25V`. */
 export const isTimesAt = ({ text }: Marking, at: number): boolean => {
@@ -236,7 +236,7 @@ export const isInNumber = ({ text }: Marking, at: number): boolean =>
   isLetter(text.charAt(at - 1)) &&
   MILITARY.test(text.slice(Math.max(0, at - LONGEST_BEGINNING), at));
 
-const GANG = /[xX×][2-6](?!\d|\p{L}[\p{L}\d])/uy;
+const GANG = /[xX×] ?[2-6](?!\d|\p{L}[\p{L}\d])/uy;
 
 /** Whether the sign of several potentiometers on one shaft stands at an index, as the `x2` of `10KBx2` does. */
 export const isGangAt = ({ text }: Marking, at: number): boolean => {

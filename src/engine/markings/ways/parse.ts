@@ -53,6 +53,9 @@ const LOOKED_AT_WORN = 150;
 
 const FIGURE = /\d/;
 
+/** A value in full, or the first of several that a sign joins: nobody leaves that aside for figures alone. */
+const VALUE_IN_FULL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[pnuµμ]F|mfd|[kM]?[ΩΩ]|\+)$/iu;
+
 /** What it costs to leave a stretch without a meaning; next to nothing where it cannot be read. */
 export const skipCost = (text: string): number => {
   if (text.split('').every(isWornSign)) return weights.wornLeft;
@@ -60,7 +63,9 @@ export const skipCost = (text: string): number => {
     weights.notUnderstood +
     text.length * weights.notUnderstoodCharacter +
     (FIGURE.test(text) ? weights.notUnderstoodFigures : 0);
-  return Math.max(cost, weights.notUnderstoodMost);
+  return (
+    Math.max(cost, weights.notUnderstoodMost) + (VALUE_IN_FULL.test(text) ? weights.valueLeft : 0)
+  );
 };
 
 /** A way on from an index other than by a token: passing over a separator, or leaving a stretch. */
