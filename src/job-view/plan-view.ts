@@ -2,6 +2,7 @@ import { verdictMark } from '../components/verdict-shape.ts';
 import { decidingFinding } from '../engine/index.ts';
 import {
   foundOf,
+  presetOf,
   shortenDesignators,
   standInWords,
   whyWords,
@@ -28,6 +29,8 @@ const keyOf = ({ line, part, decision, standIn, doubled }: PlannedLine): string 
     // What kind of part it is, is asked by its letters.
     part.kind === '' ? part.designators[0] : '',
     foundOf(line, part.designators),
+    // Trimmers that were read apart are set apart.
+    presetOf(line, part.designators),
     decision,
     standIn?.candidate,
     doubled,

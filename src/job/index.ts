@@ -24,9 +24,10 @@ export {
 } from './model/job.ts';
 export { lineName } from './model/line-name.ts';
 export { splitLine } from './model/split-line.ts';
+export { withLine } from './model/with-line.ts';
 
 export { openJob, writeJob, type Opened } from './keeping/file.ts';
-export { openStore, type Listed } from './keeping/store.ts';
+export { openStore, type JobStore, type Listed } from './keeping/store.ts';
 export { readUnkept, writeUnkept, type Unkept } from './keeping/unkept.ts';
 
 export { textOfBytes } from './list/bytes.ts';
@@ -50,13 +51,22 @@ export {
   type LineField,
   type LineFields,
 } from './planning/line-fields.ts';
+export { lineOfPage } from './planning/line-of-page.ts';
 export { lowerPowerOfLine } from './planning/lower-power.ts';
 export { lowerRatingOfLine } from './planning/lower-rating.ts';
 export { pageQuery } from './planning/page-query.ts';
 export { planJob, planSteps, newPlanCache } from './planning/plan.ts';
 export type { Plan, PlannedLine } from './planning/planned.ts';
 export { firstAsk, questionsOf, type Question } from './planning/questions.ts';
-export { isCapacitor, isDevice, isKind, standInWords, whyWords } from './planning/stand-in.ts';
+export { presetOf } from './planning/setting-of-line.ts';
+export {
+  isCapacitor,
+  isDevice,
+  isKind,
+  standInWords,
+  whyWords,
+  type StandIn,
+} from './planning/stand-in.ts';
 export { finished, type Steps } from './planning/steps.ts';
 export { typeNameIn } from './planning/type-name.ts';
 export { whyOf } from './planning/why.ts';

@@ -9,7 +9,10 @@ const scripts: readonly (readonly [RegExp, () => Promise<unknown>])[] = [
   [/^\/job\/$/, () => import('../browser/job.ts')],
   [/^\/sums\/[^/]+\/$/, () => import('../browser/sum.ts')],
   [/^\/devices\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/device.ts')],
-  [/^\/(?:replace|types)\/[^/]+\/$/, () => import('../browser/carry-query.ts')],
+  [
+    /^\/(?:replace|types|resistors|trimmers|pots)\/[^/]+\/$/,
+    () => import('../browser/carry-query.ts'),
+  ],
   [/^\/replace\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/substitution.ts')],
   // Kinds of part besides capacitors, by the plural that each goes by.
   [/^\/[^/]+\/[^/]+\/in\/[^/]+\/$/, () => import('../browser/kind.ts')],

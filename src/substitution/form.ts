@@ -1,4 +1,5 @@
 import { h, type Markup } from '../markup/node.ts';
+import { countOf } from '../text/words.ts';
 import type { Field, FieldGroup } from './field.ts';
 
 /** How a number came about, in a word. */
@@ -82,6 +83,26 @@ export const fieldSets = (fields: readonly Field[]): FieldSet[] =>
     title: TITLES[group],
     fields: fields.filter((field) => field.group === group),
   })).filter((set) => set.fields.length > 0);
+
+/** Most numbers that are told of where none is of the old part. */
+const MOST_TOLD = 3;
+
+/**
+ * What a page goes by, in short, where the numbers themselves are folded away: those of the old part,
+ * and what the visitor said besides.
+ */
+export const numbersInShort = (fields: readonly Field[]): string => {
+  const ofPart = fields.filter(({ group }) => group === 'part');
+  const others = fields.filter(({ group }) => group !== 'part');
+  const said = others.filter(({ from }) => from === 'given');
+  const told = ofPart.length === 0 && said.length === 0 ? others.slice(0, MOST_TOLD) : said;
+  const words = [
+    ...ofPart.map(({ text }) => text),
+    ...told.map(({ label, text }) => `${label}: ${text}`),
+  ];
+  const left = others.length - told.length;
+  return `For ${words.join(', ')}${left === 0 ? '' : ` and ${countOf(left, 'usual number')}`}`;
+};
 
 /** The inputs of some numbers. */
 export const fieldsMarkup = (fields: readonly Field[]): Markup[] => fields.map(fieldMarkup);

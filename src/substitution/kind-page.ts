@@ -35,6 +35,7 @@ const leads = (hasSetting: boolean, hasCautions: boolean): Leads[] => [
   { id: 'stand-ins', word: 'Stand-ins' },
   { id: 'keep-out', word: 'Keep out' },
   { id: 'have', word: 'A part that you have', scripted: true },
+  { id: 'add', word: 'Add to a job', scripted: true },
   ...(hasSetting ? [{ id: 'setting', word: 'The setting, carried over' }] : []),
   ...(hasCautions ? [{ id: 'cautions', word: 'Cautions' }] : []),
 ];

@@ -1,6 +1,13 @@
 import { loadCatalogue } from '../catalogue/index.ts';
-import { allKindPairings } from '../engine/index.ts';
+import {
+  allKindPairings,
+  findKindStandIns,
+  type KindAssessment,
+  type PositionId,
+  type TypeId,
+} from '../engine/index.ts';
 import type { KindPositionRow, KindRow, KindTypeRow } from '../schemas/kinds.ts';
+import { answeredFirst } from './strangeness.ts';
 
 interface KindPair {
   params: { plural: string; type: string; position: string };
@@ -23,4 +30,14 @@ export const kindPairPaths = (): KindPair[] => {
             },
           ];
     });
+};
+
+/** The stand-in that the answer of a pair's page names first; nothing where none is made. */
+export const firstKindStandIn = (
+  type: TypeId,
+  position: PositionId,
+): KindAssessment | undefined => {
+  const catalogue = loadCatalogue();
+  const request = { original: { type }, position };
+  return answeredFirst(catalogue, request, findKindStandIns(catalogue, request))[0];
 };

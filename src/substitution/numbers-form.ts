@@ -3,7 +3,14 @@ import type { Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf, sentence } from '../text/words.ts';
 import type { Field } from './field.ts';
-import { fieldSets, fieldsMarkup, partNotes, typedAsIs, type FieldSet } from './form.ts';
+import {
+  fieldSets,
+  fieldsMarkup,
+  numbersInShort,
+  partNotes,
+  typedAsIs,
+  type FieldSet,
+} from './form.ts';
 import { guidelineKey } from './keys.ts';
 
 /** Which derating guideline holds; capacitors alone have them. */
@@ -81,36 +88,41 @@ export const numbersForm = ({
       ...typedAsIs,
     },
     h(
-      'div',
-      { class: 'sets' },
-      sets
-        .filter((set) => set !== place)
-        .map((set) =>
-          h(
-            'fieldset',
-            {},
-            h('legend', {}, set.title),
-            fieldsMarkup(set.fields),
-            set.group === 'voltage' && withVoltage,
+      'details',
+      { class: 'assumed' },
+      h('summary', { id: 'in-short' }, numbersInShort(fields)),
+      h(
+        'div',
+        { class: 'sets' },
+        sets
+          .filter((set) => set !== place)
+          .map((set) =>
+            h(
+              'fieldset',
+              {},
+              h('legend', {}, set.title),
+              fieldsMarkup(set.fields),
+              set.group === 'voltage' && withVoltage,
+            ),
           ),
-        ),
-    ),
-    place && placeFields(place),
-    h(
-      'p',
-      { class: 'small quiet script-only', hidden: true },
-      'Everything below follows as you type; a copied link carries your numbers. ',
-      h('button', { type: 'reset' }, 'Back to the usual numbers'),
+      ),
+      place && placeFields(place),
+      h(
+        'p',
+        { class: 'small quiet script-only', hidden: true },
+        'Everything below follows as you type; a copied link carries your numbers. ',
+        h('button', { type: 'reset' }, 'Back to the usual numbers'),
+      ),
+      h(
+        'p',
+        { class: 'small quiet' },
+        link(usual, 'Where the usual numbers come from'),
+        '. ',
+        partNotes(fields)
+          .map(({ label, note }) => `${label}: ${sentence(note)}`)
+          .join(' '),
+      ),
     ),
     withoutScripts(figures),
-    h(
-      'p',
-      { class: 'small quiet' },
-      link(usual, 'Where the usual numbers come from'),
-      '. ',
-      partNotes(fields)
-        .map(({ label, note }) => `${label}: ${sentence(note)}`)
-        .join(' '),
-    ),
   );
 };

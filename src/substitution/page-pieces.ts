@@ -106,7 +106,7 @@ export const judgeFirstPart = (judgement: Judgement): Markup =>
     emptyForm('evidence'),
   );
 
-/** A part that the visitor asks about, and two parts side by side: both filled by scripts. */
+/** A part that the visitor asks about, two parts side by side, and a job: all filled by scripts. */
 const askedBesides = (): Markup[] => [
   folded(
     'have',
@@ -122,6 +122,7 @@ const askedBesides = (): Markup[] => [
     h('p', { id: 'compared', class: 'small quiet', role: 'status' }),
     h('div', { id: 'comparison', class: 'results' }),
   ),
+  folded('add', 'Add to a job', emptyForm('adding'), h('p', { id: 'added', role: 'status' })),
 ];
 
 /** A part of the page under a heading of its own. */

@@ -32,6 +32,7 @@ const LEADS: readonly Leads[] = [
   { id: 'stand-ins', word: 'Stand-ins' },
   { id: 'keep-out', word: 'Keep out' },
   { id: 'have', word: 'A part that you have', scripted: true },
+  { id: 'add', word: 'Add to a job', scripted: true },
   { id: 'cautions', word: 'Cautions' },
 ];
 

@@ -1,5 +1,4 @@
 import {
-  emptyJob,
   emptyLine,
   LARGEST_FILE,
   openJob as readJob,
@@ -9,10 +8,9 @@ import {
   type Opened,
 } from '../../job/index.ts';
 import { siteFile } from '../fetched/site-file.ts';
-import { keepText, keptText } from '../kept/kept-text.ts';
-import { likedGuideline } from '../kept/liked-guideline.ts';
 import { byId } from '../page/by-id.ts';
 import { download, fileName } from './download.ts';
+import { freshJob, jobName, lastOpened, noteOpened, soundOf } from './last-job.ts';
 import { sharedInAddress, startSharing } from './sharing.ts';
 import {
   canUndo,
@@ -35,37 +33,23 @@ import {
 const chooser = byId('jobs', HTMLSelectElement);
 const said = byId('job-said', HTMLElement);
 const reminder = byId('reminder', HTMLElement);
-const LAST = 'job';
-const UNTITLED = 'Job without a title';
 
-/** An empty job, by the guideline that this reader likes where the form of the board offers it. */
-const freshJob = (): Job => {
-  const empty = emptyJob(crypto.randomUUID(), new Date());
-  const liked = likedGuideline();
-  const offered = document.querySelectorAll<HTMLOptionElement>('[name="guideline"] option');
-  const guideline = [...offered].some(({ value }) => value === liked) ? liked : '';
-  return {
-    ...empty,
-    whole: { ...empty.whole, guideline },
-    lines: [emptyLine(crypto.randomUUID())],
-  };
-};
-
-const soundJobs = async () => {
-  const all = await keptJobs();
-  return all.filter((one) => one.ok).toSorted((a, b) => b.saved.localeCompare(a.saved));
-};
+/** An empty job with a row to type in. */
+const emptied = (): Job => ({
+  ...freshJob(document.querySelectorAll<HTMLOptionElement>('[name="guideline"] option')),
+  lines: [emptyLine(crypto.randomUUID())],
+});
 
 const showJobs = async (): Promise<void> => {
   const { id, title } = current();
   const all = await keptJobs();
   const options = all.map((one) =>
     one.ok
-      ? new Option(one.job.title || UNTITLED, one.job.id, false, one.job.id === id)
+      ? new Option(jobName(one.job), one.job.id, false, one.job.id === id)
       : new Option('Cannot be opened here: choose it to save its text', one.id),
   );
   if (!options.some(({ value }) => value === id))
-    options.unshift(new Option(title || UNTITLED, id, false, true));
+    options.unshift(new Option(jobName({ title }), id, false, true));
   chooser.replaceChildren(...options);
   const own = all.find((one) => one.ok && one.job.id === id);
   reminder.hidden = !(own?.ok === true && own.needsExport && own.job.lines.length > 1);
@@ -73,7 +57,7 @@ const showJobs = async (): Promise<void> => {
 
 const open = async (job: Job, kept: number): Promise<void> => {
   await openJob(job, kept);
-  keepText(LAST, current().id);
+  noteOpened(current());
   await showJobs();
 };
 
@@ -129,8 +113,8 @@ const remove = async (): Promise<void> => {
   await keepNow();
   const gone = current();
   await forgetJob(gone.id);
-  const [next] = await soundJobs();
-  await open(next?.job ?? freshJob(), next?.revision ?? 0);
+  const [next] = soundOf(await keptJobs());
+  await open(next?.job ?? emptied(), next?.revision ?? 0);
   const back = document.createElement('button');
   back.type = 'button';
   back.textContent = 'Bring it back';
@@ -138,7 +122,7 @@ const remove = async (): Promise<void> => {
     said.textContent = '';
     void open(gone, 0);
   });
-  said.replaceChildren(`Deleted “${gone.title || UNTITLED}”. `, back);
+  said.replaceChildren(`Deleted “${jobName(gone)}”. `, back);
 };
 
 const onClick = (id: string, act: () => Promise<void>): void => {
@@ -204,7 +188,7 @@ export const startJobs = async (): Promise<void> => {
   startHead();
   startKeeping();
   chooser.addEventListener('change', () => void openKept(chooser.value));
-  onClick('new-job', () => open(freshJob(), 0));
+  onClick('new-job', () => open(emptied(), 0));
   onClick('copy-job', () => open(copyOf(current(), `${current().title || 'Job'}, copy`), 0));
   onClick('delete-job', remove);
   for (const id of ['save-job', 'record-json']) onClick(id, saveAsFile);
@@ -219,12 +203,9 @@ export const startJobs = async (): Promise<void> => {
     if (chosen !== undefined) void openFile(chosen);
     file.value = '';
   });
-  const last = keptText(LAST);
   const asides = await keepSetAside();
-  const jobs = await soundJobs();
-  // Where the last one is not known, the one that was changed last is opened.
-  const one = jobs.find(({ job }) => job.id === last) ?? jobs[0];
-  await open(one?.job ?? freshJob(), one?.revision ?? 0);
+  const one = lastOpened(soundOf(await keptJobs()));
+  await open(one?.job ?? emptied(), one?.revision ?? 0);
   if (asides.length > 0) said.textContent = asides.join(' ');
   await watchOthers();
   startSharing();

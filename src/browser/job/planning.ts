@@ -22,6 +22,12 @@ let cache = newPlanCache();
 /** A slice of the catalogue as far as it has been fetched. */
 export const catalogueAt = (slice: string): Catalogue | undefined => loaded.get(slice);
 
+/** Whether this site has a part of the catalogue, by what it reads markings with. */
+const isOfSite = ({ positions, kindPositions }: Catalogue, slice: string): boolean =>
+  slice.startsWith('devices-') ||
+  Object.hasOwn(positions, slice) ||
+  Object.hasOwn(kindPositions, slice);
+
 let readColourRow: ReadColourRow | undefined;
 
 /** Fetches what reads rows of colours, once a line has some; without it they stay unread. */
@@ -67,7 +73,13 @@ export const planInTurns = async (job: Job): Promise<Plan | undefined> => {
   if (!isWanted()) return undefined;
   const understand = understandWith(reading, readColourRow);
   for (;;) {
-    const steps = planSteps(job, { catalogueAt, cache, understand });
+    const steps = planSteps(job, {
+      // What lacks the place of a line says that nobody knows it, without asking the site.
+      catalogueAt: (slice) =>
+        catalogueAt(slice) ?? (isOfSite(reading, slice) ? undefined : reading),
+      cache,
+      understand,
+    });
     const plan = await takeSteps(steps, isWanted, TURN);
     const toFetch = plan?.wanted.filter((position) => !missing.has(position)) ?? [];
     if (toFetch.length === 0) return plan;

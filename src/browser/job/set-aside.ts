@@ -1,4 +1,4 @@
-import { readUnkept, writeUnkept, type Job, type Unkept } from '../../job/index.ts';
+import { readUnkept, writeUnkept, type Job, type JobStore, type Unkept } from '../../job/index.ts';
 import { keepText, keptKeys, keptText } from '../kept/kept-text.ts';
 
 /** Jobs that were set aside when their page was left, one under each key. */
@@ -16,7 +16,7 @@ export const forgetAside = ({ id }: Job): void => {
 };
 
 /** Takes all that was set aside; it is forgotten, also what turns out to be no job. */
-export const takeAside = (): Unkept[] =>
+const takeAside = (): Unkept[] =>
   keptKeys()
     .filter((key) => key.startsWith(PREFIX))
     .flatMap((key) => {
@@ -24,3 +24,17 @@ export const takeAside = (): Unkept[] =>
       keepText(key, '');
       return unkept ?? [];
     });
+
+/**
+ * Keeps what pages were left with before they could keep it.
+ * @returns what is to be said of it, in sentences
+ */
+export const keepAside = async (store: JobStore): Promise<string[]> => {
+  const said: string[] = [];
+  for (const unkept of takeAside()) {
+    const saved = await store.save(unkept.job, unkept.revision);
+    if (saved.state === 'refused') setAside(unkept);
+    if (saved.state !== 'saved') said.push(saved.message);
+  }
+  return said;
+};

@@ -10,7 +10,7 @@ import {
   type Line,
   type Listed,
 } from '../../job/index.ts';
-import { forgetAside, setAside, takeAside } from './set-aside.ts';
+import { forgetAside, keepAside, setAside } from './set-aside.ts';
 
 /** The job that is open: one value, replaced at every change, kept at once, with its past. */
 
@@ -165,14 +165,7 @@ export const openJob = async (next: Job, from: number): Promise<void> => {
  */
 export const keepSetAside = async (): Promise<string[]> => {
   const there = await store;
-  if ('message' in there) return [];
-  const said: string[] = [];
-  for (const unkept of takeAside()) {
-    const saved = await there.save(unkept.job, unkept.revision);
-    if (saved.state === 'refused') setAside(unkept);
-    if (saved.state !== 'saved') said.push(saved.message);
-  }
-  return said;
+  return 'message' in there ? [] : keepAside(there);
 };
 
 /** All jobs that are kept, the damaged ones too. */

@@ -19,13 +19,15 @@ import { answeredFirst } from '../../substitution/strangeness.ts';
 import { showSought } from '../address/sought.ts';
 import { habit } from '../kept/habits.ts';
 import type { Steps } from '../page/turns.ts';
+import { listenForAdding, showAdding } from './adding.ts';
 import { showAnswer } from './answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { listenForDrawing, showDrawn } from './drawn-parts.ts';
 import { showCautions } from './due-cautions.ts';
 import { listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
-import { askedNow, inputFor, position, showFields, type } from './number-fields.ts';
+import { askedNow, inputFor, position, type } from './number-fields.ts';
+import { showFields } from './shown-fields.ts';
 import { listenForOpening, openTypes, showGrounds, showStandIns } from './stand-ins.ts';
 
 /** Reckons a substitution page with the visitor's numbers: a `Reckoning` (waking.ts). */
@@ -66,6 +68,7 @@ const showBesides = (shown: Shown, asked: Asked): void => {
   const { original } = resolveSituation(catalogue, asked.request);
   showComparison(shown, (a, b) => partRows(original, a, b, habit));
   showDrawn(shown, asked);
+  showAdding({ catalogue, standIns: shown.assessments, habit });
 };
 
 const readAsked = (catalogue: Catalogue): Asked =>
@@ -109,4 +112,5 @@ export const listen = (update: () => void): void => {
   listenForComparing(update);
   listenForOpening(update);
   listenForDrawing(update);
+  listenForAdding(update);
 };

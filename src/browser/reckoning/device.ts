@@ -8,7 +8,8 @@ import { byId } from '../page/by-id.ts';
 import { drawerIn } from '../page/drawn-place.ts';
 import type { Steps } from '../page/turns.ts';
 import { showAnswer } from './answer.ts';
-import { askedNow, device, showFields, use as usedAs } from './number-fields.ts';
+import { askedNow, device, use as usedAs } from './number-fields.ts';
+import { showFields } from './shown-fields.ts';
 
 /** Reckons the page of a device in a use with the visitor's numbers: a `Reckoning` (waking.ts). */
 

@@ -18,12 +18,14 @@ import { answeredFirst } from '../../substitution/strangeness.ts';
 import { showSought } from '../address/sought.ts';
 import { habit } from '../kept/habits.ts';
 import type { Steps } from '../page/turns.ts';
+import { listenForAdding, showAdding } from './adding.ts';
 import { showAnswer } from './answer.ts';
 import { comparedTypes, listenForComparing, showComparison } from './comparing.ts';
 import { showCautions } from './due-cautions.ts';
 import { listenForHaving, showHaving } from './having.ts';
 import { listenForEvidence, showJudgement } from './judge-first.ts';
-import { askedNow, position, showFields, type } from './number-fields.ts';
+import { askedNow, position, type } from './number-fields.ts';
+import { showFields } from './shown-fields.ts';
 import { showSetting } from './setting.ts';
 import { listenForOpening, openTypes, showGrounds, showStandIns } from './stand-ins.ts';
 
@@ -63,6 +65,8 @@ const showBesides = (shown: Shown<KindPart>, { request }: KindAsked): void => {
     fields: kindHavingFields(kind, readKindHaving(catalogue, kind, askedNow()), having, habit),
   });
   showComparison(shown, (a, b) => kindPartRows(kind, original, a, b, habit));
+  const standIns = shown.assessments.map((one) => ({ ...one, details: [] }));
+  showAdding({ catalogue, standIns, habit });
 };
 
 /** Draws what the address asks: the answer first. */
@@ -91,4 +95,5 @@ export const listen = (update: () => void): void => {
   listenForHaving(update);
   listenForComparing(update);
   listenForOpening(update);
+  listenForAdding(update);
 };

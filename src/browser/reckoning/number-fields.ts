@@ -1,9 +1,6 @@
-import type { Field } from '../../substitution/field.ts';
-import { fieldNote } from '../../substitution/form.ts';
 import { dropGiven, given, keepGiven } from '../address/address-bar.ts';
 import { byId } from '../page/by-id.ts';
 import { fieldOf } from '../page/field-of.ts';
-import { writeNote } from '../page/note.ts';
 
 /** The form of numbers of a page about stand-ins, for any kind of part. */
 
@@ -16,29 +13,13 @@ export const { type = '', position = '', device = '', use = '', family = '' } = 
 export const inputFor = (key: string): HTMLInputElement | HTMLSelectElement | undefined =>
   fieldOf(form, key);
 
-const showField = (field: Field): void => {
-  const input = inputFor(field.key);
-  if (input === undefined) return;
-  if (input !== document.activeElement && input.value !== field.text) input.value = field.text;
-  const { text, fault } = fieldNote(field);
-  writeNote(field.key, text, fault, input);
-  const around = input.closest('.field');
-  if (around?.getAttribute('data-from') !== field.from)
-    around?.setAttribute('data-from', field.from);
-};
-
-/** Shows what each number counts as; the field that is being written in keeps its text. */
-export const showFields = (fields: readonly Field[]): void => {
-  fields.forEach(showField);
-};
-
 /** What the address says now. */
 export const askedNow = (): URLSearchParams => new URLSearchParams([...given]);
 
-/** Numbers of the address must be seen, even those that are folded away otherwise. */
+/** Numbers of the address must be seen beside others, even those that are folded away there otherwise. */
 const unfoldGiven = (): void => {
   for (const element of form.elements) {
-    const folded = element.closest('details:not([open])');
+    const folded = element.closest('.place:not([open])');
     if (folded instanceof HTMLDetailsElement && given.has(element.getAttribute('name') ?? ''))
       folded.open = true;
   }

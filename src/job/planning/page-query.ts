@@ -7,6 +7,7 @@ import type { Job } from '../model/job.ts';
 import type { PartOfLine } from '../understanding/part-of-line.ts';
 import { addressOfLine } from './line-request.ts';
 import type { PlannedLine } from './planned.ts';
+import { newTrimmerOf, withSetting } from './setting-of-line.ts';
 
 /** Figures of a rating that people write. */
 const FIGURES = 6;
@@ -37,8 +38,9 @@ export const pageQuery = (
     ...(family === 'capacitor' ? ofCapacitor(part) : {}),
     ...(family === 'kind' ? ofKind(part, unit) : {}),
     [partKeys.tolerance]: tolerance && writeTolerance(tolerance),
-    ...Object.fromEntries(addressOfLine(line, whole)),
+    ...Object.fromEntries(addressOfLine(withSetting(line, part.designators), whole)),
     ...(family === 'kind' ? { [resistanceField.key]: line.found[resistanceField.reading] } : {}),
+    ...newTrimmerOf(line, part.designators),
   };
   const query = new URLSearchParams();
   for (const [key, text = ''] of Object.entries(said)) if (text.trim() !== '') query.set(key, text);

@@ -14,6 +14,7 @@ import type { Asked, Asking, Server } from './asked.ts';
 import { newMemory, type Memory } from './memory.ts';
 import type { Missing, Plan, PlannedLine, Worked } from './planned.ts';
 import { SERVERS } from './servers.ts';
+import { presetOf } from './setting-of-line.ts';
 import { isSame, type StandIn } from './stand-in.ts';
 import { finished, type Steps } from './steps.ts';
 
@@ -73,10 +74,6 @@ const unknownIn = (
   if (!server.knowsType(catalogue, type)) return 'type';
   return server.knowsPosition(catalogue, position) ? undefined : 'position';
 };
-
-/** Readings of a setting at the bench, which count for a line that has just one designator. */
-const presetOf = ({ fitted }: Line, { designators }: PartOfLine) =>
-  designators.length === 1 ? fitted[designators[0] ?? '']?.preset : undefined;
 
 const decide = (
   line: Line,
@@ -169,7 +166,7 @@ const assessedLine = (
   { whole, wholeKey, cache }: Run,
 ): PlannedLine => {
   const found = foundOf(line, part.designators);
-  const preset = presetOf(line, part);
+  const preset = presetOf(line, part.designators);
   const asked = cache.questions.get(
     JSON.stringify([said, line.conditions, found, preset, wholeKey]),
     () => {

@@ -22,27 +22,12 @@ import { strangeness } from '../../substitution/strangeness.ts';
 import { judgeOldKind, kindEvidence } from '../../substitution/kind-judged.ts';
 import { resistanceField } from '../../substitution/old-resistance.ts';
 import { messagesOf } from '../../substitution/typed-numbers.ts';
-import type { Line } from '../model/job.ts';
 import { asOrdered, misfitOf, restOf, type Asking, type Server } from './asked.ts';
 import { readKindCandidate } from './choice.ts';
 import { addressOfLine } from './line-request.ts';
 import type { Rest, Worked } from './planned.ts';
+import { withSetting } from './setting-of-line.ts';
 import type { KindStandIn, StandIn } from './stand-in.ts';
-
-/** What the conditions of a setting are read from at the bench, where the line does not say them. */
-const FROM_PRESET = { 'old-setting': 'old', 'old-total': 'oldTotal' } as const;
-
-/** Readings of a trimmer at the bench count for its line once it has the line to itself. */
-const withPreset = (line: Line, designators: readonly string[]): Line => {
-  const [only] = designators;
-  const preset = designators.length === 1 ? line.fitted[only ?? '']?.preset : undefined;
-  if (!preset) return line;
-  const read = Object.entries(FROM_PRESET).flatMap(([condition, field]) =>
-    preset[field].trim() === '' ? [] : [[condition, preset[field]] as const],
-  );
-  const said = Object.entries(line.conditions).filter(([, text]) => text.trim() !== '');
-  return { ...line, conditions: { ...Object.fromEntries(read), ...Object.fromEntries(said) } };
-};
 
 /** What a line asks, and what was read of its old part. */
 interface KindLine {
@@ -141,7 +126,7 @@ const work = (
 const requestOf = (asking: Asking) => {
   const { catalogue, line, part, type, position, whole } = asking;
   const { value, tolerance, rating, designators } = part;
-  const query = addressOfLine(withPreset(line, designators), whole);
+  const query = addressOfLine(withSetting(line, designators), whole);
   const asked = readKindAddress(catalogue, type, position, query);
   const request: KindRequest = {
     ...asked.request,

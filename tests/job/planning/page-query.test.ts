@@ -1,7 +1,13 @@
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../../src/catalogue/index.ts';
 import { pageQuery, planJob, understandWith } from '../../../src/job/index.ts';
-import { emptyJob, emptyLine, type Line } from '../../../src/job/model/job.ts';
+import {
+  emptyFitted,
+  emptyJob,
+  emptyLine,
+  emptyPreset,
+  type Line,
+} from '../../../src/job/model/job.ts';
 import { readAddress } from '../../../src/substitution/address.ts';
 import { kindJudged } from '../../../src/substitution/kind-judged.ts';
 import { readKindAddress } from '../../../src/substitution/kind-address.ts';
@@ -60,6 +66,26 @@ test('of a resistor with what it reads, which its page judges alike', () => {
   const { judgement } = kindJudged(catalogue, request, query);
   expect(judgement).toEqual(line.worked?.judgement);
   expect(judgement.advice).toBe('replace');
+});
+
+test('of a trimmer with what was read of it at the bench', () => {
+  const place = { kind: 'trimmer', type: 'carbon-preset', position: 'bias-trim', value: '10k' };
+  const preset = { ...emptyPreset(), old: '2.7k', oldTotal: '9.6k', total: '10.2k', turns: '25' };
+  const fitted = { RV1: { ...emptyFitted(), preset } };
+  const { line, query } = planned({ ...place, designators: 'RV1', fitted });
+  expect(Object.fromEntries(query)).toMatchObject({
+    'old-setting': '2.7k',
+    'old-total': '9.6k',
+    'new-total': '10.2k',
+    'new-turns': '25',
+  });
+  const { request, rejected } = readKindAddress(catalogue, place.type, place.position, query);
+  expect(rejected).toEqual({});
+  expect(request.conditions?.['old-total']?.typ).toBe(9600);
+  const used = line.worked?.conditions?.find(({ id }) => id === 'old-total');
+  expect(used?.range.typ).toBe(9600);
+  const two = planned({ ...place, designators: 'RV1, RV2', fitted });
+  expect(two.query.get('old-total')).toBeNull();
 });
 
 test('of a device with its numbers', () => {
