@@ -6,10 +6,10 @@ import { h, type Markup } from '../markup/node.ts';
 
 /** The form that adds the part of a substitution page to a job. */
 
-const field = (key: string, label: string, hint: string, input: Markup): Markup =>
+const field = (key: string, label: string, hint: string, input: Markup, wide = false): Markup =>
   h(
     'p',
-    { class: 'field' },
+    { class: wide ? 'field field-wide' : 'field' },
     h('label', { for: `add-${key}` }, label),
     input,
     h('small', { class: 'hint' }, hint),
@@ -24,7 +24,7 @@ const text = (key: string, label: string, hint: string): Markup =>
   );
 
 const choice = (key: string, label: string, hint: string): Markup =>
-  field(key, label, hint, h('select', { id: `add-${key}`, name: key }));
+  field(key, label, hint, h('select', { id: `add-${key}`, name: key }), true);
 
 /** The form, its lists of choices still empty. */
 export const addingForm = (): Markup[] => [

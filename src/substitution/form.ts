@@ -92,16 +92,24 @@ const MOST_TOLD = 3;
  * and what the visitor said besides.
  */
 export const numbersInShort = (fields: readonly Field[]): string => {
-  const ofPart = fields.filter(({ group }) => group === 'part');
-  const others = fields.filter(({ group }) => group !== 'part');
+  const read = fields.filter(({ message }) => message === undefined);
+  const ofPart = read.filter(({ group }) => group === 'part');
+  const others = read.filter(({ group }) => group !== 'part');
   const said = others.filter(({ from }) => from === 'given');
   const told = ofPart.length === 0 && said.length === 0 ? others.slice(0, MOST_TOLD) : said;
   const words = [
     ...ofPart.map(({ text }) => text),
     ...told.map(({ label, text }) => `${label}: ${text}`),
-  ];
+  ].join(', ');
   const left = others.length - told.length;
-  return `For ${words.join(', ')}${left === 0 ? '' : ` and ${countOf(left, 'usual number')}`}`;
+  const unread = fields.length - read.length;
+  return [
+    `Numbers: ${words}`,
+    left > 0 && ` and ${countOf(left, 'usual one')}`,
+    unread > 0 && `; ${countOf(unread, 'number')} cannot be read`,
+  ]
+    .filter((text) => text !== false)
+    .join('');
 };
 
 /** The inputs of some numbers. */

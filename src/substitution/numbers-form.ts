@@ -48,7 +48,7 @@ const withoutScripts = (figures: `/${string}` | undefined): Markup =>
       { class: 'small quiet' },
       'Shown for these usual numbers. With scripts allowed, the page calculates with yours.',
       figures !== undefined && [
-        ' Without them it shows all findings of the first stand-in and what decides each of the others; ',
+        ' Without them it shows all findings of the first stand-in, of others what decides; ',
         link(figures, 'the figures as JSON'),
         ' hold the rest.',
       ],
@@ -110,7 +110,7 @@ export const numbersForm = ({
       h(
         'p',
         { class: 'small quiet script-only', hidden: true },
-        'Everything below follows as you type; a copied link carries your numbers. ',
+        'Everything follows as you type; a copied link carries your numbers. ',
         h('button', { type: 'reset' }, 'Back to the usual numbers'),
       ),
       h(

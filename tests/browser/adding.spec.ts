@@ -102,7 +102,7 @@ test('on a phone the answer comes before the numbers, which open where they stan
   for (const path of [SUBSTITUTION, '/resistors/carbon-composition/in/plate-load/']) {
     await page.goto(path);
     await expect(page.locator('#in-short')).toBeVisible();
-    await expect(page.locator('#in-short')).toHaveText(/^For .+usual numbers?$/u);
+    await expect(page.locator('#in-short')).toHaveText(/^Numbers: .+usual ones?$/u);
     const first = page.locator('.stand-ins > li').first();
     const top = await first.evaluate((one) => one.getBoundingClientRect().top + scrollY);
     expect(top).toBeLessThan(1.5 * 844);
@@ -136,4 +136,24 @@ test('a type of every kind has a page that says where it may sit', async ({ page
   await page.goto('/resistors/carbon-composition/?value=47k');
   await page.locator('main a[href*="/in/plate-load/?value=47k"]').click();
   await expect(page.locator('#field-value')).toHaveValue('47\u00a0kΩ');
+});
+
+test('a job without parts has nothing to step through at the bench', async ({ page }) => {
+  await page.goto('/job/#sheet');
+  await expect(page.locator('#bench-said')).toHaveText('Nothing to do at the bench yet.');
+  await expect(page.locator('#bench-go')).toBeHidden();
+});
+
+test('on a narrow screen with no scripts the numbers open by themselves', async ({ browser }) => {
+  const context = await browser.newContext({
+    javaScriptEnabled: false,
+    viewport: { width: 390, height: 844 },
+  });
+  const page = await context.newPage();
+  await page.goto(SUBSTITUTION);
+  await expect(page.getByText('Add to a job')).toHaveCount(2);
+  for (const one of await page.getByText('Add to a job').all()) await expect(one).toBeHidden();
+  await page.locator('#in-short').click();
+  await expect(page.locator('.assumed input').first()).toBeVisible();
+  await context.close();
 });

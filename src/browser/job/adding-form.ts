@@ -79,7 +79,7 @@ const add = async ({ catalogue, standIns, habit }: Adding): Promise<void> => {
   said.replaceChildren(
     ...addedMarkup({
       designators: typed.designators,
-      part: `${nameIn(catalogue)(type)} in ${midSentence(place)}`,
+      part: `${midSentence(nameIn(catalogue)(type))} in ${midSentence(place)}`,
       standIn: standIn && standInChoice(standIn, nameIn(catalogue), habit),
       job: name,
       row: job.lines.length,

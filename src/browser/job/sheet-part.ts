@@ -76,6 +76,8 @@ const showProgress = (all: boolean): void => {
   byId('bench-said', HTMLElement).textContent =
     items.length === 0 ? 'Nothing to do at the bench yet.' : `${where}${said}.`;
   const bar = byId('bench-progress', HTMLProgressElement);
+  bar.hidden = items.length === 0;
+  chooser.closest('.bench-way')?.toggleAttribute('hidden', items.length === 0);
   bar.max = Math.max(1, parts.all + checks.all);
   bar.value = parts.done + checks.done;
   byId('bench-before', HTMLButtonElement).disabled = all || at <= 0;
