@@ -40,13 +40,19 @@ const LONG = 100;
 /** Fewest marks that tell how an axis goes. */
 const FEWEST = 2;
 
+/** Round marks of a piece of an axis: about so many, or more where those are too few. */
+const marksOfPiece = (domain: Ends, count: number): number[] => {
+  const marks = roundMarks(domain, count);
+  return marks.length < FEWEST && domain[0] < domain[1] ? marksOfPiece(domain, count + 1) : marks;
+};
+
 /** Marks of an axis of decades; where it has but a piece of one, round ones between its ends. */
 const marksOfDecades = (domain: Ends, isTime: boolean): number[] => {
   const [from, to] = domain;
   const areMany = Math.log10(to / from) >= MANY_DECADES;
   const plain = decadeMarks(domain, areMany);
   const marks = isTime && to >= LONG ? timeMarks(plain, from, to, !areMany) : plain;
-  return marks.length < FEWEST ? roundMarks(domain, FEWEST + 1) : thinned(marks);
+  return marks.length < FEWEST ? marksOfPiece(domain, FEWEST + 1) : thinned(marks);
 };
 
 /** A scale from the ends of what is drawn to the ends of the place for it. */

@@ -45,6 +45,8 @@ describe('marks along an axis', () => {
     ['from 6 to 9', [6.1, 9.4], [7, 8, 9]],
     ['from 24 to 59', [24, 59], [30, 40, 50]],
     ['from 31.6 to 38.2', [31.6, 38.2], [32, 34, 36, 38]],
+    // Where the usual step has one mark alone, a shorter one is taken.
+    ['just above a mark', [0.0951000001, 0.0951952], [0.09512, 0.09514, 0.09516, 0.09518]],
   ])('of decades: %s', (_what, ends, marks) => {
     const { at, ticks } = plotScale('log', ends, [100, 0]);
     expect(ticks).toEqual(marks);
