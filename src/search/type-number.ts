@@ -31,8 +31,8 @@ export interface TypeNumber {
 /** What a part of a mark is, whatever else it may be read as. */
 type What = Omit<TypeNumber, 'sure'>;
 
-/** Letters that may follow where a row says that any may. */
-const ANY_LETTERS = '[A-Z]{0,5}';
+/** Letters that may follow where a row says that any may, or one with a figure: the H2 of UPC1252H2. */
+const ANY_LETTERS = String.raw`(?:[A-Z]\d|[A-Z]{0,5})`;
 
 /** What follows letters that tell the sort of a chip: `708` of УД708, `3А` of ЛА3А. */
 const VARIANT = String.raw`\d{1,3}\p{L}?`;

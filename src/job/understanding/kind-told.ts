@@ -4,7 +4,7 @@ import { typeNumberIn } from '../../search/type-number.ts';
 import { expandDesignators } from '../model/designators.ts';
 import type { ToldKindRow } from '../../schemas/job.ts';
 import type { Line } from '../model/job.ts';
-import { kindInWords, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
+import { kindInWords, kindWord, namesCapacitorsToo, usualKind, withoutPlace } from './kinds.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
 import { slopeOf } from './slope.ts';
 
@@ -33,7 +33,7 @@ const kindOfKnown = (catalogue: Catalogue, { list, what }: KnownNumber): string 
 };
 
 /** Whether a kind goes by a value, as capacitors do. */
-const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
+export const goesByValue = ({ kinds }: Catalogue, kind: string): boolean =>
   kind === 'capacitor' || Object.hasOwn(kinds, kind);
 
 /** A text of a line, how it may be read as a capacitor or resistor, and the kind of its designator's letters. */
@@ -227,6 +227,9 @@ const kindByWords = (catalogue: Catalogue, { said, texts, usual }: Told): string
 /** The kind that is left to a value in its column, and to a note where the letters stand for nothing. */
 const kindByTheRest = (catalogue: Catalogue, { said, usual }: Told): string | undefined => {
   const byValue = said.marking.trim() === '' ? kindByValue(usual, said.value) : undefined;
+  // The letters of resistors stand for controls too, where a note is the name of one and nothing else.
+  const noted = kindWord(catalogue, said.note)?.kind;
+  if (usual === 'resistor' && isSetByHand(catalogue, noted)) return noted;
   if (byValue !== undefined || usual !== undefined) return byValue;
   return kindInWords(catalogue, withoutPlace(catalogue, said.note));
 };

@@ -13,11 +13,12 @@ import { askWhichValue, isSameValue } from './ask-value.ts';
 import type { Ask } from './ask.ts';
 import { withoutBareValue } from './bare-value.ts';
 import { coloursOf, readingsOfColours, type ReadColourRow } from './colours-of-line.ts';
-import { kindOfDevice, kindOfReading, kindTold } from './kind-told.ts';
+import { goesByValue, kindOfDevice, kindOfReading, kindTold } from './kind-told.ts';
 import { kindMeant, kindWord, usualKind } from './kinds.ts';
 import { inWords, toldBy, typedFrom, valueOrdered } from './line-from-reading.ts';
 import { withPlainOhms } from './plain-ohms.ts';
 import { partAsTyped, type PartOfLine, type Understand } from './part-of-line.ts';
+import { loose } from './loose.ts';
 import { hasValue, isReadWhole } from './read-whole.ts';
 import { withoutSlope } from './slope.ts';
 import { hasStrangeUnit } from './strange-unit.ts';
@@ -191,6 +192,25 @@ const filled = (catalogue: Catalogue, line: Line, reading: Reading | undefined):
   };
 };
 
+/**
+ * Whether nothing but the letters of a line's designators says what it is, and they stand for what has no value
+ * of its own: nobody asks of a lamp or a fuse which capacitor it may be, since the kind is asked first.
+ */
+const isLetteredAsOther = (catalogue: Catalogue, { kind, designators }: Line): boolean => {
+  const usual = usualKind(catalogue, expandDesignators(designators).list);
+  return kind === '' && usual !== undefined && !goesByValue(catalogue, usual);
+};
+
+/** The reading that settles a line; beside letters that stand for something else only a sure one does. */
+const settledLine = (
+  catalogue: Catalogue,
+  readings: readonly Reading[],
+  line: Line,
+): Reading | undefined => {
+  const settled = settledOf(catalogue, readings, line);
+  return settled?.sure === 'sure' || !isLetteredAsOther(catalogue, line) ? settled : undefined;
+};
+
 /** Whether a reading is of the kind that a line is said to be: nobody asks of a resistor whether it has 55 nF. */
 const isOfKind = (catalogue: Catalogue, kind: string, reading: Reading): boolean => {
   const own = catalogue.kinds[kind]?.unit === 'ohm' ? 'resistor' : kind;
@@ -198,6 +218,7 @@ const isOfKind = (catalogue: Catalogue, kind: string, reading: Reading): boolean
 };
 
 const askMarking = (catalogue: Catalogue, line: Line, readings: readonly Reading[]): Ask[] => {
+  if (isLetteredAsOther(catalogue, line)) return [];
   // Words such as “Capacitor, polyester” tell a kind that is said already, and no value.
   const isAnswered = line.value.trim() !== '' || (line.kind !== '' && !readings.some(hasValue));
   if (isAnswered || readings.length === 0 || settledOf(catalogue, readings, line) !== undefined)
@@ -312,8 +333,8 @@ export const understoodLine = (
   const told = typedKind === '' ? kindTold(catalogue, said) : undefined;
   const kind = told ?? (typedKind === '' ? kindOfType(catalogue, said.type) : typedKind);
   const line = withMarkedValue(catalogue, { ...withoutSlopes(said, kind), kind });
-  const readings = readingsByLetters(catalogue, line, readColourRow);
-  const settled = settledOf(catalogue, readings, line);
+  const readings = loose(catalogue, kind, readingsByLetters(catalogue, line, readColourRow));
+  const settled = settledLine(catalogue, readings, line);
   const other = understoodOther(catalogue, { said, line }, settled);
   const isKindSaid = line.kind !== '';
   if (other !== undefined)

@@ -204,3 +204,47 @@ describe('a value whose unit nobody knows', () => {
     );
   });
 });
+
+describe('letters of parts that have no value of their own', () => {
+  test.each<Partial<Line>>([
+    { designators: 'LP1', marking: '#47 6.3V 150mA' },
+    { designators: 'PL2', marking: '#47' },
+    { designators: 'F1', marking: 'F03A250V5AS' },
+    { designators: 'F2', marking: '1A 3AG' },
+    { designators: 'Q1', marking: 'C1583' },
+    { designators: 'IC5', marking: 'M5218L' },
+    { designators: 'RL1', marking: '12V' },
+    { designators: 'TR1', marking: '220V/2x18V 3A' },
+  ])('no capacitor is asked for at %o', (said) => {
+    const { part, asks } = read(said);
+    expect(part.kind).not.toBe('capacitor');
+    expect(asks).toEqual([]);
+  });
+
+  test.each<[Partial<Line>, string]>([
+    [{ designators: 'IC4', marking: 'uPC1252H2' }, 'ic'],
+    [{ designators: 'SW1', marking: 'DPDT' }, 'switch'],
+    [{ designators: 'S1', marking: 'DPST toggle' }, 'switch'],
+    [{ designators: 'RL2', marking: '24V DPDT relay' }, 'relay'],
+    [{ designators: 'SW2', marking: '3 pos rotary' }, 'switch'],
+    [{ designators: 'R3', marking: '500K vol w/ switch' }, 'pot'],
+    [{ designators: 'R8', marking: '2k2', note: 'volume pot' }, 'pot'],
+    [{ designators: 'R9', marking: '2k2', note: 'feeds the volume pot' }, 'resistor'],
+    [{ designators: 'RV2', marking: '10k ten turn' }, 'pot'],
+    [{ designators: 'TR2', marking: '500R multiturn' }, 'trimmer'],
+    // A value that is surely one outweighs the letters.
+    [{ designators: 'T1', marking: '100nF 63V' }, 'capacitor'],
+  ])('%o is a %s', (said, kind) => {
+    expect(read(said).part.kind).toBe(kind);
+  });
+
+  test.each<[Partial<Line>, number]>([
+    [{ designators: 'P2', marking: '100kB fine' }, 100e3],
+    [{ designators: 'P2', marking: '47k B stereo' }, 47e3],
+    [{ designators: 'R3', marking: '500K vol w/ switch' }, 500e3],
+  ])('the value of %o is not asked', (said, ohms) => {
+    const { part, asks } = read(said);
+    expect(part.value?.typ).toBe(ohms);
+    expect(asks.map(({ about }) => about)).not.toContain('marking');
+  });
+});

@@ -45,6 +45,8 @@ const needsAt = (
 ): readonly Need[] | undefined => {
   const begins = wordBegins(marking, at);
   const next = marking.text.charAt(end);
+  // The w of `w/ switch` is short for a word.
+  if (begins && word.length === 1 && next === '/') return undefined;
   if (begins && (isFigure(next) || marking.worn[end] === true)) return BEFORE_VALUE;
   if (begins && word.length === 1 && isBeforeThousands(marking, end)) return BY_ITSELF;
   const gang = isGangAt(marking, end);
