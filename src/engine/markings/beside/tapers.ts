@@ -37,6 +37,17 @@ const GANGS_BEFORE = /\d\s?[kKM]?\s?[xX×] ?[2-6]\s?$/u;
 const isBeforeThousands = (marking: Marking, at: number): boolean =>
   ' -'.includes(marking.text.charAt(at) || '.') && isInThousandsAt(marking, at + 1);
 
+/** What a letter by itself must have before it: a value, or what says how many are on one shaft. */
+const letterNeeds = ({ text }: Marking, at: number, begins: boolean): readonly Need[] => {
+  const before = text.slice(Math.max(0, at - 8), at);
+  if (GANGS_BEFORE.test(before)) return BEHIND_GANGS;
+  if (DASH_BEFORE.test(before)) return BEHIND_DASH;
+  return begins ? BEHIND_GAP : BEHIND_VALUE;
+};
+
+/** Whether a letter is short for a word, as the w of `w/ switch` is. */
+const isShortFor = (next: string, word: string): boolean => word.length === 1 && next === '/';
+
 /** What a taper must have about it where it stands; nothing where it cannot stand. */
 const needsAt = (
   { marking }: Scan,
@@ -45,18 +56,13 @@ const needsAt = (
 ): readonly Need[] | undefined => {
   const begins = wordBegins(marking, at);
   const next = marking.text.charAt(end);
-  // The w of `w/ switch` is short for a word.
-  if (begins && word.length === 1 && next === '/') return undefined;
+  if (begins && isShortFor(next, word)) return undefined;
   if (begins && (isFigure(next) || marking.worn[end] === true)) return BEFORE_VALUE;
   if (begins && word.length === 1 && isBeforeThousands(marking, end)) return BY_ITSELF;
   const gang = isGangAt(marking, end);
   if (!gang && (isLetter(next) || !wordEnds(marking, end))) return undefined;
-  if (word.length === 1 && GANGS_BEFORE.test(marking.text.slice(Math.max(0, at - 8), at)))
-    return BEHIND_GANGS;
-  if (word.length === 1 && DASH_BEFORE.test(marking.text.slice(Math.max(0, at - 3), at)))
-    return BEHIND_DASH;
-  if (!begins) return BEHIND_VALUE;
-  return word.length === 1 ? BEHIND_GAP : BY_ITSELF;
+  if (word.length === 1) return letterNeeds(marking, at, begins);
+  return begins ? BY_ITSELF : BEHIND_VALUE;
 };
 
 const sayTaper = ({ law, half_min_percent: least, half_max_percent: most }: Row): string =>
