@@ -16,8 +16,14 @@ import type { Shown } from './shown.ts';
 /** Digits of a resistance that is set with a meter. */
 const AS_READ = 4;
 
+/** Digits of how finely a trimmer is set, and of what a turn of it makes: no two are alike. */
+const ROUGHLY = 2;
+
 const ohms = (ohm: number, habit?: Habit): string =>
   formatValue(ohm, 'ohm', { ...habit, digits: AS_READ });
+
+const someOhms = (ohm: number, habit?: Habit): string =>
+  formatValue(ohm, 'ohm', { ...habit, digits: ROUGHLY });
 
 const turnsOf = (turns: number | undefined, habit?: Habit): string =>
   turns === undefined ? 'not known' : formatValue(turns, 'number', habit);
@@ -38,7 +44,7 @@ const row = (
 ): Markup => {
   const { total, set, reaches, turns, fromEnd, perTurn, step } = carried;
   const { habit, withGo } = more;
-  const finest = step === undefined ? '' : `, within some ${ohms(step, habit)}`;
+  const finest = step === undefined ? '' : `, within some ${someOhms(step, habit)}`;
   return h(
     'tr',
     {},
@@ -50,7 +56,7 @@ const row = (
       {},
       reaches ? `${turnsOf(fromEnd, habit)} of ${turnsOf(turns, habit)}` : 'does not reach',
     ),
-    h('td', {}, perTurn === undefined ? 'not known' : ohms(perTurn, habit)),
+    h('td', {}, perTurn === undefined ? 'not known' : someOhms(perTurn, habit)),
     withGo && h('td', {}, reaches ? goWords(carried, habit) : ''),
   );
 };
