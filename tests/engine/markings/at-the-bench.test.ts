@@ -166,6 +166,10 @@ describe('words and styles that stand beside a value', () => {
     ['КЛМ 100М', { r: 100e6 }],
     ['С5-16В 5Вт 0,1 Ом', { r: 0.1, watts: 5 }],
     ['k56', { r: 560 }],
+    ['ВСа 0.25 47К', { r: 47e3, watts: 0.25 }],
+    ['ППБ-3 1к', { r: 1000, watts: 3 }],
+    ['СПЗ-1а 10К', { r: 10e3 }],
+    ['СП5-16ВА 0,25 1к', { r: 1000, watts: 0.25 }],
   ])('%s', check);
 
   test.each<[string, number, Reading['taper'], number | undefined]>([

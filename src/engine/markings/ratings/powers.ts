@@ -97,8 +97,8 @@ const bareFractionsAt = (scan: Scan, at: number): Token[] => {
 /** Watts that resistors are made for, as they are printed without their unit behind a style or a stroke. */
 const BARE_WATTS = /(?:0[.,](?:05|062|1|12|125|2|25|33|5)|[125]|10)(?![\p{L}\d/]|[.,]\d)/uy;
 
-/** A style of resistors in Cyrillic before its watts: `УЛМ 0,12 56к`, `С2-29В 0,25 10,2к`. */
-const STYLE_BEFORE = /(?:^|\s)[А-Я]{1,4}\d{0,2}(?:-\d{1,2}[А-Я]?)?\s$/u;
+/** A style of resistors in Cyrillic before its watts: `УЛМ 0,12 56к`, `ВСа 0,25 47К`, `С2-29В 0,25 10,2к`. */
+const STYLE_BEFORE = /(?:^|\s)[А-Я]{1,4}[а-я]?\d{0,2}(?:-\d{1,2}[А-Я]{0,2})?\s$/u;
 
 /** Ohms with a letter before a stroke: `22k/0,5`. */
 const OHMS_BEFORE = /\d[kKMRΩ]\d*\s?\/$/u;
