@@ -19,6 +19,7 @@ test('a part goes into a new job, with its numbers and what is to be fitted', as
   await fitted.selectOption(second);
   await page.getByRole('button', { name: 'Add it' }).click();
   await expect(page.locator('#added')).toContainText('as row 1: C12, ');
+  await expect(page.locator('#added')).not.toContainText('value');
   // A second press adds no second row.
   await expect(page.getByRole('button', { name: 'Add it' })).toBeDisabled();
   await page.locator('#added').getByRole('link', { name: 'Open the job' }).click();
@@ -51,6 +52,7 @@ test('a part joins the job that was open last, and a page that shows it hears of
   await other.getByLabel('Designators').fill('C2, C3');
   await other.getByRole('button', { name: 'Add it' }).click();
   await expect(other.locator('#added')).toContainText('Added to “Mixer board” as row 2: C2, C3,');
+  await expect(other.locator('#added')).toContainText('Its value is still to be said there');
   await expect(page.locator('#elsewhere')).toBeVisible();
   await page.locator('#take-theirs').click();
   await expect(page.getByLabel('Designators, row 2', { exact: true })).toHaveValue('C2, C3');

@@ -1,9 +1,9 @@
 import { addedMarkup, addingForm, standInChoice } from '../../job-view/adding-view.ts';
 import { DEFAULT_GUIDELINE, type Catalogue, type Habit } from '../../engine/index.ts';
-import type { StandIn } from '../../job/index.ts';
+import type { Line, StandIn } from '../../job/index.ts';
 import { toDom } from '../../markup/to-dom.ts';
 import { typeRowOf } from '../../substitution/any-kind.ts';
-import { guidelineKey } from '../../substitution/keys.ts';
+import { guidelineKey, kindPartKeys, partKeys } from '../../substitution/keys.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
 import { byId } from '../page/by-id.ts';
 import { fieldOf } from '../page/field-of.ts';
@@ -59,6 +59,14 @@ const allow = (isAllowed: boolean): void => {
   addButton()?.toggleAttribute('disabled', !isAllowed);
 };
 
+/** A value that nobody said is not made up: the page went by a usual one. */
+const valueWords = (line: Line | undefined): string[] =>
+  [partKeys.capacitance, kindPartKeys.value].some((key) => inputFor(key) !== undefined) &&
+  line?.value === '' &&
+  line.marking === ''
+    ? ['Its value is still to be said there, as this page goes by a usual one.']
+    : [];
+
 const add = async ({ catalogue, standIns, habit }: Adding): Promise<void> => {
   const choice = inputFor(guidelineKey);
   const guideline = {
@@ -83,7 +91,11 @@ const add = async ({ catalogue, standIns, habit }: Adding): Promise<void> => {
       standIn: standIn && standInChoice(standIn, nameIn(catalogue), habit),
       job: name,
       row: job.lines.length,
-      said: [...added.said, ...guidelineWords(guideline.chosen, job.whole.guideline)],
+      said: [
+        ...added.said,
+        ...valueWords(job.lines.at(-1)),
+        ...guidelineWords(guideline.chosen, job.whole.guideline),
+      ],
     }).map((piece) => toDom(piece)),
   );
   await offerJobs(job.id);
