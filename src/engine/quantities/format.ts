@@ -172,15 +172,15 @@ export const formatQuantity = ({ min, typ, max }: Range, unit: Unit, habit: Habi
   const areApart = (one: number, other: number): boolean =>
     areFarApart(printedAlone(one, unit, habit), printedAlone(other, unit, habit));
   if (areApart(min, max)) return eachAlone(min, max);
+  const [small, smallest, great] = Math.abs(min) < largest ? [min, low, high] : [max, high, low];
+  if (isSmallBeside(smallest, great) && printScale(small, unit, habit) !== scale)
+    return eachAlone(min, max);
   // Years round otherwise than days: what together would be read back as far apart is printed so.
   const [least, most] = [
     Math.sign(min) * readBack({ figures: low, scale }),
     Math.sign(max) * readBack({ figures: high, scale }),
   ];
   if (scale.factor !== undefined && areApart(least, most)) return eachAlone(least, most);
-  const [small, smallest, great] = Math.abs(min) < largest ? [min, low, high] : [max, high, low];
-  if (isSmallBeside(smallest, great) && printScale(small, unit, habit) !== scale)
-    return eachAlone(min, max);
   // A dash beside a minus sign would be read as one.
   return withUnit(min < 0 ? `${from} to ${to}` : `${from}–${to}`, scale);
 };

@@ -180,8 +180,8 @@ describe('a range of times', () => {
     [116 * 86_400, 316 * year, '0.318–316 years'],
     [0.318 * year, 316 * year, '0.318–316 years'],
     [3.6, 3600, '3.6 s to 1 h'],
-    // 0.001 h to the printed digits, which is a thousandth; 0.00101 h is none.
-    [3.61, 3600, '3.6 s to 1 h'],
+    // 0.001 h to the printed digits, but never printed in hours.
+    [3.61, 3600, '3.61 s to 1 h'],
     // Nor does anybody count zeros after the point that a smaller unit spares.
     [3.62, 3600, '3.62 s to 1 h'],
     [330, 3600, '5.5 min to 1 h'],
@@ -189,6 +189,15 @@ describe('a range of times', () => {
   ])('%d to %d s: %s', (min, max, printed) => {
     const said = formatQuantity({ min, typ: (min + max) / 2, max }, 's');
     expect(said.replaceAll('\u00A0', ' ')).toBe(printed);
+  });
+
+  // 0.02 years are 7 days, but nobody printed years.
+  test.each([
+    [788_939.999_998_420_6, 473_363_999.998_420_6],
+    [9 * 86_400, 20 * year],
+  ])('%d to %d s to one digit: the days are not rounded as years', (min, max) => {
+    const said = formatQuantity({ min, typ: (min + max) / 2, max }, 's', { digits: 1 });
+    expect(said.replaceAll('\u00A0', ' ')).toMatch(/^9 days to [12]0 years$/u);
   });
 });
 
