@@ -13,11 +13,12 @@ export type Ends = readonly [from: number, to: number];
  */
 const stepFor = (span: number, count: number): number => {
   const rough = span / count;
-  const decade = 10 ** Math.floor(Math.log10(rough));
-  const share = rough / decade;
-  if (share >= Math.sqrt(5 * 10)) return 10 * decade;
-  if (share >= Math.sqrt(2 * 5)) return 5 * decade;
-  return share >= Math.sqrt(2) ? 2 * decade : decade;
+  const power = Math.floor(Math.log10(rough));
+  const share = rough / 10 ** power;
+  // Read from digits, so that ten times a decade is the next one to the last bit.
+  if (share >= Math.sqrt(5 * 10)) return Number(`1e${String(power + 1)}`);
+  if (share >= Math.sqrt(2 * 5)) return Number(`5e${String(power)}`);
+  return Number(`${share >= Math.sqrt(2) ? '2' : '1'}e${String(power)}`);
 };
 
 /** Multiples of a step from one end to the other. */

@@ -66,6 +66,14 @@ describe('marks along an axis', () => {
     ],
     ['both sides of nought', [-0.7, 2.3], -1, 2.5, [-1, -0.5, 0, 0.5, 1, 1.5, 2, 2.5]],
     ['very small', [0, 4.1e-12], 0, 5e-12, [0, 1e-12, 2e-12, 3e-12, 4e-12, 5e-12]],
+    // Ten times a decade and the next one are the same step, whatever a power leaves behind.
+    [
+      'a step at the end of a decade',
+      [5.063_999_999_999e-11, 5.063_999_999_999e-11 * 1.001],
+      5.064e-11,
+      5.07e-11,
+      [5.064e-11, 5.065e-11, 5.066e-11, 5.067e-11, 5.068e-11, 5.069e-11, 5.07e-11],
+    ],
     // Rounding out may ask for a longer step.
     ['a wider span', [0.9, 8.6], 0, 10, [0, 2, 4, 6, 8, 10]],
   ])('of a plain axis: %s', (_what, ends, first, last, marks) => {
