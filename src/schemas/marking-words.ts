@@ -56,7 +56,7 @@ export const markGroupRow = z.strictObject({
   says: z
     .enum(['remark', 'size', 'material', 'designator', 'other-designator', 'gangs'])
     .describe(
-      'what a reading goes by: remark: words alone, or which lead is which; size and material: what lists say beside a value; designator: which capacitor or resistor of a board it is, other-designator: which part of another kind; gangs: the figure of the mark is how many are on one shaft',
+      'what a reading goes by: remark: words alone, or which lead is which; size and material: what lists say beside a value; designator: which capacitor or resistor of a board it is, other-designator: which part of another kind; gangs: the figure of the mark, or the word that its meaning begins with, is how many are on one shaft',
     ),
   form: z
     .enum(['word', 'designator', 'gang', 'grade', 'limit', 'pins'])

@@ -134,6 +134,9 @@ describe('letters of pots beside those of chips', () => {
   ])('%s', check);
 
   test.each<[string, number, Reading['taper']]>([
+    ['A100K dual', 100e3, 'logarithmic'],
+    ['50k lin stereo', 50e3, 'linear'],
+    ['dual gang 10k log', 10e3, 'logarithmic'],
     ['10kx2A', 10e3, 'logarithmic'],
     ['10k x2 A', 10e3, 'logarithmic'],
     ['10kx2 B', 10e3, 'linear'],

@@ -62,6 +62,17 @@ type MarkRow = MarkingTables['bodyMarks'][number];
 
 type GroupRow = MarkingTables['markGroups'][number];
 
+/** Words for numbers that the meaning of a mark without a figure begins with. */
+const NUMBER_WORDS = ['', 'one', 'two', 'three', 'four', 'five', 'six'];
+
+/** How many a mark says are on one shaft: its figure, else what its meaning begins with. */
+const countOf = (mark: string, meaning: string): number => {
+  const figure = /\d/.exec(mark)?.[0];
+  return figure === undefined
+    ? NUMBER_WORDS.indexOf(/^\w+/.exec(meaning)?.[0] ?? '')
+    : Number(figure);
+};
+
 /** What a mark says beside its meaning in words, by the names that `mark-groups.csv` uses for it. */
 const saidBy: Record<GroupRow['says'], (row: MarkRow) => Content> = {
   remark: ({ polarity }) => (polarity === '' ? { says: 'remark' } : { says: 'polarity', polarity }),
@@ -69,7 +80,7 @@ const saidBy: Record<GroupRow['says'], (row: MarkRow) => Content> = {
   material: () => ({ says: 'material' }),
   designator: () => ({ says: 'designator' }),
   'other-designator': () => ({ says: 'designator', ofOther: true }),
-  gangs: ({ mark }) => ({ says: 'gangs', count: Number(/\d/.exec(mark)?.[0]) }),
+  gangs: ({ mark, meaning }) => ({ says: 'gangs', count: countOf(mark, meaning) }),
 };
 
 /** Polarity, outer foil, approvals and other words. */

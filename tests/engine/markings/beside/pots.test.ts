@@ -123,3 +123,15 @@ describe('a taper beside a resistance', () => {
     expect(best?.taper).toBeUndefined();
   });
 });
+
+test('every mark of several on one shaft says how many', () => {
+  const groups = catalogue.markings.markGroups.filter(({ says }) => says === 'gangs');
+  const marks = catalogue.markings.bodyMarks.filter(({ group, printed }) =>
+    printed ? groups.some(({ id }) => id === group) : false,
+  );
+  expect(marks.length).toBeGreaterThan(10);
+  for (const { mark } of marks) {
+    const text = /^\d/u.test(mark) ? `${mark}10k log` : `10k log ${mark}`;
+    expect([text, (readMarking(catalogue, text)[0]?.gangs ?? 0) >= 2]).toEqual([text, true]);
+  }
+});
