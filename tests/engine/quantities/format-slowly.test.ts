@@ -26,17 +26,24 @@ const asWritten = (size: number): Digits => {
   return { whole: BigInt(before + after), power: Number(exponent) - after.length };
 };
 
-const halfUp = ({ whole, power }: Digits, digits: number): Digits => {
+/** @param room how far below a half counts as one, in ten-thousandths of the last digit */
+const halfUp = ({ whole, power }: Digits, digits: number, room = 0n): Digits => {
   const left = Math.max(0, String(whole).length - digits);
   const unit = 10n ** BigInt(left);
-  return { whole: (2n * whole + unit) / (2n * unit), power: power + left };
+  return {
+    whole: (10_000n * whole + (5000n + room) * unit) / (10_000n * unit),
+    power: power + left,
+  };
 };
 
 const valueOf = ({ whole, power }: Digits): number => Number(`${String(whole)}e${String(power)}`);
 
+/** The error of one multiplication in a number of twelve digits, in ten-thousandths of the last. */
+const OF_ONE_MULTIPLICATION = 5n;
+
 /** Noise of arithmetic goes first, which begins behind the twelfth digit. */
 const rounded = (size: number, digits: number): number =>
-  valueOf(halfUp(halfUp(asWritten(size), 12), digits));
+  valueOf(halfUp(halfUp(asWritten(size), 12, OF_ONE_MULTIPLICATION), digits));
 
 const inUnit = (size: number, { power, factor = 1 }: PrintScale, digits: number): number => {
   const { whole, power: old } = asWritten(size / factor);
@@ -120,13 +127,13 @@ const slowQuantity = ({ min, typ, max }: Range, unit: Unit, digits: number): str
     return Math.sign(end) * valueOf({ whole, power: power + scale.power }) * (scale.factor ?? 1);
   });
   const pairs = scale.factor === undefined ? [[min, max]] : [[min, max], together];
-  for (const [one = 0, other = 0] of pairs)
-    if (areFarApart(printedAlone(one, unit, digits), printedAlone(other, unit, digits)))
-      return `${slowValue(one, unit, digits)} to ${slowValue(other, unit, digits)}`;
   const inOrder: [string, string] = Math.abs(min) < largest ? [from, to] : [to, from];
   const nearer = unitFor(Math.min(Math.abs(min), Math.abs(max)), unit, digits);
   if (isSmallBeside(...inOrder) && nearer !== scale)
     return `${slowValue(min, unit, digits)} to ${slowValue(max, unit, digits)}`;
+  for (const [one = 0, other = 0] of pairs)
+    if (areFarApart(printedAlone(one, unit, digits), printedAlone(other, unit, digits)))
+      return `${slowValue(one, unit, digits)} to ${slowValue(other, unit, digits)}`;
   return withUnit(from + (min < 0 ? ' to ' : '–') + to, scale);
 };
 
