@@ -1,6 +1,7 @@
 import { defineConfig } from 'astro/config';
 import { SITE } from './scripts/site-folder.ts';
 import { pathsTogether } from './src/building/paths-together.ts';
+import { tablesWatched } from './src/building/tables-watched.ts';
 
 /**
  * Small modules that go together into one file, where two dozen of a few bytes each would be fetched:
@@ -52,7 +53,7 @@ export default defineConfig({
   base: process.env.BASE ?? '/',
   outDir: SITE,
   output: 'static',
-  integrations: [pathsTogether],
+  integrations: [pathsTogether, tablesWatched],
   trailingSlash: 'always',
   // 'jsx', the default, would set "4.7 µF" as "4.7µF" wherever the source breaks the line between them.
   compressHTML: true,
