@@ -15,13 +15,13 @@ export const forgetAside = ({ id }: Job): void => {
   keepText(PREFIX + id, '');
 };
 
-/** Takes all that was set aside; it is forgotten, also what turns out to be no job. */
-const takeAside = (): Unkept[] =>
+/** All that was set aside; what turns out to be no job is forgotten. */
+const allAside = (): Unkept[] =>
   keptKeys()
     .filter((key) => key.startsWith(PREFIX))
     .flatMap((key) => {
       const unkept = readUnkept(keptText(key));
-      keepText(key, '');
+      if (unkept === undefined) keepText(key, '');
       return unkept ?? [];
     });
 
@@ -31,9 +31,10 @@ const takeAside = (): Unkept[] =>
  */
 export const keepAside = async (store: JobStore): Promise<string[]> => {
   const said: string[] = [];
-  for (const unkept of takeAside()) {
+  for (const unkept of allAside()) {
     const saved = await store.save(unkept.job, unkept.revision);
-    if (saved.state === 'refused') setAside(unkept);
+    // Only what is kept is forgotten: this page may be left as well.
+    if (saved.state !== 'refused') forgetAside(unkept.job);
     if (saved.state !== 'saved') said.push(saved.message);
   }
   return said;
