@@ -63,6 +63,16 @@ export const ruleOfThumbRow = z.strictObject({
     'apart-possible',
     'as-good-as-nothing',
     'deadly-energy',
+    'surge-half-sine',
+    'voltage-life-least',
+    'voltage-life-power',
+    'can-cooling',
+    'can-cooling-power',
+    'overload-times',
+    'overload-times-limit',
+    'overload-time',
+    'film-drift-halving',
+    'disc-constants',
   ]),
   values: numberList
     .refine((values) => values.length > 0, 'expected at least one number')

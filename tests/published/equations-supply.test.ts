@@ -15,6 +15,7 @@ import {
 } from '../../src/engine/equations/ripple.ts';
 import { resistanceBetween } from '../../src/engine/equations/series-resistance.ts';
 import { canSurface } from '../../src/engine/equations/surface.ts';
+import { coolingBy, voltageGainBy } from '../../src/engine/laws.ts';
 import { exactly } from '../../src/engine/quantities/range.ts';
 import { ruleOf } from '../../src/engine/rule-of-thumb.ts';
 import { catalogue } from '../engine/assessment/setting.ts';
@@ -157,14 +158,14 @@ const ripple: Case[] = [
   {
     what: 'rise by 1 A in 0.1 Ω on 10 cm²',
     source: 'formula printed, technical notes of an electrolytic maker, equations 4.2 and 4.3',
-    got: canRise(1, 0.1, 10e-4),
+    got: canRise(1, 0.1, 10e-4, coolingBy(catalogue)),
     expected: 0.1 / (2.3e-3 * 10 ** -0.2 * 10),
     within: 1e-9,
   },
   {
     what: 'current that warms 0.1 Ω on 10 cm² by as much as 1 A does',
     source: 'formula printed, technical notes of an electrolytic maker, equations 4.2 and 4.3',
-    got: currentForRise(0.1 / (2.3e-3 * 10 ** -0.2 * 10), 0.1, 10e-4),
+    got: currentForRise(0.1 / (2.3e-3 * 10 ** -0.2 * 10), 0.1, 10e-4, coolingBy(catalogue)),
     expected: 1,
     within: 1e-9,
   },
@@ -238,14 +239,14 @@ const ripple: Case[] = [
   {
     what: 'life factor at 80 % of the rated voltage',
     source: 'formula printed, note on the life model of an electrolytic maker',
-    got: voltageLifeFactor(8, 10),
+    got: voltageLifeFactor(8, 10, voltageGainBy(catalogue)),
     expected: 1.747,
     within: 0.001,
   },
   {
     what: 'life factor below 60 % of the rated voltage',
     source: 'printed answer, note on the life model of an electrolytic maker',
-    got: voltageLifeFactor(1, 10),
+    got: voltageLifeFactor(1, 10, voltageGainBy(catalogue)),
     expected: 3.59,
     within: 0.002,
   },

@@ -207,7 +207,7 @@ describe('what to keep out is what somebody may reach for', () => {
     // A ceramic that is not made for the voltage says nothing against ceramics in place of film.
     ['pet-metallized', 'screen-bypass', '', ''],
     ['pet-metallized', 'cathode-bypass', 'c=10u&v=100', ''],
-    ['ceramic-disc-unknown', 'mains-y', '', ' out: approval for Y1 or Y2 is wanted'],
+    ['ceramic-disc-unknown', 'mains-y', '', ' out: the place asks for approval as Y1 or Y2'],
     ['al-electrolytic-wet', 'bulk-rail', 'c=47u&v=25', ''],
     ['pet-metallized', 'spring-reverb-driver', '', ''],
     ['al-electrolytic-wet', 'reservoir', 'c=32u&v=450', ''],

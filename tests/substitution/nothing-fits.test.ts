@@ -43,7 +43,7 @@ describe('where nothing that is made fits', () => {
       position: 'mains-x',
     });
     expect(answer).toMatch(/^No part made today fits here as it stands\./u);
-    expect(answer).toContain('approval for X1 or X2 is wanted, and this type has none');
+    expect(answer).toContain('the place asks for approval as X1 or X2, and this type has none');
     expect(answer).not.toContain('Nearest');
   });
 });

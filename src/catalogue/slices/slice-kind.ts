@@ -22,6 +22,9 @@ const RULES_OF_FINDINGS: readonly RuleOfThumb[] = [
   'thermal-noise-over',
   'chain-tolerance',
   'chain-value',
+  'overload-times',
+  'overload-times-limit',
+  'overload-time',
 ];
 /** By these an answer names one of the parts that fit equally; those that go by capacitance are left out. */
 const RULES_OF_ANSWERS: readonly RuleOfThumb[] = [

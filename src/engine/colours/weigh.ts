@@ -1,4 +1,5 @@
 import type { ColourTables } from '../../schemas/marking-colours.ts';
+import { isBetween } from '../quantities/within.ts';
 import type { Candidate } from './candidate.ts';
 import { standingOf } from './preferred.ts';
 import type { ApartHint, ColourRequest } from './request.ts';
@@ -17,12 +18,7 @@ export const weightsOf = ({ colourWeights }: Pick<ColourTables, 'colourWeights'>
 export const inRange = ({ scheme, taking }: Pick<Candidate, 'scheme' | 'taking'>): boolean => {
   const { value } = taking;
   const { value_min: least, value_max: most } = scheme.row;
-  // Limits are themselves met; the thousandth takes up rounding.
-  return (
-    value === undefined ||
-    ((least === undefined || value >= least * 0.999) &&
-      (most === undefined || value <= most * 1.001))
-  );
+  return value === undefined || isBetween(value, least ?? 0, most ?? Infinity);
 };
 
 /** Whether the first figure is a nought before others. */

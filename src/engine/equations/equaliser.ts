@@ -5,9 +5,6 @@ export interface DiscConstants {
   treble: number;
 }
 
-/** The standard ones, which define the curve: 3180, 318 and 75 µs (source `microgroove-riaa`). */
-export const STANDARD_CONSTANTS: DiscConstants = { bass: 3180e-6, middle: 318e-6, treble: 75e-6 };
-
 const decibels = (frequency: number, constant: number): number =>
   10 * Math.log10(1 + (2 * Math.PI * frequency * constant) ** 2);
 

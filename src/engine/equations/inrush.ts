@@ -6,24 +6,28 @@
 export const switchOnPeak = (voltage: number, resistance: number): number => voltage / resistance;
 
 /**
- * Surge at switch-on as the height (A) of a half sine that heats the rectifier as much.
+ * Surge at switch-on as the height (A) of the half sine that heats the rectifier as much, of the length
+ * that its sheet rates it for.
  *
  * Charging a capacitor through a resistance has an I2t of V^2*C/(2*R), a half sine of height I and
- * length t one of I^2*t/2. Setting them alike gives V*sqrt(C/(R*t)); a capacitor too large to be
- * charged within the half cycle draws V/R and no more. Worked out from these identities; rectifiers
- * are rated by such a half sine.
+ * length t one of I^2*t/2. Setting them alike gives V*sqrt(C/(R*t)), whatever the mains and the rectifier;
+ * a capacitor too large to be charged within a half cycle draws V/R and no more. Worked out from these
+ * identities. The voltage is taken to stand at its peak until the capacitor is charged, so that it errs on
+ * the high side, by a third where R*C is about a half cycle; half cycles of V/R on 50 Hz, which only
+ * R*C above 50 ms makes, heat by up to a tenth more than it says.
  *
+ * @param voltage peak of what charges the capacitor, V
+ * @param resistance of transformer, rectifier and capacitor together, ohm
  * @param capacitance F
- * @param halfCycle of the mains, s
+ * @param halfSine length of the half sine of the rating, s
  */
 export const surgeCurrent = (
   voltage: number,
   resistance: number,
   capacitance: number,
-  halfCycle: number,
+  halfSine: number,
 ): number =>
-  switchOnPeak(voltage, resistance) *
-  Math.min(1, Math.sqrt((resistance * capacitance) / halfCycle));
+  switchOnPeak(voltage, resistance) * Math.min(1, Math.sqrt((resistance * capacitance) / halfSine));
 
 /** What the surge through a part at switch-on is held against. */
 export interface OwnSurge {

@@ -1,13 +1,17 @@
-/** Share of the rated voltage below which a part gains no more, and how the gain goes with that share. */
-const LEAST_SHARE = 0.6;
-const GAIN_POWER = -2.5;
+/** What voltage that is left unused does for a life. */
+export interface VoltageGain {
+  /** Share of the rated voltage below which a part gains no more, above 0. */
+  least: number;
+  /** Power of that share that the life falls with. */
+  power: number;
+}
 
-/**
- * How much longer a part lives below its rated voltage: (U/U_R)^-2.5, and no more than at 60 %
- * (lifetime model of an electrolytic maker, source `jianghai-note`).
- */
-export const voltageLifeFactor = (used: number, rated: number): number =>
-  Math.max(LEAST_SHARE, Math.min(1, used / rated)) ** GAIN_POWER;
+/** How much longer a part lives below its rated voltage: (U/U_R)^-n, and no more than at the least share. */
+export const voltageLifeFactor = (
+  used: number,
+  rated: number,
+  { least, power }: VoltageGain,
+): number => Math.max(least, Math.min(1, used / rated)) ** -power;
 
 /** What the life of a wet electrolytic follows from. */
 export interface Wear {

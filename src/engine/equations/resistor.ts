@@ -9,18 +9,6 @@ const ZERO_C = 273.15;
 const MICRO = 1e-6;
 
 /**
- * How many times its rated voltage a resistor stands for some seconds: a test that sheets of film parts
- * name (source `te-cfr-2011`, note 1).
- */
-export const OVERLOAD = 2.5;
-
-/**
- * The overload limit of a body, as a multiple of its voltage limit: so in all sheets of carbon film that
- * were seen.
- */
-export const OVER_LIMIT = 2;
-
-/**
  * Share of the rated power that is left at a temperature (degC): all of it up to `knee`, none from
  * `end` on, a straight line between. `undefined` where the line does not fall.
  */
@@ -41,19 +29,30 @@ export const voltageStood = (ohm: number, watt: number, limit: number): number =
 export const largestShare = (count: number, tolerance: number): number =>
   (1 + tolerance) / (1 + tolerance + (count - 1) * (1 - tolerance));
 
-/** How long that test lasts, s. */
-const OVERLOAD_TIME = 5;
+/** The overload test of a sheet: what a resistor stands for seconds. */
+export interface Overload {
+  /** Of the rated voltage. */
+  times: number;
+  /** Of the voltage limit of the body, which it does not go beyond. */
+  timesLimit: number;
+  /** How long it lasts, s. */
+  time: number;
+}
 
 /** Energy (J) that the overload test puts into a part of a rated power (W). */
-export const overloadEnergy = (watt: number): number => OVERLOAD ** 2 * watt * OVERLOAD_TIME;
+export const overloadEnergy = (watt: number, { times, time }: Overload): number =>
+  times ** 2 * watt * time;
 
 /**
- * Voltage (V) that a resistance (ohm) stands for a few seconds, by its power (W) and the voltage limit of
- * its body (V): 2.5 times the rated one, at most twice the limit. The source stands with the finding
- * `overload-voltage`.
+ * Voltage (V) that a resistance (ohm) stands for as long as the overload test lasts, by its power (W) and
+ * the voltage limit of its body (V).
  */
-export const overloadStood = (ohm: number, watt: number, limit: number): number =>
-  Math.min(OVER_LIMIT * limit, OVERLOAD * voltageForHeat(watt, ohm));
+export const overloadStood = (
+  ohm: number,
+  watt: number,
+  limit: number,
+  { times, timesLimit }: Overload,
+): number => Math.min(timesLimit * limit, times * voltageForHeat(watt, ohm));
 
 /**
  * Energy (J) of a pulse in a part that works already, as that of a single one in a cold part:
@@ -90,9 +89,6 @@ export const inductiveShare = (henry: number, hertz: number, ohm: number): numbe
 /** Change of a resistance, fraction, by the voltage (V) across it and the change for each volt. */
 export const changeByVoltage = (each: Range, volt: number): Range => scale(each, volt);
 
-/** Cooler film by so many kelvin drifts half as much (drawn through the figures of source `vishay-mba`). */
-const HALVED_BY = 30;
-
 /** How a film resistor is loaded in the test of its life, and what that does to it. */
 export interface LoadLife {
   /** Fraction that its sheet promises. */
@@ -105,12 +101,16 @@ export interface LoadLife {
 
 /**
  * Drift (fraction) of a film resistor over time (s) with its film at a temperature (degC): with the
- * cube root of time, half as much for each 30 K less. Both follow from the figures of one sheet of
- * metal film: 0.25 % after 1000 h and 1.5 % after 225 000 h at 125 degC, 0.5 % after 1000 h at
- * 155 degC.
+ * cube root of time, half as much for each so many kelvin less. Both follow from the figures of one sheet
+ * of metal film: 0.25 % after 1000 h and 1.5 % after 225 000 h at 125 degC, 0.5 % after 1000 h at 155 degC.
+ * @param halving kelvin that halve it
  */
-export const filmDrift = ({ change, time, film }: LoadLife, life: number, warm: number): number =>
-  change * Math.cbrt(life / time) * 2 ** ((warm - film) / HALVED_BY);
+export const filmDrift = (
+  { change, time, film }: LoadLife,
+  life: number,
+  warm: number,
+  halving: number,
+): number => change * Math.cbrt(life / time) * 2 ** ((warm - film) / halving);
 
 /** Temperature (degC) of a film: heat (W) warms it from its surroundings as its sheet has it at full load. */
 export const filmTemperature = (

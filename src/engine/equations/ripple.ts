@@ -37,21 +37,22 @@ export const rippleTaken = (listed: number, byFrequency: number, byTemperature: 
 export const riseByList = (current: number, listed: number, rise: number): number =>
   rise * (current / listed) ** 2;
 
+/** How a body cools in still air. */
+export interface Cooling {
+  /** Heat (W) for each kelvin that a surface of one square centimetre gives off. */
+  ofSquareCentimetre: number;
+  /** Power of its surface that the heat of a larger body grows with: below 1, as less goes from each part. */
+  power: number;
+}
+
 const SQUARE_CM_PER_SQUARE_M = 1e4;
 
-/**
- * The law of a can in still air, beta*S = 2.3e-3*S^-0.2 * S with S in cm2: W/K of a square centimetre, and
- * how a larger surface goes (source `alum-life-technote`, equation 4.3).
- */
-const COOLING = 2.3e-3;
-const COOLING_POWER = 0.8;
-
-/** Heat (W) that a surface (m2) gives off for each kelvin that it is warmer than its surroundings. */
-const heatPerKelvin = (surface: number): number =>
-  COOLING * (surface * SQUARE_CM_PER_SQUARE_M) ** COOLING_POWER;
-
-/** Heat (W) that warms a surface (m2) by so much (K) above its surroundings. */
-export const heatForRise = (rise: number, surface: number): number => rise * heatPerKelvin(surface);
+/** Heat (W) that warms a surface (m2) by so much (K) above its surroundings: dT*k*S^n, with S in cm2. */
+export const heatForRise = (
+  rise: number,
+  surface: number,
+  { ofSquareCentimetre, power }: Cooling,
+): number => rise * ofSquareCentimetre * (surface * SQUARE_CM_PER_SQUARE_M) ** power;
 
 /** Rise (K) of a surface that bodies are compared at: the heat that makes it tells every other. */
 export const COMPARED_RISE = 10;
@@ -61,16 +62,23 @@ export const riseByHeat = (heat: number, heatForTen: number): number =>
   (COMPARED_RISE * heat) / heatForTen;
 
 /**
- * Kelvin by which current warms a can above its surroundings: I^2*R/(beta*S) with
- * beta = 2.3e-3*S^-0.2 W/(K cm2) and S in cm2 (technical notes of an electrolytic maker, section on
- * life).
+ * Kelvin by which current warms a body above its surroundings: I^2*R/(k*S^n).
  * @param current RMS, A
  * @param resistance in series, ohm
  * @param surface m2
  */
-export const canRise = (current: number, resistance: number, surface: number): number =>
-  riseByHeat(heatByCurrent(current, resistance), heatForRise(COMPARED_RISE, surface));
+export const canRise = (
+  current: number,
+  resistance: number,
+  surface: number,
+  cooling: Cooling,
+): number =>
+  riseByHeat(heatByCurrent(current, resistance), heatForRise(COMPARED_RISE, surface, cooling));
 
-/** The same turned round: current (A, RMS) that warms a can by so much (K). */
-export const currentForRise = (rise: number, resistance: number, surface: number): number =>
-  currentForHeat(heatForRise(rise, surface), resistance);
+/** The same turned round: current (A, RMS) that warms a body by so much (K). */
+export const currentForRise = (
+  rise: number,
+  resistance: number,
+  surface: number,
+  cooling: Cooling,
+): number => currentForHeat(heatForRise(rise, surface, cooling), resistance);

@@ -8,6 +8,7 @@ import {
   heatForRise,
   rippleTaken,
   riseByList,
+  type Cooling,
 } from '../equations/ripple.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { mapRising, scale, type Range } from '../quantities/range.ts';
@@ -15,6 +16,7 @@ import { bodyOf, DENSITY } from '../sizes/body-of.ts';
 import { bodyWords } from '../sizes/body-words.ts';
 import type { Body } from '../sizes/body.ts';
 import { coolingSurface, coreRiseOf } from '../sizes/surface.ts';
+import { coolingBy } from '../laws.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import { listingOf, type RippleListing } from './listed-ripple.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
@@ -26,6 +28,7 @@ export interface Thermal {
   body: Body;
   /** m2 */
   surface: Range;
+  cooling: Cooling;
   /** Rise of the core over that of the surface. */
   core: number;
   properties: PropertyId[];
@@ -44,6 +47,7 @@ const findThermal = (part: Part, circumstances: Circumstances): Thermal | Proper
     resistance,
     body,
     surface: coolingSurface(circumstances.catalogue, body),
+    cooling: coolingBy(circumstances.catalogue),
     core: core?.ratio ?? 1,
     properties: [...resistance.properties, ...(body.from === 'estimate' ? [DENSITY] : [])],
     sources: [...new Set([...resistance.sources, ...body.sources, ...(core ? [core.source] : [])])],
@@ -74,15 +78,21 @@ export const heatFor = (
 ): Range | undefined => {
   const body = bodyOf(catalogue, part);
   return (
-    body && mapRising(coolingSurface(catalogue, body), (surface) => heatForRise(rise, surface))
+    body &&
+    mapRising(coolingSurface(catalogue, body), (surface) =>
+      heatForRise(rise, surface, coolingBy(catalogue)),
+    )
   );
 };
 
 /** Current (A) that warms the core of a single part by so much (K). */
-export const currentFor = ({ resistance, surface, core }: Thermal, rise: number): Range => ({
-  min: currentForRise(rise / core, resistance.range.max, surface.min),
-  typ: currentForRise(rise / core, resistance.range.typ, surface.typ),
-  max: currentForRise(rise / core, resistance.range.min, surface.max),
+export const currentFor = (
+  { resistance: { range: ohm }, surface, cooling, core }: Thermal,
+  rise: number,
+): Range => ({
+  min: currentForRise(rise / core, ohm.max, surface.min, cooling),
+  typ: currentForRise(rise / core, ohm.typ, surface.typ, cooling),
+  max: currentForRise(rise / core, ohm.min, surface.max, cooling),
 });
 
 /**
@@ -119,11 +129,11 @@ const heatingOfSingle = (
 ): Heating | PropertyId[] => {
   const thermal = thermalOf(part, circumstances);
   if (Array.isArray(thermal)) return thermal;
-  const { resistance, surface, core } = thermal;
+  const { resistance, surface, cooling, core } = thermal;
   const rise = {
-    min: core * canRise(current.min, resistance.range.min, surface.max),
-    typ: core * canRise(current.typ, resistance.range.typ, surface.typ),
-    max: core * canRise(current.max, resistance.range.max, surface.min),
+    min: core * canRise(current.min, resistance.range.min, surface.max, cooling),
+    typ: core * canRise(current.typ, resistance.range.typ, surface.typ, cooling),
+    max: core * canRise(current.max, resistance.range.max, surface.min, cooling),
   };
   const most = mostByList(part, current.max, circumstances);
   const bounded = most !== undefined && most.rise < rise.max;

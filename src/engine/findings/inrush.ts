@@ -2,11 +2,12 @@ import type { Part } from '../assessment/parts.ts';
 import { storedEnergy, surgeCurrent, switchOnPeak } from '../equations/inrush.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, type Range } from '../quantities/range.ts';
+import { ruleOf } from '../rule-of-thumb.ts';
 import { conditionOf, type Circumstances, type FindingModel } from './model.ts';
 import { originOf, resistanceOf, type PartResistance } from './series-resistance.ts';
 import { capacitanceAsBought } from './service-capacitance.ts';
 
-/** Pulses come at the working frequency, and charging takes about as long as one of them. */
+/** Charging takes about as long as one of the pulses, which come at the working frequency. */
 const pulseFrequency = (circumstances: Circumstances): number =>
   conditionOf(circumstances, 'f-work').typ;
 
@@ -23,13 +24,13 @@ const resistanceWith = (part: Part, circumstances: Circumstances): Range => {
 
 const surgeOf = (part: Part, circumstances: Circumstances): Range => {
   const voltage = conditionOf(circumstances, 'v-surge');
-  const halfCycle = 1 / pulseFrequency(circumstances);
+  const halfSine = ruleOf(circumstances.catalogue, 'surge-half-sine');
   const farad = capacitanceAsBought(part);
   const resistance = resistanceWith(part, circumstances);
   return {
-    min: surgeCurrent(voltage.min, resistance.max, farad.min, halfCycle),
-    typ: surgeCurrent(voltage.typ, resistance.typ, farad.typ, halfCycle),
-    max: surgeCurrent(voltage.max, resistance.min, farad.max, halfCycle),
+    min: surgeCurrent(voltage.min, resistance.max, farad.min, halfSine),
+    typ: surgeCurrent(voltage.typ, resistance.typ, farad.typ, halfSine),
+    max: surgeCurrent(voltage.max, resistance.min, farad.max, halfSine),
   };
 };
 
@@ -65,7 +66,8 @@ export const inrush: FindingModel = {
       `${formatValue(voltage, 'V')} / (${formatValue(source, 'ohm')} + ` +
       `${formatValue(own?.range.typ ?? 0, 'ohm')} ${from}) = ` +
       `${formatValue(switchOnPeak(voltage, resistance), 'A')} at the first instant; as hot as a ` +
-      `half sine of ${formatQuantity(value, 'A')}; charge ` +
+      `half sine of ${formatQuantity(value, 'A')} for ` +
+      `${formatValue(ruleOf(circumstances.catalogue, 'surge-half-sine'), 's')}; charge ` +
       `${formatValue(part.capacitance / old, 'ratio')} that of the old part, energy ` +
       formatValue(storedEnergy(part.capacitance, voltage), 'J')
     );

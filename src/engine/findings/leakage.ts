@@ -10,12 +10,18 @@ const unknown = { status: 'unknown', missing: ['insulation-rc'] } as const satis
   missing: string[];
 };
 
-/** Insulation resistance (ohm) that a leakage current at a voltage speaks of. */
+/** Insulation resistance (ohm) that a leakage current (A) at a voltage (V) speaks of; infinite for none. */
 const insulationFor = (voltage: number, current: Range): Range => ({
   min: voltage / current.max,
   typ: voltage / current.typ,
   max: voltage / current.min,
 });
+
+/** The same in words: of a part that may leak nothing at all only its least is a number. */
+const insulationInWords = (voltage: number, current: Range): string =>
+  current.min > 0
+    ? formatQuantity(insulationFor(voltage, current), 'ohm')
+    : `at least ${formatValue(voltage / current.max, 'ohm')}`;
 
 /** Voltage that the leakage makes across the resistance behind the part. */
 export const leakageOffset: FindingModel = {
@@ -37,8 +43,9 @@ export const leakageOffset: FindingModel = {
     const voltage = conditionOf(circumstances, 'vdc').max;
     const leak = leakOf(part, circumstances, voltage);
     if (leak === undefined || voltage === 0) return 'no DC across it, so no leakage';
+    if (leak.current.max === 0) return 'nothing leaks through it';
     const resistance = formatValue(conditionOf(circumstances, 'load').typ, 'ohm');
-    const insulation = formatQuantity(insulationFor(voltage, leak.current), 'ohm');
+    const insulation = insulationInWords(voltage, leak.current);
     return (
       `${formatValue(voltage, 'V')} × ${resistance} / (${insulation} + ${resistance}) = ` +
       formatQuantity(value, 'V')

@@ -5,6 +5,7 @@ import { voltageLifeFactor, wearLife } from '../equations/life.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
 import { HOUR } from '../quantities/si.ts';
+import { voltageGainBy } from '../laws.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import {
   conditionOf,
@@ -41,7 +42,11 @@ const lifeOf = (part: Part, circumstances: Circumstances): Life | undefined => {
   const doubling = rangeOf(circumstances, part, DOUBLING) ?? usual;
   const riseHalving = rangeOf(circumstances, part, RISE) ?? usual;
   const ambient = conditionOf(circumstances, 't-max');
-  const voltageFactor = voltageLifeFactor(conditionOf(circumstances, 'vdc').typ, part.ratedVoltage);
+  const voltageFactor = voltageLifeFactor(
+    conditionOf(circumstances, 'vdc').typ,
+    part.ratedVoltage,
+    voltageGainBy(circumstances.catalogue),
+  );
   const longest = ruleOf(circumstances.catalogue, 'longest-life');
   const { rise } = heating;
   const at = (good: 'min' | 'typ' | 'max', bad: 'min' | 'typ' | 'max', factor: number): number =>

@@ -56,7 +56,7 @@ export const safetyClass: FindingModel = {
     const wanted = circumstances.position.safety;
     const has = typeOf(part, circumstances)?.safety_classes ?? [];
     if (wanted.length === 0) return 'no mains duty here';
-    return `approval for ${wanted.join(' or ')} is wanted, and this type has ${has.join(', ') || 'none'}`;
+    return `the place asks for approval as ${wanted.join(' or ')}, and this type has ${has.join(', ') || 'none'}`;
   },
 };
 

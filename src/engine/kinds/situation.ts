@@ -1,5 +1,6 @@
 import { dissipation } from '../equations/heat.ts';
 import { overloadStood, thermalNoise, voltageStood } from '../equations/resistor.ts';
+import { overloadBy } from '../laws.ts';
 import { ruleOf } from '../rule-of-thumb.ts';
 import type { KindPositionRow, KindTypeRow } from '../../schemas/kinds.ts';
 import type { ConditionRow } from '../../schemas/positions.ts';
@@ -142,7 +143,7 @@ const usualOrBorne = (
   const { value = 0, rating = 0 } = original;
   if (row.condition === 'v-surge' && isOverloadAsked(catalogue, row)) {
     const least = value * (1 - (original.tolerance?.minus ?? 0));
-    const stood = overloadStood(least, rating, borneBy(catalogue, original));
+    const stood = overloadStood(least, rating, borneBy(catalogue, original), overloadBy(catalogue));
     return stood > 0 && stood < range.typ
       ? { range: exactly(stood), from: 'derived' }
       : { range, from: 'default' };

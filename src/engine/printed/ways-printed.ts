@@ -1,5 +1,6 @@
 import type { ArrangementRow } from '../../schemas/marking-print.ts';
 import type { Catalogue } from '../catalogue.ts';
+import { isMetInBody } from '../markings/composing/in-body.ts';
 import { inOrderOfUse, rarer } from '../markings/meanings/use.ts';
 import { piecesFor } from './beside.ts';
 import { common } from '../common.ts';
@@ -117,7 +118,7 @@ const bodiesFor = (
   const family = types[part.type ?? '']?.family;
   return markings.bodies
     .filter((row) => row.kind === kind && (bodies.length === 0 || bodies.includes(row.id)))
-    .filter((row) => value >= row.value_min * 0.999 && value <= row.value_max * 1.001)
+    .filter((row) => isMetInBody(row, value))
     .filter((row) => volts <= row.v_max)
     .filter((row) => family === undefined || row.family === family)
     .map((row) => row.id);

@@ -50,12 +50,14 @@ describe('ripple', () => {
 });
 
 describe('heat of ripple current', () => {
+  const cooling = { ofSquareCentimetre: 2e-3, power: 0.75 };
+
   it('grows with the square of the current and falls with the surface', () => {
     fc.assert(
       fc.property(positive, positive, positive, factor, (ampere, ohm, volume, times) => {
-        const rise = canRise(ampere, ohm, canSurface(volume, 1.6));
-        const more = canRise(ampere * times, ohm, canSurface(volume, 1.6));
-        const larger = canRise(ampere, ohm, canSurface(volume * times, 1.6));
+        const rise = canRise(ampere, ohm, canSurface(volume, 1.6), cooling);
+        const more = canRise(ampere * times, ohm, canSurface(volume, 1.6), cooling);
+        const larger = canRise(ampere, ohm, canSurface(volume * times, 1.6), cooling);
         expect(Math.abs(more / rise / times ** 2 - 1) < 1e-9 && larger <= rise * (1 + 1e-9)).toBe(
           true,
         );
@@ -75,6 +77,7 @@ describe('life of a wet part', () => {
     voltageFactor: 1,
     longest: 1e9,
   };
+  const gain = { least: 0.5, power: 3 };
   const kelvin = fc.double({ min: 0, max: 60, noNaN: true });
 
   it('never grows when it is warmer, outside or inside', () => {
@@ -90,7 +93,17 @@ describe('life of a wet part', () => {
   });
 
   it('is the rated life at the rated temperature, with no heat and full voltage', () => {
-    const voltageFactor = voltageLifeFactor(63, 63);
+    const voltageFactor = voltageLifeFactor(63, 63, gain);
     expect(wearLife({ ...wear, ambient: 85, rise: 0, voltageFactor })).toBe(3600);
+  });
+
+  it.each([
+    ['at three quarters of the rated voltage', 7.5, 1 / 0.75 ** 3],
+    ['at the least share', 5, 8],
+    ['below it', 1, 8],
+    ['without voltage', 0, 8],
+    ['above its rating', 12, 1],
+  ])('%s', (_, used, factorThere) => {
+    expect(voltageLifeFactor(used, 10, gain)).toBeCloseTo(factorThere, 9);
   });
 });

@@ -12,6 +12,7 @@ import { wearLife } from '../../../src/engine/equations/life.ts';
 import {
   currentNoise,
   inductiveShare,
+  overloadEnergy,
   overloadStood,
   powerShare,
   thermalNoise,
@@ -29,6 +30,10 @@ import { expectNear } from './near.ts';
 const to = (min: number, typ: number, max: number): Range => ({ min, typ, max });
 const nano = (min: number, typ: number, max: number): Range =>
   to(min * 1e-9, typ * 1e-9, max * 1e-9);
+
+/** Two and a half times the rated voltage for 5 s, up to twice the limit of the body. */
+const test = { times: 2.5, timesLimit: 2, time: 5 };
+const still = { ofSquareCentimetre: 2.3e-3, power: 0.8 };
 
 const cases: [what: string, got: number | object, expected: number | object][] = [
   ['half of its rated voltage', factorUnderBias(to(-0.8, -0.5, -0.2), 25, 50), to(0.6, 0.75, 1)],
@@ -63,12 +68,13 @@ const cases: [what: string, got: number | object, expected: number | object][] =
   ['beyond its end', powerShare(70, 170, 200) ?? NaN, 0],
   ['10 kΩ of 0.25 W', voltageStood(1e4, 0.25, 350), 50],
   ['1 MΩ of 0.25 W, by its body', voltageStood(1e6, 0.25, 350), 350],
-  ['10 kΩ of 0.25 W for seconds', overloadStood(1e4, 0.25, 350), 125],
-  ['1 MΩ of 0.25 W for seconds, by its body', overloadStood(1e6, 0.25, 350), 700],
+  ['10 kΩ of 0.25 W for seconds', overloadStood(1e4, 0.25, 350, test), 125],
+  ['1 MΩ of 0.25 W for seconds, by its body', overloadStood(1e6, 0.25, 350, test), 700],
+  ['0.25 W by 6.25 for 5 s', overloadEnergy(0.25, test), 7.8125],
   ['noise of 1 kΩ in 20 kHz, 574 nV', thermalNoise(1e3, 25, 100, 20_100), 5.7385741e-7],
   ['index of -20 dB, 10 V, two decades', currentNoise(-20, 10, 10, 1000), 1e-6 * Math.SQRT2],
   ['1 µH in 10 Ω at a million rad/s', inductiveShare(1e-6, 1e6 / (2 * Math.PI), 10), 0.1],
-  ['10 cm² ten kelvin warmer: 23 mW · 10^0.8', heatForRise(10, 1e-3), 0.023 * 10 ** 0.8],
+  ['10 cm² ten kelvin warmer: 23 mW · 10^0.8', heatForRise(10, 1e-3, still), 0.023 * 10 ** 0.8],
   ['half of the heat that ten kelvin give off', riseByHeat(2, 4), 5],
   ['box of 3, 2 and 1 cm: 10 cm² of sides, 6 of top', boxSurface(0.03, 0.02, 0.01), 16e-4],
   ['can of 2 by 5 cm with its top: 11π cm²', cylinderSurface(0.02, 0.05, 1), 11e-4 * Math.PI],

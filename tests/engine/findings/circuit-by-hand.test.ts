@@ -43,8 +43,8 @@ const cases: Record<string, ByHand> = {
     figures: '200 mA, 100 Hz, 800–1250 µF, 0.8–5 V, 577 mV',
     properties: [],
   },
-  // V/R × √(R C / 10 ms): 9/3 × √0.24, 10/2 × √0.2 and 12/1.5 × √0.1875.
-  'a surge as a half sine of 1.47, 2.24 and 3.46 A': {
+  // V/R × √(R C / 8.3 ms), however far apart the pulses: 9/3 × √(2.4/8.3), 10/2 × √(2/8.3) and 12/1.5 × √(1.875/8.3).
+  'a surge as a half sine of 1.61, 2.45 and 3.8 A': {
     finding: 'inrush',
     spoiling: {
       part: can,
@@ -52,16 +52,16 @@ const cases: Record<string, ByHand> = {
       conditions: switchedOn,
       original: { type: PROBE, capacitance: 5e-4 },
     },
-    value: [1.4697, 2.2361, 3.4641],
-    figures: '10 V, 1 Ω, 1 Ω, 5 A, 1.47–3.46 A, 2 ×, 50 mJ',
+    value: [1.6132, 2.4544, 3.8024],
+    figures: '10 V, 1 Ω, 1 Ω, 5 A, 1.61–3.8 A, 8.3 ms, 2 ×, 50 mJ',
     words: 'for its value and voltage',
     ...byRow,
   },
-  // 9 √0.08, 10 √0.1 and 12 √0.125 by one ohm in front.
+  // 9 √(0.8/8.3), 10 √(1/8.3) and 12 √(1.25/8.3) by one ohm in front.
   'a surge that only what stands in front limits': {
     finding: 'inrush',
     spoiling: { part: can, figures: unresisting, conditions: switchedOn },
-    value: [2.5456, 3.1623, 4.2426],
+    value: [2.7941, 3.471, 4.6569],
     words: 'not known',
     properties: [],
   },

@@ -142,6 +142,18 @@ const cases: Record<string, ByHand> = {
     figures: '10 V, 1 MΩ, 1–9 MΩ, 1 MΩ, 1–5 V',
     properties: [INSULATION],
   },
+  // 10 V × 1 MΩ / (1 and 4 MΩ + 1 MΩ), and nothing behind an insulation without end.
+  'a part that may leak nothing': {
+    finding: 'leakage-offset',
+    spoiling: {
+      part: oneMicrofarad,
+      figures: { ...leaky(), [INSULATION]: known(span(1, 4, Infinity)) },
+      conditions: { ...cool, ...given({ vdc: 10, load: 1e6 }) },
+    },
+    value: [0, 2, 5],
+    words: 'at least 1 MΩ',
+    properties: [INSULATION],
+  },
   'no voltage, no leakage': {
     finding: 'leakage-offset',
     spoiling: {

@@ -19,12 +19,12 @@ describe('a limit that the old part raises or lowers', () => {
   const old = { type: PROBE, ...can };
 
   test.each<[string, string, Spoiling, { low?: number; high?: number }]>([
-    // 12/1.5 × √0.1875 A is what 1000 µF drew.
+    // 12/1.5 × √(1.875/8.3) A is what 1000 µF drew.
     [
       'inrush',
       'the surge that it drew',
       { tables, conditions: { ...switchedOn, ...given({ 'surge-current': 3 }) } },
-      { high: 3.4641 },
+      { high: 3.8024 },
     ],
     [
       'inrush',

@@ -36,7 +36,7 @@ describe('surge at switch-on', () => {
   test('the working carries the numbers', () => {
     expect(workingOf(reservoir(2200e-6), 'inrush')).toBe(
       '22 V / (0.2 Ω + 93.8 mΩ for its value and voltage) = 74.9 A at the first instant; as hot ' +
-        'as a half sine of 14.8–22.8 A; charge 2.2 × that of the old part, energy 532 mJ',
+        'as a half sine of 16.3–25 A for 8.3 ms; charge 2.2 × that of the old part, energy 532 mJ',
     );
   });
 });

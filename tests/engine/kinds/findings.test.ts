@@ -153,10 +153,10 @@ describe('a duty', () => {
 
   it.each([
     [[], 'no special duty here'],
-    [['flameproof'], 'made flameproof is wanted, and this type is flameproof'],
+    [['flameproof'], 'the place asks for a part that is flameproof; this type is flameproof'],
     [
       ['fusible', 'flameproof'],
-      'made fusible and flameproof is wanted, and this type is flameproof',
+      'the place asks for a part that is fusible and flameproof; this type is flameproof',
     ],
   ])('%o in words', (duties, words) => {
     const value = range(0, 0, 0);
@@ -167,7 +167,7 @@ describe('a duty', () => {
     const value = range(1, 1, 1);
     const old = { ...part, type: 'old' };
     expect(kindModels['duty']?.working(old, asking(['fusible']), value)).toBe(
-      'made fusible is wanted, and this type is not',
+      'the place asks for a part that is fusible; this type is not',
     );
   });
 });
@@ -271,7 +271,24 @@ describe('findings about trimmers', () => {
     });
     expect(measure('pin-pattern', { ...part, type }, at)).toMatchObject({ typ });
     const said = kindModels['pin-pattern']?.working({ ...part, type }, at, range(typ, typ, typ));
-    if (words === undefined) expect(said).toMatch(/^pins 7\.5 mm apart, those of the old one 5 mm/);
+    if (words === undefined)
+      expect(said).toMatch(/^pins 7\.5 mm apart, those of the old one 5 mm apart: bend/);
     else expect(said).toBe(words);
+  });
+
+  it.each([
+    ['of the new one', { ...part, type: 'bare' }, part],
+    ['of the old one', part, { ...part, type: 'bare' }],
+  ])('does not know pins that no offer tells, %s', (_, own, original) => {
+    const bare = { ...anOffer, type: 'bare', pitch_mm: [] };
+    const at = circumstances({
+      catalogue: { ...catalogue, kindOffers: [...catalogue.kindOffers, bare] },
+      original,
+    });
+    const outcome = kindModels['pin-pattern']?.measure(own, at);
+    expect(outcome).toEqual({ status: 'unknown', missing: ['lead-pitch'] });
+    const said = kindModels['pin-pattern']?.working(own, at, range(1, 1, 1));
+    expect(said).toContain('at an unknown distance');
+    expect(said).not.toContain('pins mm');
   });
 });

@@ -209,8 +209,8 @@ const cases: Record<string, Case[]> = {
     ['25 µF at its rating', { next: '25 µF', v: '35 V' }, 'r'],
     ['above it', { next: '25 µF', v: '36 V' }, 'cr'],
     ['26 µF', { next: '26 µF' }, 'lr'],
-    ['0.7036 A into 220 µF, a rectifier for less', { surge: '0.703 A' }, 'llr'],
-    ['a rectifier for more', { surge: '0.704 A' }, 'lr'],
+    ['0.7723 A into 220 µF, a rectifier for less', { surge: '0.772 A' }, 'llr'],
+    ['a rectifier for more', { surge: '0.773 A' }, 'lr'],
   ],
   'regulator-dump': [
     ['at the limit of 25 µF', { c: '25 µF' }, 'r'],

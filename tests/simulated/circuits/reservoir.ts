@@ -1,6 +1,8 @@
 import { surgeCurrent, switchOnPeak } from '../../../src/engine/equations/inrush.ts';
 import { rippleVoltage, triangularRms } from '../../../src/engine/equations/ripple.ts';
 import { exactly } from '../../../src/engine/quantities/range.ts';
+import { ruleOf } from '../../../src/engine/rule-of-thumb.ts';
+import { catalogue } from '../../engine/assessment/setting.ts';
 import { netlistOf, type SimulatedCase } from '../case.ts';
 import { between, realOf, type Waves } from '../waves.ts';
 
@@ -14,22 +16,37 @@ interface Supply {
   esr: number;
   /** A */
   load: number;
+  way: keyof typeof RECTIFIERS;
 }
 
-/** Junctions of the bridge: two conduct at a time. */
-const BRIDGE = [
-  'D1 a plus rectifier',
-  'D2 b plus rectifier',
-  'D3 0 a rectifier',
-  'D4 0 b rectifier',
-  '.model rectifier d(is=1e-9 n=1.6 rs=0 cjo=50p)',
-  // While no junction conducts, something must say where the winding stands.
-  'Rstraya a 0 10meg',
-  'Rstrayb b 0 10meg',
-];
+const JUNCTION = '.model rectifier d(is=1e-9 n=1.6 rs=0 cjo=50p)';
 
-/** Drop (V) of two junctions of the bridge at a current (A). */
-const bridgeDrop = (current: number): number => 2 * 1.6 * 0.025865 * Math.log(current / 1e-9);
+/** Lines of a rectifier between winding (`a`, `b`) and rail, and how many junctions conduct at a time. */
+const RECTIFIERS = {
+  bridge: {
+    words: 'bridge',
+    lines: [
+      'D1 a plus rectifier',
+      'D2 b plus rectifier',
+      'D3 0 a rectifier',
+      'D4 0 b rectifier',
+      JUNCTION,
+      // While no junction conducts, something must say where the winding stands.
+      'Rstraya a 0 10meg',
+      'Rstrayb b 0 10meg',
+    ],
+    junctions: 2,
+  },
+  half: {
+    words: 'one diode',
+    lines: ['D1 a plus rectifier', JUNCTION, 'Rstrayb b 0 1u'],
+    junctions: 1,
+  },
+} as const;
+
+/** Drop (V) of the junctions in the path at a current (A). */
+const dropOf = ({ way }: Supply, current: number): number =>
+  RECTIFIERS[way].junctions * 1.6 * 0.025865 * Math.log(current / 1e-9);
 
 /** What the winding and the load do in one simulation. */
 interface Run {
@@ -44,11 +61,11 @@ const netlist = (supply: Supply, { phase, halfCycles, charged }: Run): string =>
   const { peak, mains, source, capacitance, esr, load } = supply;
   const step = 1 / (mains * 2000);
   return netlistOf(
-    'full-wave rectifier and reservoir',
+    'rectifier and reservoir',
     '.options reltol=1e-5',
     `Vs winding b SIN(0 ${peak} ${mains} 0 0 ${phase})`,
     `Rs winding a ${source}`,
-    ...BRIDGE,
+    ...RECTIFIERS[supply.way].lines,
     'Vsense plus rail 0',
     `Resr rail c ${esr}`,
     `C1 c 0 ${capacitance} IC=${charged}`,
@@ -58,8 +75,8 @@ const netlist = (supply: Supply, { phase, halfCycles, charged }: Run): string =>
   );
 };
 
-const words = ({ peak, source, capacitance, esr, load }: Supply): string =>
-  `bridge on ${peak} V peak behind ${source} ohm, ${capacitance} F with ${esr} ohm, ${load} A drawn`;
+const words = ({ peak, source, capacitance, esr, load, way }: Supply): string =>
+  `${RECTIFIERS[way].words} on ${peak} V peak behind ${source} ohm, ${capacitance} F with ${esr} ohm, ${load} A drawn`;
 
 const HALF_CYCLES = 16;
 
@@ -122,15 +139,15 @@ const rippleCases = (supply: Supply): SimulatedCase[] => {
 };
 
 /** What is left for the resistance at the first instant, by the drop at the current that flows. */
-const peakAfterBridge = ({ peak, source, esr }: Supply): number =>
-  peak - bridgeDrop(peak / (source + esr));
+const peakAfterRectifier = (supply: Supply): number =>
+  supply.peak - dropOf(supply, supply.peak / (supply.source + supply.esr));
 
 const firstInstant = (supply: Supply): SimulatedCase => ({
   what: `first instant through ${supply.source} ohm into ${supply.capacitance} F, switched on at the peak`,
   circuit: words(supply),
   netlist: netlist(supply, { phase: 90, halfCycles: 1, charged: 0 }),
   simulated: (waves) => Math.max(...realOf(waves, 'i(vsense)')),
-  engine: switchOnPeak(peakAfterBridge(supply), supply.source + supply.esr),
+  engine: switchOnPeak(peakAfterRectifier(supply), supply.source + supply.esr),
   unit: 'A',
   ratio: { low: 0.97, high: 1.01 },
   because: 'the first step of the solver charges the reservoir a little; the drop is taken at V/R',
@@ -146,20 +163,22 @@ const heatOf = (waves: Waves, name: string): number => {
 };
 
 const surgeCase = (supply: Supply, ratio: SimulatedCase['ratio']): SimulatedCase => {
-  const halfCycle = 1 / (2 * supply.mains);
+  const halfSine = ruleOf(catalogue, 'surge-half-sine');
   return {
-    what: `surge of half a cycle into ${supply.capacitance} F, switched on near the peak`,
+    what: `surge of half a cycle of ${supply.mains} Hz into ${supply.capacitance} F, switched on near the peak`,
     circuit: words(supply),
     netlist: netlist(supply, { phase: 70, halfCycles: 1, charged: 0 }),
-    simulated: (waves) => Math.sqrt((2 * heatOf(waves, 'i(vsense)')) / halfCycle),
+    simulated: (waves) => Math.sqrt((2 * heatOf(waves, 'i(vsense)')) / halfSine),
     engine: surgeCurrent(
-      peakAfterBridge(supply),
+      peakAfterRectifier(supply),
       supply.source + supply.esr,
       supply.capacitance,
-      halfCycle,
+      halfSine,
     ),
     unit: 'A',
     ratio,
+    // As long a half sine as the pulses are apart, of which one diode gives half as many, is off by this.
+    catches: Math.SQRT2,
     because:
       'the engine charges from a voltage that stands still, the mains falls from its peak: it is ' +
       'never too low, and most too high where charging takes about half a cycle',
@@ -173,6 +192,7 @@ const lowVoltage: Supply = {
   capacitance: 2200e-6,
   esr: 0.05,
   load: 0.5,
+  way: 'bridge',
 };
 const highVoltage: Supply = {
   peak: 400,
@@ -181,6 +201,7 @@ const highVoltage: Supply = {
   capacitance: 32e-6,
   esr: 2,
   load: 0.08,
+  way: 'bridge',
 };
 const unloaded = (supply: Supply): Supply => ({ ...supply, load: 0 });
 
@@ -194,6 +215,11 @@ export const reservoirCases: SimulatedCase[] = [
   firstInstant(unloaded(highVoltage)),
   surgeCase(unloaded({ ...lowVoltage, capacitance: 1000e-6 }), { low: 0.9, high: 1 }),
   surgeCase(unloaded(lowVoltage), { low: 0.9, high: 1 }),
-  surgeCase(unloaded({ ...lowVoltage, capacitance: 22e-3 }), { low: 0.7, high: 1 }),
+  surgeCase(unloaded({ ...lowVoltage, capacitance: 22e-3 }), { low: 0.75, high: 1 }),
   surgeCase(unloaded(highVoltage), { low: 0.8, high: 1 }),
+  surgeCase(unloaded({ ...lowVoltage, way: 'half', capacitance: 1000e-6 }), { low: 0.9, high: 1 }),
+  surgeCase(unloaded({ ...lowVoltage, way: 'half' }), { low: 0.9, high: 1 }),
+  surgeCase(unloaded({ ...lowVoltage, way: 'half', capacitance: 22e-3 }), { low: 0.72, high: 1 }),
+  surgeCase(unloaded({ ...lowVoltage, way: 'half', mains: 60 }), { low: 0.9, high: 1 }),
+  surgeCase(unloaded({ ...highVoltage, way: 'half' }), { low: 0.8, high: 1 }),
 ];

@@ -66,11 +66,12 @@ export const duty: KindModel = {
     if (position.duties.length === 0) return 'no special duty here';
     const has = catalogue.kindTypes[type]?.duties ?? [];
     const none = position.duties.length > 1 ? 'neither' : 'not';
+    const asked = `the place asks for a part that is ${position.duties.join(' and ')}`;
     // A track is ordered with one taper or the other; what a type is besides says nothing here.
     const asksTaper = position.duties.every(isTaper);
     if (asksTaper && position.duties.every((one) => has.includes(one)))
-      return `made ${position.duties.join(' and ')} is wanted, and this type is sold so`;
-    return `made ${position.duties.join(' and ')} is wanted, and this type is ${has.join(' and ') || none}`;
+      return `${asked}, and this type is sold so`;
+    return `${asked}; this type is ${has.join(' and ') || none}`;
   },
 };
 

@@ -1,14 +1,9 @@
 import { shareOfBorne } from '../../equations/beyond-telling.ts';
 import { dissipation } from '../../equations/heat.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
-import {
-  OVER_LIMIT,
-  OVERLOAD,
-  overloadStood,
-  powerShare,
-  voltageStood,
-} from '../../equations/resistor.ts';
+import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
 import { conditionOf, rangeOf } from '../../findings/model.ts';
+import { overloadBy } from '../../laws.ts';
 import { formatValue } from '../../quantities/index.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
 import type { KindCircumstances, KindModel, KindPart } from '../part.ts';
@@ -74,15 +69,21 @@ export const overloadVoltage: KindModel = fromProperties(
   ({ 'voltage-limit': limit }, part, circumstances) => {
     const { min, typ, max } = spreadOf(part);
     const volts = conditionOf(circumstances, 'v-surge').max;
+    const test = overloadBy(circumstances.catalogue);
     const share = (ohm: number, most: number): number =>
-      volts / overloadStood(ohm, part.rating ?? 0, most);
+      volts / overloadStood(ohm, part.rating ?? 0, most, test);
     return { min: share(max, limit.max), typ: share(typ, limit.typ), max: share(min, limit.min) };
   },
-  ({ 'voltage-limit': limit }, part, circumstances, value) =>
-    `for a few seconds ${formatValue(overloadStood(valueOf(part), part.rating ?? 0, limit.typ), 'V')}, ` +
-    `${formatValue(OVERLOAD, 'number')} times the rated voltage but at most ` +
-    `${formatValue(OVER_LIMIT, 'number')} times the limit; ` +
-    `${formatValue(conditionOf(circumstances, 'v-surge').max, 'V')} is ${formatValue(value.typ, 'fraction')} of that`,
+  ({ 'voltage-limit': limit }, part, circumstances, value) => {
+    const test = overloadBy(circumstances.catalogue);
+    const stood = overloadStood(valueOf(part), part.rating ?? 0, limit.typ, test);
+    return (
+      `for a few seconds ${formatValue(stood, 'V')}, ` +
+      `${formatValue(test.times, 'number')} times the rated voltage but at most ` +
+      `${formatValue(test.timesLimit, 'number')} times the limit; ` +
+      `${formatValue(conditionOf(circumstances, 'v-surge').max, 'V')} is ${formatValue(value.typ, 'fraction')} of that`
+    );
+  },
 );
 
 /** What charging a capacitor through the part puts into it: at first, and until it is charged. */

@@ -157,14 +157,18 @@ const pitchesOf = (type: string, { catalogue }: KindCircumstances): number[] => 
 export const pinPattern: KindModel = {
   measure: ({ type }, circumstances) => {
     const old = pitchesOf(circumstances.original.type, circumstances);
-    const alike = pitchesOf(type, circumstances).some((pitch) => old.includes(pitch));
-    return plain(alike ? 0 : 1);
+    const own = pitchesOf(type, circumstances);
+    if (old.length === 0 || own.length === 0) return { status: 'unknown', missing: ['lead-pitch'] };
+    return plain(own.some((pitch) => old.includes(pitch)) ? 0 : 1);
   },
   working: ({ type }, circumstances, value) => {
-    const said = (id: string): string => `${pitchesOf(id, circumstances).join(' or ')} mm`;
+    const said = (id: string): string => {
+      const pitches = pitchesOf(id, circumstances);
+      return pitches.length === 0 ? 'at an unknown distance' : `${pitches.join(' or ')} mm apart`;
+    };
     return value.typ > 0
-      ? `pins ${said(type)} apart, those of the old one ${said(circumstances.original.type)}: bend or wire it, and check which pin is the wiper`
-      : `pins ${said(type)} apart as those of the old one: check which pin is the wiper`;
+      ? `pins ${said(type)}, those of the old one ${said(circumstances.original.type)}: bend or wire it, and check which pin is the wiper`
+      : `pins ${said(type)} as those of the old one: check which pin is the wiper`;
   },
 };
 

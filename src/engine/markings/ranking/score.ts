@@ -4,6 +4,7 @@ import type { Parse } from '../ways/parse.ts';
 import { isKnown } from '../beside/other-marks.ts';
 import { kindOf, said, valueSaid, type Said } from '../composing/said.ts';
 import { beyondSeriesOf } from '../lexicon/series-places.ts';
+import { isMetInBody } from '../composing/in-body.ts';
 import { madeUp } from '../text/text.ts';
 import type { Content, Slot } from '../meanings/token.ts';
 import { bodiesOf, typesOf } from '../composing/types-of.ts';
@@ -36,10 +37,6 @@ const isPreciseCode = ({ value, taken }: Parse): boolean =>
       assumed.length === 0,
   );
 
-/** Whether a value, F or ohm, is met in a body; a link of no ohms is. */
-const inBody = (row: { value_min: number; value_max: number }, value: number): boolean =>
-  value === 0 || (value >= row.value_min * 0.999 && value <= row.value_max * 1.001);
-
 const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
   const bodies = bodiesOf(lexicon, parse);
   const value = valueSaid(parse)?.value;
@@ -52,7 +49,7 @@ const fitsBodies = (lexicon: Lexicon, parse: Parse): boolean => {
     bodies.length === 0 ||
     bodies.some(
       (row) =>
-        (value === undefined || inBody(row, value)) &&
+        (value === undefined || isMetInBody(row, value)) &&
         volts <= row.v_max &&
         percent >= row.tightest_percent * (1 - FLOAT_ERROR),
     )

@@ -1,13 +1,14 @@
 import { cornerFrequency } from '../../equations/coupling.ts';
-import { discReplayLevel, STANDARD_CONSTANTS } from '../../equations/equaliser.ts';
+import { discReplayLevel } from '../../equations/equaliser.ts';
+import { discStandardBy } from '../../laws.ts';
 import { exactly } from '../../quantities/range.ts';
-import { defineSum, quantity } from '../sum.ts';
+import { quantity, withFacts } from '../sum.ts';
 
 const constant = (symbol: string, label: string, usual: string) =>
   quantity({ label, symbol, unit: 's', usual, lowest: 1e-7, highest: 0.1, hint: 'R × C' });
 
 /** Disc replay by its three time constants, against the standard ones. */
-export const discEqualiser = defineSum({
+export const discEqualiser = withFacts(discStandardBy)({
   id: 'disc-equaliser',
   title: 'RIAA equaliser',
   lead: 'How disc replay deviates when the parts of its three time constants, 3180, 318 and 75 µs, are off.',
@@ -34,9 +35,9 @@ export const discEqualiser = defineSum({
     high: { label: 'Treble turnover', symbol: 'f_3', unit: 'Hz' },
   },
   equations: ['f_1 = 1/(2*pi*tau_1), f_2 = 1/(2*pi*tau_2), f_3 = 1/(2*pi*tau_3)'],
-  at: ({ bass, middle, treble, f }) => {
+  at: ({ bass, middle, treble, f }, ofStandard) => {
     const level = discReplayLevel(f, { bass, middle, treble });
-    const standard = discReplayLevel(f, STANDARD_CONSTANTS);
+    const standard = discReplayLevel(f, ofStandard);
     const turnover = (tau: number): number => cornerFrequency(exactly(tau), 1).typ;
     return {
       error: level - standard,

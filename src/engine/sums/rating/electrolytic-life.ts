@@ -2,11 +2,15 @@ import type { Catalogue } from '../../catalogue.ts';
 import { voltageLifeFactor, wearLife } from '../../equations/life.ts';
 import { formatValue } from '../../quantities/index.ts';
 import { HOUR } from '../../quantities/si.ts';
+import { voltageGainBy } from '../../laws.ts';
 import { ruleOf } from '../../rule-of-thumb.ts';
 import { noteIf, quantity, withFacts } from '../sum.ts';
 
-/** What nobody vouches for any more. */
-const factsOf = (catalogue: Catalogue) => ({ longest: ruleOf(catalogue, 'longest-life') });
+/** What nobody vouches for any more, and what unused voltage does. */
+const factsOf = (catalogue: Catalogue) => ({
+  longest: ruleOf(catalogue, 'longest-life'),
+  gain: voltageGainBy(catalogue),
+});
 
 /** Life of a wet electrolytic by temperature, ripple heating and voltage. */
 export const electrolyticLife = withFacts(factsOf)({
@@ -92,8 +96,8 @@ export const electrolyticLife = withFacts(factsOf)({
     'K_V = max(0.6, min(1, U/U_R))^-2.5',
     'L = min(L_m, L_1*K_V)',
   ],
-  at: ({ rated, top, t, rise, doubling, halving, v, rating }, { longest }) => {
-    const factor = voltageLifeFactor(v, rating);
+  at: ({ rated, top, t, rise, doubling, halving, v, rating }, { longest, gain }) => {
+    const factor = voltageLifeFactor(v, rating, gain);
     const wear = {
       rated,
       ratedTemperature: top,

@@ -3,13 +3,14 @@ import type { Catalogue } from '../../catalogue.ts';
 import { COMPARED_RISE, heatForRise, riseByHeat } from '../../equations/ripple.ts';
 import { cylinderSurface } from '../../equations/surface.ts';
 import { formatValue } from '../../quantities/index.ts';
+import { coolingBy } from '../../laws.ts';
 import { ruleOf } from '../../rule-of-thumb.ts';
 import { coreRiseOfCan } from '../../sizes/surface.ts';
 import { noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 /**
- * The rises of cores in cans of the type that they are listed for first, and the own heat (K) above
- * which an electrolytic is usually said to be worked too hard.
+ * The rises of cores in cans of the type that they are listed for first, how cans cool, and the own heat
+ * (K) above which an electrolytic is usually said to be worked too hard.
  */
 const factsOf = (catalogue: Catalogue) => {
   const { coreRises } = catalogue;
@@ -17,6 +18,7 @@ const factsOf = (catalogue: Catalogue) => {
   return {
     can,
     coreRises: coreRises.filter(({ types }) => types.includes(can)),
+    cooling: coolingBy(catalogue),
     warm: ruleOf(catalogue, 'ripple-rise'),
   };
 };
@@ -96,7 +98,7 @@ export const rippleHeating = withFacts(factsOf)({
   ],
   at: ({ i, esr, diameter, length, heat, core }, facts) => {
     const surface = cylinderSurface(diameter, length, 1);
-    const heatForTen = heat ?? heatForRise(COMPARED_RISE, surface);
+    const heatForTen = heat ?? heatForRise(COMPARED_RISE, surface, facts.cooling);
     const ratio = core ?? coreRiseOfCan(facts, facts.can, diameter)?.ratio ?? 1;
     const power = heatByCurrent(i, esr);
     return {

@@ -1,9 +1,15 @@
+import type { Catalogue } from '../../catalogue.ts';
 import { filmDrift, filmTemperature } from '../../equations/resistor.ts';
 import { HOUR, YEAR } from '../../quantities/si.ts';
-import { defineSum, noteIf, quantity } from '../sum.ts';
+import { ruleOf } from '../../rule-of-thumb.ts';
+import { noteIf, quantity, withFacts } from '../sum.ts';
+
+const factsOf = (catalogue: Catalogue) => ({
+  halving: ruleOf(catalogue, 'film-drift-halving'),
+});
 
 /** How far a film resistor drifts over the years, from the life test of its sheet. */
-export const resistorDrift = defineSum({
+export const resistorDrift = withFacts(factsOf)({
   id: 'resistor-drift',
   title: 'Drift of a film resistor',
   lead: 'How far a film resistor drifts in years of service, from what its sheet promises for a thousand hours at full load.',
@@ -97,9 +103,9 @@ export const resistorDrift = defineSum({
     'd = d_0*(t/t_0)^(1/3)*2^((T_f - T_0)/30)',
     'R_d = d*R',
   ],
-  at: ({ r, change, time, film, knee, rated, p, t, life }) => {
+  at: ({ r, change, time, film, knee, rated, p, t, life }, { halving }) => {
     const warm = filmTemperature(t, p, { knee, film, rated });
-    const drift = filmDrift({ change, time, film }, life, warm);
+    const drift = filmDrift({ change, time, film }, life, warm, halving);
     return drift < 1 ? { drift, ohm: drift * r, warm } : { drift: undefined, ohm: undefined, warm };
   },
   notes: ({ film, knee, rated, p }, { drift, warm = 0 }) => [

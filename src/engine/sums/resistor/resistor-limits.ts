@@ -1,9 +1,10 @@
 import { dissipation } from '../../equations/heat.ts';
 import { overloadStood, powerShare, voltageStood } from '../../equations/resistor.ts';
-import { defineSum, noteIf, quantity } from '../sum.ts';
+import { overloadBy } from '../../laws.ts';
+import { noteIf, quantity, withFacts } from '../sum.ts';
 
 /** Power at temperature and the voltage limit of a resistor. */
-export const resistorLimits = defineSum({
+export const resistorLimits = withFacts(overloadBy)({
   id: 'resistor-limits',
   title: 'Power and voltage limits of a resistor',
   lead: 'How much power and voltage a resistor takes at its temperature, and whether power or the limit of its style decides.',
@@ -92,7 +93,7 @@ export const resistorLimits = defineSum({
     'V_O = min(2*V_max, 2.5*sqrt(P_R*R))',
     'R_c = V_max^2/P_R',
   ],
-  at: ({ r, p, vmax, knee, end, t, v }) => {
+  at: ({ r, p, vmax, knee, end, t, v }, test) => {
     const share = powerShare(knee, end, t);
     const allowed = share === undefined ? undefined : voltageStood(r, share * p, vmax);
     const rated = voltageStood(r, p, vmax);
@@ -106,7 +107,7 @@ export const resistorLimits = defineSum({
       heat: left === 0 ? undefined : power / left,
       rated,
       ratedLoad: v / rated,
-      overload: overloadStood(r, p, vmax),
+      overload: overloadStood(r, p, vmax, test),
       critical: vmax ** 2 / p,
     };
   },

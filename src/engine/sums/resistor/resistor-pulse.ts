@@ -1,7 +1,9 @@
 import { dissipation } from '../../equations/heat.ts';
 import { storedEnergy } from '../../equations/inrush.ts';
 import { energyOnTop, overloadEnergy } from '../../equations/resistor.ts';
-import { choice, defineSum, noteIf, optionalQuantity, quantity } from '../sum.ts';
+import { overloadBy } from '../../laws.ts';
+import { formatValue } from '../../quantities/index.ts';
+import { choice, noteIf, optionalQuantity, quantity, withFacts } from '../sum.ts';
 
 const CAPACITOR = 'capacitor';
 
@@ -14,7 +16,7 @@ const equationsOf = (kind: string): string[] => [
 const AGAIN = ['P_m = W*f', 'W_c = W*(1 + P_m/P_R)'];
 
 /** Energy of a pulse in a resistor, and the square pulse that is as hard on it. */
-export const resistorPulse = defineSum({
+export const resistorPulse = withFacts(overloadBy)({
   id: 'resistor-pulse',
   title: 'Pulse load of a resistor',
   lead: 'What a short pulse, or a capacitor charged or discharged through it, puts into a resistor, to be held against the pulse curve of its sheet.',
@@ -116,11 +118,11 @@ export const resistorPulse = defineSum({
       share: most === undefined ? undefined : (loaded ?? energy) / most,
     };
   },
-  notes: ({ p, most }, { energy = 0, mean = 0, share = 0 }) => [
+  notes: ({ p, most }, { energy = 0, mean = 0, share = 0 }, test) => [
     ...noteIf(
-      most === undefined && energy > overloadEnergy(p),
+      most === undefined && energy > overloadEnergy(p, test),
       'caution',
-      'That is more energy than the overload test of five seconds puts into a part of this rating: it burns open.',
+      `That is more energy than the overload test of ${formatValue(test.time, 's')} puts into a part of this rating: it burns open.`,
     ),
     ...noteIf(mean > p, 'caution', 'The mean power alone is above the rating.'),
     ...noteIf(share > 1, 'limit', 'That is more than its sheet allows.'),

@@ -25,6 +25,7 @@ const sharesOf = (catalogue: Catalogue): Record<Way, number> => ({
 
 const factsOf = (catalogue: Catalogue) => ({
   shares: sharesOf(catalogue),
+  halfSine: ruleOf(catalogue, 'surge-half-sine'),
   dangerous: dangerousVoltage(catalogue),
 });
 
@@ -36,6 +37,7 @@ const equationsOf = (id: string): readonly string[] => {
     'V_t = V_p - V_r',
     'V_h = V_t - V_out - V_min',
     'I_0 = V_p/R',
+    'I_S = I_0*min(1, sqrt(R*C/t_S))',
     'I_w = I/k_w',
     'W = C*V_p^2/2',
   ];
@@ -132,7 +134,8 @@ export const reservoir = withFacts(factsOf)({
     },
     pulse: { label: 'Highest of the charging pulses', symbol: 'I_p', unit: 'A' },
     first: { label: 'Current at the first instant', symbol: 'I_0', unit: 'A' },
-    surge: { label: 'Surge as an equivalent half sine', unit: 'A' },
+    surge: { label: 'Surge as an equivalent half sine', symbol: 'I_S', unit: 'A' },
+    halfSine: { label: 'Half sine of its rating', symbol: 't_S', unit: 's', step: true },
     winding: { label: 'Current that the winding is rated for, at least', symbol: 'I_w', unit: 'A' },
     share: {
       label: 'DC current for each ampere of the winding',
@@ -144,7 +147,7 @@ export const reservoir = withFacts(factsOf)({
   },
   equations: equationsOf('bridge'),
   equationsFor: ({ way }) => equationsOf(way),
-  at: ({ way, vac, drop, i, f, c, r, reg, dropout }, { shares }) => {
+  at: ({ way, vac, drop, i, f, c, r, reg, dropout }, { shares, halfSine }) => {
     const { pulses } = WAYS[wayOf(way)];
     const share = shares[wayOf(way)];
     const { peak, ripple, trough, conduction, pulse } = rectified({
@@ -164,7 +167,8 @@ export const reservoir = withFacts(factsOf)({
       conduction,
       pulse,
       first: switchOnPeak(peak, r),
-      surge: surgeCurrent(peak, r, c, 1 / (2 * f)),
+      surge: surgeCurrent(peak, r, c, halfSine),
+      halfSine,
       winding: i / share,
       share,
       energy: storedEnergy(c, peak),
