@@ -1,6 +1,6 @@
 import { Serwist } from 'serwist';
 import { AT_ONCE } from './each-of.ts';
-import { SHELL } from './editions.ts';
+import { PAGES, SHELL } from './editions.ts';
 import { keptPages } from './kept-pages.ts';
 import { at, pathOf, shellFiles } from './scope.ts';
 
@@ -25,11 +25,15 @@ export const serwist = new Serwist({
 export const isInShell = (path: string): boolean =>
   serwist.getPrecacheKeyForUrl(at(path)) !== undefined;
 
+/** Whether this edition keeps a file: other caches of the host may be those of another copy of the site. */
+const isKept = async (path: string): Promise<boolean> =>
+  isInShell(path) || (await (await caches.open(PAGES)).match(at(path))) !== undefined;
+
+/** The page that was meant by an address without its last slash, as a host would answer; else what says that there is no network. */
 const withoutNetwork = async (address: string): Promise<Response> => {
   const path = pathOf(address);
-  const slashed = path === undefined ? undefined : at(`${path}/`);
-  if (slashed !== undefined && (await caches.match(slashed, { ignoreSearch: true }))) {
-    return Response.redirect(slashed);
+  if (path !== undefined && (await isKept(`${path}/`))) {
+    return Response.redirect(at(`${path}/`) + new URL(address).search);
   }
   return (await serwist.matchPrecache(at('offline/'))) ?? Response.error();
 };

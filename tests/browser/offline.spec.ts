@@ -141,6 +141,33 @@ test('a page that was opened opens again without a network, whatever its query',
   await expect(page.locator('h1')).toHaveText('Use without a network');
 });
 
+test('an address without its last slash leads to the page that is kept, with what it asks', async ({
+  page,
+  host,
+}) => {
+  await visit(page, `${host.origin}${SUBSTITUTION}`);
+  await host.stop();
+  await page.goto(`${host.origin}${SUBSTITUTION.replace(/\/$/, '')}?v=100`);
+  expect(new URL(page.url()).pathname).toBe(SUBSTITUTION);
+  expect(new URL(page.url()).searchParams.get('v')).toBe('100');
+  await expect(page.locator('h1')).toContainText('Ceramic disc');
+});
+
+test('what another copy of the site keeps on the same host answers nothing here', async ({
+  page,
+  host,
+}) => {
+  await visit(page, `${host.origin}${SUBSTITUTION}`);
+  await page.evaluate(async (address) => {
+    const other = await caches.open('understudy-/another/-pages-edition');
+    await other.put(address, new Response('of another copy'));
+  }, `${host.origin}/positions/`);
+  await host.stop();
+  await page.goto(`${host.origin}/positions`);
+  expect(new URL(page.url()).pathname).toBe('/positions');
+  await expect(page.locator('h1')).toHaveText('Use without a network');
+});
+
 test('what is missing is not kept', async ({ page, host }) => {
   await visit(page, `${host.origin}/`);
   await openWhole(page, `${host.origin}/no/such/page/`);

@@ -3,8 +3,8 @@ import type { Part } from '../assessment/parts.ts';
 import { leakageOfPart } from '../equations/leakage.ts';
 import { REFERENCE_CELSIUS } from '../equations/reference.ts';
 import type { PropertyId } from '../catalogue.ts';
-import { exactly, type Range } from '../quantities/range.ts';
-import { ruleOf } from '../rule-of-thumb.ts';
+import { insulatorOf } from '../insulator-of.ts';
+import type { Range } from '../quantities/range.ts';
 import { conditionOr, rangeOf, type Circumstances } from './model.ts';
 
 /** Leakage of a part in its circumstances, and what it was worked out from. */
@@ -16,23 +16,19 @@ export interface Leak {
   properties: PropertyId[];
 }
 
+/** Properties that a leakage may follow from. */
+const INSULATING = ['insulation-rc', 'insulation-cap', 'insulation-halving', 'leakage-floor'];
+
 const leakOfSingle = (
   part: Part,
   circumstances: Circumstances,
   voltage: number,
 ): Leak | undefined => {
-  const cold = rangeOf(circumstances, part, 'insulation-rc');
-  if (cold === undefined) return undefined;
-  const halving = rangeOf(circumstances, part, 'insulation-halving');
-  const floor = rangeOf(circumstances, part, 'leakage-floor');
-  const cap = rangeOf(circumstances, part, 'insulation-cap');
+  const known = (property: PropertyId): Range | undefined => rangeOf(circumstances, part, property);
+  const insulator = insulatorOf(known, circumstances.catalogue);
+  if (insulator === undefined) return undefined;
   const { current, insulation } = leakageOfPart(
-    {
-      constant: cold,
-      most: cap,
-      halving: halving ?? exactly(ruleOf(circumstances.catalogue, 'halving')),
-      floor: floor?.max,
-    },
+    insulator,
     part.capacitance,
     voltage,
     conditionOr(circumstances, 't-max', REFERENCE_CELSIUS).max,
@@ -40,12 +36,7 @@ const leakOfSingle = (
   return {
     current,
     insulation,
-    properties: [
-      'insulation-rc',
-      ...(cap === undefined ? [] : ['insulation-cap']),
-      ...(halving === undefined ? [] : ['insulation-halving']),
-      ...(floor === undefined ? [] : ['leakage-floor']),
-    ],
+    properties: INSULATING.filter((property) => known(property) !== undefined),
   };
 };
 

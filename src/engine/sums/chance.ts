@@ -53,7 +53,8 @@ const bySquares = (sum: Sum, given: GivenValues, facts: unknown, output: string)
 
 /**
  * How likely the ends of one output are over the ranges of the inputs; nothing where fewer than two
- * have a width, since one alone is as likely at its ends as elsewhere, or the output is not defined.
+ * have a width, since one alone is as likely at its ends as elsewhere, or the output is not defined or
+ * comes out the same of every draw.
  */
 export const chanceOf = (
   sum: Sum,
@@ -76,6 +77,8 @@ export const chanceOf = (
   const drawn = Float64Array.from(found).sort();
   const at = (share: number): number => drawn[Math.round(share * (drawn.length - 1))] ?? NaN;
   const [from, to] = [at(0), at(1)];
+  // Ends that no draw came near, or a result that has but few steps, leave nothing to show.
+  if (!(from < to)) return undefined;
   const counts = Array.from({ length: STEPS }, () => 0);
   for (const value of drawn) {
     const step = Math.min(STEPS - 1, Math.floor(((value - from) / (to - from)) * STEPS));

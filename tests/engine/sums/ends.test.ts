@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { chanceOf } from '../../../src/engine/sums/chance.ts';
 import { spanOf } from '../../../src/engine/sums/span.ts';
-import { defineSum, quantity } from '../../../src/engine/sums/sum.ts';
+import { defineSum, quantity, type InputValues } from '../../../src/engine/sums/sum.ts';
 import { exact } from './made-up.ts';
 
 /** Many fields that add up, the last one against the others. */
@@ -96,6 +96,10 @@ describe('by chance', () => {
     expect(chanceOf(three, asked, undefined, 'down')).toBeUndefined();
     const still = { ...many, at: () => ({ up: 5 }) };
     expect(chanceOf(still, asked, undefined, 'up')).toBeUndefined();
+    // At the very ends alone it is another, where no draw comes.
+    const capped = { ...many, at: ({ a, b }: InputValues) => ({ up: a === 6 && b === 2 ? 4 : 5 }) };
+    const ends = { ...asked, a: { min: 6, typ: 8, max: 12 }, b: { min: 2, typ: 4, max: 6 } };
+    expect(chanceOf(capped, ends, undefined, 'up')).toBeUndefined();
   });
 
   test('draws that are not defined are left out', () => {

@@ -1,18 +1,33 @@
 import { capacitanceForCorner } from '../../equations/coupling.ts';
 import { levelBehind } from '../../equations/level.ts';
-import { choice, defineSum, quantity } from '../sum.ts';
+import { choice, defineSum, noteIf, quantity } from '../sum.ts';
 
-const FACTORS: Readonly<Record<string, { c: number; l: number }>> = {
-  first: { c: 1, l: 1 },
-  'second-linkwitz': { c: 0.5, l: 2 },
-  'second-butterworth': { c: Math.SQRT1_2, l: Math.SQRT2 },
+/**
+ * A kind of network: its parts as multiples of those of the first order, and the power of its capacitor
+ * that its frequency goes with. In the second order the capacitor rings with the coil, which stays.
+ */
+interface Network {
+  c: number;
+  l: number;
+  power: number;
+}
+
+const FIRST: Network = { c: 1, l: 1, power: 1 };
+const NETWORKS: Readonly<Record<string, Network>> = {
+  first: FIRST,
+  'second-linkwitz': { c: 0.5, l: 2, power: 0.5 },
+  'second-butterworth': { c: Math.SQRT1_2, l: Math.SQRT2, power: 0.5 },
 };
 
 /** How parts follow from driver and frequency, by kind. */
 const EQUATIONS: Readonly<Record<string, readonly string[]>> = {
-  first: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)'],
-  'second-butterworth': ['C_0 = 1/(2*pi*f*R*sqrt(2))', 'L_0 = sqrt(2)*R/(2*pi*f)'],
-  'second-linkwitz': ['C_0 = 1/(4*pi*f*R)', 'L_0 = R/(pi*f)'],
+  first: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)', 'f_1 = f*C_0/C'],
+  'second-butterworth': [
+    'C_0 = 1/(2*pi*f*R*sqrt(2))',
+    'L_0 = sqrt(2)*R/(2*pi*f)',
+    'f_1 = 1/(2*pi*sqrt(L_0*C))',
+  ],
+  'second-linkwitz': ['C_0 = 1/(4*pi*f*R)', 'L_0 = R/(pi*f)', 'f_1 = 1/(2*pi*sqrt(L_0*C))'],
 };
 
 /** Capacitor and coil of a loudspeaker crossover, and what another value does. */
@@ -75,19 +90,29 @@ export const crossover = defineSum({
     actual: { label: 'The one at hand puts it at', symbol: 'f_1', unit: 'Hz' },
     loss: { label: 'Level lost in its ESR', symbol: 'a', unit: 'dB' },
   },
-  equations: ['C_0 = 1/(2*pi*f*R)', 'L_0 = R/(2*pi*f)', 'a = 20*log10(R/(R + R_s))'],
+  equations: [
+    'C_0 = 1/(2*pi*f*R)',
+    'L_0 = R/(2*pi*f)',
+    'f_1 = f*C_0/C',
+    'a = 20*log10(R/(R + R_s))',
+  ],
   equationsFor: ({ order }) => [...(EQUATIONS[order] ?? []), 'a = 20*log10(R/(R + R_s))'],
   at: ({ order, r, f, c, esr }) => {
-    const factor = FACTORS[order] ?? { c: 1, l: 1 };
-    const capacitance = factor.c * capacitanceForCorner(r, f);
+    const network = NETWORKS[order] ?? FIRST;
+    const capacitance = network.c * capacitanceForCorner(r, f);
     return {
       capacitance,
-      inductance: (factor.l * r) / (2 * Math.PI * f),
-      actual: (f * capacitance) / c,
+      inductance: (network.l * r) / (2 * Math.PI * f),
+      actual: f * (capacitance / c) ** network.power,
       loss: levelBehind(r, esr),
     };
   },
-  notes: () => [
+  notes: ({ order }) => [
+    ...noteIf(
+      order !== 'first',
+      'remark',
+      'In a second order the capacitor rings with the coil, which is taken as the one for this frequency: twice the value lowers the frequency to 71 %, and raises the Q as much.',
+    ),
     {
       kind: 'limit',
       text: 'A driver is a resistance only in part of its range, so the sound decides within a preferred value or two. A film capacitor without the ohm that an old electrolytic had lifts the treble a little: a resistor of that size gives it back.',
@@ -118,6 +143,20 @@ export const crossover = defineSum({
       expected: { capacitance: 3.32e-6, inductance: 0.849e-3 },
       within: 0.005,
       source: 'colomar-xover',
+    },
+    {
+      what: 'Worked by hand: in the first order twice the value halves the frequency',
+      inputs: { order: 'first', r: '8', f: '3k', c: '13.263 µF' },
+      expected: { actual: 1500 },
+      within: 0.001,
+      source: 'identity',
+    },
+    {
+      what: 'Worked by hand: in the second order, Butterworth, 8 Ω at 3 kHz take 4.689 µF and 0.6002 mH; 9.378 µF ring with that coil at 3 kHz over √2',
+      inputs: { order: 'second-butterworth', r: '8', f: '3k', c: '9.3783 µF' },
+      expected: { capacitance: 4.6892e-6, inductance: 0.60021e-3, actual: 2121.3 },
+      within: 0.001,
+      source: 'identity',
     },
   ],
 });

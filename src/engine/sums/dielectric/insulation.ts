@@ -1,34 +1,20 @@
-import { leakageOfPart } from '../../equations/leakage.ts';
+import { leakageOfPart, type Insulator } from '../../equations/leakage.ts';
+import { insulatorOf } from '../../insulator-of.ts';
 import { knownRange } from '../../known-range.ts';
-import { exactly, type Range } from '../../quantities/range.ts';
-import { ruleOf } from '../../rule-of-thumb.ts';
 import { choice, quantity, withFacts } from '../sum.ts';
 
 interface Kind {
   id: string;
   name: string;
-  tau: Range;
-  halving: Range;
-  cap: number | null;
-  floor: number;
+  dielectric: Insulator;
 }
 
 /** Insulation and leakage of a dielectric over value, temperature and voltage. */
 export const insulation = withFacts((catalogue): Kind[] =>
   Object.values(catalogue.types).flatMap(({ id, name }) => {
     const own = catalogue.knowledge[id];
-    const tau = knownRange(own?.['insulation-rc']);
-    if (tau === undefined) return [];
-    return [
-      {
-        id,
-        name,
-        tau,
-        halving: knownRange(own?.['insulation-halving']) ?? exactly(ruleOf(catalogue, 'halving')),
-        cap: knownRange(own?.['insulation-cap'])?.typ ?? null,
-        floor: knownRange(own?.['leakage-floor'])?.typ ?? 0,
-      },
-    ];
+    const dielectric = insulatorOf((property) => knownRange(own?.[property]), catalogue);
+    return dielectric === undefined ? [] : [{ id, name, dielectric }];
   }),
 )({
   id: 'insulation',
@@ -81,10 +67,7 @@ export const insulation = withFacts((catalogue): Kind[] =>
         hold: undefined,
       };
     }
-    const { tau: constant, halving, cap, floor } = own;
-    const most = cap === null ? undefined : exactly(cap);
-    const dielectric = { constant, most, halving, floor };
-    const { insulation: ohm, current: leak } = leakageOfPart(dielectric, c, v, t);
+    const { insulation: ohm, current: leak } = leakageOfPart(own.dielectric, c, v, t);
     return {
       resistance: ohm.typ,
       least: ohm.min,

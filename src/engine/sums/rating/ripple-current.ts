@@ -1,4 +1,4 @@
-import { rippleTogether, rippleTaken } from '../../equations/ripple.ts';
+import { riseByList, rippleTaken, rippleTogether } from '../../equations/ripple.ts';
 import type { Catalogue } from '../../catalogue.ts';
 import { frequencyFactor, temperatureFactor } from '../../sizes/ripple-factors.ts';
 import { rulesOf } from '../../rule-of-thumb.ts';
@@ -178,7 +178,7 @@ export const rippleCurrents = withFacts(factsOf)({
           ? undefined
           : whole / rippleTaken(rating, 1, factorT),
       whole,
-      warm: whole === undefined ? undefined : rise * (whole / rating) ** 2,
+      warm: whole === undefined ? undefined : riseByList(whole, rating, rise),
       factor1,
       factor2,
       factor3,

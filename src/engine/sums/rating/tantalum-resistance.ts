@@ -53,7 +53,7 @@ export const tantalumResistance = defineSum({
     share: { label: 'Surge against the proved one', symbol: 's', unit: 'fraction', headline: true },
     surge: { label: 'Surge', symbol: 'I', unit: 'A' },
     proved: { label: 'Proved with', symbol: 'I_0', unit: 'A' },
-    needed: { label: 'Series resistor for half of that', symbol: 'R_n', unit: 'ohm' },
+    needed: { label: 'Resistance in front of it for half of that', symbol: 'R_n', unit: 'ohm' },
     perVolt: { label: 'Series ohms for each volt', unit: 'number' },
   },
   equations: [
