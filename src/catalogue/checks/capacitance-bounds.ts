@@ -4,7 +4,7 @@ import { cellFault, type Check } from './check.ts';
 const rule = 'out-of-bounds';
 
 /** Farads: below it the leads are the part, above it there are only stores of energy. */
-const CAPACITANCE = { smallest: 1e-13, largest: 1 };
+const CAPACITANCE = { smallest: 1e-13, largest: 10 };
 
 /** Columns that hold a capacitance in farad. */
 export const capacitances: readonly { file: TableName; columns: readonly string[] }[] = [
