@@ -172,7 +172,7 @@ describe('what one orders for electrolytics of old values', () => {
     ['reservoir', 'c=2500u&v=50', 'Aluminium electrolytic fits, such as 2200 µF ±20 % 50 V'],
     ['reservoir', 'c=8u&v=450', 'Aluminium electrolytic fits, such as 10 µF ±20 % 450 V'],
     ['cathode-bypass', 'c=25u&v=25', 'Aluminium electrolytic fits, such as 22 µF ±20 % 25 V'],
-    ['reservoir', 'c=100000u&v=25', 'Aluminium electrolytic fits, such as 100 000 µF ±20 % 40 V'],
+    ['reservoir', 'c=100000u&v=25', 'Aluminium electrolytic fits, such as 0.1 F ±20 % 40 V'],
     // A level meter lets its reading fall by a resistor: what creeps back shows in no needle.
     ['peak-detector', 'c=10u&v=16', 'Aluminium electrolytic, such as 10 µF ±20 % 16 V, fits if'],
   ])('%s, %s', (position, address, answer) => {

@@ -3,7 +3,7 @@ import { cellFault, type Check } from './check.ts';
 
 const rule = 'out-of-bounds';
 
-/** Farads: below it the leads are the part, above it there are only stores of energy. */
+/** Farads: below it the leads are the part, above it there are only stores of energy, which back no memory up. */
 const CAPACITANCE = { smallest: 1e-13, largest: 10 };
 
 /** Columns that hold a capacitance in farad. */

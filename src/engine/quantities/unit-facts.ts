@@ -44,8 +44,8 @@ export const UNIT_FACTS: Readonly<Record<Unit, UnitFacts>> = {
       ...alike({ power: 0, factor: JAR }, 'jar', 'jars'),
     },
     // The trade writes 4700 µF rather than 4.7 mF, whose letters meant microfarad on old parts, and
-    // on the largest cans 100 000 µF; farads are for double-layer parts.
-    print: [...printedWith('F', 'pnu'), printed('F', 0, 0.2)],
+    // 68 000 µF on the largest cans; farads are for double-layer parts, from 0.1 F.
+    print: [...printedWith('F', 'pnu'), printed('F', 0, 0.1)],
   },
   V: {
     kind: 'a voltage',

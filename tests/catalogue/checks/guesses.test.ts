@@ -285,7 +285,7 @@ describe('all rules together', () => {
     const made = {
       'plausible.csv': PLAUSIBLE,
       'styles.csv': ['style', 'can', 'box'],
-      'market.csv': ['style,c_max', 'can,2', 'box,0.1'],
+      'market.csv': ['style,c_max', 'can,20', 'box,0.1'],
     };
     expect(rulesAt(made, 'market.csv:2')).toEqual(['out-of-bounds']);
     expect(rulesAt(made, 'market.csv:3')).toEqual(['plausible']);
@@ -293,7 +293,7 @@ describe('all rules together', () => {
 
   test('do so for both rules that guess', () => {
     const ladder = ['file,among,by,column,goes,step', 'market.csv,,c_min,c_max,up,3'];
-    const made = { 'ladders.csv': ladder, 'market.csv': ['c_min,c_max', '1e-9,1e-9', '2e-9,2'] };
+    const made = { 'ladders.csv': ladder, 'market.csv': ['c_min,c_max', '1e-9,1e-9', '2e-9,20'] };
     expect(rulesAt(made, 'market.csv:2')).toEqual(['out-of-step']);
     expect(rulesAt(made, 'market.csv:3')).toEqual(['out-of-bounds']);
   });

@@ -137,16 +137,16 @@ describe('columns whose numbers rise', () => {
 
 testRule('out-of-bounds', capacitanceBounds, [
   {
-    what: 'from a tenth of a picofarad to a farad, both counted',
-    tables: { 'market.csv': ['c_min,c_max', '1e-13,1', '4.7e-9,1e-6', ',1e-6'] },
+    what: 'from a tenth of a picofarad to ten farads, both counted',
+    tables: { 'market.csv': ['c_min,c_max', '1e-13,10', '4.7e-9,1e-6', ',1e-6'] },
     faults: [],
   },
   {
     what: 'in picofarad or microfarad instead of farad',
     tables: { 'market.csv': ['c_min,c_max', '1e-14,1e-6', '1e-9,47', '!1,100'] },
     faults: [
-      { at: 'market.csv:2:c_min', says: ['1e-13 to 1 F'] },
-      { at: 'market.csv:3:c_max', says: ['1e-13 to 1 F'] },
+      { at: 'market.csv:2:c_min', says: ['1e-13 to 10 F'] },
+      { at: 'market.csv:3:c_max', says: ['1e-13 to 10 F'] },
     ],
   },
 ]);
@@ -156,7 +156,7 @@ describe('columns that hold capacitances', () => {
     of.map((one) => [file, one] as const),
   );
   test.each(columns)('%s: %s', (file, column) => {
-    expect(capacitanceBounds.check(madeTables({ [file]: [column, '2'] }))).toHaveLength(1);
+    expect(capacitanceBounds.check(madeTables({ [file]: [column, '20'] }))).toHaveLength(1);
   });
   test.each(capacitances)('$file has some', ({ columns: of }) => {
     expect(of).not.toEqual([]);

@@ -170,6 +170,7 @@ const someParts = (base: Circumstances): Part[] =>
     'al-electrolytic-wet',
     'al-electrolytic-low-esr',
     'ta-mno2-solid',
+    'double-layer-backup',
     'pp-motor-run',
   ].map((type): Part => ({
     type,

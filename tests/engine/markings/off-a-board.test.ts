@@ -180,6 +180,11 @@ describe('what a technician reads off a board', () => {
       {},
       { sections: [40 * u, 20 * u, 20 * u], sectionVolts: [450, 450, 25] },
     ],
+    // Double-layer parts, in farads.
+    ['5.5V 0.1F', {}, { c: 0.1, volts: 5.5, sure: 'likely' }],
+    ['5.5V 1F supercap', {}, { c: 1, volts: 5.5, type: 'double-layer-backup' }],
+    ['EDLC 0.22F', {}, { c: 0.22, type: 'double-layer-backup', sure: 'possible' }],
+    ['К58-3 0,47Ф 5,5В', {}, { c: 0.47, volts: 5.5, type: 'double-layer-backup' }],
     // Slips of who types: a small l for 1, a capital O for a nought before the point.
     ['O.1 uF 630 v', {}, { c: 100 * n, volts: 630 }],
     // Standards and words without a meaning for the value.

@@ -21,7 +21,7 @@ const short = ({ text, use, bodies, origins }: Piece): Short =>
       ? [text, use, bodies.join()]
       : [text, use];
 
-const NO_BEADS = 'ceramic,ceramic-chip,film,mica,glass,paper,aluminium,air';
+const NO_BEADS = 'ceramic,ceramic-chip,film,mica,glass,paper,aluminium,air,double-layer';
 
 describe('a tolerance in a letter', () => {
   test.each<[part: PartToPrint, pieces: Short[]]>([

@@ -37,7 +37,7 @@ export const class2Left = withFacts(({ types, knowledge }): Kind[] =>
       unit: 'F',
       usual: '100 nF ±10 %',
       lowest: 1e-13,
-      highest: 1e-2,
+      highest: 10,
     }),
     v: quantity({
       label: 'DC voltage across it',

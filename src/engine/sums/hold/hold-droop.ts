@@ -16,7 +16,7 @@ export const holdDroop = defineSum({
       unit: 'F',
       usual: '10 nF ±5 %',
       lowest: 1e-13,
-      highest: 1e-2,
+      highest: 10,
     }),
     v: quantity({
       label: 'Voltage held',

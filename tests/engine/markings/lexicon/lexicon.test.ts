@@ -203,6 +203,7 @@ describe('what the tables come to', () => {
         'aluminium',
         'tantalum',
         'air',
+        'double-layer',
       ]),
     );
     expect(resistor).toBe(
@@ -274,7 +275,7 @@ describe('words of the tables at an index', () => {
     ['W', 'power', resistor, []],
     ['%', 'fraction', all, []],
     ['кОм', 'resistance', resistor, ['soviet']],
-    ['farad', 'capacitance', lexiconFor().bodies.bitsOf(['aluminium']), []],
+    ['farad', 'capacitance', lexiconFor().bodies.bitsOf(['aluminium', 'double-layer']), []],
   ])('%s is a unit of %s', (text, quantity, bodies, origins) => {
     const scan = scanFor(text);
     const found = unitsFoundAt(scan, 0).filter(({ word }) => word === text);
