@@ -198,9 +198,9 @@ export const rangeBar = (drawing: RangeBar): Element => {
 /** A range bar as the text of an SVG. */
 export const rangeBarSvg = (drawing: RangeBar): string => toHtml(rangeBar(drawing));
 
-/** The bar alone, for a table cell that says the ends beside it; `name` says what the tick shows. */
+/** The bar alone in whole pixels, for a table cell that says the ends beside it; `name` says what the tick shows. */
 export const rangeBarCell = (range: Range, axis: Axis, name: string): string => {
-  const at = (value: number): number => 1 + placeOn(axis, value) * 118;
+  const at = (value: number): number => Math.round(1 + placeOn(axis, value) * 118);
   const [left, middle, right] = [at(range.min), at(range.typ), at(range.max)];
   const drawn =
     right - left < 2

@@ -131,11 +131,6 @@ export const partsDrawing = (
       width: Math.ceil(width),
       height: Math.ceil(height),
       viewBox: `${-EDGE} ${toTenth(top - EDGE)} ${Math.ceil(width)} ${Math.ceil(height)}`,
-      fill: 'none',
-      stroke: 'currentColor',
-      'stroke-width': 1.3,
-      'stroke-linejoin': 'round',
-      'stroke-linecap': 'round',
       'data-px-per-mm': scale,
     },
     parts.map(({ name }, part) => {

@@ -141,7 +141,32 @@ const MOST_TOGETHER = 400;
 /** Rows of one table that may stand on it all the same. */
 const FEW = 40;
 
-/** The tables of a source whose rows stand on a page of their own, because there are so many. */
+/** Rows of one table on one page of its own; more of them are parted into several. */
+const MOST_ON_A_PAGE = 500;
+
+/** Some of the rows of one table that rest on a source: those of one page of their own. */
+export interface CitedPage {
+  cited: readonly Citation[];
+  /** Which page it is, from 1, of how many. */
+  number: number;
+  of: number;
+  /** Rows before those of this page. */
+  before: number;
+}
+
+/** The rows of one table in as few pages as hold them, evenly full. */
+export const citedPages = (rows: readonly Citation[]): CitedPage[] => {
+  const of = Math.ceil(rows.length / MOST_ON_A_PAGE);
+  const each = Math.ceil(rows.length / of);
+  return Array.from({ length: of }, (_, index) => ({
+    cited: rows.slice(index * each, (index + 1) * each),
+    number: index + 1,
+    of,
+    before: index * each,
+  }));
+};
+
+/** The tables of a source whose rows stand on pages of their own, because there are so many. */
 export const tablesApart = (rows: readonly Citation[]): TableName[] =>
   rows.length <= MOST_TOGETHER
     ? []
