@@ -80,7 +80,14 @@ const benchParts = ({ benchWords }: Catalogue, text: string): Markup[] => {
     : [section('At the bench', linkList(links.map(({ page, title }) => link(page, title))))];
 };
 
-/** Pages of the codes in a mark: its own, then those of the codes that its readings see in it. */
+/** Words of a mark that may be codes, having a figure. */
+const wordsWithFigures = (mark: string): string[] =>
+  mark.split(/\s+/u).filter((word) => /\d/u.test(word));
+
+/**
+ * Pages of the codes in a mark: its own, then those of the codes that its readings see in it, or,
+ * where it is not read as a whole, of the words in it that are codes by themselves.
+ */
 const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Reading[]): Markup[] => {
   const codes = listedCodes(catalogue);
   // A letter beside the resistance of a potentiometer is its taper and no tolerance.
@@ -93,6 +100,7 @@ const codeLinks = (catalogue: Catalogue, mark: string, readings: readonly Readin
   const texts = [
     mark,
     ...readings.flatMap(({ evidence }) => evidence.map(({ text }) => text.trim())),
+    ...(readings.length === 0 ? wordsWithFigures(mark) : []),
   ];
   const pages = new Set(texts.map(pageOf).filter((page) => page !== undefined));
   return [...pages].map((page) => link(codePath(page), `The code ${page.code}`));

@@ -27,6 +27,13 @@ test.each([
   expect(html.includes('As a marking')).toBe(isRead);
 });
 
+test.each([
+  ['negative temperature coefficient N750', 'The code N750'],
+  ['capacitor with 103Z on it wanted', 'The code 103'],
+])('“%s” leads to the code that stands in it', (text, page) => {
+  expect(answerTo(catalogue, text).rest().map(toHtml).join('')).toContain(page);
+});
+
 test('what was found for a row is found once, whatever it is, and anew for another row', () => {
   let asked = 0;
   const found = remembered((row: { name: string }) => {

@@ -52,6 +52,16 @@ test.each([
   ['are tantalums dangerous', '/cautions/#tantalum-fire'],
   ['what does MFD mean', '/read/unit-words/'],
   ['5 band resistor', '/read/colours/'],
+  ['negative temperature coefficient', '/read/class1-codes/'],
+  ['bulging cap', '/cautions/#electrolytic-vent'],
+  ['corroded board', '/cautions/#leaked-electrolyte'],
+  ['axial to radial', '/findings/#lead-pitch'],
+  ['silver mica disease', '/look/mica-in-if-can/'],
+  ['doorknob capacitor', '/look/ceramic-doorknob/'],
+  ['electrolytic 50 years old still ok', '/look/readings/'],
+  ['leakage current limit 100uF 63V', '/data/leakage-limits/'],
+  ['how hot may a resistor get', '/sums/resistor-limits/'],
+  ['parallel caps', '/sums/two-together/'],
 ])('“%s” leads to %s', (text, path) => {
   expect(answerHtml(slice, text)).toContain(`href="${path}"`);
 });
