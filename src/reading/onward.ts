@@ -25,7 +25,11 @@ import { kindOnward } from './kind-onward.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 
 /** The query that carries a reading to the pages about what replaces a part of a type. */
-const readingQuery = (catalogue: Catalogue, reading: Reading, type: TypeId): URLSearchParams => {
+export const readingQuery = (
+  catalogue: Catalogue,
+  reading: Reading,
+  type: TypeId,
+): URLSearchParams => {
   const { capacitance } = reading;
   const tolerance = toleranceTold(reading);
   const rated = ratingTold(catalogue, reading, [type]);
@@ -82,6 +86,16 @@ const lookQuery = ({ capacitance }: Reading): string =>
     ? ''
     : `?${new URLSearchParams({ capacitance: writeQuantity(exactly(capacitance.typ), 'F') }).toString()}`;
 
+/** Types that a part may be of by what its marking says of value and voltage, unknown ones first. */
+export const typesThatMayBe = (catalogue: Catalogue, reading: Reading): TypeRow[] => {
+  const value = reading.capacitance?.typ ?? 0;
+  const volts = reading.ratedVoltage?.typ ?? 0;
+  return Object.values(catalogue.types)
+    .filter((type) => value >= type.old_c_min && value <= type.old_c_max)
+    .filter(({ family }) => familyBears(catalogue, family, volts))
+    .toSorted((a, b) => b.union_of.length - a.union_of.length);
+};
+
 /**
  * Types to choose from where the marking does not say what the part is, unknown ones first.
  * @param having what an address says of another part in place of one of a type, where one is asked about
@@ -90,14 +104,8 @@ export const typeChoice = (
   catalogue: Catalogue,
   reading: Reading,
   having: (type: TypeRow) => URLSearchParams = () => new URLSearchParams(),
-): Markup => {
-  const value = reading.capacitance?.typ ?? 0;
-  const volts = reading.ratedVoltage?.typ ?? 0;
-  const possible = Object.values(catalogue.types)
-    .filter((type) => value >= type.old_c_min && value <= type.old_c_max)
-    .filter(({ family }) => familyBears(catalogue, family, volts))
-    .toSorted((a, b) => b.union_of.length - a.union_of.length);
-  return h(
+): Markup =>
+  h(
     'div',
     { class: 'onward' },
     h(
@@ -108,14 +116,13 @@ export const typeChoice = (
       ', or, for what replaces it, choose:',
     ),
     chips(
-      possible.map((type) => {
+      typesThatMayBe(catalogue, reading).map((type) => {
         const query = [...readingQuery(catalogue, reading, type.id), ...having(type)];
         const end = asked(new URLSearchParams(query));
         return h('a', { href: href(`/replace/${type.id}/${end}`) }, type.short_name);
       }),
     ),
   );
-};
 
 /** Where a part of a type and value may sit, each with what replaces it there. */
 const placeLinks = (

@@ -14,6 +14,7 @@ import { benchPages } from './bench-words.ts';
 import { devicePieces, TYPE_NUMBER } from './device-pieces.ts';
 import { answerInPlaceOf } from './in-place-of/answer.ts';
 import { kindLinks } from './kinds.ts';
+import { placedMarkup, placedPart, type PlacedPart } from './in-its-place.ts';
 import { findNames } from './names.ts';
 import { isKnown, typeNumberIn, type TypeNumber } from './type-number.ts';
 
@@ -170,6 +171,38 @@ const isOfKind = (
   !calls(types, text) &&
   !calls(positions, text);
 
+/** Whether a text is, or names, a device by its type number. */
+const isDevice = (number: TypeNumber | undefined): boolean =>
+  number !== undefined && (number.sure || number.devices.length > 0);
+
+const asMarking = (catalogue: Catalogue, readings: readonly Reading[], habit?: Habit): Markup =>
+  section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)));
+
+/** Links to the pages of the codes in a mark. */
+const codeParts = (catalogue: Catalogue, mark: string, readings: readonly Reading[]): Markup[] => {
+  const codes = codeLinks(catalogue, mark, readings);
+  return codes.length > 0 ? [section('Codes', linkList(codes))] : [];
+};
+
+/** What is said to a part that is told with its place: what stands in there, then how it is read. */
+const placedAnswer = (
+  catalogue: Catalogue,
+  text: string,
+  placed: PlacedPart,
+  habit?: Habit,
+): Answered => {
+  const readings = placed.readings.slice(0, MOST.readings);
+  return {
+    first: [
+      section('Where it sits', ...placedMarkup(catalogue, placed)),
+      asMarking(catalogue, readings, habit),
+    ],
+    sure: readings[0]?.sure === 'sure',
+    whole: false,
+    rest: () => [...codeParts(catalogue, placed.mark, readings), ...benchParts(catalogue, text)],
+  };
+};
+
 /** What the box on the first page says to a text, in two turns, the first of them soon known. Never throws. */
 export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Answered => {
   const trimmed = text.trim();
@@ -183,26 +216,23 @@ export const answerTo = (catalogue: Catalogue, text: string, habit?: Habit): Ans
       rest: nothing,
     };
   const mark = askedMark(trimmed);
-  const readings = looksLikeMarking(mark)
-    ? readMarking(catalogue, mark).filter(saysMore).slice(0, MOST.readings)
-    : [];
+  const all = looksLikeMarking(mark) ? readMarking(catalogue, mark) : [];
+  const readings = all.filter(saysMore).slice(0, MOST.readings);
   const number = typeNumberIn(catalogue, mark, readings);
+  const placed = isDevice(number) ? undefined : placedPart(catalogue, mark, all[0]);
+  if (placed !== undefined) return placedAnswer(catalogue, trimmed, placed, habit);
   const devices = devicePieces(catalogue, mark, number);
   const title = /\d/u.test(mark) ? TYPE_NUMBER : 'Devices';
   const named = devices.length > 0 ? [section(title, ...devices)] : [];
   const folded = number?.sure === true && unlikelyMarkup(catalogue, readings, habit);
   if (folded !== false)
     return { first: [...named, folded], sure: true, whole: false, rest: nothing };
-  const read =
-    readings.length > 0
-      ? [section('As a marking', ...readings.map((one) => readingMarkup(catalogue, one, habit)))]
-      : [];
+  const read = readings.length > 0 ? [asMarking(catalogue, readings, habit)] : [];
   const isValue = isValueFirst(number, readings[0]);
   const rest = (): Markup[] => {
-    const codes = codeLinks(catalogue, mark, readings);
     const parts = [nameParts(catalogue, trimmed), kindParts(catalogue, trimmed, readings)] as const;
     return [
-      ...(codes.length > 0 ? [section('Codes', linkList(codes))] : []),
+      ...codeParts(catalogue, mark, readings),
       ...benchParts(catalogue, trimmed),
       ...(isOfKind(catalogue, trimmed) ? parts.toReversed() : parts).flat(),
     ];

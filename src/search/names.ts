@@ -100,6 +100,24 @@ export const findNamesAmong = <T extends NamedType, P extends NamedPosition>(
 };
 
 /**
+ * The positions that every telling word of a place names, those first that most words of the whole
+ * text name, and of these the ones whose names say the least besides.
+ */
+export const namingAll = <P extends NamedPosition>(
+  positions: readonly P[],
+  place: string,
+  text: string,
+): P[] => {
+  const words = tellingWords(place);
+  const all = tellingWords(text);
+  return positions
+    .filter((row) => words.every((word) => matches(word, positionWords(row).words)))
+    .map((row) => ({ row, score: score(all, positionWords(row)) }))
+    .toSorted((a, b) => b.score - a.score)
+    .map(({ row }) => row);
+};
+
+/**
  * Share of the words of a text, those with figures aside, that name one of some types and positions.
  * @returns 0 to 1; 1 where the text has no such words
  */
