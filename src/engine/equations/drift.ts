@@ -33,13 +33,19 @@ export const driftByLimits = (change: Range): Range => {
   return { min: 0, typ: width / 2, max: width };
 };
 
+/** Decades of hours that a part has aged for; under one hour it has not. */
+export const agedDecades = (hours: number): number => Math.max(0, Math.log10(hours));
+
+/** The law loses its whole capacitance at some time; something is always left. */
+const MOST_LOST = 0.99;
+
 /**
  * Loss of capacitance (fraction) by ageing in decades of hours.
  * @param rate fraction per decade
- * @param hours since the part was last hot; under one hour nothing is lost
+ * @param hours since the part was last hot
  */
 export const ageingLoss = (rate: Range, hours: number): Range => {
-  const decades = Math.max(0, Math.log10(hours));
-  const lost = (perDecade: number): number => Math.min(0.99, perDecade * decades);
+  const decades = agedDecades(hours);
+  const lost = (perDecade: number): number => Math.min(MOST_LOST, perDecade * decades);
   return { min: lost(rate.min), typ: lost(rate.typ), max: lost(rate.max) };
 };

@@ -1,4 +1,4 @@
-import { mapFalling, mapRising, type Range } from '../quantities/range.ts';
+import { lesserOf, mapFalling, mapRising, type Range } from '../quantities/range.ts';
 import { shareOf } from './divider.ts';
 import { edgeByCurrent } from './edge.ts';
 import { REFERENCE_CELSIUS } from './reference.ts';
@@ -32,12 +32,7 @@ export const insulationResistance = (
   cap?: Range,
 ): Range => {
   const byDielectric = mapRising(timeConstant, (tau) => tau / capacitance);
-  if (cap === undefined) return byDielectric;
-  return {
-    min: Math.min(byDielectric.min, cap.min),
-    typ: Math.min(byDielectric.typ, cap.typ),
-    max: Math.min(byDielectric.max, cap.max),
-  };
+  return cap === undefined ? byDielectric : lesserOf(byDielectric, cap);
 };
 
 /**

@@ -1,7 +1,7 @@
 import { timesTheVoltage } from '../assessment/made.ts';
 import type { Part } from '../assessment/parts.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
+import { exactly, lesserOf, mapFalling, scale, type Range } from '../quantities/range.ts';
 import {
   conditionOf,
   knowledgeOf,
@@ -24,12 +24,7 @@ export const alternatingRating = (part: Part, circumstances: Circumstances): Ran
   const byShare = scale(share, part.ratedVoltage);
   const start = rangeOf(circumstances, part, CORONA);
   if (start === undefined) return byShare;
-  const corona = scale(start, timesTheVoltage(part));
-  return {
-    min: Math.min(byShare.min, corona.min),
-    typ: Math.min(byShare.typ, corona.typ),
-    max: Math.min(byShare.max, corona.max),
-  };
+  return lesserOf(byShare, scale(start, timesTheVoltage(part)));
 };
 
 const isExempt = (part: Part, circumstances: Circumstances): boolean =>

@@ -1,6 +1,12 @@
 import type { Part } from '../assessment/parts.ts';
 import type { PropertyId } from '../catalogue.ts';
-import { ageingLoss, driftByLimits, driftBySlope, driftWithResistor } from '../equations/drift.ts';
+import {
+  agedDecades,
+  ageingLoss,
+  driftByLimits,
+  driftBySlope,
+  driftWithResistor,
+} from '../equations/drift.ts';
 import { centsOfDrift } from '../equations/pitch.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
 import { add, type Range } from '../quantities/range.ts';
@@ -125,11 +131,11 @@ export const ageing: FindingModel = {
   },
   working: (part, circumstances, value) => {
     const rate = rangeOf(circumstances, part, 'ageing');
-    const years = conditionOf(circumstances, 'years').typ;
     if (rate === undefined || rate.max === 0) {
       return `over the part's life: ${formatQuantity(value, 'fraction')}`;
     }
-    const decades = Math.log10(years / HOUR);
+    const since = part.age ?? conditionOf(circumstances, 'years').typ;
+    const decades = agedDecades(since / HOUR);
     return (
       `${formatQuantity(rate, 'fraction')} per decade of hours × ` +
       `${formatValue(decades, 'grade')} decades = ${formatQuantity(value, 'fraction')}`

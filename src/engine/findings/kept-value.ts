@@ -22,9 +22,10 @@ export const keptValue: FindingModel = {
       .map(({ cause, factor }) => ({ cause, move: moveOf(factor) }))
       .filter(({ move }) => Math.max(-move.min, move.max) >= SMALLEST)
       .map(({ cause, move }) => `${cause} ${formatQuantity(move, 'fraction')}`);
+    const moved = moves.length === 0 ? 'nothing moves it' : moves.join(', ');
     const least = value.min / conditionOf(circumstances, 'needed').typ;
     return (
-      `${formatValue(part.capacitance, 'F')} marked; ${moves.join(', ')}: ` +
+      `${formatValue(part.capacitance, 'F')} marked; ${moved}: ` +
       `${formatQuantity(value, 'F')}, at the worst ${formatValue(least, 'ratio')} what is needed`
     );
   },

@@ -1,6 +1,6 @@
 import type { Part } from '../assessment/parts.ts';
 import { formatQuantity, formatValue } from '../quantities/index.ts';
-import { exactly, mapFalling, scale, type Range } from '../quantities/range.ts';
+import { exactly, lesserOf, mapFalling, scale, type Range } from '../quantities/range.ts';
 import { conditionOf, rangeOf, type Circumstances, type FindingModel } from './model.ts';
 
 const SHARE = 'reverse-voltage';
@@ -12,11 +12,7 @@ export const reverseWithstood = (part: Part, circumstances: Circumstances): Rang
   const most = rangeOf(circumstances, part, MOST);
   const byShare = share && scale(share, part.ratedVoltage);
   if (byShare === undefined || most === undefined) return byShare ?? most;
-  return {
-    min: Math.min(byShare.min, most.min),
-    typ: Math.min(byShare.typ, most.typ),
-    max: Math.min(byShare.max, most.max),
-  };
+  return lesserOf(byShare, most);
 };
 
 const isPolar = (part: Part, { catalogue }: Circumstances): boolean =>

@@ -56,6 +56,13 @@ export const overPositive = (a: Range, b: Range): Range => ({
   max: a.max / b.min,
 });
 
+/** The lesser of two, end by end: what two separate limits leave. */
+export const lesserOf = (a: Range, b: Range): Range => ({
+  min: Math.min(a.min, b.min),
+  typ: Math.min(a.typ, b.typ),
+  max: Math.min(a.max, b.max),
+});
+
 /** The smallest range that holds all of the given ones; the typical value is the middle one. */
 export const hull = (ranges: readonly [Range, ...Range[]]): Range => {
   const typical = ranges.map((range) => range.typ).sort((a, b) => a - b);

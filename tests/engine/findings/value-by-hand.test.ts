@@ -70,6 +70,14 @@ const cases: Record<string, ByHand> = {
     figures: '1 %, 0.5 %, 2 ×',
     properties: [],
   },
+  'a microfarad that nothing moves': {
+    finding: 'kept-value',
+    spoiling: microfarad(),
+    value: [1e-6, 1e-6, 1e-6],
+    figures: '1 µF, 1 µF, 1 ×',
+    words: 'nothing moves it',
+    properties: [],
+  },
   '−20 and +25 % of a microfarad': {
     finding: 'kept-value',
     spoiling: microfarad({ part: { tolerance } }),
@@ -304,6 +312,8 @@ const cases: Record<string, ByHand> = {
       conditions: { years: 1e4 * HOUR },
     }),
     value: [0.03, 0.06, 0.12],
+    // By its own age, whatever is still to come.
+    figures: '1–4 %, 3, 3–12 %',
     properties: ['ageing'],
   },
   '10 to 30 % over its life, where it does not age by decades': {
