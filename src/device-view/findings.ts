@@ -1,5 +1,6 @@
 import { link } from '../components/link.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
+import { basisName } from '../engine/basis-name.ts';
 import {
   filledDeviceSum,
   type Catalogue,
@@ -12,7 +13,7 @@ import {
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow } from '../schemas/devices.ts';
 import { findingBar } from '../substitution/finding-bar.ts';
-import { BASIS, figureText, spreadWords, tableOfFindings } from '../substitution/finding-table.ts';
+import { figureText, spreadWords, tableOfFindings } from '../substitution/finding-table.ts';
 import { printLimit, printMargin } from '../substitution/phrases.ts';
 import { sourceMarks } from '../substitution/shown.ts';
 import { midSentence } from '../text/mid-sentence.ts';
@@ -37,7 +38,7 @@ const weakestWords = ({ basis, weakest }: Finding, { catalogue }: DeviceShown): 
 
 /** What a finding rests on, and from which sources. */
 export const grounds = (finding: Finding, shown: DeviceShown): Markup[] => [
-  finding.missing.length > 0 ? 'no figure' : BASIS[finding.basis],
+  finding.missing.length > 0 ? 'no figure' : basisName(finding.basis),
   weakestWords(finding, shown),
   spreadWords(finding, shown.habit),
   ...sourceMarks(finding.sources, shown.cited),

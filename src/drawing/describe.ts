@@ -1,4 +1,4 @@
-import { listed } from '../text/words.ts';
+import { capital, listed } from '../text/words.ts';
 import { forms } from './forms/index.ts';
 import type { Form } from './forms/form.ts';
 import type { Colours, PartSpec, PolarityMark } from './spec.ts';
@@ -47,6 +47,5 @@ export const partInWords = (spec: PartSpec, colours: Colours = () => undefined):
     polarity === undefined ? '' : POLARITY_WORDS[polarity],
     marking === undefined || marking.length === 0 ? '' : `marked “${marking.join(' / ')}”`,
   ].filter((fact) => fact !== '');
-  const said = facts.join(', ');
-  return said.charAt(0).toUpperCase() + said.slice(1);
+  return capital(facts.join(', '));
 };

@@ -51,7 +51,6 @@ const choiceField = (letter: 'a' | 'b'): Markup =>
     h('select', {
       id: `field-compare-${letter}`,
       name: letter,
-
       'aria-describedby': `compare-${letter}-note`,
     }),
     h('small', { id: `compare-${letter}-note`, class: 'hint', 'aria-live': 'polite' }),

@@ -1,4 +1,5 @@
-import type { Assessment, Finding, Range } from '../engine/index.ts';
+import type { Assessment, Finding } from '../engine/index.ts';
+import { isSameRange } from '../engine/quantities/range.ts';
 
 /** Key of the address under which two parts stand side by side, as `pp-film-foil,have`. */
 export const compareKey = 'compare';
@@ -45,12 +46,9 @@ export interface BesideRow {
   apart: 'verdict' | 'figure' | 'nothing';
 }
 
-const sameRange = (one: Range | undefined, other: Range | undefined): boolean =>
-  one?.min === other?.min && one?.typ === other?.typ && one?.max === other?.max;
-
 const apartIn = (a: Finding, b: Finding): BesideRow['apart'] => {
   if (a.verdict !== b.verdict) return 'verdict';
-  return sameRange(a.standIn, b.standIn) ? 'nothing' : 'figure';
+  return isSameRange(a.standIn, b.standIn) ? 'nothing' : 'figure';
 };
 
 const APART: readonly BesideRow['apart'][] = ['verdict', 'figure', 'nothing'];

@@ -1,4 +1,5 @@
 import { link } from '../components/link.ts';
+import { basisName } from '../engine/basis-name.ts';
 import { verdictWords } from '../components/verdict-shape.ts';
 import {
   formatValue,
@@ -9,19 +10,13 @@ import {
   type Range,
   type SourceId,
 } from '../engine/index.ts';
+import { isSameRange } from '../engine/quantities/range.ts';
 import { h, type Child, type Markup } from '../markup/node.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { inHabit } from '../text/in-habit.ts';
 import { findingBar } from './finding-bar.ts';
 import { type AnyPart, printLimit, printMargin, printRange, printTypical } from './phrases.ts';
 import { demandLink, sourceMarks, typeName, type Shown } from './shown.ts';
-
-/** Words for what a finding rests on. */
-export const BASIS = {
-  published: 'published',
-  'common-practice': 'common practice',
-  memory: 'from memory',
-} as const;
 
 /** How much a demand weighs: a stand-in is kept out where it breaks a "must". */
 const WEIGHTS = { hard: 'must', strong: 'should', mild: 'better if' } as const;
@@ -46,10 +41,10 @@ const basisWords = <P extends AnyPart>(
   { basis, sources }: Finding,
   { shown }: TableParts<P>,
 ): string => {
-  if (basis !== 'published') return BASIS[basis];
+  if (basis !== 'published') return basisName(basis);
   const kinds = sources.map((source) => shown.catalogue.sources[source]?.kind);
-  if (kinds.some((kind) => kind !== 'trade' && kind !== 'identity')) return BASIS.published;
-  return kinds.includes('trade') ? BASIS['common-practice'] : 'arithmetic';
+  if (kinds.some((kind) => kind !== 'trade' && kind !== 'identity')) return basisName(basis);
+  return kinds.includes('trade') ? basisName('common-practice') : 'arithmetic';
 };
 
 /** Which figures are known no better, where those of others are. */
@@ -138,12 +133,10 @@ const findingRows = <P extends AnyPart>(
   ];
 };
 
-const sameRange = (a: Range | undefined, b: Range | undefined): boolean =>
-  a !== undefined && b !== undefined && a.min === b.min && a.typ === b.typ && a.max === b.max;
-
 /** Met without anything to compare: a yes, or a figure that the old part had as well. */
 const isPlainlyMet = ({ verdict, unit, original, standIn }: Finding): boolean =>
-  verdict === 'fits' && (unit === 'grade' || sameRange(original, standIn));
+  verdict === 'fits' &&
+  (unit === 'grade' || (standIn !== undefined && isSameRange(original, standIn)));
 
 const plainlyMetRow = <P extends AnyPart>(
   findings: readonly Finding[],

@@ -3,7 +3,6 @@ import { cautionMarkup } from '../components/caution-markup.ts';
 import { link } from '../components/link.ts';
 import type { Judgement } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
-
 import type { KindPositionRow } from '../schemas/kinds.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import { sentence } from '../text/words.ts';

@@ -14,6 +14,7 @@ import {
   type Unit,
 } from '../engine/index.ts';
 import { inHabit } from '../text/in-habit.ts';
+import { midSentence } from '../text/mid-sentence.ts';
 import { listed } from '../text/words.ts';
 
 /** Shares below this are as good as none: no limit lies near, and more digits would say nothing. */
@@ -107,7 +108,7 @@ const straddles = ({ standIn, limit }: Finding): boolean =>
  * where the ends of the figure lie on both sides of the limit.
  */
 export const reasonPhrase = (finding: Finding, habit?: Habit): string => {
-  const name = finding.name.charAt(0).toLowerCase() + finding.name.slice(1);
+  const name = midSentence(finding.name);
   if (finding.standIn === undefined) return `${name}, which is not known`;
   if (finding.unit === 'grade') return finding.working;
   const notes = [

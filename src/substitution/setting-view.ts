@@ -62,7 +62,7 @@ const row = (
 };
 
 /** In words, what is carried over and between which terminals. */
-const ruleOf = (circumstances: KindCircumstances, habit?: Habit): string => {
+const carriedInWords = (circumstances: KindCircumstances, habit?: Habit): string => {
   const { 'old-setting': reading, 'old-total': total } = circumstances.conditions;
   const [set, whole] = [reading?.typ ?? NaN, total?.typ ?? NaN];
   if (set > whole)
@@ -99,7 +99,7 @@ export const settingMarkup = (
     ),
   );
   return [
-    h('p', {}, ruleOf(circumstances, habit)),
+    h('p', {}, carriedInWords(circumstances, habit)),
     usable.length === 0
       ? h('p', {}, 'No trimmer made today fits here as it stands.')
       : h(

@@ -7,6 +7,7 @@ import {
   type Unit,
 } from '../engine/quantities/index.ts';
 import type { ConditionRow, DemandRow } from '../schemas/positions.ts';
+import { midSentence } from './mid-sentence.ts';
 import { printNumber } from './numbers.ts';
 
 /** How much of a unit of the tables goes into the SI unit that quantities are printed from. */
@@ -36,7 +37,7 @@ export const demandLimit = (catalogue: Catalogue, demand: DemandRow): string => 
   const condition = catalogue.conditionDefinitions[demand.limit_of];
   if (condition) {
     const factor = demand.limit ?? 1;
-    const name = `the ${condition.name.charAt(0).toLowerCase()}${condition.name.slice(1)}`;
+    const name = `the ${midSentence(condition.name)}`;
     return factor === 1 ? `${bound} ${name}` : `${bound} ${printNumber(factor)} × ${name}`;
   }
   const { limit, limit_high } = demand;

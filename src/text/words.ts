@@ -1,3 +1,7 @@
+import { capital } from '../engine/quantities/text.ts';
+
+export { capital };
+
 /** A number of things: `1 row`, `3 rows`. */
 export const countOf = (count: number, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 ? one : many}`;
@@ -10,13 +14,6 @@ export const listed = (words: readonly string[], last = 'and'): string =>
 
 /** Words as addresses and anchors have them: `hold and integrate` as `hold-and-integrate`. */
 export const hyphenated = (words: string): string => words.replaceAll(' ', '-');
-
-/** The sign of micro, whose capital looks like an M. */
-const MICRO = /^[µμ]/u;
-
-/** With a capital at the start, the rest left alone. */
-export const capital = (text: string): string =>
-  MICRO.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 
 /**
  * A text of the tables, which are plain ASCII, with the signs of its units: `100 uF at 85 degC` is

@@ -18,6 +18,9 @@ describe('a finding as a reason', () => {
     [{ standIn: { min: 2, typ: 2, max: 2 } }, 'life used up 200 % (at most 100 % allowed)'],
     [{ limit: {} }, 'life used up 20–280 %'],
     [{ standIn: undefined }, 'life used up, which is not known'],
+    // An abbreviation keeps its capitals.
+    [{ name: 'ESR in its window', limit: {} }, 'ESR in its window 20–280 %'],
+    [{ name: 'AC voltage against its kind', limit: {} }, 'AC voltage against its kind 20–280 %'],
     // A yes or no is told by its working.
     [{ unit: 'grade', working: 'polar part' }, 'polar part'],
   ])('%j: %s', (change, words) => {

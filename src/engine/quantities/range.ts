@@ -56,6 +56,10 @@ export const overPositive = (a: Range, b: Range): Range => ({
   max: a.max / b.min,
 });
 
+/** Whether two ranges are one and the same, or neither is there. */
+export const isSameRange = (a: Range | undefined, b: Range | undefined): boolean =>
+  a?.min === b?.min && a?.typ === b?.typ && a?.max === b?.max;
+
 /** The lesser of two, end by end: what two separate limits leave. */
 export const lesserOf = (a: Range, b: Range): Range => ({
   min: Math.min(a.min, b.min),

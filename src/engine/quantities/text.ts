@@ -29,5 +29,9 @@ export const skipSpaces = (text: string, from: number): number => {
   return index;
 };
 
-/** A text with its first letter as a capital. */
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+/** The sign of micro, whose capital looks like an M. */
+const MICRO = /^[µμ]/u;
+
+/** A text with a capital at the start, the rest left alone. */
+export const capital = (words: string): string =>
+  MICRO.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);

@@ -9,7 +9,7 @@ import {
 import type { Part } from '../../assessment/parts.ts';
 import { voltageKindOf } from '../../candidates/voltage-kind.ts';
 import type { Basis } from '../../catalogue.ts';
-import { basisName } from '../basis-name.ts';
+import { basisName } from '../../basis-name.ts';
 import { choice, noteIf, quantity, withFacts } from '../sum.ts';
 
 interface Facts extends DeratingRules {

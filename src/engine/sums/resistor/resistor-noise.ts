@@ -1,7 +1,7 @@
 import type { Basis, Catalogue } from '../../catalogue.ts';
 import { noiseOfResistor, currentNoise, thermalNoise } from '../../equations/resistor.ts';
 import { mapRising, type Range } from '../../quantities/range.ts';
-import { basisName } from '../basis-name.ts';
+import { basisName } from '../../basis-name.ts';
 import type { Curve, SumPlot } from '../picture.ts';
 import { noteIf, quantity, withFacts, type SumTable } from '../sum.ts';
 

@@ -1,7 +1,7 @@
 import type { Basis, Catalogue } from '../../catalogue.ts';
 import { changeByVoltage } from '../../equations/resistor.ts';
 import { exactly, type Range } from '../../quantities/range.ts';
-import { basisName } from '../basis-name.ts';
+import { basisName } from '../../basis-name.ts';
 import { noteIf, quantity, withFacts } from '../sum.ts';
 
 const EACH_VOLT = 'voltage-change';

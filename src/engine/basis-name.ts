@@ -1,4 +1,4 @@
-import type { Basis } from '../catalogue.ts';
+import type { Basis } from './catalogue.ts';
 
 const NAMES: Readonly<Record<Basis, string>> = {
   published: 'published',
