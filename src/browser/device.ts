@@ -1,5 +1,6 @@
 import './older-browsers.ts';
 import { given } from './address/address-bar.ts';
+import { listenForSought } from './address/sought.ts';
 import { hasHabit, listenForHabit } from './kept/habits.ts';
 import { byId } from './page/by-id.ts';
 import { copyLinkButton } from './page/copy-link.ts';
@@ -14,6 +15,7 @@ const { update, showFields } = reckonerOn(
 );
 
 enlivenNumbers({ update, showFields });
+listenForSought(update);
 copyLinkButton(byId('copy-link', HTMLButtonElement), byId('copied', HTMLElement));
 listenForHabit(update);
 if (given.size > 0 || hasHabit()) update();

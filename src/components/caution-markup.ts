@@ -1,4 +1,4 @@
-import { h, type Markup } from '../markup/node.ts';
+import { h, type Attributes, type Markup } from '../markup/node.ts';
 import type { CautionRow } from '../schemas/cautions.ts';
 import { capital, sentence } from '../text/words.ts';
 import { basisMark } from './basis-mark.ts';
@@ -9,16 +9,18 @@ export interface CautionOptions {
   level?: 2 | 3 | undefined;
   /** Without what is to be known of its sources: the page of all cautions has that. */
   brief?: boolean | undefined;
+  /** By what a script knows when it is due. */
+  due?: Attributes | undefined;
 }
 
 /** A caution with its heading, its words and how they are known. */
 export const cautionMarkup = (
   caution: CautionRow,
-  { level = 3, brief = false }: CautionOptions = {},
+  { level = 3, brief = false, due = {} }: CautionOptions = {},
 ): Markup =>
   h(
     'section',
-    { class: `caution caution-${caution.severity}`, id: caution.id },
+    { class: `caution caution-${caution.severity}`, id: caution.id, ...due },
     h(
       `h${level}`,
       {},

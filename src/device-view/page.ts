@@ -4,7 +4,13 @@ import { deviceCircumstances, type Catalogue, type DeviceAssessment } from '../e
 import { h, type Markup } from '../markup/node.ts';
 import type { DeviceRow, UseRow } from '../schemas/devices.ts';
 import { numbersForm } from '../substitution/numbers-form.ts';
-import { cautionsPart, dangerStrip, opening, part } from '../substitution/page-pieces.ts';
+import {
+  addingPart,
+  cautionsPart,
+  dangerStrip,
+  opening,
+  part,
+} from '../substitution/page-pieces.ts';
 import { midSentence } from '../text/mid-sentence.ts';
 import { sentence } from '../text/words.ts';
 import { deviceAnswer } from './answer.ts';
@@ -43,6 +49,7 @@ export const devicePage = (
       [
         { id: 'stand-ins', word: 'Stand-ins' },
         { id: 'asks', word: 'What is asked' },
+        { id: 'add', word: 'Add to a job', scripted: true },
       ],
       link(`/devices/${old.id}/`, `About the ${old.name}`),
     ),
@@ -53,6 +60,7 @@ export const devicePage = (
       usual: `/devices/uses/${use.id}/#numbers`,
     }),
     h('div', { id: 'results', class: 'results' }, ...deviceResults(shown)),
+    addingPart(),
     part(
       'asks',
       'What is asked here',

@@ -40,7 +40,7 @@ export const addingForm = (): Markup[] => [
   h(
     'p',
     { class: 'small quiet' },
-    'The type, the position and all numbers of yours on this page go with it. ',
+    'Its type, its place and all numbers of yours on this page go with it. ',
     h('button', {}, 'Add it'),
   ),
 ];

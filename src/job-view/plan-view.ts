@@ -10,10 +10,10 @@ import {
   type PlannedLine,
 } from '../job/index.ts';
 import { h, type Element } from '../markup/node.ts';
-import { capital, sentence, typeset } from '../text/words.ts';
+import { capital, sentence } from '../text/words.ts';
 import { answersMarkup } from './answers-view.ts';
 import { lineFieldsMarkup } from './line-fields-view.ts';
-
+import { oldWords } from './old-words.ts';
 import { remarksOf, type RemarkWords } from './remarks.ts';
 
 /** Lines of a plan that are alike in all that matters. */
@@ -180,10 +180,6 @@ export const planRow = (
 ): Element => {
   const { line, part, decision, standIn, state, missing } = group.planned;
   const finding = standIn === undefined ? undefined : decidingFinding(standIn);
-  const type = line.type === '' && part.family === 'device' ? (part.type ?? '') : line.type;
-  // Many lists have the type number in the column of values, which says it once more.
-  const said = new Set([words.typeName(type), line.value, line.volts]);
-  const old = [...said].filter((text) => text !== '');
   return h(
     'li',
     { class: 'plan-line', 'data-group': line.id },
@@ -199,7 +195,7 @@ export const planRow = (
           shortenDesignators(group.designators) || line.designators || 'No designator',
         ),
         ' ',
-        h('span', { class: 'quiet' }, typeset(old.join(' ')) || line.marking),
+        h('span', { class: 'quiet' }, oldWords(group.planned, words.typeName)),
         ' ',
         h('span', { class: 'decision' }, capital(decision)),
         standIn === undefined

@@ -9,7 +9,8 @@ import {
   type PlannedLine,
 } from '../job/index.ts';
 import { h, type Element, type Markup } from '../markup/node.ts';
-import { capital, sentence, typeset } from '../text/words.ts';
+import { capital, sentence } from '../text/words.ts';
+import { oldWords } from './old-words.ts';
 import { orderMarkup } from './order-view.ts';
 import { remarksOf, type RemarkWords } from './remarks.ts';
 import { cardTable } from './table.ts';
@@ -38,12 +39,10 @@ export const sampleMarkup = (plan: Plan, order: Order, words: RemarkWords): Elem
     'Plan of the invented board',
     ['Parts', 'Old part', 'Decision', 'What goes in', 'Why'],
     plan.lines.map((planned) => {
-      const { line, part, decision } = planned;
-      const type = line.type === '' && part.family === 'device' ? (part.type ?? '') : line.type;
-      const old = [words.typeName(type), line.value, line.volts].filter(Boolean).join(' ');
+      const { part, decision } = planned;
       return [
         shortenDesignators(part.designators),
-        typeset(old) || line.marking,
+        oldWords(planned, words.typeName),
         h('strong', {}, capital(decision)),
         h('span', {}, standInOf(planned, words)),
         whyOf(planned, words).join(' '),

@@ -10,7 +10,8 @@ export interface Element {
 type Attribute = string | number | boolean | undefined;
 export type Child = Markup | readonly Child[] | undefined | false;
 
-type Attributes = Readonly<Record<string, Attribute>>;
+/** Attributes as they are given; `undefined` and `false` are left out. */
+export type Attributes = Readonly<Record<string, Attribute>>;
 
 const isPiece = (child: Child): child is Markup =>
   typeof child === 'string' || (typeof child === 'object' && 'tag' in child);

@@ -16,6 +16,9 @@ export const escaped = (text: string): string =>
 /** Elements of HTML that have no content and no end tag. */
 const VOID = new Set(['br', 'hr', 'img', 'input', 'link', 'meta', 'wbr', 'col', 'source']);
 
+/** Strokes of a drawing, which within it may close themselves. */
+const DRAWN = new Set(['path', 'rect', 'circle', 'line', 'ellipse', 'polygon', 'polyline']);
+
 const startOf = ({ tag, attributes }: Element): string => {
   let start = `<${tag}`;
   for (const name of Object.keys(attributes)) {
@@ -30,6 +33,7 @@ export const toHtml = (markup: Markup): string => {
   if (typeof markup === 'string') return escaped(markup);
   let html = startOf(markup);
   if (VOID.has(markup.tag)) return html;
+  if (DRAWN.has(markup.tag) && markup.children.length === 0) return `${html.slice(0, -1)}/>`;
   for (const child of markup.children) html += toHtml(child);
   return `${html}</${markup.tag}>`;
 };

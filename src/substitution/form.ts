@@ -22,23 +22,27 @@ export interface Input {
   filled?: { text: string; from: Field['from'] };
 }
 
-/** The line under an input. */
-export const noteMarkup = ({ key, note, fault }: Omit<Input, 'label'>): Markup =>
-  h('small', { id: `${key}-note`, class: fault ? 'fault' : 'hint', 'aria-live': 'polite' }, note);
-
-/** How text is typed into a form of numbers, whole: nothing is completed or corrected. */
-export const typedAsIs = {
-  autocomplete: 'off',
-  autocapitalize: 'off',
-  spellcheck: 'false',
-} as const;
+/**
+ * The line under an input. Of a field that stands filled in the page its script ties the two together
+ * (`browser/page/typed-forms.ts`): nothing can be typed before, and pages have two dozen of them.
+ */
+export const noteMarkup = ({ key, note, fault, filled }: Omit<Input, 'label'>): Markup =>
+  h(
+    'small',
+    {
+      id: filled === undefined ? `${key}-note` : undefined,
+      class: fault ? 'fault' : 'hint',
+      'aria-live': filled === undefined ? 'polite' : undefined,
+    },
+    note,
+  );
 
 /** A field with its label and what is said below it. */
 export const inputMarkup = (input: Input): Markup => {
   const { key, label, fault, filled } = input;
   return h(
     'p',
-    { class: 'field', 'data-from': filled?.from },
+    { class: 'field', 'data-from': filled?.from === 'given' ? 'given' : undefined },
     h('label', { for: `field-${key}` }, label),
     h('input', {
       id: `field-${key}`,
@@ -46,7 +50,7 @@ export const inputMarkup = (input: Input): Markup => {
       value: filled?.text,
       // Nothing answers to it until the script of the page is there.
       readonly: filled !== undefined,
-      'aria-describedby': `${key}-note`,
+      'aria-describedby': filled === undefined ? `${key}-note` : undefined,
       'aria-invalid': fault ? 'true' : undefined,
     }),
     noteMarkup(input),

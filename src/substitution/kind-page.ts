@@ -16,7 +16,6 @@ import { kindFieldsFor, readKindAddress } from './kind-address.ts';
 import { kindAnswer } from './kind-answer.ts';
 import { judgeOldKind } from './kind-judged.ts';
 import { kindPath } from './kind-path.ts';
-import { typedAsIs } from './form.ts';
 import { carriesSetting, newTrimmerForm } from './new-trimmer.ts';
 import { numbersForm } from './numbers-form.ts';
 import {
@@ -54,11 +53,7 @@ const settingPart = (inside: readonly Markup[]): Markup =>
     h(
       'div',
       { class: 'script-only', hidden: true },
-      h(
-        'form',
-        { id: 'new-trimmer', class: 'numbers', novalidate: true, ...typedAsIs },
-        newTrimmerForm(),
-      ),
+      h('form', { id: 'new-trimmer', class: 'numbers' }, newTrimmerForm()),
     ),
   );
 

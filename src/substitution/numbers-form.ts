@@ -3,14 +3,7 @@ import type { Catalogue } from '../engine/index.ts';
 import { h, type Markup } from '../markup/node.ts';
 import { capital, countOf, sentence } from '../text/words.ts';
 import type { Field } from './field.ts';
-import {
-  fieldSets,
-  fieldsMarkup,
-  numbersInShort,
-  partNotes,
-  typedAsIs,
-  type FieldSet,
-} from './form.ts';
+import { fieldSets, fieldsMarkup, numbersInShort, partNotes, type FieldSet } from './form.ts';
 import { guidelineKey } from './keys.ts';
 
 /** Which derating guideline holds; capacitors alone have them. */
@@ -29,12 +22,22 @@ export const guidelineChoice = ({ guidelines }: Catalogue, chosen: string | unde
     h('small', { class: 'hint' }, 'how much of a rating to use'),
   );
 
+/**
+ * Numbers below the line that folds them, not within it: a style can then show them whole where there is
+ * room and on paper in any browser, for what stands within a closed `details` only newer ones can show.
+ */
+const foldedNumbers = (
+  { kind, summary }: { kind: 'assumed' | 'place'; summary: Markup },
+  inside: Markup,
+): Markup[] => [h('details', { class: kind }, summary), inside];
+
 /** Most boards have room enough, so its numbers stay out of the way until they are wanted. */
-const placeFields = ({ title, fields }: FieldSet): Markup =>
-  h(
-    'details',
-    { class: 'place' },
-    h('summary', {}, `${title}: ${countOf(fields.length, 'number')}`),
+const placeFields = ({ title, fields }: FieldSet): Markup[] =>
+  foldedNumbers(
+    {
+      kind: 'place',
+      summary: h('summary', {}, `${title}: ${countOf(fields.length, 'number')}`),
+    },
     h('fieldset', {}, h('legend', { class: 'hidden-text' }, title), fieldsMarkup(fields)),
   );
 
@@ -84,43 +87,46 @@ export const numbersForm = ({
       id: 'numbers',
       class: 'numbers',
       ...Object.fromEntries(Object.entries(about).map(([name, id]) => [`data-${name}`, id])),
-      novalidate: true,
-      ...typedAsIs,
     },
-    h(
-      'details',
-      { class: 'assumed' },
-      h('summary', { id: 'in-short' }, numbersInShort(fields)),
+    ...foldedNumbers(
+      {
+        kind: 'assumed',
+        summary: h('summary', { id: 'in-short' }, numbersInShort(fields)),
+      },
       h(
         'div',
-        { class: 'sets' },
-        sets
-          .filter((set) => set !== place)
-          .map((set) =>
-            h(
-              'fieldset',
-              {},
-              h('legend', {}, set.title),
-              fieldsMarkup(set.fields),
-              set.group === 'voltage' && withVoltage,
+        {},
+        h(
+          'div',
+          { class: 'sets' },
+          sets
+            .filter((set) => set !== place)
+            .map((set) =>
+              h(
+                'fieldset',
+                {},
+                h('legend', {}, set.title),
+                fieldsMarkup(set.fields),
+                set.group === 'voltage' && withVoltage,
+              ),
             ),
-          ),
-      ),
-      place && placeFields(place),
-      h(
-        'p',
-        { class: 'small quiet script-only', hidden: true },
-        'Everything follows as you type; a copied link carries your numbers. ',
-        h('button', { type: 'reset' }, 'Back to the usual numbers'),
-      ),
-      h(
-        'p',
-        { class: 'small quiet' },
-        link(usual, 'Where the usual numbers come from'),
-        '. ',
-        partNotes(fields)
-          .map(({ label, note }) => `${label}: ${sentence(note)}`)
-          .join(' '),
+        ),
+        ...(place === undefined ? [] : placeFields(place)),
+        h(
+          'p',
+          { class: 'small quiet script-only', hidden: true },
+          'Everything follows as you type; a copied link carries your numbers. ',
+          h('button', { type: 'reset' }, 'Back to the usual numbers'),
+        ),
+        h(
+          'p',
+          { class: 'small quiet' },
+          link(usual, 'Where the usual numbers come from'),
+          '. ',
+          partNotes(fields)
+            .map(({ label, note }) => `${label}: ${sentence(note)}`)
+            .join(' '),
+        ),
       ),
     ),
     withoutScripts(figures),

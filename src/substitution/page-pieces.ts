@@ -7,7 +7,6 @@ import type { KindPositionRow } from '../schemas/kinds.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import { sentence } from '../text/words.ts';
 import type { PageCaution } from './cautions.ts';
-import { typedAsIs } from './form.ts';
 import { judgementMarkup } from './judge-view.ts';
 
 /** Pieces that pages about stand-ins for any kind of part are made of. */
@@ -76,7 +75,7 @@ export const dangerStrip = (cautions: readonly PageCaution[]): Markup | undefine
       h('strong', { class: 'caution-word' }, 'Danger'),
       dangers.map((one) => [
         ' ',
-        h('a', { href: `#${one.caution.id}`, ...triggerData(one) }, one.caution.title),
+        h('a', { href: `#${one.caution.id}`, hidden: !one.due }, one.caution.title),
       ]),
     ),
   );
@@ -92,8 +91,7 @@ export const folded = (id: string, title: string, ...inside: Markup[]): Markup =
   );
 
 /** A form that scripts fill. */
-export const emptyForm = (id: string): Markup =>
-  h('form', { id, class: 'numbers', novalidate: true, ...typedAsIs });
+export const emptyForm = (id: string): Markup => h('form', { id, class: 'numbers' });
 
 /** Asks first whether the old part needs replacing at all; scripts draw the form once it is opened. */
 export const judgeFirstPart = (judgement: Judgement): Markup =>
@@ -104,6 +102,10 @@ export const judgeFirstPart = (judgement: Judgement): Markup =>
     h('div', { id: 'judgement', 'aria-live': 'polite' }, judgementMarkup(judgement)),
     emptyForm('evidence'),
   );
+
+/** Adds what the page is about to a job. */
+export const addingPart = (): Markup =>
+  folded('add', 'Add to a job', emptyForm('adding'), h('p', { id: 'added', role: 'status' }));
 
 /** A part that the visitor asks about, two parts side by side, and a job: all filled by scripts. */
 const askedBesides = (): Markup[] => [
@@ -121,7 +123,7 @@ const askedBesides = (): Markup[] => [
     h('p', { id: 'compared', class: 'small quiet', role: 'status' }),
     h('div', { id: 'comparison', class: 'results' }),
   ),
-  folded('add', 'Add to a job', emptyForm('adding'), h('p', { id: 'added', role: 'status' })),
+  addingPart(),
 ];
 
 /** A part of the page under a heading of its own. */
@@ -141,7 +143,7 @@ export const cautionsPart = (cautions: readonly PageCaution[]): Markup | undefin
         'cautions',
         'Cautions',
         ...cautions.map((one) =>
-          h('div', triggerData(one), cautionMarkup(one.caution, { brief: true })),
+          cautionMarkup(one.caution, { brief: true, due: triggerData(one) }),
         ),
       );
 

@@ -81,6 +81,27 @@ test('a trimmer takes what was read of it along, there and back', async ({ page 
   await expect(page.locator('#field-new-total')).toHaveValue('10.3k');
 });
 
+test('a device goes into a job by its number, its use and its numbers', async ({ page }) => {
+  await page.goto('/devices/tl072/in/amp-line/?supply=9%20V');
+  await page.getByRole('link', { name: 'Add to a job' }).click();
+  await page.getByLabel('Designators').fill('IC3');
+  await page.getByLabel('Printed on it').fill('TL072CP');
+  // What is kept out is not offered.
+  await expect(page.getByLabel('To be fitted').locator('option')).not.toHaveCount(1);
+  await expect(page.getByLabel('To be fitted')).not.toContainText('keep out');
+  await page.getByRole('button', { name: 'Add it' }).click();
+  await expect(page.locator('#added')).toContainText('row 1: IC3, TL072 as ');
+  await page.locator('#added').getByRole('link', { name: 'Its plan' }).click();
+  await planned(page);
+  const line = page.locator('.plan-line');
+  await expect(line).toContainText('TL072CP');
+  await line.locator('summary').first().click();
+  await expect(line.getByRole('link', { name: 'All findings' })).toHaveAttribute(
+    'href',
+    /devices\/tl072\/in\/amp-line\/\?supply=9/u,
+  );
+});
+
 test('a place that nobody knows is said to be missing, and not asked of the site', async ({
   page,
 }) => {
@@ -110,7 +131,7 @@ test('on a phone the answer comes before the numbers, which open where they stan
     expect(top).toBeLessThan(1.5 * 844);
     await page.locator('#in-short').focus();
     await page.keyboard.press('Enter');
-    const field = page.locator('.assumed input').first();
+    const field = page.locator('#numbers input').first();
     await expect(field).toBeVisible();
     await field.fill(path === SUBSTITUTION ? '33n' : '33k');
     await expect(page.locator('#in-short')).toContainText(/33\s(?:nF|kΩ)/u);
@@ -122,12 +143,41 @@ test('on a phone a number that cannot be read is seen at once, and paper has the
 }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto(`${SUBSTITUTION}?c=much`);
-  await expect(page.locator('.assumed .fault').first()).toBeVisible();
+  await expect(page.locator('#numbers .fault').first()).toBeVisible();
   await page.goto(`${SUBSTITUTION}?c=33n`);
   await expect(page.locator('#in-short')).toContainText('33\u00a0nF');
-  await expect(page.locator('.assumed input').first()).toBeHidden();
+  await expect(page.locator('#numbers input').first()).toBeHidden();
   await page.emulateMedia({ media: 'print' });
-  await expect(page.locator('.assumed input').first()).toBeVisible();
+  await expect(page.locator('#numbers input').first()).toBeVisible();
+});
+
+test('numbers that a wide screen or paper shows whole stand in nothing that is closed', async ({
+  page,
+}) => {
+  // Only newer browsers can show what stands within a closed `details`.
+  for (const path of [SUBSTITUTION, '/devices/tl072/in/amp-line/']) {
+    await page.goto(path);
+    for (const media of ['screen', 'print'] as const) {
+      await page.emulateMedia({ media });
+      const inputs = page.locator('#numbers :is(input, select):visible');
+      expect(await inputs.count()).toBeGreaterThan(1);
+      const closed = await inputs.evaluateAll(
+        (all) => all.filter((one) => one.closest('details:not([open])') !== null).length,
+      );
+      expect(closed).toBe(0);
+    }
+    await page.emulateMedia({ media: null });
+  }
+});
+
+test('numbers of the place stay folded on a wide screen, and open by their line', async ({
+  page,
+}) => {
+  await page.goto(SUBSTITUTION);
+  const field = page.locator('.place + fieldset input').first();
+  await expect(field).toBeHidden();
+  await page.locator('.place > summary').click();
+  await expect(field).toBeVisible();
 });
 
 test('a type of every kind has a page that says where it may sit', async ({ page }) => {
@@ -156,6 +206,6 @@ test('on a narrow screen with no scripts the numbers open by themselves', async 
   await expect(page.getByText('Add to a job')).toHaveCount(2);
   for (const one of await page.getByText('Add to a job').all()) await expect(one).toBeHidden();
   await page.locator('#in-short').click();
-  await expect(page.locator('.assumed input').first()).toBeVisible();
+  await expect(page.locator('#numbers input').first()).toBeVisible();
   await context.close();
 });

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { openDemo } from './job-table.ts';
+import { openDemo, planned } from './job-table.ts';
 import { expect, test } from './watched.ts';
 
 /** The order list copied, saved and printed: each time every line once. */
@@ -107,3 +107,16 @@ for (const format of ['A4', 'Letter'] as const) {
     expect(paper.toString('latin1')).toMatch(size);
   });
 }
+
+test('an order of nothing offers nothing to copy, save or print', async ({ page }) => {
+  await page.goto('/job/');
+  await page.getByLabel('Designators, row 1', { exact: true }).fill('C1');
+  await page.getByLabel('Marking, row 1', { exact: true }).fill('103');
+  await planned(page);
+  await page.locator('#to-plan').click();
+  await planned(page);
+  await page.locator('#to-order').click();
+  await expect(page.locator('#order-list')).toContainText('Nothing is to be ordered yet');
+  for (const id of ['#order-copy', '#order-copy-text', '#order-csv'])
+    await expect(page.locator(id)).toBeHidden();
+});

@@ -7,7 +7,7 @@ import { guidelineKey, kindPartKeys, partKeys } from '../../substitution/keys.ts
 import { midSentence } from '../../text/mid-sentence.ts';
 import { byId } from '../page/by-id.ts';
 import { fieldOf } from '../page/field-of.ts';
-import { askedNow, inputFor, position, type } from '../reckoning/number-fields.ts';
+import { askedNow, device, inputFor, position, type, use } from '../reckoning/number-fields.ts';
 import { addToJob, jobsToChoose } from './adding.ts';
 
 /** The form on a substitution page that adds what it is about to a job; fetched when it is opened. */
@@ -28,7 +28,20 @@ let now: Adding | undefined;
 const nameIn =
   (catalogue: Catalogue) =>
   (id: string): string =>
-    typeRowOf(catalogue, id)?.short_name ?? id;
+    typeRowOf(catalogue, id)?.short_name ??
+    catalogue.devices.devices.find((row) => row.id === id)?.name ??
+    id;
+
+/** What the page is about, as a line of a job has it: a type in a position, or a device in a use. */
+const about = device === '' ? { type, position } : { type: device, position: use };
+
+/** The same in words: `wax paper in interstage coupling`, `BC109 as low-noise input stage`. */
+const aboutWords = (catalogue: Catalogue): string => {
+  const usedAs = catalogue.devices.uses.find(({ id }) => id === about.position);
+  const place = usedAs ?? catalogue.positions[position] ?? catalogue.kindPositions[position];
+  const words = [nameIn(catalogue)(about.type), place?.name ?? ''].map((name) => midSentence(name));
+  return words.join(usedAs === undefined ? ' in ' : ' as ');
+};
 
 const textOf = (name: string): string => fieldOf(form, name)?.value.trim() ?? '';
 
@@ -48,9 +61,9 @@ const offerJobs = async (chosen?: string): Promise<void> => {
   if (chosen !== undefined && list !== undefined) list.value = chosen;
 };
 
-/** What the guideline of the page means for a job that goes by another. */
+/** What the guideline of the page means for a job that goes by another; devices go by none. */
 const guidelineWords = (ofPage: string, ofJob: string): string[] =>
-  (ofPage || DEFAULT_GUIDELINE) === (ofJob || DEFAULT_GUIDELINE)
+  device !== '' || (ofPage || DEFAULT_GUIDELINE) === (ofJob || DEFAULT_GUIDELINE)
     ? []
     : ['The job goes by another derating guideline than this page.'];
 
@@ -67,15 +80,16 @@ const valueWords = (line: Line | undefined): string[] =>
     ? ['Its value is still to be said there, as this page goes by a usual one.']
     : [];
 
-const add = async ({ catalogue, standIns, habit }: Adding): Promise<void> => {
+const add = async (adding: Adding): Promise<void> => {
+  const { catalogue, habit } = adding;
   const choice = inputFor(guidelineKey);
   const guideline = {
     chosen: askedNow().get(guidelineKey) ?? '',
     offered: choice instanceof HTMLSelectElement ? choice.options : [],
   };
-  const standIn = standIns.find(({ candidate }) => candidate.type === textOf('standIn'));
+  const standIn = adding.standIns.find(({ candidate }) => candidate.type === textOf('standIn'));
   const typed = { designators: textOf('designators'), marking: textOf('marking') };
-  const asked = { catalogue, type, position, query: askedNow(), typed, standIn, guideline };
+  const asked = { catalogue, ...about, query: askedNow(), typed, standIn, guideline };
   const added = await addToJob(textOf('job'), asked);
   if (!added.ok) {
     said.textContent = added.message;
@@ -83,11 +97,10 @@ const add = async ({ catalogue, standIns, habit }: Adding): Promise<void> => {
     return;
   }
   const { job, name } = added;
-  const place = (catalogue.positions[position] ?? catalogue.kindPositions[position])?.name ?? '';
   said.replaceChildren(
     ...addedMarkup({
       designators: typed.designators,
-      part: `${midSentence(nameIn(catalogue)(type))} in ${midSentence(place)}`,
+      part: aboutWords(catalogue),
       standIn: standIn && standInChoice(standIn, nameIn(catalogue), habit),
       job: name,
       row: job.lines.length,
@@ -119,10 +132,10 @@ export const showForm = (adding: Adding): void => {
     form.replaceChildren(...addingForm().map((piece) => toDom(piece)));
     void offerJobs();
   }
-  const { catalogue, standIns, habit } = adding;
+  const { catalogue, habit } = adding;
   offer('standIn', [
     { id: '', name: 'what the plan puts first' },
-    ...standIns
+    ...adding.standIns
       .filter(({ verdict }) => verdict !== 'keep-out')
       .map((one) => ({
         id: one.candidate.type,

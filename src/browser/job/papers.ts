@@ -67,8 +67,10 @@ export const showPaper = (part: string): void => {
   const job = current();
   if (part === 'order') {
     tablesOut().catch(() => undefined);
-    const parts = orderMarkup(orderOf(plan, job.whole, common));
-    byId('order-list', HTMLElement).replaceChildren(...parts.map((one) => toDom(one)));
+    const order = orderOf(plan, job.whole, common);
+    byId('order-list', HTMLElement).replaceChildren(...orderMarkup(order).map((one) => toDom(one)));
+    // What is empty is neither copied nor saved nor printed.
+    byId('order-actions', HTMLElement).hidden = order.groups.length === 0;
   }
   if (part === 'sheet') showSheet(sheetOf(job, plan, { catalogueAt, common }));
   if (part === 'record') {

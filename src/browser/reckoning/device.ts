@@ -7,6 +7,7 @@ import { habit } from '../kept/habits.ts';
 import { byId } from '../page/by-id.ts';
 import { drawerIn } from '../page/drawn-place.ts';
 import type { Steps } from '../page/turns.ts';
+import { listenForAdding, showAdding } from './adding.ts';
 import { showAnswer } from './answer.ts';
 import { askedNow, device, use as usedAs } from './number-fields.ts';
 import { showFields } from './shown-fields.ts';
@@ -55,4 +56,14 @@ export function* recompute(catalogue: Catalogue): Steps {
   const sourcesOpen = sourceList()?.open ?? false;
   drawResults(deviceResults(shown, (id) => open.has(id)));
   sourceList()?.toggleAttribute('open', sourcesOpen);
+  yield;
+  // The plan of the job adds the pins; what is chosen here is the number.
+  const standIns = assessments.map(({ device: { id, name }, verdict, findings, worst }) => {
+    const candidate = { type: id, number: name, bodies: [], namesBody: false };
+    return { candidate, verdict, findings, worst, pins: [], pinNote: '' };
+  });
+  showAdding({ catalogue, standIns, habit: habit() });
 }
+
+/** Calls when the form that adds to a job asks for another drawing. */
+export const listen = listenForAdding;

@@ -6,5 +6,8 @@ export const showCautions = (atHand: AtHand): void => {
     const { condition, from, made } = element.dataset;
     const trigger = { condition, from: Number(from ?? 0), made: made?.split(' ') };
     element.hidden = !isDue(trigger, atHand);
+    // What can kill is named at the top of the page too.
+    const named = document.querySelector<HTMLElement>(`.danger-strip a[href$="#${element.id}"]`);
+    if (named !== null) named.hidden = element.hidden;
   }
 };

@@ -1,6 +1,7 @@
 import { dropGiven, given, keepGiven } from '../address/address-bar.ts';
 import { byId } from '../page/by-id.ts';
 import { fieldOf } from '../page/field-of.ts';
+import { takeAsTyped, tieNotes } from '../page/typed-forms.ts';
 
 /** The form of numbers of a page about stand-ins, for any kind of part. */
 
@@ -19,7 +20,7 @@ export const askedNow = (): URLSearchParams => new URLSearchParams([...given]);
 /** Numbers of the address must be seen beside others, even those that are folded away there otherwise. */
 const unfoldGiven = (): void => {
   for (const element of form.elements) {
-    const folded = element.closest('.place:not([open])');
+    const folded = element.closest('.place + *')?.previousElementSibling;
     if (folded instanceof HTMLDetailsElement && given.has(element.getAttribute('name') ?? ''))
       folded.open = true;
   }
@@ -61,6 +62,8 @@ export const enlivenNumbers = ({
   form.addEventListener('submit', (event) => {
     event.preventDefault();
   });
+  takeAsTyped();
+  tieNotes(form);
   for (const element of form.elements) {
     if (element instanceof HTMLInputElement) element.readOnly = false;
     if (element instanceof HTMLSelectElement) element.disabled = false;

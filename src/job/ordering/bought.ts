@@ -7,7 +7,10 @@ import {
 } from '../../engine/index.ts';
 import { pitchPhrase } from '../../substitution/phrases.ts';
 import { printTolerance } from '../../substitution/typed-numbers.ts';
+import { plain } from '../../search/printed-forms.ts';
+import { typeNumberIn } from '../../search/type-number.ts';
 import { midSentence } from '../../text/mid-sentence.ts';
+import type { Line } from '../model/job.ts';
 import { lostDuties } from '../planning/lost-duties.ts';
 import { lowerPowerOfLine } from '../planning/lower-power.ts';
 import { lowerRatingOfLine } from '../planning/lower-rating.ts';
@@ -24,7 +27,7 @@ import {
 import { typeNameIn } from '../planning/type-name.ts';
 import { wordsBeside } from '../understanding/ask-capacitor.ts';
 import { kindTitle } from '../understanding/kinds.ts';
-import { unreadOf, type PartOfLine } from '../understanding/part-of-line.ts';
+import { unreadOf } from '../understanding/part-of-line.ts';
 import { deviceThing, kindThing } from './bought-other.ts';
 import { formingNote } from './lead-forming.ts';
 import { nothingBought, type Bought, type ThingFor } from './thing.ts';
@@ -137,12 +140,41 @@ const powerNotes = (planned: PlannedLine): string[] => {
       ];
 };
 
+/** Letters right behind a number tell a gain group, a grade or a body, which an order has to say too. */
+const lettersNote = (
+  catalogue: Catalogue,
+  { marking, value }: Line,
+  { candidate }: DeviceStandIn,
+): string => {
+  for (const text of [marking.trim(), value.trim()]) {
+    const number = text === '' ? undefined : typeNumberIn(catalogue, text, []);
+    const [device, ...others] = number?.devices ?? [];
+    if (device === undefined || others.length > 0) continue;
+    const behind = number?.letters.filter(({ place }) => place === 'after') ?? [];
+    if (behind.length > 0)
+      return `the old one says ${text} (${behind.map((row) => `${row.text}: ${row.meaning}`).join('; ')})`;
+    const isLettered = device.also.some(
+      (name) => name.startsWith(device.name) && plain(name) === plain(text),
+    );
+    if (!isLettered) continue;
+    const act = candidate.type === device.id ? ': order it with these letters' : '';
+    return `the old one says ${text}${act}`;
+  }
+  return '';
+};
+
 /** A device, with what the old one is where it was judged as if it were another. */
-const deviceFor = (standIn: DeviceStandIn, { kind, judgedFor }: PartOfLine): ThingFor => {
+const deviceFor = (
+  { line, part: { kind, judgedFor } }: PlannedLine,
+  standIn: DeviceStandIn,
+  catalogue: Catalogue,
+): ThingFor => {
   const bought = deviceThing(standIn, kind);
-  if (judgedFor === undefined) return bought;
-  const note = `the old one is ${judgedFor}: compare ratings, pins and body before buying`;
-  return { ...bought, notes: [note, ...bought.notes] };
+  const note =
+    judgedFor === undefined
+      ? lettersNote(catalogue, line, standIn)
+      : `the old one is ${judgedFor}: compare ratings, pins and body before buying`;
+  return { ...bought, notes: [note, ...bought.notes].filter((text) => text !== '') };
 };
 
 /** A part of another kind that goes by its value, with how several are joined where one does not do. */
@@ -190,7 +222,7 @@ const reasonWhileOpen = ({ state, missing, line, part }: PlannedLine): string | 
 
 /** What a stand-in is bought as, by what it is. */
 const thingsFor = (planned: PlannedLine, standIn: StandIn, catalogue: Catalogue): ThingFor[] => {
-  if (isDevice(standIn)) return [deviceFor(standIn, planned.part)];
+  if (isDevice(standIn)) return [deviceFor(planned, standIn, catalogue)];
   if (!isCapacitor(standIn)) return [kindFor(planned, standIn, catalogue)];
   return standIn.candidate.made === undefined
     ? [capacitorFor(planned, standIn, catalogue)]

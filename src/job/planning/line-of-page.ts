@@ -9,7 +9,9 @@ import { isOfSetting, settingInAddress } from './setting-of-line.ts';
 
 /** A substitution page as what a line of a job says of its part. */
 interface Page {
+  /** Of a page about a device, the device. */
   type: TypeId;
+  /** Of a page about a device, its use. */
   position: PositionId;
   /** What was typed on the page, as its address carries it. */
   query: URLSearchParams;
@@ -29,6 +31,19 @@ const COLUMNS = {
   },
 } as const;
 
+/** The kind that a parts list puts a device under; nothing of what is no device. */
+const kindOfDevice = ({ devices }: Catalogue, type: TypeId): string | undefined => {
+  const family = devices.devices.find(({ id }) => id === type)?.family;
+  return devices.families.find(({ id }) => id === family)?.kinds[0];
+};
+
+const useConditions = ({ devices }: Catalogue, use: string): string[] =>
+  devices.conditions.filter(({ position }) => position === use).map(({ condition }) => condition);
+
+/** What was typed for each of some keys of an address; what nobody typed is left out. */
+const typedFor = (keys: readonly string[], said: (key: string) => string): Record<string, string> =>
+  Object.fromEntries(keys.flatMap((key) => (said(key) === '' ? [] : [[key, said(key)] as const])));
+
 /**
  * The line with what its page says of it, as typed there, what cannot be understood too: the other way
  * about of `pageQuery`. A trimmer's setting goes to the bench sheet of the line's only designator.
@@ -39,14 +54,19 @@ export const lineOfPage = (
   { type, position, query }: Page,
 ): Line => {
   const said = (key: string): string => (query.get(key) ?? '').trim().slice(0, LONGEST_TEXT);
+  const kind = kindOfDevice(catalogue, type);
+  if (kind !== undefined) {
+    const conditions = typedFor(useConditions(catalogue, position), said);
+    return { ...line, kind, type, position, conditions };
+  }
   const row = catalogue.kindTypes[type];
   const columns = row === undefined ? COLUMNS.capacitor : COLUMNS.kind;
   const {
     list: [only, ...others],
   } = expandDesignators(line.designators);
   const setting = only !== undefined && others.length === 0 ? settingInAddress(query) : undefined;
-  const conditions = conditionIds(catalogue, position).flatMap((id) =>
-    said(id) === '' || (setting !== undefined && isOfSetting(id)) ? [] : [[id, said(id)] as const],
+  const asked = conditionIds(catalogue, position).filter(
+    (id) => setting === undefined || !isOfSetting(id),
   );
   const readings =
     row === undefined
@@ -60,7 +80,7 @@ export const lineOfPage = (
     value: said(columns.value),
     tolerance: said(columns.tolerance),
     volts: said(columns.volts),
-    conditions: Object.fromEntries(conditions),
+    conditions: typedFor(asked, said),
     found: {
       ...line.found,
       ...Object.fromEntries(readings),

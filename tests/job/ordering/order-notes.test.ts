@@ -137,6 +137,26 @@ test('a part that was judged as if it were another is ordered with what the old 
   expect(notesOf('2N3055')).not.toContain('the old one is');
 });
 
+test.each([
+  [
+    'BC109C',
+    { kind: 'transistor', position: 'transistor-stage' },
+    /^the old one says BC109C: order it with these letters$/u,
+  ],
+  [
+    '2SC1815GR',
+    { kind: 'transistor', position: 'transistor-stage' },
+    / 2SC1815GR \(GR: gain group\)$/u,
+  ],
+  ['BC109', { kind: 'transistor', position: 'transistor-stage' }, undefined],
+  ['TL072CP', { kind: 'ic', position: 'amp-line' }, /^the old one says TL072CP \(.*P: /u],
+])('letters behind the number of %s are told beside the order', (marking, said, note) => {
+  const [group] = orderFor({ designators: 'X1', marking, ...said });
+  const told = group?.notes.find((one) => one.startsWith('the old one says'));
+  if (note === undefined) expect(told).toBeUndefined();
+  else expect(told).toMatch(note);
+});
+
 // Somebody chose them for a high voltage: half of the rating is taken to stand across them.
 test.each([
   ['interstage-coupling', '2 kV', '2 kV'],

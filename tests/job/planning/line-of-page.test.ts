@@ -53,6 +53,24 @@ test.each<[string, string, string, Record<string, string>]>([
   expect(Object.fromEntries(pageQuery(planned, job.whole, unit))).toEqual(query);
 });
 
+test.each<[string, string, string, string, Record<string, string>]>([
+  ['an amplifier', 'tl072', 'amp-line', 'ic', { supply: '9 V' }],
+  ['a transistor', 'bc109', 'transistor-stage', 'transistor', {}],
+  ['a regulator, which a parts list may call a chip', 'lm317', 'reg-adjusted', 'regulator', {}],
+])('of %s by its number', (_what, device, use, kind, query) => {
+  const line = lineOf(device, use, { ...query, nonsense: '1' });
+  expect(line).toEqual({
+    ...emptyLine('1'),
+    designators: 'X1',
+    kind,
+    type: device,
+    position: use,
+    conditions: query,
+  });
+  const [planned] = planJob({ ...emptyJob('a', new Date(0)), lines: [line] }, tools).lines;
+  expect(planned).toMatchObject({ state: 'assessed', part: { type: device, position: use } });
+});
+
 test('nothing typed says nothing but what it is and where', () => {
   const line = lineOf('paper-wax', 'interstage-coupling', {}, '');
   expect(line).toEqual({
