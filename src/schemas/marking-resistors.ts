@@ -89,6 +89,7 @@ export const resistorStyleRow = z.strictObject({
   watts: optionalNumber.describe('rated power, W'),
   volts_max: optionalNumber.describe('highest working voltage, V'),
   use,
+  bodies: context.bodies,
   origins: context.origins,
   ...provenance,
 });

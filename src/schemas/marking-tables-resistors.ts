@@ -61,7 +61,7 @@ export const resistorTables = {
     name: 'resistorStyles',
     row: resistorStyleRow,
     key: ['style', 'watts'],
-    references: [source],
+    references: [source, bodies],
     about: 'Styles of resistors, with the power and voltage that they bear.',
   },
   'markings/failure-rates.csv': {

@@ -3,7 +3,7 @@ import { between } from '../../quantities/range.ts';
 import type { Names } from '../lexicon/names.ts';
 import { say, sayNumber, sayTolerance } from '../meanings/say.ts';
 import type { Item, Scan } from '../lexicon/scan.ts';
-import { isFigure, isLetter, wordBegins } from '../text/text.ts';
+import { cutsRun, isFigure, isLetter, wordBegins, wordEnds } from '../text/text.ts';
 import { letterItem } from '../ratings/tolerances.ts';
 import type { Meaning, Need, Token } from '../meanings/token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
@@ -101,12 +101,37 @@ const sayStyle = (row: StyleRow, ppm: number | undefined): string =>
     .filter((part) => part !== '')
     .join(', ');
 
-/** Watts behind a dash. */
-const WATTS_LAST = /-\d+(?:[.,]\d+)?$/u;
+/** Watts behind a dash, and figures with what would be their unit. */
+const WATTS_LAST = /-\d+(?:[.,]\d+)?$|^\d+W$/u;
 
 /** A style with a comma in its watts is printed with a point as well: `МЛТ-0.5`. */
 const writtenWays = (row: StyleRow): StyleRow[] =>
   row.style.includes(',') ? [row, { ...row, style: row.style.replace(',', '.') }] : [row];
+
+/** Two letters or more and a figure or a dash, which nobody writes for anything else in small letters. */
+const TELLING = /^\p{Lu}{2,}-?\d/u;
+
+/** What it costs that a style is written in small letters, as `rn55c`; nothing where it may not be so. */
+const smallCost = (written: string, { word, sameCase, assumed }: FoundWord<Item>) => {
+  if (sameCase) return 0;
+  const isSmall = assumed.length === 0 && written === written.toLowerCase();
+  return isSmall && TELLING.test(word) ? weights.otherCase : undefined;
+};
+
+/** The number of a model behind the dash of its style, as the `3В` of `СП5-3В`. */
+const MODEL = /\d{1,3}\p{L}{0,3}(?:-\d{1,3}(?:[.,]\d{1,3})?)?(?![\p{L}\d])/uy;
+
+/** Where a style ends, behind its letters or the number of its model; nothing where a word goes on. */
+const endOfStyle = (text: string, { style, letters }: StyleRow, from: number) => {
+  if (style.endsWith('-')) {
+    MODEL.lastIndex = from;
+    return MODEL.test(text) ? MODEL.lastIndex : undefined;
+  }
+  let end = from;
+  while (end - from < letters && isLetter(text.charAt(end))) end += 1;
+  const next = text.charAt(end);
+  return isLetter(next) || (end === from && isFigure(next)) ? undefined : end;
+};
 
 /** A style with the letters behind it, such as `RN55C` or `RC07GF`, up to the value. */
 const styleItem = (
@@ -123,7 +148,7 @@ const styleItem = (
       ...(row.watts === undefined ? {} : { watts: row.watts }),
       ...(ppm === undefined ? {} : { coefficient: coefficientOf(ppm) }),
     },
-    bodies: bodies.bitsOf([]),
+    bodies: bodies.bitsOf(row.bodies),
     origins: origins.bitsOf(row.origins),
     types: [],
     means: () => sayStyle(row, ppm),
@@ -132,16 +157,15 @@ const styleItem = (
   const ppmOf = (letter: string): number | undefined =>
     row.letters === 1
       ? tables.resistorTemperatureLetters.find(
-          (each) => each.place === 'in-style' && each.letter === letter,
+          (each) => each.place === 'in-style' && each.letter === letter.toUpperCase(),
         )?.ppm
       : undefined;
   const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined => {
     const { text } = marking;
-    if (!found.sameCase || !wordBegins(marking, at)) return undefined;
-    let end = found.end;
-    while (end - found.end < row.letters && isLetter(text.charAt(end))) end += 1;
-    const next = text.charAt(end);
-    if (isLetter(next) || (end === found.end && isFigure(next))) return undefined;
+    const end = endOfStyle(text, row, found.end);
+    if (end === undefined || !wordBegins(marking, at)) return undefined;
+    const inSmall = smallCost(text.slice(at, end), found);
+    if (inSmall === undefined) return undefined;
     return {
       at,
       end,
@@ -149,6 +173,7 @@ const styleItem = (
       weight:
         weightOf(weights.word, row.use) +
         (WATTS_LAST.test(row.style) ? weights.styleWithWatts : 0) +
+        inSmall +
         found.cost,
       needs: [],
       assumed: found.assumed,
@@ -157,9 +182,9 @@ const styleItem = (
   return [row.style, { kind: 'word', take }];
 };
 
-const BEHIND_VALUE: readonly Need[] = ['after-value', 'resistor', 'whole-word'];
+const BEHIND_VALUE: readonly Need[] = ['after-value', 'resistor'];
 
-/** The unit once more behind a value that has a letter for it, as in `4k7 ohm`. */
+/** The unit once more behind a value that has a letter for it, as in `4k7 ohm` and `4K7Ω`. */
 const unitsAgain = (tables: MarkingTables, bodies: Names, origins: Names): [string, Item][] =>
   tables.unitWords
     .filter(({ quantity, factor }) => quantity === 'resistance' && factor === 1)
@@ -172,8 +197,8 @@ const unitsAgain = (tables: MarkingTables, bodies: Names, origins: Names): [stri
         means: () => `${row.name}, the unit of a resistance`,
         source: row.source,
       };
-      const take = (_: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
-        found.assumed.length > 0
+      const take = ({ marking }: Scan, at: number, found: FoundWord<Item>): Token | undefined =>
+        found.assumed.length > 0 || !wordEnds(marking, found.end) || cutsRun(marking, at)
           ? undefined
           : {
               at,

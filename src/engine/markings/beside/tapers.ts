@@ -27,8 +27,8 @@ const BEHIND_GANGS: readonly Need[] = ['resistor'];
 const BEHIND_DASH: readonly Need[] = ['value-before', 'resistor'];
 const BY_ITSELF: readonly Need[] = [];
 
-/** Thousands or millions and a dash before a letter, as in `500K-A`. */
-const DASH_BEFORE = /\d[kKmMкКмМ]-$/u;
+/** Thousands or millions and a dash or a stroke before a letter, as in `500K-A` and `M1/G`. */
+const DASH_BEFORE = /(?:\d[kKMmкКмМ]\d?|[kKM]\d{1,2})[-/]$/u;
 
 /** How many are on one shaft, at once before a letter or before the gap there, as in `10kx2A`. */
 const GANGS_BEFORE = /\d\s?[kKM]?\s?[xX×] ?[2-6]\s?$/u;

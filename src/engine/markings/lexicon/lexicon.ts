@@ -31,6 +31,8 @@ export interface Compiled {
   lookAlikes: (origin: string | undefined) => LookAlikes;
   /** Voltages that parts are usually made for, V. */
   usualVolts: ReadonlySet<number>;
+  /** Powers that styles of resistors have, W. */
+  usualWatts: ReadonlySet<number>;
   /** Class 1 codes as they look in Latin letters, such as the `M750` that is Cyrillic. */
   slopesInLatin: ReadonlySet<string>;
   /** Letters that are a unit wherever they stand. */

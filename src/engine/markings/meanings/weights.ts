@@ -19,6 +19,8 @@ export const weights = {
   preciseFigures: -2.5,
   /** A tolerance letter that is rather the unit of the value before it. */
   toleranceForUnit: -2.5,
+  /** The same of a letter that is seldom met as a tolerance where volts follow, as in `100N 250`. */
+  seldomBeforeVolts: -0.5,
   /** The same of a unit of power, which stands on resistors alone, as in `10W`. */
   toleranceForPower: -6,
   /** A seldom tolerance letter with figures at once behind it, which are rather one code with it. */
@@ -42,6 +44,8 @@ export const weights = {
   power: { usual: 2, other: 1, rare: 0 },
   /** The same, at once before three figures: resistors with their watts print `2W 470K`, films `2W474J`. */
   powerBeforeThree: -1.2,
+  /** A power that no resistor is made for. */
+  unusualWatts: -3,
   /** Several sections with one unit, and a further value that opens a section of its own. */
   sections: 0.5,
   furtherSection: -0.5,
@@ -54,6 +58,10 @@ export const weights = {
   /** A voltage beside a range without a unit, which is then a value and its volts. */
   voltageOfRange: -3,
   symbol: 0.3,
+  /** A resistor in series in one body with a capacitor. */
+  seriesResistor: 1.5,
+  /** The unit of a value before its figures, as on labels: `MFD 8`. */
+  unitBefore: -0.5,
   /** The voltage of a rail behind the rating of the part. */
   rail: 0.3,
   /** A sign between a value and its volts that rather sets sections apart, as in `2 x 50 µF`. */
@@ -104,6 +112,8 @@ export const weights = {
   taperBesideCode: -2,
   /** A taper beside a tolerance or a resistance more precise than potentiometers have. */
   taperOfPrecisePart: -4,
+  /** A taper on what its style says to be a potentiometer. */
+  taperOfStyle: 2.5,
   /** A failure rate behind the tolerance of a military part. */
   failureRate: 1.5,
   climate: 1.2,

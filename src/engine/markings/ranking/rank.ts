@@ -149,6 +149,27 @@ const isSettled = (best: Candidate): boolean => isAsWritten(best) && !hasDispute
 const leaves = ({ reading }: Candidate, pattern: RegExp): boolean =>
   reading.notUnderstood.some((text) => pattern.test(text));
 
+const WHOLE = /^\d+$/;
+const WORD = /^\p{L}+$/u;
+
+/** Characters that may part a number from its unit: a blank or two. */
+const MOST_BETWEEN = 2;
+
+/**
+ * Whether whole figures are the value and a word that nobody knows stands at once behind, where their unit
+ * would be, as in `10 apples`.
+ */
+const hasStrangeUnit = ({ parse: { value, skipped }, reading }: Candidate): boolean => {
+  const written = reading.evidence.find(({ at }) => at === value?.at)?.text ?? '';
+  if (value === undefined || !WHOLE.test(written)) return false;
+  return skipped.some(
+    ({ at }, index) =>
+      at >= value.end &&
+      at - value.end <= MOST_BETWEEN &&
+      WORD.test(reading.notUnderstood[index] ?? ''),
+  );
+};
+
 /** The only reading worth showing, far ahead and of most of the marking, is sure. */
 const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boolean): Sureness => {
   const lead = best.score - (rival?.score ?? -Infinity);
@@ -156,6 +177,7 @@ const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boole
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
   if (!alone && hasMadeUp(best.parse)) return 'possible';
   if (leaves(best, /^\d/) && share < LIKELY.understood) return 'possible';
+  if (hasStrangeUnit(best)) return 'possible';
   return alone &&
     !leaves(best, /\d/) &&
     isSettled(best) &&

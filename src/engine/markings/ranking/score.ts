@@ -125,6 +125,19 @@ const isStyleOfOthers = ({ value, taken }: Parse): boolean =>
 const isInPercent = ({ of, tolerance }: Said<'tolerance'>): boolean =>
   of === undefined && tolerance.unit === 'fraction';
 
+/** Most figures that cannot be a code that counts noughts. */
+const FIGURES_BEFORE_CODES = 2;
+
+/** Whether watts are printed, or a style that tells them beside figures too few for a code, as in `RH-25 10`. */
+const hasWatts = (parse: Parse): boolean => {
+  const { at = 0, end = 0 } = parse.value ?? {};
+  const isShort = end - at <= FIGURES_BEFORE_CODES;
+  return (
+    said(parse, 'power').length > 0 ||
+    (isShort && said(parse, 'style').some(({ watts }) => watts !== undefined))
+  );
+};
+
 /** Ohms that need watts beside them: below, the letters of a film may as well be those of microfarads. */
 const LEAST_WITHOUT_WATTS = 10;
 
@@ -146,7 +159,7 @@ const besideWords = (parse: Parse): number => {
   const isOfResistor = content.says === 'resistance';
   const isListed = said(parse, 'designator').length > 0;
   const isFilm = said(parse, 'material').length > 0 && content.value >= LEAST_WITHOUT_WATTS;
-  const isTold = isOfResistor && (isFilm || said(parse, 'power').length > 0);
+  const isTold = isOfResistor && (isFilm || hasWatts(parse));
   if (countsZeros === false && isOfResistor)
     return isTold || isListed ? weights.plainBesideWords : 0;
   const isWritten = isTold || isListed || said(parse, 'tolerance').some(isInPercent);
@@ -257,6 +270,16 @@ const OF_ANY_PART = 'a length';
 const isTaperOfOther = (parse: Parse): boolean =>
   said(parse, 'taper').length > 0 && said(parse, 'other').some(({ is }) => is !== OF_ANY_PART);
 
+/** Whether a taper stands on what its style says to be a potentiometer, whose letter is then no tolerance. */
+const isTaperOfStyle = ({ taken }: Parse): boolean =>
+  taken.some(
+    ({ meaning: { content, bodies } }) =>
+      content.says === 'taper' &&
+      taken.some(
+        ({ meaning: style }) => style.content.says === 'style' && (style.bodies & ~bodies) === 0,
+      ),
+  );
+
 /** Whether a range without a unit has a voltage beside it. */
 const isRangeWithVolts = (parse: Parse): boolean => {
   const content = parse.value?.meaning.content;
@@ -323,6 +346,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   (isRangeOfOthers(parse) ? weights.outsideTypes : 0) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
   (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
+  (isTaperOfStyle(parse) ? weights.taperOfStyle : 0) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   (isSpanWithAc(parse) ? weights.spanWithAc : 0) +

@@ -13,7 +13,8 @@ export interface Climate {
   dampDays?: number;
 }
 
-const FIGURES = /(\d{2})\/(\d{2,3})\/(\d{2})(?![\d/])/y;
+/** The letter of how it burns may follow: `40/110/56/B`. */
+const FIGURES = /(\d{2})\/(\d{2,3})\/(\d{2})(?:\/([ABC])(?![\p{L}\d])|(?![\d/]))/uy;
 const LETTERS = /\p{Lu}{3}(?![\p{L}\d])/uy;
 
 const row = (tables: MarkingTables, place: string, letter: string) =>
@@ -46,7 +47,9 @@ export const readClimate = (
     return {
       end: at + figures[0].length,
       climate,
-      means: sayClimate(climate.tMin, climate.tMax, climate.dampDays),
+      means: `${sayClimate(climate.tMin, climate.tMax, climate.dampDays)}${
+        figures[4] === undefined ? '' : `, passive flammability class ${figures[4]}`
+      }`,
       source: form.source,
     };
   }

@@ -1,6 +1,14 @@
 import { say } from '../meanings/say.ts';
+import { significant } from '../lexicon/numbers.ts';
 import { unitsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
-import { beforeThreeFigures, isFigure, isLetter, skipBlanks, wordBegins } from '../text/text.ts';
+import {
+  beforeThreeFigures,
+  isFigure,
+  isLetter,
+  skipBlanks,
+  wordBegins,
+  wordEnds,
+} from '../text/text.ts';
 import type { Need, Token } from '../meanings/token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
 
@@ -74,7 +82,7 @@ const wattsToken = (
       meaning: {
         slot: 'power',
         content: { says: 'power', watts },
-        bodies: lexicon.bodies.all,
+        bodies: lexicon.bodiesOfKind.resistor,
         origins: lexicon.origins.all,
         types: [],
         means: () => `rated ${say(watts, 'W')}`,
@@ -122,6 +130,24 @@ const bareWattsAt = (scan: Scan, at: number): Token[] => {
     : [];
 };
 
+/** Up to here resistors and lamps are made for about every power, W. */
+const EVERY_ONE_TO = 20;
+
+/** Whether the figures of a power are those that were usual before there were series, as of 500 W. */
+const isOldMantissa = ({ tables }: Scan['lexicon'], watts: number): boolean =>
+  tables.oldMantissas.some(
+    ({ value }) => significant(String(value * 100)) === significant(String(watts * 100)),
+  );
+
+/** What it costs that no resistor is made for a power, as for 67 W: rather a type number, or read wrongly. */
+const unusualWatts = ({ lexicon, marking: { text } }: Scan, watts: number, end: number): number =>
+  watts <= EVERY_ONE_TO ||
+  lexicon.usualWatts.has(watts) ||
+  isOldMantissa(lexicon, watts) ||
+  !/\d/u.test(text.slice(end))
+    ? 0
+    : weights.unusualWatts;
+
 const withUnitAt = (scan: Scan, at: number): Token[] =>
   sizesAt(scan, at)
     .filter(({ value }) => value > 0 && value <= MOST_WATTS)
@@ -150,6 +176,7 @@ const withUnitAt = (scan: Scan, at: number): Token[] =>
               weight:
                 weightOf(weights.power, row.use) +
                 cost +
+                unusualWatts(scan, watts, end) +
                 (beforeThreeFigures(scan.marking, at, end) ? weights.powerBeforeThree : 0),
               needs: [],
               assumed,
@@ -171,10 +198,24 @@ const unitForPointAt = (scan: Scan, at: number): Token[] => {
   return wattsToken(scan, { at, end: at + found[0].length, watts, needs: OF_ANY });
 };
 
+/** Watts behind their word, as labels have them: `WATTS 10`. */
+const behindUnitAt = (scan: Scan, at: number): Token[] => {
+  if (!isLetter(scan.marking.text.charAt(at)) || !wordBegins(scan.marking, at)) return [];
+  return unitsFoundAt(scan, at)
+    .filter(
+      ({ item, word, assumed }) =>
+        item.row.quantity === 'power' && word.length > 3 && assumed.length === 0,
+    )
+    .flatMap(({ end }) => plainNumbersAt(scan, skipBlanks(scan.marking, end)))
+    .filter(({ value, end }) => value > 0 && value <= MOST_WATTS && wordEnds(scan.marking, end))
+    .flatMap(({ value, end }) => wattsToken(scan, { at, end, watts: value, needs: OF_ANY }));
+};
+
 /** Rated power, such as `5W`, `1/4 W`, and of resistors `1/4` alone. */
 export const powersAt = (scan: Scan, at: number): Token[] => [
   ...withUnitAt(scan, at),
   ...bareFractionsAt(scan, at),
   ...unitForPointAt(scan, at),
   ...bareWattsAt(scan, at),
+  ...behindUnitAt(scan, at),
 ];

@@ -12,6 +12,7 @@ import {
   isLetter,
   isTimesAt,
   madeUp,
+  skipBlanks,
   skipBlanksBack,
   wordEnds,
 } from '../text/text.ts';
@@ -199,9 +200,17 @@ const isForWatts = (scan: Scan, { met }: LetterRow, at: number, end: number): bo
   FIGURES_OF_POWER.test(scan.marking.text.slice(0, skipBlanksBack(scan.marking, at))) &&
   isUnitOfPower(scan, at, end);
 
+const FIGURES_AND_GAP = /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?)\s$/u;
+
+/** Whether a gap and figures that are usual volts stand before an index, as before the last letter of `25 В`. */
+const isBehindUsualVolts = ({ usualVolts }: Scan['lexicon'], text: string, at: number): boolean =>
+  usualVolts.has(
+    Number(FIGURES_AND_GAP.exec(text.slice(Math.max(0, at - 9), at))?.[1]?.replace(',', '.')),
+  );
+
 /** Whether a letter behind figures is rather that of volts, as the V of `2x12V` is: in a type number it is none. */
 const isForVolts = ({ lexicon, marking }: Scan, at: number): boolean =>
-  isFigure(marking.text.charAt(at - 1)) &&
+  (isFigure(marking.text.charAt(at - 1)) || isBehindUsualVolts(lexicon, marking.text, at)) &&
   !isInNumber(marking, at - FIGURES_OF_CODE) &&
   lexicon.tables.voltageWords.some(
     ({ word, place, use }) =>
@@ -217,11 +226,12 @@ const isSaidToBeCapacitor = ({ lexicon: { hints, bodies, bodiesOfKind } }: Scan)
 const forUnit = (scan: Scan, row: LetterRow, meaning: Meaning, at: number, end: number): number => {
   if (isForWatts(scan, row, at, end))
     return isSaidToBeCapacitor(scan) ? weights.toleranceForUnit : weights.toleranceForPower;
-  return isUnitOfValue(scan, row, at, end) ||
-    isForVolts(scan, at) ||
-    isMultiplier(scan, meaning, at)
-    ? weights.toleranceForUnit
-    : 0;
+  if (isUnitOfValue(scan, row, at, end)) {
+    const isBeforeVolts =
+      row.met === 'seldom' && areVoltsBehind(scan, skipBlanks(scan.marking, end));
+    return weights.toleranceForUnit + (isBeforeVolts ? weights.seldomBeforeVolts : 0);
+  }
+  return isForVolts(scan, at) || isMultiplier(scan, meaning, at) ? weights.toleranceForUnit : 0;
 };
 
 /**

@@ -191,11 +191,36 @@ const mayStand = (scan: Scan, at: number, stands: Stands, found: FoundWord<Item>
   return stands !== 'behind-value' || (inFigures && mayBeFigures(scan, at, found.end));
 };
 
+/** What the volts of Soviet mica stand behind and before: `КСО-2 500 Г 510`, `КСОТ-5 Б 500 5100`. */
+const STYLE_BEFORE = /^\p{Lu}{2,4}-?\d{0,2}\s(?:[А-Г]\s)?$/u;
+// A В behind them is that of volts.
+const VALUE_BEHIND = /^\s(?:[АБГ]\s)?\d{2,5}(?![\d.,])/u;
+const GROUP = /\s[А-Г]\s/u;
+const BEHIND_TYPE: readonly Need[] = ['type-before', 'whole-word'];
+
+/** Whether volts without a word stand between a type and the value, with the letter of its group beside them. */
+const isBehindType = ({ marking: { text } }: Scan, at: number, end: number): boolean => {
+  const [before, behind] = [text.slice(0, at), text.slice(end)];
+  return (
+    STYLE_BEFORE.test(before) &&
+    VALUE_BEHIND.test(behind) &&
+    GROUP.test(before) !== GROUP.test(behind)
+  );
+};
+
 /** Behind a gap three figures are volts where a series of tantalum is named: `TAP 106M 016`. */
 const BEHIND_GAP: readonly Need[] = ['after-tolerance', 'type-before'];
 
 const isApart = ({ marking }: Scan, at: number, stands: Stands): boolean =>
   stands === 'behind-tolerance' && isFigure(marking.text.charAt(at)) && wordBegins(marking, at);
+
+/** What a code must have about it where it stands. */
+const needsOf = (scan: Scan, at: number, stands: Stands, end: number): readonly Need[] => {
+  if (isApart(scan, at, stands)) return BEHIND_GAP;
+  return stands === 'behind-value' && isBehindType(scan, at, end)
+    ? BEHIND_TYPE
+    : whereCodesStand[stands].needs;
+};
 
 /** A code as it is written, with a comma for its point as well: `6,3`. */
 const writtenWays = (code: string): string[] => [...new Set([code, code.replace('.', ',')])];
@@ -233,8 +258,11 @@ export const voltageCodeItems = (
               found.cost +
               (isPointOfValue(scan, found.end) ? weights.voltageCodeForPoint : 0) +
               (stands === 'beside' ? besideFigures(scan, at, found.end) : 0) +
-              (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0),
-            needs: isApart(scan, at, stands) ? BEHIND_GAP : place.needs,
+              (madeUp(found.assumed) > 0 ? weights.completedVoltage : 0) +
+              (stands === 'before-figures' && isFigure(scan.marking.text.charAt(at))
+                ? weights.figureForLetter
+                : 0),
+            needs: needsOf(scan, at, stands, found.end),
             assumed: found.assumed,
           }
         : undefined;

@@ -25,9 +25,9 @@ const BETWEEN_STROKES = new RegExp(
   'y',
 );
 
-/** The same behind a small value and before its volts, with gaps: `0,68 10 250`, `47n 5 63`. */
+/** The same behind a small value and before its volts, with gaps: `0,68 10 250`, `47n 5 63`, `n33 2,5 630`. */
 const BETWEEN_GAPS =
-  /(?<=(?:^|\s)(?:0?[.,]\d{1,4}|\d{1,3}[pnuµμ]\d{0,2}(?:F|f)?)\s)(\d{1,2})(?=\s(\d{2,4})(?![\d.,/]))/uy;
+  /(?<=(?:^|\s)(?:0?[.,]\d{1,4}|(?:\d{1,3}[pnuµμ]\d{0,2}|[pnuµμ]\d{1,3})(?:F|f)?)\s)(\d{1,2}(?:[.,]\d{1,2})?|[.,]\d)(?=\s(\d{2,4})(?![\d.,/]))/uy;
 
 /** The same behind plain picofarads, where it is a tolerance of films alone: `4700 2,5 25`. */
 const BEHIND_PLAIN =

@@ -62,6 +62,17 @@ const timesAt = (scan: Scan, at: number): NumberList | undefined => {
   return { numbers: Array.from({ length: count }, () => ({ value, figures })), sign: 'x', end };
 };
 
+/** `16x16`: two sections alike, of more than there could be as many of. */
+const TWINS = /(?<!\d)(\d{1,3})[xX×хХ]\1(?![\d.,]|\s?mm)/uy;
+
+const twinsAt = (scan: Scan, at: number): NumberList[] => {
+  TWINS.lastIndex = at;
+  const [all, figures = ''] = TWINS.exec(scan.marking.text) ?? [];
+  const first = plainNumberAt(scan, at);
+  if (all === undefined || first === undefined || Number(figures) <= MOST_SECTIONS) return [];
+  return [{ numbers: [first, first], sign: 'stroke', end: at + all.length }];
+};
+
 interface Joint {
   sign: NumberList['sign'];
   /** The stroke itself. */
@@ -119,5 +130,5 @@ const joinedAt = (scan: Scan, at: number): NumberList[] => {
 /** The lists of numbers that may begin at an index. */
 export const listsAt = (scan: Scan, at: number): NumberList[] => {
   const many = timesAt(scan, at);
-  return [...(many === undefined ? [] : [many]), ...joinedAt(scan, at)];
+  return [...(many === undefined ? [] : [many]), ...twinsAt(scan, at), ...joinedAt(scan, at)];
 };

@@ -4,7 +4,7 @@ import { say } from '../meanings/say.ts';
 import type { Scan } from '../lexicon/scan.ts';
 import { skipBlanks } from '../text/text.ts';
 import type { Token } from '../meanings/token.ts';
-import { behindUnit, unitAt, type BelievedUnit } from './unit-behind.ts';
+import { behindUnit, unitAt, type BelievedUnit, type UnitBehind } from './unit-behind.ts';
 import type { ValueForm } from '../lexicon/value-rows.ts';
 import { times } from '../values/value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
@@ -83,6 +83,24 @@ export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] =
 
 const DASHES = '-–';
 
+const AC_BEHIND = /\s+\d{3}\s?V?\s?(?:~|AC)/iuy;
+
+/** The unit behind a span, or the one of its form where AC volts follow at once, as in `88-108 125VAC`. */
+const unitOfSpan = (scan: Scan, end: number): UnitBehind[] => {
+  const written = unitAt(scan, skipBlanks(scan.marking, end));
+  AC_BEHIND.lastIndex = end;
+  if (written.length > 0 || !AC_BEHIND.test(scan.marking.text)) return written;
+  return scan.lexicon.values.forms.span.map((form) => ({
+    factor: form.unit_f,
+    name: '',
+    use: 'other',
+    bodies: form.bodyBits,
+    origins: form.originBits,
+    source: form.source,
+    end,
+  }));
+};
+
 /**
  * `88-108 MFD`: between which values a part is, in the forms that the table has for its unit. The lower
  * end counts as its value, and the upper as its tolerance.
@@ -94,7 +112,7 @@ export const spansAt = (scan: Scan, at: number): Token[] => {
   if (low === undefined || !DASHES.includes(marking.text.charAt(dash) || ' ')) return [];
   const high = plainNumberAt(scan, skipBlanks(marking, dash + 1));
   if (high === undefined) return [];
-  return unitAt(scan, skipBlanks(marking, high.end)).flatMap((unit) =>
+  return unitOfSpan(scan, high.end).flatMap((unit) =>
     scan.lexicon.values.forms.span.flatMap((form): Token[] => {
       const [value, most] = [times(low.value, unit.factor), times(high.value, unit.factor)];
       if (form.unit_f !== unit.factor || !holds(form, value, most)) return [];

@@ -15,7 +15,7 @@ interface Rated {
 
 const LIST = String.raw`[1-9]\d{0,3}(?:[+\-][1-9]\d{0,3})*`;
 const VOLTS = String.raw`[1-9]\d{0,2}`;
-const GROUP = String.raw`${LIST}\/${VOLTS}(?:\/${VOLTS})*`;
+const GROUP = String.raw`${LIST}\/${VOLTS}(?:[/,]${VOLTS})*`;
 /** `40-40/450-50/25`, `20+20/350 40/50`, `20-20-20/450/450/25`. */
 const STROKES_BEFORE_VOLTS = new RegExp(
   String.raw`${GROUP}(?:(?:\s?[-+]\s?|[,;]?\s)${GROUP})*(?![\d./]|[-+]\d)`,
@@ -44,7 +44,7 @@ const matchAt = (pattern: RegExp, text: string, at: number): string | undefined 
 
 /** The values and voltages of a group: one voltage for all of its sections, or one for each. */
 const groupOf = (text: string): Omit<Rated, 'end'> | undefined => {
-  const [list = '', ...rest] = text.split('/');
+  const [list = '', ...rest] = text.split(/[/,]/);
   const values = numbersIn(list);
   const volts = rest.map(Number);
   const [only = 0] = volts;

@@ -67,6 +67,9 @@ const areVoltsOfCanBehind = (scan: Scan, from: number, end: number): boolean => 
   return value >= scan.lexicon.trade.lowestOfCan && scan.lexicon.usualVolts.has(value);
 };
 
+/** Whether microfarads are fewer than one, as those of paper in one can are. */
+const isFraction = (value: number): boolean => value < 1;
+
 /**
  * Whether a list may do without a unit: with a plus if all are whole, with strokes if all are alike, as
  * `32-32`, or three or more, or if the volts of a can follow, as in `50/30 350` and `8-16/500`.
@@ -74,7 +77,8 @@ const areVoltsOfCanBehind = (scan: Scan, from: number, end: number): boolean => 
 const mayBeBare = (scan: Scan, at: number, { sign, numbers, end }: NumberList): boolean => {
   if (sign === 'x') return true;
   if (numbers.every(({ value }) => value === numbers[0]?.value)) return true;
-  if (sign === '+') return numbers.every(({ value }) => Number.isInteger(value));
+  if (sign === '+')
+    return [Number.isInteger, isFraction].some((is) => numbers.every(({ value }) => is(value)));
   const isCan = numbers.length >= LEAST_UNLIKE || areVoltsOfCanBehind(scan, at, end);
   return isCan && numbers.every(({ padded }) => padded !== true);
 };

@@ -151,7 +151,7 @@ const setsApart = ({ text }: Marking, at: number): boolean => {
 };
 
 const TIMES =
-  /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)[xх](?=\s+\d)|(?<=(?:\d\d|[.,]\d))[xх](?=\d{2}(?!\d*\s?mm)))/uy;
+  /(?<=[\p{L}\d.%]\s*)(?:×(?=\s*\d)|(?<=\s)[xх](?=\s+\d)|(?<=(?:\d\d|[.,]\d))[xх](?=(?:\d{2}|[1-9][.,]\d)(?!\d*\s?mm)))/uy;
 
 /** Whether the sign between a value and its volts stands at an index, as in `100 µF × 25 V` and `100µF x 25V`. */
 export const isTimesAt = ({ text }: Marking, at: number): boolean => {

@@ -201,6 +201,9 @@ const besideWords = (text: string): string => text.replace(WORDS_BEFORE, '');
 const OHMS_ALONE =
   /^(?:\d+(?:[.,]\d+)?\s?%\s+\d+(?:[.,]\d+)?[kKM]|\d+(?:[.,]\d+)?\s?k|\d+[.,]\d+\s?[KM]|\d+(?:[.,]\d+)?\s?[kKM](?:\s+|\s*(?:±|\+\/?[-−–]|[-−–])\s*)\d*(?:[.,]?\d+)\s*%)$/u;
 
+/** A small k that is of ohms whatever short words stand before it, and a taper behind a stroke. */
+const SMALL_THOUSANDS = /^(?:\p{L}[\p{L}\d.-]*\s+)*\d+(?:[.,]\d+)?\s?k(?:\/\p{L}+)?$/u;
+
 const TOLERANCE_BEHIND = String.raw`(?:\s?[FGJKM]|(?:\s+|\s?(?:±|\+/?[-−–])\s?)\d*[.,]?\d+\s?%)`;
 
 /** An R for the point and a tolerance in per cent: of a few picofarads it would be one in picofarads. */
@@ -227,7 +230,7 @@ const isOhmsAlone = ({ marking }: Scan, { place, assumed, value }: LetterForm): 
   if (assumed.length > 0 || value < 1) return false;
   const text = besideWords(marking.text);
   return place === 'end'
-    ? OHMS_ALONE.test(text) || LETTER_AND_TOLERANCE.test(text)
+    ? OHMS_ALONE.test(text) || LETTER_AND_TOLERANCE.test(text) || SMALL_THOUSANDS.test(marking.text)
     : POINT_AND_TOLERANCE.test(text);
 };
 

@@ -5,7 +5,7 @@ import type {
   ResistorForm,
 } from '../lexicon/resistor-rows.ts';
 import { figuresAt, writtenAt, type Scan } from '../lexicon/scan.ts';
-import { isFigure, othersAt, wordBegins, type Assumed } from '../text/text.ts';
+import { isFigure, isLetter, othersAt, wordBegins, type Assumed } from '../text/text.ts';
 import type { Need, Token } from '../meanings/token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
@@ -18,12 +18,20 @@ const valueIn = (form: ResistorForm, { digits, value }: WrittenNumber): number =
 
 const WHOLE_WORD: readonly Need[] = ['whole-word'];
 
-const LETTER_NEXT = /^\p{L}|^\s+\p{L}(?![\p{L}\d])/u;
+const LETTER_NEXT = /^(\p{L})|^\s+(\p{L})(?![\p{L}\d])/u;
+
+/** Whether a letter that may be the unit of plain ohms stands at an index or behind a gap. */
+const hasLetterNext = ({ lexicon, marking: { text } }: Scan, end: number): boolean => {
+  const [all, touching, apart] = LETTER_NEXT.exec(text.slice(end, end + 6)) ?? [];
+  const letter = touching ?? apart ?? '';
+  const isUnit = lexicon.values.points.get(letter)?.some(({ places }) => places.includes('end'));
+  return all !== undefined && (isUnit === true || isLetter(text.charAt(end + all.length)));
+};
 
 /** Whether figures count zeros; of plain ones nothing is said where a letter that may be their unit follows. */
-const countsZeros = ({ marking: { text } }: Scan, { shape }: ResistorForm, end: number) => {
+const countsZeros = (scan: Scan, { shape }: ResistorForm, end: number) => {
   if (shape === 'multiplier') return true;
-  return shape === 'link' || LETTER_NEXT.test(text.slice(end)) ? undefined : false;
+  return shape === 'link' || hasLetterNext(scan, end) ? undefined : false;
 };
 
 const inForm = (scan: Scan, at: number, form: ResistorForm, number: WrittenNumber): Token[] => {

@@ -1,5 +1,13 @@
-import { unitsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
-import { isInNumber, isLetter, skipBlanks } from '../text/text.ts';
+import { unitsFoundAt, voltsFoundAt, writtenAt, type Scan } from '../lexicon/scan.ts';
+import {
+  isFigure,
+  isInNumber,
+  isLetter,
+  skipBlanks,
+  skipBlanksBack,
+  wordBegins,
+  wordEnds,
+} from '../text/text.ts';
 import type { Token } from '../meanings/token.ts';
 import { figuresWeight, times, valueToken } from './value-token.ts';
 import { weightOf, weights } from '../meanings/weights.ts';
@@ -22,8 +30,66 @@ const unitsAt = (scan: Scan, at: number) => {
   return found.filter(({ end }) => end === longest);
 };
 
-/** Values with their unit; in a type number that begins as `CSR13E106KP` does, letters behind are none. */
-export const unitValuesAt = (scan: Scan, at: number): Token[] =>
+/** Between a unit and the figures behind it. */
+const BEFORE_FIGURES = /\s*[:=]?\s*/y;
+
+/** Whether a word means something by itself as well, as `MF` does that is a metal film. */
+const isMark = ({ lexicon: { tables } }: Scan, word: string): boolean =>
+  tables.bodyMarks.some(({ mark }) => mark === word) ||
+  tables.dielectricCodes.some(({ code }) => code === word);
+
+/** Whether figures that a unit before them is of end here, with no unit or letter of their own. */
+const areBare = (scan: Scan, end: number): boolean =>
+  wordEnds(scan.marking, end) && unitsAt(scan, skipBlanks(scan.marking, end)).length === 0;
+
+/** Whether a marking begins with a word for its volts, so that its other units come first as well. */
+const isLabel = (scan: Scan): boolean =>
+  voltsFoundAt(scan, 0).some(
+    ({ item, end }) => item.row.place === 'before' && wordEnds(scan.marking, end),
+  );
+
+/** Values with their unit before the figures, as labels have them: `MFD 8`, `µF 10`, `OHMS 500`. */
+const behindUnitAt = (scan: Scan, at: number): Token[] => {
+  const { text } = scan.marking;
+  if (!isLetter(text.charAt(at)) || !wordBegins(scan.marking, at)) return [];
+  const isBehindFigures = isFigure(text.charAt(skipBlanksBack(scan.marking, at) - 1));
+  if (isBehindFigures && !isLabel(scan)) return [];
+  return unitsAt(scan, at)
+    .filter(
+      ({ end, assumed }) => end - at > 1 && assumed.length === 0 && !isLetter(text.charAt(end)),
+    )
+    .filter(({ end }) => !isMark(scan, text.slice(at, end)))
+    .flatMap(({ item: { row, bodies, origins }, quantity, end: behind }) => {
+      BEFORE_FIGURES.lastIndex = behind;
+      BEFORE_FIGURES.test(text);
+      return writtenAt(scan, BEFORE_FIGURES.lastIndex)
+        .filter(({ figures, assumed }) => figures !== '' && assumed.length === 0)
+        .filter(({ end }) => areBare(scan, end))
+        .map((number) =>
+          valueToken({
+            at,
+            end: number.end,
+            quantity,
+            value: times(number.value, row.factor),
+            figures: number.figures,
+            unit: row.name,
+            weight:
+              weightOf(weights.valueWithUnit, row.use) +
+              (figuresWeight(scan, number.figures, 'unit', []) ?? 0) +
+              weights.unitBefore +
+              number.cost,
+            bodies,
+            origins,
+            source: row.source,
+            settle: row.settle,
+            assumed: [],
+          }),
+        );
+    });
+};
+
+/** Values with their unit behind the figures; in a type number that begins as `CSR13E106KP` does, letters behind are none. */
+const beforeUnitAt = (scan: Scan, at: number): Token[] =>
   writtenAt(scan, at)
     .filter((number) => number.figures !== '' && !isInNumber(scan.marking, at))
     .flatMap((number) => {
@@ -54,3 +120,9 @@ export const unitValuesAt = (scan: Scan, at: number): Token[] =>
         withUsualUnit: row.use === 'usual' && assumed.length === 0,
       }));
     });
+
+/** Values with their unit, which stands behind the figures or, on labels, before them. */
+export const unitValuesAt = (scan: Scan, at: number): Token[] => [
+  ...beforeUnitAt(scan, at),
+  ...behindUnitAt(scan, at),
+];

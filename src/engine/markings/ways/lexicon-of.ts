@@ -135,6 +135,7 @@ const compile = ({ markings: tables, series, types, rulesOfThumb }: MarkingCatal
     otherShapes: otherShapesOf(tables),
     lookAlikes: lookAlikesOf(tables),
     usualVolts: new Set(voltageCodesThat(tables, 'behind-value').map((row) => row.volts_min)),
+    usualWatts: new Set(tables.resistorStyles.flatMap(({ watts }) => watts ?? [])),
     slopesInLatin: slopesInLatin(tables),
     unitLetters: unitLettersOf(tables),
   };

@@ -54,7 +54,7 @@ const LOOKED_AT_WORN = 150;
 const FIGURE = /\d/;
 
 /** A value in full, or the first of several that a sign joins: nobody leaves that aside for figures alone. */
-const VALUE_IN_FULL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[pnuµμ]F|mfd|[kM]?[ΩΩ]|\+)$/iu;
+const VALUE_IN_FULL = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[pnuµμ]F?|mfd|[kM]?[ΩΩ]|\+)$/iu;
 
 /** What it costs to leave a stretch without a meaning; next to nothing where it cannot be read. */
 export const skipCost = (text: string): number => {

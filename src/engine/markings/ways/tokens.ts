@@ -11,6 +11,7 @@ import { spansAt } from '../sections/ranges.ts';
 import { ratedSectionsAt } from '../sections/rated-sections.ts';
 import { chipResistorsAt, resistorFiguresAt } from '../values/resistor-values.ts';
 import { wordsFoundAt, type Scan } from '../lexicon/scan.ts';
+import { seriesResistorAt } from '../beside/series-resistor.ts';
 import { sectionsAt } from '../sections/sections.ts';
 import { singleCharactersAt } from '../values/single-characters.ts';
 import { temperaturesAt } from '../ratings/temperature-tokens.ts';
@@ -60,6 +61,7 @@ export const tokensAt = (scan: Scan, at: number): Token[] => {
     writtenTolerancesAt(scan, at),
     temperaturesAt(scan, at),
     climateAt(scan, at),
+    seriesResistorAt(scan, at),
     datesAt(scan, at),
   );
 };

@@ -222,13 +222,16 @@ describe('words of resistors', () => {
         coefficient: { min: -50e-6, typ: 0, max: 50e-6 },
       },
     ],
-    ['RN55', { construction: 'metal film', watts: 0.125 }],
-    ['RJ24FW', { construction: 'multi-turn trimmer, cermet as a rule' }],
-  ])('%s says what it is rated for', (text, content) => {
+    ['RN55', { construction: 'metal film', watts: 0.125 }, undefined],
+    ['RJ24FW', { construction: 'multi-turn trimmer, cermet as a rule' }, 'trimmer'],
+  ])('%s says what it is rated for', (text, content, body) => {
     const scan = scanFor(text);
     const [found] = saying(wordsOf(scan, 0, 'dielectric'), 'style');
     expect(found?.content).toStrictEqual({ says: 'style', ...content });
-    expect(found?.token.meaning.bodies).toBe(scan.lexicon.bodiesOfKind.resistor);
+    const { bodies, bodiesOfKind } = scan.lexicon;
+    expect(found?.token.meaning.bodies).toBe(
+      body === undefined ? bodiesOfKind.resistor : bodies.bitsOf([body]),
+    );
     expect(found?.token.meaning.types).toEqual([]);
     expect(found?.token.meaning.origins).toBe(scan.lexicon.origins.bitsOf(['american']));
   });

@@ -99,7 +99,8 @@ describe('sections of one can', () => {
     // Six at most, and of 1 to 5000 µF.
     ['8+8+8+8+8+8+8', 0, [[11, alike(6, '8 µF'), other]]],
     ['1+1', 0, [[3, alike(2, '1 µF'), other + coarse]]],
-    ['0.9+0.9', 0, []],
+    // Of fewer than one as many as of paper in one tub, and not beside whole ones.
+    ['0.95+0.95', 0, []],
     ['1+0.9', 0, []],
     ['5000+5000', 0, [[9, alike(2, '5000 µF'), other]]],
     ['5100+5100', 0, []],
