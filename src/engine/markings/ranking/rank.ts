@@ -170,14 +170,17 @@ const hasStrangeUnit = ({ parse: { value, skipped }, reading }: Candidate): bool
   );
 };
 
+/** Whether what a reading leaves, or what is beside its value, speaks against it. */
+const isDoubtful = (best: Candidate, share: number): boolean =>
+  (leaves(best, /^\d/) && share < LIKELY.understood) || hasStrangeUnit(best);
+
 /** The only reading worth showing, far ahead and of most of the marking, is sure. */
 const surenessOfBest = (best: Candidate, rival: Scored | undefined, alone: boolean): Sureness => {
   const lead = best.score - (rival?.score ?? -Infinity);
   const share = understood(best);
   if (!hasValue(best) || best.score < LIKELY.score || lead < LIKELY.lead) return 'possible';
   if (!alone && hasMadeUp(best.parse)) return 'possible';
-  if (leaves(best, /^\d/) && share < LIKELY.understood) return 'possible';
-  if (hasStrangeUnit(best)) return 'possible';
+  if (isDoubtful(best, share)) return 'possible';
   return alone &&
     !leaves(best, /\d/) &&
     isSettled(best) &&

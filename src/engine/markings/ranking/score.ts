@@ -280,6 +280,11 @@ const isTaperOfStyle = ({ taken }: Parse): boolean =>
       ),
   );
 
+/** What it makes of a taper that something else says to be on a potentiometer, or on another part. */
+const taperBeside = (parse: Parse): number =>
+  (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
+  (isTaperOfStyle(parse) ? weights.taperOfStyle : 0);
+
 /** Whether a range without a unit has a voltage beside it. */
 const isRangeWithVolts = (parse: Parse): boolean => {
   const content = parse.value?.meaning.content;
@@ -345,8 +350,7 @@ export const scoreOf = (lexicon: Lexicon, parse: Parse): number =>
   typesAgree(lexicon, parse) +
   (isRangeOfOthers(parse) ? weights.outsideTypes : 0) +
   (isOtherThanSaid(lexicon, parse) ? weights.kindDiffers : 0) +
-  (isTaperOfOther(parse) ? weights.kindDiffers : 0) +
-  (isTaperOfStyle(parse) ? weights.taperOfStyle : 0) +
+  taperBeside(parse) +
   (isOtherAlone(parse) ? weights.otherAlone : 0) +
   (isRangeWithVolts(parse) ? weights.voltageOfRange : 0) +
   (isSpanWithAc(parse) ? weights.spanWithAc : 0) +

@@ -213,7 +213,7 @@ describe('words of resistors', () => {
     expect(inShort(wordsOf(scanFor(text), at, 'dielectric'))).toEqual(expected(found));
   });
 
-  test.each<[text: string, content: object]>([
+  test.each<[text: string, content: object, body?: string]>([
     [
       'RN55C',
       {
@@ -222,7 +222,7 @@ describe('words of resistors', () => {
         coefficient: { min: -50e-6, typ: 0, max: 50e-6 },
       },
     ],
-    ['RN55', { construction: 'metal film', watts: 0.125 }, undefined],
+    ['RN55', { construction: 'metal film', watts: 0.125 }],
     ['RJ24FW', { construction: 'multi-turn trimmer, cermet as a rule' }, 'trimmer'],
   ])('%s says what it is rated for', (text, content, body) => {
     const scan = scanFor(text);
