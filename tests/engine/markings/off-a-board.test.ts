@@ -111,6 +111,9 @@ describe('what a technician reads off a board', () => {
     // Slips of who types: a small l for 1, a capital O for a nought before the point.
     ['O.1 uF 630 v', {}, { c: 100 * n, volts: 630 }],
     // Standards and words without a meaning for the value.
+    ['0,1µF X2 MKP 275VAC 40/100/21', {}, { c: 100 * n, volts: 275, type: 'film-x2' }],
+    ['0,1µF MKP 275VAC 40/100/21', {}, { c: 100 * n, volts: 275, type: 'pp-metallized' }],
+    ['MP0 33', {}, { c: 33 * p, type: 'ceramic-c0g' }],
     ['47/63 IEC 40/085/56', {}, { c: 47 * u, volts: 63 }],
     ['100K A taper', {}, { r: 100e3, taper: 'logarithmic' }],
     ['202 trim', {}, { r: 2000 }],

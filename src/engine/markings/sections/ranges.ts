@@ -55,10 +55,15 @@ export const rangeToken = (
   ];
 };
 
+/** A third number behind a second stroke, as that of a climatic category, which has three. */
+const FURTHER = /^\/\d/u;
+
 /** A range without its unit, such as `3-30`: the picofarads of a trimmer. */
 export const bareRangeAt = (scan: Scan, at: number, list: NumberList): Token[] => {
   // Between strokes they are a value and its volts, save where a trimmer is named before: `КПК-М 4/15`.
-  const hasStroke = scan.marking.text.slice(at, list.end).includes('/');
+  const { text } = scan.marking;
+  const hasStroke = text.slice(at, list.end).includes('/');
+  if (hasStroke && FURTHER.test(text.slice(list.end))) return [];
   if (list.numbers.some(({ padded }) => padded === true)) return [];
   return scan.lexicon.values.forms.range
     .filter((form) => {
