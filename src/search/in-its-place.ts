@@ -23,8 +23,9 @@ import { namingAll, tellingWords } from './names.ts';
 export interface PlacedPart {
   /** The text without its place. */
   mark: string;
+  /** The reading that the place goes with first. */
   readings: readonly Reading[];
-  /** Where it sits by the words of the text, the closest named first; capacitors have the first kind. */
+  /** Where it sits by the words of the text, the closest named first. */
   positions: readonly PositionRow[];
   kindPositions: readonly KindPositionRow[];
   /** Volts of the rail it sits on, where the text tells them. */
@@ -35,7 +36,7 @@ export interface PlacedPart {
 const MOST_PLACES = 3;
 
 /** A word between a part and its place. */
-const BETWEEN = /\s+(?=(?:in|on|at|across|behind|after|for|as|of)\s)/iu;
+const BETWEEN = /\s+(?=(?:in|on|at|across|behind|after|for|as|of)\s)/giu;
 
 /** Volts that stand in the words of a place: the 15 of `on a 15V rail`. */
 const RAIL = /(?<![\p{L}\p{N}])[-+]?\d+(?:[.,]\d+)?\s*k?V(?![\p{L}\p{N}])/u;
@@ -46,11 +47,11 @@ interface Parted {
   place: string;
 }
 
-/** Where a word such as `in` parts them. */
-const byWordBetween = (text: string): Parted[] => {
-  const at = text.search(BETWEEN);
-  return at <= 0 ? [] : [{ mark: text.slice(0, at), place: text.slice(at).trim() }];
-};
+/** Where words such as `in` part them, the last first. */
+const byWordsBetween = (text: string): Parted[] =>
+  [...text.matchAll(BETWEEN)]
+    .map(({ index }) => ({ mark: text.slice(0, index), place: text.slice(index).trim() }))
+    .toReversed();
 
 /** By what a reading of the whole does not understand. */
 const byWordsLeft = (text: string, reading: Reading | undefined): Parted[] => {
@@ -73,38 +74,65 @@ const railIn = (place: string): { words: string; rail?: number | undefined } => 
   return volts.ok ? { words, rail: Math.abs(volts.value.typ) } : { words };
 };
 
-/** Positions whose usual values hold a capacitance (F) as nearly as old parts keep to them. */
-const takingValue = (
+/** The places that a reading may be of, those whose usual values hold its own. */
+interface Fitting {
+  reading: Reading;
+  positions: readonly PositionRow[];
+  kindPositions: readonly KindPositionRow[];
+}
+
+/** Of the places that are named, those that a part of this reading is met in. */
+const fitting = (
   catalogue: Catalogue,
-  positions: readonly PositionRow[],
-  capacitance: number,
-): readonly PositionRow[] => {
+  named: Omit<Fitting, 'reading'>,
+  reading: Reading,
+): Fitting => {
   const leeway = ruleOf(catalogue, 'beyond-usual');
-  const taking = positions.filter(
-    ({ usual_c_min: low, usual_c_max: high }) =>
-      capacitance >= low / leeway && capacitance <= high * leeway,
-  );
-  return taking.length > 0 ? taking : positions;
+  const within = (value: number | undefined, low = 0, high = Infinity): boolean =>
+    value !== undefined && value >= low / leeway && value <= high * leeway;
+  const [farads, ohms] = [reading.capacitance?.typ, reading.resistance?.typ];
+  return {
+    reading,
+    positions: named.positions.filter((row) => within(farads, row.usual_c_min, row.usual_c_max)),
+    kindPositions: named.kindPositions.filter(
+      (row) =>
+        catalogue.kinds[row.kind]?.unit === 'ohm' && within(ohms, row.usual_min, row.usual_max),
+    ),
+  };
 };
 
+/** The places of the best reading, whatever values are usual there. */
+const placesOf = (named: Omit<Fitting, 'reading'>, reading: Reading): Fitting => ({
+  reading,
+  positions: reading.capacitance === undefined ? [] : named.positions,
+  kindPositions: reading.resistance === undefined ? [] : named.kindPositions,
+});
+
+const hasPlaces = ({ positions, kindPositions }: Omit<Fitting, 'reading'>): boolean =>
+  positions.length + kindPositions.length > 0;
+
+/** A part of a text in its place: the place tells which of several readings is meant. */
 const placed = (catalogue: Catalogue, { mark, place }: Parted): PlacedPart | undefined => {
   const text = `${mark} ${place}`;
   const { words, rail } = railIn(place);
   if (mark.trim() === '' || tellingWords(words).length === 0) return undefined;
-  const positions = namingAll(Object.values(catalogue.positions), words, text);
-  const kindPositions = namingAll(Object.values(catalogue.kindPositions), words, text);
-  if (positions.length === 0 && kindPositions.length === 0) return undefined;
-  const readings = readMarking(catalogue, mark);
-  const { capacitance, resistance } = readings[0] ?? {};
-  const found: PlacedPart = {
-    ...{ mark, readings, rail },
-    positions:
-      capacitance === undefined
-        ? []
-        : takingValue(catalogue, positions, capacitance.typ).slice(0, MOST_PLACES),
-    kindPositions: resistance === undefined ? [] : kindPositions.slice(0, MOST_PLACES),
+  const named = {
+    positions: namingAll(Object.values(catalogue.positions), words, text),
+    kindPositions: namingAll(Object.values(catalogue.kindPositions), words, text),
   };
-  return found.positions.length + found.kindPositions.length > 0 ? found : undefined;
+  if (!hasPlaces(named)) return undefined;
+  const readings = readMarking(catalogue, mark);
+  const [best] = readings;
+  if (best === undefined) return undefined;
+  const fits = readings.map((one) => fitting(catalogue, named, one)).find(hasPlaces);
+  const { reading, positions, kindPositions } = fits ?? placesOf(named, best);
+  if (!hasPlaces({ positions, kindPositions })) return undefined;
+  return {
+    ...{ mark, rail },
+    readings: [reading, ...readings.filter((one) => one !== reading)],
+    positions: positions.slice(0, MOST_PLACES),
+    kindPositions: kindPositions.slice(0, MOST_PLACES),
+  };
 };
 
 /**
@@ -116,7 +144,7 @@ export const placedPart = (
   text: string,
   reading: Reading | undefined,
 ): PlacedPart | undefined => {
-  for (const parted of [...byWordBetween(text), ...byWordsLeft(text, reading)]) {
+  for (const parted of [...byWordsBetween(text), ...byWordsLeft(text, reading)]) {
     const found = placed(catalogue, parted);
     if (found !== undefined) return found;
   }

@@ -6,7 +6,7 @@ import { remembered } from './remembered.ts';
 
 /** Words that say nothing about which type or position is meant. */
 const EMPTY_WORDS = new Set(
-  'a an and at by can cap capacitor capacitors caps for from in into is it me my of on or part replace replaced replacement replaces replacing stand stand-in substitute swap the to what which with'.split(
+  'a an and at best by can cap capacitor capacitors caps do for from good in into is it me my need of on or part replace replaced replacement replaces replacing should stand stand-in substitute swap the to use used using what which with'.split(
     ' ',
   ),
 );

@@ -32,6 +32,12 @@ describe('a part with its place', () => {
     ['replace 220pF styrene in vco', '/replace/ps-film-foil/in/vco-timing/?c=220p'],
     ['4n7 sample and hold', '/replace/film-unknown/in/sample-hold/?c=4.7n'],
     ['EDLC 1F in memory backup', '/replace/double-layer-backup/in/memory-backup/?c=1F'],
+    [
+      'what to use for 10n polyester in tone control?',
+      '/replace/pet-metallized/in/tone-stack/?c=10n',
+    ],
+    ['best cap for tone control 22nF', '/replace/pet-metallized/in/tone-stack/?c=22n'],
+    ['0.1F backup', '/replace/double-layer-backup/in/memory-backup/?c=100m'],
     ['10k gain resistor', '/resistors/metal-film/in/gain-resistor/?value=10k'],
     ['100R emitter resistor', '/resistors/metal-film/in/bias-resistor/?value=100'],
     ['15k 2W anode load', '/resistors/metal-oxide/in/plate-load/?value=15k&rating=2'],
@@ -44,6 +50,7 @@ describe('a part with its place', () => {
 
   test('leads to the place first that its own words name best', () => {
     expect(ledTo('10k gain resistor')[0]).toContain('/in/gain-resistor/');
+    expect(ledTo('0.22 ohm 5W emitter resistor')[0]).toContain('/in/output-emitter/');
     expect(ledTo('47uF 25V cathode bypass')[0]).toContain('/in/cathode-bypass/');
   });
 
