@@ -54,11 +54,31 @@ const titleOf = (file: string): string =>
     ),
   );
 
-const rowOf = (key: readonly string[], columns: readonly CodeColumn[], row: TableRow): CodeRow => ({
-  id: key
+const slugOf = (row: TableRow, columns: readonly string[]): string =>
+  columns
     .map((column) => codeSlug(cellText(row[column])))
     .filter((part) => part !== '')
-    .join('-'),
+    .join('-');
+
+/** An anchor begins so where a code has neither letter nor figure. */
+const SIGN = 'sign';
+
+/** An anchor for each row: of the columns that make it unique as few as tell it from the others. */
+const anchorsOf = (rows: readonly TableRow[], key: readonly string[]): string[] => {
+  const steps = key.map((_, index) => {
+    const slugs = rows.map((row) => slugOf(row, key.slice(0, index + 1)));
+    const counts = new Map<string, number>();
+    for (const slug of slugs) counts.set(slug, (counts.get(slug) ?? 0) + 1);
+    return { slugs, counts };
+  });
+  return rows.map((row, at) => {
+    const found = steps.find(({ slugs, counts }) => counts.get(slugs[at] ?? '') === 1);
+    return found?.slugs[at] || slugOf(row, key) || SIGN;
+  });
+};
+
+const rowOf = (id: string, columns: readonly CodeColumn[], row: TableRow): CodeRow => ({
+  id,
   // The first cell is what is printed on parts, and stays as it is.
   cells: columns.map(({ cell }, index) => (index === 0 ? cell(row) : typeset(cell(row)))),
   basis: row['basis'] as Basis,
@@ -91,7 +111,8 @@ export const codeTables = (catalogue: Catalogue): CodeTable[] =>
     .map(([file, { name, about, key, partedBy: by, codes }]) => {
       const rows: readonly TableRow[] = catalogue.markings[name];
       const columns = columnsOf(catalogue, rows, by);
-      const made = withOwnIds(rows.map((row) => rowOf(key, columns, row)));
+      const anchors = anchorsOf(rows, key);
+      const made = withOwnIds(rows.map((row, at) => rowOf(anchors[at] ?? '', columns, row)));
       const groups = Map.groupBy(made, (_, index) =>
         by === undefined ? '' : cellOf(catalogue, by, rows[index] ?? {}),
       );
