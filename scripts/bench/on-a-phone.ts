@@ -69,9 +69,9 @@ interface Reckoned {
 
 /** Times from edits to what comes of them. */
 const reckoned = async (page: Page, edit: NonNullable<Looked['edit']>): Promise<Reckoned[]> => {
-  // On a phone numbers are folded; who edits one has opened them.
-  const folded = page.locator('details:not([open])', { has: page.locator(edit.field) });
-  if ((await folded.count()) > 0) await folded.locator('> summary').click();
+  // On a phone numbers are folded below this line; who edits one has opened them.
+  const folded = page.locator('.assumed:not([open]) > summary');
+  if ((await folded.count()) > 0) await folded.click();
   // What reckons is fetched at the first edit, which counts for none.
   await page.locator(edit.field).fill(edit.texts[1]);
   await page.waitForLoadState('networkidle');
