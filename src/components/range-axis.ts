@@ -25,12 +25,19 @@ const linearTicks = (min: number, max: number): number[] => {
   );
 };
 
+/** Values beyond this, either way, are more or less than can be told, and no axis reaches so far. */
+const BEYOND = 1e100;
+
+/** Whether a value has a place on an axis. */
+const isShown = (value: number): boolean =>
+  value === 0 || (Math.abs(value) < BEYOND && Math.abs(value) > 1 / BEYOND);
+
 /**
  * The axis that shows all of the given values: whole decades where it is logarithmic and the values
- * are above zero, round steps otherwise. Values that are not finite are passed over.
+ * are above zero, round steps otherwise. Values too large or too small to be told are passed over.
  */
 export const axisOver = (values: readonly number[], scale: 'log' | 'linear'): Axis => {
-  const finite = values.filter(Number.isFinite);
+  const finite = values.filter(isShown);
   const positive = finite.filter((value) => value > 0);
   if (scale === 'log' && positive.length > 0) {
     const min = 10 ** decade(Math.min(...positive));
