@@ -48,6 +48,25 @@ const isLabel = (scan: Scan): boolean =>
     ({ item, end }) => item.row.place === 'before' && wordEnds(scan.marking, end),
   );
 
+type FoundUnit = ReturnType<typeof unitsAt>[number];
+type Figures = ReturnType<typeof writtenAt>[number];
+
+/** A value from its figures and its unit, wherever the two stand, with what else weighs and what was taken. */
+const valueOf = (
+  number: Figures,
+  { item: { row, bodies, origins }, quantity }: FoundUnit,
+  { at, end, weight, assumed }: Pick<Token, 'at' | 'end' | 'weight' | 'assumed'>,
+): Token =>
+  valueToken({
+    ...{ at, end, quantity, bodies, origins, assumed },
+    value: times(number.value, row.factor),
+    figures: number.figures,
+    unit: row.name,
+    weight: weightOf(weights.valueWithUnit, row.use) + number.cost + weight,
+    source: row.source,
+    settle: row.settle,
+  });
+
 /** Values with their unit before the figures, as labels have them: `MFD 8`, `µF 10`, `OHMS 500`. */
 const behindUnitAt = (scan: Scan, at: number): Token[] => {
   const { text } = scan.marking;
@@ -59,32 +78,17 @@ const behindUnitAt = (scan: Scan, at: number): Token[] => {
       ({ end, assumed }) => end - at > 1 && assumed.length === 0 && !isLetter(text.charAt(end)),
     )
     .filter(({ end }) => !isMark(scan, text.slice(at, end)))
-    .flatMap(({ item: { row, bodies, origins }, quantity, end: behind }) => {
-      BEFORE_FIGURES.lastIndex = behind;
+    .flatMap((unit) => {
+      BEFORE_FIGURES.lastIndex = unit.end;
       BEFORE_FIGURES.test(text);
       return writtenAt(scan, BEFORE_FIGURES.lastIndex)
         .filter(({ figures, assumed }) => figures !== '' && assumed.length === 0)
         .filter(({ end }) => areBare(scan, end))
-        .map((number) =>
-          valueToken({
-            at,
-            end: number.end,
-            quantity,
-            value: times(number.value, row.factor),
-            figures: number.figures,
-            unit: row.name,
-            weight:
-              weightOf(weights.valueWithUnit, row.use) +
-              (figuresWeight(scan, number.figures, 'unit', []) ?? 0) +
-              weights.unitBefore +
-              number.cost,
-            bodies,
-            origins,
-            source: row.source,
-            settle: row.settle,
-            assumed: [],
-          }),
-        );
+        .map((number) => {
+          const added = figuresWeight(scan, number.figures, 'unit', []) ?? 0;
+          const weight = added + weights.unitBefore;
+          return valueOf(number, unit, { at, end: number.end, weight, assumed: [] });
+        });
     });
 };
 
@@ -97,28 +101,18 @@ const beforeUnitAt = (scan: Scan, at: number): Token[] =>
       const added =
         units.length === 0 ? 0 : figuresWeight(scan, number.figures, 'unit', number.assumed);
       if (added === undefined) return [];
-      return units.map(({ item: { row, bodies, origins }, quantity, end, assumed, cost }) => ({
-        ...valueToken({
-          at,
-          end,
-          quantity,
-          value: times(number.value, row.factor),
-          figures: number.figures,
-          unit: row.name,
-          weight:
-            weightOf(weights.valueWithUnit, row.use) +
-            added +
-            number.cost +
-            cost +
-            (cost < 0 ? weights.completedUnit : 0),
-          bodies,
-          origins,
-          source: row.source,
-          settle: row.settle,
-          assumed: [...number.assumed, ...assumed],
-        }),
-        withUsualUnit: row.use === 'usual' && assumed.length === 0,
-      }));
+      return units.map((unit) => {
+        const completed = unit.cost < 0 ? weights.completedUnit : 0;
+        return {
+          ...valueOf(number, unit, {
+            at,
+            end: unit.end,
+            weight: added + unit.cost + completed,
+            assumed: [...number.assumed, ...unit.assumed],
+          }),
+          withUsualUnit: unit.item.row.use === 'usual' && unit.assumed.length === 0,
+        };
+      });
     });
 
 /** Values with their unit, which stands behind the figures or, on labels, before them. */
