@@ -57,11 +57,14 @@ const byWordsBetween = (text: string): Parted[] =>
 const byWordsLeft = (text: string, reading: Reading | undefined): Parted[] => {
   const left = new Set(reading?.notUnderstood.flatMap((one) => one.trim().split(/\s+/u)));
   if (left.size === 0) return [];
+  // A word such as “de-emphasis” is left over in its parts.
+  const isLeft = (word: string): boolean =>
+    left.has(word) || word.split(/[^\p{L}\p{N}]+/u).every((part) => left.has(part));
   const words = text.split(/\s+/u);
   return [
     {
-      mark: words.filter((word) => !left.has(word)).join(' '),
-      place: words.filter((word) => left.has(word)).join(' '),
+      mark: words.filter((word) => !isLeft(word)).join(' '),
+      place: words.filter(isLeft).join(' '),
     },
   ];
 };
