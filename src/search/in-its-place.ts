@@ -17,7 +17,7 @@ import { readingQuery, typesThatMayBe } from '../reading/onward.ts';
 import type { KindPositionRow } from '../schemas/kinds.ts';
 import type { PositionRow } from '../schemas/positions.ts';
 import { kindPath } from '../substitution/kind-path.ts';
-import { namingAll, tellingWords } from './names.ts';
+import { findNamesAmong, namingAll, tellingWords } from './names.ts';
 
 /** A part that a text tells together with where it sits, such as `47uF 25V cathode bypass`. */
 export interface PlacedPart {
@@ -111,6 +111,17 @@ const placesOf = (named: Omit<Fitting, 'reading'>, reading: Reading): Fitting =>
   kindPositions: reading.resistance === undefined ? [] : named.kindPositions,
 });
 
+/** Positions of the kinds of part that a text names, such as `pot`; all where it names none of theirs. */
+const ofKindsNamed = (
+  { kinds }: Catalogue,
+  positions: readonly KindPositionRow[],
+  text: string,
+): readonly KindPositionRow[] => {
+  const words = tellingWords(text);
+  const ofThese = positions.filter(({ kind }) => words.includes(kinds[kind]?.name ?? ''));
+  return ofThese.length > 0 ? ofThese : positions;
+};
+
 const hasPlaces = ({ positions, kindPositions }: Omit<Fitting, 'reading'>): boolean =>
   positions.length + kindPositions.length > 0;
 
@@ -121,7 +132,11 @@ const placed = (catalogue: Catalogue, { mark, place }: Parted): PlacedPart | und
   if (mark.trim() === '' || tellingWords(words).length === 0) return undefined;
   const named = {
     positions: namingAll(Object.values(catalogue.positions), words, text),
-    kindPositions: namingAll(Object.values(catalogue.kindPositions), words, text),
+    kindPositions: ofKindsNamed(
+      catalogue,
+      namingAll(Object.values(catalogue.kindPositions), words, text),
+      text,
+    ),
   };
   if (!hasPlaces(named)) return undefined;
   const readings = readMarking(catalogue, mark);
@@ -173,18 +188,21 @@ const capacitorLinks = (
     });
 };
 
-/** The same of a resistor, trimmer or pot. */
+/** The same of a resistor, trimmer or pot; of those that the mark names, if it names some, as `wirewound`. */
 const kindPartLinks = (
   catalogue: Catalogue,
-  reading: Reading,
+  { mark, reading }: { mark: string; reading: Reading },
   position: KindPositionRow,
 ): Markup[] => {
   const kind = catalogue.kinds[position.kind];
   const value = reading.resistance?.typ ?? 0;
   if (kind === undefined) return [];
-  return Object.values(catalogue.kindTypes)
+  const met = Object.values(catalogue.kindTypes)
     .filter((type) => type.kind === kind.id && kindPairing(catalogue, type, position).met)
-    .filter((type) => value >= (type.old_min ?? 0) && value <= (type.old_max ?? Infinity))
+    .filter((type) => value >= (type.old_min ?? 0) && value <= (type.old_max ?? Infinity));
+  const { types: named } = findNamesAmong(met, [], mark);
+  return met
+    .filter((type) => named.length === 0 || named.includes(type))
     .map((type) =>
       link(`${kindPath(kind, type.id, position.id)}${kindQuery(reading)}`, type.short_name),
     );
@@ -205,7 +223,7 @@ const placeMarkup = ({ id, name }: { id: string; name: string }, links: Markup[]
 /** Where a part that a text tells with its place leads to. */
 export const placedMarkup = (
   catalogue: Catalogue,
-  { readings, positions, kindPositions, rail }: PlacedPart,
+  { mark, readings, positions, kindPositions, rail }: PlacedPart,
 ): Markup[] => {
   const [reading] = readings;
   if (reading === undefined) return [];
@@ -214,7 +232,7 @@ export const placedMarkup = (
       placeMarkup(position, capacitorLinks(catalogue, reading, position, rail)),
     ),
     ...kindPositions.flatMap((position) =>
-      placeMarkup(position, kindPartLinks(catalogue, reading, position)),
+      placeMarkup(position, kindPartLinks(catalogue, { mark, reading }, position)),
     ),
   ];
 };

@@ -56,8 +56,22 @@ describe('a part with its place', () => {
 
   test('leads to the place first that its own words name best', () => {
     expect(ledTo('10k gain resistor')[0]).toContain('/in/gain-resistor/');
+    expect(ledTo('500 ohm bias trimmer')[0]).toContain('/in/bias-trim/');
     expect(ledTo('0.22 ohm 5W emitter resistor')[0]).toContain('/in/output-emitter/');
     expect(ledTo('47uF 25V cathode bypass')[0]).toContain('/in/cathode-bypass/');
+  });
+
+  test.each([
+    ['25k wirewound rheostat', ['/pots/wirewound-pot/in/panel-rheostat/?value=25k']],
+    [
+      '10k metal film gain resistor',
+      [
+        '/resistors/metal-film/in/gain-resistor/?value=10k',
+        '/resistors/metal-oxide/in/gain-resistor/?value=10k',
+      ],
+    ],
+  ])('“%s” leads to the types alone that it names', (text, paths) => {
+    expect(ledTo(text)).toEqual(paths);
   });
 
   test('is read without the words of its place', () => {
