@@ -117,8 +117,10 @@ const ofKindsNamed = (
   positions: readonly KindPositionRow[],
   text: string,
 ): readonly KindPositionRow[] => {
-  const words = tellingWords(text);
-  const ofThese = positions.filter(({ kind }) => words.includes(kinds[kind]?.name ?? ''));
+  const words = new Set(tellingWords(text));
+  const ofThese = positions.filter(({ kind }) =>
+    tellingWords(kinds[kind]?.name ?? '').some((word) => words.has(word)),
+  );
   return ofThese.length > 0 ? ofThese : positions;
 };
 

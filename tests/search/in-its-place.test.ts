@@ -56,6 +56,7 @@ describe('a part with its place', () => {
 
   test('leads to the place first that its own words name best', () => {
     expect(ledTo('10k gain resistor')[0]).toContain('/in/gain-resistor/');
+    expect(ledTo('100k gain pot')[0]).toContain('/in/volume-control/');
     expect(ledTo('500 ohm bias trimmer')[0]).toContain('/in/bias-trim/');
     expect(ledTo('0.22 ohm 5W emitter resistor')[0]).toContain('/in/output-emitter/');
     expect(ledTo('47uF 25V cathode bypass')[0]).toContain('/in/cathode-bypass/');
