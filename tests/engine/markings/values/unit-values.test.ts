@@ -65,6 +65,49 @@ describe('a value with its unit', () => {
   });
 });
 
+describe('a value behind its unit, as on labels', () => {
+  const meantAt = (text: string, at: number): string[] =>
+    unitValuesAt(scanFor(text), at).map(({ end, meaning }) =>
+      `${String(end)}: ${meaning.means()}`.replaceAll('\u00a0', ' '),
+    );
+
+  test.each<[text: string, at: number, found: string[]]>([
+    ['MFD 8', 0, ['5: 8 µF (microfarad, old American writing)']],
+    ['MFD: 8', 0, ['6: 8 µF (microfarad, old American writing)']],
+    ['µF=10', 0, ['5: 10 µF (microfarad)']],
+    ['OHMS 500', 0, ['8: 500 Ω (ohm)']],
+    // Behind figures, unless the label has its volts before theirs too.
+    ['600 MFD 8', 4, []],
+    ['WV 600 MFD 8', 7, ['12: 8 µF (microfarad, old American writing)']],
+    ['WV600 MFD 8', 6, []],
+    // The figures have a unit or a letter of their own.
+    ['MFD 8 µF', 0, []],
+    ['MFD 8n', 0, []],
+    ['MFD 8x', 0, []],
+    // A word that goes on, one that means more by itself, and a single letter.
+    ['MFDX 8', 0, []],
+    ['XMFD 8', 1, []],
+    ['MF 100', 0, []],
+    ['F 8', 0, []],
+    // No figures, and no unit.
+    ['MFD', 0, []],
+    ['MFD x', 0, []],
+    ['MKP 8', 0, []],
+    // Worn figures are none.
+    ['MFD 8?', 0, []],
+  ])('%s at %d: %j', (text, at, found) => {
+    expect(meantAt(text, at)).toEqual(found);
+  });
+
+  test('weighs less than one before its unit', () => {
+    const [behind] = unitValuesAt(scanFor('µF 10'), 0);
+    const [before] = unitValuesAt(scanFor('10 µF'), 0);
+    expect(behind?.weight).toBeCloseTo((before?.weight ?? 0) + weights.unitBefore, 9);
+    expect(behind?.assumed).toEqual([]);
+    expect(behind).not.toHaveProperty('withUsualUnit');
+  });
+});
+
 describe('a letter and a figure of a small chip', () => {
   test.each<[text: string, found: Short[], hints?: Hints]>([
     [
